@@ -1,0 +1,22 @@
+/** The table of commands: help, README and the way in come from it. */
+import type { Readable, Writable } from 'node:stream';
+
+/** What a command may touch; `main` and tests supply it. */
+export interface CommandStreams {
+  readonly input: Readable;
+  readonly output: Writable;
+  readonly errors: Writable;
+}
+
+/** Runs to its end and answers the exit status. */
+export type Run = (args: readonly string[], streams: CommandStreams) => Promise<number>;
+
+export interface Command {
+  readonly name: string;
+  /** One line, as help prints it. */
+  readonly does: string;
+  /** Loaded only when called, so that one command never pays for another. */
+  readonly load: () => Promise<Run>;
+}
+
+export const commands: readonly Command[] = [];

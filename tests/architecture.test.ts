@@ -1,0 +1,84 @@
+/** Holds the design's table of who may import whom, and which file alone knows an outside package. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const root = resolve(import.meta.dirname, '../src');
+
+const everything = ['*'];
+const mayImport: Record<string, readonly string[]> = {
+  main: everything,
+  'command-line': everything,
+  channels: ['conversation', 'post', 'voice', 'words'],
+  conversation: ['language', 'outlook', 'ledger', 'horticulture', 'words', 'calendar'],
+  pictures: ['outlook', 'ledger', 'horticulture', 'words', 'calendar'],
+  exchange: ['outlook', 'ledger', 'horticulture', 'words', 'calendar'],
+  words: ['outlook', 'language', 'ledger', 'horticulture', 'calendar'],
+  post: ['ledger', 'horticulture', 'calendar'],
+  language: ['ledger', 'horticulture', 'calendar'],
+  outlook: ['ledger', 'horticulture', 'calendar'],
+  ledger: ['horticulture', 'calendar'],
+  horticulture: ['calendar'],
+  settings: ['calendar'],
+  calendar: [],
+  voice: [],
+  log: [],
+};
+
+/** Outside packages that only one file may import, seen through a narrow view of its own. */
+const onlyImporter: Record<string, string> = {
+  luxon: 'calendar/zone.ts',
+  'better-sqlite3': 'ledger/database.ts',
+  'chrono-node': 'language/dates.ts',
+  grammy: 'channels/telegram.ts',
+};
+
+const importPattern = /(?:from|import) ?\(?'([^']+)'/g;
+
+interface Import {
+  readonly file: string;
+  readonly target: string;
+}
+
+function sourceFiles(): string[] {
+  return readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'));
+}
+
+function importsOf(file: string): Import[] {
+  const text = readFileSync(join(root, file), 'utf8');
+  return [...text.matchAll(importPattern)].map((match) => ({ file, target: match[1] ?? '' }));
+}
+
+function partOf(file: string): string {
+  return file.split(/[\\/]/)[0]?.replace(/\.ts$/, '') ?? '';
+}
+
+const imports = sourceFiles().flatMap(importsOf);
+
+describe('architecture', () => {
+  it('keeps every import inside the table of arrows', () => {
+    const strays = imports
+      .filter(({ target }) => target.startsWith('.'))
+      .map(({ file, target }) => ({ file, to: relative(root, resolve(root, dirname(file), target)) }))
+      .filter(({ file, to }) => {
+        const from = partOf(file);
+        const part = partOf(to.replace(/\.js$/, '.ts'));
+        const allowed = mayImport[from] ?? [];
+        return part !== from && part !== 'log' && !allowed.includes('*') && !allowed.includes(part);
+      })
+      .map(({ file, to }) => `${file} → ${to}`);
+    expect(strays).toEqual([]);
+  });
+
+  it('knows every part by name', () => {
+    expect([...new Set(sourceFiles().map(partOf))].filter((part) => !(part in mayImport))).toEqual([]);
+  });
+
+  it('lets one file alone import each outside package that it fences', () => {
+    const strays = imports
+      .filter(({ file }) => !file.startsWith('command-line/bench'))
+      .filter(({ file, target }) => target in onlyImporter && onlyImporter[target] !== file)
+      .map(({ file, target }) => `${file} imports ${target}`);
+    expect(strays).toEqual([]);
+  });
+});
