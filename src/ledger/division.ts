@@ -1,0 +1,54 @@
+/** A batch shared out into several, and several batches joined into one. */
+import { alive, isLive } from './batch.js';
+import { share } from './counting.js';
+import type { Draft } from './draft.js';
+import type { Line, Merge, Split } from './posting.js';
+import { acted } from './reach.js';
+import type { Refusal } from './refusal.js';
+
+export function split(draft: Draft, line: Line, entry: Split): readonly string[] | Refusal {
+  const batch = draft.batches.get(entry.batch);
+  if (!batch || !isLive(batch)) return { refused: 'noBatch', plant: { batch: entry.batch } };
+  const wanted = entry.parts.reduce((sum, part) => sum + part.count, 0);
+  if (wanted > alive(batch)) return { refused: 'tooMany', batch: batch.label, there: alive(batch), wanted };
+  let left = batch;
+  for (const { label, count } of entry.parts) {
+    if (draft.batches.has(label)) return { refused: 'labelTaken', label };
+    const [kept, part] = share(left, count, label);
+    draft.batches.set(label, acted(part, line, entry, count));
+    left = kept;
+  }
+  draft.batches.set(batch.label, acted(left, line, entry, wanted));
+  return [batch.label, ...entry.parts.map((part) => part.label)];
+}
+
+export function merge(draft: Draft, line: Line, entry: Merge): readonly string[] | Refusal {
+  const batches = entry.batches.map((label) => draft.batches.get(label));
+  const missing = entry.batches.find((_, index) => !batches[index]);
+  if (missing !== undefined) return { refused: 'noBatch', plant: { batch: missing } };
+  const present = batches.filter((batch) => batch !== undefined);
+  const into = draft.batches.get(entry.into);
+  if (!into) return { refused: 'noBatch', plant: { batch: entry.into } };
+  if (present.some((batch) => batch.variety !== into.variety || batch.crop !== into.crop)) {
+    return { refused: 'unlikeBatches', labels: entry.batches };
+  }
+  let whole = into;
+  for (const batch of present.filter((each) => each.label !== entry.into)) {
+    const [kept, part] = share(batch, alive(batch), batch.label);
+    whole = {
+      ...whole,
+      count: whole.count + part.count,
+      rooted: whole.rooted + part.rooted,
+      pottedOn: whole.pottedOn + part.pottedOn,
+      pinched: whole.pinched + part.pinched,
+      plantedOut: whole.plantedOut + part.plantedOut,
+      standing: Object.entries(part.standing).reduce<Record<string, number>>(
+        (sum, [place, count]) => ({ ...sum, [place]: (sum[place] ?? 0) + count }),
+        { ...whole.standing },
+      ),
+    };
+    draft.batches.set(batch.label, acted({ ...kept, mergedInto: entry.into }, line, entry, part.count));
+  }
+  draft.batches.set(entry.into, acted(whole, line, entry, alive(whole)));
+  return entry.batches;
+}
