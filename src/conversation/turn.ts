@@ -1,0 +1,60 @@
+/** The contract between channels and conversation: what comes in, what goes out, whatever carries it. */
+import type { Instant } from '../calendar/clock.js';
+import type { HeardWord } from '../language/note.js';
+
+/** One thing a grower did in a chat. Exactly one of `text`, `tap`, `location`, `heard`, `document`, `other` is present. */
+export interface Incoming {
+  /** The channel's id of the chat, stable over restarts: `telegram:123`, `terminal`. */
+  readonly chat: string;
+  readonly group: boolean;
+  readonly from: { readonly id: string; readonly name: string };
+  /** The channel's id of the message within the chat; for a tap, of the message that carries the button. */
+  readonly message: string;
+  /** When the grower sent it, by the channel; an edit keeps its original's moment. */
+  readonly at: Instant;
+  readonly text?: string;
+  /** The text replaces that of an earlier message of the same id. */
+  readonly edited?: boolean;
+  /** Id of the message that this one answers or quotes. */
+  readonly replyTo?: string;
+  /** Data of the button that was tapped. */
+  readonly tap?: string;
+  readonly location?: { readonly latitude: number; readonly longitude: number };
+  /** A voice note, recognised. */
+  readonly heard?: { readonly words: readonly HeardWord[]; readonly seconds: number };
+  readonly document?: { readonly name: string; readonly bytes: Uint8Array };
+  /** Something that cannot be noted: a photo, a sticker, a forwarded post. */
+  readonly other?: 'photo' | 'sticker' | 'forwarded' | 'unknown';
+}
+
+/** A button: its words, typed or spoken, do what it does. `data` is 1–64 bytes. */
+export interface Button {
+  readonly label: string;
+  readonly data: string;
+}
+
+/** What a prompt asks about. */
+export interface PromptAbout {
+  readonly about: 'check' | 'potOn' | 'pinch' | 'hardenOff' | 'plantOut' | 'strike' | 'tend';
+  readonly batch?: string;
+  readonly variety?: string;
+}
+
+/** Something to say. `key` is unique for ever in its chat: the outbox sends no key twice. */
+export interface Outgoing {
+  readonly chat: string;
+  readonly key: string;
+  readonly text: string;
+  readonly buttons?: readonly (readonly Button[])[];
+  /** Id of the message that this answers, where it answers one. */
+  readonly replyTo?: string;
+  readonly prompts?: readonly PromptAbout[];
+  /** Bytes to go with it; the text is their caption. */
+  readonly file?: {
+    readonly name: string;
+    readonly kind: 'picture' | 'document';
+    readonly bytes: Uint8Array;
+  };
+  /** Sent unasked: goes out only if it is still true at that moment, and within civil hours. */
+  readonly unasked?: boolean;
+}
