@@ -31,6 +31,10 @@ const onlyImporter: Record<string, string> = {
   'better-sqlite3': 'ledger/database.ts',
   'chrono-node': 'language/dates.ts',
   grammy: 'channels/telegram.ts',
+  '@stdlib/stats-base-dists-normal-cdf': 'horticulture/normal.ts',
+  '@stdlib/stats-base-dists-normal-quantile': 'horticulture/normal.ts',
+  '@stdlib/stats-base-dists-t-quantile': 'horticulture/student-t.ts',
+  '@stdlib/math-base-special-betaln': 'horticulture/beta.ts',
 };
 
 const importPattern = /(?:from|import) ?\(?'([^']+)'/g;
