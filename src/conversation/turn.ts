@@ -17,8 +17,10 @@ export interface Incoming {
   readonly edited?: boolean;
   /** Id of the message that this one answers or quotes. */
   readonly replyTo?: string;
-  /** Data of the button that was tapped. */
+  /** Data of the button that was tapped; the channel has made sure that this chat was offered it. */
   readonly tap?: string;
+  /** Key of the outgoing message that this one replies to or whose button it taps, where that was ours. */
+  readonly answers?: string;
   readonly location?: { readonly latitude: number; readonly longitude: number };
   /** A voice note, recognised. */
   readonly heard?: { readonly words: readonly HeardWord[]; readonly seconds: number };

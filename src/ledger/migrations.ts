@@ -46,17 +46,16 @@ const steps: readonly string[] = [
 
   -- What was logged, in the order in which it was posted; never changed, never deleted but with its ledger.
   CREATE TABLE journal (
-    seq INTEGER PRIMARY KEY AUTOINCREMENT,
     ledger INTEGER NOT NULL REFERENCES ledgers (id) ON DELETE CASCADE,
+    line INTEGER NOT NULL,
     at INTEGER NOT NULL,
     posted_at INTEGER NOT NULL,
-    by TEXT NOT NULL,
+    by TEXT,
     chat TEXT,
-    message INTEGER,
-    entry TEXT NOT NULL
-  );
-  CREATE INDEX journal_of_ledger ON journal (ledger, seq);
-  CREATE INDEX journal_of_message ON journal (chat, message) WHERE message IS NOT NULL;
+    message TEXT,
+    what TEXT NOT NULL,
+    PRIMARY KEY (ledger, line)
+  ) WITHOUT ROWID;
 
   -- What a chat waits for or has half said: one JSON value a name.
   CREATE TABLE keeps (
@@ -98,7 +97,7 @@ const steps: readonly string[] = [
     tries INTEGER NOT NULL DEFAULT 0,
     settled_at INTEGER,
     outcome TEXT,
-    message INTEGER
+    message TEXT
   );
   CREATE INDEX outbox_due ON outbox (kind, due_at, seq) WHERE settled_at IS NULL;
   CREATE INDEX outbox_waiting_of_chat ON outbox (chat, seq) WHERE settled_at IS NULL;

@@ -82,7 +82,7 @@ export class Outbox {
     return this.database
       .all<Stored>(
         `SELECT seq, key, ledger, chat, kind, body, attachment, due_at, tries FROM outbox
-         WHERE settled_at IS NULL AND kind = ? AND due_at <= ? AND chat GLOB ?
+         WHERE settled_at IS NULL AND kind = ? AND due_at <= ? AND (chat || ':') GLOB ?
            AND chat NOT IN (SELECT value FROM json_each(?))
            AND NOT EXISTS (SELECT 1 FROM chats WHERE chats.id = outbox.chat AND closed_at IS NOT NULL)
          ORDER BY due_at, seq LIMIT ?`,
@@ -114,7 +114,7 @@ export class Outbox {
   }
 
   /** It arrived; `message` is the channel's number for it. */
-  markSent(seq: number, message: number | undefined, now: Instant): void {
+  markSent(seq: number, message: string | undefined, now: Instant): void {
     this.settle(seq, 'sent', now, message);
   }
 
@@ -136,7 +136,7 @@ export class Outbox {
   }
 
   /** Key of our message with that number in a chat. */
-  keyOfMessage(chat: string, message: number): string | undefined {
+  keyOfMessage(chat: string, message: string): string | undefined {
     return this.database.get<{ key: string }>(
       'SELECT key FROM outbox WHERE chat = ? AND message = ?',
       chat,
@@ -153,7 +153,7 @@ export class Outbox {
     )?.key;
   }
 
-  private settle(seq: number, outcome: string, now: Instant, message?: number): void {
+  private settle(seq: number, outcome: string, now: Instant, message?: string): void {
     this.database.run(
       'UPDATE outbox SET settled_at = ?, outcome = ?, message = ?, attachment = NULL WHERE seq = ?',
       now,

@@ -51,9 +51,9 @@ describe('the outbox', () => {
     const outbox = new Outbox(freshDatabase());
     expect(outbox.queue(letter('a'), 0)).toBe(true);
     expect(outbox.queue(letter('a'), 0)).toBe(false);
-    outbox.markSent(1, 900, 100);
+    outbox.markSent(1, '900', 100);
     expect(outbox.queue(letter('a'), 200)).toBe(false);
-    expect(outbox.keyOfMessage('telegram:1', 900)).toBe('a');
+    expect(outbox.keyOfMessage('telegram:1', '900')).toBe('a');
   });
 
   it('yields what is due, oldest first, and passes over the chats it is told to', () => {
@@ -61,7 +61,7 @@ describe('the outbox', () => {
     outbox.queue(letter('later', { dueAt: 101 }), 0);
     outbox.queue(letter('first', { chat: 'telegram:2' }), 0);
     outbox.queue(letter('second'), 0);
-    outbox.queue(letter('elsewhere', { chat: 'terminal:here' }), 0);
+    outbox.queue(letter('elsewhere', { chat: 'terminal' }), 0);
     const keys = (...passingOver: string[]) =>
       outbox.due('telegram', 'notice', 100, passingOver, 9).map(({ key }) => key);
     expect(keys()).toEqual(['first', 'second']);
