@@ -1,0 +1,122 @@
+/** What a chat remembers between turns beside the journal: questions that wait, prompts given, buttons offered. Plain JSON. */
+import type { Instant } from '../calendar/clock.js';
+import type { Day } from '../calendar/day.js';
+import type { TimeOfDay } from '../calendar/zone.js';
+import type { HeardWord } from '../language/note.js';
+import type { Entry, Plant } from '../ledger/entry.js';
+import type { Line } from '../ledger/posting.js';
+import type { Button, PromptAbout } from './turn.js';
+
+/** The note that an entry or question came from. */
+export interface Origin {
+  readonly message: string;
+  /** Id of the grower. */
+  readonly from: string;
+  /** Name of the grower where the ledger has several. */
+  readonly by: string | null;
+  /** When the note was sent. */
+  readonly at: Instant;
+}
+
+/** A slot that must be known before an entry can be posted. */
+export interface SlotAsk {
+  readonly ask: 'slot';
+  readonly entry: Entry;
+  readonly slot: string;
+  readonly options: readonly unknown[];
+  /** Slots still to be asked after this one. */
+  readonly then: readonly { readonly slot: string; readonly options: readonly unknown[] }[];
+}
+
+export type Asked =
+  | SlotAsk
+  /** The same words came twice within a minute. */
+  | { readonly ask: 'repeat'; readonly text: string }
+  /** Taking `lines` back would leave `dependants` without ground. */
+  | { readonly ask: 'dependants'; readonly lines: readonly Line[]; readonly dependants: readonly Line[] }
+  /** Which of these lines is to read otherwise. */
+  | { readonly ask: 'whichLine'; readonly set: Record<string, unknown>; readonly lines: readonly Line[] }
+  /** What these lines should say instead. */
+  | { readonly ask: 'change'; readonly lines: readonly Line[] }
+  /** "Some" have rooted: how many. */
+  | { readonly ask: 'howMany'; readonly line: Line; readonly batch: string }
+  /** One batch renamed, or the variety wherever it stands. */
+  | { readonly ask: 'rename'; readonly line: Line; readonly from: string; readonly to: string }
+  /** A spoken note waits for a yes. */
+  | { readonly ask: 'heard'; readonly words: readonly HeardWord[]; readonly text: string }
+  | { readonly ask: 'setup'; readonly step: 'place' | 'zone' | 'digest' };
+
+/** A question of ours that waits for an answer. */
+export interface Ask {
+  /** Of the message that asked. */
+  readonly key: string;
+  readonly askedAt: Instant;
+  readonly origin: Origin;
+  readonly asked: Asked;
+}
+
+/** A prompt that was given. */
+export interface Prompt {
+  /** Of the message that gave it; several may share one. */
+  readonly key: string;
+  /** What it was about and for which occasion: never given twice. */
+  readonly occasion: string;
+  readonly givenAt: Instant;
+  readonly about: PromptAbout;
+  readonly open: boolean;
+}
+
+/** A message of ours that may still be tapped, quoted or answered to. */
+export interface Offer {
+  readonly key: string;
+  readonly buttons: readonly Button[];
+  /** The lines of the journal that the message speaks of. */
+  readonly lines: readonly Line[];
+}
+
+/** A message of a grower, lately. */
+export interface Heard {
+  readonly message: string;
+  readonly from: string;
+  readonly at: Instant;
+  readonly text: string;
+  /** Whether it posted or asked something, so that saying it again would double it. */
+  readonly counted: boolean;
+}
+
+export interface Snooze {
+  readonly until: Day;
+  readonly at?: TimeOfDay;
+  readonly plant?: Plant;
+}
+
+export interface Talk {
+  /** Number of our next message. */
+  readonly next: number;
+  /** Oldest first, as are all lists here. */
+  readonly asks: readonly Ask[];
+  readonly prompts: readonly Prompt[];
+  readonly offers: readonly Offer[];
+  readonly heard: readonly Heard[];
+  readonly snoozes: readonly Snooze[];
+  /** Cautions that were said. */
+  readonly cautions: readonly string[];
+  /** What is left of a long answer. */
+  readonly pages: readonly string[];
+  /** The local day of the last digest or look for one. */
+  readonly lookedOn: Day | null;
+  readonly welcomed: boolean;
+}
+
+export const newTalk: Talk = {
+  next: 1,
+  asks: [],
+  prompts: [],
+  offers: [],
+  heard: [],
+  snoozes: [],
+  cautions: [],
+  pages: [],
+  lookedOn: null,
+  welcomed: false,
+};

@@ -1,0 +1,40 @@
+/** All that a turn may look at, and all that comes of it: both values. */
+import type { Ledger } from '../ledger/ledger.js';
+import type { JournalLine } from '../ledger/posting.js';
+import type { Instruction } from '../language/instruction.js';
+import type { LedgerSettings } from './ledger-settings.js';
+import type { Talk } from './talk.js';
+import type { Outgoing } from './turn.js';
+
+export interface LedgerName {
+  readonly id: number;
+  readonly name: string;
+}
+
+export interface World {
+  readonly chat: string;
+  /** Several growers write here; then each entry says by whom. */
+  readonly group: boolean;
+  readonly journal: readonly JournalLine[];
+  /** `journal`, folded. */
+  readonly ledger: Ledger;
+  readonly settings: LedgerSettings;
+  readonly talk: Talk;
+  /** The ledger that the chat writes to, and all that the grower may write to. */
+  readonly current: LedgerName;
+  readonly ledgers: readonly LedgerName[];
+}
+
+/** What a turn asks of the world outside the ledger; done after it was committed. */
+export type Errand = Extract<
+  Instruction,
+  { kind: 'labels' | 'picture' | 'export' | 'invite' | 'erase' | 'switchLedger' }
+>;
+
+export interface Turned {
+  readonly world: World;
+  /** Lines appended, the last ones of `world.journal`. */
+  readonly lines: readonly JournalLine[];
+  readonly outgoing: readonly Outgoing[];
+  readonly errands: readonly Errand[];
+}
