@@ -19,4 +19,10 @@ export interface Command {
   readonly load: () => Promise<Run>;
 }
 
-export const commands: readonly Command[] = [];
+export const commands: readonly Command[] = [
+  {
+    name: 'frost',
+    does: 'daily minima to the days of a given frost risk, a JSON line each',
+    load: async () => (await import('./frost.js')).frost,
+  },
+];
