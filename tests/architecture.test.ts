@@ -31,6 +31,7 @@ const onlyImporter: Record<string, string> = {
   'better-sqlite3': 'ledger/database.ts',
   'chrono-node': 'language/dates.ts',
   grammy: 'channels/telegram.ts',
+  'csv-parse/sync': 'exchange/csv-rows.ts',
   '@stdlib/stats-base-dists-normal-cdf': 'horticulture/normal.ts',
   '@stdlib/stats-base-dists-normal-quantile': 'horticulture/normal.ts',
   '@stdlib/stats-base-dists-t-quantile': 'horticulture/student-t.ts',
