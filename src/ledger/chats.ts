@@ -65,13 +65,14 @@ export function reopenChat(database: Database, id: string): void {
 export function moveChat(database: Database, from: string, to: string): void {
   database.transaction(() => {
     const old = chatById(database, from);
-    if (!old) return;
-    pointChat(database, to, old.ledger);
-    reopenChat(database, to);
+    if (old) {
+      pointChat(database, to, old.ledger);
+      reopenChat(database, to);
+      database.run('DELETE FROM chats WHERE id = ?', from);
+    }
     database.run('UPDATE OR REPLACE keeps SET chat = ? WHERE chat = ?', to, from);
     database.run('UPDATE OR REPLACE offered SET chat = ? WHERE chat = ?', to, from);
     database.run('UPDATE outbox SET chat = ? WHERE chat = ? AND settled_at IS NULL', to, from);
-    database.run('DELETE FROM chats WHERE id = ?', from);
   });
 }
 

@@ -1,0 +1,55 @@
+/** A message on its way through the outbox: what is said as JSON, and back. */
+import type { Outgoing } from '../conversation/turn.js';
+import type { Letter, PostKind, WaitingLetter } from '../post/outbox.js';
+
+/** What a letter's body holds beside its chat and key. */
+type Body = Pick<Outgoing, 'text' | 'buttons' | 'replyTo' | 'prompts'> & {
+  readonly file?: { readonly name: string; readonly kind: 'picture' | 'document' };
+  readonly thread?: number;
+};
+
+/** A message read back from its letter. */
+export interface Saying extends Outgoing {
+  /** Topic of a forum group. */
+  readonly thread?: number;
+}
+
+export function letterOf(said: Saying, kind: PostKind, ledger?: number): Letter {
+  const { text, buttons, replyTo, prompts, file, thread } = said;
+  const body: Body = {
+    text,
+    ...(buttons ? { buttons } : {}),
+    ...(replyTo !== undefined ? { replyTo } : {}),
+    ...(prompts ? { prompts } : {}),
+    ...(file ? { file: { name: file.name, kind: file.kind } } : {}),
+    ...(thread !== undefined ? { thread } : {}),
+  };
+  return {
+    key: `${said.chat} ${said.key}`,
+    chat: said.chat,
+    kind,
+    body: JSON.stringify(body),
+    // Replies go at once whatever the clock says; notices have their moment.
+    dueAt: 0,
+    offers: buttons?.flat().map(({ data }) => data) ?? [],
+    ...(ledger !== undefined ? { ledger } : {}),
+    ...(file ? { attachment: file.bytes } : {}),
+  };
+}
+
+export function sayingOf({ chat, key, kind, body, attachment }: WaitingLetter): Saying {
+  const { file, ...rest } = JSON.parse(body) as Body;
+  return {
+    ...rest,
+    chat,
+    key: keyWithinChat(key, chat),
+    unasked: kind === 'notice',
+    ...(file && attachment ? { file: { ...file, bytes: attachment } } : {}),
+  };
+}
+
+/** The conversation's key of a letter; a group that moved has letters under its former id. */
+export function keyWithinChat(key: string, chat: string): string {
+  const name = key.startsWith(`${chat} `) ? key.slice(chat.length + 1) : key.slice(key.indexOf(' ') + 1);
+  return name.replace(/#\d+$/, '');
+}

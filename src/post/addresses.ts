@@ -1,0 +1,25 @@
+/** What a channel learns about its chats: that one writes again, that one went away, that one has a new id. */
+import type { Clock } from '../calendar/clock.js';
+import { closeChat, moveChat, noteThread, reopenChat } from '../ledger/chats.js';
+import type { Database } from '../ledger/database.js';
+
+export class Addresses {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+  ) {}
+
+  /** Something came in from it, in a topic where the group has topics. */
+  heardFrom(chat: string, thread?: number): void {
+    reopenChat(this.database, chat);
+    noteThread(this.database, chat, thread);
+  }
+
+  closed(chat: string, why: string): void {
+    closeChat(this.database, chat, why, this.clock.now());
+  }
+
+  moved(from: string, to: string): void {
+    moveChat(this.database, from, to);
+  }
+}
