@@ -30,6 +30,7 @@ const onlyImporter: Record<string, string> = {
   luxon: 'calendar/zone.ts',
   'better-sqlite3': 'ledger/database.ts',
   'chrono-node': 'language/dates.ts',
+  'date-holidays': 'calendar/holidays.ts',
   grammy: 'channels/telegram.ts',
   'csv-parse/sync': 'exchange/csv-rows.ts',
   '@stdlib/stats-base-dists-normal-cdf': 'horticulture/normal.ts',
@@ -38,7 +39,7 @@ const onlyImporter: Record<string, string> = {
   '@stdlib/math-base-special-betaln': 'horticulture/beta.ts',
 };
 
-const importPattern = /(?:from|import) ?\(?'([^']+)'/g;
+const importPattern = /(?:from|import|require) ?\(?'([^']+)'/g;
 
 interface Import {
   readonly file: string;

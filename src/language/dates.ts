@@ -1,0 +1,68 @@
+/** Finds the phrases of time in a text and says which days they mean. */
+import type { TimeOfDay } from '../calendar/zone.js';
+import { grammar } from './dates/grammar.js';
+import type { Moment, Resolved, When } from './dates/meaning.js';
+import { Chart } from './dates/pattern.js';
+import { tokensOf } from './dates/token.js';
+
+export type { DateProblem, Leaning, Moment, Resolved } from './dates/meaning.js';
+
+/** A phrase of time in a text. */
+export interface DateFind {
+  /** Offsets into the text, end exclusive; the preposition is part of the phrase ("by the end of May"). */
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+  /** What it means of things done, and of plans. */
+  readonly past: Resolved;
+  readonly future: Resolved;
+  /** The rule that read it, named like a phrase that it accepts. */
+  readonly rule: string;
+  /** The hour that the phrase names. */
+  readonly time?: TimeOfDay;
+  /** False where the words could as well be something else: a bare "may", "spring", "the 24", "3/4". */
+  readonly certain: boolean;
+}
+
+export interface DateOptions {
+  /** Stretches of the text, as [start, end), that are known to be something else, such as names of varieties. */
+  readonly exclude?: readonly (readonly [number, number])[];
+}
+
+/**
+ * The phrases of time in `text`, in order and apart from each other; never throws. `now` is the moment of the note in
+ * the grower's zone.
+ */
+export function datesIn(text: string, now: Moment, options: DateOptions = {}): DateFind[] {
+  const exclude = options.exclude ?? [];
+  const tokens = tokensOf(text).map((token) =>
+    exclude.some(([start, end]) => token.start < end && token.end > start)
+      ? { ...token, word: '', likeness: '', digits: false }
+      : token,
+  );
+  const chart = new Chart(grammar, tokens);
+  const finds: DateFind[] = [];
+  for (let at = 0; at < tokens.length;) {
+    const [longest] = chart.read('phrase', at);
+    const first = tokens[at];
+    if (longest === undefined || first === undefined) {
+      at++;
+      continue;
+    }
+    const when = longest.value as When;
+    const start = first.start;
+    const end = tokens[longest.end - 1]?.end ?? first.end;
+    finds.push({
+      start,
+      end,
+      text: text.slice(start, end),
+      past: when.mean('past', now),
+      future: when.mean('future', now),
+      rule: longest.rule,
+      ...(when.time === undefined ? {} : { time: when.time }),
+      certain: when.certain,
+    });
+    at = longest.end;
+  }
+  return finds;
+}

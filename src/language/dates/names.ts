@@ -1,0 +1,67 @@
+/** Weekdays, months, seasons, units and parts of the day, as single words. */
+import type { Alternative, DayPart, Kind, Primitive, Reader, Season, SmallUnit, Unit } from './pattern.js';
+import type { Token } from './token.js';
+import { monthWords, pluralWeekdayWords, weekdayWords } from './words.js';
+
+const firstWord = (line: string) => line.split(' ')[0] ?? '';
+
+const tables: { readonly [K in Kind]?: ReadonlyMap<string, unknown> } = {
+  weekday: new Map(weekdayWords.map((line, index) => [firstWord(line), index + 1])),
+  weekdays: new Map(pluralWeekdayWords.map((line, index) => [firstWord(line), index + 1])),
+  month: new Map(monthWords.map((line, index) => [firstWord(line), index + 1])),
+  unit: new Map<string, Unit>([
+    ['day', 'day'],
+    ['week', 'week'],
+    ['fortnight', 'fortnight'],
+    ['month', 'month'],
+    ['year', 'year'],
+  ]),
+  smallUnit: new Map<string, SmallUnit>([
+    ['hour', 'hour'],
+    ['minute', 'minute'],
+  ]),
+  season: new Map<string, Season>([
+    ['spring', 'spring'],
+    ['summer', 'summer'],
+    ['autumn', 'autumn'],
+    ['fall', 'autumn'],
+    ['winter', 'winter'],
+  ]),
+  part: new Map<string, DayPart>([
+    ['morning', 'morning'],
+    ['noon', 'noon'],
+    ['lunchtime', 'noon'],
+    ['afternoon', 'afternoon'],
+    ['teatime', 'evening'],
+    ['evening', 'evening'],
+    ['eve', 'evening'],
+    ['night', 'night'],
+    ['dawn', 'morning'],
+    ['breakfast', 'morning'],
+    ['am', 'morning'],
+    ['pm', 'afternoon'],
+  ]),
+};
+
+/** Names are often cut short with a stop ("Oct. 2", "Mon."). */
+const stoppable: ReadonlySet<Kind> = new Set(['month', 'weekday']);
+
+function nameReader(kind: Kind): Primitive {
+  return (tokens, at): readonly Alternative[] => {
+    const value = tables[kind]?.get(tokens[at]?.word ?? '');
+    if (value === undefined) return [];
+    const next = tokens[at + 1];
+    const stopped =
+      stoppable.has(kind) && next?.word === '.' && next.glued && tokens[at + 2]?.likeness !== undefined;
+    const plain: Alternative = { end: at + 1, value, rule: '' };
+    return stopped ? [{ ...plain, end: at + 2 }, plain] : [plain];
+  };
+}
+
+/** Readers of the kinds that are single words. */
+export const nameReaders: Partial<Record<Kind, Reader>> = Object.fromEntries(
+  (Object.keys(tables) as Kind[]).map((kind) => [
+    kind,
+    { read: nameReader(kind), begins: (token: Token) => tables[kind]?.has(token.word) ?? false },
+  ]),
+);

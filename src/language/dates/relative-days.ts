@@ -1,0 +1,144 @@
+/** Days counted from today: "yesterday", "three weeks ago", "in a fortnight", "tomorrow week". */
+import { addDays, dayNumber } from '../../calendar/day.js';
+import { ambiguous, changed, daysFromToday, fixed, type Moment, shifted, type When } from './meaning.js';
+import type { Count } from './numbers.js';
+import { rule, type Unit } from './pattern.js';
+
+const daysIn: Record<Unit, number> = { day: 1, week: 7, fortnight: 14, month: 0, year: 0 };
+const monthsIn: Record<Unit, number> = { day: 0, week: 0, fortnight: 0, month: 1, year: 12 };
+
+/** A phrase moved by so many units; a vague count makes it a doubt. */
+export function movedBy(from: When, count: Count, unit: Unit, sign: 1 | -1): When {
+  if (!count.exact) return { ...from, certain: true, mean: () => ambiguous };
+  return {
+    ...shifted(from, sign * count.number * daysIn[unit], sign * count.number * monthsIn[unit]),
+    certain: true,
+  };
+}
+
+const today = daysFromToday(0);
+
+/** So many hours or minutes from now: the day and the time that the clock then shows, as if no clock were put on or back. */
+function hoursAway(minutes: number): When {
+  return fixed(({ today: day, timeNow }: Moment) => {
+    const [hour = 0, minute = 0] = timeNow.split(':').map(Number);
+    const total = dayNumber(day) * 1440 + hour * 60 + minute + minutes;
+    return { date: addDays(day, Math.floor(total / 1440) - dayNumber(day)) };
+  });
+}
+
+const minutesIn = { hour: 60, minute: 1 };
+const vague: When = fixed(() => ambiguous);
+
+export const relativeDays = [
+  rule('day', 'today', 'today', () => today),
+  rule('day', 'earlier today', 'earlier|later|just on? today', () => today),
+  rule('day', 'tonight', 'tonight', () => today),
+  rule('day', 'tomorrow', 'tomorrow', () => daysFromToday(1)),
+  rule('day', 'yesterday', 'yesterday', () => daysFromToday(-1)),
+  rule('day', 'the day before yesterday', 'the? <count>? day before yesterday', ({ count }) =>
+    movedBy(daysFromToday(-1), count ?? { number: 1, exact: true }, 'day', -1),
+  ),
+  rule('day', 'the day after tomorrow', 'the? <count>? day after tomorrow', ({ count }) =>
+    movedBy(daysFromToday(1), count ?? { number: 1, exact: true }, 'day', 1),
+  ),
+  rule('day', 'a week ago', 'around? <count> <unit> ago|back|since', ({ count, unit }) =>
+    movedBy(today, count, unit, -1),
+  ),
+  rule('day', 'a week or so ago', 'around? <count> <unit> or so ago|back', ({ count, unit }) =>
+    movedBy(today, count, unit, -1),
+  ),
+  rule('day', 'a week or two ago', '<count> <unit>? or|to|- <more:count> <as:unit>? ago|back', () => vague),
+  rule('day', 'over a week ago', 'over|nearly|almost|under|past <count> <unit> ago|back', () => vague),
+  rule('day', 'more than a week ago', 'more|at less? than|least <count> <unit> ago|back', () => vague),
+  rule('day', 'two and a half weeks ago', '<count> and a? half <unit> ago|back', () => vague),
+  rule('day', 'a week and a half ago', '<count> <unit> and a? half ago|back', () => vague),
+  rule('day', 'half a week ago', 'half a <unit> ago|back', () => vague),
+  rule('day', 'weeks ago', '<unit> ago', () => vague),
+  rule('day', 'ages ago', 'ages ago|back', () => vague),
+  rule('day', 'a while back', 'a while ago|back', () => vague),
+  rule('day', 'the other day', 'the other day|morning|evening|week|night|afternoon|month', () => vague),
+  rule('day', 'recently', 'recently', () => ({ ...vague, certain: false })),
+  rule(
+    'day',
+    '1 month and 21 days ago',
+    '<count> <unit> and|,? <more:count> <as:unit> ago|back',
+    ({ count, unit, more, as }) => movedBy(movedBy(today, count, unit, -1), more, as, -1),
+  ),
+  rule('day', 'in a fortnight', 'in around? <count> <unit> time?', ({ count, unit }) =>
+    movedBy(today, count, unit, 1),
+  ),
+  rule(
+    'day',
+    'in a week or two',
+    'in around? <count> <unit>? or|to|- <more:count> <as:unit>? time?',
+    () => vague,
+  ),
+  rule('day', 'three weeks from now', '<count> <unit> from now', ({ count, unit }) =>
+    movedBy(today, count, unit, 1),
+  ),
+  rule('day', 'a week hence', '<count> <unit> hence|later', ({ count, unit }) =>
+    movedBy(today, count, unit, 1),
+  ),
+  rule(
+    'day',
+    'two years and a week later',
+    '<count> <unit> and|,? <more:count> <as:unit> hence|later',
+    ({ count, unit, more, as }) => movedBy(movedBy(today, count, unit, 1), more, as, 1),
+  ),
+  rule('day', 'a week today', '<count> <unit=week|fortnight|month|year> from|on? today', ({ count, unit }) =>
+    movedBy(today, count, unit, 1),
+  ),
+  rule('day', 'week today', 'week today', () => daysFromToday(7)),
+  rule('day', 'a week tomorrow', '<count> <unit=week|fortnight|month|year> on? tomorrow', ({ count, unit }) =>
+    movedBy(daysFromToday(1), count, unit, 1),
+  ),
+  rule(
+    'day',
+    'a week yesterday',
+    '<count> <unit=week|fortnight|month|year> ago? yesterday',
+    ({ count, unit }) => movedBy(daysFromToday(-1), count, unit, -1),
+  ),
+  rule('day', 'tomorrow week', 'tomorrow <unit=week|fortnight>', ({ unit }) =>
+    movedBy(daysFromToday(1), { number: 1, exact: true }, unit, 1),
+  ),
+  rule('day', 'today week', 'today <unit=week|fortnight>', ({ unit }) =>
+    movedBy(today, { number: 1, exact: true }, unit, 1),
+  ),
+  rule('day', 'this day week', 'this day <unit=week|fortnight>', ({ unit }) =>
+    movedBy(today, { number: 1, exact: true }, unit, 1),
+  ),
+  rule('day', 'yesterday week', 'yesterday <unit=week|fortnight>', ({ unit }) =>
+    movedBy(daysFromToday(-1), { number: 1, exact: true }, unit, -1),
+  ),
+  rule('day', 'this time last week', 'this|the|same day|time last <unit=week|month|year>', ({ unit }) =>
+    movedBy(today, { number: 1, exact: true }, unit, -1),
+  ),
+  rule('day', 'this time next week', 'this|the|same day|time next <unit=week|month|year>', ({ unit }) =>
+    movedBy(today, { number: 1, exact: true }, unit, 1),
+  ),
+  rule('day', 'an hour ago', '<count> <smallUnit> ago|back', ({ count, smallUnit }) =>
+    count.exact ? hoursAway(-count.number * minutesIn[smallUnit]) : today,
+  ),
+  rule('day', 'half an hour ago', 'half an hour ago|back', () => hoursAway(-30)),
+  rule('day', 'in an hour', 'in <count> <smallUnit> time?', ({ count, smallUnit }) =>
+    count.exact ? hoursAway(count.number * minutesIn[smallUnit]) : vague,
+  ),
+  rule('day', 'in half an hour', 'in half an hour', () => hoursAway(30)),
+];
+
+/** Rules that count from another day. */
+export const countedFromADay = [
+  rule('phrase', '2 weeks before Christmas', '<count> <unit> before|prior <day>', ({ count, unit, day }) =>
+    movedBy(day, count, unit, -1),
+  ),
+  rule('phrase', 'three weeks after Easter', '<count> <unit> after|from <day>', ({ count, unit, day }) =>
+    movedBy(day, count, unit, 1),
+  ),
+  rule('phrase', 'the day before Easter', 'the day before <day>', ({ day }) =>
+    changed(day, ({ from }) => ({ date: addDays(from, -1) })),
+  ),
+  rule('phrase', 'the day after Easter', 'the day after <day>', ({ day }) =>
+    changed(day, ({ to }) => ({ date: addDays(to, 1) })),
+  ),
+];

@@ -1,0 +1,273 @@
+/** Runs of days from one to another, and of so many days: "between the 3rd and the 6th", "last two weeks", "since Monday". */
+import { addDays, asDay, dayOf, month as monthOfDay, year as yearOf } from '../../calendar/day.js';
+import type { Span } from '../../calendar/span.js';
+import {
+  ambiguous,
+  boundsOf,
+  changed,
+  fixed,
+  impossible,
+  isDoubt,
+  type Resolved,
+  shifted,
+  type When,
+  when,
+} from './meaning.js';
+import type { Count } from './numbers.js';
+import { rule, type Unit } from './pattern.js';
+import { daysFromToday } from './meaning.js';
+import { movedBy } from './relative-days.js';
+
+/** From the first day of one to the last of another; where the end falls before the start, the end is the next such. */
+export function fromTo(start: When, end: When): When {
+  return {
+    certain: true,
+    mean: (leaning, now) => {
+      const first = start.mean(leaning, now);
+      const last = end.mean(leaning, now);
+      if (isDoubt(first)) return first;
+      if (isDoubt(last)) return last;
+      const from = boundsOf(first).from;
+      const to = boundsOf(last).to;
+      if (from <= to) return { from, to };
+      // An open end is the first such after the start; an open start the last such before the end.
+      if (leaning === 'past') {
+        const earlier = start.mean('past', { ...now, today: to });
+        if (!isDoubt(earlier) && boundsOf(earlier).from <= to && boundsOf(earlier).from !== from)
+          return { from: boundsOf(earlier).from, to };
+      }
+      const later = end.mean('future', { ...now, today: from });
+      if (!isDoubt(later) && boundsOf(later).to >= from) return { from, to: boundsOf(later).to };
+      return impossible;
+    },
+  };
+}
+
+/** Days of one month, the month named once; a to-day before the from-day lies in the month after. */
+function daysOfMonth(first: number, last: number, month: number, year?: number): When {
+  const ofYear = (each: number): Span | null => {
+    const from = dayOf(each, month, first);
+    const inNext = last < first;
+    const to = inNext
+      ? dayOf(month === 12 ? each + 1 : each, (month % 12) + 1, last)
+      : dayOf(each, month, last);
+    return from && to && { from, to };
+  };
+  if (year !== undefined) return fixed(() => ofYear(year) ?? impossible);
+  return when((leaning, now) => {
+    const years = leaning === 'past' ? [0, -1] : [0, 1];
+    for (const away of years) {
+      const span = ofYear(yearOf(now.today) + away);
+      if (span === null) return impossible;
+      if (leaning === 'past' ? span.from <= now.today : span.from > now.today) {
+        if (leaning === 'past' && away < 0 && span.to < addDays(now.today, -183))
+          return { problem: 'tooFarBack', options: [span] };
+        return span;
+      }
+    }
+    return impossible;
+  });
+}
+
+/** "Between the 3rd and the 6th": in the nearest month. */
+function daysOfSomeMonth(first: number, last: number): When {
+  return when((leaning, now) => {
+    if (first > 31 || last > 31) return impossible;
+    const step = leaning === 'past' ? -1 : 1;
+    for (let months = 0; months <= 12; months++) {
+      const index = yearOf(now.today) * 12 + monthOfDay(now.today) - 1 + step * months;
+      const span = daysOfMonth(first, last, (index % 12) + 1, Math.floor(index / 12)).mean(leaning, now);
+      if (isDoubt(span)) continue;
+      if (leaning === 'past' ? boundsOf(span).from <= now.today : boundsOf(span).from > now.today)
+        return span;
+    }
+    return impossible;
+  });
+}
+
+const away = { last: -1, previous: -1, this: 0, current: 0, next: 1, coming: 1 };
+
+function daysOfMonthAway(first: number, last: number, months: number): When {
+  return when((leaning, now) => {
+    const index = yearOf(now.today) * 12 + monthOfDay(now.today) - 1 + months;
+    return daysOfMonth(first, last, (index % 12) + 1, Math.floor(index / 12)).mean(leaning, now);
+  });
+}
+
+const today = daysFromToday(0);
+
+function lastUnits(count: Count, unit: Unit): When {
+  if (!count.exact) return fixed(() => ambiguous);
+  return fixed((now) => ({
+    from: startOf(movedBy(today, count, unit, -1).mean('past', now)),
+    to: addDays(now.today, -1),
+  }));
+}
+
+function nextUnits(count: Count, unit: Unit): When {
+  if (!count.exact) return fixed(() => ambiguous);
+  return fixed((now) => ({
+    from: addDays(now.today, 1),
+    to: startOf(movedBy(today, count, unit, 1).mean('future', now)),
+  }));
+}
+
+function startOf(resolved: Resolved) {
+  return isDoubt(resolved) ? asDay('1970-01-01') : boundsOf(resolved).from;
+}
+
+function within(count: Count, unit: Unit, from: When = today): When {
+  if (!count.exact) return fixed(() => ambiguous);
+  return changed(from, (start, now, leaning) => {
+    const end = movedBy(
+      fixed(() => ({ date: start.from })),
+      count,
+      unit,
+      1,
+    ).mean(leaning, now);
+    return isDoubt(end) ? end : { from: start.from, to: boundsOf(end).to };
+  });
+}
+
+/** A stretch that begins on a day and lasts so long; the last day counts. */
+function lasting(from: When, count: Count, unit: Unit): When {
+  return within(count, unit, from);
+}
+
+const joins = 'to|-|until|through';
+
+export const spans = [
+  rule(
+    'span',
+    'from the 3rd to the 6th of May',
+    `from|between? the? <first:dom> ${joins}|and the? <last:dom> of? <month> ,? of|in? <year>?`,
+    ({ first, last, month, year }) => daysOfMonth(first, last, month, year),
+  ),
+  rule(
+    'span',
+    'May 3 to 6',
+    `from|between? <month> the? <first:dom> ${joins}|and the? <last:dom> ,? of|in? <year>?`,
+    ({ first, last, month, year }) => daysOfMonth(first, last, month, year),
+  ),
+  rule(
+    'span',
+    'May between 3 and 6',
+    '<month> between|from the? <first:dom> and|to|- the? <last:dom>',
+    ({ first, last, month }) => daysOfMonth(first, last, month),
+  ),
+  rule(
+    'span',
+    '4 to 23 next month',
+    `from|between? the? <first:dom> ${joins}|and the? <last:dom> of|in? <which=last|previous|this|current|next|coming> month`,
+    ({ first, last, which }) => daysOfMonthAway(first, last, away[which]),
+  ),
+  rule(
+    'span',
+    'between the 3rd and the 6th',
+    'between the? <first:ordDom> and|- the? <last:ordDom>',
+    ({ first, last }) => daysOfSomeMonth(first, last),
+  ),
+  rule(
+    'span',
+    'from the 3rd to the 6th',
+    `from? the? <first:ordDom> ${joins} the? <last:ordDom>`,
+    ({ first, last }) => daysOfSomeMonth(first, last),
+  ),
+  rule(
+    'span',
+    'last two weeks',
+    'in|over|for|during? the|these? last|past|previous <count> <unit>',
+    ({ count, unit }) => lastUnits(count, unit),
+  ),
+  rule('span', '10 previous weeks', '<count> last|past|previous <unit>', ({ count, unit }) =>
+    lastUnits(count, unit),
+  ),
+  rule(
+    'span',
+    'next three weeks',
+    'in|over|for|during|within? the? next|coming|following <count> <unit>',
+    ({ count, unit }) => nextUnits(count, unit),
+  ),
+  rule('span', '3 next weeks', '<count> next|coming <unit>', ({ count, unit }) => nextUnits(count, unit)),
+  rule('span', 'first ten days of May', 'the? first <count> day of <span>', ({ count, span }) =>
+    count.exact ? changed(span, ({ from }) => ({ from, to: addDays(from, count.number - 1) })) : null,
+  ),
+  rule('span', 'last ten days of May', 'the? last <count> day of <span>', ({ count, span }) =>
+    count.exact ? changed(span, ({ to }) => ({ from: addDays(to, 1 - count.number), to })) : null,
+  ),
+  rule('span', 'last four months of 2026', 'the? last <count> month of <span>', ({ count, span }) =>
+    count.exact ? changed(span, ({ to }) => ({ from: lateMonths(to, count.number), to })) : null,
+  ),
+  rule('span', 'within two weeks', 'within <count> <unit>', ({ count, unit }) => within(count, unit)),
+  rule(
+    'span',
+    'within two weeks of Friday',
+    'within the? next? <count> <unit> of|from|after <day>',
+    ({ count, unit, day }) => within(count, unit, day),
+  ),
+  rule('span', 'a week starting tomorrow', 'a week starting|from <day>', ({ day }) =>
+    changed(day, ({ from }) => ({ from, to: addDays(from, 6) })),
+  ),
+];
+
+function lateMonths(to: Span['to'], months: number) {
+  return addDays(
+    boundsOf(
+      shifted(
+        fixed(() => ({ date: addDays(to, 1) })),
+        0,
+        -months,
+      ).mean('past', { today: to, timeNow: '12:00', zone: 'UTC', dateOrder: 'DMY' }) as Span,
+    ).from,
+    0,
+  );
+}
+
+export const ranges = [
+  rule(
+    'phrase',
+    'between Monday and Friday',
+    'between|from? <start:when> and|to|-|until|through <end:when>',
+    ({ start, end }) => fromTo(start, end),
+  ),
+  rule('phrase', 'for 10 days from 18 December', 'for <count> <unit> from <day>', ({ count, unit, day }) =>
+    lasting(day, count, unit),
+  ),
+  rule('phrase', 'from 18 December for 10 days', 'from <day> for <count> <unit>', ({ count, unit, day }) =>
+    lasting(day, count, unit),
+  ),
+  rule('phrase', 'from now until Friday', 'from|between? now and|to|until|- <end:when>', ({ end }) =>
+    fromTo(today, end),
+  ),
+  rule('phrase', 'from Monday until now', 'between|from? <start:when> and|to|until|- now', ({ start }) =>
+    fromTo(start, today),
+  ),
+  rule('phrase', 'since Monday', 'since <when>', ({ when: start }) =>
+    changed({ ...start, mean: (_, now) => start.mean('past', now) }, ({ from }, now) =>
+      from <= now.today ? { from, to: now.today } : impossible,
+    ),
+  ),
+];
+
+export const bounds = [
+  rule('phrase', 'Monday', '<when>', ({ when: phrase }) => phrase),
+  rule(
+    'phrase',
+    'on Monday',
+    'on|in|at|of|from|for|around|during|over|late|early around? <when>',
+    ({ when: phrase }) => ({ ...phrase, certain: true }),
+  ),
+  rule('phrase', 'by the end of May', 'by|until|for before? the? <when>', ({ when: phrase }) =>
+    lastDayOf(phrase),
+  ),
+  rule('phrase', 'before Easter', 'before <when>', ({ when: phrase }) =>
+    changed({ ...phrase, certain: true }, ({ from }) => ({ date: addDays(from, -1) })),
+  ),
+  rule('phrase', 'after Easter', 'after <when>', ({ when: phrase }) =>
+    changed({ ...phrase, certain: true }, ({ to }) => ({ date: addDays(to, 1) })),
+  ),
+];
+
+function lastDayOf(phrase: When): When {
+  return changed({ ...phrase, certain: true }, ({ to }) => ({ date: to }));
+}
