@@ -2,8 +2,8 @@
 import type { TimeOfDay } from '../calendar/zone.js';
 import { grammar } from './dates/grammar.js';
 import type { Moment, Resolved, When } from './dates/meaning.js';
-import { Chart } from './dates/pattern.js';
-import { tokensOf } from './dates/token.js';
+import { type Alternative, Chart } from './dates/pattern.js';
+import { type Token, tokensOf } from './dates/token.js';
 
 export type { DateProblem, Leaning, Moment, Resolved } from './dates/meaning.js';
 
@@ -44,25 +44,38 @@ export function datesIn(text: string, now: Moment, options: DateOptions = {}): D
   const finds: DateFind[] = [];
   for (let at = 0; at < tokens.length;) {
     const [longest] = chart.read('phrase', at);
-    const first = tokens[at];
-    if (longest === undefined || first === undefined) {
+    if (longest === undefined) {
       at++;
       continue;
     }
-    const when = longest.value as When;
-    const start = first.start;
-    const end = tokens[longest.end - 1]?.end ?? first.end;
-    finds.push({
-      start,
-      end,
-      text: text.slice(start, end),
-      past: when.mean('past', now),
-      future: when.mean('future', now),
-      rule: longest.rule,
-      ...(when.time === undefined ? {} : { time: when.time }),
-      certain: when.certain,
-    });
+    finds.push(find(text, tokens, at, longest, now));
     at = longest.end;
   }
   return finds;
+}
+
+/** The meaning of a text that is one phrase of time and nothing else; null where it is not. */
+export function dateOf(text: string, now: Moment): DateFind | null {
+  const tokens = tokensOf(text);
+  let end = tokens.length;
+  while (end > 0 && /^[.!?,;]$/.test(tokens[end - 1]?.word ?? '')) end--;
+  const chart = new Chart(grammar, tokens);
+  const whole = chart.read('whole', 0).find((each) => each.end === end || each.end === tokens.length);
+  return whole ? find(text, tokens, 0, whole, now) : null;
+}
+
+function find(text: string, tokens: readonly Token[], at: number, read: Alternative, now: Moment): DateFind {
+  const when = read.value as When;
+  const start = tokens[at]?.start ?? 0;
+  const end = tokens[read.end - 1]?.end ?? start;
+  return {
+    start,
+    end,
+    text: text.slice(start, end),
+    past: when.mean('past', now),
+    future: when.mean('future', now),
+    rule: read.rule,
+    ...(when.time === undefined ? {} : { time: when.time }),
+    certain: when.certain,
+  };
 }

@@ -204,7 +204,10 @@ export const calendarDays = [
   rule('day', 'the 24', 'the <day:int>', ({ day }) =>
     day >= 1 && day <= 31 ? unsure(nearestDayOfMonth(day)) : null,
   ),
-  rule('phrase', 'on 15', 'on the? <day:int>', ({ day }) =>
+  rule('phrase', 'on the 15', 'on the <day:int>', ({ day }) =>
+    day >= 1 && day <= 31 ? unsure(nearestDayOfMonth(day)) : null,
+  ),
+  rule('whole', 'on 15', 'on <day:int>', ({ day }) =>
     day >= 1 && day <= 31 ? unsure(nearestDayOfMonth(day)) : null,
   ),
   rule(

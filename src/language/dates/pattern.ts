@@ -45,8 +45,10 @@ export interface Captures {
   span: When;
   /** A day or a span. */
   when: When;
-  /** What a find is. */
+  /** What a find in running text is. */
   phrase: When;
+  /** What a text that is nothing but one phrase of time may be as well. */
+  whole: When;
 }
 
 export type Season = 'spring' | 'summer' | 'autumn' | 'winter';

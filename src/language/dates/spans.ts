@@ -250,6 +250,7 @@ export const ranges = [
 ];
 
 export const bounds = [
+  rule('whole', 'on Monday', '<phrase>', ({ phrase }) => phrase),
   rule('phrase', 'Monday', '<when>', ({ when: phrase }) => phrase),
   rule(
     'phrase',
