@@ -12,7 +12,7 @@ const now = {
 describe('datesIn', () => {
   it('finds a phrase in running text with its place and both leanings', () => {
     expect(datesIn('potted on 6 of them a wk last Sun, 3in', now)).toMatchObject([
-      { text: 'a wk last Sun', start: 18, past: { date: '2026-05-10' }, certain: true },
+      { text: 'a wk last Sun', start: 20, past: { date: '2026-05-10' }, certain: true },
     ]);
   });
 
