@@ -21,6 +21,11 @@ export interface Command {
 
 export const commands: readonly Command[] = [
   {
+    name: 'when',
+    does: 'phrases of time to days, a JSON line each',
+    load: async () => (await import('./when.js')).when,
+  },
+  {
     name: 'frost',
     does: 'daily minima to the days of a given frost risk, a JSON line each',
     load: async () => (await import('./frost.js')).frost,
