@@ -65,6 +65,14 @@ export function bringIn(half: Half): CorpusNote[] {
   );
 }
 
+/** The examples that the note contract gives, as one family. */
+export function bringInExamples(): CorpusNote[] {
+  return readFileSync('fixtures/contract/examples.jsonl', 'utf8')
+    .split('\n')
+    .filter((line) => line !== '')
+    .map((line) => ({ ...(JSON.parse(line) as CorpusNote), family: 'examples', voice: 'examples' }));
+}
+
 /** The local day on which the note was sent, as `YYYY-MM-DD`. */
 export function dayOfNote(note: CorpusNote): string {
   return new Intl.DateTimeFormat('en-CA', {

@@ -1,10 +1,11 @@
 /** Holds the corpus of notes to its own rules, and the reader to the score it has reached on it. */
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { bringIn, dayOfNote, halves, type CorpusNote } from './corpus-note.js';
+import { bringIn, bringInExamples, dayOfNote, halves, type CorpusNote, type Gold } from './corpus-note.js';
 import { shapeFaults } from './gold-shape.js';
 import { readAndJudge, scoreOf } from './reading.js';
-import { judge, type Answer } from './score.js';
+import { judge, type Answer, type AnsweredEntry } from './score.js';
+import { wantedValues } from './slot-comparison.js';
 
 const notes = halves.flatMap(bringIn);
 const kept = JSON.parse(readFileSync('fixtures/notes/scores.json', 'utf8')) as Record<
@@ -48,6 +49,13 @@ describe('the corpus of notes', () => {
     expect(faults).toEqual([]);
   });
 
+  it('takes the shape of the examples that the note contract gives', () => {
+    const faults = bringInExamples().flatMap((note) =>
+      goldsOf(note).flatMap(({ entries }) => entries.flatMap(shapeFaults).map((f) => `${note.id}: ${f}`)),
+    );
+    expect(faults).toEqual([]);
+  });
+
   it('dates what was done no later than the note, and what is wanted no earlier', () => {
     const astray = notes.filter((note) =>
       goldsOf(note).some(({ entries }) =>
@@ -79,6 +87,23 @@ describe('the corpus of notes', () => {
 });
 
 describe('the judge', () => {
+  it('calls each gold, given as the answer, exact', () => {
+    const firstOf = (wanted: unknown): unknown => wantedValues(wanted)[0] ?? undefined;
+    const answerOf = ({ entries, mustAsk }: Gold): Answer => ({
+      entries: entries.map((entry) => {
+        const slots = Object.entries(entry).map(([slot, wanted]) => [slot, firstOf(wanted)]);
+        const set = Object.entries(entry['set'] ?? {}).map(([slot, wanted]) => [slot, firstOf(wanted)]);
+        const answered = Object.fromEntries(slots) as AnsweredEntry;
+        return set.length > 0 ? { ...answered, set: Object.fromEntries(set) as object } : answered;
+      }),
+      asks: mustAsk.map((slot) => ({ entry: 0, slot })),
+    });
+    const amiss = [...notes, ...bringInExamples()].flatMap((note) =>
+      goldsOf(note).flatMap((gold) => judge(note, answerOf(gold)).faults.map((f) => `${note.id}: ${f}`)),
+    );
+    expect(amiss).toEqual([]);
+  });
+
   const note: CorpusNote = {
     id: 'judged',
     text: 'lost 2 Ember Fox, potted on the rest',

@@ -3,7 +3,7 @@
  * of the unseen half only the figures, so that nobody tunes on it. `-- FAMILY…` narrows, `-- --keep` records the scores.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
-import { bringIn, halves, type Half } from './corpus-note.js';
+import { bringIn, bringInExamples, halves } from './corpus-note.js';
 import { readAndJudge, scoreOf, type JudgedNote } from './reading.js';
 
 const scoresFile = 'fixtures/notes/scores.json';
@@ -11,12 +11,17 @@ const args = process.argv.slice(2);
 const families = args.filter((arg) => !arg.startsWith('--'));
 const keep = args.includes('--keep');
 
-for (const half of halves) {
-  const notes = bringIn(half).filter((note) => families.length === 0 || families.includes(note.family));
-  const judged = readAndJudge(notes);
-  if (half === 'dev') judged.filter((one) => one.outcome !== 'exact').forEach(showFailure);
-  showTable(half, judged);
-  if (keep && families.length === 0) record(half, judged);
+const sets = [
+  { name: 'examples', notes: bringInExamples(), shown: true },
+  ...halves.map((half) => ({ name: half, notes: bringIn(half), shown: half === 'dev' })),
+];
+for (const { name, notes, shown } of sets) {
+  const asked = notes.filter((note) => families.length === 0 || families.includes(note.family));
+  if (asked.length === 0) continue;
+  const judged = readAndJudge(asked);
+  if (shown) judged.filter((one) => one.outcome !== 'exact').forEach(showFailure);
+  showTable(name, judged);
+  if (keep && families.length === 0 && name !== 'examples') record(name, judged);
 }
 
 function showFailure({ note, outcome, faults, answer }: JudgedNote): void {
@@ -25,12 +30,10 @@ function showFailure({ note, outcome, faults, answer }: JudgedNote): void {
   say(`  text  ${JSON.stringify(note.text)}   (${note.now}, ${note.zone})`);
   say(`  gold  ${JSON.stringify(note.gold)}`);
   say(`  got   ${JSON.stringify({ entries, asks })}`);
-  say(
-    `  tree  grep -h '"${note.id}"' fixtures/notes/dev/${note.family}.jsonl | npm run -s parse -- --explain\n`,
-  );
+  say(`  tree  grep -rh '"${note.id}"' fixtures | npm run -s parse -- --explain\n`);
 }
 
-function showTable(half: Half, judged: readonly JudgedNote[]): void {
+function showTable(half: string, judged: readonly JudgedNote[]): void {
   say(`${half.padEnd(16)} notes  exact  wrong  missed  needless`);
   const names = [...new Set(judged.map((one) => one.note.family))].sort();
   for (const family of names)
@@ -48,7 +51,7 @@ function showRow(name: string, judged: readonly JudgedNote[]): void {
   say(`${name.padEnd(16)} ${String(notes).padStart(5)} ${cells}  ${needless.toFixed(1).padStart(8)}`);
 }
 
-function record(half: Half, judged: readonly JudgedNote[]): void {
+function record(half: string, judged: readonly JudgedNote[]): void {
   const scores = JSON.parse(readFileSync(scoresFile, 'utf8')) as Record<string, unknown>;
   const { exact, wrong, needless } = scoreOf(judged);
   writeFileSync(
