@@ -1,8 +1,7 @@
 /** Which way of taking cuttings fits a month, and how many days it then takes to root. */
 import { type Day, month } from '../calendar/day.js';
+import type { Hemisphere } from '../calendar/hemisphere.js';
 import type { BetaPrior, Crop, CuttingWay, Range } from './crops.js';
-
-export type Hemisphere = 'north' | 'south';
 
 export interface Circumstances {
   /** As the note gave it; a type that the table lacks for this crop is no hindrance. */

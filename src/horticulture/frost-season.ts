@@ -1,7 +1,7 @@
 /** The two halves of the frost year, and days counted within them on a common calendar. */
 import { asDay, type Day, dayOfMonth, daysBetween, month, year } from '../calendar/day.js';
+import type { Hemisphere } from '../calendar/hemisphere.js';
 import type { Span } from '../calendar/span.js';
-import type { Hemisphere } from './cutting-season.js';
 
 /** `spring` runs from midwinter to midsummer and asks for the last frost; `autumn` follows and asks for the first. */
 export type FrostHalf = 'spring' | 'autumn';
