@@ -41,6 +41,11 @@ function showTable(half: string, judged: readonly JudgedNote[]): void {
       family,
       judged.filter((one) => one.note.family === family),
     );
+  for (const voice of [...new Set(judged.map((one) => one.note.voice))].sort())
+    showRow(
+      `(${voice})`,
+      judged.filter((one) => one.note.voice === voice),
+    );
   showRow('all', judged);
   say('');
 }
