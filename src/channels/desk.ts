@@ -1,55 +1,68 @@
 /** Where channels, conversation and post meet: one turn, its replies and its settling are one transaction. */
 import type { Incoming, Outgoing } from '../conversation/turn.js';
-import type { Outbox, PostKind } from '../post/outbox.js';
-import type { Channel } from './channel.js';
+import type { Letter, Outbox, PostKind } from '../post/outbox.js';
 import { keyWithinChat, letterOf } from './letter.js';
 
 export interface DeskPorts {
   readonly outbox: Outbox;
   readonly now: () => number;
   readonly atomically: <T>(work: () => T) => T;
-  /** The conversation: what it says to this. */
-  readonly takeTurn: (incoming: Incoming) => readonly Outgoing[];
+  /** The conversation; what it says, it gives to `queue`. */
+  readonly takeTurn: (incoming: Incoming) => void;
+  /** Messages as the chat's channel can carry them, each under a key of its own; none where this program does not serve it. */
+  readonly pieces: (outgoing: Outgoing) => readonly Outgoing[];
+  /** The topic in which a chat was last written to. */
+  readonly threadOf: (chat: string) => number | undefined;
   /** Something was queued. */
   readonly queued: () => void;
 }
 
+const nothing = (): void => undefined;
+
 export class Desk {
   constructor(private readonly ports: DeskPorts) {}
 
-  /** Takes one turn; `settle` runs in the same transaction. Replies go to the topic that the message came from. */
-  turn(channel: Channel, incoming: Incoming, settle: () => void = () => undefined, thread?: number): void {
+  /** Takes one turn; `before` and `settle` run in the same transaction. */
+  turn(incoming: Incoming, before = nothing, settle = nothing): void {
     this.ports.atomically(() => {
-      for (const said of this.ports.takeTurn(incoming))
-        this.queue(channel, said, 'reply', said.chat === incoming.chat ? thread : undefined);
+      before();
+      this.ports.takeTurn(incoming);
       settle();
     });
     this.ports.queued();
   }
 
-  /** Queues what is said without a turn: a fault told, a notice. Keys that were queued before are passed over. */
-  say(channel: Channel, said: Outgoing, kind: PostKind, thread?: number): void {
-    this.ports.atomically(() => this.queue(channel, said, kind, thread));
+  /** Puts into the outbox, within the transaction around it. A notice whose key was queued before is passed over. */
+  queue(said: Outgoing, ledger?: number): void {
+    const kind: PostKind = said.unasked ? 'notice' : 'reply';
+    const thread = this.ports.threadOf(said.chat);
+    for (const piece of this.ports.pieces(said)) {
+      const letter = letterOf({ ...piece, ...(thread !== undefined ? { thread } : {}) }, kind, ledger);
+      if (!this.ports.outbox.queue(letter, this.ports.now()) && kind === 'reply') this.queueAnyway(letter);
+    }
+  }
+
+  /** A turn is taken once, so that its reply is new whatever its key says: no grower goes unanswered. */
+  private queueAnyway(letter: Letter): void {
+    for (let time = 2; ; time++)
+      if (this.ports.outbox.queue({ ...letter, key: `${letter.key}~${time}` }, this.ports.now())) return;
+  }
+
+  /** Says something without a turn. */
+  say(said: Outgoing): void {
+    this.queue(said);
     this.ports.queued();
   }
 
   /** Key of our message with the channel's number in a chat, as the conversation knows it. */
   keyOfMessage(chat: string, message: string): string | undefined {
     const key = this.ports.outbox.keyOfMessage(chat, message);
-    return key === undefined ? undefined : keyWithinChat(key, chat);
+    return key === undefined ? undefined : keyWithinChat(key);
   }
 
   /** Key of the message that offered this chat that button; undefined where none did: the press is forged or too late. */
   keyOfOffer(chat: string, data: string): string | undefined {
     const key = this.ports.outbox.keyOfOffer(chat, data);
-    return key === undefined ? undefined : keyWithinChat(key, chat);
-  }
-
-  private queue(channel: Channel, said: Outgoing, kind: PostKind, thread?: number): void {
-    for (const piece of channel.pieces(said))
-      this.ports.outbox.queue(
-        letterOf({ ...piece, ...(thread !== undefined ? { thread } : {}) }, kind),
-        this.ports.now(),
-      );
+    return key === undefined ? undefined : keyWithinChat(key);
   }
 }

@@ -25,7 +25,8 @@ export function letterOf(said: Saying, kind: PostKind, ledger?: number): Letter 
     ...(thread !== undefined ? { thread } : {}),
   };
   return {
-    key: `${said.chat} ${said.key}`,
+    // Messages of different ledgers in one chat are numbered alike.
+    key: `${said.chat} ${ledger ?? '-'} ${said.key}`,
     chat: said.chat,
     kind,
     body: JSON.stringify(body),
@@ -42,14 +43,17 @@ export function sayingOf({ chat, key, kind, body, attachment }: WaitingLetter): 
   return {
     ...rest,
     chat,
-    key: keyWithinChat(key, chat),
+    key: keyWithinChat(key),
     unasked: kind === 'notice',
     ...(file && attachment ? { file: { ...file, bytes: attachment } } : {}),
   };
 }
 
-/** The conversation's key of a letter; a group that moved has letters under its former id. */
-export function keyWithinChat(key: string, chat: string): string {
-  const name = key.startsWith(`${chat} `) ? key.slice(chat.length + 1) : key.slice(key.indexOf(' ') + 1);
-  return name.replace(/#\d+$/, '');
+/** The conversation's key of a letter: without chat and ledger, and without the number of a piece or of a repeated key. */
+export function keyWithinChat(key: string): string {
+  return key
+    .split(' ')
+    .slice(2)
+    .join(' ')
+    .replace(/[#~]\d+$/, '');
 }

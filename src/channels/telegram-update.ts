@@ -174,7 +174,11 @@ function withoutMention(text: string, username: string): string {
 /** A name without path and control characters; it is shown and compared, never opened. */
 function plainName(name: unknown): string {
   if (typeof name !== 'string') return 'document';
-  const last = name.split(/[\\/]/).at(-1)?.replace(/\p{Cc}/gu, '') ?? '';
+  const last =
+    name
+      .split(/[\\/]/)
+      .at(-1)
+      ?.replace(/\p{Cc}/gu, '') ?? '';
   return last.slice(0, 100) || 'document';
 }
 

@@ -93,7 +93,7 @@ export class Terminal implements Channel {
       text: noteOfCommand(line),
     };
     try {
-      desk.turn(this, incoming);
+      desk.turn(incoming);
     } catch (fault) {
       this.print(failed(fault));
     }

@@ -25,8 +25,8 @@ export interface Incoming {
   /** A voice note, recognised. */
   readonly heard?: { readonly words: readonly HeardWord[]; readonly seconds: number };
   readonly document?: { readonly name: string; readonly bytes: Uint8Array };
-  /** Something that cannot be noted: a photo, a sticker, a forwarded post. */
-  readonly other?: 'photo' | 'sticker' | 'forwarded' | 'unknown';
+  /** Something that cannot be noted: a photo, a sticker, a forwarded post, a voice note that nothing here can hear. */
+  readonly other?: 'photo' | 'sticker' | 'forwarded' | 'voice' | 'unknown';
 }
 
 /** A button: its words, typed or spoken, do what it does. `data` is 1–64 bytes. */

@@ -61,7 +61,7 @@ export function reopenChat(database: Database, id: string): void {
   );
 }
 
-/** A group that became another chat keeps its ledger, its questions, its buttons and what waits to be said. */
+/** A group that became another chat keeps its ledger, its talk, its buttons and what waits to be said. */
 export function moveChat(database: Database, from: string, to: string): void {
   database.transaction(() => {
     const old = chatById(database, from);
@@ -70,7 +70,7 @@ export function moveChat(database: Database, from: string, to: string): void {
       reopenChat(database, to);
       database.run('DELETE FROM chats WHERE id = ?', from);
     }
-    database.run('UPDATE OR REPLACE keeps SET chat = ? WHERE chat = ?', to, from);
+    database.run('UPDATE OR REPLACE talks SET chat = ? WHERE chat = ?', to, from);
     database.run('UPDATE OR REPLACE offered SET chat = ? WHERE chat = ?', to, from);
     database.run('UPDATE outbox SET chat = ? WHERE chat = ? AND settled_at IS NULL', to, from);
   });

@@ -12,13 +12,12 @@ interface Stored {
   what: string;
 }
 
-/** Appends one line under the next number of its ledger; call it inside the turn's transaction. */
-export function appendLine(database: Database, ledger: number, line: Omit<JournalLine, 'line'>): JournalLine {
-  const next = linesIn(database, ledger) + 1;
+/** Appends a line, numbered one above the last; call it inside the turn's transaction. A number that is taken throws. */
+export function appendLine(database: Database, ledger: number, line: JournalLine): void {
   database.run(
     'INSERT INTO journal (ledger, line, at, posted_at, by, chat, message, what) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
     ledger,
-    next,
+    line.line,
     line.at,
     line.postedAt,
     line.by,
@@ -26,7 +25,6 @@ export function appendLine(database: Database, ledger: number, line: Omit<Journa
     line.source?.message ?? null,
     JSON.stringify(line.what),
   );
-  return { line: next, ...line };
 }
 
 /** The ledger's lines after number `after` (all of them from 0), in the order of posting. */
@@ -46,12 +44,4 @@ export function readJournal(database: Database, ledger: number, after = 0): Jour
       source: chat !== null && message !== null ? { chat, message } : null,
       what: JSON.parse(what) as JournalLine['what'],
     }));
-}
-
-/** How many lines a ledger's journal has, which is the number of its last. */
-export function linesIn(database: Database, ledger: number): number {
-  return (
-    database.get<{ last: number | null }>('SELECT max(line) AS last FROM journal WHERE ledger = ?', ledger)
-      ?.last ?? 0
-  );
 }

@@ -5,7 +5,7 @@ import type { Database } from './database.js';
 export interface LedgerRecord {
   readonly id: number;
   readonly name: string;
-  /** The grower whose own it is; none where the file's first ledger still waits for its owner, and for groups. */
+  /** The grower whose own it is, `terminal` until someone owns the file; none where it is a group's. */
   readonly owner?: string;
 }
 
@@ -42,14 +42,26 @@ export function ledgersOfGrower(database: Database, grower: string): LedgerRecor
     .map(asRecord);
 }
 
-/** The file's first ledger, the owner's own: made where there is none. */
-export function firstLedger(database: Database, at: Instant): number {
-  const first = database.get<{ id: number }>('SELECT id FROM ledgers ORDER BY id LIMIT 1');
-  return first?.id ?? createLedger(database, 'own', null, at);
+/** Who sits at the machine itself: owner of the file until a grower of a bot owns it. */
+export const atTheMachine = 'terminal';
+
+/** The file's first ledger, its owner's own: made where there is none. */
+export function firstLedger(database: Database, at: Instant): LedgerRecord {
+  const first = database.get<Stored>('SELECT id, name, owner FROM ledgers ORDER BY id LIMIT 1');
+  if (first) return asRecord(first);
+  const id = createLedger(database, 'own', atTheMachine, at);
+  return { id, name: 'own', owner: atTheMachine };
 }
 
-export function setOwner(database: Database, ledger: number, owner: string): void {
-  database.run('UPDATE ledgers SET owner = ? WHERE id = ?', owner, ledger);
+/** All that belonged to the machine's own seat belongs to that grower from now on. */
+export function handOver(database: Database, grower: string): void {
+  database.run('UPDATE ledgers SET owner = ? WHERE owner = ?', grower, atTheMachine);
+}
+
+/** The ledger of that name that a grower owns or belongs to; without a grower, any of that name. */
+export function ledgerNamed(database: Database, name: string, grower?: string): LedgerRecord | undefined {
+  const among = grower === undefined ? allLedgers(database) : ledgersOfGrower(database, grower);
+  return among.find((ledger) => ledger.name.toLowerCase() === name.toLowerCase());
 }
 
 /** Settings as they were saved; an empty object where none were. */

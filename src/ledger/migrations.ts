@@ -29,7 +29,6 @@ const steps: readonly string[] = [
   ) WITHOUT ROWID;
   CREATE TABLE invitations (
     code_hash TEXT PRIMARY KEY,
-    ledger INTEGER REFERENCES ledgers (id) ON DELETE CASCADE,
     made_by TEXT,
     expires_at INTEGER NOT NULL,
     used_by TEXT,
@@ -57,15 +56,13 @@ const steps: readonly string[] = [
     PRIMARY KEY (ledger, line)
   ) WITHOUT ROWID;
 
-  -- What a chat waits for or has half said: one JSON value a name.
-  CREATE TABLE keeps (
+  -- What a chat remembers of its talk about a ledger: questions that wait, prompts given, snoozes.
+  CREATE TABLE talks (
     ledger INTEGER NOT NULL REFERENCES ledgers (id) ON DELETE CASCADE,
     chat TEXT NOT NULL,
-    kind TEXT NOT NULL,
-    name TEXT NOT NULL,
     kept_at INTEGER NOT NULL,
-    value TEXT NOT NULL,
-    PRIMARY KEY (ledger, chat, kind, name)
+    talk TEXT NOT NULL,
+    PRIMARY KEY (ledger, chat)
   ) WITHOUT ROWID;
 
   -- Updates as they came, committed before the sender is told that they did.

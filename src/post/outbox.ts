@@ -45,6 +45,9 @@ interface Stored {
   tries: number;
 }
 
+const ABOUT_CURRENT_LEDGER =
+  '(outbox.ledger IS NULL OR outbox.ledger = (SELECT ledger FROM chats WHERE id = ?))';
+
 export class Outbox {
   constructor(private readonly database: Database) {}
 
@@ -135,21 +138,27 @@ export class Outbox {
       .map(({ key }) => key);
   }
 
-  /** Key of our message with that number in a chat. */
+  /** Key of our message with that number in a chat, where it spoke of the ledger that the chat writes to now. */
   keyOfMessage(chat: string, message: string): string | undefined {
     return this.database.get<{ key: string }>(
-      'SELECT key FROM outbox WHERE chat = ? AND message = ?',
+      `SELECT key FROM outbox WHERE chat = ? AND message = ? AND ${ABOUT_CURRENT_LEDGER}`,
       chat,
       message,
+      chat,
     )?.key;
   }
 
-  /** Key of the message that offered this chat that button; undefined where none did, so that the press is refused. */
+  /**
+   * Key of the message that offered this chat that button; undefined where none did, or the chat writes to another ledger
+   * by now, so that the press is refused.
+   */
   keyOfOffer(chat: string, data: string): string | undefined {
     return this.database.get<{ key: string }>(
-      'SELECT key FROM offered WHERE chat = ? AND data = ?',
+      `SELECT offered.key FROM offered JOIN outbox USING (key)
+       WHERE offered.chat = ? AND data = ? AND ${ABOUT_CURRENT_LEDGER}`,
       chat,
       data,
+      chat,
     )?.key;
   }
 

@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { asDay } from '../../src/calendar/day.js';
 import { openDatabase } from '../../src/ledger/database.js';
-import { appendLine, linesIn, readJournal } from '../../src/ledger/journal.js';
-import { forget, keep, kept } from '../../src/ledger/keeps.js';
+import { appendLine, readJournal } from '../../src/ledger/journal.js';
 import { createLedger } from '../../src/ledger/ledgers.js';
 import { migrate } from '../../src/ledger/migrations.js';
+import { keepTalk, readTalk } from '../../src/ledger/talks.js';
 import type { JournalLine } from '../../src/ledger/posting.js';
 
 function twoLedgers() {
@@ -16,7 +16,8 @@ function twoLedgers() {
   return database;
 }
 
-const struck: Omit<JournalLine, 'line'> = {
+const struck: JournalLine = {
+  line: 1,
   at: 1_000,
   postedAt: 9_000,
   by: 'Bea',
@@ -25,30 +26,30 @@ const struck: Omit<JournalLine, 'line'> = {
 };
 
 describe('the journal', () => {
-  it('numbers the lines of each ledger from 1 and gives them back whole', () => {
+  it('gives back the lines of each ledger whole and in order', () => {
     const database = twoLedgers();
+    const takenBack: JournalLine = { ...struck, line: 2, what: { amends: 1, entries: [] } };
     appendLine(database, 1, struck);
     appendLine(database, 2, { ...struck, by: null, source: null });
-    appendLine(database, 1, { ...struck, what: { amends: 1, entries: [] } });
-    expect(readJournal(database, 1)).toEqual([
-      { line: 1, ...struck },
-      { line: 2, ...struck, what: { amends: 1, entries: [] } },
-    ]);
-    expect(readJournal(database, 1, 1).map(({ line }) => line)).toEqual([2]);
-    expect(readJournal(database, 2)).toEqual([{ line: 1, ...struck, by: null, source: null }]);
-    expect(linesIn(database, 3)).toBe(0);
+    appendLine(database, 1, takenBack);
+    expect(readJournal(database, 1)).toEqual([struck, takenBack]);
+    expect(readJournal(database, 1, 1)).toEqual([takenBack]);
+    expect(readJournal(database, 2)).toEqual([{ ...struck, by: null, source: null }]);
+  });
+
+  it('takes a line number once', () => {
+    const database = twoLedgers();
+    appendLine(database, 1, struck);
+    expect(() => appendLine(database, 1, struck)).toThrow(/UNIQUE/);
   });
 });
 
-describe('what is kept beside the journal', () => {
-  it('stands until it is replaced or forgotten, in its own chat', () => {
+describe('a talk', () => {
+  it('stands until it is replaced, in its own chat', () => {
     const database = twoLedgers();
-    const place = { ledger: 1, chat: 'telegram:1', kind: 'question' as const };
-    keep(database, place, 'check/EF1', { about: 'check' }, 5);
-    keep(database, place, 'check/EF1', { about: 'potOn' }, 6);
-    expect(kept(database, place)).toEqual([{ name: 'check/EF1', keptAt: 6, value: { about: 'potOn' } }]);
-    expect(kept(database, { ...place, chat: 'telegram:2' })).toEqual([]);
-    forget(database, place, 'check/EF1');
-    expect(kept(database, place)).toEqual([]);
+    keepTalk(database, 1, 'telegram:1', { next: 1 }, 5);
+    keepTalk(database, 1, 'telegram:1', { next: 2 }, 6);
+    expect(readTalk(database, 1, 'telegram:1')).toEqual({ next: 2 });
+    expect(readTalk(database, 1, 'telegram:2')).toBeNull();
   });
 });

@@ -1,0 +1,71 @@
+/** The books in a ledger file: what a session reads and writes, over the tables of `ledger`. */
+import type { Instant } from '../calendar/clock.js';
+import { chatById, pointChat } from '../ledger/chats.js';
+import type { Database } from '../ledger/database.js';
+import { addMember } from '../ledger/growers.js';
+import { appendLine, readJournal } from '../ledger/journal.js';
+import {
+  atTheMachine,
+  createLedger,
+  firstLedger,
+  ledgerById,
+  ledgerNamed,
+  ledgerSettings,
+  ledgersOfGrower,
+  saveLedgerSettings,
+} from '../ledger/ledgers.js';
+import { keepTalk, readTalk } from '../ledger/talks.js';
+import type { Bookkeeping } from './bookkeeping.js';
+import type { LedgerSettings } from './ledger-settings.js';
+import type { Talk } from './talk.js';
+import type { Outgoing } from './turn.js';
+import type { LedgerName } from './world.js';
+
+export interface BooksPorts {
+  readonly database: Database;
+  /** Puts into the outbox, within the transaction. */
+  readonly queue: (ledger: number, outgoing: Outgoing, now: Instant) => void;
+  /** The ledger of a chat that has none yet and is no grower's of the list: the terminal's. */
+  readonly terminalLedger?: string;
+}
+
+/** Name of a ledger that was made without being asked for. */
+const OWN = 'own';
+const GROUP = 'shared';
+
+export function keptBooks({ database, queue, terminalLedger }: BooksPorts): Bookkeeping {
+  /** Who sits at the machine writes as the file's owner. */
+  const ownerFor = (grower: string, at: Instant): string =>
+    grower === atTheMachine ? (firstLedger(database, at).owner ?? grower) : grower;
+  const ledgerForNewChat = (from: string, group: boolean, at: Instant): number => {
+    if (group) return createLedger(database, GROUP, null, at);
+    if (from === atTheMachine)
+      return (terminalLedger && ledgerNamed(database, terminalLedger)?.id) || firstLedger(database, at).id;
+    return (
+      ledgersOfGrower(database, from).find(({ owner }) => owner === from)?.id ??
+      createLedger(database, OWN, from, at)
+    );
+  };
+  const nameOf = (id: number): LedgerName => ({ id, name: ledgerById(database, id)?.name ?? OWN });
+  return {
+    transaction: (work) => database.transaction(work),
+    ledgerOf(chat, from, group, at) {
+      const known = chatById(database, chat);
+      const ledger = known?.ledger ?? ledgerForNewChat(from.id, group, at);
+      if (!known) pointChat(database, chat, ledger);
+      if (group) addMember(database, ledger, from.id, at);
+      return nameOf(ledger);
+    },
+    ledgersOf: (grower) =>
+      ledgersOfGrower(database, ownerFor(grower, 0)).map(({ id, name }) => ({ id, name })),
+    makeLedger: (name, grower, at) => nameOf(createLedger(database, name, ownerFor(grower, at), at)),
+    pointChat: (chat, ledger) => pointChat(database, chat, ledger),
+    linesAfter: (ledger, after) => readJournal(database, ledger, after),
+    append: (ledger, line) => appendLine(database, ledger, line),
+    settings: (ledger) => ledgerSettings<LedgerSettings>(database, ledger),
+    saveSettings: (ledger, settings) => saveLedgerSettings(database, ledger, settings),
+    talk: (ledger, chat) => readTalk<Talk>(database, ledger, chat),
+    keepTalk: (ledger, chat, talk, at) => keepTalk(database, ledger, chat, talk, at),
+    queue,
+  };
+}
