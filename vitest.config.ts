@@ -6,6 +6,7 @@ const dated = [
   'tests/calendar/**/*.test.ts',
   'tests/language/**/*.test.ts',
   'tests/conversation/**/*.test.ts',
+  'tests/exchange/**/*.test.ts',
 ];
 
 const inZone = (name: string, zone: string, include: string[]) => ({
