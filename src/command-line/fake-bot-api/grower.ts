@@ -1,0 +1,98 @@
+/** A person in a chat of the fake Bot API: says, edits, taps. */
+import type { Message, Update } from 'grammy/types';
+import type { FakeBotApi } from './fake-bot-api.js';
+
+let updateId = 500_000;
+
+export class Grower {
+  private nextMessage = 1;
+
+  constructor(
+    private readonly fake: FakeBotApi,
+    readonly id: number,
+    readonly name = `Grower ${id}`,
+    /** The group that they write in; without, they write to the bot alone. */
+    readonly group?: number,
+  ) {}
+
+  get chat(): number {
+    return this.group ?? this.id;
+  }
+
+  /** Answers the number of the message. */
+  says(text: string, more: Partial<Message> = {}): number {
+    return this.sends({ text, ...more });
+  }
+
+  /** A message of any content. */
+  sends(content: Partial<Message>): number {
+    const message = this.nextMessage++;
+    this.brings({ message: this.message(message, content) });
+    return message;
+  }
+
+  edits(message: number, text: string, sentSecondsAgo = 0): void {
+    this.brings({
+      edited_message: {
+        ...this.message(message, { text }),
+        date: this.seconds() - sentSecondsAgo,
+        edit_date: this.seconds(),
+      },
+    });
+  }
+
+  /** Presses a button of a message of the bot's. */
+  taps(message: number, data: string): string {
+    const id = `tap-${updateId}`;
+    this.brings({
+      callback_query: {
+        id,
+        from: this.self(),
+        chat_instance: '1',
+        data,
+        message: this.message(message, { text: '' }),
+      },
+    });
+    return id;
+  }
+
+  /** Blocks the bot, or takes it back. */
+  becomes(status: 'kicked' | 'member'): void {
+    const user = { ...this.self(), is_bot: true as const };
+    this.brings({
+      my_chat_member: {
+        chat: this.message(0, {}).chat,
+        from: this.self(),
+        date: this.seconds(),
+        old_chat_member: { status: 'member', user },
+        new_chat_member: status === 'member' ? { status, user } : { status, user, until_date: 0 },
+      },
+    } as Partial<Update>);
+  }
+
+  /** An update of whatever shape, numbered. */
+  brings(content: object): void {
+    this.fake.queue.add({ update_id: updateId++, ...content } as Update);
+  }
+
+  private message(message_id: number, content: Partial<Message>): Message & Update.NonChannel {
+    return {
+      message_id,
+      date: this.seconds(),
+      from: this.self(),
+      chat:
+        this.group === undefined
+          ? { id: this.id, type: 'private', first_name: this.name }
+          : { id: this.group, type: 'supergroup', title: 'Bench' },
+      ...content,
+    } as Message & Update.NonChannel;
+  }
+
+  private self() {
+    return { id: this.id, is_bot: false as const, first_name: this.name };
+  }
+
+  private seconds(): number {
+    return Math.floor(this.fake.now() / 1000);
+  }
+}
