@@ -26,6 +26,16 @@ export const commands: readonly Command[] = [
     load: async () => (await import('./when.js')).when,
   },
   {
+    name: 'forecast',
+    does: 'a batch and earlier ones to when it will be ready and when to look, a JSON line each',
+    load: async () => (await import('./forecast.js')).forecast,
+  },
+  {
+    name: 'take',
+    does: 'plants wanted and records to how many cuttings to take, a JSON line each',
+    load: async () => (await import('./take.js')).take,
+  },
+  {
     name: 'frost',
     does: 'daily minima to the days of a given frost risk, a JSON line each',
     load: async () => (await import('./frost.js')).frost,

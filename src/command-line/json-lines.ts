@@ -7,10 +7,11 @@ export class BadLine extends Error {}
 
 /**
  * Answers each non-empty line with `answer`'s object, flushed line by line. A line that is no JSON object, or for which
- * `answer` throws `BadLine`, is answered `{id, error}` and makes the exit status 1; the run goes on.
+ * `answer` throws `BadLine`, is answered `{id, error}` and makes the exit status 1; the run goes on. So it is with a fault
+ * of our own, which is also told on `errors`.
  */
 export async function answerLines(
-  { input, output }: CommandStreams,
+  { input, output, errors }: CommandStreams,
   answer: (line: Record<string, unknown>) => object | Promise<object>,
 ): Promise<number> {
   let status = 0;
@@ -23,9 +24,12 @@ export async function answerLines(
       id = line['id'] ?? null;
       reply = await answer(line);
     } catch (error) {
-      if (!(error instanceof BadLine)) throw error;
       status = 1;
-      reply = { id, error: error.message };
+      if (error instanceof BadLine) reply = { id, error: error.message };
+      else {
+        errors.write(`${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
+        reply = { id, error: 'this line could not be worked out: a fault of the program, not of the line' };
+      }
     }
     if (!output.write(`${JSON.stringify(reply)}\n`))
       await new Promise((resolve) => output.once('drain', resolve));

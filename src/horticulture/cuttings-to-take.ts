@@ -1,5 +1,6 @@
 /** How many cuttings to take for so many plants at a confidence. */
 import { betaBinomial, chanceOfEnough } from './beta-binomial.js';
+import { smallest } from './smallest.js';
 import type { RateBelief } from './strike-rate.js';
 
 /** A need above this many cuttings is none that a grower means. */
@@ -42,22 +43,4 @@ export function chanceOfKept(n: number, want: number, rate: RateBelief, survival
   if (!survival) return chanceOfEnough(want, n, rate)[n]!;
   const enough = chanceOfEnough(want, n, survival);
   return betaBinomial(n, rate).reduce((sum, chance, rooted) => sum + chance * enough[rooted]!, 0);
-}
-
-/** The smallest whole number in low … high for which a condition, false and then true, holds; null where none does. */
-export function smallest(low: number, high: number, holds: (n: number) => boolean): number | null {
-  // Doubling first: answers are small as a rule, and the condition costs more for large numbers.
-  let from = low;
-  let to = low;
-  while (!holds(to)) {
-    if (to >= high) return null;
-    from = to + 1;
-    to = Math.min(high, 2 * to + 1);
-  }
-  while (from < to) {
-    const middle = Math.floor((from + to) / 2);
-    if (holds(middle)) to = middle;
-    else from = middle + 1;
-  }
-  return to;
 }

@@ -1,5 +1,6 @@
 /** What a grower wants to know of a live batch: when it will be ready, whether at all, when to look, when to stop. */
 import { atLeast, chanceOfAtLeast } from './binomial.js';
+import { smallest } from './smallest.js';
 import { LEAST_DAYS_BETWEEN_LOOKS, nextCheckDay } from './next-check.js';
 import { normalBetween } from './normal.js';
 import type { Learnt } from './rooting-learning.js';
@@ -12,6 +13,8 @@ import type { RootingClock } from './thermal-time.js';
 
 /** Below this chance of even one more root, waiting is over. Judgement, not published. */
 export const GIVE_UP_BELOW = 0.15;
+/** Below this chance ever to be ready, the next look is the one that settles whether to go on waiting. Judgement. */
+const UNLIKELY = 0.3;
 const NEAR_ENOUGH = 0.005;
 const FARTHEST_DAY = 2000;
 
@@ -68,7 +71,8 @@ export function forecast(learnt: Learnt, question: ForecastQuestion): RootingFor
   const lastLook = batch.checks.at(-1)?.day ?? 0;
   const curve = chanceCurve((day) => chanceBy(posterior, clock.thermal(day), table), lastLook, everChance);
   const givenUp = oneMoreChance < GIVE_UP_BELOW;
-  const conditional = (day: number) => Math.min(1, curve.at(day) / everChance);
+  const readyBy = (day: number) => Math.min(1, curve.at(day) / everChance);
+  const earliest = Math.max(batch.checks.length > 0 ? lastLook + LEAST_DAYS_BETWEEN_LOOKS : 1, today);
   return {
     ...known,
     state: givenUp ? 'giveUp' : 'rooting',
@@ -81,12 +85,24 @@ export function forecast(learnt: Learnt, question: ForecastQuestion): RootingFor
     settledOn: curve.last,
     nextCheck: givenUp
       ? null
-      : nextCheckDay(conditional, {
-          from: lastLook,
-          earliest: Math.max(batch.checks.length > 0 ? lastLook + LEAST_DAYS_BETWEEN_LOOKS : 1, today),
-          latest: curve.last,
-        }),
+      : everChance < UNLIKELY
+        ? settlingDay(posterior, clock, { oneMoreChance, earliest })
+        : nextCheckDay({ readyBy, everChance, lookedOn: lastLook, earliest, latest: curve.last }),
   };
+}
+
+/** The first day on which a look that finds no new root ends the waiting. */
+function settlingDay(
+  posterior: RootingPosterior,
+  clock: RootingClock,
+  { oneMoreChance, earliest }: { readonly oneMoreChance: number; readonly earliest: number },
+): number {
+  const oneMore = atLeast(1, posterior.evidence.open);
+  const stillToCome = (day: number): number => {
+    const by = chanceBy(posterior, clock.thermal(day), oneMore);
+    return (oneMoreChance - by) / (1 - by);
+  };
+  return smallest(earliest, FARTHEST_DAY, (day) => stillToCome(day) < GIVE_UP_BELOW) ?? earliest;
 }
 
 interface ChanceCurve {

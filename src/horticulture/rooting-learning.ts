@@ -1,5 +1,5 @@
 /** Learning from earlier batches: a grid over the grower's median, the spreads and the strike rate, one pass a batch. */
-import { kernelFor, smoothed } from './rooting-kernel.js';
+import { filledRows, kernelFor, smoothed } from './rooting-kernel.js';
 import type { Kernel } from './rooting-kernel.js';
 import { gridFor, medianWeights } from './rooting-grid.js';
 import type { RootingGrid } from './rooting-grid.js';
@@ -25,6 +25,8 @@ export interface Learnt {
 
 /** Weight that, beside the heaviest, is taken for none. */
 const NEGLIGIBLE = 1e-13;
+/** Likelihood beside the best that is taken for none. */
+const NEGLIGIBLE_LIKELIHOOD = 1e-10;
 
 /**
  * The posterior of the grid given the history, predictive for one more batch. About 5 ms a batch with open cuttings,
@@ -55,61 +57,65 @@ function takeIn(
   { weight = 1, ...record }: PastBatch,
 ): void {
   const evidence = evidenceOf(record);
-  const rates = evidence.open === 0 ? 1 : grid.rates.values.length;
   const likelihood = batchLikelihood(grid, evidence, record.struck);
-  const settledRates = evidence.open === 0 ? rateLikelihood(grid, evidence) : undefined;
+  const rows = grid.logMedians.length;
+  const columns = grid.rates.values.length;
+  // Without open cuttings the strike rate and the time to root say nothing of each other, and are taken apart.
+  const settled = evidence.open === 0 ? rateLikelihood(grid, evidence) : undefined;
   let largest = 0;
   for (const [t, kernel] of kernels.entries()) {
     const cells = weights[t]!;
-    const expected = smoothed(likelihood, kernel, { rows: grid.logMedians.length, columns: rates });
-    for (let cell = 0; cell < cells.length; cell++) {
-      if (cells[cell] === 0) continue;
-      const rate = cell % grid.rates.values.length;
-      let factor = settledRates
-        ? expected[(cell - rate) / grid.rates.values.length]! * settledRates[rate]!
-        : expected[cell]!;
-      if (weight !== 1) factor **= weight;
-      const product = (cells[cell]! *= factor);
-      if (product > largest) largest = product;
+    const wanted = filledRows(cells, columns);
+    const expected = smoothed(likelihood, kernel, { rows, columns: settled ? 1 : columns }, wanted);
+    for (let row = 0; row < wanted.length; row++) {
+      if (wanted[row] === 0) continue;
+      for (let column = 0; column < columns; column++) {
+        const cell = row * columns + column;
+        const factor = settled ? expected[row]! * settled[column]! : expected[cell]!;
+        const product = (cells[cell]! *= weight === 1 ? factor : factor ** weight);
+        if (product > largest) largest = product;
+      }
     }
   }
-  for (const cells of weights)
-    for (let cell = 0; cell < cells.length; cell++) {
-      const scaled = cells[cell]! / largest;
-      cells[cell] = scaled < NEGLIGIBLE ? 0 : scaled;
-    }
+  for (const cells of weights) rescale(cells, largest, NEGLIGIBLE);
 }
 
-/** Likelihood of a batch at each (σ, μ_b, m), largest about 1; without the m axis where no cutting is open. */
+/** Divides by `largest` and drops what is then below `least`. */
+function rescale(cells: Float64Array, largest: number, least: number): void {
+  for (let cell = 0; cell < cells.length; cell++) {
+    if (cells[cell] === 0) continue;
+    const scaled = cells[cell]! / largest;
+    cells[cell] = scaled < least ? 0 : scaled;
+  }
+}
+
+/** Likelihood of a batch at each (σ, μ_b, m), largest 1; without the m axis where no cutting is open. */
 function batchLikelihood(grid: RootingGrid, evidence: RootingEvidence, struck: number): Float64Array {
-  const finer = struck <= 60 ? 1 : Math.ceil(Math.sqrt(struck / 15));
-  const polynomials = evidence.open === 0 ? [Float64Array.of(1)] : openPolynomials(grid, evidence);
   const { logMedians, step, within } = grid;
-  const cells = new Float64Array(within.values.length * logMedians.length * polynomials.length);
+  const polynomials = evidence.open === 0 ? [Float64Array.of(1)] : openPolynomials(grid, evidence);
+  const finer = struck <= 60 ? 1 : Math.ceil(Math.sqrt(struck / 15));
+  const around = Array.from({ length: 2 * finer - 1 }, (_, i) => (i + 1 - finer) / finer);
   const timings = Array.from(within.values, (sigma) =>
     Array.from(logMedians, (median) =>
-      Array.from({ length: 2 * finer - 1 }, (_, i) =>
-        timingLikelihood(evidence, median + ((i + 1 - finer) / finer) * step, sigma),
-      ),
+      around.map((shift) => timingLikelihood(evidence, median + shift * step, sigma)),
     ),
   ).flat();
   const top = timings.flat().reduce((most, { logSeen }) => Math.max(most, logSeen), -Infinity);
-  let at = 0;
-  for (const around of timings) {
-    for (const polynomial of polynomials) {
-      let sum = 0;
-      for (const [i, { logSeen, later }] of around.entries())
-        if (logSeen > top - 700)
-          sum += hat(i, finer) * Math.exp(logSeen - top) * polynomialAt(polynomial, later);
-      cells[at++] = sum;
+  const cells = new Float64Array(timings.length * polynomials.length);
+  for (const [row, points] of timings.entries())
+    for (const [i, { logSeen, later }] of points.entries()) {
+      // A likelihood narrower than a step is averaged over the tent about its node.
+      const seen = ((1 - Math.abs(around[i]!)) / finer) * Math.exp(logSeen - top);
+      if (seen === 0) continue;
+      for (let m = 0; m < polynomials.length; m++)
+        cells[row * polynomials.length + m]! += seen * polynomialAt(polynomials[m]!, later);
     }
-  }
+  rescale(
+    cells,
+    cells.reduce((most, each) => Math.max(most, each), 0),
+    NEGLIGIBLE_LIKELIHOOD,
+  );
   return cells;
-}
-
-/** Weights of a tent over the 2·finer − 1 points about a node, summing to 1. */
-function hat(i: number, finer: number): number {
-  return (1 - Math.abs(i + 1 - finer) / finer) / finer;
 }
 
 function openPolynomials({ rates, prior }: RootingGrid, evidence: RootingEvidence): Float64Array[] {

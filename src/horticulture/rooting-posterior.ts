@@ -46,14 +46,27 @@ export function posteriorOf(learnt: Learnt, evidence: RootingEvidence, struck: n
  */
 export function chanceBy({ cells, rates }: RootingPosterior, day: number, table: AtLeast): number {
   const logDay = Math.log(day);
+  const impossibleSoFar = table.chances[0] === 0;
   let chance = 0;
   for (const { logMedian, within, rootedByLook, weights } of cells) {
-    const rooted = day === Infinity ? 1 : normalCdfTabled((logDay - logMedian) / within);
-    const more = Math.max(0, rooted - rootedByLook);
-    for (let i = 0; i < rates.length; i++) {
-      const rate = rates[i]!;
-      chance += weights[i]! * chanceAt(table, (rate * more) / (1 - rate * rootedByLook));
-    }
+    const more = normalCdfTabled((logDay - logMedian) / within) - rootedByLook;
+    if (more > 1e-9 || !impossibleSoFar)
+      chance += chanceInCell(weights, rates, rootedByLook, Math.max(0, more), table);
+  }
+  return chance;
+}
+
+function chanceInCell(
+  weights: Float64Array,
+  rates: Float64Array,
+  rootedByLook: number,
+  more: number,
+  table: AtLeast,
+): number {
+  let chance = 0;
+  for (let i = 0; i < rates.length; i++) {
+    const rate = rates[i]!;
+    chance += weights[i]! * chanceAt(table, (rate * more) / (1 - rate * rootedByLook));
   }
   return chance;
 }
