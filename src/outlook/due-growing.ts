@@ -1,0 +1,77 @@
+/** What a potted batch asks for on its way out: pinching, hardening off, planting out. */
+import { addDays, type Day, latest } from '../calendar/day.js';
+import { alive, type Batch, began } from '../ledger/batch.js';
+import { aboutBatch } from './due-about.js';
+import type { Due } from './due.js';
+import { afterRest, type Growing, plantingDay, staysIndoors } from './season.js';
+import type { Site } from './site.js';
+
+const PINCH_WITHIN_DAYS = 7;
+/** Later, the plant has branched or grown past it. Common practice, no source. */
+const PINCH_WORTH_DAYS = 21;
+const HARDEN_WITHIN_DAYS = 5;
+const PLANT_OUT_WITHIN_DAYS = 10;
+
+export function growingDues(batch: Batch, growing: Growing | null, site: Site): readonly Due[] {
+  const potted = pottedSince(batch);
+  if (growing === null || potted === null || batch.plantedOut >= alive(batch)) return [];
+  return [...pinch(batch, potted, growing, site), ...goingOut(batch, potted, growing, site)];
+}
+
+/** The day on which it was first potted on, or came in as plants in pots; null before that. */
+export function pottedSince(batch: Batch): Day | null {
+  const first = batch.acts.find(({ kind }) => kind === 'potOn');
+  if (first) return first.on;
+  const inPots = batch.received !== null && batch.potSize !== null && !batch.potSize.endsWith('cell');
+  return inPots || batch.hardeningSince !== null ? began(batch) : null;
+}
+
+function pinch(batch: Batch, potted: Day, growing: Growing, site: Site): readonly Due[] {
+  const how = growing.crop.pinch;
+  if (how === null || batch.pinched > 0 || batch.hardeningSince !== null || batch.plantedOut > 0) return [];
+  const from = afterRest(addDays(potted, how.daysAfterPottingOn), growing, site);
+  return [
+    {
+      ...aboutBatch(batch, 'pinch', 0),
+      count: alive(batch),
+      from,
+      bestBy: addDays(from, PINCH_WITHIN_DAYS),
+      tooLateAfter: addDays(from, PINCH_WORTH_DAYS),
+      asks: true,
+      why: { because: 'grown', pottedOn: potted, pinch: how },
+    },
+  ];
+}
+
+function goingOut(batch: Batch, potted: Day, growing: Growing, site: Site): readonly Due[] {
+  const { crop } = growing;
+  if (staysIndoors(crop)) return [];
+  const frost = crop.frostTender ? site.spring : null;
+  if (batch.hardeningSince === null && batch.plantedOut === 0 && crop.hardenOffDays > 0) {
+    const ready = addDays(potted, crop.growOnDays + crop.hardenOffDays);
+    const plantOutOn = plantingDay(ready, batch, growing, site);
+    const from = addDays(plantOutOn, -crop.hardenOffDays);
+    return [
+      {
+        ...aboutBatch(batch, 'hardenOff', 0),
+        count: alive(batch),
+        from,
+        bestBy: addDays(from, HARDEN_WITHIN_DAYS),
+        asks: true,
+        why: { because: 'plantingNears', plantOutOn, frost },
+      },
+    ];
+  }
+  const hardened = addDays(batch.hardeningSince ?? addDays(potted, crop.growOnDays), crop.hardenOffDays);
+  const from = plantingDay(latest(hardened, potted), batch, growing, site);
+  return [
+    {
+      ...aboutBatch(batch, 'plantOut', batch.plantedOut),
+      count: alive(batch) - batch.plantedOut,
+      from,
+      bestBy: addDays(from, PLANT_OUT_WITHIN_DAYS),
+      asks: true,
+      why: { because: 'hardened', since: batch.hardeningSince, frost },
+    },
+  ];
+}

@@ -1,0 +1,120 @@
+/** When a live batch will have rooted, seen from the ledger: the model's answer as days of the calendar. */
+import { addDays, type Day } from '../calendar/day.js';
+import type { Hemisphere } from '../calendar/hemisphere.js';
+import { LEAST_DAYS_BETWEEN_LOOKS, WASTED_LOOK_DAYS } from '../horticulture/next-check.js';
+import { forecast, type RootingForecast } from '../horticulture/rooting-forecast.js';
+import { learn, type Learnt } from '../horticulture/rooting-learning.js';
+import type { Batch } from '../ledger/batch.js';
+import type { Ledger } from '../ledger/ledger.js';
+import type { Keeper } from './keeper.js';
+import { rootingBasis, rootingClock, type SeenBefore, type StartingGuess } from './rooting-basis.js';
+import { rootingStory } from './rooting-story.js';
+
+/** Plain JSON, so that it may be kept. */
+export interface RootingOutlook {
+  readonly state: RootingForecast['state'];
+  readonly rooted: number;
+  /** Rooted cuttings that make it worth potting on: half of those expected to root, at least one. */
+  readonly need: number;
+  /** One in ten, half and nine in ten of such batches are ready by then; null where it can't get ready any more. */
+  readonly ready: { readonly p10: Day; readonly p50: Day; readonly p90: Day } | null;
+  readonly everChance: number;
+  readonly oneMoreChance: number;
+  /** When to look next; null once ready or given up. It does not move with the day of asking. */
+  readonly nextCheck: Day | null;
+  /** A look so many days earlier costs little, so that one walk may serve several batches. */
+  readonly spareDays: number;
+  readonly guess: StartingGuess;
+  readonly seen: SeenBefore | null;
+}
+
+/** What a look may cost more than the best one before it is not bundled with others, in days of waiting. Judgement. */
+const LITTLE_COST_DAYS = 0.4;
+const MOST_SPARE_DAYS = 3;
+
+/** Null for plants that came in rooted. */
+export function rootingOutlook(
+  ledger: Ledger,
+  batch: Batch,
+  hemisphere: Hemisphere,
+  keeper: Keeper,
+): RootingOutlook | null {
+  const story = rootingStory(batch);
+  if (story === null) return null;
+  const basis = rootingBasis(ledger, batch, hemisphere);
+  const clock = rootingClock(ledger, batch);
+  const learnt = JSON.stringify([basis.prior.logMedian, basis.prior.strikeRate, basis.history]);
+  const weather = clock.thermal(30) === 30 ? '' : ledger.standing.length;
+  return keeper.recall(`rooting ${batch.struck} ${weather} ${JSON.stringify(story)} ${learnt}`, () => {
+    const taught = keeper.recall(`learnt ${learnt}`, () => learn(basis.prior, basis.history));
+    const need = Math.max(1, Math.ceil((expectedRate(taught) * story.struck) / 2));
+    const today = story.checks.at(-1)?.day ?? 0;
+    const seen = forecast(taught, { batch: story, today, need, clock });
+    return outlookOf(seen, today, batch.struck as Day, basis);
+  });
+}
+
+function outlookOf(
+  seen: RootingForecast,
+  lookedOn: number,
+  struck: Day,
+  { guess, seen: before }: { guess: StartingGuess; seen: SeenBefore | null },
+): RootingOutlook {
+  const on = (days: number) => addDays(struck, Math.round(days));
+  const look = seen.nextCheck === null ? null : Math.max(seen.nextCheck, firstWorthwhileLook(seen, lookedOn));
+  return {
+    state: seen.state,
+    rooted: seen.rooted,
+    need: seen.need,
+    ready: seen.ready && { p10: on(seen.ready.p10), p50: on(seen.ready.p50), p90: on(seen.ready.p90) },
+    everChance: seen.everChance,
+    oneMoreChance: seen.oneMoreChance,
+    nextCheck: look === null ? null : addDays(struck, look),
+    spareDays: look === null ? 0 : spareDays(seen, look, lookedOn),
+    guess,
+    seen: before,
+  };
+}
+
+/**
+ * The next-check rule weighs one look, not those that follow it when it finds nothing; where little is known it would look at
+ * once, and again. So no look before there is this chance that the batch got ready since the last. Judgement.
+ */
+const WORTHWHILE_CHANCE = 0.25;
+
+function firstWorthwhileLook(
+  { readyChanceBy, everChance, settledOn }: RootingForecast,
+  lookedOn: number,
+): number {
+  const wanted = WORTHWHILE_CHANCE * everChance;
+  let [low, high] = [lookedOn, Math.ceil(settledOn)];
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (readyChanceBy(middle) < wanted) low = middle;
+    else high = middle;
+  }
+  return high;
+}
+
+/** How many days before the best one a look costs little more: what waiting is saved against what is more likely wasted. */
+function spareDays({ readyChanceBy, everChance }: RootingForecast, best: number, lookedOn: number): number {
+  const readyBy = (day: number) => Math.min(1, readyChanceBy(day) / everChance);
+  let spare = 0;
+  let saved = 0;
+  for (
+    let day = best - 1;
+    day >= Math.max(lookedOn + LEAST_DAYS_BETWEEN_LOOKS, best - MOST_SPARE_DAYS);
+    day--
+  ) {
+    saved += (readyBy(day) + readyBy(day + 1)) / 2;
+    if (WASTED_LOOK_DAYS * (readyBy(best) - readyBy(day)) - saved > LITTLE_COST_DAYS) break;
+    spare = best - day;
+  }
+  return spare;
+}
+
+/** Mean strike rate of the next batch, as learnt. */
+export function expectedRate({ grid, nextBatch }: Learnt): number {
+  const rates = grid.rates.values;
+  return nextBatch.reduce((sum, weight, cell) => sum + weight * rates[cell % rates.length]!, 0);
+}

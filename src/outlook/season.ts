@@ -1,0 +1,61 @@
+/** What a young batch waits for: winter to pass, growth after potting on, the last frost. */
+import { addDays, type Day, latest } from '../calendar/day.js';
+import { northernMonth } from '../horticulture/cutting-season.js';
+import type { Crop } from '../horticulture/crops.js';
+import { onOrAfter, plantOutDay } from '../horticulture/plant-out.js';
+import { type Batch, began } from '../ledger/batch.js';
+import { knownWay } from './rooting-basis.js';
+import { saferDays, type Site } from './site.js';
+
+/** Young plants that stand over winter are let alone in these months (northern). Common practice, no source. */
+const RESTING_MONTHS = [11, 12, 1, 2];
+/** Planting out begins, for what frost does not harm. Common practice, no source. */
+const HARDY_PLANTING_FROM = { north: '04-01', south: '10-01' } as const;
+/** A batch struck so shortly before spring has its winter still ahead. Judgement. */
+const WINTER_AHEAD_DAYS = 60;
+/** Where no frost date is known, tender plants are not thought of earlier. Common practice in cool gardens, no source. */
+const GUESSED_LAST_FROST = { north: '05-20', south: '11-20' } as const;
+
+export interface Growing {
+  readonly crop: Crop;
+  /** Cuttings that stand over their first winter. */
+  readonly overwinters: boolean;
+}
+
+/** What is known of how the batch grows; null for an unknown crop. */
+export function growingOf(batch: Batch, site: Site): Growing | null {
+  const known = knownWay(batch, site.hemisphere);
+  return known && { crop: known.crop, overwinters: batch.struck !== null && known.way.overwinters };
+}
+
+/** A house plant is never hardened off or planted out. */
+export function staysIndoors(crop: Crop): boolean {
+  return crop.hardiness.startsWith('H1') && crop.hardenOffDays === 0;
+}
+
+/** That day, or the end of the winter's rest where a batch that stands over winter would be disturbed in it. */
+export function afterRest(day: Day, growing: Growing | null, site: Site): Day {
+  if (!growing?.overwinters || !RESTING_MONTHS.includes(northernMonth(day, site.hemisphere))) return day;
+  return onOrAfter(site.hemisphere === 'north' ? '03-01' : '09-01', day);
+}
+
+/** Whether the batch rests on that day. */
+export function isResting(day: Day, growing: Growing | null, site: Site): boolean {
+  return afterRest(day, growing, site) !== day;
+}
+
+/** When a batch that is ready to be hardened off by `ready` may go out; its hardening ends on that day. */
+export function plantingDay(ready: Day, batch: Batch, growing: Growing, site: Site): Day {
+  const { crop, overwinters } = growing;
+  if (crop.frostTender) {
+    const known = saferDays(site);
+    const last = site.spring === null ? GUESSED_LAST_FROST[site.hemisphere] : known.last;
+    return plantOutDay(ready, { last, first: known.first });
+  }
+  if (!overwinters) return ready;
+  const firstSpring = onOrAfter(
+    HARDY_PLANTING_FROM[site.hemisphere],
+    addDays(began(batch), WINTER_AHEAD_DAYS),
+  );
+  return latest(ready, firstSpring);
+}
