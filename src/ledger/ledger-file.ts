@@ -2,6 +2,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Database, LedgerFault, openDatabase } from './database.js';
+import { integrityFault, lastGoodBackup } from './backups.js';
 import { migrate } from './migrations.js';
 import { takeWriteLock } from './write-lock.js';
 
@@ -32,11 +33,12 @@ export function openLedgerFile(folder: string): LedgerFile {
   let database: Database | undefined;
   try {
     database = openDatabase(path);
+    refuseDamaged(database, path);
     migrate(database, path);
   } catch (error) {
     database?.close();
     lock.release();
-    throw error;
+    throw error instanceof LedgerFault && error.kind === 'corrupt' ? withBackup(error, folder) : error;
   }
   const open = database;
   return {
@@ -47,4 +49,17 @@ export function openLedgerFile(folder: string): LedgerFile {
       lock.release();
     },
   };
+}
+
+function refuseDamaged(database: Database, path: string): void {
+  const fault = integrityFault(database);
+  if (fault !== null) throw new LedgerFault('corrupt', `The ledger ${path} is damaged (${fault}).`);
+}
+
+function withBackup(fault: LedgerFault, folder: string): LedgerFault {
+  const good = lastGoodBackup(folder);
+  const advice = good
+    ? `The last good backup is ${good.path}: npm run -s restore -- ${good.path}`
+    : 'There is no good backup in its folder.';
+  return new LedgerFault('corrupt', `${fault.message} ${advice}`, { cause: fault });
 }
