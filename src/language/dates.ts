@@ -76,6 +76,6 @@ function find(text: string, tokens: readonly Token[], at: number, read: Alternat
     future: when.mean('future', now),
     rule: read.rule,
     ...(when.time === undefined ? {} : { time: when.time }),
-    certain: when.certain,
+    certain: when.certain && !(read.end - at === 1 && tokens[at]?.everyday === true),
   };
 }

@@ -13,6 +13,7 @@ import {
   impossible,
   type Moment,
   type Resolved,
+  open,
   unsure,
   type When,
   when,
@@ -40,7 +41,7 @@ function centuryOf(short: number, leaning: 'past' | 'future', today: Day): numbe
 
 /** The nearest month whose such day exists: "the 10th". */
 export function nearestDayOfMonth(day: number): When {
-  return when((leaning, { today }) => {
+  return open((leaning, { today }) => {
     if (day > 31) return impossible;
     const step = leaning === 'past' ? -1 : 1;
     for (let months = 0; months <= 12; months++) {
@@ -58,7 +59,7 @@ function dayInMonthAway(today: Day, months: number, day: number): Day | null {
 
 /** "Mon 30th": the nearest 30th that is a Monday. */
 function nearestWeekdayDate(weekday: number, day: number): When {
-  return when((leaning, { today }) => {
+  return open((leaning, { today }) => {
     const step = leaning === 'past' ? -1 : 1;
     for (let months = 0; months <= 14; months++) {
       const found = dayInMonthAway(today, step * months, day);
@@ -101,7 +102,8 @@ function numeric(
   });
 }
 
-const mayOrMarch = (month: number) => month === 5 || month === 3;
+/** March, April, May and June are verbs, people and names of plants as well. */
+const alsoNames = (month: number) => month >= 3 && month <= 6;
 
 export const calendarDays = [
   rule(
@@ -126,7 +128,7 @@ export const calendarDays = [
     shortYear > 31 ? dayInMonth(day, month, undefined, shortYear) : null,
   ),
   rule('calendar', '3 May', '<day:dom> -|/|.? <month>', ({ day, month }) =>
-    mayOrMarch(month) ? unsure(dayInMonth(day, month)) : dayInMonth(day, month),
+    alsoNames(month) ? unsure(dayInMonth(day, month)) : dayInMonth(day, month),
   ),
   rule(
     'calendar',
@@ -141,7 +143,7 @@ export const calendarDays = [
     dayInMonth(day, month, undefined, shortYear),
   ),
   rule('calendar', 'May 3', '<month> ,|-|/? <day:dom>', ({ month, day }) =>
-    mayOrMarch(month) ? unsure(dayInMonth(day, month)) : dayInMonth(day, month),
+    alsoNames(month) ? unsure(dayInMonth(day, month)) : dayInMonth(day, month),
   ),
   rule('calendar', '2026/May/3', '<year> -|/|,? <month> -|/? <day:dom>', ({ year, month, day }) =>
     dayInMonth(day, month, year),
@@ -213,7 +215,7 @@ export const calendarDays = [
   rule(
     'day',
     'the 20th of next month',
-    'the? <day:dom> day? of|in? <which=last|previous|this|next|coming|current|following> month',
+    'the? <day:dom> day? of|in? the? <which=last|previous|this|next|coming|current|following> month',
     ({ day, which }) =>
       fixed(({ today }) =>
         resolvedDay(

@@ -40,7 +40,7 @@ export const grammar = new IndexedGrammar({
     ...spans,
     ...daysWithTimes,
     ...countedFromADay,
-    ...ranges,
     ...bounds,
+    ...ranges,
   ],
 });

@@ -33,6 +33,10 @@ export interface When {
   readonly mean: Meaning;
   readonly time?: TimeOfDay;
   readonly certain: boolean;
+  /** Whether the leaning chooses among several: "Tuesday", "3 May". */
+  readonly open?: boolean;
+  /** The way it leans where nothing else tells: "this Tuesday" looks ahead. */
+  readonly leans?: Leaning;
 }
 
 export const impossible: Doubt = { problem: 'impossible' };
@@ -49,6 +53,11 @@ export function boundsOf(resolved: { readonly date: Day } | Span): Span {
 
 export function when(mean: Meaning, certain = true): When {
   return { mean, certain };
+}
+
+/** A phrase of which the leaning chooses the year, month or week. */
+export function open(mean: Meaning): When {
+  return { mean, certain: true, open: true };
 }
 
 /** The same phrase, but one that could as well be something else. */
@@ -102,7 +111,7 @@ function yearsAway(leaning: Leaning, today: Day): number[] {
  * year could hold, more than six months back, is a doubt.
  */
 export function nearestDay(ofYear: (year: number) => Day | null): When {
-  return when((leaning, { today }) => {
+  return open((leaning, { today }) => {
     const found = nearestOf(ofYear, leaning, today);
     if (found === undefined) return impossible;
     if (leaning === 'past' && year(found) < year(today) && found < addMonths(today, -6)) {
@@ -123,7 +132,7 @@ function nearestOf(ofYear: (year: number) => Day | null, leaning: Leaning, today
 
 /** The nearest such span of a year: for things done the latest that has begun, for plans the first not yet over. */
 export function nearestSpan(ofYear: (year: number) => Span | null): When {
-  return when((leaning, { today }) => {
+  return open((leaning, { today }) => {
     const step = leaning === 'past' ? -1 : 1;
     // A season may begin in one year and end in the next, so look one year further the other way first.
     for (let years = -1; years < 9; years++) {

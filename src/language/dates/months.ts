@@ -52,10 +52,6 @@ function nextMonth(month: number): When {
   return fixed(({ today }) => monthSpan(yearOf(today) + (monthOfDay(today) < month ? 0 : 1), month));
 }
 
-/** Months that are also everyday words. */
-const alsoWords = (month: number) => month === 5 || month === 3;
-const openOrUnsure = (month: number) => (alsoWords(month) ? unsure(openMonth(month)) : openMonth(month));
-
 export type Part = 'early' | 'mid' | 'late';
 
 const parts: Record<string, Part> = {
@@ -98,7 +94,7 @@ const partOfPhrase = (span: When, word: string): When => ({
 });
 
 export const months = [
-  rule('span', 'March', '<month>', ({ month }) => openOrUnsure(month)),
+  rule('span', 'March', '<month>', ({ month }) => openMonth(month)),
   rule('span', 'month of March', 'the? month of <month>', ({ month }) => openMonth(month)),
   rule('span', 'March 2026', '<month> ,|-|/|of|in? <year>', ({ month, year }) =>
     fixed(() => monthSpan(year, month)),
@@ -199,7 +195,7 @@ export const months = [
   ),
   rule('span', 'later this week', 'later in? this|the <unit=week|month|year>', ({ unit }) =>
     changed(currentSpan(unit), ({ to }, { today }) => ({
-      from: unit === 'week' ? laterFrom(today) : today,
+      from: laterFrom(unit, today),
       to,
     })),
   ),
@@ -222,10 +218,11 @@ function currentSpan(unit: 'week' | 'month' | 'year'): When {
   });
 }
 
-/** "Later this week" is not yet while its first half lasts. */
-function laterFrom(today: Day): Day {
-  const thursday = addDays(today, 4 - weekday(today));
-  return thursday > today ? thursday : today;
+/** "Later this week" is not its first half. */
+function laterFrom(unit: 'week' | 'month' | 'year', today: Day): Day {
+  if (unit === 'month') return today;
+  const half = unit === 'week' ? addDays(today, 4 - weekday(today)) : asDay(`${yearOf(today)}-07-01`);
+  return half > today ? half : today;
 }
 
 function halfOf({ from, to }: Span, half: 1 | 2): Span {

@@ -1,6 +1,15 @@
 /** Days counted from today: "yesterday", "three weeks ago", "in a fortnight", "tomorrow week". */
-import { addDays, dayNumber } from '../../calendar/day.js';
-import { ambiguous, changed, daysFromToday, fixed, type Moment, shifted, type When } from './meaning.js';
+import { addDays, dayNumber, weekday } from '../../calendar/day.js';
+import {
+  ambiguous,
+  changed,
+  daysFromToday,
+  fixed,
+  impossible,
+  type Moment,
+  shifted,
+  type When,
+} from './meaning.js';
 import type { Count } from './numbers.js';
 import { rule, type Unit } from './pattern.js';
 
@@ -67,6 +76,15 @@ export const relativeDays = [
   ),
   rule('day', 'in a fortnight', 'in around? <count> <unit> time?', ({ count, unit }) =>
     movedBy(today, count, unit, 1),
+  ),
+  rule(
+    'day',
+    'in 3 days on Friday',
+    'in <count> <unit> ,? on <weekday>',
+    ({ count, unit, weekday: wanted }) =>
+      changed(movedBy(today, count, unit, 1), ({ from }) =>
+        weekday(from) === wanted ? { date: from } : impossible,
+      ),
   ),
   rule(
     'day',

@@ -1,5 +1,5 @@
 /** Runs of days from one to another, and of so many days: "between the 3rd and the 6th", "last two weeks", "since Monday". */
-import { addDays, asDay, dayOf, month as monthOfDay, year as yearOf } from '../../calendar/day.js';
+import { addDays, asDay, type Day, dayOf, month as monthOfDay, year as yearOf } from '../../calendar/day.js';
 import type { Span } from '../../calendar/span.js';
 import {
   ambiguous,
@@ -8,39 +8,52 @@ import {
   fixed,
   impossible,
   isDoubt,
+  nearestSpan,
   type Resolved,
   shifted,
   type When,
   when,
 } from './meaning.js';
 import type { Count } from './numbers.js';
+import { monthSpan } from './months.js';
 import { rule, type Unit } from './pattern.js';
 import { daysFromToday } from './meaning.js';
 import { movedBy } from './relative-days.js';
 
-/** From the first day of one to the last of another; where the end falls before the start, the end is the next such. */
+/**
+ * From the first day of one to the last of another. An open end is the first such after the start; an open start the
+ * last such before the end; where both are open, things done end in the past and plans begin in the future.
+ */
 export function fromTo(start: When, end: When): When {
   return {
     certain: true,
     mean: (leaning, now) => {
-      const first = start.mean(leaning, now);
-      const last = end.mean(leaning, now);
+      const endFirst = start.open === true && (end.open !== true || leaning === 'past');
+      const first = endFirst ? end.mean(leaning, now) : start.mean(leaning, now);
       if (isDoubt(first)) return first;
-      if (isDoubt(last)) return last;
-      const from = boundsOf(first).from;
-      const to = boundsOf(last).to;
-      if (from <= to) return { from, to };
-      // An open end is the first such after the start; an open start the last such before the end.
-      if (leaning === 'past') {
-        const earlier = start.mean('past', { ...now, today: to });
-        if (!isDoubt(earlier) && boundsOf(earlier).from <= to && boundsOf(earlier).from !== from)
-          return { from: boundsOf(earlier).from, to };
+      const bounds = boundsOf(first);
+      if (endFirst) {
+        const before = start.mean('past', { ...now, today: bounds.to });
+        return isDoubt(before) ? before : ordered(boundsOf(before).from, bounds.to);
       }
-      const later = end.mean('future', { ...now, today: from });
-      if (!isDoubt(later) && boundsOf(later).to >= from) return { from, to: boundsOf(later).to };
-      return impossible;
+      const after =
+        end.open === true ? end.mean('future', { ...now, today: bounds.from }) : end.mean(leaning, now);
+      return isDoubt(after) ? after : ordered(bounds.from, boundsOf(after).to);
     },
   };
+}
+
+function ordered(from: Day, to: Day): Resolved {
+  return from <= to ? { from, to } : impossible;
+}
+
+/** From one month to another, the year named once or not at all. */
+function monthToMonth(first: number, last: number, year?: number): When {
+  const endingIn = (each: number): Span => ({
+    from: monthSpan(last < first ? each - 1 : each, first).from,
+    to: monthSpan(each, last).to,
+  });
+  return year === undefined ? nearestSpan(endingIn) : fixed(() => endingIn(year));
 }
 
 /** Days of one month, the month named once; a to-day before the from-day lies in the month after. */
@@ -137,6 +150,12 @@ function lasting(from: When, count: Count, unit: Unit): When {
 const joins = 'to|-|until|through';
 
 export const spans = [
+  rule(
+    'span',
+    'from May to October 2026',
+    `from|between? <first:month> ${joins}|and <last:month> ,? of|in? <year>?`,
+    ({ first, last, year }) => monthToMonth(first, last, year),
+  ),
   rule(
     'span',
     'from the 3rd to the 6th of May',

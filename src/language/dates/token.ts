@@ -12,11 +12,15 @@ export interface Token {
   readonly digits: boolean;
   /** What tokens share that the same rules may begin with: the word, `#` for digits, empty for words of no rule. */
   readonly likeness: string;
-  /** Written with a capital. */
-  readonly capital: boolean;
+  /** Written like an everyday word or a person's name: "sat", "may", "june". */
+  readonly everyday: boolean;
 }
 
-const piece = /\b2(?:day|moro|morrow|nite)\b|[a-z]+(?:['’][a-z]+)*|\d+|[^\sa-z\d]/gi;
+const everyday = new Set(
+  'sat sun wed mar may march jan april june august spring fall mid late end dec sep'.split(' '),
+);
+
+const piece = /\b(?:2(?:day|moro|morrow|nite)|week[- ]ends?)\b|[a-z]+(?:['’][a-z]+)*|\d+|[^\sa-z\d]/gi;
 const invisible = /[\u00AD\u200B-\u200F\u202A-\u202E\u2060-\u2069\uFEFF]/u;
 
 /** Cuts `text`. Full-width digits read as digits; invisible marks are passed over. */
@@ -40,14 +44,14 @@ export function tokensOf(text: string): Token[] {
       glued,
       digits,
       likeness: digits ? '#' : letters && !isRuleWord(word) ? '' : word,
-      capital: letters && first < 97,
+      everyday: letters && everyday.has(written.toLowerCase()),
     });
   }
   return joinHyphens(tokens);
 }
 
 function wordOf(written: string): string {
-  const lower = written.toLowerCase().replaceAll('’', "'");
+  const lower = written.toLowerCase().replaceAll('’', "'").replace(/[ -]/g, '');
   const known = canonicalWord(lower);
   if (known !== undefined) return known;
   if (!lower.includes("'")) return lower;

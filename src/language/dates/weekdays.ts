@@ -16,7 +16,9 @@ import {
   daysUntilWeekday,
   fixed,
   impossible,
+  type Meaning,
   nearestDay,
+  open,
   type Resolved,
   shifted,
   unsure,
@@ -28,10 +30,10 @@ import { movedBy } from './relative-days.js';
 
 /** The nearest: for things done today counts, for plans it does not. */
 export function nearestWeekday(weekday: number): When {
-  return when((leaning, { today }) => ({
+  return open((leaning, { today }) => ({
     date:
       leaning === 'past'
-        ? addDays(today, 1 - daysSinceWeekday(addDays(today, 1), weekday) - 0)
+        ? addDays(today, 1 - daysSinceWeekday(addDays(today, 1), weekday))
         : addDays(today, daysUntilWeekday(today, weekday)),
   }));
 }
@@ -53,11 +55,12 @@ function weekdayOfWeek(weekday: number, weeks: number): When {
 
 /** "This Tuesday": the coming one; of things done, this week's where it has come. */
 function thisWeekday(weekday: number): When {
-  return when((leaning, { today }) => {
+  const mean: Meaning = (leaning, { today }) => {
     const ofThisWeek = addDays(weekOf(today).from, weekday - 1);
     if (ofThisWeek >= today || leaning === 'past') return { date: ofThisWeek };
     return { date: addDays(today, daysUntilWeekday(today, weekday)) };
-  });
+  };
+  return { ...when(mean), leans: 'future' };
 }
 
 /** The nth weekday of a month, negative counted from its end; null where the month has no such. */
@@ -104,9 +107,7 @@ type Which = keyof typeof weeks;
 const one = { number: 1, exact: true };
 
 export const weekdays = [
-  rule('day', 'Tuesday', '<weekday>', ({ weekday }) =>
-    weekday >= 6 || weekday === 3 ? nearestWeekday(weekday) : nearestWeekday(weekday),
-  ),
+  rule('day', 'Tuesday', '<weekday>', ({ weekday }) => nearestWeekday(weekday)),
   rule('day', 'last Tuesday', 'this? last|past|previous|just <weekday>', ({ weekday }) =>
     lastWeekday(weekday),
   ),

@@ -124,7 +124,7 @@ export const weeks = [
   rule(
     'span',
     'week commencing 23 March',
-    'the|a? week commencing|beginning|starting|of|from on? <day>',
+    'the? week commencing|beginning|starting|of|from on? <day>',
     ({ day }) => weekFrom(day),
   ),
   rule('span', 'wc 23 March', 'wc|wb|ws <day>', ({ day }) => weekOfDay(day)),
