@@ -18,6 +18,14 @@ export function easterSunday(year: number): Day {
   return asDay(`${year}-${two(Math.floor(sum / 31))}-${two((sum % 31) + 1)}`);
 }
 
+/** Orthodox Easter in the Gregorian calendar (Meeus, chapter 8: the Julian rule, 13 days added; holds 1900 to 2099). */
+export function orthodoxEaster(year: number): Day {
+  const d = (19 * (year % 19) + 15) % 30;
+  const e = (2 * (year % 4) + 4 * (year % 7) - d + 34) % 7;
+  const sum = d + e + 114;
+  return addDays(asDay(`${year}-${two(Math.floor(sum / 31))}-${two((sum % 31) + 1)}`), 13);
+}
+
 /** The nth weekday (Monday 1) of a month; from its end where `nth` is -1. */
 export function nthWeekdayOfMonth(year: number, month: number, nth: number, wanted: number): Day {
   const first = asDay(`${year}-${two(month)}-01`);

@@ -1,7 +1,7 @@
 /** Finds the phrases of time in a text and says which days they mean. */
 import type { TimeOfDay } from '../calendar/zone.js';
 import { grammar } from './dates/grammar.js';
-import type { Moment, Resolved, When } from './dates/meaning.js';
+import type { Leaning, Moment, Resolved, When } from './dates/meaning.js';
 import { type Alternative, Chart } from './dates/pattern.js';
 import { type Token, tokensOf } from './dates/token.js';
 
@@ -22,6 +22,8 @@ export interface DateFind {
   readonly time?: TimeOfDay;
   /** False where the words could as well be something else: a bare "may", "spring", "the 24", "3/4". */
   readonly certain: boolean;
+  /** The way it leans where nothing else tells. */
+  readonly leans?: Leaning;
 }
 
 export interface DateOptions {
@@ -76,6 +78,7 @@ function find(text: string, tokens: readonly Token[], at: number, read: Alternat
     future: when.mean('future', now),
     rule: read.rule,
     ...(when.time === undefined ? {} : { time: when.time }),
+    ...(when.leans === undefined ? {} : { leans: when.leans }),
     certain: when.certain && !(read.end - at === 1 && tokens[at]?.everyday === true),
   };
 }

@@ -209,6 +209,12 @@ export const calendarDays = [
   rule('phrase', 'on the 15', 'on the <day:int>', ({ day }) =>
     day >= 1 && day <= 31 ? unsure(nearestDayOfMonth(day)) : null,
   ),
+  rule('whole', '3 May 26', '<day:dom> <month> <shortYear>', ({ day, month, shortYear }) =>
+    dayInMonth(day, month, undefined, shortYear),
+  ),
+  rule('whole', 'May 3 26', '<month> <day:dom> ,? <shortYear>', ({ day, month, shortYear }) =>
+    dayInMonth(day, month, undefined, shortYear),
+  ),
   rule('whole', 'on 15', 'on <day:int>', ({ day }) =>
     day >= 1 && day <= 31 ? unsure(nearestDayOfMonth(day)) : null,
   ),

@@ -143,14 +143,8 @@ export const daysWithTimes = [
   rule('when', 'at 5 on Tuesday', 'at|around|@ around? <hour:count> on <day>', ({ day, hour }) =>
     timed(day, bare(hour.number, 0)),
   ),
-  rule('when', 'at 8 tonight', 'at|around|@ around? <hour:count> tonight', ({ hour }) =>
-    timed(today, partTime(hour.number, 'evening')),
-  ),
   rule('when', 'at 8 tomorrow', 'at|around|@ around? <hour:count> tomorrow <part>?', ({ hour, part }) =>
     timed(daysFromToday(1), part ? partTime(hour.number, part) : bare(hour.number, 0)),
-  ),
-  rule('when', 'tonight at 8', 'tonight at|around|@? <hour:count>', ({ hour }) =>
-    timed(today, partTime(hour.number, 'evening')),
   ),
   rule('phrase', 'at half five', 'at|around|by|@ around? <clock>', ({ clock }) => timeAlone(clock)),
   rule('phrase', '17:30', '<clock>', ({ clock }) => unsure(timeAlone(clock))),

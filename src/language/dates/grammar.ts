@@ -39,8 +39,8 @@ export const grammar = new IndexedGrammar({
     ...months,
     ...spans,
     ...daysWithTimes,
-    ...countedFromADay,
     ...bounds,
+    ...countedFromADay,
     ...ranges,
   ],
 });

@@ -9,7 +9,8 @@ import {
   year as yearOf,
 } from '../../calendar/day.js';
 import { monthOf, type Span } from '../../calendar/span.js';
-import { ambiguous, changed, fixed, nearestSpan, unsure, type When, when } from './meaning.js';
+import { nearestDayOfMonth } from './calendar-days.js';
+import { ambiguous, changed, fixed, impossible, nearestSpan, unsure, type When, when } from './meaning.js';
 import { rule } from './pattern.js';
 
 const away = {
@@ -94,6 +95,20 @@ const partOfPhrase = (span: When, word: string): When => ({
 });
 
 export const months = [
+  rule('day', 'last day of May', 'the? very? last day of|in <span>', ({ span }) =>
+    changed(span, ({ to }) => ({ date: to })),
+  ),
+  rule('day', 'first day of May', 'the? very? <ord> day of|in <span>', ({ ord, span }) => nthDay(span, ord)),
+  rule('day', 'last day of the month', 'the? very? last day of|in the? <unit=week|month|year>', ({ unit }) =>
+    changed(currentSpan(unit), ({ to }) => ({ date: to })),
+  ),
+  rule(
+    'day',
+    'first day of the month',
+    'the? very? <ord> day of|in the? <unit=week|month|year>',
+    ({ ord, unit }) => nthDay(currentSpan(unit), ord),
+  ),
+  rule('day', 'the 12th of the month', 'the? <day:ordDom> of the month', ({ day }) => nearestDayOfMonth(day)),
   rule('span', 'March', '<month>', ({ month }) => openMonth(month)),
   rule('span', 'month of March', 'the? month of <month>', ({ month }) => openMonth(month)),
   rule('span', 'March 2026', '<month> ,|-|/|of|in? <year>', ({ month, year }) =>
@@ -136,7 +151,7 @@ export const months = [
   rule(
     'span',
     'last month',
-    'the? <which=last|previous|past|this|current|next|following|coming> month',
+    'this? the? <which=last|previous|past|this|current|next|following|coming> month',
     ({ which }) => fixed(({ today }) => monthOf(addMonths(firstOf(today), away[which as Which]))),
   ),
   rule('span', 'the month before last', 'the? month before last', () =>
@@ -204,6 +219,12 @@ export const months = [
   ),
   rule('span', 'the month', 'the|all month', () => unsure(currentSpan('month'))),
 ];
+
+function nthDay(span: When, nth: number): When {
+  return changed(span, ({ from, to }) =>
+    addDays(from, nth - 1) <= to ? { date: addDays(from, nth - 1) } : impossible,
+  );
+}
 
 function firstOf(day: Day): Day {
   return asDay(`${day.slice(0, 8)}01`);

@@ -64,8 +64,8 @@ export const relativeDays = [
   rule('day', 'a week and a half ago', '<count> <unit> and a? half ago|back', () => vague),
   rule('day', 'half a week ago', 'half a <unit> ago|back', () => vague),
   rule('day', 'weeks ago', '<unit> ago', () => vague),
-  rule('day', 'ages ago', 'ages ago|back', () => vague),
-  rule('day', 'a while back', 'a while ago|back', () => vague),
+  rule('day', 'ages ago', 'ages|time ago|back', () => vague),
+  rule('day', 'a while back', 'a|some|quite? a? while|time ago|back', () => vague),
   rule('day', 'the other day', 'the other day|morning|evening|week|night|afternoon|month', () => vague),
   rule('day', 'recently', 'recently', () => ({ ...vague, certain: false })),
   rule(

@@ -83,15 +83,19 @@ export const seasons = [
   rule('span', 'next spring', 'next|coming|following <season>', ({ season }) => nextSeason(season)),
   rule('span', 'the coming spring', 'the|this coming <season>', ({ season }) => nextSeason(season)),
   rule('span', 'this spring', 'this <season>', ({ season }) => thisSeason(season)),
-  rule('span', 'spring 2026', '<season> of|in? <year>', ({ season, year }) =>
+  rule('span', 'spring 2026', 'in? the? <season> of|in? <year>', ({ season, year }) =>
     fixed(({ zone }) => seasonSpan(season, year, zone)),
   ),
   rule('span', 'last season', 'last|previous season', () => unsure(seasonAway(-1))),
   rule('span', 'this season', 'this|current season', () => unsure(seasonAway(0))),
   rule('span', 'next season', 'next season', () => unsure(seasonAway(1))),
-  rule('span', 'spring last year', '<season> of|in? <which=last|this|next> year', ({ season, which }) =>
-    fixed(({ today, zone }) =>
-      seasonSpan(season, yearOf(today) + (which === 'last' ? -1 : which === 'next' ? 1 : 0), zone),
-    ),
+  rule(
+    'span',
+    'spring last year',
+    'in? the? <season> of|in? <which=last|this|next> year',
+    ({ season, which }) =>
+      fixed(({ today, zone }) =>
+        seasonSpan(season, yearOf(today) + (which === 'last' ? -1 : which === 'next' ? 1 : 0), zone),
+      ),
   ),
 ];

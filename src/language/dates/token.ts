@@ -30,6 +30,7 @@ export function tokensOf(text: string): Token[] {
   let last = 0;
   for (const match of plain.matchAll(piece)) {
     const written = match[0];
+    if (isLooseApostrophe(written, plain[match.index + 1])) continue;
     const start = match.index;
     const glued = start === last && start > 0;
     last = start + written.length;
@@ -48,6 +49,11 @@ export function tokensOf(text: string): Token[] {
     });
   }
   return joinHyphens(tokens);
+}
+
+/** The mark behind "weeks'" says nothing; before digits it stands for a century. */
+function isLooseApostrophe(mark: string, next: string | undefined): boolean {
+  return (mark === "'" || mark === '’') && !(next !== undefined && next >= '0' && next <= '9');
 }
 
 function wordOf(written: string): string {

@@ -130,7 +130,7 @@ const spanWords = [
 const smallWords =
   'the of a an and in on at to from for or but one with into all some few several couple many odd so it first second w c e ' +
   'o oh h s t time times clock year only very thing number nearly almost under least most more than every each dozen any ' +
-  "ends when st nd rd th then right also hrs wc wb ws no b prior less these @ e jr ms final ended = / - . , ' \u2019 :";
+  "ends when st nd rd th then right also hrs wc wb ws no b prior less these quite @ e jr ms final ended = / - . , ' \u2019 :";
 
 /** Numbers in words. */
 const numberWords =
@@ -209,6 +209,20 @@ const holidayWords = [
 
   'jubilee',
   'lady',
+  'orthodox',
+  'greek',
+  'fools fool',
+  'earth',
+  'international',
+  'womens',
+  'black',
+  'cyber',
+  'stir',
+  'up',
+  'trinity',
+  'holy',
+  'souls',
+  'all',
   'midsummer',
   'june-bank',
   'public',

@@ -1,0 +1,127 @@
+/** The names by which growers call holidays and customary days, each with the day it falls on. */
+import { countryOf } from '../../calendar/country.js';
+import {
+  adventSunday,
+  easterSunday,
+  fathersDay,
+  mothersDay,
+  nthWeekdayOfMonth,
+  orthodoxEaster,
+} from '../../calendar/customary-days.js';
+import { addDays, type Day, dayOf } from '../../calendar/day.js';
+import { publicHolidays } from '../../calendar/holidays.js';
+import { rule, type Rule } from './pattern.js';
+
+/** The day of a holiday in one year; null where that year or country has none. */
+export type Holiday = (year: number, zone: string) => Day | null;
+
+const codeOf = (zone: string) => countryOf(zone)?.code;
+const yearly =
+  (month: number, day: number): Holiday =>
+  (year) =>
+    dayOf(year, month, day);
+const easter =
+  (days: number): Holiday =>
+  (year) =>
+    addDays(easterSunday(year), days);
+const nth =
+  (nth: number, weekday: number, month: number): Holiday =>
+  (year) =>
+    nthWeekdayOfMonth(year, month, nth, weekday);
+/** The country's public holiday whose English name matches; else, where given, a custom. */
+const byLaw =
+  (name: RegExp, otherwise: Holiday = () => null): Holiday =>
+  (year, zone) =>
+    publicHolidays(zone, year).find((each) => name.test(each.name))?.day ?? otherwise(year, zone);
+
+function holiday(name: string, patterns: readonly string[], day: Holiday): Rule[] {
+  return patterns.map((pattern) => rule('holiday', name, pattern, () => day));
+}
+
+export const holidayNames: Rule[] = [
+  holiday("New Year's Eve", ['new year evening|eve', 'hogmanay'], yearly(12, 31)),
+  holiday("New Year's Day", ['new year day?'], yearly(1, 1)),
+  holiday('Twelfth Night', ['twelfth night'], yearly(1, 5)),
+  holiday('Epiphany', ['epiphany'], yearly(1, 6)),
+  holiday('Burns Night', ['burns night'], yearly(1, 25)),
+  holiday('Australia Day', ['australia day'], yearly(1, 26)),
+  holiday("St Brigid's Day", ['saint|st .? brigids day'], yearly(2, 1)),
+  holiday('Candlemas', ['candlemas day?'], yearly(2, 2)),
+  holiday('Groundhog Day', ['groundhog day'], yearly(2, 2)),
+  holiday('Waitangi Day', ['waitangi day?'], yearly(2, 6)),
+  holiday("Valentine's Day", ['saint|st? .? valentines day', 'valentines'], yearly(2, 14)),
+  holiday('Shrove Tuesday', ['shrove tuesday', 'pancake day|tuesday'], easter(-47)),
+  holiday('Ash Wednesday', ['ash wednesday'], easter(-46)),
+  holiday("St David's Day", ['saint|st .? davids day'], yearly(3, 1)),
+  holiday("St Patrick's Day", ['saint|st? .? patricks day'], yearly(3, 17)),
+  holiday('Mothering Sunday', ['mothering sunday'], easter(-21)),
+  holiday("Mother's Day", ['mothers day'], (year, zone) => mothersDay(year, codeOf(zone))),
+  holiday("Father's Day", ['fathers day'], (year, zone) => fathersDay(year, codeOf(zone))),
+  holiday('Lady Day', ['lady day'], yearly(3, 25)),
+  holiday('Palm Sunday', ['palm sunday'], easter(-7)),
+  holiday('Maundy Thursday', ['maundy|holy thursday'], easter(-3)),
+  holiday('Good Friday', ['good friday', 'easter friday'], easter(-2)),
+  holiday('Easter Saturday', ['easter|holy saturday', 'easter evening|eve'], easter(-1)),
+  holiday('Easter Sunday', ['easter sunday|day', 'easter'], easter(0)),
+  holiday('Easter Monday', ['easter monday', 'easter bank holiday monday?'], easter(1)),
+  holiday('Orthodox Easter', ['orthodox|greek easter sunday|day?'], orthodoxEaster),
+  holiday("April Fools' Day", ['april fools day?'], yearly(4, 1)),
+  holiday('Earth Day', ['earth day'], yearly(4, 22)),
+  holiday("Women's Day", ['international? womens day'], yearly(3, 8)),
+  holiday('Black Friday', ['black friday'], (year) => addDays(nthWeekdayOfMonth(year, 11, 4, 4), 1)),
+  holiday('Cyber Monday', ['cyber monday'], (year) => addDays(nthWeekdayOfMonth(year, 11, 4, 4), 4)),
+  holiday('Stir-up Sunday', ['stir up sunday'], (year) => addDays(adventSunday(year), -7)),
+  holiday('Trinity Sunday', ['trinity sunday'], easter(56)),
+  holiday('All Souls', ['all souls day?'], yearly(11, 2)),
+  holiday('Easter Tuesday', ['easter tuesday'], easter(2)),
+  holiday("St George's Day", ['saint|st .? georges day'], yearly(4, 23)),
+  holiday('Anzac Day', ['anzac day'], yearly(4, 25)),
+  holiday('May Day', ['may day'], yearly(5, 1)),
+  holiday(
+    'May Day bank holiday',
+    ['may day bank holiday monday?', 'early|first may bank holiday monday?'],
+    nth(1, 1, 5),
+  ),
+  holiday(
+    'Spring bank holiday',
+    ['spring|whit|whitsun bank holiday monday?', 'late|second|end may bank holiday monday?'],
+    nth(-1, 1, 5),
+  ),
+  holiday('Ascension Day', ['ascension day|thursday'], easter(39)),
+  holiday('Whit Sunday', ['whit sunday', 'pentecost sunday?', 'whitsun'], easter(49)),
+  holiday('Whit Monday', ['whit|pentecost monday'], easter(50)),
+  holiday('Corpus Christi', ['corpus christi'], easter(60)),
+  holiday('Memorial Day', ['memorial day'], nth(-1, 1, 5)),
+  holiday('Juneteenth', ['juneteenth'], yearly(6, 19)),
+  holiday('Midsummer Day', ['midsummer day?'], yearly(6, 24)),
+  holiday('Canada Day', ['canada day'], yearly(7, 1)),
+  holiday('Independence Day', ['independence day'], yearly(7, 4)),
+  holiday(
+    'Summer bank holiday',
+    ['summer bank holiday monday?', 'august bank holiday monday?'],
+    byLaw(/summer bank holiday|First Monday in August/i, nth(-1, 1, 8)),
+  ),
+  holiday('Labor Day', ['labor day'], byLaw(/labou?r day|workers' day/i, yearly(5, 1))),
+  holiday("King's Birthday", ['kings|queens birthday'], byLaw(/(?:king|queen)'?s'? birthday/i)),
+  holiday('Matariki', ['matariki'], byLaw(/matariki/i)),
+  holiday('Victoria Day', ['victoria day'], byLaw(/victoria day/i)),
+  holiday("Presidents' Day", ['presidents day'], nth(3, 1, 2)),
+  holiday('Martin Luther King Day', ['martin luther king jr? .? day', 'mlk day'], nth(3, 1, 1)),
+  holiday('Columbus Day', ['columbus day'], nth(2, 1, 10)),
+  holiday('Veterans Day', ['veterans day'], yearly(11, 11)),
+  holiday('Michaelmas', ['michaelmas day?'], yearly(9, 29)),
+  holiday('Halloween', ['halloween night?'], yearly(10, 31)),
+  holiday("All Saints' Day", ['all saints day'], yearly(11, 1)),
+  holiday('Melbourne Cup Day', ['melbourne? cup day'], nth(1, 2, 11)),
+  holiday('Bonfire Night', ['bonfire|fireworks night', 'guy fawkes night|day?'], yearly(11, 5)),
+  holiday('Remembrance Sunday', ['remembrance sunday'], nth(2, 7, 11)),
+  holiday('Armistice Day', ['armistice|remembrance day'], yearly(11, 11)),
+  holiday('Thanksgiving', ['thanksgiving day?'], (year, zone) =>
+    codeOf(zone) === 'CA' ? nthWeekdayOfMonth(year, 10, 2, 1) : nthWeekdayOfMonth(year, 11, 4, 4),
+  ),
+  holiday("St Andrew's Day", ['saint|st .? andrews day'], yearly(11, 30)),
+  holiday('Advent Sunday', ['advent sunday'], adventSunday),
+  holiday('Christmas Eve', ['christmas evening|eve'], yearly(12, 24)),
+  holiday('Christmas Day', ['christmas day?'], yearly(12, 25)),
+  holiday('Boxing Day', ['boxing day', 'saint|st? .? stephens day'], yearly(12, 26)),
+].flat();
