@@ -1,8 +1,8 @@
 /** Finds the phrases of time in a text and says which days they mean. */
 import type { TimeOfDay } from '../calendar/zone.js';
 import { grammar } from './dates/grammar.js';
-import type { Leaning, Moment, Resolved, When } from './dates/meaning.js';
-import { type Alternative, Chart } from './dates/pattern.js';
+import { ambiguous, type Leaning, type Moment, type Resolved, type When } from './dates/meaning.js';
+import { type Alternative, Chart, rulesOf } from './dates/pattern.js';
 import { type Token, tokensOf } from './dates/token.js';
 
 export type { DateProblem, Leaning, Moment, Resolved } from './dates/meaning.js';
@@ -46,14 +46,52 @@ export function datesIn(text: string, now: Moment, options: DateOptions = {}): D
   const finds: DateFind[] = [];
   for (let at = 0; at < tokens.length;) {
     const [longest] = chart.read('phrase', at);
-    if (longest === undefined) {
+    if (longest === undefined || isOfSomethingElse(tokens, at, longest)) {
       at++;
       continue;
     }
-    finds.push(find(text, tokens, at, longest, now));
+    finds.push(guarded(find(text, tokens, at, longest, now), tokens, at, longest.end));
     at = longest.end;
   }
   return finds;
+}
+
+/** Things that are counted off: "the third pot", "the first to root", "the second of them". */
+const counted = new Set(
+  (
+    'pot pots tray trays batch batches shelf bench cutting cuttings one ones lot lots time row node leaf leaves flush go ' +
+    'attempt frost flower flowers bud buds root roots plant plants pair set round of to rooted stem shoot shoots tuber'
+  ).split(' '),
+);
+
+/** What says that a day comes again and again ("every Friday"): a habit is no date. */
+const habits = new Set(['every', 'each', 'most']);
+
+function isOfSomethingElse(tokens: readonly Token[], at: number, read: Alternative): boolean {
+  if (habits.has(tokens[at - 1]?.word ?? '')) return true;
+  return (read.value as When).ordinal === true && counted.has(tokens[read.end]?.word ?? '');
+}
+
+/** Words that change what the phrase beside them means; where one is left over, the phrase is not understood. */
+const modifiersBehind = new Set(['week', 'fortnight', 'ago', 'gone', 'past', 'hence']);
+const modifiersBefore = new Set([
+  'last',
+  'next',
+  'previous',
+  'past',
+  'week',
+  'weeks',
+  'fortnight',
+  'half',
+  'nearly',
+  'almost',
+]);
+
+function guarded(found: DateFind, tokens: readonly Token[], at: number, end: number): DateFind {
+  const behind = modifiersBehind.has(tokens[end]?.word ?? '');
+  const before = modifiersBefore.has(tokens[at - 1]?.word ?? '');
+  if (!behind && !before) return found;
+  return { ...found, past: ambiguous, future: ambiguous };
 }
 
 /** The meaning of a text that is one phrase of time and nothing else; null where it is not. */
@@ -76,7 +114,7 @@ function find(text: string, tokens: readonly Token[], at: number, read: Alternat
     text: text.slice(start, end),
     past: when.mean('past', now),
     future: when.mean('future', now),
-    rule: read.rule,
+    rule: rulesOf(read).join(' / '),
     ...(when.time === undefined ? {} : { time: when.time }),
     ...(when.leans === undefined ? {} : { leans: when.leans }),
     certain: when.certain && !(read.end - at === 1 && tokens[at]?.everyday === true),

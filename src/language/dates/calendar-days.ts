@@ -102,6 +102,11 @@ function numeric(
   });
 }
 
+/** A day of the month that may as well count a thing. */
+function ordinal(day: When): When {
+  return { ...day, ordinal: true };
+}
+
 /** March, April, May and June are verbs, people and names of plants as well. */
 const alsoNames = (month: number) => month >= 3 && month <= 6;
 
@@ -186,7 +191,7 @@ export const calendarDays = [
     'this|last|next <weekday> ,|-? the? <calendar>',
     ({ weekday, calendar }) => onWeekday(weekday, calendar),
   ),
-  rule('day', '3 May', '<calendar>', ({ calendar }) => calendar),
+  rule('day', '', '<calendar>', ({ calendar }) => calendar),
   rule('day', 'next 6th of April', 'next <calendar>', ({ calendar }) => ({
     ...calendar,
     mean: (_, now) => calendar.mean('future', now),
@@ -201,8 +206,10 @@ export const calendarDays = [
   rule('day', 'Sunday 31', '<weekday> ,? the? <day:int>', ({ weekday, day }) =>
     day >= 1 && day <= 31 ? unsure(nearestWeekdayDate(weekday, day)) : null,
   ),
-  rule('day', 'the 10th', 'the <day:ordDom>', ({ day }) => nearestDayOfMonth(day)),
-  rule('day', '10th', '<day:ordDom>', ({ day }) => unsure(nearestDayOfMonth(day))),
+  rule('day', 'the 10th', 'the <day:digitOrd>', ({ day }) => ordinal(nearestDayOfMonth(day))),
+  rule('day', 'the tenth', 'the <day:ordDom>', ({ day }) => unsure(ordinal(nearestDayOfMonth(day)))),
+  rule('day', '10th', '<day:digitOrd>', ({ day }) => unsure(ordinal(nearestDayOfMonth(day)))),
+  rule('whole', 'tenth', '<day:ordDom>', ({ day }) => unsure(nearestDayOfMonth(day))),
   rule('day', 'the 24', 'the <day:int>', ({ day }) =>
     day >= 1 && day <= 31 ? unsure(nearestDayOfMonth(day)) : null,
   ),

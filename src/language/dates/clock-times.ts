@@ -29,11 +29,11 @@ export function inPart(time: TimeOfDay, part: DayPart): TimeOfDay {
 }
 
 export const clockTimes = [
-  rule('clock', '5.30pm', '<hour:int> :|.? <minute:int> <half=morning|am|pm>', ({ hour, minute, half }) =>
-    halfDay(hour, minute, half === 'pm' ? 'pm' : 'am'),
+  rule('clock', '5.30pm', '<hour:int> :|. <minute:shortYear> <half=am|pm>', ({ hour, minute, half }) =>
+    halfDay(hour, minute, half),
   ),
   rule('clock', '5pm', "<hour:int> o'clock? <half=am|pm>", ({ hour, half }) => halfDay(hour, 0, half)),
-  rule('clock', '17:30', '<hour:int> : <minute:int> hour?', ({ hour, minute }) => bare(hour, minute)),
+  rule('clock', '17:30', '<hour:int> : <minute:shortYear> hour?', ({ hour, minute }) => bare(hour, minute)),
   rule('clock', "six o'clock", "<hour:count> o'clock", ({ hour }) => bare(hour.number, 0)),
   rule('clock', 'half past five', 'half past? <hour:count>', ({ hour }) =>
     hour.number <= 12 ? bare(hour.number, 30) : null,
@@ -78,7 +78,7 @@ function at(day: When, time: TimeOfDay): When {
 }
 
 export const dayParts = [
-  rule('day', 'this morning', 'earlier? this <part>', () => today),
+  rule('day', 'this morning', 'earlier|early|late? this <part>', () => today),
   rule('day', 'first thing this morning', 'first|last thing this <part>', () => today),
   rule('day', 'last night', 'last|previous <part=night|evening>', () => daysFromToday(-1)),
   rule('day', 'late last night', 'late|early last night', () => daysFromToday(-1)),
@@ -96,8 +96,8 @@ export const dayParts = [
 ];
 
 export const daysWithTimes = [
-  rule('when', 'a day', '<day>', ({ day }) => day),
-  rule('when', 'a span', '<span>', ({ span }) => span),
+  rule('when', '', '<day>', ({ day }) => day),
+  rule('when', '', '<span>', ({ span }) => span),
   rule(
     'when',
     'Tuesday morning',
@@ -147,7 +147,24 @@ export const daysWithTimes = [
     timed(daysFromToday(1), part ? partTime(hour.number, part) : bare(hour.number, 0)),
   ),
   rule('phrase', 'at half five', 'at|around|by|@ around? <clock>', ({ clock }) => timeAlone(clock)),
-  rule('phrase', '17:30', '<clock>', ({ clock }) => unsure(timeAlone(clock))),
+  rule('phrase', '5pm', '<hour:int> <half=am|pm>', ({ hour, half }) => sureTime(halfDay(hour, 0, half))),
+  rule('phrase', '5.30pm', '<hour:int> :|. <minute:shortYear> <half=am|pm>', ({ hour, minute, half }) =>
+    sureTime(halfDay(hour, minute, half)),
+  ),
+  rule('phrase', '17:30', '<hour:int> : <minute:shortYear>', ({ hour, minute }) =>
+    sureTime(bare(hour, minute)),
+  ),
+  rule('phrase', "5 o'clock", "<hour:count> o'clock", ({ hour }) => sureTime(bare(hour.number, 0))),
+  rule('phrase', 'half five', '<clock>', ({ clock }) => unsure(timeAlone(clock))),
+  rule('phrase', 'at 17.30', 'at|by|@ <hour:int> . <minute:shortYear>', ({ hour, minute }) => {
+    const time = bare(hour, minute);
+    return time === null ? null : timeAlone(time);
+  }),
+  rule('phrase', 'at 1730', 'at|by|@ <fourDigits> hour?', ({ fourDigits }) => {
+    const time = bare(Math.floor(fourDigits / 100), fourDigits % 100);
+    return time === null ? null : unsure(timeAlone(time));
+  }),
+  rule('phrase', 'at teatime', 'at|around <part=lunchtime|teatime|breakfast|dawn>', () => unsure(today)),
   rule('phrase', 'at 5', 'at|@ around? <hour:int>', ({ hour }) => unsureTime(bare(hour, 0), hour)),
   rule('phrase', 'at five', 'at around? <hour:count>', ({ hour }) =>
     unsureTime(bare(hour.number, 0), hour.number),
@@ -164,6 +181,10 @@ function partTime(hour: number, part: DayPart): TimeOfDay | null {
 
 function timed(day: When, time: TimeOfDay | null): When | null {
   return time === null ? null : at(day, time);
+}
+
+function sureTime(time: TimeOfDay | null): When | null {
+  return time === null ? null : timeAlone(time);
 }
 
 function unsureTime(time: TimeOfDay | null, hour: number): When | null {

@@ -23,8 +23,10 @@ export const grammar = new IndexedGrammar({
     ord: reader(numbers.readOrdinal, numbers.beginsNumber),
     dom: reader(numbers.readDayOfMonth, numbers.beginsNumber),
     ordDom: reader(numbers.readOrdinalDay, numbers.beginsNumber),
+    digitOrd: reader(numbers.readDigitOrdinal, isDigits),
     count: reader(numbers.readCount, numbers.beginsCount),
     year: reader(numbers.readYear, numbers.beginsNumber),
+    fourDigits: reader(numbers.readFourDigits, isDigits),
     shortYear: reader(numbers.readShortYear, isDigits),
   },
   rules: [

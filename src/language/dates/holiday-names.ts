@@ -39,8 +39,8 @@ function holiday(name: string, patterns: readonly string[], day: Holiday): Rule[
 }
 
 export const holidayNames: Rule[] = [
-  holiday("New Year's Eve", ['new year evening|eve', 'hogmanay'], yearly(12, 31)),
-  holiday("New Year's Day", ['new year day?'], yearly(1, 1)),
+  holiday("New Year's Eve", ['new year|years evening|eve', 'hogmanay'], yearly(12, 31)),
+  holiday("New Year's Day", ['new year|years day?'], yearly(1, 1)),
   holiday('Twelfth Night', ['twelfth night'], yearly(1, 5)),
   holiday('Epiphany', ['epiphany'], yearly(1, 6)),
   holiday('Burns Night', ['burns night'], yearly(1, 25)),
@@ -67,7 +67,7 @@ export const holidayNames: Rule[] = [
   holiday('Orthodox Easter', ['orthodox|greek easter sunday|day?'], orthodoxEaster),
   holiday("April Fools' Day", ['april fools day?'], yearly(4, 1)),
   holiday('Earth Day', ['earth day'], yearly(4, 22)),
-  holiday("Women's Day", ['international? womens day'], yearly(3, 8)),
+  holiday("Women's Day", ['international? women|womens day'], yearly(3, 8)),
   holiday('Black Friday', ['black friday'], (year) => addDays(nthWeekdayOfMonth(year, 11, 4, 4), 1)),
   holiday('Cyber Monday', ['cyber monday'], (year) => addDays(nthWeekdayOfMonth(year, 11, 4, 4), 4)),
   holiday('Stir-up Sunday', ['stir up sunday'], (year) => addDays(adventSunday(year), -7)),
@@ -94,6 +94,7 @@ export const holidayNames: Rule[] = [
   holiday('Memorial Day', ['memorial day'], nth(-1, 1, 5)),
   holiday('Juneteenth', ['juneteenth'], yearly(6, 19)),
   holiday('Midsummer Day', ['midsummer day?'], yearly(6, 24)),
+  holiday("St Swithin's Day", ['saint|st .? swithins|swithin day?'], yearly(7, 15)),
   holiday('Canada Day', ['canada day'], yearly(7, 1)),
   holiday('Independence Day', ['independence day'], yearly(7, 4)),
   holiday(
@@ -102,7 +103,7 @@ export const holidayNames: Rule[] = [
     byLaw(/summer bank holiday|First Monday in August/i, nth(-1, 1, 8)),
   ),
   holiday('Labor Day', ['labor day'], byLaw(/labou?r day|workers' day/i, yearly(5, 1))),
-  holiday("King's Birthday", ['kings|queens birthday'], byLaw(/(?:king|queen)'?s'? birthday/i)),
+  holiday("King's Birthday", ['king|kings|queens birthday'], byLaw(/(?:king|queen)'?s'? birthday/i)),
   holiday('Matariki', ['matariki'], byLaw(/matariki/i)),
   holiday('Victoria Day', ['victoria day'], byLaw(/victoria day/i)),
   holiday("Presidents' Day", ['presidents day'], nth(3, 1, 2)),

@@ -35,6 +35,8 @@ export interface When {
   readonly certain: boolean;
   /** Whether the leaning chooses among several: "Tuesday", "3 May". */
   readonly open?: boolean;
+  /** Whether it may count a thing: "the third" of May, or the third pot. */
+  readonly ordinal?: boolean;
   /** The way it leans where nothing else tells: "this Tuesday" looks ahead. */
   readonly leans?: Leaning;
 }

@@ -177,7 +177,8 @@ export const months = [
     fixed(({ today }) => yearSpan(yearOf(today) - 2)),
   ),
   rule('span', 'year 2026', 'the? year <year>', ({ year }) => fixed(() => yearSpan(year))),
-  rule('span', '2026', '=|in|during? <year>', ({ year }) => unsure(fixed(() => yearSpan(year)))),
+  rule('span', '2026', '<year>', ({ year }) => unsure(fixed(() => yearSpan(year)))),
+  rule('span', 'in 2026', '=|in|during|since <year>', ({ year }) => fixed(() => yearSpan(year))),
   rule('span', 'early May', 'the? <part=early|mid|late> of|in|- <span>', ({ part, span }) =>
     partOfPhrase(span, part),
   ),
@@ -188,14 +189,16 @@ export const months = [
     partOfPhrase(span, part),
   ),
   rule('span', 'end May', '<part=beginning|end> <span>', ({ part, span }) => partOfPhrase(span, part)),
-  rule('span', 'back end of May', 'the? back end of the? <span>', ({ span }) => partOfPhrase(span, 'late')),
+  rule('span', 'back end of May', 'the? back|tail|fag|tail end of the? <span>', ({ span }) =>
+    partOfPhrase(span, 'late'),
+  ),
   rule(
     'span',
     'end of the month',
     'the? very? <part=beginning|mid|end> of the? <unit=week|month|year>',
     ({ part, unit }) => partOfPhrase(currentSpan(unit), part),
   ),
-  rule('span', 'back end of the month', 'the? back end of the? <unit=week|month|year>', ({ unit }) =>
+  rule('span', 'back end of the month', 'the? back|tail|fag end of the? <unit=week|month|year>', ({ unit }) =>
     partOfPhrase(currentSpan(unit), 'late'),
   ),
   rule('span', 'the back end', 'the back end', () => unsure(fixed(() => ambiguous))),

@@ -11,10 +11,21 @@ const tables: { readonly [K in Kind]?: ReadonlyMap<string, unknown> } = {
   month: new Map(monthWords.map((line, index) => [firstWord(line), index + 1])),
   unit: new Map<string, Unit>([
     ['day', 'day'],
+    ['days', 'day'],
     ['week', 'week'],
+    ['weeks', 'week'],
     ['fortnight', 'fortnight'],
+    ['fortnights', 'fortnight'],
     ['month', 'month'],
+    ['months', 'month'],
     ['year', 'year'],
+    ['years', 'year'],
+  ]),
+  weekUnit: new Map<string, Unit>([
+    ['week', 'week'],
+    ['weeks', 'week'],
+    ['fortnight', 'fortnight'],
+    ['fortnights', 'fortnight'],
   ]),
   smallUnit: new Map<string, SmallUnit>([
     ['hour', 'hour'],
@@ -29,7 +40,6 @@ const tables: { readonly [K in Kind]?: ReadonlyMap<string, unknown> } = {
   ]),
   part: new Map<string, DayPart>([
     ['morning', 'morning'],
-    ['noon', 'noon'],
     ['lunchtime', 'noon'],
     ['afternoon', 'afternoon'],
     ['teatime', 'evening'],
@@ -38,8 +48,6 @@ const tables: { readonly [K in Kind]?: ReadonlyMap<string, unknown> } = {
     ['night', 'night'],
     ['dawn', 'morning'],
     ['breakfast', 'morning'],
-    ['am', 'morning'],
-    ['pm', 'afternoon'],
   ]),
 };
 

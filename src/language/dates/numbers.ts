@@ -94,6 +94,11 @@ export function readOrdinalDay(tokens: readonly Token[], at: number): readonly A
   return readOrdinal(tokens, at).filter(({ value }) => (value as number) <= 39 && (value as number) > 0);
 }
 
+/** A day of the month as digits with their suffix. */
+export function readDigitOrdinal(tokens: readonly Token[], at: number): readonly Alternative[] {
+  return tokens[at]?.digits === true ? readOrdinalDay(tokens, at) : none;
+}
+
 /** A day of the month: "3", "3rd", "third", "twenty five". */
 export function readDayOfMonth(tokens: readonly Token[], at: number): readonly Alternative[] {
   const ordinal = readOrdinalDay(tokens, at);
@@ -182,4 +187,10 @@ export function fullYear(short: number, thisYear: number): number {
 /** Whether a count may begin with this token. */
 export function beginsCount(token: Token): boolean {
   return beginsNumber(token) || ['a', 'an', 'couple', 'few', 'several', 'some', 'many'].includes(token.word);
+}
+
+/** "1730" */
+export function readFourDigits(tokens: readonly Token[], at: number): readonly Alternative[] {
+  const token = tokens[at];
+  return token?.digits && token.word.length === 4 ? one(at + 1, Number(token.word)) : none;
 }

@@ -19,8 +19,9 @@ export interface Captures {
   /** 1–12. */
   month: number;
   unit: Unit;
+  /** Weeks and fortnights, which weekdays are counted in. */
+  weekUnit: Unit;
   smallUnit: SmallUnit;
-  /** A span's unit, the weekend included. */
   count: Count;
   /** One or two digits, no ordinal. */
   int: number;
@@ -29,10 +30,14 @@ export interface Captures {
   dom: number;
   /** The same, only as an ordinal ("3rd", "third"). */
   ordDom: number;
+  /** The same in digits: "3rd". */
+  digitOrd: number;
   /** Four digits, or in words. */
   year: number;
-  /** Two digits of a year, as they stand. */
+  /** Just two digits: a year's last, or minutes. */
   shortYear: number;
+  /** Four digits that a clock may show. */
+  fourDigits: number;
   season: Season;
   holiday: (year: number, zone: string) => Day | null;
   part: DayPart;
@@ -119,7 +124,16 @@ function wordSet(alternatives: string): ReadonlySet<string> {
 export interface Alternative {
   readonly end: number;
   readonly value: unknown;
+  /** Empty for words read by code. */
   readonly rule: string;
+  /** What it is made of. */
+  readonly parts?: readonly Alternative[];
+}
+
+/** The names of the rules that read a phrase, outermost first; a rule with an empty name only passes on. */
+export function rulesOf(read: Alternative): string[] {
+  const inner = (read.parts ?? []).flatMap(rulesOf);
+  return read.rule === '' ? inner : [read.rule, ...inner];
 }
 
 export type Primitive = (tokens: readonly Token[], at: number) => readonly Alternative[];
@@ -137,14 +151,27 @@ export interface Grammar {
 
 const nothing: readonly Alternative[] = [];
 
+/** What a rule has captured so far, latest first. */
+interface Link {
+  readonly name: string;
+  readonly value: unknown;
+  readonly part?: Alternative;
+  readonly before: Link | null;
+}
+
 /** Reads tokens by a grammar; each kind at each token is read once. */
 export class Chart {
   private readonly memo = new Map<Kind, (readonly Alternative[] | undefined)[]>();
+  private readonly present: ReadonlySet<string>;
+  private readonly usable = new Map<readonly Rule[], readonly Rule[]>();
+  private readonly presentKinds = new Map<Kind, boolean>();
 
   constructor(
     private readonly grammar: IndexedGrammar,
     private readonly tokens: readonly Token[],
-  ) {}
+  ) {
+    this.present = new Set(tokens.map((token) => token.word));
+  }
 
   /** The ways to read `kind` at token `at`, longest first, one for each end. */
   read(kind: Kind, at: number): readonly Alternative[] {
@@ -160,12 +187,39 @@ export class Chart {
   private byRules(kind: Kind, at: number): readonly Alternative[] {
     const token = this.tokens[at];
     if (token === undefined) return nothing;
-    const rules = this.grammar.rulesThatMayBegin(kind, token);
+    const rules = this.usableOf(this.grammar.rulesThatMayBegin(kind, token));
     if (rules.length === 0) return nothing;
     const byEnd = new Map<number, Alternative>();
-    for (const each of rules) this.apply(each, 0, at, at, {}, byEnd);
+    for (const each of rules) this.apply(each, 0, at, at, null, byEnd);
     if (byEnd.size < 2) return [...byEnd.values()];
     return [...byEnd.values()].sort((a, b) => b.end - a.end);
+  }
+
+  /** Of some rules those whose every indispensable word stands somewhere in the text; saves the work of the rest. */
+  private usableOf(rules: readonly Rule[]): readonly Rule[] {
+    let known = this.usable.get(rules);
+    if (known === undefined) {
+      known = rules.filter((each) =>
+        each.elements.every((wanted) => wanted.optional || this.isPresent(wanted)),
+      );
+      this.usable.set(rules, known);
+    }
+    return known;
+  }
+
+  private isPresent(wanted: Element): boolean {
+    if ('words' in wanted) {
+      for (const word of wanted.words) if (this.present.has(word)) return true;
+      return false;
+    }
+    const reader = this.grammar.readers[wanted.kind];
+    if (!reader) return true;
+    let known = this.presentKinds.get(wanted.kind);
+    if (known === undefined) {
+      known = this.tokens.some(reader.begins);
+      this.presentKinds.set(wanted.kind, known);
+    }
+    return known;
   }
 
   private apply(
@@ -173,30 +227,42 @@ export class Chart {
     next: number,
     at: number,
     start: number,
-    captured: Record<string, unknown>,
+    link: Link | null,
     found: Map<number, Alternative>,
   ): void {
     const wanted = by.elements[next];
     if (wanted === undefined) {
-      if (at === start || found.has(at)) return;
-      const value = by.mean(captured as never);
-      if (value !== null) found.set(at, { end: at, value, rule: by.name });
+      if (at > start && !found.has(at)) finish(by, at, link, found);
       return;
     }
     const token = at - start < LONGEST ? this.tokens[at] : undefined;
     if (token !== undefined) {
       if ('words' in wanted) {
         if (wanted.words.has(token.word)) {
-          const more = wanted.name === undefined ? captured : { ...captured, [wanted.name]: token.word };
+          const more =
+            wanted.name === undefined ? link : { name: wanted.name, value: token.word, before: link };
           this.apply(by, next + 1, at + 1, start, more, found);
         }
       } else {
-        for (const each of this.read(wanted.kind, at))
-          this.apply(by, next + 1, each.end, start, { ...captured, [wanted.name]: each.value }, found);
+        for (const each of this.read(wanted.kind, at)) {
+          const more = { name: wanted.name, value: each.value, part: each, before: link };
+          this.apply(by, next + 1, each.end, start, more, found);
+        }
       }
     }
-    if (wanted.optional) this.apply(by, next + 1, at, start, captured, found);
+    if (wanted.optional) this.apply(by, next + 1, at, start, link, found);
   }
+}
+
+function finish(by: Rule, end: number, last: Link | null, found: Map<number, Alternative>): void {
+  const captured: Record<string, unknown> = {};
+  const parts: Alternative[] = [];
+  for (let link = last; link !== null; link = link.before) {
+    captured[link.name] = link.value;
+    if (link.part) parts.unshift(link.part);
+  }
+  const value = by.mean(captured as never);
+  if (value !== null) found.set(end, { end, value, rule: by.name, parts });
 }
 
 /** A grammar with its rules found by the word that a phrase begins with. */

@@ -26,6 +26,7 @@ export function movedBy(from: When, count: Count, unit: Unit, sign: 1 | -1): Whe
 }
 
 const today = daysFromToday(0);
+const single: Count = { number: 1, exact: true };
 
 /** So many hours or minutes from now: the day and the time that the clock then shows, as if no clock were put on or back. */
 function hoursAway(minutes: number): When {
@@ -45,11 +46,11 @@ export const relativeDays = [
   rule('day', 'tonight', 'tonight', () => today),
   rule('day', 'tomorrow', 'tomorrow', () => daysFromToday(1)),
   rule('day', 'yesterday', 'yesterday', () => daysFromToday(-1)),
-  rule('day', 'the day before yesterday', 'the? <count>? day before yesterday', ({ count }) =>
-    movedBy(daysFromToday(-1), count ?? { number: 1, exact: true }, 'day', -1),
+  rule('day', 'the day before yesterday', 'the? <count>? day|days before yesterday', ({ count }) =>
+    movedBy(daysFromToday(-1), count ?? single, 'day', -1),
   ),
-  rule('day', 'the day after tomorrow', 'the? <count>? day after tomorrow', ({ count }) =>
-    movedBy(daysFromToday(1), count ?? { number: 1, exact: true }, 'day', 1),
+  rule('day', 'the day after tomorrow', 'the? <count>? day|days after tomorrow', ({ count }) =>
+    movedBy(daysFromToday(1), count ?? single, 'day', 1),
   ),
   rule('day', 'a week ago', 'around? <count> <unit> ago|back|since', ({ count, unit }) =>
     movedBy(today, count, unit, -1),
@@ -63,7 +64,29 @@ export const relativeDays = [
   rule('day', 'two and a half weeks ago', '<count> and a? half <unit> ago|back', () => vague),
   rule('day', 'a week and a half ago', '<count> <unit> and a? half ago|back', () => vague),
   rule('day', 'half a week ago', 'half a <unit> ago|back', () => vague),
-  rule('day', 'weeks ago', '<unit> ago', () => vague),
+  rule('day', 'weeks ago', 'days|weeks|months|years|fortnights ago|back', () => vague),
+  rule('day', 'fortnight ago', '<unit=week|fortnight|month|year> ago', ({ unit }) =>
+    movedBy(today, single, unit, -1),
+  ),
+  rule('day', 'a good fortnight ago', 'a good|bit|over|under? few|over|under? <unit> ago|back', () => vague),
+  rule(
+    'day',
+    'just over a week ago',
+    'just|well|getting over|under|on|short? for|of? <count> <unit> ago|back',
+    () => vague,
+  ),
+  rule('day', 'best part of a month ago', 'the? best|good part of <count> <unit> ago|back', () => vague),
+  rule('day', 'a year ago today', '<count> <unit> ago|back today', ({ count, unit }) =>
+    movedBy(today, count, unit, -1),
+  ),
+  rule('day', 'a week ago tomorrow', '<count> <unit> ago|back tomorrow', ({ count, unit }) =>
+    movedBy(daysFromToday(1), count, unit, -1),
+  ),
+  rule('day', 'the day before last', 'the day before last', () => daysFromToday(-2)),
+  rule('day', 'ereyesterday', 'ereyesterday', () => daysFromToday(-2)),
+  rule('day', 'overmorrow', 'overmorrow', () => daysFromToday(2)),
+  rule('day', 'just now', 'just|right now', () => today),
+  rule('whole', 'now', 'now', () => today),
   rule('day', 'ages ago', 'ages|time ago|back', () => vague),
   rule('day', 'a while back', 'a|some|quite? a? while|time ago|back', () => vague),
   rule('day', 'the other day', 'the other day|morning|evening|week|night|afternoon|month', () => vague),
@@ -74,7 +97,7 @@ export const relativeDays = [
     '<count> <unit> and|,? <more:count> <as:unit> ago|back',
     ({ count, unit, more, as }) => movedBy(movedBy(today, count, unit, -1), more, as, -1),
   ),
-  rule('day', 'in a fortnight', 'in around? <count> <unit> time?', ({ count, unit }) =>
+  rule('day', 'in a fortnight', 'in around? <count> <unit> or? so? time?', ({ count, unit }) =>
     movedBy(today, count, unit, 1),
   ),
   rule(
@@ -92,6 +115,15 @@ export const relativeDays = [
     'in around? <count> <unit>? or|to|- <more:count> <as:unit>? time?',
     () => vague,
   ),
+  rule('day', "a fortnight's time", '<count> <unit> time', ({ count, unit }) =>
+    movedBy(today, count, unit, 1),
+  ),
+  rule('day', 'in an hour and a half', 'in <count> <smallUnit> and a half', ({ count, smallUnit }) =>
+    hoursAway((count.number + 0.5) * minutesIn[smallUnit]),
+  ),
+  rule('day', 'in two and a half hours', 'in <count> and a? half <smallUnit>', ({ count, smallUnit }) =>
+    hoursAway((count.number + 0.5) * minutesIn[smallUnit]),
+  ),
   rule('day', 'three weeks from now', '<count> <unit> from now', ({ count, unit }) =>
     movedBy(today, count, unit, 1),
   ),
@@ -104,36 +136,31 @@ export const relativeDays = [
     '<count> <unit> and|,? <more:count> <as:unit> hence|later',
     ({ count, unit, more, as }) => movedBy(movedBy(today, count, unit, 1), more, as, 1),
   ),
-  rule('day', 'a week today', '<count> <unit=week|fortnight|month|year> from|on? today', ({ count, unit }) =>
+  rule('day', 'a week today', '<count> <unit> from|on? today', ({ count, unit }) =>
     movedBy(today, count, unit, 1),
   ),
   rule('day', 'week today', 'week today', () => daysFromToday(7)),
-  rule('day', 'a week tomorrow', '<count> <unit=week|fortnight|month|year> on? tomorrow', ({ count, unit }) =>
+  rule('day', 'a week tomorrow', '<count> <unit> on? tomorrow', ({ count, unit }) =>
     movedBy(daysFromToday(1), count, unit, 1),
   ),
-  rule(
-    'day',
-    'a week yesterday',
-    '<count> <unit=week|fortnight|month|year> ago? yesterday',
-    ({ count, unit }) => movedBy(daysFromToday(-1), count, unit, -1),
+  rule('day', 'a week yesterday', '<count> <unit> ago? yesterday', ({ count, unit }) =>
+    movedBy(daysFromToday(-1), count, unit, -1),
   ),
   rule('day', 'tomorrow week', 'tomorrow <unit=week|fortnight>', ({ unit }) =>
-    movedBy(daysFromToday(1), { number: 1, exact: true }, unit, 1),
+    movedBy(daysFromToday(1), single, unit, 1),
   ),
-  rule('day', 'today week', 'today <unit=week|fortnight>', ({ unit }) =>
-    movedBy(today, { number: 1, exact: true }, unit, 1),
-  ),
+  rule('day', 'today week', 'today <unit=week|fortnight>', ({ unit }) => movedBy(today, single, unit, 1)),
   rule('day', 'this day week', 'this day <unit=week|fortnight>', ({ unit }) =>
-    movedBy(today, { number: 1, exact: true }, unit, 1),
+    movedBy(today, single, unit, 1),
   ),
   rule('day', 'yesterday week', 'yesterday <unit=week|fortnight>', ({ unit }) =>
-    movedBy(daysFromToday(-1), { number: 1, exact: true }, unit, -1),
+    movedBy(daysFromToday(-1), single, unit, -1),
   ),
   rule('day', 'this time last week', 'this|the|same day|time last <unit=week|month|year>', ({ unit }) =>
-    movedBy(today, { number: 1, exact: true }, unit, -1),
+    movedBy(today, single, unit, -1),
   ),
   rule('day', 'this time next week', 'this|the|same day|time next <unit=week|month|year>', ({ unit }) =>
-    movedBy(today, { number: 1, exact: true }, unit, 1),
+    movedBy(today, single, unit, 1),
   ),
   rule('day', 'an hour ago', '<count> <smallUnit> ago|back', ({ count, smallUnit }) =>
     count.exact ? hoursAway(-count.number * minutesIn[smallUnit]) : today,

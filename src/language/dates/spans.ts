@@ -208,13 +208,13 @@ export const spans = [
     ({ count, unit }) => nextUnits(count, unit),
   ),
   rule('span', '3 next weeks', '<count> next|coming <unit>', ({ count, unit }) => nextUnits(count, unit)),
-  rule('span', 'first ten days of May', 'the? first <count> day of <span>', ({ count, span }) =>
+  rule('span', 'first ten days of May', 'the? first <count> day|days of <span>', ({ count, span }) =>
     count.exact ? changed(span, ({ from }) => ({ from, to: addDays(from, count.number - 1) })) : null,
   ),
-  rule('span', 'last ten days of May', 'the? last <count> day of <span>', ({ count, span }) =>
+  rule('span', 'last ten days of May', 'the? last <count> day|days of <span>', ({ count, span }) =>
     count.exact ? changed(span, ({ to }) => ({ from: addDays(to, 1 - count.number), to })) : null,
   ),
-  rule('span', 'last four months of 2026', 'the? last <count> month of <span>', ({ count, span }) =>
+  rule('span', 'last four months of 2026', 'the? last <count> month|months of <span>', ({ count, span }) =>
     count.exact ? changed(span, ({ to }) => ({ from: lateMonths(to, count.number), to })) : null,
   ),
   rule('span', 'within two weeks', 'within <count> <unit>', ({ count, unit }) => within(count, unit)),
@@ -269,14 +269,25 @@ export const ranges = [
 ];
 
 export const bounds = [
-  rule('whole', 'on Monday', '<phrase>', ({ phrase }) => phrase),
-  rule('phrase', 'Monday', '<when>', ({ when: phrase }) => phrase),
+  rule('whole', '', '<phrase>', ({ phrase }) => phrase),
+  rule('phrase', '', '<when>', ({ when: phrase }) => phrase),
   rule(
     'phrase',
     'on Monday',
-    'on|in|at|of|from|for|around|during|over|late|early around? <when>',
+    'on|in|at|of|from|for|around|during|over|come|back around|in|on? <when>',
     ({ when: phrase }) => ({ ...phrase, certain: true }),
   ),
+  rule('phrase', 'sometime in June', 'sometime in|on|over|during|around? <when>', ({ when: phrase }) => ({
+    ...phrase,
+    certain: true,
+  })),
+  rule(
+    'phrase',
+    'one day last week',
+    'some|one|a|any time|day in|of|over|during? <when>',
+    ({ when: phrase }) => ({ ...phrase, certain: true }),
+  ),
+  rule('phrase', 'before the end of May', 'before the? end of the? <span>', ({ span }) => lastDayOf(span)),
   rule('phrase', 'by the end of May', 'by|until|for before? the? <when>', ({ when: phrase }) =>
     lastDayOf(phrase),
   ),

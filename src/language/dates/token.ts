@@ -62,7 +62,7 @@ function wordOf(written: string): string {
   if (known !== undefined) return known;
   if (!lower.includes("'")) return lower;
   return (
-    canonicalWord(lower.replaceAll("'", '')) ?? canonicalWord(lower.slice(0, lower.indexOf("'"))) ?? lower
+    canonicalWord(lower.slice(0, lower.indexOf("'"))) ?? canonicalWord(lower.replaceAll("'", '')) ?? lower
   );
 }
 

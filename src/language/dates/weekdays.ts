@@ -112,7 +112,9 @@ export const weekdays = [
     lastWeekday(weekday),
   ),
   rule('day', 'the last Tuesday', 'the last <weekday>', ({ weekday }) => lastWeekday(weekday)),
-  rule('day', 'Tuesday gone', '<weekday> just? gone|past|last', ({ weekday }) => lastWeekday(weekday)),
+  rule('day', 'Tuesday gone', 'this|last? <weekday> just? gone|past|last', ({ weekday }) =>
+    lastWeekday(weekday),
+  ),
   rule('day', 'next Tuesday', 'the? next <weekday>', ({ weekday }) => weekdayOfWeek(weekday, 1)),
   rule('day', 'Tuesday next', '<weekday> next', ({ weekday }) => weekdayOfWeek(weekday, 1)),
   rule('day', 'this Tuesday', 'this <weekday>', ({ weekday }) => thisWeekday(weekday)),
@@ -123,16 +125,13 @@ export const weekdays = [
   rule('day', 'Tuesday week', '<weekday> <unit=week|fortnight>', ({ weekday, unit }) =>
     movedBy(comingWeekday(weekday), one, unit, 1),
   ),
-  rule(
-    'day',
-    'Tuesday a week',
-    '<weekday> <count> <unit=week|fortnight> later?',
-    ({ weekday, count, unit }) => movedBy(comingWeekday(weekday), count, unit, 1),
+  rule('day', 'Tuesday a week', '<weekday> <count> <unit:weekUnit> later?', ({ weekday, count, unit }) =>
+    movedBy(comingWeekday(weekday), count, unit, 1),
   ),
   rule(
     'day',
     'a week last Sunday',
-    '<count>? <unit> ago? last|past|gone <weekday>',
+    '<count>? <unit> ago|back? last|past|gone <weekday>',
     ({ count, unit, weekday }) => movedBy(lastWeekday(weekday), count ?? one, unit, -1),
   ),
   rule(
@@ -141,13 +140,33 @@ export const weekdays = [
     '<count>? <unit> ago? <weekday> just? gone|past|last',
     ({ count, unit, weekday }) => movedBy(lastWeekday(weekday), count ?? one, unit, -1),
   ),
+  rule(
+    'day',
+    'Saturday week gone',
+    'last? <weekday> just? gone|past|last? a? <unit=week|fortnight> gone|past|ago|back',
+    ({ unit, weekday }) => movedBy(lastWeekday(weekday), one, unit, -1),
+  ),
+  rule('day', 'last Saturday week', 'last <weekday> a? <unit=week|fortnight>', ({ unit, weekday }) =>
+    movedBy(lastWeekday(weekday), one, unit, -1),
+  ),
+  rule(
+    'day',
+    'Saturday gone a week',
+    '<weekday> just? gone|past|last a? <unit=week|fortnight>',
+    ({ unit, weekday }) => movedBy(lastWeekday(weekday), one, unit, -1),
+  ),
+  rule('day', 'next Tuesday but one', 'the? next <weekday> but one', () => fixed(() => ambiguous)),
+  rule('day', 'next Tuesday week', 'next <weekday> a? <unit=week|fortnight>', () => fixed(() => ambiguous)),
+  rule('day', 'this Tuesday week', 'this coming? <weekday> a? <unit=week|fortnight>', ({ unit, weekday }) =>
+    movedBy(comingWeekday(weekday), one, unit, 1),
+  ),
   rule('day', 'a week ago on Sunday', '<count> <unit> ago|back on? <weekday>', ({ count, unit, weekday }) =>
     movedBy(lastWeekday(weekday), count, unit, -1),
   ),
   rule(
     'day',
     'a week on Sunday',
-    '<count>? <unit=week|fortnight|month> on|from|this|coming <weekday>',
+    '<count>? <unit:weekUnit> on|from|this|coming <weekday>',
     ({ count, unit, weekday }) => movedBy(comingWeekday(weekday), count ?? one, unit, 1),
   ),
   rule(
@@ -156,14 +175,12 @@ export const weekdays = [
     '<count> <unit> from|on this|coming|next <weekday>',
     ({ count, unit, weekday }) => movedBy(comingWeekday(weekday), count, unit, 1),
   ),
-  rule('day', 'a week Sunday', '<count> <unit=week|fortnight> <weekday>', ({ count, unit, weekday }) => {
+  rule('day', 'a week Sunday', '<count> <unit:weekUnit> <weekday>', ({ count, unit, weekday }) => {
     const back = movedBy(lastWeekday(weekday), count, unit, -1);
     const on = movedBy(comingWeekday(weekday), count, unit, 1);
     return when((leaning, now) => (leaning === 'past' ? back : on).mean(leaning, now));
   }),
-  rule('day', 'a week next Tuesday', '<count> <unit=week|fortnight> next <weekday>', () =>
-    fixed(() => ambiguous),
-  ),
+  rule('day', 'a week next Tuesday', '<count> <unit:weekUnit> next <weekday>', () => fixed(() => ambiguous)),
   rule('day', 'Sunday before last', 'the? <weekday> before last', ({ weekday }) =>
     shifted(lastWeekday(weekday), -7),
   ),

@@ -53,7 +53,12 @@ const theWeekend = when((leaning, { today }) => {
   return today < ofThisWeek.to ? ofThisWeek : weekendOf(addDays(today, 7));
 });
 
-const weekOfDay = (day: When): When => changed(day, ({ from }) => weekOf(from));
+const weekOfDay = (day: When): When => weekNear(day, ({ from }) => weekOf(from));
+
+/** A week or weekend that a day names: certain whatever the day alone would be. */
+function weekNear(day: When, change: (span: Span) => Resolved): When {
+  return { ...changed(day, change), certain: true };
+}
 
 /** Monday of the first week of the year by ISO 8601: the one that holds 4 January. */
 function firstWeekMonday(year: number): Day {
@@ -120,7 +125,7 @@ export const weeks = [
   rule('span', 'last week but one', 'the? last week but one', () => week(-2)),
   rule('span', 'the week after next', 'the? week after next', () => week(2)),
   rule('span', 'the other week', 'the other week|weekend', () => fixed(() => ambiguous)),
-  rule('span', 'w/c 23 March', 'the? w / c|commencing|beginning|b|s <day>', ({ day }) => weekOfDay(day)),
+  rule('span', 'w/c 23 March', 'the? w|week / c|commencing|beginning|b|s <day>', ({ day }) => weekOfDay(day)),
   rule(
     'span',
     'week commencing 23 March',
@@ -129,16 +134,16 @@ export const weeks = [
   ),
   rule('span', 'wc 23 March', 'wc|wb|ws <day>', ({ day }) => weekOfDay(day)),
   rule('span', 'week ending 29 March', 'the? week ending|to|ended on? <day>', ({ day }) =>
-    changed(day, ({ from }) => ({ from: addDays(from, -6), to: from })),
+    weekNear(day, ({ from }) => ({ from: addDays(from, -6), to: from })),
   ),
   rule('span', 'w/e 29 March', 'the? w / e|ending <day>', ({ day }) =>
-    changed(day, ({ from }) => ({ from: addDays(from, -6), to: from })),
+    weekNear(day, ({ from }) => ({ from: addDays(from, -6), to: from })),
   ),
-  rule('span', 'a week before Easter', 'the week before <day>', ({ day }) =>
-    changed(day, ({ from }) => weekOf(addDays(from, -7))),
+  rule('span', 'a week before Easter', 'the? week before <day>', ({ day }) =>
+    weekNear(day, ({ from }) => weekOf(addDays(from, -7))),
   ),
-  rule('span', 'the week after Easter', 'the week after <day>', ({ day }) =>
-    changed(day, ({ from }) => weekOf(addDays(from, 7))),
+  rule('span', 'the week after Easter', 'the? week after|following <day>', ({ day }) =>
+    weekNear(day, ({ from }) => weekOf(addDays(from, 7))),
   ),
   rule('span', 'week 12', 'week number|no? <int>', ({ int }) => ({
     ...fixed(({ today }) => numberedWeek(int, yearOf(today))),
@@ -177,6 +182,30 @@ export const weeks = [
   rule('span', 'first week of next month', 'the? <ord> week of|in <span>', ({ ord, span }) =>
     inSpanMonth((y, m) => nthWeekOfMonth(ord, y, m), span),
   ),
+  rule('span', 'last week of the month', 'the? last|final week of|in the month', () =>
+    inSpanMonth(
+      lastWeekOfMonth,
+      fixed(({ today }) => ({ date: today })),
+    ),
+  ),
+  rule('span', 'first week of the month', 'the? <ord> week of|in the month', ({ ord }) =>
+    inSpanMonth(
+      (y, m) => nthWeekOfMonth(ord, y, m),
+      fixed(({ today }) => ({ date: today })),
+    ),
+  ),
+  rule('span', 'midweek', 'midweek', () =>
+    fixed(({ today }) => ({ from: addDays(weekOf(today).from, 1), to: addDays(weekOf(today).from, 3) })),
+  ),
+  rule('span', 'mid week', 'mid week', () =>
+    fixed(({ today }) => ({ from: addDays(weekOf(today).from, 1), to: addDays(weekOf(today).from, 3) })),
+  ),
+  rule('span', 'the weekend after Easter', 'the? weekend after|following <day>', ({ day }) =>
+    weekNear(day, ({ to }) => weekendOf(weekdayOf(to) >= 6 ? addDays(to, 7) : to)),
+  ),
+  rule('span', 'the weekend before Easter', 'the? weekend before <day>', ({ day }) =>
+    weekNear(day, ({ from }) => weekendOf(addDays(from, -7))),
+  ),
   rule('span', 'last week of next month', 'the? last|final week of|in <span>', ({ span }) =>
     inSpanMonth(lastWeekOfMonth, span),
   ),
@@ -200,7 +229,7 @@ export const weeks = [
   rule('span', 'a week last weekend', 'a? week last weekend', () => weekend(-2)),
   rule('span', 'weekend week', 'a? week on|at the|this weekend', () => weekend(1)),
   rule('span', 'the weekend of the 4th', 'the? weekend of|around <day>', ({ day }) =>
-    changed(day, ({ from }) => nearestWeekend(from)),
+    weekNear(day, ({ from }) => nearestWeekend(from)),
   ),
   rule(
     'span',

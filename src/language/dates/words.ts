@@ -40,12 +40,19 @@ export const pluralWeekdayWords: readonly string[] = [
 ];
 
 const unitWords = [
-  'day days dys',
-  'week weeks wk wks wek',
-  "fortnight fortnights fortnite fornight forthnight f'night fortnightly",
-  'month months mnth mnths mth mths mo',
-  'year years yr yrs',
-  'weekend weekends wkend wkends wkd wknd wknds w/end we-end weekened',
+  'day',
+  'days dys',
+  'week wk wek',
+  'weeks wks',
+  "fortnight fortnite fornight forthnight f'night",
+  'fortnights',
+  'month mnth mth mo',
+  'months mnths mths mos',
+  'year yr',
+  'years yrs',
+  'weekend wkend wkd wknd w/end weekened',
+  'weekends wkends wknds',
+  'midweek',
   'hour hours hr hrs',
   'minute minutes min mins',
   'season',
@@ -130,7 +137,7 @@ const spanWords = [
 const smallWords =
   'the of a an and in on at to from for or but one with into all some few several couple many odd so it first second w c e ' +
   'o oh h s t time times clock year only very thing number nearly almost under least most more than every each dozen any ' +
-  "ends when st nd rd th then right also hrs wc wb ws no b prior less these quite @ e jr ms final ended = / - . , ' \u2019 :";
+  "ends when st nd rd th then right also hrs wc wb ws no b prior less these short quite good bit well tail fag time sometime come best part getting minute ereyesterday overmorrow swithins swithin tide @ e jr ms final ended = / - . , ' \u2019 :";
 
 /** Numbers in words. */
 const numberWords =
@@ -223,6 +230,7 @@ const holidayWords = [
   'holy',
   'souls',
   'all',
+  'women',
   'midsummer',
   'june-bank',
   'public',
