@@ -20,7 +20,7 @@ interface LogTarget {
   readonly now: () => number;
 }
 
-const TOKEN = /\b\d{3,20}:[\w-]{20,100}/g;
+const TOKEN = /(?<!\d)\d{3,20}:[\w-]{20,100}/g;
 
 export function createLog({ level, write, now }: LogTarget): Log {
   const from = logLevels.indexOf(level);
