@@ -143,3 +143,9 @@ function predictive(
   const total = sum.reduce((all, each) => all + each, 0);
   return sum.map((each) => each / total);
 }
+
+/** The share that the next batch may be expected to strike. */
+export function expectedStrikeRate({ grid: { rates }, nextBatch }: Learnt): number {
+  const width = rates.values.length;
+  return nextBatch.reduce((sum, weight, cell) => sum + weight * rates.values[cell % width]!, 0);
+}

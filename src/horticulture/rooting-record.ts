@@ -59,3 +59,11 @@ export function evidenceOf({ struck, checks, lost = 0, final = false }: RootingR
 export function halfOf(struck: number): number {
   return Math.ceil(struck / 2);
 }
+
+/**
+ * Half of those expected to root, at least one: what makes a batch ready in advice to the grower. At a strike rate of a
+ * quarter, half of those struck would never be reached though good plants stand there.
+ */
+export function halfOfExpected(struck: number, strikeRate: number): number {
+  return Math.max(1, Math.ceil((struck * strikeRate) / 2 - 1e-9));
+}
