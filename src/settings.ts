@@ -157,3 +157,8 @@ function urlOf(value: string): URL | null {
     return null;
   }
 }
+
+/** The settings of this process. Throws `SettingsFault`. */
+export function settingsHere(): Settings {
+  return readSettings(process.env);
+}

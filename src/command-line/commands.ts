@@ -40,4 +40,14 @@ export const commands: readonly Command[] = [
     does: 'daily minima to the days of a given frost risk, a JSON line each',
     load: async () => (await import('./frost.js')).frost,
   },
+  {
+    name: 'backup',
+    does: 'a consistent copy of the ledger to a file, also while the bot runs',
+    load: async () => (await import('./backup.js')).backup,
+  },
+  {
+    name: 'restore',
+    does: 'a backup back in place of the ledger; refuses to put it over later entries unless told --over-newer',
+    load: async () => (await import('./restore.js')).restore,
+  },
 ];
