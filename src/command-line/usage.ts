@@ -34,7 +34,7 @@ export function argumentsOf<T extends NonNullable<ParseArgsConfig['options']>>(
   try {
     return parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
   } catch (fault) {
-    throw new UsageFault(`${(fault as Error).message.split('\n')[0]} Usage: ${usage}`);
+    throw new UsageFault(`${(fault as Error).message.split('. ')[0]}. Usage: ${usage}`);
   }
 }
 

@@ -16,7 +16,12 @@ function answer(line: Record<string, unknown>): object {
   const now: Moment = { ...momentOf(line), dateOrder: dateOrder === 'MDY' ? 'MDY' : 'DMY' };
   const found = dateOf(text, now);
   if (!found) return { id, error: 'not one phrase of time: give a day or a span in words, and nothing else' };
-  const resolved = prefer === 'past' || prefer === 'future' ? found[prefer] : found.leans ? found[found.leans] : nearer(found, now.today);
+  const resolved =
+    prefer === 'past' || prefer === 'future'
+      ? found[prefer]
+      : found.leans
+        ? found[found.leans]
+        : nearer(found, now.today);
   return { id, ...(isDoubt(resolved) ? { error: reasons[resolved.problem] } : resolved) };
 }
 

@@ -35,6 +35,7 @@ export async function copyLedger(database: Database, path: string): Promise<void
   removeFile(part);
   try {
     await database.backup(part);
+    inOneFile(part);
   } catch (error) {
     removeFile(part);
     throw new LedgerFault(
@@ -53,6 +54,13 @@ export async function copyLedger(database: Database, path: string): Promise<void
   }
   renameSync(part, path);
   removeFile(part);
+}
+
+/** Leaves nothing beside the copy, so that it can be carried about as one file. */
+function inOneFile(path: string): void {
+  const copy = openDatabase(path, { mode: 'write', journal: 'file' });
+  copy.script('PRAGMA journal_mode = DELETE');
+  copy.close();
 }
 
 /** Makes the day's backup, then drops those that their age no longer keeps. Answers the new file's path. */
