@@ -60,9 +60,12 @@ export class Desk {
     return key === undefined ? undefined : keyWithinChat(key);
   }
 
-  /** Key of the message that offered this chat that button; undefined where none did: the press is forged or too late. */
-  keyOfOffer(chat: string, data: string): string | undefined {
-    const key = this.ports.outbox.keyOfOffer(chat, data);
-    return key === undefined ? undefined : keyWithinChat(key);
+  /**
+   * What a button that this chat was offered means, and the key of the message that offered it; undefined where none did:
+   * the press is forged or too late.
+   */
+  offerOf(chat: string, data: string): { readonly key: string; readonly means: string } | undefined {
+    const offer = this.ports.outbox.offerOf(chat, data);
+    return offer && { key: keyWithinChat(offer.key), means: offer.means };
   }
 }

@@ -1,4 +1,5 @@
 /** A message on its way through the outbox: what is said as JSON, and back. */
+import { createHash } from 'node:crypto';
 import type { Outgoing } from '../conversation/turn.js';
 import type { Letter, PostKind, WaitingLetter } from '../post/outbox.js';
 
@@ -18,7 +19,9 @@ export function letterOf(said: Saying, kind: PostKind, ledger?: number): Letter 
   const { text, buttons, replyTo, prompts, file, thread } = said;
   const body: Body = {
     text,
-    ...(buttons ? { buttons } : {}),
+    ...(buttons
+      ? { buttons: buttons.map((row) => row.map(({ label, data }) => ({ label, data: carried(data) }))) }
+      : {}),
     ...(replyTo !== undefined ? { replyTo } : {}),
     ...(prompts ? { prompts } : {}),
     ...(file ? { file: { name: file.name, kind: file.kind } } : {}),
@@ -32,7 +35,7 @@ export function letterOf(said: Saying, kind: PostKind, ledger?: number): Letter 
     body: JSON.stringify(body),
     // Replies go at once whatever the clock says; notices have their moment.
     dueAt: 0,
-    offers: buttons?.flat().map(({ data }) => data) ?? [],
+    offers: buttons?.flat().map(({ data }) => ({ data: carried(data), means: data })) ?? [],
     ...(ledger !== undefined ? { ledger } : {}),
     ...(file ? { attachment: file.bytes } : {}),
   };
@@ -47,6 +50,11 @@ export function sayingOf({ chat, key, kind, body, attachment }: WaitingLetter): 
     unasked: kind === 'notice',
     ...(file && attachment ? { file: { ...file, bytes: attachment } } : {}),
   };
+}
+
+/** What a button carries: its data, or a digest of it where that is longer than the 64 bytes which the Bot API takes. */
+function carried(data: string): string {
+  return Buffer.byteLength(data) <= 64 ? data : `#${createHash('sha256').update(data).digest('base64url')}`;
 }
 
 /** The conversation's key of a letter: without chat and ledger, and without the number of a piece or of a repeated key. */

@@ -144,9 +144,13 @@ export class TelegramChannel implements Channel {
         return wake();
       }
       case 'tapped': {
-        const answers = desk.keyOfOffer(received.incoming.chat, received.incoming.tap ?? '');
-        if (answers === undefined) return settle();
-        return this.turn({ ...received.incoming, answers }, received.thread, settle);
+        const offer = desk.offerOf(received.incoming.chat, received.incoming.tap ?? '');
+        if (!offer) return settle();
+        return this.turn(
+          { ...received.incoming, tap: offer.means, answers: offer.key },
+          received.thread,
+          settle,
+        );
       }
       case 'moved':
         return atomically(() => {
@@ -202,7 +206,7 @@ export class TelegramChannel implements Channel {
   /** A press is kept 150 seconds only: it is answered before the chat's queue. */
   private answerTap({ tapId, incoming }: Extract<Received, { kind: 'tapped' }>): void {
     const { api, desk, log } = this.ports;
-    const known = desk.keyOfOffer(incoming.chat, incoming.tap ?? '') !== undefined;
+    const known = desk.offerOf(incoming.chat, incoming.tap ?? '') !== undefined;
     if (!known) log.warn('press of a button that was not offered');
     api
       .answerTap(tapId, known ? undefined : channelWords.oldButton)

@@ -100,11 +100,12 @@ const steps: readonly string[] = [
   CREATE INDEX outbox_waiting_of_chat ON outbox (chat, seq) WHERE settled_at IS NULL;
   CREATE INDEX outbox_of_message ON outbox (chat, message) WHERE message IS NOT NULL;
 
-  -- Buttons that a chat was offered; a press of any other is forged or out of date.
+  -- Buttons that a chat was offered, what they carry and what that means; a press of any other is forged or out of date.
   CREATE TABLE offered (
     chat TEXT NOT NULL,
     data TEXT NOT NULL,
     key TEXT NOT NULL,
+    means TEXT NOT NULL,
     PRIMARY KEY (chat, data)
   ) WITHOUT ROWID;
 

@@ -1,5 +1,5 @@
 /** Brings the outbox's letters to one channel: claimed, sent, marked; in a chat's order, at the channel's pace. */
-import type { Clock } from '../calendar/clock.js';
+import type { Clock, Instant } from '../calendar/clock.js';
 import { type Log, traced } from '../log.js';
 import { chatById, closeChat, moveChat } from '../ledger/chats.js';
 import type { Database } from '../ledger/database.js';
@@ -20,6 +20,9 @@ export type Sent =
   /** The channel was not reached, or gave no answer: it may have arrived. */
   | { readonly outcome: 'failed'; readonly why: string };
 
+/** Whether a notice still holds: it may be moot by now, or the hour no longer civil. */
+export type Recheck = 'holds' | 'moot' | { readonly notBefore: Instant };
+
 export interface DeliveryPorts {
   /** Chats of this channel only: what stands before the colon of a chat's id. */
   readonly channel: string;
@@ -31,8 +34,8 @@ export interface DeliveryPorts {
   readonly isGroup: (chat: string) => boolean;
   /** Never rejects but for a fault of its own. */
   readonly send: (letter: WaitingLetter) => Promise<Sent>;
-  /** A notice as it stands at this moment: itself, reworded, or null where it is moot by now. */
-  readonly recheck: (letter: WaitingLetter) => WaitingLetter | null;
+  /** Asked just before a notice is sent. */
+  readonly recheck: (letter: WaitingLetter) => Recheck;
 }
 
 const IN_FLIGHT = 3;
@@ -127,11 +130,13 @@ export class Delivery {
     return Math.max(1, Math.ceil(Math.min(dueAt - clock.now(), released - now)));
   }
 
-  private async deliver(waiting: WaitingLetter): Promise<void> {
+  private async deliver(letter: WaitingLetter): Promise<void> {
     const { outbox, clock, recheck, send, isGroup } = this.ports;
-    const letter = waiting.kind === 'notice' ? recheck(waiting) : waiting;
-    if (!letter) return outbox.drop(waiting.seq, 'moot', clock.now());
-    outbox.claim(letter.seq, clock.now());
+    const now = clock.now();
+    const verdict = letter.kind === 'notice' ? recheck(letter) : 'holds';
+    if (verdict === 'moot') return outbox.drop(letter.seq, 'moot', now);
+    if (verdict !== 'holds') return outbox.putOff(letter.seq, Math.max(verdict.notBefore, now + 1_000));
+    outbox.claim(letter.seq, now);
     this.hold(letter.chat, this.pace.spend(letter.chat, isGroup(letter.chat), performance.now()));
     this.mark(letter, await send(letter));
   }

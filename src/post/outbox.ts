@@ -16,8 +16,14 @@ export interface Letter {
   readonly attachment?: Uint8Array;
   /** Not to be sent earlier. */
   readonly dueAt: Instant;
-  /** Data of the buttons that the message offers. */
-  readonly offers?: readonly string[];
+  /** The buttons that the message offers. */
+  readonly offers?: readonly Offer[];
+}
+
+/** A button: what it carries, which the channel may limit, and what that means. */
+export interface Offer {
+  readonly data: string;
+  readonly means: string;
 }
 
 export interface WaitingLetter {
@@ -66,13 +72,14 @@ export class Outbox {
       letter.dueAt,
     );
     if (changes === 0) return false;
-    for (const data of letter.offers ?? [])
+    for (const { data, means } of letter.offers ?? [])
       this.database.run(
-        `INSERT INTO offered (chat, data, key) VALUES (?, ?, ?)
-         ON CONFLICT DO UPDATE SET key = excluded.key`,
+        `INSERT INTO offered (chat, data, key, means) VALUES (?, ?, ?, ?)
+         ON CONFLICT DO UPDATE SET key = excluded.key, means = excluded.means`,
         letter.chat,
         data,
         letter.key,
+        means,
       );
     return true;
   }
@@ -126,12 +133,12 @@ export class Outbox {
     this.settle(seq, why, now);
   }
 
-  /** To be tried again at `dueAt`. */
-  putBack(seq: number, dueAt: Instant): void {
+  /** Not to be sent before `dueAt`. */
+  putOff(seq: number, dueAt: Instant): void {
     this.database.run('UPDATE outbox SET due_at = ? WHERE seq = ?', dueAt, seq);
   }
 
-  /** Letters that were claimed and neither sent nor put back when the program last ended: each may have arrived. */
+  /** Letters that were claimed and not sent when the program last ended: each may have arrived. */
   doubtful(): string[] {
     return this.database
       .all<{ key: string }>('SELECT key FROM outbox WHERE settled_at IS NULL AND tries > 0 ORDER BY seq')
@@ -149,17 +156,17 @@ export class Outbox {
   }
 
   /**
-   * Key of the message that offered this chat that button; undefined where none did, or the chat writes to another ledger
-   * by now, so that the press is refused.
+   * What a button that this chat was offered means, and the key of the message that offered it last; undefined where none
+   * did, or the chat writes to another ledger by now, so that the press is refused.
    */
-  keyOfOffer(chat: string, data: string): string | undefined {
-    return this.database.get<{ key: string }>(
-      `SELECT offered.key FROM offered JOIN outbox USING (key)
+  offerOf(chat: string, data: string): { readonly key: string; readonly means: string } | undefined {
+    return this.database.get<{ key: string; means: string }>(
+      `SELECT offered.key AS key, means FROM offered JOIN outbox USING (key)
        WHERE offered.chat = ? AND data = ? AND ${ABOUT_CURRENT_LEDGER}`,
       chat,
       data,
       chat,
-    )?.key;
+    );
   }
 
   private settle(seq: number, outcome: string, now: Instant, message?: string): void {

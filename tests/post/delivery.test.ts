@@ -7,7 +7,7 @@ import { openDatabase } from '../../src/ledger/database.js';
 import { createLedger } from '../../src/ledger/ledgers.js';
 import { migrate } from '../../src/ledger/migrations.js';
 import { silentLog } from '../../src/log.js';
-import { Delivery, type Sent } from '../../src/post/delivery.js';
+import { Delivery, type Recheck, type Sent } from '../../src/post/delivery.js';
 import { type Letter, Outbox, type WaitingLetter } from '../../src/post/outbox.js';
 import { unhurried } from '../../src/post/pace.js';
 
@@ -18,7 +18,7 @@ afterEach(async () => {
 
 function setUp(
   send: (letter: WaitingLetter) => Promise<Sent>,
-  recheck: (letter: WaitingLetter) => WaitingLetter | null = (letter) => letter,
+  recheck: (letter: WaitingLetter) => Recheck = () => 'holds',
 ) {
   const database = openDatabase(':memory:');
   migrate(database, ':memory:');
@@ -80,18 +80,18 @@ describe('delivery', () => {
     expect(most).toBe(3);
   });
 
-  it('asks again just before sending whether a notice still holds', async () => {
+  it('asks again just before sending whether a notice still holds, and the hour is right', async () => {
     const sent: string[] = [];
+    const verdicts: Record<string, Recheck> = { moot: 'moot', late: { notBefore: 9_000 } };
     const { delivery, queue, outcomes } = setUp(
-      ({ body }) => (sent.push(body), arrives()),
-      (letter) => (letter.key === 'moot' ? null : { ...letter, body: '"as it stands now"' }),
+      ({ key }) => (sent.push(key), arrives()),
+      ({ key }) => verdicts[key] ?? 'holds',
     );
-    queue('moot', { kind: 'notice' });
-    queue('due', { kind: 'notice' });
+    for (const key of ['moot', 'late', 'due']) queue(key, { kind: 'notice' });
     delivery.start();
     await delivery.settled();
-    expect(sent).toEqual(['"as it stands now"']);
-    expect(outcomes()).toEqual(['moot moot', 'due sent']);
+    expect(sent).toEqual(['due']);
+    expect(outcomes()).toEqual(['moot moot', 'late waits', 'due sent']);
   });
 
   it('holds what is not due, and sends it when it is', async () => {

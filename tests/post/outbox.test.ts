@@ -96,11 +96,14 @@ describe('the outbox', () => {
     const database = freshDatabase();
     const outbox = new Outbox(database);
     pointChat(database, 'telegram:-1', 1);
-    outbox.queue(letter('check/EF1', { chat: 'telegram:-1', offers: ['check/EF1=all'] }), 0);
-    expect(outbox.keyOfOffer('telegram:-1', 'check/EF1=all')).toBe('check/EF1');
-    expect(outbox.keyOfOffer('telegram:2', 'check/EF1=all')).toBeUndefined();
+    outbox.queue(
+      letter('check/EF1', { chat: 'telegram:-1', offers: [{ data: '#1', means: 'check/EF1=all' }] }),
+      0,
+    );
+    expect(outbox.offerOf('telegram:-1', '#1')).toEqual({ key: 'check/EF1', means: 'check/EF1=all' });
+    expect(outbox.offerOf('telegram:2', '#1')).toBeUndefined();
     moveChat(database, 'telegram:-1', 'telegram:-100');
-    expect(outbox.keyOfOffer('telegram:-100', 'check/EF1=all')).toBe('check/EF1');
+    expect(outbox.offerOf('telegram:-100', '#1')?.key).toBe('check/EF1');
     expect(outbox.due('telegram', 'notice', 100, [], 9)[0]?.chat).toBe('telegram:-100');
   });
 });
