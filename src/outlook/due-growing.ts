@@ -3,7 +3,7 @@ import { addDays, type Day, latest } from '../calendar/day.js';
 import { alive, type Batch, began } from '../ledger/batch.js';
 import { aboutBatch } from './due-about.js';
 import type { Due } from './due.js';
-import { afterRest, type Growing, plantingDay, staysIndoors } from './season.js';
+import { type Growing, plantingDay, springAfter, staysIndoors } from './season.js';
 import type { Site } from './site.js';
 
 const PINCH_WITHIN_DAYS = 7;
@@ -29,7 +29,9 @@ export function pottedSince(batch: Batch): Day | null {
 function pinch(batch: Batch, potted: Day, growing: Growing, site: Site): readonly Due[] {
   const how = growing.crop.pinch;
   if (how === null || batch.pinched > 0 || batch.hardeningSince !== null || batch.plantedOut > 0) return [];
-  const from = afterRest(addDays(potted, how.daysAfterPottingOn), growing, site);
+  const grown = addDays(potted, how.daysAfterPottingOn);
+  // What stands over winter is pinched when it starts again.
+  const from = growing.overwinters ? springAfter(grown, site) : grown;
   return [
     {
       ...aboutBatch(batch, 'pinch', 0),

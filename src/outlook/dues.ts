@@ -1,6 +1,6 @@
 /** All that is due or will be, derived from the ledger: the way in of the outlook. */
-import type { Day } from '../calendar/day.js';
-import { alive, type Batch, isLive } from '../ledger/batch.js';
+import { addDays, type Day, daysBetween, latest } from '../calendar/day.js';
+import { alive, type Batch, began, isLive } from '../ledger/batch.js';
 import type { Ledger } from '../ledger/ledger.js';
 import { bundled } from './bundling.js';
 import { type Due, type DueKind, isDue } from './due.js';
@@ -11,7 +11,7 @@ import { rootingDues } from './due-rooting.js';
 import { strikeDues } from './due-strikes.js';
 import type { Keeper } from './keeper.js';
 import { rootingOutlook } from './rooting-outlook.js';
-import { growingOf, isResting } from './season.js';
+import { type Growing, growingOf, isResting, springAfter } from './season.js';
 import type { Site } from './site.js';
 import { type Snooze, snoozed } from './snoozing.js';
 
@@ -53,13 +53,33 @@ export function dues(outlook: Outlook): readonly Due[] {
   ).sort((a, b) => compare(a.from, b.from) || compare(a.key, b.key));
 }
 
-function batchDues({ ledger, site, keeper }: Outlook, batch: Batch): readonly Due[] {
+function batchDues({ ledger, today, site, keeper }: Outlook, batch: Batch): readonly Due[] {
   const growing = growingOf(batch, site);
   const rooting = needsRoots(batch) ? rootingOutlook(ledger, batch, site.hemisphere, keeper) : null;
-  return [
+  const found = [
     ...(rooting === null ? [] : rootingDues(batch, rooting, growing, site)),
     ...growingDues(batch, growing, site),
   ];
+  return growing?.overwinters ? found.map((due) => afterWinter(due, batch, growing, { today, site })) : found;
+}
+
+/** Nothing falls into the winter's rest, and what was due before it is not late after it: it begins anew. */
+function afterWinter(
+  due: Due,
+  batch: Batch,
+  growing: Growing,
+  { today, site }: Pick<Outlook, 'today' | 'site'>,
+): Due {
+  const resting = isResting(today, growing, site);
+  const woke = springAfter(resting ? today : began(batch), site);
+  if ((!resting && today < woke) || due.from >= woke) return due;
+  const bestBy = addDays(woke, daysBetween(due.from, due.bestBy));
+  return {
+    ...due,
+    from: woke,
+    bestBy,
+    ...(due.tooLateAfter === null ? {} : { tooLateAfter: latest(due.tooLateAfter, bestBy) }),
+  };
 }
 
 function needsRoots(batch: Batch): boolean {

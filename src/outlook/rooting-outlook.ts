@@ -2,12 +2,14 @@
 import { addDays, type Day } from '../calendar/day.js';
 import type { Hemisphere } from '../calendar/hemisphere.js';
 import { LEAST_DAYS_BETWEEN_LOOKS, WASTED_LOOK_DAYS } from '../horticulture/next-check.js';
-import { forecast, type RootingForecast } from '../horticulture/rooting-forecast.js';
+import { type DayQuantiles, forecast, type RootingForecast } from '../horticulture/rooting-forecast.js';
+import type { RootingRecord } from '../horticulture/rooting-record.js';
+import type { RootingClock } from '../horticulture/thermal-time.js';
 import { learn, type Learnt } from '../horticulture/rooting-learning.js';
 import type { Batch } from '../ledger/batch.js';
 import type { Ledger } from '../ledger/ledger.js';
 import type { Keeper } from './keeper.js';
-import { rootingBasis, rootingClock, type SeenBefore, type StartingGuess } from './rooting-basis.js';
+import { rootingBasis, rootingClock, type RootingGrounds, rootingTemperatures } from './rooting-basis.js';
 import { rootingStory } from './rooting-story.js';
 
 /** Plain JSON, so that it may be kept. */
@@ -18,14 +20,17 @@ export interface RootingOutlook {
   readonly need: number;
   /** One in ten, half and nine in ten of such batches are ready by then; null where it can't get ready any more. */
   readonly ready: { readonly p10: Day; readonly p50: Day; readonly p90: Day } | null;
+  /** The same in days after striking, with decimals. */
+  readonly readyDays: DayQuantiles | null;
+  /** Day after striking of the last look; null before the first. */
+  readonly lookedOn: number | null;
   readonly everChance: number;
   readonly oneMoreChance: number;
   /** When to look next; null once ready or given up. It does not move with the day of asking. */
   readonly nextCheck: Day | null;
   /** A look so many days earlier costs little, so that one walk may serve several batches. */
   readonly spareDays: number;
-  readonly guess: StartingGuess;
-  readonly seen: SeenBefore | null;
+  readonly grounds: RootingGrounds & { readonly temperatures: boolean };
 }
 
 /** What a look may cost more than the best one before it is not bundled with others, in days of waiting. Judgement. */
@@ -41,38 +46,39 @@ export function rootingOutlook(
 ): RootingOutlook | null {
   const story = rootingStory(batch);
   if (story === null) return null;
-  const basis = rootingBasis(ledger, batch, hemisphere);
-  const clock = rootingClock(ledger, batch);
-  const learnt = JSON.stringify([basis.prior.logMedian, basis.prior.strikeRate, basis.history]);
-  const weather = clock.thermal(30) === 30 ? '' : ledger.standing.length;
-  return keeper.recall(`rooting ${batch.struck} ${weather} ${JSON.stringify(story)} ${learnt}`, () => {
-    const taught = keeper.recall(`learnt ${learnt}`, () => learn(basis.prior, basis.history));
-    const need = Math.max(1, Math.ceil((expectedRate(taught) * story.struck) / 2));
-    const today = story.checks.at(-1)?.day ?? 0;
-    const seen = forecast(taught, { batch: story, today, need, clock });
-    return outlookOf(seen, today, batch.struck as Day, basis);
+  const { prior, history, grounds } = rootingBasis(ledger, batch, hemisphere);
+  const temperatures = rootingTemperatures(ledger, batch);
+  const ground = JSON.stringify([prior.logMedian, prior.strikeRate, history]);
+  const own = JSON.stringify([batch.struck, batch.crop, story, [...temperatures]]);
+  const seen = keeper.recall(`rooting ${own} ${ground}`, () => {
+    const learnt = keeper.recall(`learnt ${ground}`, () => learn(prior, history));
+    return foreseen(learnt, story, batch.struck as Day, rootingClock(batch, temperatures));
   });
+  return { ...seen, grounds: { ...grounds, temperatures: temperatures.size > 0 } };
 }
 
-function outlookOf(
-  seen: RootingForecast,
-  lookedOn: number,
+function foreseen(
+  learnt: Learnt,
+  story: RootingRecord,
   struck: Day,
-  { guess, seen: before }: { guess: StartingGuess; seen: SeenBefore | null },
-): RootingOutlook {
-  const on = (days: number) => addDays(struck, Math.round(days));
+  clock: RootingClock,
+): Omit<RootingOutlook, 'grounds'> {
+  const need = Math.max(1, Math.ceil((expectedRate(learnt) * story.struck) / 2));
+  const lookedOn = story.checks.at(-1)?.day ?? 0;
+  const seen = forecast(learnt, { batch: story, today: lookedOn, need, clock });
   const look = seen.nextCheck === null ? null : Math.max(seen.nextCheck, firstWorthwhileLook(seen, lookedOn));
+  const on = (days: number) => addDays(struck, Math.round(days));
   return {
     state: seen.state,
     rooted: seen.rooted,
     need: seen.need,
     ready: seen.ready && { p10: on(seen.ready.p10), p50: on(seen.ready.p50), p90: on(seen.ready.p90) },
+    readyDays: seen.ready,
+    lookedOn: lookedOn === 0 ? null : lookedOn,
     everChance: seen.everChance,
     oneMoreChance: seen.oneMoreChance,
     nextCheck: look === null ? null : addDays(struck, look),
     spareDays: look === null ? 0 : spareDays(seen, look, lookedOn),
-    guess,
-    seen: before,
   };
 }
 

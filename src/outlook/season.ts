@@ -9,6 +9,7 @@ import { saferDays, type Site } from './site.js';
 
 /** Young plants that stand over winter are let alone in these months (northern). Common practice, no source. */
 const RESTING_MONTHS = [11, 12, 1, 2];
+const REST_ENDS = { north: '03-01', south: '09-01' } as const;
 /** Planting out begins, for what frost does not harm. Common practice, no source. */
 const HARDY_PLANTING_FROM = { north: '04-01', south: '10-01' } as const;
 /** A batch struck so shortly before spring has its winter still ahead. Judgement. */
@@ -36,12 +37,17 @@ export function staysIndoors(crop: Crop): boolean {
 /** That day, or the end of the winter's rest where a batch that stands over winter would be disturbed in it. */
 export function afterRest(day: Day, growing: Growing | null, site: Site): Day {
   if (!growing?.overwinters || !RESTING_MONTHS.includes(northernMonth(day, site.hemisphere))) return day;
-  return onOrAfter(site.hemisphere === 'north' ? '03-01' : '09-01', day);
+  return springAfter(day, site);
 }
 
 /** Whether the batch rests on that day. */
 export function isResting(day: Day, growing: Growing | null, site: Site): boolean {
   return afterRest(day, growing, site) !== day;
+}
+
+/** The end of its winter: that which follows `day`. */
+export function springAfter(day: Day, site: Site): Day {
+  return onOrAfter(REST_ENDS[site.hemisphere], day);
 }
 
 /** When a batch that is ready to be hardened off by `ready` may go out; its hardening ends on that day. */
