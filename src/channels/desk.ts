@@ -17,25 +17,30 @@ export interface DeskPorts {
   readonly queued: () => void;
 }
 
-const nothing = (): void => undefined;
-
 export class Desk {
+  /** The topic that the turn in hand came from; its replies go there. */
+  private inTopic: { readonly chat: string; readonly thread: number | undefined } | undefined;
+
   constructor(private readonly ports: DeskPorts) {}
 
-  /** Takes one turn; `before` and `settle` run in the same transaction. */
-  turn(incoming: Incoming, before = nothing, settle = nothing): void {
-    this.ports.atomically(() => {
-      before();
-      this.ports.takeTurn(incoming);
-      settle();
-    });
+  /** Takes one turn; `settle` runs after it in the same transaction. */
+  turn(incoming: Incoming, settle: () => void = () => undefined, thread?: number): void {
+    this.inTopic = { chat: incoming.chat, thread };
+    try {
+      this.ports.atomically(() => {
+        this.ports.takeTurn(incoming);
+        settle();
+      });
+    } finally {
+      this.inTopic = undefined;
+    }
     this.ports.queued();
   }
 
   /** Puts into the outbox, within the transaction around it. A notice whose key was queued before is passed over. */
   queue(said: Outgoing, ledger?: number): void {
     const kind: PostKind = said.unasked ? 'notice' : 'reply';
-    const thread = this.ports.threadOf(said.chat);
+    const thread = this.inTopic?.chat === said.chat ? this.inTopic.thread : this.ports.threadOf(said.chat);
     for (const piece of this.ports.pieces(said)) {
       const letter = letterOf({ ...piece, ...(thread !== undefined ? { thread } : {}) }, kind, ledger);
       if (!this.ports.outbox.queue(letter, this.ports.now()) && kind === 'reply') this.queueAnyway(letter);

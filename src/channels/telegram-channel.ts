@@ -175,7 +175,11 @@ export class TelegramChannel implements Channel {
 
   private turn(incoming: Incoming, thread: number | undefined, settle: () => void): void {
     const { addresses, desk } = this.ports;
-    desk.turn(incoming, () => addresses.heardFrom(incoming.chat, thread), settle);
+    const heard = () => {
+      addresses.heardFrom(incoming.chat, thread);
+      settle();
+    };
+    desk.turn(incoming, heard, thread);
   }
 
   private async withFiles(received: Extract<Received, { kind: 'said' }>): Promise<Incoming> {
