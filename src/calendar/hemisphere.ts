@@ -10,7 +10,7 @@ const southern = [
   /^(?:NZ|NZ-CHAT|Chile\/.*|Brazil\/.*)$/,
   /^America\/(?:Araguaina|Argentina\/.*|Asuncion|Bahia|Belem|Buenos_Aires|Campo_Grande|Catamarca|Cordoba|Coyhaique|Cuiaba|Eirunepe|Fortaleza|Guayaquil|Jujuy|La_Paz|Lima|Maceio|Manaus|Mendoza|Montevideo|Noronha|Porto_Acre|Porto_Velho|Punta_Arenas|Recife|Rio_Branco|Rosario|Santarem|Santiago|Sao_Paulo)$/,
   /^Africa\/(?:Blantyre|Brazzaville|Bujumbura|Dar_es_Salaam|Gaborone|Harare|Johannesburg|Kigali|Kinshasa|Luanda|Lubumbashi|Lusaka|Maputo|Maseru|Mbabane|Nairobi|Windhoek)$/,
-  /^Indian\/(?:Antananarivo|Chagos|Christmas|Cocos|Comoro|Mahe|Mauritius|Mayotte|Reunion)$/,
+  /^Indian\/(?:Antananarivo|Chagos|Christmas|Cocos|Comoro|Kerguelen|Mahe|Mauritius|Mayotte|Reunion)$/,
   /^Atlantic\/(?:South_Georgia|St_Helena|Stanley)$/,
   /^Asia\/(?:Dili|Jakarta|Pontianak|Jayapura|Makassar|Ujung_Pandang)$/,
 ];

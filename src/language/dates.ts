@@ -1,6 +1,9 @@
 /** Finds the phrases of time in a text and says which days they mean. */
+import { createRequire } from 'node:module';
+import { dayOf } from '../calendar/day.js';
 import type { TimeOfDay } from '../calendar/zone.js';
 import { grammar } from './dates/grammar.js';
+import { isOfSomethingElse, leavesModifier } from './dates/guards.js';
 import { ambiguous, type Leaning, type Moment, type Resolved, type When } from './dates/meaning.js';
 import { type Alternative, Chart, rulesOf } from './dates/pattern.js';
 import { type Token, tokensOf } from './dates/token.js';
@@ -46,52 +49,16 @@ export function datesIn(text: string, now: Moment, options: DateOptions = {}): D
   const finds: DateFind[] = [];
   for (let at = 0; at < tokens.length;) {
     const [longest] = chart.read('phrase', at);
-    if (longest === undefined || isOfSomethingElse(tokens, at, longest)) {
+    if (longest === undefined || isOfSomethingElse(longest.value as When, tokens, at, longest.end)) {
       at++;
       continue;
     }
-    finds.push(guarded(find(text, tokens, at, longest, now), tokens, at, longest.end));
+    const found = find(text, tokens, at, longest, now);
+    const understood = !leavesModifier(tokens, at, longest.end);
+    finds.push(understood ? found : { ...found, past: ambiguous, future: ambiguous });
     at = longest.end;
   }
   return finds;
-}
-
-/** Things that are counted off: "the third pot", "the first to root", "the second of them". */
-const counted = new Set(
-  (
-    'pot pots tray trays batch batches shelf bench cutting cuttings one ones lot lots time row node leaf leaves flush go ' +
-    'attempt frost flower flowers bud buds root roots plant plants pair set round of to rooted stem shoot shoots tuber'
-  ).split(' '),
-);
-
-/** What says that a day comes again and again ("every Friday"): a habit is no date. */
-const habits = new Set(['every', 'each', 'most']);
-
-function isOfSomethingElse(tokens: readonly Token[], at: number, read: Alternative): boolean {
-  if (habits.has(tokens[at - 1]?.word ?? '')) return true;
-  return (read.value as When).ordinal === true && counted.has(tokens[read.end]?.word ?? '');
-}
-
-/** Words that change what the phrase beside them means; where one is left over, the phrase is not understood. */
-const modifiersBehind = new Set(['week', 'fortnight', 'ago', 'gone', 'past', 'hence']);
-const modifiersBefore = new Set([
-  'last',
-  'next',
-  'previous',
-  'past',
-  'week',
-  'weeks',
-  'fortnight',
-  'half',
-  'nearly',
-  'almost',
-]);
-
-function guarded(found: DateFind, tokens: readonly Token[], at: number, end: number): DateFind {
-  const behind = modifiersBehind.has(tokens[end]?.word ?? '');
-  const before = modifiersBefore.has(tokens[at - 1]?.word ?? '');
-  if (!behind && !before) return found;
-  return { ...found, past: ambiguous, future: ambiguous };
 }
 
 /** The meaning of a text that is one phrase of time and nothing else; null where it is not. */
@@ -101,7 +68,50 @@ export function dateOf(text: string, now: Moment): DateFind | null {
   while (end > 0 && /^[.!?,;]$/.test(tokens[end - 1]?.word ?? '')) end--;
   const chart = new Chart(grammar, tokens);
   const whole = chart.read('whole', 0).find((each) => each.end === end || each.end === tokens.length);
-  return whole ? find(text, tokens, 0, whole, now) : null;
+  return whole ? find(text, tokens, 0, whole, now) : fullDate(text.trim());
+}
+
+/** The part of chrono-node that we use; loaded when first wanted, since that takes longer than hundreds of notes. */
+interface Chrono {
+  readonly strict: { parse(text: string): readonly ChronoResult[] };
+}
+
+interface ChronoResult {
+  readonly text: string;
+  readonly end?: unknown;
+  readonly start: {
+    get(component: 'year' | 'month' | 'day' | 'hour' | 'minute'): number | null;
+    isCertain(component: 'year' | 'month' | 'day' | 'weekday' | 'hour'): boolean;
+  };
+}
+
+const require = createRequire(import.meta.url);
+let chrono: Chrono | undefined;
+
+/**
+ * A date written out with its year in a form that no rule of ours has, such as a machine's "Sun, 3 May 2026 10:15:00
+ * +0100". chrono-node is heeded only where it takes every word, since of phrases it does not know it reads the tail and
+ * drops the rest, and only where day, month and year are all written.
+ */
+function fullDate(text: string): DateFind | null {
+  if (text.length > 60 || !/(?:19|20)\d\d/.test(text)) return null;
+  chrono ??= require('chrono-node') as Chrono;
+  const [result, ...others] = chrono.strict.parse(text);
+  if (!result || others.length > 0 || result.text !== text || result.end) return null;
+  const { start } = result;
+  if (!start.isCertain('year') || !start.isCertain('month') || !start.isCertain('day')) return null;
+  const day = dayOf(start.get('year') ?? 0, start.get('month') ?? 0, start.get('day') ?? 0);
+  if (day === null) return null;
+  const resolved = { date: day };
+  return {
+    start: 0,
+    end: text.length,
+    text,
+    past: resolved,
+    future: resolved,
+    rule: 'a full date',
+    certain: true,
+  };
 }
 
 function find(text: string, tokens: readonly Token[], at: number, read: Alternative, now: Moment): DateFind {

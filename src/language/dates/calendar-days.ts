@@ -125,13 +125,14 @@ export const calendarDays = [
   ),
   rule(
     'calendar',
-    '3rd Feb 82',
+    '3rd May 96',
     "<day:dom> -|/? of? <month> -|/|'|\u2019|of <shortYear>",
     ({ day, month, shortYear }) => dayInMonth(day, month, undefined, shortYear),
   ),
-  rule('calendar', '3 Aug 96', '<day:dom> <month> <shortYear>', ({ day, month, shortYear }) =>
+  rule('calendar', '3 May 96', '<day:dom> <month> <shortYear>', ({ day, month, shortYear }) =>
     shortYear > 31 ? dayInMonth(day, month, undefined, shortYear) : null,
   ),
+  rule('calendar', 'the 3. May', 'the <day:int> . <month>', ({ day, month }) => dayInMonth(day, month)),
   rule('calendar', '3 May', '<day:dom> -|/|.? <month>', ({ day, month }) =>
     alsoNames(month) ? unsure(dayInMonth(day, month)) : dayInMonth(day, month),
   ),
@@ -144,7 +145,7 @@ export const calendarDays = [
   rule('calendar', 'May 3, 2026', '<month> ,|-|/? <day:dom> ,|-|/? of|in? <year>', ({ month, day, year }) =>
     dayInMonth(day, month, year),
   ),
-  rule('calendar', 'Aug 9, 96', '<month> <day:dom> , <shortYear>', ({ month, day, shortYear }) =>
+  rule('calendar', 'May 9, 96', '<month> <day:dom> , <shortYear>', ({ month, day, shortYear }) =>
     dayInMonth(day, month, undefined, shortYear),
   ),
   rule('calendar', 'May 3', '<month> ,|-|/? <day:dom>', ({ month, day }) =>
@@ -222,7 +223,7 @@ export const calendarDays = [
   rule('whole', 'May 3 26', '<month> <day:dom> ,? <shortYear>', ({ day, month, shortYear }) =>
     dayInMonth(day, month, undefined, shortYear),
   ),
-  rule('whole', 'on 15', 'on <day:int>', ({ day }) =>
+  rule('whole', 'on 12', 'on <day:int>', ({ day }) =>
     day >= 1 && day <= 31 ? unsure(nearestDayOfMonth(day)) : null,
   ),
   rule(

@@ -91,7 +91,7 @@ export const dayParts = [
       })),
     ),
   ),
-  rule('day', 'in the afternoon', 'in the <part=afternoon|evening>', () => unsure(today)),
+  rule('day', 'in the afternoon', 'in|on the <part=afternoon|evening>', () => unsure(today)),
   rule('day', 'the other morning', 'the other <part>', () => fixed(() => ambiguous)),
 ];
 
@@ -155,6 +155,10 @@ export const daysWithTimes = [
     sureTime(bare(hour, minute)),
   ),
   rule('phrase', "5 o'clock", "<hour:count> o'clock", ({ hour }) => sureTime(bare(hour.number, 0))),
+  rule('phrase', '18h30', 'at? <hour:int> h <minute:shortYear>', ({ hour, minute }) =>
+    sureTime(bare(hour, minute)),
+  ),
+  rule('phrase', 'at 18h', 'at <hour:int> h', ({ hour }) => sureTime(bare(hour, 0))),
   rule('phrase', 'half five', '<clock>', ({ clock }) => unsure(timeAlone(clock))),
   rule('phrase', 'at 17.30', 'at|by|@ <hour:int> . <minute:shortYear>', ({ hour, minute }) => {
     const time = bare(hour, minute);

@@ -51,7 +51,16 @@ const easterSpan = (year: number): Span => ({
   to: addDays(easterSunday(year), 1),
 });
 
+const patricksWeekend: When = nearestSpan((year) => longWeekend(asDay(`${year}-03-17`)));
+
 export const holidays: Rule[] = [
+  rule('span', 'the long weekend', 'over? the? <which=last|next|this>? long weekend', ({ which }) =>
+    bankWeekend(which),
+  ),
+  rule('span', "St Patrick's weekend", 'over? saint|st? .? patricks weekend', () => patricksWeekend),
+  rule('span', 'July 4th weekend', 'over? the? <calendar> weekend', ({ calendar }) =>
+    changed(calendar, ({ from }) => longWeekend(from)),
+  ),
   ...holidayNames,
   rule('day', 'Easter Monday', '<holiday>', ({ holiday: of }) => nearest(of)),
   rule('day', 'Easter Monday 2026', '<holiday> ,? of|in? <year>', ({ holiday: of, year }) =>
@@ -94,7 +103,7 @@ export const holidays: Rule[] = [
     from: asDay(`${year}-12-25`),
     to: asDay(`${year + 1}-01-01`),
   })),
-  rule('span', 'Thanksgiving weekend', 'over? the? <holiday> weekend', ({ holiday: of }) =>
+  rule('span', 'Thanksgiving weekend', 'over? the? <holiday> long? weekend', ({ holiday: of }) =>
     changed(nearest(of), ({ from }) => longWeekend(from)),
   ),
   rule('day', 'bank holiday Monday', 'the? bank|public holiday <weekday>', ({ weekday: wanted }) =>
@@ -113,13 +122,13 @@ export const holidays: Rule[] = [
   rule(
     'span',
     'bank holiday weekend',
-    'over|the? the? <which=last|next|this>? bank|public holiday weekend',
+    'over|the? the? <which=last|next|this>? bank|public holiday long? weekend',
     ({ which }) => bankWeekend(which),
   ),
   rule(
     'span',
     'May bank holiday weekend',
-    'over|the? the? <month> bank|public holiday weekend',
+    'over|the? the? <month> bank|public holiday long? weekend',
     ({ month }) =>
       changed(
         nearestBankHoliday((day) => monthOfDay(day) === month),

@@ -145,7 +145,7 @@ export const months = [
     '<month> of|in? <which=last|previous|this|next|following> year',
     ({ month, which }) => fixed(({ today }) => monthSpan(yearOf(today) + away[which as Which], month)),
   ),
-  rule('span', 'March in a year', '<month> in a year', ({ month }) =>
+  rule('span', 'May in a year', '<month> in a year', ({ month }) =>
     fixed(({ today }) => monthSpan(yearOf(today) + 1, month)),
   ),
   rule(
@@ -185,8 +185,11 @@ export const months = [
   rule('span', 'early May', 'the|in? <part=early|mid|late> <span>', ({ part, span }) =>
     partOfPhrase(span, part),
   ),
-  rule('span', 'beginning of May', 'the? very? <part=beginning|mid|end> of the? <span>', ({ part, span }) =>
-    partOfPhrase(span, part),
+  rule(
+    'span',
+    'beginning of May',
+    'the? very? <part=beginning|mid|end> of|from the? <span>',
+    ({ part, span }) => partOfPhrase(span, part),
   ),
   rule('span', 'end May', '<part=beginning|end> <span>', ({ part, span }) => partOfPhrase(span, part)),
   rule('span', 'back end of May', 'the? back|tail|fag|tail end of the? <span>', ({ span }) =>

@@ -6,6 +6,7 @@ import {
   daysFromToday,
   fixed,
   impossible,
+  type Leaning,
   type Moment,
   shifted,
   type When,
@@ -39,6 +40,11 @@ function hoursAway(minutes: number): When {
 
 const minutesIn = { hour: 60, minute: 1 };
 const vague: When = fixed(() => ambiguous);
+
+/** A phrase that says something only of things done, or only of plans. */
+function leaningOnly(only: Leaning, phrase: When): When {
+  return { ...phrase, mean: (leaning, now) => (leaning === only ? phrase.mean(leaning, now) : ambiguous) };
+}
 
 export const relativeDays = [
   rule('day', 'today', 'today', () => today),
@@ -85,6 +91,17 @@ export const relativeDays = [
   rule('day', 'the day before last', 'the day before last', () => daysFromToday(-2)),
   rule('day', 'ereyesterday', 'ereyesterday', () => daysFromToday(-2)),
   rule('day', 'overmorrow', 'overmorrow', () => daysFromToday(2)),
+  rule('phrase', 'over-tomorrow', 'over tomorrow', () => daysFromToday(2)),
+  // Translated from languages that count back with "before" and on with "after".
+  rule('day', 'before two weeks', 'before <count> <unit>', ({ count, unit }) =>
+    leaningOnly('past', movedBy(today, count, unit, -1)),
+  ),
+  rule('day', 'after two weeks', 'after <count> <unit>', ({ count, unit }) =>
+    leaningOnly('future', movedBy(today, count, unit, 1)),
+  ),
+  rule('span', 'since three weeks', 'since <count> <unit>', ({ count, unit }) =>
+    changed(movedBy(today, count, unit, -1), ({ from }, now) => ({ from, to: now.today })),
+  ),
   rule('day', 'just now', 'just|right now', () => today),
   rule('whole', 'now', 'now', () => today),
   rule('day', 'ages ago', 'ages|time ago|back', () => vague),
@@ -93,7 +110,7 @@ export const relativeDays = [
   rule('day', 'recently', 'recently', () => ({ ...vague, certain: false })),
   rule(
     'day',
-    '1 month and 21 days ago',
+    'a month and a week ago',
     '<count> <unit> and|,? <more:count> <as:unit> ago|back',
     ({ count, unit, more, as }) => movedBy(movedBy(today, count, unit, -1), more, as, -1),
   ),
@@ -102,7 +119,7 @@ export const relativeDays = [
   ),
   rule(
     'day',
-    'in 3 days on Friday',
+    'in two days on Friday',
     'in <count> <unit> ,? on <weekday>',
     ({ count, unit, weekday: wanted }) =>
       changed(movedBy(today, count, unit, 1), ({ from }) =>
@@ -174,7 +191,7 @@ export const relativeDays = [
 
 /** Rules that count from another day. */
 export const countedFromADay = [
-  rule('phrase', '2 weeks before Christmas', '<count> <unit> before|prior <day>', ({ count, unit, day }) =>
+  rule('phrase', 'three days before Christmas', '<count> <unit> before|prior <day>', ({ count, unit, day }) =>
     movedBy(day, count, unit, -1),
   ),
   rule('phrase', 'three weeks after Easter', '<count> <unit> after|from <day>', ({ count, unit, day }) =>

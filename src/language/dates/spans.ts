@@ -198,7 +198,7 @@ export const spans = [
     'in|over|for|during? the|these? last|past|previous <count> <unit>',
     ({ count, unit }) => lastUnits(count, unit),
   ),
-  rule('span', '10 previous weeks', '<count> last|past|previous <unit>', ({ count, unit }) =>
+  rule('span', '6 previous weeks', '<count> last|past|previous <unit>', ({ count, unit }) =>
     lastUnits(count, unit),
   ),
   rule(
@@ -207,14 +207,14 @@ export const spans = [
     'in|over|for|during|within? the? next|coming|following <count> <unit>',
     ({ count, unit }) => nextUnits(count, unit),
   ),
-  rule('span', '3 next weeks', '<count> next|coming <unit>', ({ count, unit }) => nextUnits(count, unit)),
+  rule('span', 'two next weeks', '<count> next|coming <unit>', ({ count, unit }) => nextUnits(count, unit)),
   rule('span', 'first ten days of May', 'the? first <count> day|days of <span>', ({ count, span }) =>
     count.exact ? changed(span, ({ from }) => ({ from, to: addDays(from, count.number - 1) })) : null,
   ),
   rule('span', 'last ten days of May', 'the? last <count> day|days of <span>', ({ count, span }) =>
     count.exact ? changed(span, ({ to }) => ({ from: addDays(to, 1 - count.number), to })) : null,
   ),
-  rule('span', 'last four months of 2026', 'the? last <count> month|months of <span>', ({ count, span }) =>
+  rule('span', 'last five months of 2026', 'the? last <count> month|months of <span>', ({ count, span }) =>
     count.exact ? changed(span, ({ to }) => ({ from: lateMonths(to, count.number), to })) : null,
   ),
   rule('span', 'within two weeks', 'within <count> <unit>', ({ count, unit }) => within(count, unit)),
@@ -224,7 +224,7 @@ export const spans = [
     'within the? next? <count> <unit> of|from|after <day>',
     ({ count, unit, day }) => within(count, unit, day),
   ),
-  rule('span', 'a week starting tomorrow', 'a week starting|from <day>', ({ day }) =>
+  rule('span', 'a week starting Friday', 'a week starting|from <day>', ({ day }) =>
     changed(day, ({ from }) => ({ from, to: addDays(from, 6) })),
   ),
 ];
@@ -249,10 +249,10 @@ export const ranges = [
     'between|from? <start:when> and|to|-|until|through <end:when>',
     ({ start, end }) => fromTo(start, end),
   ),
-  rule('phrase', 'for 10 days from 18 December', 'for <count> <unit> from <day>', ({ count, unit, day }) =>
+  rule('phrase', 'for five days from 3 May', 'for <count> <unit> from <day>', ({ count, unit, day }) =>
     lasting(day, count, unit),
   ),
-  rule('phrase', 'from 18 December for 10 days', 'from <day> for <count> <unit>', ({ count, unit, day }) =>
+  rule('phrase', 'from 3 May for five days', 'from <day> for <count> <unit>', ({ count, unit, day }) =>
     lasting(day, count, unit),
   ),
   rule('phrase', 'from now until Friday', 'from|between? now and|to|until|- <end:when>', ({ end }) =>
@@ -288,7 +288,7 @@ export const bounds = [
     ({ when: phrase }) => ({ ...phrase, certain: true }),
   ),
   rule('phrase', 'before the end of May', 'before the? end of the? <span>', ({ span }) => lastDayOf(span)),
-  rule('phrase', 'by the end of May', 'by|until|for before? the? <when>', ({ when: phrase }) =>
+  rule('phrase', 'by the end of May', 'by|until|through for? the? <when>', ({ when: phrase }) =>
     lastDayOf(phrase),
   ),
   rule('phrase', 'before Easter', 'before <when>', ({ when: phrase }) =>

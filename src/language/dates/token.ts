@@ -20,7 +20,8 @@ const everyday = new Set(
   'sat sun wed mar may march jan april june august spring fall mid late end dec sep'.split(' '),
 );
 
-const piece = /\b(?:2(?:day|moro|morrow|nite)|week[- ]ends?)\b|[a-z]+(?:['’][a-z]+)*|\d+|[^\sa-z\d]/gi;
+const piece =
+  /\b(?:2(?:day|moro|morrow|nite)|week[- ]ends?|[ap]\.m)\b\.?|[a-z]+(?:['’][a-z]+)*|\d+|[^\sa-z\d]/gi;
 const invisible = /[\u00AD\u200B-\u200F\u202A-\u202E\u2060-\u2069\uFEFF]/u;
 
 /** Cuts `text`. Full-width digits read as digits; invisible marks are passed over. */
@@ -35,8 +36,8 @@ export function tokensOf(text: string): Token[] {
     const glued = start === last && start > 0;
     last = start + written.length;
     const first = written.charCodeAt(0);
-    const digits = first >= 48 && first <= 57 && !/[a-z]$/i.test(written);
-    const letters = /[a-z]$/i.test(written);
+    const letters = /[a-z]/i.test(written);
+    const digits = first >= 48 && first <= 57 && !letters;
     const word = letters ? wordOf(written) : written;
     tokens.push({
       word,
@@ -57,7 +58,7 @@ function isLooseApostrophe(mark: string, next: string | undefined): boolean {
 }
 
 function wordOf(written: string): string {
-  const lower = written.toLowerCase().replaceAll('’', "'").replace(/[ -]/g, '');
+  const lower = written.toLowerCase().replaceAll('’', "'").replace(/[ .-]/g, '');
   const known = canonicalWord(lower);
   if (known !== undefined) return known;
   if (!lower.includes("'")) return lower;

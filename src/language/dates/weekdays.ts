@@ -204,7 +204,7 @@ export const weekdays = [
   ),
   rule(
     'day',
-    'Monday two weeks from now',
+    'Monday six weeks from now',
     '<weekday> ,? <count> <unit> from now',
     ({ weekday, count, unit }) =>
       inWeekOf(
@@ -230,7 +230,7 @@ export const weekdays = [
       unit,
     ),
   ),
-  rule('day', 'Monday two weeks ago', '<weekday> ,? <count> <unit> ago|back', ({ weekday, count, unit }) =>
+  rule('day', 'Monday six weeks ago', '<weekday> ,? <count> <unit> ago|back', ({ weekday, count, unit }) =>
     inWeekOf(
       weekday,
       movedBy(

@@ -217,7 +217,7 @@ export const weeks = [
     ),
   ),
   rule('span', 'last weekend', 'the? last|previous|past weekend', () => weekend(-1)),
-  rule('span', 'weekend gone', 'the|this? weekend just? gone|past', () =>
+  rule('span', 'weekend gone', 'the|this? weekend just? gone|past|been', () =>
     when((_, { today }) => weekendOf(addDays(today, -7))),
   ),
   rule('span', 'the weekend just gone', 'this past weekend', () => weekend(-1)),

@@ -19,12 +19,12 @@ export const monthWords: readonly string[] = [
 
 /** The seven days, Monday first: name, then how else it is written. */
 export const weekdayWords: readonly string[] = [
-  'monday mon mond munday monady',
+  'monday mon mond mondy munday monady',
   'tuesday tue tues tuesd teusday tusday tuseday chewsday',
   'wednesday wed weds wedn wensday wendsday wednsday wenesday wedensday wednessday',
   'thursday thu thur thurs thursd thrusday thurday thersday',
   'friday fri frid firday fryday',
-  'saturday sat satur satday saterday satuday',
+  'saturday sat satur satdy satday saterday satuday',
   'sunday sun sund sundy',
 ];
 
@@ -43,7 +43,7 @@ const unitWords = [
   'day',
   'days dys',
   'week wk wek',
-  'weeks wks',
+  'weeks wks weaks',
   "fortnight fortnite fornight forthnight f'night",
   'fortnights',
   'month mnth mth mo',
@@ -121,7 +121,7 @@ const spanWords = [
   'early erly',
   'mid middle midway halfway',
   'late',
-  'beginning begining start',
+  'beginning begining begin start',
   'end back-end',
   'commencing beginning-of comm commencin',
   'starting',
@@ -137,7 +137,7 @@ const spanWords = [
 const smallWords =
   'the of a an and in on at to from for or but one with into all some few several couple many odd so it first second w c e ' +
   'o oh h s t time times clock year only very thing number nearly almost under least most more than every each dozen any ' +
-  "ends when st nd rd th then right also hrs wc wb ws no b prior less these short quite good bit well tail fag time sometime come best part getting minute ereyesterday overmorrow swithins swithin tide @ e jr ms final ended = / - . , ' \u2019 :";
+  "ends when st nd rd th then right also hrs wc wb ws no b prior little long been less these short quite good bit well tail fag time sometime come best part getting minute ereyesterday overmorrow swithins swithin tide @ e jr ms final ended = / - . , ' \u2019 :";
 
 /** Numbers in words. */
 const numberWords =

@@ -1,0 +1,29 @@
+/** What stands beside a phrase of time and makes it something else, or not understood. */
+import type { When } from './meaning.js';
+import type { Token } from './token.js';
+
+/** Things that are counted off: "the third pot", "the first to root", "the second of them". */
+const counted = new Set(
+  (
+    'pot pots tray trays batch batches shelf bench cutting cuttings one ones lot lots time row node leaf leaves flush go ' +
+    'attempt frost flower flowers bud buds root roots plant plants pair set round of to rooted stem shoot shoots tuber'
+  ).split(' '),
+);
+
+/** What says that a day comes again and again ("every Friday"): a habit is no date. */
+const habits = new Set(['every', 'each', 'most']);
+
+/** Words that change what the phrase beside them means. */
+const modifiersBehind = new Set(['week', 'fortnight', 'ago', 'gone', 'past', 'hence']);
+const modifiersBefore = new Set('last next previous past week weeks fortnight half nearly almost'.split(' '));
+
+/** Whether the tokens from `at` to `end` (exclusive) name a thing or a habit, for all that they read like a day. */
+export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: number, end: number): boolean {
+  if (habits.has(tokens[at - 1]?.word ?? '')) return true;
+  return phrase.ordinal === true && counted.has(tokens[end]?.word ?? '');
+}
+
+/** Whether a word that changes the meaning was left over beside the phrase: then it is not understood. */
+export function leavesModifier(tokens: readonly Token[], at: number, end: number): boolean {
+  return modifiersBehind.has(tokens[end]?.word ?? '') || modifiersBefore.has(tokens[at - 1]?.word ?? '');
+}
