@@ -37,6 +37,8 @@ const onlyImporter: Record<string, string> = {
   '@stdlib/stats-base-dists-normal-quantile': 'horticulture/normal.ts',
   '@stdlib/stats-base-dists-t-quantile': 'horticulture/student-t.ts',
   '@stdlib/math-base-special-betaln': 'horticulture/beta.ts',
+  'ogg-opus-decoder': 'voice/opus.ts',
+  koffi: 'voice/pocketsphinx.ts',
 };
 
 const importPattern = /(?:from|import|require) ?\(?'([^']+)'/g;

@@ -50,4 +50,9 @@ export const commands: readonly Command[] = [
     does: 'a backup back in place of the ledger; refuses to put it over later entries unless told --over-newer',
     load: async () => (await import('./restore.js')).restore,
   },
+  {
+    name: 'hear',
+    does: 'voice notes to words, a JSON line a file (--context FILE: whose names to know)',
+    load: async () => (await import('./hear.js')).hear,
+  },
 ];

@@ -1,0 +1,76 @@
+/** Finds how words are pronounced: by hand for the trade's, from the stock dictionary, from espeak-ng, or by the letters. */
+import { spawnSync } from 'node:child_process';
+import { lettersToPhones } from './letter-sounds.js';
+import { phonesOf, type Accent } from './phonemes.js';
+
+/** Words and the ways of saying each, in CMU phones. */
+export type Pronunciations = Map<string, readonly string[]>;
+
+/** Reads lines of the form of the CMU dictionary: the word, or `word(2)`, then its phones. `#` begins a comment. */
+export function readPronunciations(text: string, wanted?: ReadonlySet<string>): Pronunciations {
+  const found: Pronunciations = new Map();
+  for (const line of text.split('\n')) {
+    const space = line.indexOf(' ');
+    if (space < 1 || line.startsWith('#')) continue;
+    const word = line.slice(0, space).replace(/\(\d+\)$/, '');
+    if (wanted && !wanted.has(word)) continue;
+    found.set(word, [...(found.get(word) ?? []), line.slice(space + 1).trim()]);
+  }
+  return found;
+}
+
+/** Every way of saying each word that the sources know; one guessed from the letters where none does. */
+export function pronounce(
+  words: ReadonlySet<string>,
+  byHand: Pronunciations,
+  stock: Pronunciations,
+): Pronunciations {
+  const hand = withPlurals(byHand, words);
+  const unheard = [...words].filter((word) => !hand.has(word));
+  const british = speak(unheard, 'british');
+  const american = speak(
+    unheard.filter((word) => !stock.has(word)),
+    'american',
+  );
+  const known: Pronunciations = new Map();
+  for (const word of words) {
+    const ways = [hand, stock, british, american].flatMap((source) => source.get(word) ?? []);
+    known.set(word, ways.length > 0 ? [...new Set(ways)] : [lettersToPhones(word)]);
+  }
+  return known;
+}
+
+/** The plurals among the words whose singular is known: hebes from hebe. */
+function withPlurals(known: Pronunciations, words: ReadonlySet<string>): Pronunciations {
+  const all = new Map(known);
+  for (const word of words) {
+    const singular = known.get(word.replace(/s$/, ''));
+    if (word.endsWith('s') && singular && !all.has(word)) all.set(word, singular.map(pluralPhones));
+  }
+  return all;
+}
+
+function pluralPhones(phones: string): string {
+  if (/(?:S|Z|SH|ZH|CH|JH)$/.test(phones)) return `${phones} IH Z`;
+  return /(?:[PTKF]|TH)$/.test(phones) ? `${phones} S` : `${phones} Z`;
+}
+
+const voiceOf: Record<Accent, string> = { british: 'en-gb', american: 'en-us' };
+
+/** What espeak-ng makes of the words; nothing where it is not installed. */
+function speak(words: readonly string[], accent: Accent): Pronunciations {
+  const spoken: Pronunciations = new Map();
+  if (words.length === 0) return spoken;
+  const { status, stdout } = spawnSync('espeak-ng', ['-q', '-x', '-v', voiceOf[accent]], {
+    input: `${words.join('\n')}\n`,
+    encoding: 'utf8',
+    timeout: 20_000,
+  });
+  const lines = (stdout ?? '').trimEnd().split('\n');
+  if (status !== 0 || lines.length !== words.length) return spoken;
+  words.forEach((word, at) => {
+    const phones = phonesOf(lines[at] ?? '', accent);
+    if (phones) spoken.set(word, [phones]);
+  });
+  return spoken;
+}

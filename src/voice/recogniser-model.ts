@@ -1,0 +1,75 @@
+/** Builds what the recogniser listens with: the trade's phrases filled with a grower's own names, and how all of it sounds. */
+import { trigramModel } from './language-model.js';
+import { readPhrases, say, seededChance, wordsOf } from './phrase-grammar.js';
+import { pronounce, type Pronunciations, readPronunciations } from './pronunciation.js';
+import { spelledLabel, spokenWords } from './spoken.js';
+import type { Vocabulary } from './transcriber.js';
+
+/** The texts a model is built from. */
+export interface ModelSources {
+  /** The phrases of the trade, in the form of shared/speech/phrases.txt. */
+  readonly phrases: string;
+  /** Pronunciations by hand, in the form of the CMU dictionary. */
+  readonly byHand: string;
+  /** The stock dictionary that the engine brings; may be empty. */
+  readonly stockDictionary: string;
+  /** Words that the stock language model knows: no others of the stock dictionary can be heard. */
+  readonly stockWords: ReadonlySet<string>;
+}
+
+export interface RecogniserModel {
+  /** A trigram model in ARPA form. */
+  readonly languageModel: string;
+  /** The stock dictionary with our words and ways of saying them. */
+  readonly dictionary: string;
+}
+
+const sentenceCount = 60_000;
+const seed = 1;
+const ownPlaceWeight = 6;
+
+export function buildModel(vocabulary: Vocabulary, sources: ModelSources): RecogniserModel {
+  const names = spokenNames(vocabulary);
+  const grammar = readPhrases(sources.phrases, names);
+  const chance = seededChance(seed);
+  const sentences = Array.from({ length: sentenceCount }, () => say(grammar, 'note', chance));
+
+  const words = wordsOf(grammar);
+  const stock = readPronunciations(sources.stockDictionary, words);
+  const ours = pronounce(words, readPronunciations(sources.byHand), stock);
+  const lines: string[] = [];
+  for (const [word, ways] of [...stockPronunciations(sources, words), ...ours])
+    ways.forEach((phones, at) => lines.push(`${at === 0 ? word : `${word}(${at + 1})`} ${phones}`));
+  return { languageModel: trigramModel(sentences), dictionary: `${lines.join('\n')}\n` };
+}
+
+/** The stock dictionary's words other than ours. */
+function stockPronunciations(sources: ModelSources, ours: ReadonlySet<string>): Pronunciations {
+  const known = [...readPronunciations(sources.stockDictionary)];
+  return new Map(known.filter(([word]) => !ours.has(word) && sources.stockWords.has(word)));
+}
+
+/** The names as rules of phrases; each is said as its words, a label spelt out. */
+function spokenNames(vocabulary: Vocabulary): Record<string, string[]> {
+  const spoken = (names: readonly string[]): string[] => [
+    ...new Set(names.map((name) => spokenWords(name).join(' ')).filter((name) => name !== '')),
+  ];
+  const crops = spoken(vocabulary.crops);
+  // Where the ledger knows no name of its own yet, a crop stands in its place.
+  const orCrop = (names: string[]): string[] => (names.length > 0 ? names : ['<crops>']);
+  return {
+    variety: orCrop(spoken(vocabulary.varieties)),
+    crop: crops,
+    crops: crops.map(plural),
+    // A place of the grower's own is said far oftener than one from the list.
+    place: spoken(vocabulary.places).map((place) => `${ownPlaceWeight} ${place}`),
+    label: orCrop(vocabulary.labels.map((label) => spelledLabel(label).join(' '))),
+  };
+}
+
+/** As English forms it: fuchsia → fuchsias, box → boxes, daisy → daisies; a name that ends in s stays. */
+export function plural(name: string): string {
+  if (/(?:ch|sh|x|z)$/.test(name)) return `${name}es`;
+  if (/[^aeiou]y$/.test(name)) return `${name.slice(0, -1)}ies`;
+  return name.endsWith('s') ? name : `${name}s`;
+}
