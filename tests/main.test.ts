@@ -8,7 +8,7 @@ import { Grower } from '../src/command-line/fake-bot-api/grower.js';
 import { openDatabase } from '../src/ledger/database.js';
 import { ledgerPathIn, openLedgerFile } from '../src/ledger/ledger-file.js';
 import { schemaVersion } from '../src/ledger/migrations.js';
-import { RunningBot } from './channels/running-bot.js';
+import { RunningBot } from '../src/command-line/drills/running-bot.js';
 
 let bot: RunningBot;
 beforeEach(async () => {

@@ -55,4 +55,9 @@ export const commands: readonly Command[] = [
     does: 'voice notes to words, a JSON line a file (--context FILE: whose names to know)',
     load: async () => (await import('./hear.js')).hear,
   },
+  {
+    name: 'drills',
+    does: 'faults brought about on purpose, and what must hold all the same; all of them, or those named',
+    load: async () => (await import('./drills.js')).drills,
+  },
 ];

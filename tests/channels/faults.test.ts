@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { until } from '../../src/command-line/drills/program.js';
 import { faults, inTurn, migrated, slow, tooFast } from '../../src/command-line/fake-bot-api/fault.js';
 import { Grower } from '../../src/command-line/fake-bot-api/grower.js';
-import { RunningBot } from './running-bot.js';
+import { RunningBot } from '../../src/command-line/drills/running-bot.js';
 
 const note = 'took 3 basal cuttings of Ember Fox dahlia in one pot';
 const other = 'took 4 tip cuttings of Marble Wren fuchsia in one pot';

@@ -3,7 +3,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { until } from '../../src/command-line/drills/program.js';
 import { Grower } from '../../src/command-line/fake-bot-api/grower.js';
-import { RunningBot } from './running-bot.js';
+import { RunningBot } from '../../src/command-line/drills/running-bot.js';
 
 let bot: RunningBot;
 beforeEach(async () => {

@@ -1,11 +1,11 @@
-/** For tests: the built program running as the bot of a fake Bot API, on a folder of its own. */
+/** The built program running as the bot of a fake Bot API, on a folder of its own. */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Program, type ProgramStart } from '../../src/command-line/drills/program.js';
-import { type FakeBotApi, startFakeBotApi } from '../../src/command-line/fake-bot-api/fake-bot-api.js';
-import { openDatabase, type Row, type SqlValue } from '../../src/ledger/database.js';
-import { ledgerPathIn } from '../../src/ledger/ledger-file.js';
+import { Program, type ProgramStart } from './program.js';
+import { type FakeBotApi, startFakeBotApi } from '../fake-bot-api/fake-bot-api.js';
+import { openDatabase, type Row, type SqlValue } from '../../ledger/database.js';
+import { ledgerPathIn } from '../../ledger/ledger-file.js';
 
 export class RunningBot {
   readonly dataFolder = mkdtempSync(join(tmpdir(), 'slipnote-'));
@@ -25,12 +25,20 @@ export class RunningBot {
 
   /** Reads the ledger beside its writer. */
   rows<R = Row>(sql: string, ...values: SqlValue[]): R[] {
-    const database = openDatabase(ledgerPathIn(this.dataFolder), { mode: 'read' });
+    return this.rowsIn<R>(this.dataFolder, sql, ...values);
+  }
+
+  rowsIn<R = Row>(folder: string, sql: string, ...values: SqlValue[]): R[] {
+    const database = openDatabase(ledgerPathIn(folder), { mode: 'read' });
     try {
       return database.all<R>(sql, ...values);
     } finally {
       database.close();
     }
+  }
+
+  count(sql: string, ...values: SqlValue[]): number {
+    return this.rows(sql, ...values).length;
   }
 
   /** How many journal lines each message made, by `chat message`. */
