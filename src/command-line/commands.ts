@@ -41,6 +41,11 @@ export const commands: readonly Command[] = [
     load: async () => (await import('./frost.js')).frost,
   },
   {
+    name: 'schedule',
+    does: 'plants wanted by a day to rounds of cuttings and the last day for them, a JSON line each',
+    load: async () => (await import('./schedule.js')).schedule,
+  },
+  {
     name: 'backup',
     does: 'a consistent copy of the ledger to a file, also while the bot runs',
     load: async () => (await import('./backup.js')).backup,

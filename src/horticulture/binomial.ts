@@ -16,7 +16,8 @@ export function tabled(trials: number, chance: (rate: number) => number): Tabled
 
 /** Tables P(Bin(trials, rate) ≥ need). */
 export function atLeast(need: number, trials: number): TabledChance {
-  return tabled(trials, (rate) => chanceOfAtLeast(need, trials, rate));
+  const logChoose = logChooseOf(trials, need);
+  return tabled(trials, (rate) => chanceOfAtLeast(need, trials, rate, logChoose));
 }
 
 /** The tabled chance at `rate` in 0 … 1. */
@@ -28,12 +29,20 @@ export function chanceAt({ steps, chances }: TabledChance, rate: number): number
 }
 
 /** P(Bin(trials, rate) ≥ need), summed from the smaller side. */
-export function chanceOfAtLeast(need: number, trials: number, rate: number): number {
+export function chanceOfAtLeast(
+  need: number,
+  trials: number,
+  rate: number,
+  logChoose = logChooseOf(trials, need),
+): number {
   if (need <= 0) return 1;
   if (need > trials || rate <= 0) return 0;
   if (rate >= 1) return 1;
-  if (need > trials * rate) return upperSum(need, trials, rate);
-  return 1 - upperSum(trials - need + 1, trials, 1 - rate);
+  const logTerm = logChoose + need * Math.log(rate) + (trials - need) * Math.log1p(-rate);
+  if (need > trials * rate) return Math.min(1, fallingSum(Math.exp(logTerm), need, trials, rate));
+  // The term of need itself belongs above; what lies below falls the other way.
+  const below = Math.exp(logTerm) * (need / (trials - need + 1)) * ((1 - rate) / rate);
+  return Math.max(0, 1 - fallingSum(below, trials - need + 1, trials, 1 - rate));
 }
 
 /** Chances of 0 … trials successes. */
@@ -52,18 +61,20 @@ export function binomial(trials: number, rate: number): Float64Array {
   return chances;
 }
 
-/** Σ of the terms from `need` up, for a need above the mean: they fall, so the sum stops when they no longer count. */
-function upperSum(need: number, trials: number, rate: number): number {
-  let logTerm = need * Math.log(rate) + (trials - need) * Math.log1p(-rate);
-  const fewer = Math.min(need, trials - need);
-  for (let i = 1; i <= fewer; i++) logTerm += Math.log((trials - fewer + i) / i);
-  let term = Math.exp(logTerm);
-  let sum = 0;
+/** Σ of the terms from k = `from` up, the first of them `term`, where they fall: stopped when they no longer count. */
+function fallingSum(term: number, from: number, trials: number, rate: number): number {
   const odds = rate / (1 - rate);
-  for (let k = need; k <= trials; k++) {
+  let sum = 0;
+  for (let k = from; k <= trials && term > sum * 1e-17; k++) {
     sum += term;
     term *= ((trials - k) / (k + 1)) * odds;
-    if (term < sum * 1e-17) break;
   }
-  return Math.min(1, sum);
+  return sum;
+}
+
+/** log C(n, k). */
+function logChooseOf(n: number, k: number): number {
+  let log = 0;
+  for (let i = 1; i <= Math.min(k, n - k); i++) log += Math.log((n - i + 1) / i);
+  return log;
 }

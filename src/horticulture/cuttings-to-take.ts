@@ -15,7 +15,7 @@ export interface TakeQuestion {
   /** Of the next batch to root; see `nextBatchRate`. */
   readonly rate: RateBelief;
   /** Of those rooted to live until they are wanted; all do where it is missing. */
-  readonly survival?: RateBelief;
+  readonly survival?: RateBelief | undefined;
 }
 
 /** `take` cuttings give at least `want` with chance `p`. */

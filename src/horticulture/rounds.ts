@@ -1,6 +1,5 @@
 /** Enough plants from several rounds of cuttings, struck on different days by one grower. */
-import { betaBinomial, chanceOfEnough } from './beta-binomial.js';
-import { binomial, chanceAt, chanceOfAtLeast, tabled } from './binomial.js';
+import { atLeast, chanceAt, tabled, type TabledChance } from './binomial.js';
 import { chanceOfKept } from './cuttings-to-take.js';
 import { normalCdf } from './normal.js';
 import { rateNodes, rateWeights } from './rooting-grid.js';
@@ -34,10 +33,12 @@ export interface RoundsQuestion {
 }
 
 const CERTAIN = 1 - 1e-9;
+const IMPOSSIBLE = 1e-9;
 const RATE_NODES = 64;
+const SURVIVAL_NODES = 24;
 const MEAN_NODES = 32;
-/** Chances to root in time are told apart to a fiftieth. */
-const SHARE_STEPS = 50;
+/** Chances to root in time are told apart to a twenty-fourth. */
+const SHARE_STEPS = 24;
 
 /** The next batch's timing after what was learnt. */
 export function timingOf({ grid, nextBatch }: Learnt): TimingNode[] {
@@ -67,45 +68,84 @@ export function chanceOfRounds(rounds: readonly Round[], question: RoundsQuestio
 function oneRound({ daysLeft, take }: Round, question: RoundsQuestion): number {
   const { want, rate, survival, timing, concentration = RATE_CONCENTRATION } = question;
   const next = concentration === Infinity ? rate : nextBatchRate(rate, concentration);
-  const enough = survival ? chanceOfEnough(want, take, survival) : null;
-  const table = tabled(take, (share) =>
-    enough
-      ? binomial(take, share).reduce((sum, chance, rooted) => sum + chance * enough[rooted]!, 0)
-      : chanceOfAtLeast(want, take, share),
-  );
+  const whenAllInTime = chanceOfKept(take, want, next, survival);
+  const enough = enoughAt(take, want, survival);
   const rates = rateNodes(RATE_NODES);
   const weights = rateWeights(rates, next.a, next.b);
-  const whenAllInTime = chanceOfKept(take, want, next, survival);
-  return timing.reduce((sum, node) => {
+  let chance = 0;
+  for (const node of timing) {
     const inTime = rootedWithin(daysLeft, node);
-    if (inTime >= CERTAIN) return sum + node.weight * whenAllInTime;
-    return (
-      sum +
-      node.weight * weights.reduce((all, weight, i) => all + weight * chanceAt(table, rates[i]! * inTime), 0)
-    );
-  }, 0);
+    if (inTime >= CERTAIN) chance += node.weight * whenAllInTime;
+    else if (inTime > IMPOSSIBLE)
+      for (let i = 0; i < rates.length; i++)
+        chance += node.weight * weights[i]! * chanceAt(enough, rates[i]! * inTime);
+  }
+  return chance;
 }
 
 function manyRounds(rounds: readonly Round[], question: RoundsQuestion): number {
-  const { want, rate, survival, timing } = question;
+  const { want, rate, survival, timing, concentration = RATE_CONCENTRATION } = question;
   const total = rounds.reduce((sum, { take }) => sum + take, 0);
   if (want > total) return 0;
+  const enough = enoughAt(total, want, survival);
   const means = rateNodes(MEAN_NODES);
   const weights = rateWeights(means, rate.a, rate.b);
-  const enough = survival ? chanceOfEnough(want, total, survival) : null;
   let chance = 0;
-  for (const { inTime, weight } of distinctShares(rounds, timing))
-    for (const [i, mean] of means.entries()) {
+  for (const { inTime, weight } of distinctShares(rounds, timing)) {
+    if (inTime.every((share) => share <= IMPOSSIBLE)) continue;
+    for (let i = 0; i < means.length; i++) {
       const together = weight * weights[i]!;
-      if (together < 1e-9) continue;
-      const count = matched(rounds, inTime, mean, question.concentration ?? RATE_CONCENTRATION);
-      chance +=
-        together *
-        (enough
-          ? betaBinomial(total, count).reduce((sum, each, rooted) => sum + each * enough[rooted]!, 0)
-          : chanceOfEnough(want, total, count)[total]!);
+      if (together > 1e-8)
+        chance += together * averaged(enough, matched(rounds, inTime, means[i]!, concentration));
     }
+  }
   return chance;
+}
+
+/** Chance of enough plants as a function of the rate at which cuttings root in time, survival averaged over. */
+function enoughAt(take: number, want: number, survival: RateBelief | undefined): TabledChance {
+  const rooted = atLeast(want, take);
+  if (!survival) return rooted;
+  const shares = rateNodes(SURVIVAL_NODES);
+  const weights = rateWeights(shares, survival.a, survival.b);
+  // Of cuttings that root at a rate and live at another, each is kept at the product of the two.
+  return tabled(take, (rate) =>
+    shares.reduce((sum, share, i) => sum + weights[i]! * chanceAt(rooted, rate * share), 0),
+  );
+}
+
+/** Mean of a tabled chance over a rate that is Beta(a, b). */
+function averaged(chance: TabledChance, { a, b }: RateBelief): number {
+  const { rates, logs, restLogs } = nodesFor(a + b);
+  const atMean = (a - 0.5) * Math.log(a / (a + b)) + (b - 0.5) * Math.log(b / (a + b));
+  let sum = 0;
+  let total = 0;
+  for (let i = 0; i < rates.length; i++) {
+    // The half is the crowding of the nodes towards the ends.
+    const weight = Math.exp((a - 0.5) * logs[i]! + (b - 0.5) * restLogs[i]! - atMean);
+    total += weight;
+    sum += weight * chanceAt(chance, rates[i]!);
+  }
+  return sum / total;
+}
+
+interface LoggedNodes {
+  readonly rates: Float64Array;
+  readonly logs: Float64Array;
+  readonly restLogs: Float64Array;
+}
+
+const nodesByCount = new Map<number, LoggedNodes>();
+
+/** The narrower the rate the more points. */
+function nodesFor(strength: number): LoggedNodes {
+  const count = 32 * Math.ceil(Math.max(32, 3 * Math.sqrt(Math.min(strength, 1e4))) / 32);
+  const known = nodesByCount.get(count);
+  if (known) return known;
+  const rates = rateNodes(count);
+  const nodes = { rates, logs: rates.map(Math.log), restLogs: rates.map((rate) => Math.log1p(-rate)) };
+  nodesByCount.set(count, nodes);
+  return nodes;
 }
 
 interface InTime {
@@ -155,7 +195,7 @@ function matched(
   }
   const rate = Math.min(1 - 1e-9, Math.max(1e-9, expected / total));
   const binomialVariance = total * rate * (1 - rate);
-  const alike = Math.max(1e-6, (variance / binomialVariance - 1) / (total - 1));
+  const alike = Math.max(1e-4, (variance / binomialVariance - 1) / (total - 1));
   const strength = 1 / Math.min(alike, 1 - 1e-6) - 1;
   return { a: strength * rate, b: strength * (1 - rate) };
 }
