@@ -8,7 +8,7 @@ import { lastLook } from './rooting-story.js';
 import { afterRest, type Growing } from './season.js';
 import type { Site } from './site.js';
 
-const CHECK_WITHIN_DAYS = 2;
+const CHECK_WITHIN_DAYS = 3;
 const POT_ON_WITHIN_DAYS = 7;
 /** A batch of which some have rooted and little more is hoped for is not waited on for ever. Judgement. */
 const CLEAR_OUT_WITHIN_DAYS = 7;

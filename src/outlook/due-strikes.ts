@@ -1,7 +1,35 @@
 /** The next round of cuttings, while it can still make up the number that is wanted. */
+import { isOf } from '../ledger/batch.js';
 import type { Due } from './due.js';
 import type { Outlook } from './dues.js';
+import { plansOf } from './plan.js';
 
-export function strikeDues(_outlook: Outlook): readonly Due[] {
-  return [];
+export function strikeDues(outlook: Outlook): readonly Due[] {
+  return plansOf(outlook).flatMap(
+    ({ line, plant, variety, crop, want, by, chance, take, from, strikeBy }) => {
+      if (take === null || take === 0 || by === null || strikeBy === null || strikeBy < outlook.today)
+        return [];
+      const rounds = [...outlook.ledger.batches.values()].filter(
+        (batch) => batch.struck !== null && isOf(batch, plant),
+      ).length;
+      return [
+        {
+          key: `strike:${line}:${rounds}`,
+          kind: 'strike' as const,
+          labels: [],
+          variety,
+          crop,
+          place: null,
+          count: take,
+          from,
+          bestBy: strikeBy,
+          // Past the last day that same number no longer does; the plan then names another or none.
+          tooLateAfter: strikeBy,
+          at: null,
+          asks: true,
+          why: { because: 'tooFew' as const, want, by, chance, take },
+        },
+      ];
+    },
+  );
 }

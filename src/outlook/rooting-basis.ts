@@ -6,15 +6,18 @@ import { cropNamed, type Crop } from '../horticulture/crops.js';
 import { rootingDays, strikePrior, wayOf } from '../horticulture/cutting-season.js';
 import { type EarlierSpan, earlierSpan } from '../horticulture/earlier-span.js';
 import { poolFor, type RecordedBatch, type RootingConditions } from '../horticulture/pooling.js';
-import type { PastBatch } from '../horticulture/rooting-learning.js';
+import { learn, type Learnt, type PastBatch } from '../horticulture/rooting-learning.js';
 import { type DaysRange, priorFromRange, type RootingPrior } from '../horticulture/rooting-prior.js';
 import { clockFrom, plainClock, type RootingClock } from '../horticulture/thermal-time.js';
 import { type Batch, began, placeOf } from '../ledger/batch.js';
 import { entriesOf, type Ledger } from '../ledger/ledger.js';
+import type { Keeper } from './keeper.js';
 import { isSettled, rootingStory } from './rooting-story.js';
 import { isHeated } from './standing.js';
 
 export interface RootingBasis {
+  /** Names prior and history whole: what is worked out from them may be kept under it. */
+  readonly key: string;
   readonly prior: RootingPrior;
   readonly history: readonly PastBatch[];
   readonly grounds: RootingGrounds;
@@ -48,8 +51,10 @@ export function rootingBasis(ledger: Ledger, batch: Batch, hemisphere: Hemispher
       recordsOf(ledger, conditions.crop, hemisphere),
     );
     const pool = poolFor(conditions, usual.days, past);
+    const prior = priorFromRange(usual.days, usual.strikePrior);
     return {
-      prior: priorFromRange(usual.days, usual.strikePrior),
+      key: JSON.stringify([prior.logMedian, prior.strikeRate, pool.history]),
+      prior,
       history: pool.history,
       grounds: {
         usualDays: usual.days,
@@ -60,6 +65,10 @@ export function rootingBasis(ledger: Ledger, batch: Batch, hemisphere: Hemispher
       },
     };
   });
+}
+
+export function learntFrom({ key, prior, history }: RootingBasis, keeper: Keeper): Learnt {
+  return keeper.recall(`learnt ${key}`, () => learn(prior, history));
 }
 
 function once<T>(ledger: Ledger, key: string, work: () => T): T {

@@ -5,11 +5,17 @@ import { LEAST_DAYS_BETWEEN_LOOKS, WASTED_LOOK_DAYS } from '../horticulture/next
 import { type DayQuantiles, forecast, type RootingForecast } from '../horticulture/rooting-forecast.js';
 import type { RootingRecord } from '../horticulture/rooting-record.js';
 import type { RootingClock } from '../horticulture/thermal-time.js';
-import { learn, type Learnt } from '../horticulture/rooting-learning.js';
+import { expectedStrikeRate, type Learnt } from '../horticulture/rooting-learning.js';
 import type { Batch } from '../ledger/batch.js';
 import type { Ledger } from '../ledger/ledger.js';
 import type { Keeper } from './keeper.js';
-import { rootingBasis, rootingClock, type RootingGrounds, rootingTemperatures } from './rooting-basis.js';
+import {
+  learntFrom,
+  rootingBasis,
+  rootingClock,
+  type RootingGrounds,
+  rootingTemperatures,
+} from './rooting-basis.js';
 import { rootingStory } from './rooting-story.js';
 
 /** Plain JSON, so that it may be kept. */
@@ -46,15 +52,13 @@ export function rootingOutlook(
 ): RootingOutlook | null {
   const story = rootingStory(batch);
   if (story === null) return null;
-  const { prior, history, grounds } = rootingBasis(ledger, batch, hemisphere);
+  const basis = rootingBasis(ledger, batch, hemisphere);
   const temperatures = rootingTemperatures(ledger, batch);
-  const ground = JSON.stringify([prior.logMedian, prior.strikeRate, history]);
   const own = JSON.stringify([batch.struck, batch.crop, story, [...temperatures]]);
-  const seen = keeper.recall(`rooting ${own} ${ground}`, () => {
-    const learnt = keeper.recall(`learnt ${ground}`, () => learn(prior, history));
-    return foreseen(learnt, story, batch.struck as Day, rootingClock(batch, temperatures));
-  });
-  return { ...seen, grounds: { ...grounds, temperatures: temperatures.size > 0 } };
+  const seen = keeper.recall(`rooting ${own} ${basis.key}`, () =>
+    foreseen(learntFrom(basis, keeper), story, batch.struck as Day, rootingClock(batch, temperatures)),
+  );
+  return { ...seen, grounds: { ...basis.grounds, temperatures: temperatures.size > 0 } };
 }
 
 function foreseen(
@@ -63,7 +67,7 @@ function foreseen(
   struck: Day,
   clock: RootingClock,
 ): Omit<RootingOutlook, 'grounds'> {
-  const need = Math.max(1, Math.ceil((expectedRate(learnt) * story.struck) / 2));
+  const need = Math.max(1, Math.ceil((expectedStrikeRate(learnt) * story.struck) / 2));
   const lookedOn = story.checks.at(-1)?.day ?? 0;
   const seen = forecast(learnt, { batch: story, today: lookedOn, need, clock });
   const look = seen.nextCheck === null ? null : Math.max(seen.nextCheck, firstWorthwhileLook(seen, lookedOn));
@@ -117,10 +121,4 @@ function spareDays({ readyChanceBy, everChance }: RootingForecast, best: number,
     spare = best - day;
   }
   return spare;
-}
-
-/** Mean strike rate of the next batch, as learnt. */
-export function expectedRate({ grid, nextBatch }: Learnt): number {
-  const rates = grid.rates.values;
-  return nextBatch.reduce((sum, weight, cell) => sum + weight * rates[cell % rates.length]!, 0);
 }

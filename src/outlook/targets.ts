@@ -1,0 +1,59 @@
+/** What a grower wants: how many of which plant, and by when. */
+import { addDays, type Day, dayFromNumber } from '../calendar/day.js';
+import { lastDay } from '../calendar/span.js';
+import { cropNamed } from '../horticulture/crops.js';
+import { plantOutDay } from '../horticulture/plant-out.js';
+import type { Plant } from '../ledger/entry.js';
+import { entriesOf, type Ledger } from '../ledger/ledger.js';
+import { staysIndoors } from './season.js';
+import { saferDays, type Site } from './site.js';
+
+export interface Wanted {
+  /** Line of the journal on which it was told. */
+  readonly line: number;
+  readonly plant: Plant;
+  readonly crop: string | null;
+  readonly variety: string | null;
+  readonly want: number;
+  readonly toldOn: Day;
+  /** The day named, else the next on which the crop may be planted out; null where neither is known. */
+  readonly by: Day | null;
+}
+
+const DAY_MS = 86_400_000;
+
+/** Standing targets that are not past, the latest of each plant. */
+export function wantedOf(ledger: Ledger, site: Site, today: Day): readonly Wanted[] {
+  const latest = new Map<string, Wanted>();
+  for (const { line, entry, journal } of entriesOf(ledger, 'target')) {
+    if (typeof entry.count !== 'number') continue;
+    const { variety, crop, batch } = entry;
+    const plant: Plant = {
+      ...(variety === undefined ? {} : { variety }),
+      ...(crop === undefined ? {} : { crop }),
+      ...(batch === undefined ? {} : { batch }),
+    };
+    const known = crop ?? cropOf(ledger, variety) ?? null;
+    const toldOn = dayFromNumber(Math.floor(journal.at / DAY_MS));
+    const said = lastDay(entry.date);
+    const by = said > addDays(toldOn, 1) ? said : nextPlanting(known, toldOn, site);
+    latest.set(JSON.stringify(plant).toLowerCase(), {
+      line, plant, crop: known, variety: variety ?? null, want: entry.count, toldOn, by,
+    }); // prettier-ignore
+  }
+  return [...latest.values()].filter(({ by }) => by === null || by >= today);
+}
+
+/** The next day on which frost lets the crop out, later than cuttings of today could be ready; null where it waits for none. */
+function nextPlanting(name: string | null, toldOn: Day, site: Site): Day | null {
+  const crop = name === null ? null : cropNamed(name);
+  const frost = saferDays(site);
+  if (crop === null || !crop.frostTender || staysIndoors(crop) || frost.last === null) return null;
+  return plantOutDay(addDays(toldOn, crop.growOnDays + crop.hardenOffDays), frost);
+}
+
+function cropOf(ledger: Ledger, variety: string | undefined): string | undefined {
+  const lower = variety?.toLowerCase();
+  for (const [name, crop] of ledger.varieties) if (name.toLowerCase() === lower) return crop ?? undefined;
+  return undefined;
+}
