@@ -32,6 +32,7 @@ const onlyImporter: Record<string, string> = {
   'chrono-node': 'language/dates.ts',
   'date-holidays': 'calendar/holidays.ts',
   grammy: 'channels/telegram.ts',
+  'word-list': 'language/english.ts',
   'csv-parse/sync': 'exchange/csv-rows.ts',
   '@stdlib/stats-base-dists-normal-cdf': 'horticulture/normal.ts',
   '@stdlib/stats-base-dists-normal-quantile': 'horticulture/normal.ts',

@@ -21,6 +21,11 @@ export interface Command {
 
 export const commands: readonly Command[] = [
   {
+    name: 'parse',
+    does: 'notes to entries, a JSON line each; --explain prints the tree of rules',
+    load: async () => (await import('./parse.js')).parse,
+  },
+  {
     name: 'when',
     does: 'phrases of time to days, a JSON line each',
     load: async () => (await import('./when.js')).when,

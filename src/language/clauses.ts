@@ -1,0 +1,174 @@
+/** The fourth stage: pieces to clauses, one act each, cut where a new act or sentence begins. */
+import { findHits, type Hit, type Rule, wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+export interface Clause {
+  /** Pieces [from, to) that belong to the act; breaks inside are kept. */
+  readonly from: number;
+  readonly to: number;
+  readonly hit: Hit | undefined;
+  /** Which sentence of the note it stands in. */
+  readonly sentence: number;
+  /** The sentence ends in a question mark. */
+  readonly asked: boolean;
+  /** The plant stands before the head: "were potted on", "rooted". */
+  readonly subjectFirst: boolean;
+}
+
+const CONJUNCTION = new Set([
+  'and',
+  'then',
+  'but',
+  'plus',
+  'also',
+  'while',
+  'so',
+  'because',
+  'though',
+  'although',
+  'however',
+  'whilst',
+  'after',
+  'before',
+  'whereas',
+  'yet',
+  'or',
+]);
+const LEAD = new Set(
+  'i we have had has just also then and but so finally now already he she they who it you been be being am is are was were got get not never did do will would could should might may must ive weve still only all both even probably nearly almost one another since that which again only ended up having going to be'.split(
+    ' ',
+  ),
+);
+const BE = new Set(['be', 'get', 'have']);
+
+/** Clauses in the order of the text; every piece but the breaks between them belongs to one. */
+export function clausesOf(pieces: readonly Piece[], rules: readonly Rule[]): readonly Clause[] {
+  const clauses: Clause[] = [];
+  let sentence = 0;
+  for (const [from, to, mark] of sentences(pieces)) {
+    const row = pieces.slice(from, to);
+    const hits = findHits(rules, row).map((hit) => ({
+      ...hit,
+      from: hit.from + from,
+      to: hit.to + from,
+      own: hit.own.map((at) => at + from),
+    }));
+    const asked = mark === '?';
+    if (hits.length === 0) clauses.push({ from, to, hit: undefined, sentence, asked, subjectFirst: false });
+    let start = from;
+    for (const [n, hit] of hits.entries()) {
+      const next = hits[n + 1];
+      const subjectFirst = hit.rule.shape === 'subject' || isPassive(pieces, start, hit);
+      const end = next ? cutBetween(pieces, hit, next, subjectFirst) : to;
+      clauses.push({ from: start, to: end, hit, sentence, asked, subjectFirst });
+      start = end;
+    }
+    sentence++;
+  }
+  return clauses;
+}
+
+function* sentences(pieces: readonly Piece[]): Generator<[number, number, string]> {
+  let from = 0;
+  for (let at = 0; at <= pieces.length; at++) {
+    const piece = pieces[at];
+    if (piece && !(piece.is === 'break' && piece.hard)) continue;
+    if (at > from) yield [from, at, piece?.is === 'break' ? piece.mark : ''];
+    from = at + 1;
+  }
+}
+
+/** "The Marble Wren got potted on": a form of be or get before a past participle, with a plant or count before that. */
+function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
+  const head = pieces[hit.from];
+  if (head?.is !== 'word' || head.verb?.form !== 'past') return false;
+  let at = hit.from - 1;
+  while (
+    at >= start &&
+    /^(?:been|now|all|just|also|already|finally|not|n't|both|being|today)$/.test(wordAt(pieces, at))
+  )
+    at--;
+  const aux = pieces[at];
+  const between = pieces.slice(hit.to).findIndex((piece) => piece.is === 'break');
+  const after = pieces.slice(hit.to, between < 0 ? undefined : hit.to + between);
+  const plantBefore = pieces.slice(start, hit.from).some(({ is }) => is === 'plant' || is === 'count');
+  const plantAfter = after.some(({ is }) => is === 'plant');
+  if (aux?.is === 'word' && aux.verb && BE.has(aux.verb.lemma) && aux.verb.lemma !== 'have')
+    return plantBefore || !plantAfter;
+  if (aux?.is === 'word' && aux.text === 'been') return true;
+  // Telegraphic: "5 Copper Lantern potted on", "FU22 misted".
+  const direct = pieces[hit.from - 1];
+  const subject =
+    direct?.is === 'plant' ||
+    direct?.is === 'place' ||
+    direct?.is === 'when' ||
+    (direct?.is === 'word' && /^(?:cuttings|cutting|plants|all)$/.test(direct.text)) ||
+    (direct?.is === 'break' && !direct.hard && pieces[hit.from - 2]?.is === 'plant');
+  return subject && plantBefore && !plantAfter;
+}
+
+function cutBetween(pieces: readonly Piece[], before: Hit, next: Hit, _subjectFirst: boolean): number {
+  const low = before.to;
+  const high = next.from;
+  if (high <= low) return Math.max(low - 1, high);
+  // The last break or conjunction before the next head, unless it only joins the subject of that head.
+  const subject = subjectStart(pieces, low, next);
+  for (let at = Math.min(subject, high); at > low - 1; at--) {
+    const piece = pieces[at];
+    if (at < high && piece?.is === 'break') return at;
+    if (at < high && piece?.is === 'word' && CONJUNCTION.has(piece.text)) return at;
+    if (at < subject) break;
+  }
+  return subject;
+}
+
+/** Where the words that lead up to a head begin: its auxiliaries, and for a head that follows its subject, that subject. */
+function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
+  let at = hit.from;
+  const skipLead = (): void => {
+    while (at > low) {
+      const piece = pieces[at - 1];
+      if (piece?.is !== 'word' || !LEAD.has(piece.text)) break;
+      if (CONJUNCTION.has(piece.text)) break;
+      at--;
+    }
+  };
+  skipLead();
+  const passive = hit.rule.shape === 'subject' || isPassive(pieces, low, hit);
+  if (!passive) {
+    if (pieces[at - 1]?.is === 'when' && at - 1 > low && isBoundary(pieces[at - 2])) at--;
+    return boundaryBefore(pieces, low, at);
+  }
+  let plant = false;
+  let count = false;
+  while (at > low) {
+    const piece = pieces[at - 1];
+    if (piece?.is === 'plant' && !plant && !count) plant = true;
+    else if (piece?.is === 'plant' && !plant && count) plant = true;
+    else if (piece?.is === 'count' && !count) count = true;
+    else if (
+      piece?.is === 'word' &&
+      /^(?:of|the|my|those|these|them|others|other|ones|cuttings|cutting|from|little|poor|remaining|more|they|which|that)$/.test(
+        piece.text,
+      )
+    ) {
+      // carries on
+    } else break;
+    at--;
+    if (count && plant) {
+      while (at > low && /^(?:the|my|of|all)$/.test(wordAt(pieces, at - 1))) at--;
+      break;
+    }
+  }
+  return boundaryBefore(pieces, low, at);
+}
+
+function isBoundary(piece: Piece | undefined): boolean {
+  return piece?.is === 'break' || (piece?.is === 'word' && CONJUNCTION.has(piece.text));
+}
+
+function boundaryBefore(pieces: readonly Piece[], low: number, at: number): number {
+  let start = at;
+  while (start - 1 >= low && isBoundary(pieces[start - 1])) start--;
+  return start;
+}

@@ -1,0 +1,142 @@
+/** Containers and what each holds: "three pots of five", "four pots, two per pot", "two trays of 24", "2 9cm pots". */
+import { CONTAINERS } from './sizes.js';
+import { wordAt } from './grammar/rule.js';
+import type { Piece, PieceOf } from './pieces.js';
+
+const isContainer = (pieces: readonly Piece[], at: number): boolean => CONTAINERS.has(wordAt(pieces, at));
+const countAt = (pieces: readonly Piece[], at: number): PieceOf<'count'> | undefined => {
+  const piece = pieces[at];
+  return piece?.is === 'count' ? piece : undefined;
+};
+
+/** Joins numbers and container words into pieces of their own. */
+export function joinContainers(pieces: readonly Piece[]): readonly Piece[] {
+  const joined: Piece[] = [];
+  for (let at = 0; at < pieces.length;) {
+    const found = containerAt(pieces, at) ?? eachAt(pieces, at);
+    if (found) {
+      joined.push(...found.pieces);
+      at = found.to;
+    } else {
+      const piece = pieces[at];
+      if (piece) joined.push(piece);
+      at++;
+    }
+  }
+  return joined;
+}
+
+interface Joined {
+  readonly pieces: readonly Piece[];
+  readonly to: number;
+}
+
+function containerAt(pieces: readonly Piece[], start: number): Joined | undefined {
+  const first = pieces[start];
+  if (!first) return undefined;
+  let number: number | undefined;
+  let vague = false;
+  let at = start;
+  const count = countAt(pieces, at);
+  const article = /^(?:a|an|single|same)$/.test(wordAt(pieces, at));
+  if (count) {
+    number = count.quantity.value;
+    vague = count.quantity.vague === true;
+    if (number === undefined && !vague) return undefined;
+    if (count.quantity.outOf !== undefined) return undefined;
+  } else if (article) number = 1;
+  else return undefined;
+  at++;
+  if (wordAt(pieces, at) === 'single') at++;
+  if (wordAt(pieces, at) === 'x') at++;
+  while (
+    /^(?:big|small|little|large|jam|seed|half|full|plug|module|cell|new|clay|plastic|terracotta|different|deep|quarter|root|coffee|yoghurt|yogurt|clean|old|standard)$/.test(
+      wordAt(pieces, at),
+    ) &&
+    at - start < 4
+  )
+    at++;
+  let size: PieceOf<'size'> | undefined;
+  const sized = pieces[at];
+  if (sized?.is === 'size' && !isContainer(pieces, at)) {
+    size = sized;
+    at++;
+    if (!sized.container && isContainer(pieces, at)) at++;
+    else if (!sized.container) {
+      // "3 x 9cm" without a word for the container.
+      if (wordAt(pieces, start + 1) !== 'x') return undefined;
+    }
+  } else if (isContainer(pieces, at)) {
+    at++;
+    if (isContainer(pieces, at)) at++;
+  } else return undefined;
+  const base = { from: first.from, to: pieces[at - 1]?.to ?? first.to };
+  const potsPiece = (extra: object = {}): Piece => ({
+    is: 'pots',
+    ...(vague ? { vague: true as const } : { pots: number ?? 1 }),
+    ...base,
+    ...extra,
+  });
+  const out: Piece[] = [potsPiece()];
+  if (size) out.push(size);
+  // "of five", "with five in each", ", 2 per pot", "x 5"
+  let next = at;
+  if (pieces[next]?.is === 'break' && !(pieces[next] as PieceOf<'break'>).hard) next++;
+  const link = wordAt(pieces, next);
+  const each = /^(?:of|with|x|holding|at)$/.test(link) ? countAt(pieces, next + 1) : countAt(pieces, next);
+  const eachAtIndex = /^(?:of|with|x|holding|at)$/.test(link) ? next + 1 : next;
+  if (each && each.quantity.value !== undefined && !vague && number !== undefined) {
+    const per = perContainer(pieces, eachAtIndex + 1);
+    const plain = link === 'of' || link === 'x';
+    if (
+      per !== undefined ||
+      (plain && !(each.quantity.outOf !== undefined) && !isContainer(pieces, eachAtIndex + 1))
+    ) {
+      const to = per ?? eachAtIndex + 1;
+      out.unshift({
+        is: 'count',
+        quantity: { value: number * each.quantity.value },
+        from: each.from,
+        to: each.to,
+      });
+      return { pieces: out, to };
+    }
+  } else if (each && each.quantity.vague && link === 'of') {
+    out.unshift({ is: 'count', quantity: { vague: true }, from: each.from, to: each.to });
+    return { pieces: out, to: eachAtIndex + 1 };
+  }
+  return { pieces: out, to: at };
+}
+
+/** Index past "per pot", "in each", "to a pot", "each", "apiece". */
+function perContainer(pieces: readonly Piece[], at: number): number | undefined {
+  let next = at;
+  if (/^(?:cuttings|cutting)$/.test(wordAt(pieces, next))) next++;
+  const word = wordAt(pieces, next);
+  const noun = (from: number): number => (isContainer(pieces, from) ? from + 1 : from);
+  if (word === 'per') return noun(next + 1);
+  if (/^(?:to|in|a)$/.test(word) && /^(?:a|each|every|the)$/.test(wordAt(pieces, next + 1))) {
+    const each = wordAt(pieces, next + 1) !== 'the';
+    if (each && (isContainer(pieces, next + 2) || wordAt(pieces, next + 1) === 'each')) return noun(next + 2);
+    return undefined;
+  }
+  if (word === 'a' && isContainer(pieces, next + 1)) return next + 2;
+  if (/^(?:each|apiece)$/.test(word)) return next + 1;
+  return undefined;
+}
+
+/** "Two per pot", "5 to a tray" on its own: how many each holds. */
+function eachAt(pieces: readonly Piece[], at: number): Joined | undefined {
+  const count = countAt(pieces, at);
+  if (!count || count.quantity.value === undefined) return undefined;
+  const word = wordAt(pieces, at + 1);
+  if (!/^(?:per|to|in|a)$/.test(word)) return undefined;
+  const to = perContainer(pieces, at + 1);
+  if (to === undefined || !isContainer(pieces, to - 1)) return undefined;
+  return {
+    pieces: [
+      { is: 'pots', each: count.quantity.value, from: count.from, to: pieces[to - 1]?.to ?? count.to },
+    ],
+    to,
+  };
+}

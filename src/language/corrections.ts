@@ -1,0 +1,103 @@
+/** Self-corrections: "four no five", "three pots of eight, er no, three pots of six", "4 not 5". The later word stands. */
+import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+const CORE: readonly (readonly string[])[] = [
+  ['no', 'wait'], ['no', 'sorry'], ['sorry', 'no'], ['no', 'hang', 'on'], ['no', 'hold', 'on'], ['wait', 'no'], ['oh', 'no'], ['no', 'make', 'that'], ['no', 'i', 'mean'], ['no', 'it', 'was'], ['no', 'actually'], ['no', 'tell', 'a', 'lie'], ['tell', 'a', 'lie'],
+  ['make', 'that'], ['i', 'mean'], ['i', 'meant'], ['or', 'rather'], ['scratch', 'that'], ['scrap', 'that'], ['correction'], ['sorry'], ['wait'], ['actually'], ['rather'], ['no'], ['nope'], ['hang', 'on'], ['hold', 'on'], ['my', 'mistake'], ['that', 'is'], ['well'], ['oops'],
+]; // prettier-ignore
+const FILLER = /^(?:er|erm|um|uh|oh|it|was|that's|they|were|i|think|the|only|just|a)$/;
+const CORRECTABLE: ReadonlySet<Piece['is']> = new Set([
+  'count',
+  'plant',
+  'when',
+  'place',
+  'size',
+  'pots',
+  'cutting',
+  'celsius',
+  'medium',
+]);
+
+/** The row with what was taken back left out. */
+export function settleCorrections(row: readonly Piece[]): readonly Piece[] {
+  let pieces = row;
+  for (let at = 1; at < pieces.length; at++) {
+    const settled = markerAt(pieces, at) ?? notAt(pieces, at);
+    if (settled) {
+      pieces = settled.pieces;
+      at = settled.next;
+    }
+  }
+  return pieces;
+}
+
+interface Settled {
+  readonly pieces: readonly Piece[];
+  readonly next: number;
+}
+
+function markerAt(pieces: readonly Piece[], start: number): Settled | undefined {
+  const core = CORE.find((words) => words.every((word, n) => wordAt(pieces, start + n) === word));
+  if (!core) return undefined;
+  let at = start + core.length;
+  let broken = false;
+  for (; at < pieces.length; at++) {
+    const piece = pieces[at];
+    if (piece?.is === 'break' && !piece.hard) broken = true;
+    else if (
+      piece?.is === 'word' &&
+      (FILLER.test(piece.text) || CORE.some((words) => words.length === 1 && words[0] === piece.text))
+    )
+      continue;
+    else break;
+  }
+  const next = pieces[at];
+  if (!next || !CORRECTABLE.has(next.is)) return undefined;
+  const brokenBefore = pieces[start - 1]?.is === 'break';
+  const bareNo = core.length === 1 && core[0] === 'no';
+  if (bareNo && brokenBefore && !broken && next.is !== 'count' && next.is !== 'when') return undefined;
+  if (
+    /^(?:well|actually|wait|that)$/.test(core[0] ?? '') &&
+    core.length === 1 &&
+    next.is !== 'count' &&
+    !brokenBefore
+  )
+    return undefined;
+  return replaceEarlier(pieces, start, at);
+}
+
+/** Leaves out, for each piece that runs on from `at`, the nearest earlier one of its kind, and the marker itself. */
+function replaceEarlier(pieces: readonly Piece[], start: number, at: number): Settled | undefined {
+  const drop = new Set<number>();
+  for (let next = at; next < pieces.length && next < at + 4; next++) {
+    const piece = pieces[next];
+    if (!piece || piece.is === 'break') break;
+    if (!CORRECTABLE.has(piece.is)) {
+      if (piece.is === 'word' && /^(?:of|in|the|on|to|pots)$/.test(piece.text)) continue;
+      break;
+    }
+    let earlier = start - 1;
+    while (earlier >= 0 && earlier > start - 9 && !(pieces[earlier]?.is === piece.is && !drop.has(earlier)))
+      earlier--;
+    if (earlier >= 0 && pieces[earlier]?.is === piece.is) {
+      if (next > at && earlier < start - 4 && piece.is === 'plant') continue;
+      drop.add(earlier);
+    } else if (next === at) return undefined;
+  }
+  for (let n = start; n < at; n++) drop.add(n);
+  if (pieces[start - 1]?.is === 'break') drop.add(start - 1);
+  return { pieces: pieces.filter((_, n) => !drop.has(n)), next: start - drop.size + (at - start) };
+}
+
+/** "4 not 5": the denied one goes. */
+function notAt(pieces: readonly Piece[], at: number): Settled | undefined {
+  if (wordAt(pieces, at) !== 'not') return undefined;
+  const before = pieces[at - 1]?.is === 'break' ? at - 2 : at - 1;
+  const denied = pieces[at + 1];
+  if (!denied || !CORRECTABLE.has(denied.is) || pieces[before]?.is !== denied.is) return undefined;
+  return {
+    pieces: pieces.filter((_, n) => n !== at && n !== at + 1 && !(n === at - 1 && before === at - 2)),
+    next: at - 1,
+  };
+}

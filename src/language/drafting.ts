@@ -1,0 +1,298 @@
+/** The fifth stage: a clause's pieces to drafts, one for each plant it names, with shared slots shared out. */
+import type { Cause, CuttingType } from '../ledger/entry.js';
+import type { Clause } from './clauses.js';
+import { wordAt } from './grammar/rule.js';
+import { causes, phraseAt } from './lexicon.js';
+import type { Piece, PlantWords, When } from './pieces.js';
+import type { Quantity } from './quantities.js';
+
+export interface Draft {
+  readonly quantity?: Quantity;
+  readonly plant?: PlantWords;
+  readonly known?: boolean;
+  /** "Them", "those": what was named before. */
+  readonly pronoun?: boolean;
+  readonly pots?: number;
+  readonly each?: number;
+  readonly potsVague?: boolean;
+  readonly size?: string;
+  readonly place?: string;
+  readonly fromPlace?: string;
+  readonly medium?: string;
+  readonly cutting?: CuttingType;
+  readonly hormone?: boolean;
+  readonly cause?: Cause;
+  readonly when?: When;
+  readonly celsius?: number;
+  readonly to?: string;
+  /** Where the plants meant stand ("the ones that were on the sill"); it tells which, and is no slot. */
+  readonly stands?: string;
+  /** When the plants meant were struck ("the ones I took on 5 March"). */
+  readonly struckOn?: When;
+}
+
+type Loose = { -readonly [Slot in keyof Draft]: Draft[Slot] };
+
+const PRONOUN = /^(?:them|em|those|they|these|it|they're|they've|that|both)$/;
+const AFTER_COUNT =
+  /^(?:of|the|my|those|these|more|cuttings|cutting|basal|little|new|good|nice|big|small|extra|healthy|strong|plants|plant|plugs|pots|out|our|fresh|rooted|young|from|remaining|different|tiny|baby|poor|lovely|other|for)$/;
+
+/** What the pieces [from, to) of a clause say, group by group. */
+export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Draft[] {
+  const groups: Loose[] = [{}];
+  const where: Partial<Record<keyof Draft, number[]>> = {};
+  const current = (): Loose => groups.at(-1) ?? {};
+  const note = (slot: keyof Draft): void => {
+    where[slot] = [...(where[slot] ?? []), groups.length - 1];
+  };
+  const own = new Set(clause.hit?.own ?? []);
+  for (let at = clause.from; at < clause.to; at++) {
+    const piece = pieces[at];
+    if (!piece || own.has(at)) {
+      if (piece?.is === 'count') current().quantity ??= piece.quantity;
+      else if (piece && piece.is !== 'plant' && piece.is !== 'word') slotOf(piece, current(), note);
+      else if (piece?.is === 'plant' && current().plant === undefined) setPlant(current(), piece);
+      continue;
+    }
+    if (piece.is === 'plant') {
+      const group = current();
+      const article = /^(?:a|an|another|single)$/.test(nearestWord(pieces, at));
+      if (group.plant === undefined) {
+        setPlant(group, piece);
+        if (article && group.quantity === undefined) group.quantity = { value: 1 };
+      } else if (joins(group.plant, piece.plant, pieces, at)) {
+        group.plant = { ...group.plant, ...piece.plant };
+      } else if (!samePlant(group.plant, piece.plant)) {
+        groups.push(article ? { quantity: { value: 1 } } : {});
+        setPlant(current(), piece);
+      }
+    } else if (piece.is === 'count') {
+      const group = current();
+      const leads = leadsToPlant(pieces, at, clause.to);
+      if (
+        /^(?:bar|but|except|without|minus|save|excepting)$/.test(wordBefore(pieces, at)) &&
+        group.quantity?.whole === 'all' &&
+        piece.quantity.value !== undefined
+      )
+        group.quantity = { allBut: piece.quantity.value };
+      else if (isTimeSpan(pieces, at)) continue;
+      else if (group.quantity === undefined && (group.plant === undefined || !leads))
+        group.quantity = piece.quantity;
+      else if (leads && (group.plant !== undefined || group.quantity !== undefined)) {
+        if (group.plant === undefined) group.quantity = piece.quantity;
+        else {
+          groups.push({ quantity: piece.quantity });
+        }
+      }
+    } else if (piece.is === 'word' && PRONOUN.test(piece.text)) {
+      if (current().plant === undefined) current().pronoun = true;
+    } else if (
+      piece.is === 'word' &&
+      /^(?:cutting|plug|tuber|crown)$/.test(piece.text) &&
+      /^(?:a|an|another)$/.test(wordBefore(pieces, at)) &&
+      current().quantity === undefined
+    )
+      current().quantity = { value: 1 };
+    else if (piece.is === 'place' && tellsWhich(pieces, at, clause.from)) current().stands ??= piece.place;
+    else if (piece.is === 'when' && tellsStruck(pieces, at, clause)) current().struckOn ??= piece.when;
+    else slotOf(piece, current(), note);
+  }
+  words(pieces, clause, groups, note);
+  return share(groups, where);
+}
+
+/** The word before a piece, articles and adjectives of size passed over only to find an article. */
+function nearestWord(pieces: readonly Piece[], at: number): string {
+  let before = at - 1;
+  while (
+    /^(?:good|big|new|old|little|nice|rooted|spare|whole|lovely|small|large|fine|decent|of|the|my|her|his)$/.test(
+      wordAt(pieces, before),
+    ) &&
+    at - before < 5
+  )
+    before--;
+  return wordAt(pieces, before);
+}
+
+function wordBefore(pieces: readonly Piece[], at: number): string {
+  return pieces[at - 1]?.is === 'break' ? wordAt(pieces, at - 2) : wordAt(pieces, at - 1);
+}
+
+/** "Three weeks" counts no plants. */
+function isTimeSpan(pieces: readonly Piece[], at: number): boolean {
+  return /^(?:day|days|week|weeks|month|months|year|years|hour|hours|minute|minutes|times|minutes|mins|times|people|folk|friends)$/.test(
+    wordAt(pieces, at + 1),
+  );
+}
+
+/** A place behind "that was on the …": it says which plants, not where they went. */
+function tellsWhich(pieces: readonly Piece[], at: number, from: number): boolean {
+  let before = at - 1;
+  while (before >= from && /^(?:the|my|our|in|on|at|under|a|out|over)$/.test(wordAt(pieces, before)))
+    before--;
+  if (!/^(?:was|were|is|are|been|sitting|stood|standing|sat|lived|that's|ones)$/.test(wordAt(pieces, before)))
+    return false;
+  if (wordAt(pieces, before) === 'ones' || wordAt(pieces, before) === "that's") return true;
+  return /^(?:that|which|who|ones|still)$/.test(wordAt(pieces, before - 1));
+}
+
+/** A day behind "the ones I took on …". */
+function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): boolean {
+  for (let before = at - 1; before >= Math.max(clause.from, at - 4); before--) {
+    const piece = pieces[before];
+    if (
+      piece?.is === 'word' &&
+      piece.verb &&
+      /^(?:take|strike|stick)$/.test(piece.verb.lemma) &&
+      !(clause.hit?.own.includes(before) ?? false)
+    )
+      return true;
+    if (piece?.is !== 'word') return false;
+  }
+  return false;
+}
+
+function setPlant(group: Loose, piece: Extract<Piece, { is: 'plant' }>): void {
+  group.plant = piece.plant;
+  group.known = piece.known;
+}
+
+function samePlant(a: PlantWords, b: PlantWords): boolean {
+  return a.variety === b.variety && a.crop === b.crop && a.batch === b.batch;
+}
+
+/** "Brindle Gate westringia", "dahlia 'Ember Fox'", "PE31 Tallow Bell": two names of one plant, side by side. */
+function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at: number): boolean {
+  if (
+    (a.variety !== undefined && b.variety !== undefined) ||
+    (a.crop !== undefined && b.crop !== undefined) ||
+    (a.batch !== undefined && b.batch !== undefined)
+  )
+    return false;
+  for (let before = at - 1; before >= 0 && before >= at - 4; before--) {
+    const piece = pieces[before];
+    if (piece?.is === 'plant') return true;
+    if (piece?.is === 'break' && /^[,(:-]$/.test(piece.mark)) continue;
+    if (
+      piece?.is === 'word' &&
+      /^(?:the|called|named|cuttings|my|new|of|a|variety|plants|from)$/.test(piece.text)
+    )
+      continue;
+    return false;
+  }
+  return false;
+}
+
+function leadsToPlant(pieces: readonly Piece[], at: number, end: number): boolean {
+  for (let next = at + 1; next < Math.min(end, at + 6); next++) {
+    const piece = pieces[next];
+    if (!piece) return false;
+    if (piece.is === 'plant') return true;
+    if (piece.is === 'cutting' || piece.is === 'size' || piece.is === 'pots') continue;
+    if (piece.is === 'word' && AFTER_COUNT.test(piece.text)) continue;
+    return false;
+  }
+  return false;
+}
+
+function slotOf(piece: Piece, group: Loose, note: (slot: keyof Draft) => void): void {
+  const put = <Slot extends keyof Draft>(slot: Slot, value: Draft[Slot]): void => {
+    if (group[slot] === undefined) {
+      (group as Record<string, unknown>)[slot] = value;
+      note(slot);
+    }
+  };
+  switch (piece.is) {
+    case 'pots':
+      if (piece.pots !== undefined) put('pots', piece.pots);
+      if (piece.each !== undefined) put('each', piece.each);
+      if (piece.vague) put('potsVague', true);
+      break;
+    case 'size':
+      put('size', piece.size);
+      break;
+    case 'place':
+      put(piece.prep === 'from' || piece.prep === 'off' ? 'fromPlace' : 'place', piece.place);
+      break;
+    case 'medium':
+      put('medium', piece.medium);
+      break;
+    case 'cutting':
+      put('cutting', piece.cutting);
+      break;
+    case 'when':
+      put('when', piece.when);
+      break;
+    case 'celsius':
+      put('celsius', piece.celsius);
+      break;
+    default:
+  }
+}
+
+/** Hormone and cause, which are told by plain words. */
+function words(
+  pieces: readonly Piece[],
+  clause: Clause,
+  groups: Loose[],
+  note: (slot: keyof Draft) => void,
+): void {
+  const texts: string[] = [];
+  for (let at = 0; at < clause.to; at++) texts.push(wordAt(pieces, at));
+  for (let at = clause.from; at < clause.to; at++) {
+    const text = texts[at] ?? '';
+    if (
+      /^(?:hormone|clonex|rootgrow)$/.test(text) ||
+      (/^(?:powder|gel)$/.test(text) && /^(?:rooting|root|hormone)$/.test(texts[at - 1] ?? ''))
+    ) {
+      const lead = texts.slice(Math.max(clause.from, at - 4), at);
+      const last = groups.at(-1);
+      if (last && last.hormone === undefined) {
+        last.hormone = !lead.some((word) => /^(?:no|without|not|skipped|forgot|didn't|sans)$/.test(word));
+        note('hormone');
+      }
+    }
+    if (/^(?:undipped|undoctored)$/.test(text)) groups.at(-1)!.hormone ??= false;
+    const cause = phraseAt(causes, texts, at);
+    if (cause && text !== 'root') {
+      const group = groups.at(-1);
+      if (group && group.cause === undefined) {
+        group.cause = cause.value;
+        note('cause');
+      }
+    }
+  }
+}
+
+const SHARED = [
+  'pots',
+  'each',
+  'size',
+  'place',
+  'fromPlace',
+  'medium',
+  'cutting',
+  'hormone',
+  'cause',
+  'when',
+  'to',
+  'celsius',
+] as const;
+
+/** A slot said once, before or with the last of several plants, belongs to all of them; a day belongs to all wherever said. */
+function share(groups: readonly Loose[], where: Partial<Record<keyof Draft, number[]>>): readonly Draft[] {
+  const kept = groups.filter(
+    (group, n) => n === 0 || group.plant !== undefined || group.quantity !== undefined,
+  );
+  if (kept.length < 2) return kept;
+  for (const slot of SHARED) {
+    const at = where[slot] ?? [];
+    if (at.length !== 1) continue;
+    const said = at[0] ?? 0;
+    if (said !== groups.length - 1 && slot !== 'when') continue;
+    if (slot === 'pots' || slot === 'each') continue;
+    const value = groups[said]?.[slot];
+    for (const group of kept) if (group[slot] === undefined) (group as Record<string, unknown>)[slot] = value;
+  }
+  return kept;
+}

@@ -1,0 +1,53 @@
+/** An entry put right: the words that announce it. */
+export interface AmendRule {
+  readonly name: string;
+  readonly pattern: RegExp;
+  /** Holds only with "… not …" behind it. */
+  readonly needsNot?: true;
+}
+
+const OPEN =
+  "(?:(?:oops|whoops|no|sorry|wait|hold on|hang on|actually|ah|oh|um|correction|mistake|my mistake|omg|damn|argh|hmm|right|so|and|please|lol|ok|pls|i have made mistake|i have made a mistake|i made a mistake|made a mistake|i got that wrong|got that wrong|that was wrong|that's wrong|i was wrong|typo|my bad|silly me|i mistyped|wrong) )*";
+
+export const amendRules: readonly AmendRule[] = [
+  {
+    name: 'should be <x> not <y>',
+    pattern:
+      /\b(?:should|shd|shall|must) (?:be|have been|of been|read|have said|have read|have|say|ve been|'ve been)\b/,
+  },
+  {
+    name: 'should have said <x>',
+    pattern: /\b(?:should|meant to) (?:have |of |'ve )?(?:said|say|put|written|write|typed|type|read)\b/,
+  },
+  { name: 'I meant <x>', pattern: /\b(?:i|we|was|were) meant\b|^(?:.* )?meant (?!to\b)|\bi mean\b/ },
+  { name: 'make that <x>', pattern: new RegExp(`^${OPEN}(?:make|call) (?:that|it|them) `) },
+  {
+    name: 'correction: <x>',
+    pattern:
+      /^(?:sorry |oops |no |wait )*(?:correction|corrected|amend|amended|correct|fix|edit|erratum|amendment)\b/,
+  },
+  {
+    name: 'change <slot> to <x>',
+    pattern:
+      /^(?:please |can you |could you |would you |oops |sorry |actually |pls )*(?:change|update|set|alter|put|edit|amend|correct|make|switch|fix|adjust) (?:that|it|the|this|last|my|[a-z]+\d+|count|date|number|place|name)?\b.*\bto\b/,
+  },
+  {
+    name: 'rename <plant> to <name>',
+    pattern: /\b(?:rename|re name|renamed|change the name of|change the name|call)\b/,
+  },
+  {
+    name: 'it was <x> not <y>',
+    pattern: new RegExp(
+      `^${OPEN}(?:it|that|they|there|this|those|these|it's|that's|the date|the count|the number|date|count|number) (?:was|were|is|are|should|'s)? ?(?:actually |really |only |in fact |all )?`,
+    ),
+    needsNot: true,
+  },
+  {
+    name: 'was actually <x>',
+    pattern: /\b(?:was|were|is|are|it's|that's) (?:actually|really|in fact|of course)\b/,
+  },
+  { name: '<x> not <y>', pattern: new RegExp(`^${OPEN}[^,]{0,60}\\bnot\\b`), needsNot: true },
+];
+
+export const AMEND_CUE =
+  /^(?:oops|whoops|no|sorry|wait|hold on|hang on|actually|correction|mistake|my mistake|omg|damn|argh|typo|my bad|silly me|wrong|i meant|i mean)\b/;

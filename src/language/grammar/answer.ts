@@ -1,0 +1,74 @@
+/** Bare replies to a prompt: words that mean nothing without one, and nothing else in the note. */
+import type { AnswerValue } from '../../ledger/entry.js';
+import type { Piece } from '../pieces.js';
+import type { Quantity } from '../quantities.js';
+
+export interface AnswerRule {
+  readonly name: string;
+  readonly value: AnswerValue;
+  readonly pattern: RegExp;
+}
+
+const OPEN =
+  "(?:(?:yes|yeah|yep|yup|no|nope|nah|oh|well|ah|so|ok|okay|sorry|um|eh|i am|i'm|just|ha|hi|hello|sadly|unfortunately|the answer is|answer|oops|right|hm|only|think|i think|sure|please|still) )*";
+const CLOSE =
+  "(?: (?:thanks|thank you|cheers|mate|pls|please|i am afraid|i'm afraid|sadly|unfortunately|boss|love|so far|for now|today|now|this time|at all|of course|sorry|i think|yet|grand|lol|actually|still|really|too|as well))*";
+const whole = (body: string): RegExp => new RegExp(`^${OPEN}(?:${body})${CLOSE}$`);
+
+/** In the order in which they are tried. */
+export const answerRules: readonly AnswerRule[] = [
+  {
+    name: 'not yet',
+    value: 'notYet',
+    pattern: whole(
+      "not yet|none yet|no not yet|nothing yet|not quite(?: yet)?|no roots yet|not just yet|(?:they |it )?(?:haven't|hasn't|have not|has not|aren't|isn't|are not|is not)(?: done)? yet|no yet|not ready(?: yet)?|too (?:early|soon)(?: yet| to (?:say|tell))?|nope yet|yet to|(?:still )?waiting|give it time|nowt yet|nout yet|no sign yet|no change|no joy yet|no luck yet|no show yet|never yet|still not|still no|still nothing|maybe next week|none so far|nothing so far|not so far",
+    ),
+  },
+  {
+    name: 'none',
+    value: 'none',
+    pattern: whole(
+      'none|none of (?:them|em|it|those)|zero|zilch|nil|nada|nought|0|not (?:a single|one|any)(?: (?:one|root|of them|of em))?|nothing|nowt|no one|not a sausage|not a one|zip|bugger all|sod all|neither|no roots|none at all|nothing doing|not one of them',
+    ),
+  },
+  {
+    name: 'all of them',
+    value: 'all',
+    pattern: whole(
+      "all|all of (?:them|em|it|those)|all (?:have|did|rooted up)|the (?:whole )?lot|the lot of (?:them|em)|every (?:single )?one(?: of (?:them|em))?|everything|everyone|they (?:all )?(?:all have|all did|have all|did all)|they all (?:have|did|are|were)|every last one|100 %|all good|whole lot|each one|all them|(?:they )?all are|(?:they're|they are) all|lot",
+    ),
+  },
+  {
+    name: 'done',
+    value: 'yes',
+    pattern: whole(
+      "yes|yeah|yep|yup|ya|yah|aye|sure|sure did|sure have|sure thing|ok|okay|done|all done|done it|did it|did that|done that|have done|has been done|is done|is ready|finished|all finished|i did|i have|we did|we have|they have|they did|it is|it has|they are|it did|correct|that's right|right|absolutely|definitely|of course|indeed|sorted|all sorted|yes indeed|job done|affirmative|yis|yessir|yes sir|i have done(?: it)?|have done it|done and dusted|just done|just did|just did it|i've done it|i've done that|i have yeah|got it done|it's done|its done|that's done|that is done|they're done|completed|y|did so|yes did|ticked off|tick|sure i did|i did yeah|i did so|already did|already done|already have|that's it done",
+    ),
+  },
+  {
+    name: 'no',
+    value: 'no',
+    pattern: whole(
+      "no|nope|nah|afraid not|not done|no not done|not today|i haven't|haven't|i have not|i didn't|didn't|did not|i did not|not really|no i haven't|no i didn't|n|negative|not at all|never|i'm afraid not|i am afraid not|no way|nay|not done it|haven't done it|didn't do it|no they haven't|they haven't|they didn't|it hasn't|it didn't|not this time|no chance|nuh|naw|no luck|no joy|didn't get to it|didn't get round to it|didn't manage it",
+    ),
+  },
+];
+
+/** A quantity that is all the note says, fillers aside. */
+export function bareQuantity(pieces: readonly Piece[]): Quantity | undefined {
+  let found: Quantity | undefined;
+  for (const piece of pieces) {
+    if (piece.is === 'count' && found === undefined) found = piece.quantity;
+    else if (piece.is === 'break') continue;
+    else if (
+      piece.is === 'word' &&
+      /^(?:of|them|em|those|yes|yeah|yep|yup|just|only|so|far|oh|ok|okay|well|got|i|think|thanks|the|now|please|about|it's|have|did|there|are|is|in|total|all|think|today|er|sorry|say|cuttings|plants|pots|ones|did|sadly|out|make|it|i'd|can|see|answer)$/.test(
+        piece.text,
+      )
+    )
+      continue;
+    else if (piece.is === 'when') continue;
+    else return undefined;
+  }
+  return found;
+}

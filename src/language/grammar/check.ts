@@ -1,0 +1,194 @@
+/** Looked for roots. */
+import type { Piece } from '../pieces.js';
+import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+
+const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  (/^(?:plants?|plugs?|liners?|babies|seedlings|cuttings|one|ones)$/.test(wordAt(pieces, to)) &&
+    !/^(?:are|is|have|has)$/.test(wordAt(pieces, from - 1))) ||
+  ((pieces[to]?.is === 'plant' || wordAt(pieces, to) === 'of') &&
+    pieces[from - 1]?.is === 'count' &&
+    !endsAt(pieces, to) &&
+    pieces.slice(0, from).some((piece) => piece.is === 'word' && piece.verb !== undefined)) ||
+  (closeBehind(pieces, to, 'medium') && closeBehind(pieces, to, 'plant'));
+
+const notAboutRoots = (pieces: readonly Piece[], _from: number, to: number): boolean =>
+  /^(?:cutting|cuttings|powder|hormone|rot|stock|ball|balls|bound)$/.test(wordAt(pieces, to));
+
+export const checkRules: readonly Rule[] = [
+  {
+    name: '<count> of <plant> have rooted',
+    kind: 'check',
+    head: 'well? root~past|rooty',
+    shape: 'subject',
+    unless: rootedIsAdjective,
+  },
+  { name: '<plant> are rooting', kind: 'check', head: 'be~ rooting', shape: 'subject', rooted: 'some' },
+  {
+    name: '<count>/<count> rooting',
+    kind: 'check',
+    head: 'rooting',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 6, 'plant', 'count') &&
+      (endsAt(p, t) || p[t]?.is === 'count') &&
+      !(p[t]?.is === 'word' && /^(?:powder|hormone|gel)$/.test(wordAt(p, t))),
+  },
+  {
+    name: '<count> of <plant> have roots',
+    kind: 'check',
+    head: 'have~|get~|grow~|make~|show~|form~|with|develop~|push~|put~|throw~ .. roots|root',
+    shape: 'subject',
+    unless: notAboutRoots,
+  },
+  {
+    name: '<count> showing roots',
+    kind: 'check',
+    head: 'showing|sprouted|sprouting|making|grown|grew|pushing .. roots|root',
+    shape: 'subject',
+  },
+  {
+    name: 'roots on <count> of <plant>',
+    kind: 'check',
+    head: 'roots|root on|in|from|at|coming|showing|poking|out|through|visible|under',
+    shape: 'object',
+  },
+  {
+    name: 'no roots',
+    kind: 'check',
+    head: 'no|zero|zilch|not|nary|any .. roots|root',
+    shape: 'object',
+    rooted: 'none',
+    unless: (p, f, t) =>
+      notAboutRoots(p, f, t) ||
+      (wordAt(p, f) === 'any' &&
+        !p
+          .slice(0, f)
+          .some(
+            (piece) =>
+              piece.is === 'word' &&
+              /^(?:not|no|never|without|haven't|hasn't|don't|isn't|aren't|can't|didn't)$/.test(piece.text),
+          )),
+  },
+  {
+    name: 'not one root',
+    kind: 'check',
+    head: 'not|is|are|be|have|has|got <count> root|roots',
+    shape: 'subject',
+  },
+  {
+    name: 'not one root',
+    kind: 'check',
+    head: 'not|never <count> root|roots',
+    shape: 'subject',
+    rooted: 'none',
+  },
+  {
+    name: 'no sign of roots',
+    kind: 'check',
+    head: 'no sign|signs|hint|trace|evidence of roots|root|rooting|life|a',
+    shape: 'object',
+    rooted: 'none',
+  },
+  {
+    name: 'nothing on <plant>',
+    kind: 'check',
+    head: 'nothing|nowt|zilch|nada yet|so? on|from|under|far|doing',
+    shape: 'object',
+    rooted: 'none',
+  },
+  {
+    name: 'nothing on <plant> yet',
+    kind: 'check',
+    head: 'nothing|nowt|zilch|nada on|from|under|with|happening|yet',
+    shape: 'object',
+    rooted: 'none',
+    when: (p, _f, t) => follows(p, t, 'plant') || precedes(p, t, 8, 'plant'),
+  },
+  {
+    name: '<count> roots',
+    kind: 'check',
+    head: '<count> root|roots',
+    shape: 'subject',
+    unless: (p, f, t) => notAboutRoots(p, f, t) || /^(?:of|was|from)$/.test(wordAt(p, t)),
+  },
+  {
+    name: '<count> have struck',
+    kind: 'check',
+    head: 'have~|be~ struck|taken|took|struck',
+    shape: 'subject',
+    when: (p, f, t) =>
+      !closeBehind(p, t, 'plant', 'count', 'cutting') &&
+      !/^(?:i|we)$/.test(wordAt(p, f - 1)) &&
+      precedes(p, f, 7, 'count', 'plant') &&
+      (endsAt(p, t) || /^(?:nicely|well|so|far)$/.test(wordAt(p, t))) &&
+      p.slice(0, f).every((piece) => !(piece.is === 'word' && /^cuttings$/.test(piece.text))) &&
+      !/^(?:was|were|are|is)$/.test(wordAt(p, f)),
+  },
+  {
+    name: '<count> of <count> struck',
+    kind: 'check',
+    head: 'struck|took',
+    shape: 'subject',
+    when: (p, f, t) =>
+      endsAt(p, t) &&
+      p
+        .slice(Math.max(0, f - 4), f)
+        .some((piece) => piece.is === 'count' && piece.quantity.outOf !== undefined),
+  },
+  {
+    name: 'checked <plant>',
+    kind: 'check',
+    head: 'check~|inspect~past',
+    shape: 'object',
+    unless: (p, f, t) =>
+      (/^(?:the|my|on|for|out)$/.test(wordAt(p, t)) &&
+        /^(?:weather|forecast|post|time|label|labels|door|thermostat|temperature|heating|phone|email|frost|heater|propagator)$/.test(
+          wordAt(p, t + 1),
+        )) ||
+      p[t]?.is === 'place' ||
+      (wordAt(p, f) === 'check' && /^(?:in|me|it|this|my)$/.test(wordAt(p, t))),
+  },
+  {
+    name: 'looked at <plant>',
+    kind: 'check',
+    head: 'look~past|peek~past|peer~past at|under|over|in',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant'),
+  },
+  {
+    name: 'had a look at <plant>',
+    kind: 'check',
+    head: 'look|peek|gander|squint|nosy|check at|under|on|over',
+    shape: 'object',
+    when: (p, f, t) =>
+      follows(p, t, 'plant') &&
+      precedes(p, f, 4, 'word') &&
+      p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:had|took|have|quick|did)$/.test(piece.text)),
+  },
+  {
+    name: 'tugged <plant>',
+    kind: 'check',
+    head: 'tug~past|tip~past|knock~past|turn~past out|on?',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'plant') &&
+      (followsWord(p, t, /^(?:root|roots|rooted|resist|resisted|held|tight|firm)$/) ||
+        wordAt(p, f) === 'tugged'),
+  },
+  {
+    name: '<count> held tight',
+    kind: 'check',
+    head: 'held|resisted|resist|holding|holds tight|firm|fast|on',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 3, 'count'),
+  },
+  {
+    name: '<count> resist',
+    kind: 'check',
+    head: 'resist|resisted|resisting',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 3, 'count'),
+  },
+  { name: 'pulled <count> from <plant>', kind: 'aside', head: 'pull~past', shape: 'object' },
+];
+export { followsWord };

@@ -1,0 +1,321 @@
+/** Cuttings or plants that died or were thrown out. */
+import type { Piece } from '../pieces.js';
+import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+
+const needsPlantOrCount = (pieces: readonly Piece[], _from: number, to: number): boolean =>
+  follows(pieces, to, 'plant', 'count');
+const counted = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  precedes(pieces, from, 7, 'count') || closeBehind(pieces, to, 'count');
+const PESTS =
+  'slug|slugs|snail|snails|mice|mouse|squirrel|squirrels|pigeon|pigeons|rabbit|rabbits|caterpillar|caterpillars|rat|rats|weevil|weevils|aphids|greenfly|possum|possums|woodlice|deer|voles|earwigs|earwig|birds|bird|blackbirds|blackbird|hens|hen|chickens|chicken|cat|dog|puppy|kitten|goat|cows|wallaby|wallabies|rabbits|gnats|grubs|mites|chipmunk|chipmunks|groundhog|hare|hares|badger|badgers|fox|toddler|kids|grandson|magpies|magpie|mole';
+
+export const lossRules: readonly Rule[] = [
+  {
+    name: 'lost <count> <plant>',
+    kind: 'loss',
+    head: 'lose~past',
+    shape: 'object',
+    unless: (p, _f, t) =>
+      (/^(?:track|count|interest|my|heart|patience|hope|a|sight|their|its|the)$/.test(wordAt(p, t)) &&
+        !follows(p, t, 'plant', 'count')) ||
+      /^(?:track|count|sight|interest|heart|patience)$/.test(wordAt(p, t)) ||
+      /^(?:label|labels|leaves|leaf|tag|will)$/.test(wordAt(p, t + 1)),
+  },
+  { name: '<count> <plant> lost', kind: 'loss', head: 'be~ lost', shape: 'subject' },
+  {
+    name: '<count> <plant> lost',
+    kind: 'loss',
+    head: 'lost',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 6, 'count') &&
+      (endsAt(p, t) || wordAt(p, t) === 'to') &&
+      !/^(?:i|we|have|has|had)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: '<count> <plant> died',
+    kind: 'loss',
+    head: 'die~',
+    shape: 'subject',
+    unless: (p, _f, t) => /^(?:down|to|back|for)$/.test(wordAt(p, t)),
+  },
+  {
+    name: '<count> <plant> dead',
+    kind: 'loss',
+    head: 'dead|goners|goner|deceased|kaput|toast|perished|brown?',
+    shape: 'subject',
+    when: (p, f) => wordAt(p, f) !== 'brown',
+    unless: (p, _f, t) =>
+      /^(?:chuffed|pleased|good|leaf|leaves|heads|head|on|easy|tired|line|end|proud|slow|excited)$/.test(
+        wordAt(p, t),
+      ),
+  },
+  {
+    name: '<count> <plant> rotted',
+    kind: 'loss',
+    head: 'rot~past|rotten off|away|at?',
+    shape: 'subject',
+    cause: 'rot',
+  },
+  { name: '<count> <plant> rotted', kind: 'loss', head: 'rot~past|rotten', shape: 'subject', cause: 'rot' },
+  {
+    name: '<count> <plant> rotting',
+    kind: 'loss',
+    head: 'rotting',
+    shape: 'subject',
+    cause: 'rot',
+    when: (p, f) => precedes(p, f, 5, 'count') && !/^(?:is|are|be)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: '<count> gone to rot',
+    kind: 'loss',
+    head: 'go~|gone to? rot|rotten|mush|mushy|slime|slimy|squishy',
+    shape: 'subject',
+    cause: 'rot',
+    when: (p, f) => precedes(p, f, 8, 'count', 'plant'),
+  },
+  {
+    name: '<count> turned to mush',
+    kind: 'loss',
+    head: 'turn~|turned to|black|in? mush|mushy|slime|soup|black',
+    shape: 'subject',
+    cause: 'rot',
+    when: counted,
+  },
+  {
+    name: '<count> went soft and black',
+    kind: 'loss',
+    head: 'go~past|gone|turned soft|black|slimy|squishy|mushy',
+    shape: 'subject',
+    cause: 'rot',
+    when: (p, f) => precedes(p, f, 7, 'count'),
+  },
+  {
+    name: '<count> gone mouldy',
+    kind: 'loss',
+    head: 'go~ mouldy|furry|fuzzy',
+    shape: 'subject',
+    cause: 'mould',
+    when: (p, f) => precedes(p, f, 7, 'count') || followsWord(p, f, /^(?:bin|binned|heap|thrown|chucked)$/),
+  },
+  {
+    name: '<count> damped off',
+    kind: 'loss',
+    head: 'damp~|damping off|of',
+    shape: 'subject',
+    cause: 'dampingOff',
+  },
+  {
+    name: '<count> <plant> keeled over',
+    kind: 'loss',
+    head: 'keel~|tip~past|curl~past|give~past over|up',
+    shape: 'subject',
+    when: (p, f) =>
+      /^keel/.test(wordAt(p, f)) ||
+      (precedes(p, f, 5, 'count') && /^(?:curled|gave|given)/.test(wordAt(p, f))),
+  },
+  {
+    name: '<count> perished',
+    kind: 'loss',
+    head: 'perish~|croak~|collapse~past|shrivel~past|wither~past|succumb~|fail~past|frazzle~past|fry~past|drown~past|wilt~past|cook~past|scorch~past|bake~past|expire~past|conk~past|flop~past|crisp~past',
+    shape: 'subject',
+    when: counted,
+    unless: (p, _f, t) =>
+      /^to$/.test(wordAt(p, t)) && !/^(?:rot|botrytis|mould|frost|the|slugs)$/.test(wordAt(p, t + 1)),
+  },
+  {
+    name: '<count> froze',
+    kind: 'loss',
+    head: 'freeze~past|frosted',
+    shape: 'subject',
+    cause: 'frost',
+    when: counted,
+  },
+  {
+    name: '<count> dried up',
+    kind: 'loss',
+    head: 'dry~past|dried up|out',
+    shape: 'subject',
+    cause: 'drought',
+    when: counted,
+  },
+  { name: '<count> kicked the bucket', kind: 'loss', head: 'kicked|kick the bucket', shape: 'subject' },
+  { name: '<count> snuffed it', kind: 'loss', head: 'snuff~|pegged|cark~ it|out', shape: 'subject' },
+  { name: '<count> gave up the ghost', kind: 'loss', head: 'give~ up the ghost', shape: 'subject' },
+  {
+    name: '<count> gave up',
+    kind: 'loss',
+    head: 'give~past up|in',
+    shape: 'subject',
+    when: (p, f, t) => precedes(p, f, 5, 'count') && endsAt(p, t),
+  },
+  { name: '<count> popped their clogs', kind: 'loss', head: 'popped .. clogs', shape: 'subject' },
+  {
+    name: "<count> didn't make it",
+    kind: 'loss',
+    head: "didn't|not|never|hasn't|haven't make~ it",
+    shape: 'subject',
+  },
+  {
+    name: "<count> didn't survive",
+    kind: 'loss',
+    head: "didn't|not|never survive|survived",
+    shape: 'subject',
+  },
+  { name: '<count> bit the dust', kind: 'loss', head: 'bit|bitten the dust', shape: 'subject' },
+  { name: '<count> carked it', kind: 'loss', head: 'carked|karked|croaked|copped it', shape: 'subject' },
+  {
+    name: '<count> gone',
+    kind: 'loss',
+    head: 'gone|out|snuffed|kaput|caput',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      precedes(p, f, 4, 'count') &&
+      endsAt(p, t) &&
+      p[t]?.is !== 'when' &&
+      !p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'word' &&
+            (piece.verb !== undefined || /^tips$/.test(piece.text)) &&
+            !/^(?:have|has|are|is)$/.test(piece.text),
+        ) &&
+      !p.slice(t).some((piece) => piece.is === 'place'),
+  },
+  {
+    name: '<count> eaten by <pest>',
+    kind: 'loss',
+    head: 'eat~|munched|scoffed|devoured|nibbled|chomped|eaten|demolished|destroyed|trampled|wrecked by',
+    shape: 'subject',
+    cause: 'pest',
+  },
+  {
+    name: '<count> eaten',
+    kind: 'loss',
+    head: 'eaten|munched|devoured|scoffed|nibbled',
+    shape: 'subject',
+    cause: 'pest',
+    when: (p, f) => precedes(p, f, 6, 'count'),
+  },
+  {
+    name: '<pest> had <count> <plant>',
+    kind: 'loss',
+    head: `${PESTS} have~past|get~past|eat~past|take~past|kill~past|munch~past|scoff~past|demolish~past|destroy~past|chomp~past|devour~past|finish~past|nibble~past|do~past|dig~past|break~past|snap~past|knock~past|flatten~past|wreck~past|pull~past|polish~past|trample~past|squash~past|ate|ruined|mowed|sat|dug up|off|through|over|for?`,
+    shape: 'object',
+    cause: 'pest',
+    when: needsPlantOrCount,
+  },
+  {
+    name: '<pest> have had <count> <plant>',
+    kind: 'loss',
+    head: `${PESTS} have~ have~past|get~past|eat~past|take~past|munched|scoffed|destroyed|devoured|eaten|finished|been`,
+    shape: 'object',
+    cause: 'pest',
+    when: needsPlantOrCount,
+  },
+  {
+    name: 'the frost got <count> <plant>',
+    kind: 'loss',
+    head: 'frost|cold|freeze have~|get~|kill~|take~|do~|finish~',
+    shape: 'object',
+    cause: 'frost',
+    when: needsPlantOrCount,
+  },
+  {
+    name: 'rot got <count> <plant>',
+    kind: 'loss',
+    head: 'rot|blackleg have~|get~|take~|kill~|claim~|do~',
+    shape: 'object',
+    cause: 'rot',
+    when: needsPlantOrCount,
+  },
+  {
+    name: 'botrytis got <count> <plant>',
+    kind: 'loss',
+    head: 'botrytis|mould|mildew have~|get~|take~|kill~|claim~|do~',
+    shape: 'object',
+    cause: 'mould',
+    when: needsPlantOrCount,
+  },
+  {
+    name: 'the heat got <count> <plant>',
+    kind: 'loss',
+    head: 'heat|sun|drought|heatwave have~|get~|take~|kill~|fry~|cook~|claim~',
+    shape: 'object',
+    cause: 'drought',
+    when: needsPlantOrCount,
+  },
+  {
+    name: 'binned <count> <plant>',
+    kind: 'loss',
+    head: 'bin~past|chuck~past|throw~past|compost~past|toss~past|dump~past|scrap~past|discard~past|ditch~past|cull~past|destroy~past|turf~past|heave~past|biff~past out|away|off?',
+    shape: 'object',
+    unless: (p, _f, t) =>
+      followsWord(p, t, /^(?:fleece|lid|cover|sheet|party|towel|over)$/) ||
+      /^(?:label|labels)$/.test(wordAt(p, t + 1)),
+  },
+  {
+    name: '<count> in the bin',
+    kind: 'loss',
+    head: 'in|on|to|into the bin|compost|heap|tip|skip|dustbin',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (precedes(p, f, 8, 'count', 'plant') || precedes(p, f, 4, 'word')) &&
+      !p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'word' &&
+            /^(?:chucked|binned|threw|thrown|lost|tossed|chuck|dumped|dead|died|rotted)$/.test(piece.text),
+        ) &&
+      t > 0,
+  },
+  {
+    name: 'killed <count> <plant>',
+    kind: 'loss',
+    head: 'kill~past|murder~past|finish~past',
+    shape: 'object',
+    when: (p, f, t) => closeBehind(p, t, 'plant', 'count') && !/^finish/.test(wordAt(p, f)),
+  },
+  {
+    name: 'let <count> <plant> die',
+    kind: 'loss',
+    head: 'let~|leave~past .. dry|die|rot|freeze|wilt|shrivel|cook|fry',
+    shape: 'object',
+  },
+  {
+    name: 'snapped <count> <plant>',
+    kind: 'loss',
+    head: 'snap~past|break~past|squash~past|crush~past|smash~past|trample~past|behead~past',
+    shape: 'object',
+    cause: 'broken',
+    when: (p, f, t) =>
+      counted(p, f, t) ||
+      /^it$/.test(wordAt(p, f - 1)) ||
+      (closeBehind(p, t, 'plant') && /^(?:a|an)$/.test(wordAt(p, t))),
+  },
+  {
+    name: 'knocked <count> <plant> over',
+    kind: 'loss',
+    head: 'knock~past over|off|down?',
+    shape: 'object',
+    cause: 'broken',
+    when: (p, _f, t) => closeBehind(p, t, 'count') && !followsWord(p, t, /^(?:snapped|broke)$/),
+  },
+  {
+    name: 'dropped <plant> and it broke',
+    kind: 'loss',
+    head: 'drop~past .. broke|snapped|smashed|broken|died',
+    shape: 'object',
+    cause: 'broken',
+  },
+  {
+    name: 'kept <count> <plant>',
+    kind: 'aside',
+    head: 'keep~past',
+    shape: 'object',
+    when: (p, _f, t) => closeBehind(p, t, 'count', 'plant'),
+  },
+];

@@ -1,0 +1,142 @@
+/** Carried to another place; hardening off. */
+import type { Piece } from '../pieces.js';
+import { endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+
+const OUTSIDE = /^(?:outside|indoors|inside|outdoors|under|upstairs|downstairs)$/;
+const THEM = /^(?:them|em|those|they|everything|it|these|batch|lot|cuttings|pots|tray|trays|all|both)$/;
+const toPlace = (pieces: readonly Piece[], _from: number, to: number): boolean =>
+  follows(pieces, to, 'place') || followsWord(pieces, to, OUTSIDE);
+const plantLike = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  (follows(pieces, to, 'plant', 'count') ||
+    followsWord(pieces, to, THEM) ||
+    precedes(pieces, from, 8, 'plant', 'count')) &&
+  toPlace(pieces, from, to);
+const standing = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  precedes(pieces, from, 8, 'plant') &&
+  toPlace(pieces, from, to) &&
+  !pieces
+    .slice(from)
+    .some((piece) => piece.is === 'word' && /^(?:bin|bed|border|ground|heap)$/.test(piece.text));
+
+export const moveRules: readonly Rule[] = [
+  {
+    name: 'moved <plant> to <place>',
+    kind: 'move',
+    head: 'move~past|shift~past|carry~past|transfer~past|relocate~past|lug~past|haul~past|drag~past|cart~past|evict~past|trundle~past|trolley~past|wheel~past|schlep~past|banish~past|promote~past|demote~past|migrate~past|switch~past|ferry~past',
+    shape: 'object',
+    unless: (p, _f, t) => /^(?:on|house|in)$/.test(wordAt(p, t)) && !follows(p, t, 'plant'),
+  },
+  {
+    name: 'brought <plant> into <place>',
+    kind: 'move',
+    head: 'bring~past|fetch~past',
+    shape: 'object',
+    when: plantLike,
+  },
+  {
+    name: 'put <plant> in <place>',
+    kind: 'move',
+    head: 'put~|pop~past|stick~past|place~past|set~past|stand~past|bung~past|shove~past|plonk~past|tuck~past|chuck~past|whack~past|pop~base|sling~past|take~past|get~past|send~past',
+    shape: 'object',
+    when: plantLike,
+    unless: (p, f, t) =>
+      (/^(?:got|get|took|taken|sent)$/.test(wordAt(p, f)) &&
+        !followsWord(p, t, /^(?:to|into|onto|outside|indoors|inside|out|in)$/)) ||
+      followsWord(p, t, /^(?:fleece|lid|cover|cutting|cuttings)$/),
+  },
+  {
+    name: 'took <plant> to <place>',
+    kind: 'move',
+    head: 'take~past them|em|those|it|these',
+    shape: 'object',
+    when: toPlace,
+  },
+  {
+    name: 'emptied <place> into <place>',
+    kind: 'move',
+    head: 'empty~past|clear~past',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'place') && followsWord(p, t, /^(?:into|to|onto)$/),
+  },
+  {
+    name: '<plant> went to <place>',
+    kind: 'move',
+    head: 'go~past|gone|go~ into|to|in|out|onto|on|under|back|up|down',
+    shape: 'subject',
+    when: standing,
+  },
+  {
+    name: '<plant> live in <place>',
+    kind: 'move',
+    head: 'live~|lives|living in|on|under|at',
+    shape: 'subject',
+    when: standing,
+  },
+  {
+    name: '<plant> now in <place>',
+    kind: 'move',
+    head: 'now in|on|under|at|outside|inside|indoors',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 5, 'plant') &&
+      (p[t]?.is === 'place' || wordAt(p, t) === 'the' || OUTSIDE.test(wordAt(p, t - 1))),
+  },
+  {
+    name: '<plant> to <place>',
+    kind: 'move',
+    head: 'to|into|onto|off the? <place>',
+    shape: 'subject',
+    faint: true,
+    when: (p, f) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      !p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'word' && piece.verb !== undefined && !/^(?:mist|pot|water)$/.test(piece.text),
+        ) &&
+      !p.some(
+        (piece) =>
+          piece.is === 'word' &&
+          /^(?:cuttings|cutting|next|close|want|need|going|how|why|will|tomorrow)$/.test(piece.text),
+      ),
+  },
+  { name: 'hardening <plant> off', kind: 'hardenOff', head: 'harden~ .. off|of', shape: 'object' },
+  { name: 'hardening off <plant>', kind: 'hardenOff', head: 'harden~ off|of', shape: 'object' },
+  {
+    name: '<plant> hardening',
+    kind: 'hardenOff',
+    head: 'hardening',
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 9, 'plant'),
+  },
+  {
+    name: 'acclimatising <plant>',
+    kind: 'hardenOff',
+    head: 'acclimatise~|acclimatize~|acclimate~|wean~',
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 6, 'plant', 'word'),
+  },
+  {
+    name: '<plant> out to toughen up',
+    kind: 'hardenOff',
+    head: 'out|outside .. toughen|harden up|off',
+    shape: 'subject',
+  },
+  { name: 'toughening up <plant>', kind: 'hardenOff', head: 'toughen~ up', shape: 'object' },
+  {
+    name: '<plant> out by day',
+    kind: 'hardenOff',
+    head: 'put~|go~past|gone|out|outside|be~|pop~past|stand~past|take~past .. out|outside .. day|days|daytime|daytimes',
+    shape: 'object',
+    when: (p, f) =>
+      p.some((piece) => piece.is === 'word' && /^(?:by|for|during|the|in)$/.test(piece.text)) &&
+      (precedes(p, f, 6, 'plant') || follows(p, f, 'plant') || followsWord(p, f, THEM)) &&
+      p.some(
+        (piece) =>
+          piece.is === 'word' &&
+          /^(?:first|night|nights|in|back|by|daytime|daytimes|during)$/.test(piece.text),
+      ),
+  },
+];
+export { endsAt };

@@ -1,0 +1,217 @@
+/** Planted in final quarters, and plants that leave the collection. */
+import type { Piece } from '../pieces.js';
+import { endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+
+const GARDEN =
+  /^(?:bed|beds|border|borders|ground|garden|flowerbed|flowerbeds|rockery|urn|urns|planter|planters|tubs|tub|trough|troughs|container|containers|basket|baskets|windowbox|windowboxes|patch|plot|allotment|verge|bank|lawn|soil|rows|row|hedge|orchard)$/;
+const garden = (pieces: readonly Piece[], _from: number, to: number): boolean =>
+  followsWord(pieces, to, GARDEN) ||
+  pieces
+    .slice(to, to + 5)
+    .some((piece) => piece.is === 'place' && GARDEN.test(piece.place.split(' ').at(-1) ?? ''));
+
+export const plantOutRules: readonly Rule[] = [
+  {
+    name: 'planted <count> <plant> out',
+    kind: 'plantOut',
+    head: 'plant~past .. out|up',
+    shape: 'object',
+    unless: (p, f, t) =>
+      p.slice(f, t).some((piece) => piece.is === 'word' && /^(?:and|then|in|into)$/.test(piece.text)),
+  },
+  { name: 'planted out <count> <plant>', kind: 'plantOut', head: 'plant~ out', shape: 'object' },
+  {
+    name: 'planted <plant> in <place>',
+    kind: 'plantOut',
+    head: 'plant~past',
+    shape: 'object',
+    unless: (p, _f, t) => follows(p, t, 'size') || followsWord(p, t, /^(?:tubers?|seeds?|bulbs?)$/),
+  },
+  { name: 'bedded out <count> <plant>', kind: 'plantOut', head: 'bed~past out|in?', shape: 'object' },
+  {
+    name: 'set out <count> <plant>',
+    kind: 'plantOut',
+    head: 'set~past|put~ out',
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant', 'count') && garden(p, f, t),
+  },
+  {
+    name: 'put <plant> in the bed',
+    kind: 'plantOut',
+    head: 'put~|pop~past|stick~past|set~past|place~past|bung~past|dig~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      (follows(p, t, 'plant', 'count') || followsWord(p, t, /^(?:them|em|those)$/)) &&
+      garden(p, f, t) &&
+      followsWord(p, t, /^(?:in|into|out|along|round|by|to)$/),
+    unless: (p, _f, t) =>
+      followsWord(p, t, /^(?:cuttings|cutting|fleece|cover)$/) || follows(p, t, 'cutting'),
+  },
+  {
+    name: '<plant> went in the bed',
+    kind: 'plantOut',
+    head: 'go~past|gone|get~past|be~ in|into|out',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (precedes(p, f, 8, 'plant', 'count') || precedes(p, f, 3, 'word')) &&
+      garden(p, f, t) &&
+      (p.slice(0, f).some(({ is }) => is === 'plant') || /^(?:they|them|all)$/.test(wordAt(p, f - 1))),
+    unless: (p) => p.some((piece) => piece.is === 'word' && /^(?:cuttings|cutting)$/.test(piece.text)),
+  },
+  {
+    name: '<plant> in the ground',
+    kind: 'plantOut',
+    head: 'in|into the ground',
+    shape: 'subject',
+    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> in their final home',
+    kind: 'plantOut',
+    head: 'final|permanent|forever|flowering home|homes|place|places|position|positions|quarters|spot|spots',
+    shape: 'subject',
+    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> out, <place>',
+    kind: 'plantOut',
+    head: 'out',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      p[f - 1]?.is === 'plant' &&
+      endsAt(p, t) &&
+      p
+        .slice(t)
+        .some(
+          (piece) =>
+            piece.is === 'place' || (piece.is === 'word' && GARDEN.test(piece.text)) || piece.is === 'count',
+        ) &&
+      garden(p, f, t + 1),
+  },
+];
+
+const NOT_GIVEN =
+  /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go)$/;
+const TOWARDS = /^(?:to|on|for)$/;
+
+export const dispatchRules: readonly Rule[] = [
+  {
+    name: 'gave <count> <plant> to <recipient>',
+    kind: 'dispatch',
+    head: 'give~past|hand~past|pass~past|donate~past|gift~past|present~past|offload~past|rehome~past|slip~past away|on|over?',
+    shape: 'object',
+    how: 'given',
+    when: (p, f, t) =>
+      follows(p, t, 'plant', 'count') ||
+      (precedes(p, f, 6, 'plant', 'count') && followsWord(p, t, /^(?:to|away)$/)),
+    unless: (p, f, t) =>
+      /^(?:up|in)$/.test(wordAt(p, t)) ||
+      (followsWord(p, t, NOT_GIVEN) && !followsWord(p, t, TOWARDS)) ||
+      /^(?:me|us)$/.test(wordAt(p, t)) ||
+      (/^(?:passed|slipped)$/.test(wordAt(p, f)) && !followsWord(p, t, TOWARDS)),
+  },
+  {
+    name: 'sold <count> <plant>',
+    kind: 'dispatch',
+    head: 'sell~past|flog~past',
+    shape: 'object',
+    how: 'sold',
+    unless: (p, _f, t) => /^(?:me|us|out)$/.test(wordAt(p, t)),
+  },
+  {
+    name: 'swapped <count> <plant> with <recipient>',
+    kind: 'dispatch',
+    head: 'swap~past|trade~past|exchange~past',
+    shape: 'object',
+    how: 'swapped',
+    unless: (p, _f, t) => /^(?:to|places|the)$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'count'),
+  },
+  {
+    name: 'did a swap with <recipient>',
+    kind: 'dispatch',
+    head: 'do~past|have~past a? swap|trade',
+    shape: 'object',
+    how: 'swapped',
+    when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'plant'),
+  },
+  {
+    name: 'dispatched <count> <plant> to <recipient>',
+    kind: 'dispatch',
+    head: 'dispatch~past|ship~past|send~past|post~past|deliver~past|mail~past off|out|over?',
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 6, 'plant', 'count'),
+  },
+  {
+    name: 'dispatch: <count> <plant>, <recipient>',
+    kind: 'dispatch',
+    head: 'dispatch|dispatches|delivery|despatch note|:?',
+    shape: 'object',
+    when: (p, f, t) =>
+      f === 0 && p.slice(t).some(({ is }) => is === 'plant') && p.slice(t).some(({ is }) => is === 'count'),
+  },
+  {
+    name: '<count> <plant> went to <recipient>',
+    kind: 'dispatch',
+    head: 'go~past|gone|off|away to|with',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 8, 'plant', 'count'),
+    unless: (p, _f, t) =>
+      follows(p, t, 'place') ||
+      (/^(?:rot|mush|seed|pot|slime|heaven|the|waste)$/.test(wordAt(p, t)) &&
+        !/^(?:vicar|school|church|neighbours?|lady|man|market|hospice|club|society|shop|fete|fair|office|pub|library|girls|lads|ladies|women|care|children)$/.test(
+          wordAt(p, t + 1),
+        )),
+  },
+  {
+    name: '<recipient> took <count> <plant>',
+    kind: 'dispatch',
+    head: 'take~past|have~past|collect~past|buy~past .. home|away|off me|from me?',
+    shape: 'object',
+    how: 'given',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
+      f > 0 &&
+      !/^(?:i|we)$/.test(wordAt(p, f - 1)) &&
+      /^(?:home|away|me)$/.test(wordAt(p, t - 1)),
+  },
+  {
+    name: 'let <recipient> have <count> <plant>',
+    kind: 'dispatch',
+    head: 'let~ .. have|take',
+    shape: 'object',
+    how: 'given',
+    when: (p, _f, t) => follows(p, t, 'plant', 'count'),
+  },
+  {
+    name: 'pressed <count> <plant> on <recipient>',
+    kind: 'dispatch',
+    head: 'press~past|palm~past|foist~past|force~past|thrust~past',
+    shape: 'object',
+    how: 'given',
+    when: (p, _f, t) => follows(p, t, 'plant', 'count') && followsWord(p, t, /^(?:on|onto|upon|off)$/),
+  },
+  {
+    name: '<recipient> got <count> <plant> from me',
+    kind: 'dispatch',
+    head: 'get~past|become|became|have~past .. from me|us',
+    shape: 'object',
+    how: 'given',
+    when: (p, f, t) => p.slice(f).some(({ is }) => is === 'plant') && t > f,
+  },
+  {
+    name: '<count> <plant> to <recipient>',
+    kind: 'dispatch',
+    head: 'to',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(0, f).some(({ is }) => is === 'count') &&
+      p[t]?.is === 'word' &&
+      !/^(?:the|my|a|go|be|do|check|pot|plant|water|move|take|see|get|make|try|keep|grow|root)$/.test(
+        wordAt(p, t),
+      ) &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
+  },
+];

@@ -1,0 +1,132 @@
+/** Rooted cuttings into their own or larger pots. */
+import type { Piece } from '../pieces.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+
+const aboutCuttings = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  pieces
+    .slice(Math.max(0, from - 3), to + 8)
+    .some(
+      (piece) => piece.is === 'word' && /^(?:cutting|cuttings|struck|took|tubers?|crowns?)$/.test(piece.text),
+    );
+const potted = (pieces: readonly Piece[], from: number): boolean =>
+  !/^(?:a|the|each|per|one|every|this|that|in|single|same|whole|my|of)$/.test(wordAt(pieces, from - 1)) ||
+  pieces[from]?.is !== 'word' ||
+  !/^(?:pot|pots)$/.test(wordAt(pieces, from));
+
+export const potOnRules: readonly Rule[] = [
+  {
+    name: 'potted <count> <plant> on',
+    kind: 'potOn',
+    head: 'pot~ .. on|up|individually|separately|singly',
+    shape: 'object',
+    when: (p, f) => potted(p, f) && p[f]?.is === 'word' && wordAt(p, f) !== 'pots',
+    unless: (p, f, t) =>
+      p
+        .slice(f + 1, t - 1)
+        .some((piece) => piece.is === 'word' && /^(?:and|then|but|on|up|into|in)$/.test(piece.text)) ||
+      (p[t]?.is === 'when' && wordAt(p, t - 1) === 'on'),
+  },
+  { name: 'potted on <count> <plant>', kind: 'potOn', head: 'pot~ on|up', shape: 'object', when: potted },
+  { name: 'potted <count> <plant>', kind: 'potOn', head: 'pot~past', shape: 'object' },
+  {
+    name: 'potting: <plant>',
+    kind: 'potOn',
+    head: 'pot~ing',
+    shape: 'object',
+    when: (p, f, t) =>
+      follows(p, t, 'plant') ||
+      (f === 0 && p[t]?.is === 'break' && p.slice(t).some(({ is }) => is === 'plant')),
+    unless: (p, f) => /^(?:of|the|for|like|with|by|about|from|and)$/.test(wordAt(p, f - 1)),
+  },
+  { name: 'repotted <plant>', kind: 'potOn', head: 're? pot~past|repot~', shape: 'object' },
+  {
+    name: 'moved <plant> into <size> pots',
+    kind: 'potOn',
+    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|bring~past|gone|plant~past|rehouse~past|promote~past|place~past .. into|to|in|up|on <size>',
+    shape: 'object',
+    unless: aboutCuttings,
+  },
+  {
+    name: 'moved <plant> into bigger pots',
+    kind: 'potOn',
+    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|gone|place~past|rehouse~past into|to|in|up .. bigger|larger|own|individual|individuals|separate|single|singles|next .. pots|pot|size|ones|modules|cells',
+    shape: 'object',
+    unless: aboutCuttings,
+  },
+  {
+    name: 'moved <plant> into their own pots',
+    kind: 'potOn',
+    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|gone|place~past .. into|to|in|up bigger|larger|their|its|individual|separate|single|own|new .. pots|pot|size|ones',
+    shape: 'object',
+    unless: aboutCuttings,
+  },
+  {
+    name: 'moved up <plant> to <size>',
+    kind: 'potOn',
+    head: 'move~past|go~past|bump~past|step~past|shift~past up .. <size>',
+    shape: 'object',
+  },
+  {
+    name: 'bumped up <count> <plant>',
+    kind: 'potOn',
+    head: 'bump~|step~past|tube~|tub~ up',
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 5, 'plant'),
+  },
+  { name: 'bumped <plant> up', kind: 'potOn', head: 'bump~past|step~past|tube~past .. up', shape: 'object' },
+  { name: 'pricked out <count> <plant>', kind: 'potOn', head: 'prick~ out|on|off', shape: 'object' },
+  {
+    name: 'transplanted <plant>',
+    kind: 'potOn',
+    head: 'transplant~past',
+    shape: 'object',
+    unless: (p, _f, t) => follows(p, t, 'place') && !follows(p, t, 'size'),
+  },
+  {
+    name: 'gave <plant> their own pots',
+    kind: 'potOn',
+    head: 'give~past|give~ing .. pots|pot|<size>',
+    shape: 'object',
+    when: (p, f, t) =>
+      p
+        .slice(f, t)
+        .some(
+          (piece) =>
+            (piece.is === 'word' && /^(?:own|bigger|larger|new|each|individual|next)$/.test(piece.text)) ||
+            piece.is === 'size',
+        ),
+  },
+  {
+    name: '<plant> in its own pot',
+    kind: 'potOn',
+    head: 'their|its own <size>|pots|pot',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 8, 'plant', 'count') || precedes(p, f, 3, 'word'),
+    unless: (p) => p.some((piece) => piece.is === 'word' && /^(?:cuttings|cutting)$/.test(piece.text)),
+  },
+  {
+    name: 'had <count> <plant> in <size> pots',
+    kind: 'potOn',
+    head: 'have~past .. in|into <size>',
+    shape: 'object',
+    when: (p, f, t) => p.slice(f, t).some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> to <size>',
+    kind: 'potOn',
+    head: 'to|into|in|> <size>',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      !p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'word' &&
+            (piece.verb !== undefined || /^(?:cuttings|cutting|taken)$/.test(piece.text)),
+        ) &&
+      !followsWord(p, t, /^(?:please|tomorrow)$/),
+  },
+];
+export { closeBehind };

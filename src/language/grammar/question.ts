@@ -1,0 +1,132 @@
+/** Things asked, by what they ask about. */
+import type { Topic } from '../../ledger/entry.js';
+
+export interface QuestionRule {
+  readonly name: string;
+  readonly topic: Topic;
+  readonly pattern: RegExp;
+  /** Only with a plant or place in the sentence; without one it is small talk. */
+  readonly needsPlant?: true;
+  /** Recognised though no question mark ends it. */
+  readonly unmarked?: true;
+}
+
+/** Words before the question proper. */
+export const PREAMBLE =
+  /^(?:(?:so|now|and|but|right|ok|okay|well|hey|hi|hello|please|hiya|morning|evening|sorry|quick question|question|just wondering|i wonder|wondering|do tell me|tell me|can you tell me|could you tell me|remind me|any idea|do you know|do we know|i forget|i've quite forgotten|i've forgotten|forgot|i forgot|i have forgotten|pray|um|oh|ah|remember|just|out of interest|by the way|btw|can i ask|may i ask|would you know|you wouldn't know|bot|slipnote|yo|then|also|what on earth|i can't remember|can't remember|cannot remember|i don't remember|don't remember|i'd like to know|i want to know|let me know|say|lads|help me out|show me|give me|not sure|i'm not sure|no idea|be a dear and tell me|mind telling me|could you say|would you tell me|please tell me|please say me|say me|do you remember|can you remember|eh|yoke) )+/;
+
+export const questionRules: readonly QuestionRule[] = [
+  {
+    name: 'help',
+    topic: 'help',
+    unmarked: true,
+    pattern:
+      /^(?:help(?: me| please| pls)?|(?:what|which) (?:can|could) (?:you|this|it|i) (?:do|say|ask|tell you|log|write|type)\b.*|what (?:do|can|should|must) i (?:say|type|write|send|tell you)\b.*|how (?:do|does|can|should|must) (?:i|this|it|you|we) (?:use|work|log|record|undo|change|correct|delete|enter|add|make an entry|start|write|tell|note|fix|set|say|get started|do this)\b.*|commands|instructions|what are the commands|what commands.*|how's this work|i need help|i don't know how (?:this|it) works.*|how to use.*|what are you for|show help|menu|what does this do|what do you do)$/,
+  },
+  {
+    name: 'last frost',
+    topic: 'frost',
+    unmarked: true,
+    pattern:
+      /^(?:when|what|whats|what's|when's|whens|is|will|are|any|do|does|how|could|have|chance|has|did|the|should)\b.*\b(?:frost|frosts|frosty|freeze|freezing)\b/,
+  },
+  {
+    name: 'is it safe to plant out',
+    topic: 'frost',
+    pattern:
+      /\b(?:safe|too early|warm enough|too cold|too soon|clear of frost|ok|okay|all right|alright)\b.*\b(?:plant|planting|put|putting|outside|out|outdoors)\b.*/,
+  },
+  {
+    name: 'is it cold tonight',
+    topic: 'frost',
+    pattern:
+      /^(?:how cold|will it be cold|is it (?:going to|gonna) be cold|is it cold|what's the (?:forecast|temperature) (?:for )?tonight|cold tonight)\b/,
+  },
+  {
+    name: 'strike rate of <plant>',
+    topic: 'rate',
+    unmarked: true,
+    pattern:
+      /\b(?:strike rate|success rate|rooting rate|take rate|hit rate|rate of|percentage|what percent|what %|per cent|percent|what proportion|what fraction|success|rooting percentage|how good (?:is|am|are)|failure rate|success with|how successful|% rooted|% of|odds|what share|how many out of|how well do(?:es)?|how well did|what rate|which rate)\b|%/,
+  },
+  {
+    name: 'will I have enough',
+    topic: 'plan',
+    pattern:
+      /\b(?:on track|in time|enough|on schedule|behind|ahead|make (?:it|my|the)|reach|hit my|meet my|target|how many (?:more )?(?:cuttings )?(?:should|do|must|shall|will) (?:i|we) (?:need|take|have to take|want|have|strike|do to)|should i take|how many to take|need to take|have to take|too late (?:to|for)|still time|what's the plan|the plan|plan for|last day to|when should i take|when do i (?:need|have) to (?:take|strike)|when must i take|when to take|latest i can|how many cuttings (?:for|to get|do i need))\b/,
+  },
+  {
+    name: 'what is due',
+    topic: 'due',
+    unmarked: true,
+    pattern:
+      /^(?:what's|whats|what is|what are|what|which|anything|any|is there anything|is anything|are any|are there any|have i anything|who|something|do i have anything|have we anything|jobs|tasks|is there|got anything|have i got anything|what have i|does anything|do any|is any|what do i|what should|what do we|what must|what will|what would|todo|to do|which ones|which of|should i|what jobs|what work|what needs|what wants|are)\b.*\b(?:due|needs? doing|need(?:s|ing)? (?:to be )?(?:done|doing|checking|checked|potting|potted|watering|watered|attention|pinching|pinched|misting|misted|a check|seeing to|looking at|moving|planting|feeding|to)|to do|do (?:today|tomorrow|next|now|first|this|on|at)|on (?:the|my) list|jobs|tasks|ready|overdue|next|outstanding|wants (?:doing|potting|checking)|today's|on today|on for|doing (?:today|this week)|on the cards|pending|waiting|be doing|get on with|needed|must i do|have to do|check today|chores|up (?:today|next)|happening|left to do|needs (?:me|my))\b/,
+  },
+  {
+    name: 'due today',
+    topic: 'due',
+    unmarked: true,
+    pattern:
+      /^(?:due(?: today| now| this week| tomorrow)?|todo|to do|what now|what next|today's (?:jobs|list|round|tasks)|jobs(?: for)?(?: today| this week| tomorrow)?|what's (?:next|up|on|to do)(?: today| this week| tomorrow)?|whats (?:next|on)|anything (?:today|for me|i should do|else today|to do|doing)|what today|the list|list for today)$/,
+  },
+  {
+    name: 'when are <plant> due',
+    topic: 'due',
+    pattern:
+      /^when\b.*\b(?:due|ready|need|needs|be (?:checked|potted|planted|looked)|should i (?:check|pot|plant|pinch|look|repot|move|harden|water|feed)|must i (?:check|pot|plant|pinch|look|repot|transplant|move|water)|do i (?:check|pot|plant|pinch|need)|can i (?:check|pot|plant|pinch|move|put)|shall i|to (?:check|pot|plant|pinch|look|repot))\b/,
+  },
+  {
+    name: 'when did I',
+    topic: 'when',
+    unmarked: true,
+    pattern:
+      /^(?:when|what day|what date|which day|which date|how long (?:ago|since|have|has|is it|till|until|before|do|does|will|did|are|were)|what time|since when|how old|how many (?:days|weeks|months) (?:ago|since|till|until|before|have|has|old|is|are))\b/,
+  },
+  {
+    name: 'where is <plant>',
+    topic: 'where',
+    unmarked: true,
+    pattern:
+      /^(?:where|where's|wheres|which (?:bench|shelf|place|tunnel|house|frame|windowsill|tray|room|greenhouse|bed)|what (?:bench|shelf|place|tunnel) (?:is|are)|what have (?:i|we) done with|what did (?:i|we) do with|(?:have i|i've) lost track of|where abouts|whereabouts|what happened (?:to|with)|have you seen|has anyone seen|on what|in what|location of)\b/,
+  },
+  {
+    name: 'what is in <place>',
+    topic: 'where',
+    unmarked: true,
+    pattern:
+      /^(?:what's|whats|what is|what are|what have (?:i|we) (?:got )?|what do (?:i|we) have|what|which|what've i got|who's|list|anything|show)\b.*\b(?:in|on|under|at) (?:the |my |our )?/,
+  },
+  {
+    name: 'how many <plant>',
+    topic: 'count',
+    unmarked: true,
+    pattern:
+      /\bhow many\b|\bhow much\b|^(?:number of|count|total|tally)\b|\b(?:count|total|tally|stock level|numbers)$|^what's (?:the|my) (?:count|total|tally)|\bwhat (?:number|quantity|total|count)\b|^(?:have i|do i have|have we|do we have|is there|are there|got|have i got) (?:got )?any\b.*\b(?:left|more|spare|still)\b/,
+  },
+  {
+    name: 'history of <plant>',
+    topic: 'history',
+    unmarked: true,
+    pattern:
+      /\bhistory\b|^what (?:did|have) (?:i|we)\b.*|^what (?:happened|went on|was done|has been done|got done|was i doing)\b.*|^(?:log|diary|record|summary|recap|journal|story|notes) (?:of|for|on|from)\b.*|\b(?:log|diary|journal|summary|recap)$|^(?:what's|whats) (?:been done|happened|the story|been happening|been going)\b.*|^last (?:week|month)'s\b.*|^(?:have i|did i|have we|did we|has anyone|did anyone)\b.*/,
+  },
+  {
+    name: 'how are <plant>',
+    topic: 'status',
+    unmarked: true,
+    needsPlant: true,
+    pattern:
+      /^(?:how|how's|hows|how're|what way|what's (?:up|happening|the (?:state|status|story|situation|craic|news|latest))|whats (?:up|happening|the)|any (?:news|update|updates|roots|sign|signs|progress|luck|joy|change|word)|are|is|have|has|did|do|does|status|state|update on|what about|how about|will|can|should|could|would|any|which|what)\b/,
+  },
+  {
+    name: '<plant> status',
+    topic: 'status',
+    unmarked: true,
+    needsPlant: true,
+    pattern: /\b(?:status|update|progress|doing ok|doing)$/,
+  },
+];
+
+/** Words that open a question even without its mark. */
+export const OPENS_QUESTION =
+  /^(?:what(?:'s|s)? (?!a\b|with\b)|when(?:'s|s)? (?:is|are|was|were|did|do|does|will|should|can|must|shall|have|has|am|to|would|could|the|our|my|are)|when's|where(?:'s|s|\b)|how (?:many|much|are|is|do|does|did|long|old|have|has|well|about|come|can|will|should|to|goes|would|be|was|were|am|good)|how's|hows|which|who|who's|whose|is (?!done)|are (?!rooted)|am i|did (?:i|we|the|my|they|it|you)\b|do (?:i|we|the|my|they|you|any)\b|does|have (?:i|we|the|my|they|you|any)\b|has (?:the|my|it|anyone|any)\b|will (?:i|we|the|my|they|it|there|this|these)\b|can (?:i|you|we|they)\b|could (?:i|you|we)\b|should (?:i|we|they|the)\b|shall (?:i|we)\b|any (?:news|sign|signs|update|updates|roots|idea|jobs|word|luck|progress|change|chance|frost)|anything (?:due|to do|need|needs|ready|for)|is there|are there|whats|wheres|hows|whens|what way)\b/;

@@ -1,0 +1,17 @@
+/** Observations about plants that are no act: how they look, what has come, what sits on them. */
+
+/** Words of what growers see; one of them makes a sentence about a plant a remark even without a verb. */
+export const OBSERVED =
+  /\b(?:leggy|stretched|stretching|spindly|etiolated|drawn|lanky|straggly|yellow|yellowing|yellowed|yellows|chlorotic|chlorosis|brown|browning|browned|pale|paler|bleached|purple|purpling|red|reddening|bronzing|variegated|variegation|black|spots?|spotted|spotty|blotchy|blotches|mottled|edges|curl|curls|curling|curled|crinkled|crinkly|cupped|wilt|wilting|wilted|wilty|droop|drooping|droopy|drooped|drooped|flop|floppy|flopping|flopped|limp|sad|sorry|poorly|sick|sickly|unhappy|sulking|sulky|miserable|struggling|stressed|stunted|slow|weak|thin|healthy|happy|happier|perky|perked|perking|thriving|vigorous|strong|sturdy|bushy|bushing|compact|lush|gorgeous|beautiful|lovely|fine|great|well|good|bad|better|worse|rubbish|terrible|awful|amazing|brilliant|bud|buds|budding|budded|flower|flowers|flowering|flowered|bloom|blooms|blooming|blossom|petals?|colour|color|scent|perfume|smell|smells|seed ?heads?|pods?|shoots?|sideshoots?|growth|growing|grown|grow|leaf|leaves|stems?|tips?|tops|foliage|nodes?|callus|callused|callusing|calloused|new|sprouting|sprouted|sprout|shooting|suckers?|runners?|pups?|greenfly|whitefly|blackfly|aphids?|thrips?|mites?|mealybugs?|mealy|scale|gnats?|sciarid|fungus|slugs?|snails?|caterpillars?|weevils?|leafminer|holes?|nibbled|chewed|munched|webbing|webs?|mildew|mould|mouldy|mold|rust|botrytis|blackleg|virus|rot|rotting|mushy|soft|soggy|wet|dry|crispy|crisp|crisping|scorch|scorched|scorching|sunburnt|sunburn|burnt|frosted|sticky|honeydew|algae|moss|liverwort|toppling|leaning|lopsided|tall|taller|short|big|bigger|huge|massive|tiny|small|size|inch(?:es)?|cm|outgrowing|overgrown|rootbound|pot ?bound|crowded|mush|shrivelling|shrivelled|dropping|dropped|dropping leaves|shedding|defoliated|sport|reverted|reverting|vein|veins|glossy|hairy|furry|recovered|recovering|reviving|revived|romping|racing|settled|settling|establishing|established|taking off|moving|colouring|open|opened|opening|out|early|late)\b/;
+
+/** Strong enough to stand without any plant named. */
+export const OBSERVED_ALONE =
+  /\b(?:leggy|etiolated|spindly|yellowing|chlorotic|greenfly|whitefly|blackfly|aphids?|thrips|mealybugs?|spider mites?|sciarid|fungus gnats?|vine weevils?|first (?:buds?|flowers?|blooms?|shoots?|leaves)|(?:buds?|flowers?|blooms|shoots) (?:showing|opening|coming|forming|appearing)|new (?:growth|shoots?|leaves)|leaves (?:are |have |all |going |gone |turning |look |looking |curling|dropping|yellowing|browning)+|callus(?:ed|ing)?|mildew|botrytis|pot ?bound|rootbound|wilting|drooping|algae)\b/;
+
+/** Verbs that tell how a plant is. */
+export const STATIVE =
+  /^(?:be|look|seem|get|go|have|become|show|grow|put|turn|start|set|smell|keep|stay|need|want|drop|lose|make|come|flower|bloom|bud|droop|flop|yellow|struggle|sulk|wilt|hold|stand|like|love|hate|do|recover|take|open)$/;
+
+/** Talk about a plant that observes nothing. */
+export const IDLE =
+  /\b(?:favou?rite|wish|hope|hoping|love (?:the|my|that|this)|excited|can't wait|thinking|thought|dream|funny|joke|named|name|called|bought the|wonder|wondering|if|would|could|might|maybe|asked|told|says|said|reckons?|thinks|remember|photo|picture|painting|book|article|video|forgot|forgotten|didn't|haven't|never|not sure|no idea|jealous|envy|envious|admired|admires|compliments?|show off|visited|visit|label|labels)\b/;

@@ -1,0 +1,232 @@
+/** What a rule of the grammar is: a record named like the phrase that it accepts, with the words that carry the act. */
+import type { Care, Cause, EntryKind, Manner } from '../../ledger/entry.js';
+import type { Piece } from '../pieces.js';
+
+/**
+ * Where the plant and its number stand: behind the head ("took 5 …"), before it ("5 … rooted"), or whole in the head's
+ * own words.
+ */
+export type Shape = 'object' | 'subject';
+
+export interface Rule {
+  readonly name: string;
+  /** `aside`: words of doing that log nothing themselves ("kept three"), but name the plant for what follows. */
+  readonly kind: EntryKind | 'aside';
+  /**
+   * The head: words divided by spaces. `pot~` any form of the verb, `pot~past` one form, `on|up` either, `on?` may be
+   * absent, `..` up to eight pieces that are no break, `<count>` a piece of that kind, a bare word itself.
+   */
+  readonly head: string;
+  readonly shape: Shape;
+  /** Telegraphic: counts only where no other rule speaks in its clause. */
+  readonly faint?: true;
+  readonly cause?: Cause;
+  readonly care?: Care;
+  readonly how?: Manner;
+  /** Of a check: what it says without a number. */
+  readonly rooted?: 'none' | 'all' | 'some';
+  /** Holds the rule back where its words mean something else; sees the whole row and the head's place in it. */
+  readonly unless?: (pieces: readonly Piece[], from: number, to: number) => boolean;
+  readonly when?: (pieces: readonly Piece[], from: number, to: number) => boolean;
+  /** Phrases that the rule alone must read as `kind`; tests run them. */
+  readonly phrasings?: readonly string[];
+  /** Phrases that hold its words and must not be read as `kind`. */
+  readonly mustNot?: readonly string[];
+}
+
+export interface Hit {
+  readonly rule: Rule;
+  /** First piece of the head and the one past its last, gaps included. */
+  readonly from: number;
+  readonly to: number;
+  /** The pieces that the head's own words are, without the gaps. */
+  readonly own: readonly number[];
+}
+
+type Element =
+  | { readonly test: (piece: Piece) => boolean; readonly optional: boolean; readonly key: string }
+  | { readonly gap: true };
+
+const compiled = new Map<string, readonly Element[]>();
+
+function elements(head: string): readonly Element[] {
+  const known = compiled.get(head);
+  if (known) return known;
+  const list = head.split(' ').map((part): Element => {
+    if (part === '..') return { gap: true };
+    const optional = part.endsWith('?');
+    const body = optional ? part.slice(0, -1) : part;
+    const tests = body.split('|').map(alternative);
+    return { optional, key: body, test: (piece) => tests.some((test) => test(piece)) };
+  });
+  compiled.set(head, list);
+  return list;
+}
+
+function alternative(text: string): (piece: Piece) => boolean {
+  if (text.startsWith('<')) {
+    const is = text.slice(1, -1);
+    return (piece) => piece.is === is;
+  }
+  const [lemma, form] = text.split('~');
+  if (form !== undefined)
+    return (piece) =>
+      piece.is === 'word' && piece.verb?.lemma === lemma && (form === '' || piece.verb?.form === form);
+  return (piece) => piece.is === 'word' && piece.text === text;
+}
+
+/** The elements that a match may begin with: the leading optional ones and the first that must stand. */
+function openingsOf(list: readonly Element[]): readonly Exclude<Element, { readonly gap: true }>[] {
+  const openings: Exclude<Element, { readonly gap: true }>[] = [];
+  for (const element of list) {
+    if ('gap' in element) break;
+    openings.push(element);
+    if (!element.optional) break;
+  }
+  return openings;
+}
+
+const GAP_LIMIT = 8;
+
+function matchAt(
+  list: readonly Element[],
+  pieces: readonly Piece[],
+  start: number,
+): { to: number; own: number[] } | undefined {
+  const own: number[] = [];
+  let at = start;
+  for (let n = 0; n < list.length; n++) {
+    const element = list[n];
+    if (!element) break;
+    if ('gap' in element) {
+      const next = list[n + 1];
+      if (!next || 'gap' in next) return undefined;
+      let skipped = 0;
+      while (skipped <= GAP_LIMIT) {
+        const piece = pieces[at];
+        if (!piece || piece.is === 'break') return undefined;
+        if (next.test(piece)) break;
+        at++;
+        skipped++;
+      }
+      if (skipped > GAP_LIMIT) return undefined;
+      continue;
+    }
+    const piece = pieces[at];
+    if (piece && element.test(piece)) {
+      own.push(at);
+      at++;
+    } else if (!element.optional) return undefined;
+  }
+  return { to: at, own };
+}
+
+/** Every place where a rule's head stands, the best at each place: more words first, then the order of the rules. */
+export function findHits(rules: readonly Rule[], pieces: readonly Piece[]): readonly Hit[] {
+  const hits: (Hit & { readonly order: number })[] = [];
+  for (const [order, rule] of rules.entries()) {
+    const list = elements(rule.head);
+    const openings = openingsOf(list);
+    for (let at = 0; at < pieces.length; at++) {
+      const piece = pieces[at];
+      if (!piece || !openings.some((opening) => opening.test(piece))) continue;
+      const match = matchAt(list, pieces, at);
+      if (!match || match.own[0] !== at) continue;
+      if (rule.unless?.(pieces, at, match.to) === true) continue;
+      if (rule.when && !rule.when(pieces, at, match.to)) continue;
+      hits.push({ rule, from: at, to: match.to, own: match.own, order });
+    }
+  }
+  hits.sort(
+    (a, b) =>
+      Number(a.rule.faint ?? false) - Number(b.rule.faint ?? false) ||
+      b.own.length - a.own.length ||
+      a.order - b.order ||
+      a.from - b.from,
+  );
+  const taken = new Set<number>();
+  const kept: Hit[] = [];
+  for (const hit of hits) {
+    if (hit.own.some((at) => taken.has(at))) continue;
+    if (hit.rule.faint && kept.length > 0) continue;
+    for (const at of hit.own) taken.add(at);
+    kept.push(hit);
+  }
+  return kept.sort((a, b) => a.from - b.from);
+}
+
+/** The text of a word piece at `at`, else the empty word. */
+export function wordAt(pieces: readonly Piece[], at: number): string {
+  const piece = pieces[at];
+  return piece?.is === 'word' ? piece.text : '';
+}
+
+/** Whether one of `kinds` stands among the pieces from `from` up to the next break. */
+export function follows(pieces: readonly Piece[], from: number, ...kinds: readonly Piece['is'][]): boolean {
+  for (let at = from; at < pieces.length; at++) {
+    const piece = pieces[at];
+    if (!piece || piece.is === 'break') return false;
+    if (kinds.includes(piece.is)) return true;
+  }
+  return false;
+}
+
+/** Whether one of `words` stands between `from` and the next break. */
+export function followsWord(pieces: readonly Piece[], from: number, words: RegExp): boolean {
+  for (let at = from; at < pieces.length; at++) {
+    const piece = pieces[at];
+    if (!piece || piece.is === 'break') return false;
+    if (piece.is === 'word' && words.test(piece.text)) return true;
+  }
+  return false;
+}
+
+/** Whether a count or plant stands among the `reach` pieces before `from`, back to a break. */
+export function precedes(
+  pieces: readonly Piece[],
+  from: number,
+  reach: number,
+  ...kinds: readonly Piece['is'][]
+): boolean {
+  for (let at = from - 1; at >= Math.max(0, from - reach); at--) {
+    const piece = pieces[at];
+    if (!piece) return false;
+    if (piece.is === 'break') {
+      // "Sevenoaks Nine: three rooted", "FU36, 24 out": a plant before a single break still counts.
+      if (!kinds.includes('plant') || pieces[at - 1]?.is !== 'plant') return false;
+      continue;
+    }
+    if (kinds.includes(piece.is)) return true;
+  }
+  return false;
+}
+
+/** Whether one of `kinds` stands close behind `from`, before a break, a conjunction or another verb. */
+export function closeBehind(
+  pieces: readonly Piece[],
+  from: number,
+  ...kinds: readonly Piece['is'][]
+): boolean {
+  for (let at = from; at < Math.min(pieces.length, from + 7); at++) {
+    const piece = pieces[at];
+    if (!piece || piece.is === 'break') return false;
+    if (kinds.includes(piece.is)) return true;
+    if (piece.is === 'word' && (/^(?:and|then|but)$/.test(piece.text) || piece.verb?.form === 'past'))
+      return false;
+  }
+  return false;
+}
+
+/** Whether the head stands at the end of what is said: a break, the end or a time follows. */
+export function endsAt(pieces: readonly Piece[], to: number): boolean {
+  const piece = pieces[to];
+  return (
+    !piece ||
+    piece.is === 'break' ||
+    piece.is === 'when' ||
+    (piece.is === 'word' &&
+      /^(?:and|but|then|too|now|already|again|altogether|completely|overnight|so|unfortunately|sadly|alas|because|as|on|from|i|which|that)$/.test(
+        piece.text,
+      ))
+  );
+}

@@ -1,0 +1,183 @@
+/** Stock plants bought, given, potted up or woken; rooted plants that come in. */
+import type { Piece } from '../pieces.js';
+import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+
+const STOCK =
+  /^(?:stock|tuber|tubers|crown|crowns|mother|parent|stockplant|stool|stools|rootstock|rhizome|rhizomes)$/;
+const YOUNG =
+  /^(?:plug|plugs|rooted|liner|liners|plantlets|plantlet|young|plugplants|babies|divisions|starter|starters|plantling|tubestock)$/;
+const ofStock = (pieces: readonly Piece[], _f: number, to: number): boolean => followsWord(pieces, to, STOCK);
+const anyStock = (pieces: readonly Piece[]): boolean =>
+  pieces.some((piece) => piece.is === 'word' && STOCK.test(piece.text));
+const ofYoung = (pieces: readonly Piece[], f: number, _to: number): boolean =>
+  pieces.slice(Math.max(0, f - 7), f + 12).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) ||
+  follows(pieces, f, 'size');
+const bought =
+  'buy~past|get~past|purchase~past|pick~past|collect~past|acquire~past|order~past|nab~past|grab~past up?';
+
+export const stockRules: readonly Rule[] = [
+  {
+    name: 'potted up <count> tubers',
+    kind: 'stock',
+    head: 'pot~past up|on?',
+    shape: 'object',
+    when: ofStock,
+  },
+  {
+    name: 'boxed up <count> tubers',
+    kind: 'stock',
+    head: 'box~past up?',
+    shape: 'object',
+    when: (p, f) => anyStock(p) || p.slice(f).some((piece) => piece.is === 'word' && piece.text === 'growth'),
+  },
+  {
+    name: 'bought <count> plugs of <plant>',
+    kind: 'receive',
+    head: bought,
+    shape: 'object',
+    when: (p, f, t) =>
+      ofYoung(p, f, t) && follows(p, t, 'plant') && !ofStock(p, f, t) && !followsWord(p, t, /^cuttings$/),
+  },
+  {
+    name: 'bought <plant>',
+    kind: 'stock',
+    head: 'buy~past|purchase~past|acquire~past',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant'),
+  },
+  {
+    name: 'got <plant> as stock',
+    kind: 'stock',
+    head: 'get~past|pick~past|collect~past|lift~past|dig~past|divide~past up?',
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant') && ofStock(p, f, t),
+  },
+  { name: 'received <count> <plant>', kind: 'receive', head: 'receive~past|unpack~past', shape: 'object' },
+  {
+    name: '<count> <plant> received',
+    kind: 'receive',
+    head: 'received',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 7, 'plant'),
+  },
+  {
+    name: '<count> <plant> arrived',
+    kind: 'receive',
+    head: 'arrive~past|turned|came|come|been up|in|delivered?',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (p.slice(0, f).some(({ is }) => is === 'plant' || is === 'count') ||
+        p.slice(t).some(({ is }) => is === 'plant')) &&
+      p.some(({ is }) => is === 'plant') &&
+      !anyStock(p) &&
+      (/^arrived$/.test(wordAt(p, f)) ||
+        /^(?:up|in|delivered)$/.test(wordAt(p, t - 1)) ||
+        wordAt(p, t) === 'from'),
+    unless: (p, _f, t) =>
+      /^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2)),
+  },
+  {
+    name: 'delivery of <count> <plant>',
+    kind: 'receive',
+    head: 'take~past|get~past|have~past|a? delivery|order|parcel|box of',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant'),
+  },
+  {
+    name: 'plugs in: <count> <plant>',
+    kind: 'receive',
+    head: 'plugs|plug|liners in|plants|of',
+    shape: 'object',
+    faint: true,
+    when: (p, f, t) =>
+      f < 3 && p.slice(t).some(({ is }) => is === 'plant') && p.some(({ is }) => is === 'count'),
+  },
+  {
+    name: '<count> <plant> plugs in',
+    kind: 'receive',
+    head: 'plugs|liners|plantlets in|came|here|delivered?',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      precedes(p, f, 5, 'plant') &&
+      p.slice(0, f).some(({ is }) => is === 'count') &&
+      (wordAt(p, t - 1) === 'in' || endsAt(p, t)),
+  },
+  {
+    name: '<giver> gave me <count> rooted <plant>',
+    kind: 'receive',
+    head: 'give~past|hand~past|bring~past|send~past|sell~past|let~ me|us',
+    shape: 'object',
+    when: (p, f, t) =>
+      follows(p, t, 'plant') &&
+      ofYoung(p, f, t) &&
+      follows(p, t, 'count') &&
+      !followsWord(p, t, /^(?:snip|take|cut|pinch|have|cuttings)$/),
+  },
+  {
+    name: '<giver> gave me <plant>',
+    kind: 'stock',
+    head: 'give~past|bring~past|send~past|sell~past|pass~past me|us',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings|cutting|home|back)$/),
+  },
+  {
+    name: 'was given <plant>',
+    kind: 'stock',
+    head: 'was|were|been|got given|gifted',
+    shape: 'object',
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings|cutting)$/) && !ofYoung(p, t, t),
+  },
+  {
+    name: 'was given <count> rooted <plant>',
+    kind: 'receive',
+    head: 'was|were|been|got given|gifted',
+    shape: 'object',
+    when: (p, _f, t) => closeBehind(p, t, 'plant') && ofYoung(p, t, t),
+  },
+  {
+    name: '<plant> came as a stock plant',
+    kind: 'stock',
+    head: 'come~past|arrive~past|came',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 8, 'plant') && anyStock(p),
+  },
+  {
+    name: 'woke <plant>',
+    kind: 'stock',
+    head: 'wake~past|start~past|bring~past|coax~past up|off?',
+    shape: 'object',
+    when: (p, f, t) =>
+      (ofStock(p, f, t) || followsWord(p, t, /^growth$/)) && p.some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<count> <plant> tubers started',
+    kind: 'stock',
+    head: 'tubers|tuber|crowns|stools|crown',
+    shape: 'subject',
+    faint: true,
+    when: (p) =>
+      p.some(({ is }) => is === 'plant') &&
+      p.some(({ is }) => is === 'count') &&
+      !p.some(
+        (piece) =>
+          piece.is === 'word' &&
+          /^(?:need|want|look|looking|rotten|rotting|dead|buy|must|soft|sprouting)$/.test(piece.text),
+      ),
+  },
+  {
+    name: '<plant> tubers started',
+    kind: 'stock',
+    head: 'tubers|tuber|crowns|stools|crown .. started|potted|boxed|woken|up|off|going',
+    shape: 'subject',
+    when: (p) => p.some(({ is }) => is === 'plant'),
+  },
+  {
+    name: 'new stock plant <plant>',
+    kind: 'stock',
+    head: 'new|another stock|mother|parent plant|plants',
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 5, 'plant'),
+  },
+];

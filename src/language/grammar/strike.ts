@@ -1,0 +1,288 @@
+/** Cuttings taken and inserted. */
+import type { Piece } from '../pieces.js';
+import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+
+const CUTTINGS =
+  /^(?:cutting|cuttings|slip|slips|piece|pieces|stem|stems|shoots|shoot|bits|bit|basals|tips|nodes|babies)$/;
+
+/** "Took" is a strike only with something taken from a plant behind it. */
+function takesSomethingElse(pieces: readonly Piece[], from: number, to: number): boolean {
+  if (isRelative(pieces, from)) return true;
+  const next = wordAt(pieces, to);
+  if (
+    /^(?:out|off|away|delivery|photos?|pictures?|ages|stock|advice|care|time|notes?|part|place|over|down|it|him|her|home|apart|forever|long|root|roots|ill|pity|hours|days|weeks)$/.test(
+      next,
+    )
+  )
+    return true;
+  if (
+    /^(?:the|a|my|their|some)$/.test(next) &&
+    /^(?:lid|lids|cover|covers|fleece|tops|day|temperature|train|bus|car|dog|kids|children|photo|photos|pictures|picture|plunge|tips|heads|head|hint|morning|afternoon|opportunity|liberty|top|bag|bags|cloche|domes?|week|weekend|rest|lot)$/.test(
+      wordAt(pieces, to + 1),
+    )
+  )
+    return true;
+  if (/^(?:them|em|those|these|it|they)$/.test(next)) return !followsWord(pieces, to, /^(?:from|with)$/);
+  if (
+    follows(pieces, to, 'plant') &&
+    followsWord(pieces, to, /^to$/) &&
+    !follows(pieces, to, 'cutting') &&
+    !followsWord(pieces, to, CUTTINGS) &&
+    follows(pieces, to, 'place')
+  )
+    return true;
+  return !follows(pieces, to, 'plant', 'count', 'cutting') && !followsWord(pieces, to, CUTTINGS);
+}
+
+/** "The ones I took on 5 March": the words tell which, nothing new was struck. */
+function isRelative(pieces: readonly Piece[], from: number): boolean {
+  let at = from - 1;
+  while (/^(?:have|had|just|only|last|first|did|all)$/.test(wordAt(pieces, at))) at--;
+  if (!/^(?:i|we)$/.test(wordAt(pieces, at))) return false;
+  const before = wordAt(pieces, at - 1);
+  return (
+    /^(?:ones|those|that|which|lot|batch|plants|one|what)$/.test(before) ||
+    (pieces[at - 1]?.is === 'plant' && at > 1 && !/^of$/.test(wordAt(pieces, at - 2))) ||
+    (/^cuttings$/.test(before) && wordAt(pieces, at - 2) !== '')
+  );
+}
+
+const mentionsCuttings = (pieces: readonly Piece[], _from: number, to: number): boolean =>
+  followsWord(pieces, to, CUTTINGS) || follows(pieces, to, 'cutting');
+
+const spoken = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  mentionsCuttings(pieces, from, to) && follows(pieces, to, 'count', 'plant') && !isRelative(pieces, from);
+
+const told =
+  /^(?:need|needs|want|wants|look|looks|looking|are|is|going|gone|getting|from|should|still|doing|seem|got|have|has|rooted|later|where|which|that|if|for|will|would|my|these|those|your|how|took)$/;
+
+/** Telegraphic: "14 box cuttings, nodal" and nothing that says otherwise. */
+const bareCuttings = (pieces: readonly Piece[], from: number, _to: number): boolean => {
+  if (!pieces.some(({ is }) => is === 'plant')) return false;
+  if (!pieces.some(({ is }) => is === 'count' || is === 'pots')) return false;
+  return !pieces.some(
+    (piece, at) =>
+      piece.is === 'word' &&
+      (told.test(piece.text) ||
+        (piece.verb !== undefined &&
+          at !== from &&
+          !/^(?:heel|root|water|place|tip|stem|leaf|pot|bed|cut|cutting|cuttings|shade)$/.test(piece.text) &&
+          !/^(?:push|put|go|do|tuck|pop|dip|stick)$/.test(piece.verb.lemma))),
+  );
+};
+
+const allSlots = (pieces: readonly Piece[]): boolean =>
+  pieces.every(
+    (piece) =>
+      piece.is !== 'word' ||
+      /^(?:of|the|in|on|with|each|a|all|at|from|my|new|more|into|under|and|cuttings|cutting|done|per|to|today|it|them|before|tea|lunch|every|one|x)$/.test(
+        piece.text,
+      ),
+  );
+
+export const strikeRules: readonly Rule[] = [
+  {
+    name: 'took <count> cuttings of <plant>',
+    kind: 'strike',
+    head: 'take~past',
+    shape: 'object',
+    unless: (p, f, t) =>
+      takesSomethingElse(p, f, t) ||
+      (endsAt(p, t) && precedes(p, f, 6, 'plant', 'count')) ||
+      /^(?:be|been|got)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: '<count> <plant> taken',
+    kind: 'strike',
+    head: 'taken|took',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 8, 'plant', 'count') &&
+      (endsAt(p, t) || p[t]?.is === 'place' || /^(?:from|in|into|with|as|at)$/.test(wordAt(p, t))) &&
+      !/^(?:i|we)$/.test(wordAt(p, f - 1)) &&
+      !/^(?:have|has)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: 'take <count> cuttings of <plant>',
+    kind: 'strike',
+    head: 'take~base',
+    shape: 'object',
+    unless: takesSomethingElse,
+  },
+  {
+    name: 'taking <count> cuttings of <plant>',
+    kind: 'strike',
+    head: 'take~ing',
+    shape: 'object',
+    unless: takesSomethingElse,
+  },
+  {
+    name: 'struck <count> <plant>',
+    kind: 'strike',
+    head: 'strike~',
+    shape: 'object',
+    unless: (p, f, t) => isRelative(p, f) || wordAt(p, t) === 'rate',
+  },
+  {
+    name: 'stuck <count> <plant>',
+    kind: 'strike',
+    head: 'stick~past',
+    shape: 'object',
+    unless: (p, f, t) =>
+      isRelative(p, f) ||
+      (/^(?:them|it|em|the|inside|indoors|at|with|to|together|on|like)$/.test(wordAt(p, t)) &&
+        !follows(p, t, 'count', 'cutting')),
+  },
+  {
+    name: 'inserted <count> <plant>',
+    kind: 'strike',
+    head: 'insert~past|propagate~past|slip~past|clip~past|snip~past|layer~past',
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 6, 'plant'),
+  },
+  {
+    name: 'sticking <count> <plant>',
+    kind: 'strike',
+    head: 'strike~ing|stick~ing|inserting',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'count') && follows(p, t, 'plant'),
+  },
+  {
+    name: 'cut <count> <plant>',
+    kind: 'strike',
+    head: 'cut~past|cut~base',
+    shape: 'object',
+    when: (p, f, t) =>
+      !isRelative(p, f) &&
+      !/^(?:back|down|off|the|it|them)$/.test(wordAt(p, t)) &&
+      (mentionsCuttings(p, f, t) || (closeBehind(p, t, 'count') && follows(p, t, 'plant'))),
+  },
+  {
+    name: 'did <count> cuttings of <plant>',
+    kind: 'strike',
+    head: 'do~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      spoken(p, f, t) ||
+      (p[t]?.is === 'count' &&
+        closeBehind(p, t, 'plant') &&
+        (follows(p, t, 'pots', 'cutting') || p.length < t + 5) &&
+        !followsWord(p, t, /^to$/)),
+  },
+  {
+    name: 'made <count> cuttings of <plant>',
+    kind: 'strike',
+    head: 'make~past|prepare~past|prep~past|harvest~past',
+    shape: 'object',
+    when: spoken,
+  },
+  {
+    name: 'snipped <count> cuttings off <plant>',
+    kind: 'strike',
+    head: 'nick~past|start~past|get~past|grab~past|pop~past|bung~past|push~past|dib~past|dibble~past|set~past|place~past|steal~past|pinch~past|fill~past|do~past|cadge~past|liberate~past|root~past|have~past|try~past|put~|tuck~past|shove~past|plonk~past|lift~past|chop~past',
+    shape: 'object',
+    when: spoken,
+    unless: (p, _f, t) =>
+      /^(?:rid|the|on|home|to)$/.test(wordAt(p, t)) ||
+      followsWord(p, t, /^(?:died|rotted|rooted|dead|compost(?:ed)?|bin)$/),
+  },
+  {
+    name: 'started <pots> of <plant> off',
+    kind: 'strike',
+    head: 'start~past off?',
+    shape: 'object',
+    when: (p, _f, t) =>
+      follows(p, t, 'pots') && follows(p, t, 'plant') && !followsWord(p, t, /^(?:tubers?|crowns?)$/),
+  },
+  {
+    name: 'put <count> <plant> in <medium>',
+    kind: 'strike',
+    head: 'put~|pop~past|stick~past|bung~past|place~past|chuck~past|shove~past|set~past|root~past|dunk~past|plonk~past .. in|into <medium>',
+    shape: 'object',
+    when: (p, f, t) =>
+      (p.slice(f, t).some(({ is }) => is === 'count' || is === 'cutting') ||
+        p.slice(f, t).some((piece) => piece.is === 'word' && CUTTINGS.test(piece.text))) &&
+      !p.slice(f, t).some(({ is }) => is === 'size'),
+  },
+  {
+    name: 'rooting <count> <plant> in <medium>',
+    kind: 'strike',
+    head: 'root~ing',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'count') &&
+      follows(p, t, 'plant') &&
+      !/^(?:be|is|are|were|not)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: '<count> cuttings of <plant> went in',
+    kind: 'strike',
+    head: 'go~past|gone|popped|put|in in|into',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 8, 'plant') &&
+      precedes(p, f, 8, 'count', 'cutting', 'pots') &&
+      (p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'cutting' ||
+            (piece.is === 'word' && CUTTINGS.test(piece.text)) ||
+            (piece.is === 'count' && piece.quantity.more === true),
+        ) ||
+        endsAt(p, t) ||
+        p[t]?.is === 'pots' ||
+        p[t]?.is === 'medium' ||
+        (p[t]?.is === 'word' && /^to$/.test(wordAt(p, t)))) &&
+      !(p[t]?.is === 'size') &&
+      !followsWord(p, t, /^(?:bin|bed|border|ground|compost|garden)$/),
+  },
+  {
+    name: '<count> <plant> in',
+    kind: 'strike',
+    head: 'in',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      (endsAt(p, t) || p[t]?.is === 'pots') &&
+      p[t]?.is !== 'place' &&
+      precedes(p, f, 6, 'count', 'pots') &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      !p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'word' && (piece.verb !== undefined || /^(?:came|plugs?|liners?)$/.test(piece.text)),
+        ),
+  },
+  {
+    name: 'new cuttings: <count> <plant>',
+    kind: 'strike',
+    head: 'cuttings|basals|slips|basal|<cutting>',
+    shape: 'subject',
+    faint: true,
+    when: bareCuttings,
+  },
+  {
+    name: '<pots> of <plant>',
+    kind: 'strike',
+    head: '<pots>',
+    shape: 'subject',
+    faint: true,
+    when: (p) =>
+      p.some(({ is }) => is === 'plant') &&
+      allSlots(p) &&
+      !p.some(({ is }) => is === 'celsius' || is === 'size'),
+  },
+  {
+    name: '<count> <plant>, dipped',
+    kind: 'strike',
+    head: 'iba|dipped|clonex|hormone',
+    shape: 'subject',
+    faint: true,
+    when: (p) =>
+      p.some(({ is }) => is === 'plant') &&
+      p.some(({ is }) => is === 'count') &&
+      !p.some((piece) => piece.is === 'word' && piece.verb !== undefined && !/^dip$/.test(piece.verb.lemma)),
+  },
+];

@@ -1,0 +1,62 @@
+/** How many plants are wanted, and by when. */
+import type { Piece } from '../pieces.js';
+import { wordAt } from './rule.js';
+
+export interface TargetRule {
+  readonly name: string;
+  /** Matched on the sentence's line. */
+  readonly pattern: RegExp;
+}
+
+export const targetRules: readonly TargetRule[] = [
+  {
+    name: 'want <count> <plant> by <day>',
+    pattern:
+      /\b(?:want|wants|wanted|wanting|need|needs|needed|needing|require|requires|required|be wanting|be needing|wish for|after)\b/,
+  },
+  {
+    name: "I'd love <count> <plant>",
+    pattern:
+      /\b(?:i'd|we'd|would|i would|we would|she'd|he'd|they'd|i do|i) (?:love|like|want|be glad of|be happy with|need)\b|\blike to (?:have|get|end up with|see|raise|grow|make|produce)\b/,
+  },
+  {
+    name: 'aiming for <count> <plant>',
+    pattern:
+      /\b(?:aim|aiming|aims|target|targets|targeting|goal|shooting|hoping|hope|going|looking|wishing|gunning|after|planning|plan) (?:is |to |for |of |on |at |: )/,
+  },
+  { name: 'target: <count> <plant>', pattern: /\b(?:target|goal|aim|quota|order|ordered|orders)\b/ },
+  {
+    name: '<count> <plant> must become',
+    pattern:
+      /\b(?:must|should|shall|has to|have to|it must) (?:become|be|have|get|make|give|raise|grow|produce|end up)\b/,
+  },
+  {
+    name: 'promised <count> <plant>',
+    pattern:
+      /\b(?:promised|promise|said i'd (?:grow|do|make|bring|have|raise|give|supply)|said we'd (?:grow|do|make|bring|have)|owe|commissioned|commission|asked (?:me |us )?for|down for|signed up for|committed to|told .* i'd (?:have|grow|bring|do)|on the hook for)\b/,
+  },
+];
+
+/** "Need to take", "want to pot on": an act to do, not plants to have. */
+export function wantsAnAct(pieces: readonly Piece[]): boolean {
+  for (let at = 0; at < pieces.length; at++) {
+    if (
+      !/^(?:want|need|needs|like|love|going|plan|planning|hope|hoping|aim|wants|have|has)$/.test(
+        wordAt(pieces, at),
+      ) ||
+      wordAt(pieces, at + 1) !== 'to'
+    )
+      continue;
+    const next = wordAt(pieces, at + 2);
+    if (/^(?:have|get|end|see|raise|grow|make|produce|reach|finish|be|own|hit|come|total)$/.test(next))
+      return false;
+    return true;
+  }
+  return pieces.some(
+    (piece, at) =>
+      /^(?:need|needs|want|wants)$/.test(wordAt(pieces, at)) &&
+      pieces[at + 1]?.is === 'word' &&
+      /ing$/.test(wordAt(pieces, at + 1)) &&
+      piece.is === 'word',
+  );
+}

@@ -1,0 +1,67 @@
+/** Misted, watered, vented, fed, shaded, covered, uncovered. */
+import type { Care } from '../../ledger/entry.js';
+import type { Piece } from '../pieces.js';
+import { follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+
+const DOING =
+  /^(?:to|the|some|more|tap|rain|in|with|fresh|of|no|my|a|and|got|get|needs|need|lovely|hot|cold|any|without)$/;
+const noun = (pieces: readonly Piece[], from: number): boolean =>
+  DOING.test(wordAt(pieces, from - 1)) && !/^and$/.test(wordAt(pieces, from - 1));
+const verb = (lemmas: string, care: Care, name: string, unless?: Rule['unless']): Rule => ({
+  name,
+  kind: 'tend',
+  head: lemmas
+    .split(' ')
+    .map((lemma) => `${lemma}~past`)
+    .join('|'),
+  shape: 'object',
+  care,
+  ...(unless ? { unless } : {}),
+});
+const bare = (lemma: string, care: Care): Rule => ({
+  name: `${lemma} <plant>`,
+  kind: 'tend',
+  head: `${lemma}~base|${lemma}~ing`,
+  shape: 'object',
+  care,
+  unless: noun,
+  when: (p, _f, t) =>
+    follows(p, t, 'plant', 'place', 'count') || followsWord(p, t, /^(?:everything|all|them|lot)$/),
+});
+const aboutPlants = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  follows(pieces, to, 'plant', 'place') ||
+  followsWord(pieces, to, /^(?:them|everything|all|it|lot|cuttings|babies|those|trays|pots|plants)$/) ||
+  precedes(pieces, from, 8, 'plant', 'place');
+
+export const tendRules: readonly Rule[] = [
+  verb('mist spray spritz', 'mist', 'misted <plant>', (p, _f, t) => followsWord(p, t, /^(?:aphids|greenfly|weeds|path|against|soap|neem|insecticide|fungicide)$/)),
+  { name: 'watered <plant> in', kind: 'tend', head: 'water~past', shape: 'object', care: 'water' },
+  verb('soak dunk drench', 'water', 'soaked <plant>', (p, f, t) => !aboutPlants(p, f, t) || /^(?:got|am|was|i'm|be|is|are|absolutely|completely|tubers)$/.test(wordAt(p, f - 1))),
+  verb('vent ventilate air', 'vent', 'vented <place>'),
+  verb('feed fertilise fertilize', 'feed', 'fed <plant>', (p, f, t) => /^up$/.test(wordAt(p, t)) || /^(?:cat|dog|kids|hens|chickens|birds|children|family|cats)$/.test(wordAt(p, t + 1)) || (/^(?:am|i'm|was|being)$/.test(wordAt(p, f - 1)))),
+  verb('shade whitewash', 'shade', 'shaded <place>'),
+  { name: 'took the cover off <place>', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|get~past|lift~past|strip~past|peel~past .. fleece|cover|covers|bag|bags|cloche|dome|domes|plastic|blanket|bubblewrap|net|netting .. off', shape: 'object', care: 'uncover' },
+  { name: 'took off the cover', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|lift~past|peel~past|strip~past off? the|their|all|its|those|my fleece|cover|covers|bag|bags|cloche|dome|domes|plastic', shape: 'object', care: 'uncover' },
+  { name: 'fleece off <place>', kind: 'tend', head: 'fleece|covers|cover|dome|domes|bag|bags off', shape: 'object', care: 'uncover' },
+  { name: 'took the shade off <place>', kind: 'tend', head: 'take~past|remove~past .. shade|shading|shadecloth off?', shape: 'object', care: 'uncover', when: () => false },
+  { name: 'fleece on <place>', kind: 'tend', head: 'fleece|covers|cover|dome|bubblewrap on|over', shape: 'object', care: 'cover', when: (p, f) => !precedes(p, f, 3, 'word') || true },
+  verb('cover fleece wrap tuck', 'cover', 'covered <place>', (p, f, t) => /^in$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'place') ? true : wordAt(p, f).startsWith('tuck') && !followsWord(p, t, /^(?:fleece|blanket|bubblewrap)$/)),
+  verb('uncover unwrap unfleece', 'uncover', 'uncovered <place>'),
+  { name: 'opened the vents', kind: 'tend', head: 'open~past|prop~past|crack~past|throw~past|lift~past|raise~past|tilt~past|wedge~past|leave~past .. vents|vent|lid|lids|windows|window|door|doors|lights|flaps|sides|tops|lantern|louvres', shape: 'object', care: 'vent' },
+  { name: 'vents open', kind: 'tend', head: 'vents|vent|lid|lids|doors|door|lights|windows open|full|up|ajar|wide|cracked|propped', shape: 'object', care: 'vent' },
+  { name: 'lid off', kind: 'tend', head: 'lid|lids off', shape: 'object', care: 'vent' },
+  { name: 'took the lid off', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|pop~past|lift~past .. lid|lids off?', shape: 'object', care: 'vent' },
+  { name: 'gave <plant> a drink', kind: 'tend', head: 'give~past|give~ing|give~base .. drink|water|soak|watering|soaking|dunk|drench|dousing', shape: 'object', care: 'water' },
+  { name: 'gave <plant> a feed', kind: 'tend', head: 'give~past|give~ing .. feed|feeding|seaweed|tomorite|fertiliser|fertilizer|plantfood|food|seasol|maxicrop|comfrey', shape: 'object', care: 'feed' },
+  { name: 'gave <plant> a mist', kind: 'tend', head: 'give~past|give~ing .. mist|misting|spray|spritz|spritzing|squirt', shape: 'object', care: 'mist' },
+  { name: 'gave <place> some air', kind: 'tend', head: 'give~past|give~ing|let~ .. air|airing|ventilation|breather', shape: 'object', care: 'vent' },
+  { name: '<plant> got water', kind: 'tend', head: 'get~past|have~past .. water|drink|soak|watering', shape: 'subject', care: 'water', when: (p, f, t) => precedes(p, f, 6, 'plant', 'place') && p.slice(f, t).length < 6 },
+  { name: '<plant> got a feed', kind: 'tend', head: 'get~past|have~past .. feed', shape: 'subject', care: 'feed', when: (p, f) => precedes(p, f, 6, 'plant', 'place') },
+  { name: '<plant> got a mist', kind: 'tend', head: 'get~past|have~past .. mist|misting|spray|spritz', shape: 'subject', care: 'mist', when: (p, f) => precedes(p, f, 6, 'plant', 'place') },
+  { name: 'put fleece over <place>', kind: 'tend', head: 'put~|throw~past|chuck~past|drape~past|lay~past|pop~past|sling~past|stick~past|pull~past|whack~past|bung~past .. fleece|cover|covers|bubblewrap|bag|bags|cloche|cloches|sheet|blanket|newspaper|lid|lids|dome|domes|net|netting|plastic|shadecloth over|on|across|back', shape: 'object', care: 'cover' },
+  { name: 'put the shading up', kind: 'tend', head: 'put~|throw~past|hang~past|pull~past|rig~past .. shading|shade|shadecloth|blinds up|over|on|down|across', shape: 'object', care: 'shade' },
+  { name: 'lid back on', kind: 'tend', head: 'lid|lids back? on', shape: 'object', care: 'cover' },
+  { name: 'topped up the water', kind: 'tend', head: 'top~past up', shape: 'object', care: 'water', when: (p, f, t) => followsWord(p, t, /^(?:water|jars|jar|glass|saucers|tray|reservoir)$/) || p.slice(f).some(({ is }) => is === 'medium') },
+  { name: 'bottom watered <plant>', kind: 'tend', head: 'bottom watered|watered', shape: 'object', care: 'water' },
+  bare('mist', 'mist'), bare('water', 'water'), bare('vent', 'vent'), bare('feed', 'feed'), bare('shade', 'shade'), bare('spray', 'mist'), bare('cover', 'cover'), bare('uncover', 'uncover'),
+]; // prettier-ignore

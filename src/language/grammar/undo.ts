@@ -1,0 +1,38 @@
+/** The last entry taken back. */
+export interface UndoRule {
+  readonly name: string;
+  readonly pattern: RegExp;
+}
+
+const OPEN =
+  "(?:(?:please|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|nope|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls) )*";
+const THAT =
+  '(?:that(?: one| last one| last entry| last bit| note| entry| last note| last)?|it|this|(?:the |my |that )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update))?(?: (?:i|you) (?:said|sent|wrote|logged|made|put|entered))?|what i (?:just )?(?:said|wrote|sent|logged|put|told you)|(?:the|my) entry|last one)';
+
+export const undoRules: readonly UndoRule[] = [
+  {
+    name: 'undo that',
+    pattern: new RegExp(
+      `^${OPEN}(?:undo|scrap|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|unlog|lose|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: ${THAT})?(?: please| pls| thanks| then| again| out| off| sorry| mate| would you| will you| wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?| i (?:got|had) (?:it|that) wrong| it was (?:wrong|a mistake)| it's wrong| that was (?:wrong|a mistake)| its wrong| mistake| my mistake| i made a mistake)*$`,
+    ),
+  },
+  {
+    name: 'take that back',
+    pattern: new RegExp(
+      `^${OPEN}(?:take|put|rub|cross|strike) ${THAT} (?:back|out|off)(?: please| again| thanks)*$`,
+    ),
+  },
+  { name: 'never mind that', pattern: new RegExp(`^${OPEN}(?:never mind|nevermind) ${THAT}$`) },
+  {
+    name: 'that was a mistake',
+    pattern:
+      /^(?:oops |sorry |no |oh )*(?:that|the last one|last one|last entry|that last one) was (?:a mistake|wrong|an error|not right|the wrong (?:one|plant|batch))(?: please)?(?: undo(?: it| that)?| delete it| scrap it| forget it| ignore it)?$/,
+  },
+];
+
+/** Whether an undo may stand here: "take off" and "drop" alone are no undo. */
+export function isUndo(line: string): UndoRule | undefined {
+  if (/^(?:take off|take out|take away|drop|skip|lose|kill|bin|strike|wipe|discard)$/.test(line))
+    return undefined;
+  return undoRules.find(({ pattern }) => pattern.test(line));
+}

@@ -1,0 +1,180 @@
+/** Puts right what dictation writes for a number or a verb, only where the neighbours leave no other sense. */
+import { verbSense } from './lexicon.js';
+import type { Token } from './tokens.js';
+
+const NUMBER_FOR: Readonly<Record<string, string>> = {
+  for: 'four',
+  fore: 'four',
+  to: 'two',
+  too: 'two',
+  won: 'one',
+  ate: 'eight',
+  tree: 'three',
+  free: 'three',
+  sicks: 'six',
+  sex: 'six',
+  fife: 'five',
+  ait: 'eight',
+};
+const KIND = new Set(
+  'cutting cuttings basal basil nodal internodal tip heel softwood semi hardwood stem root leaf of'.split(
+    ' ',
+  ),
+);
+const STATE = new Set(
+  'rooted routed dead died damped rotted have has had rotten gone wilted failed survived'.split(' '),
+);
+const ACT = new Set(
+  'take strike stick insert cut snip pot pinch lose move shift sell give bin chuck plant dispatch root swap'.split(
+    ' ',
+  ),
+);
+const BEFORE_COUNT = new Set([
+  'have',
+  'had',
+  'has',
+  'and',
+  'checked',
+  'another',
+  'all',
+  'the',
+  'only',
+  'just',
+  'of',
+  'are',
+  'with',
+  'about',
+  'got',
+]);
+
+/**
+ * `isPlant(n)` says whether a plant's name or crop begins at token n. Answers the tokens with numbers restored
+ * ("took for cuttings", "had won rooted and too dead"), "routed" as "rooted", "mystic the" as "misted the", "basil cuttings of"
+ * as "basal".
+ */
+export function restoreHeard(
+  tokens: readonly Token[],
+  isName: (at: number) => boolean,
+  isPlant: (at: number) => boolean,
+): readonly Token[] {
+  const restored = [...tokens];
+  const put = (at: number, text: string, is: Token['is'] = 'word'): void => {
+    const token = restored[at];
+    if (token) restored[at] = { ...token, text, is };
+  };
+  const word = (at: number): string => restored[at]?.text ?? '';
+  for (let at = 0; at < restored.length; at++) {
+    if (isName(at)) continue;
+    const text = word(at);
+    if (text === 'routed') put(at, 'rooted');
+    else if (text === 'route' || text === 'routes') {
+      if (
+        at === 0 ||
+        /^(?:have|has|a|no|some|white|good|new|first|the|showing|taken|any)$/.test(word(at - 1)) ||
+        NUMBER_FOR[word(at - 1)]
+      )
+        put(at, text === 'route' ? 'root' : 'roots');
+    } else if (
+      /^(?:mystic|mistake|missed|mister|misty)$/.test(text) &&
+      /^(?:the|everything|all|them|it)$/.test(word(at + 1)) &&
+      !/^(?:a|i|we|the)$/.test(word(at - 1)) &&
+      clauseStart(restored, at)
+    )
+      put(at, 'misted');
+    else if (
+      text === 'basil' &&
+      /^(?:cutting|cuttings)$/.test(word(at + 1)) &&
+      (/^(?:of|from)$/.test(word(at + 2)) || isPlant(at + 2))
+    )
+      put(at, 'basal');
+    else if (text === 'party' && /^(?:on|up)$/.test(word(at + 1)) && clauseStart(restored, at))
+      put(at, 'potted');
+    else if (
+      text === 'pot' &&
+      word(at + 1) === 'it' &&
+      /^(?:on|up)$/.test(word(at + 2)) &&
+      isBareNumberOrPlant(restored, at + 3, isPlant)
+    ) {
+      put(at, 'potted');
+      restored.splice(at + 1, 1);
+    } else if (NUMBER_FOR[text] !== undefined && countFits(restored, at, isName, isPlant))
+      put(at, NUMBER_FOR[text] ?? text);
+  }
+  return restored;
+}
+
+function isBareNumberOrPlant(
+  tokens: readonly Token[],
+  at: number,
+  isPlant: (at: number) => boolean,
+): boolean {
+  return (
+    isPlant(at + 1) ||
+    isPlant(at) ||
+    tokens[at]?.is === 'number' ||
+    /^(?:one|two|three|four|five|six|seven|eight|nine|ten|for|to|too|the|all)$/.test(tokens[at]?.text ?? '')
+  );
+}
+
+function clauseStart(tokens: readonly Token[], at: number): boolean {
+  const before = tokens[at - 1];
+  return (
+    !before ||
+    before.is === 'mark' ||
+    before.is === 'line' ||
+    /^(?:and|then|i|we|today|also|so|just|yesterday|morning)$/.test(before.text)
+  );
+}
+
+function countFits(
+  tokens: readonly Token[],
+  at: number,
+  isName: (at: number) => boolean,
+  isPlant: (at: number) => boolean,
+): boolean {
+  const text = tokens[at]?.text ?? '';
+  const next = tokens[at + 1]?.text ?? '';
+  const before = tokens[at - 1];
+  const act = before ? verbSense(before.text) : undefined;
+  const afterAct = act !== undefined && ACT.has(act.lemma) && !isName(at - 1);
+  const afterParticle =
+    before !== undefined &&
+    /^(?:on|up|out)$/.test(before.text) &&
+    ACT.has(verbSense(tokens[at - 2]?.text ?? '')?.lemma ?? '');
+  const start = clauseStart(tokens, at);
+  const afterCountWord = before !== undefined && BEFORE_COUNT.has(before.text);
+  if (
+    /^(?:degrees|days|weeks)$/.test(next) &&
+    (next === 'degrees' || /^(?:in|for|about)$/.test(before?.text ?? ''))
+  )
+    return text !== 'for';
+  if (before?.text === 'of' && /^(?:pots|trays|pot|tray|jars|modules)$/.test(tokens[at - 2]?.text ?? ''))
+    return true;
+  if (/^(?:sicks|fife|ait|sex)$/.test(text))
+    return isPlant(at + 1) || KIND.has(next) || STATE.has(next) || next === 'of';
+  if (STATE.has(next) && !isName(at + 1)) {
+    if (/^(?:rooted|routed|dead|rotted|rotten|died|damped|failed|wilted)$/.test(next))
+      return start || afterCountWord || isName(at - 1) || afterAct;
+    if (isName(at - 1) && /^(?:ate|won|too)$/.test(text)) return true;
+    return start && text !== 'for' && text !== 'to' ? true : start && /^(?:have|has|gone)$/.test(next);
+  }
+  if (text === 'free' || text === 'tree') return false;
+  if (next === 'of' && /^(?:the|my|them|those|em)$/.test(tokens[at + 2]?.text ?? ''))
+    return start || afterAct || afterParticle || afterCountWord;
+  if (KIND.has(next) && next !== 'of')
+    return start || afterAct || afterParticle || (afterCountWord && text !== 'to' && text !== 'for');
+  if (next === 'of' && isPlant(at + 2)) return start || afterAct || afterParticle || afterCountWord;
+  if (next === 'more') return start || afterAct;
+  if (isPlant(at + 1))
+    return (
+      (afterAct && !(text === 'to' && /^(?:sell|give|move|shift)$/.test(act?.lemma ?? ''))) ||
+      afterParticle ||
+      (start && text !== 'for' && text !== 'to') ||
+      (text !== 'to' && text !== 'for' && afterCountWord)
+    );
+  if (/^(?:pot|pots|tray|trays)$/.test(next))
+    return /^(?:in|into|all|pots)$/.test(before?.text ?? '') && !(text === 'to' && before?.text === 'in');
+  if (before?.text === 'of' && /^(?:pots|trays|pot|tray|jars|modules)$/.test(tokens[at - 2]?.text ?? ''))
+    return true;
+  return false;
+}

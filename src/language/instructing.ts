@@ -1,0 +1,99 @@
+/** A whole note as an instruction, where it is one. */
+import { addDays } from '../calendar/day.js';
+import { firstDay } from '../calendar/span.js';
+import { localDay } from '../calendar/zone.js';
+import type { Plant } from '../ledger/entry.js';
+import { instructionRules } from './grammar/instruction.js';
+import type { Instruction } from './instruction.js';
+import type { Note } from './note.js';
+import type { Piece, PieceOf } from './pieces.js';
+import { plantsIn } from './sentences.js';
+import type { Utterance } from './utterance.js';
+
+const LINE_LIMIT = 300;
+
+/** The instruction that a note gives; undefined where it gives none. */
+export function instruct(
+  line: string,
+  pieces: readonly Piece[],
+  utterance: Utterance,
+  note: Note,
+): Instruction | undefined {
+  if (line.length > LINE_LIMIT) return undefined;
+  const whens = pieces
+    .filter((piece): piece is PieceOf<'when'> => piece.is === 'when')
+    .map(({ when }) => when);
+  const numbers = pieces.flatMap((piece) =>
+    piece.is === 'count' && piece.quantity.value !== undefined ? [piece.quantity.value] : [],
+  );
+  const day = whens.find(({ future }) => future !== undefined && future !== 'ask')?.future;
+  const firstWhen = day === undefined || day === 'ask' ? undefined : firstDay(day);
+  const times = whens.flatMap(({ time }) => (time === undefined ? [] : [time]));
+  const words = {
+    line,
+    pieces,
+    plants: plantsIn(pieces).map(({ plant }) => ({ ...plant }) as Plant),
+    numbers,
+    times: times.length > 0 ? times : bareTimes(line),
+    until: firstWhen ?? daysFromNow(line, note),
+    written: utterance.text,
+    monthDay: firstWhen?.slice(5),
+  };
+  for (const rule of instructionRules) {
+    const match = rule.pattern.exec(line);
+    const instruction = match ? rule.read(words, match) : undefined;
+    if (instruction) return instruction;
+  }
+  return undefined;
+}
+
+/** "Snooze X 3 days". */
+function daysFromNow(line: string, note: Note): ReturnType<typeof localDay> | undefined {
+  const match = /\b(\d+|a|one|two|three|four|five|six|seven|ten) (day|days|week|weeks|fortnight)\b/.exec(
+    line,
+  );
+  if (!match) return undefined;
+  const named: Readonly<Record<string, number>> = {
+    a: 1,
+    one: 1,
+    two: 2,
+    three: 3,
+    four: 4,
+    five: 5,
+    six: 6,
+    seven: 7,
+    ten: 10,
+  };
+  const number = named[match[1] ?? ''] ?? Number(match[1]);
+  const unit = match[2]?.startsWith('week') ? 7 : match[2] === 'fortnight' ? 14 : 1;
+  return addDays(localDay(note.now, note.zone), number * unit);
+}
+
+const SPELT: Readonly<Record<string, number>> = {
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+};
+
+/** Hours as an instruction names them: "6:30", "9 pm", "nine at night", "eight in the morning". */
+function bareTimes(line: string): readonly string[] {
+  const times: string[] = [];
+  for (const match of line.matchAll(
+    /\b(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: (\d\d))?(?: (am|pm|at night|in the morning|in the evening|in the afternoon))?\b/g,
+  )) {
+    const hour = SPELT[match[1] ?? ''] ?? Number(match[1]);
+    if (!(hour >= 0 && hour < 24)) continue;
+    const late = /^(?:pm|at night|in the evening|in the afternoon)$/.test(match[3] ?? '') && hour < 12;
+    times.push(`${String(late ? hour + 12 : hour).padStart(2, '0')}:${match[2] ?? '00'}`);
+  }
+  return times;
+}

@@ -1,0 +1,136 @@
+/** Proposals of one note that tell of one act: a look and what it found, cuttings taken and where they were put. */
+import type { Draft } from './drafting.js';
+import type { Proposal } from './refining.js';
+import type { PlantWords } from './pieces.js';
+
+const same = (a: PlantWords | undefined, b: PlantWords | undefined): boolean =>
+  a !== undefined && b !== undefined && a.variety === b.variety && a.batch === b.batch && a.crop === b.crop;
+
+/** Joined and with what a pronoun carries over; in the order told. */
+export function joinProposals(proposals: readonly Proposal[]): readonly Proposal[] {
+  const joined: Proposal[] = [];
+  for (const proposal of proposals) {
+    const last = joined.at(-1);
+    const one =
+      last && (joinCheck(last, proposal) ?? joinStrike(last, proposal) ?? joinReceipt(last, proposal));
+    if (one) joined[joined.length - 1] = one;
+    else joined.push(last ? carryCount(last, proposal) : proposal);
+  }
+  return joined;
+}
+
+const plantOf = (proposal: Proposal): PlantWords | undefined => proposal.draft.plant ?? proposal.carried;
+
+/** "Checked the Violet Ledger (three out of eight rooted)". */
+function joinCheck(before: Proposal, next: Proposal): Proposal | undefined {
+  if (before.kind !== 'check' || next.kind !== 'check') return undefined;
+  const told = (proposal: Proposal): boolean =>
+    proposal.draft.quantity !== undefined || proposal.slots['rooted'] !== undefined;
+  if (
+    next.draft.plant !== undefined &&
+    before.draft.plant !== undefined &&
+    !same(before.draft.plant, next.draft.plant)
+  )
+    return undefined;
+  if (told(before) && told(next)) return undefined;
+  const draft: Draft = {
+    ...next.draft,
+    ...before.draft,
+    ...(told(next) && next.draft.quantity ? { quantity: next.draft.quantity } : {}),
+  };
+  const plant = before.draft.plant ?? next.draft.plant;
+  return {
+    ...before,
+    draft: { ...draft, ...(plant ? { plant } : {}) },
+    slots: { ...before.slots, ...next.slots },
+  };
+}
+
+/** "Took four … and put them all in one pot in the propagator". */
+function joinStrike(before: Proposal, next: Proposal): Proposal | undefined {
+  if (before.kind !== 'strike') return undefined;
+  if (
+    next.kind === 'strike' &&
+    next.draft.plant === undefined &&
+    (next.draft.quantity === undefined ||
+      next.draft.quantity.whole !== undefined ||
+      before.draft.quantity === undefined)
+  )
+    return merge(before, next);
+  if (
+    next.kind !== 'move' &&
+    !(
+      next.kind === 'potOn' &&
+      next.draft.plant === undefined &&
+      /^moved|^potted <count> <plant>$/.test(next.rule)
+    )
+  )
+    return undefined;
+  if (next.draft.plant !== undefined && !same(plantOf(before), next.draft.plant)) return undefined;
+  if (next.draft.quantity?.value !== undefined && next.draft.quantity.value !== before.draft.quantity?.value)
+    return undefined;
+  if (next.draft.fromPlace !== undefined) return undefined;
+  return merge(before, next);
+}
+
+function merge(before: Proposal, next: Proposal): Proposal {
+  const { place, size, medium, pots } = next.draft;
+  const slots: Record<string, unknown> = { ...before.slots };
+  const put = (slot: string, value: unknown): void => {
+    if (value !== undefined) slots[slot] ??= value;
+  };
+  put('place', place);
+  put('potSize', size);
+  put('medium', medium);
+  put('pots', pots);
+  put('hormone', next.draft.hormone);
+  put('cutting', next.draft.cutting);
+  const quantity =
+    before.draft.quantity ?? (next.draft.quantity?.value === undefined ? undefined : next.draft.quantity);
+  return {
+    ...before,
+    slots,
+    draft: {
+      ...before.draft,
+      ...(quantity ? { quantity } : {}),
+      ...(before.draft.when === undefined && next.draft.when ? { when: next.draft.when } : {}),
+    },
+  };
+}
+
+/** "24 plugs arrived and went into the cold frame" stays two; a place told of a receipt in the next breath is one. */
+function joinReceipt(before: Proposal, next: Proposal): Proposal | undefined {
+  if ((before.kind !== 'receive' && before.kind !== 'stock') || next.kind !== 'move') return undefined;
+  if (
+    next.draft.plant !== undefined ||
+    next.draft.fromPlace !== undefined ||
+    before.slots['place'] !== undefined
+  )
+    return undefined;
+  return {
+    ...before,
+    slots: { ...before.slots, ...(next.draft.place === undefined ? {} : { place: next.draft.place }) },
+  };
+}
+
+const FOLLOWS_ON = new Set(['potOn', 'move', 'plantOut', 'hardenOff', 'pinch', 'dispatch']);
+
+/** "4 rooted, potted them on": them are the four. */
+function carryCount(before: Proposal, next: Proposal): Proposal {
+  if (
+    !FOLLOWS_ON.has(next.kind) ||
+    next.draft.plant !== undefined ||
+    !next.draft.pronoun ||
+    next.draft.quantity !== undefined
+  )
+    return next;
+  const { quantity } = before.draft;
+  if (
+    quantity?.value === undefined ||
+    quantity.more ||
+    before.kind === 'loss' ||
+    !same(plantOf(before), plantOf(next))
+  )
+    return next;
+  return { ...next, draft: { ...next.draft, quantity: { value: quantity.value } } };
+}

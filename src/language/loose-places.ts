@@ -1,0 +1,74 @@
+/** Places that only a preposition tells: "round the sundial", "in the scullery", "behind the shed". */
+import { wordAt } from './grammar/rule.js';
+import type { Clause } from './clauses.js';
+import type { Piece } from './pieces.js';
+import type { Token } from './tokens.js';
+
+const LEAD =
+  /^(?:in|into|on|onto|to|at|under|by|beside|along|near|outside|inside|round|around|behind|against|beneath|between|over|amongst|among|next|alongside)$/;
+const NOT_PLACES =
+  /^(?:water|compost|perlite|sand|morning|evening|afternoon|night|mix|post|half|end|dark|one|own|total|all|them|it|rot|mould|death|time|times|growth|return|advance|future|past|rain|sun|cold|frost|heat|bag|bags|day|days|week|weeks|hour|hours|minute|minutes|last|once|least|first|best|way|good|case|order|use|need|place|hope|bits|pieces|pot|pots|tray|trays|turn|which|that|this|what|me|us|you|my|her|his|their|our|a|an|mush|slime|hormone|powder|gel|hand|hands|hurry|meantime|go|fresh|peat|work|bed|be|make|see|get|do|keep|root|stop|start|finish|bush|toughen|harden|grow|give|take|check|pot|plant|move|water|mist|feed|tip|tips|top|tops|base|leaf|leaves|roots|stems|stem|flower|bud|full|flat|foot|knees|head|back|left|right|side|number|lot|whole|batch|new|bigger|larger|smaller|individual|separate|singles|threes|twos|pairs)$/;
+
+/** The place behind the last fitting preposition of the clause, as written, without its article. */
+export function loosePlace(
+  pieces: readonly Piece[],
+  clause: Clause,
+  tokens: readonly Token[],
+  text: string,
+): string | undefined {
+  const from = clause.hit ? clause.hit.from : clause.from;
+  for (let at = from; at < clause.to; at++) {
+    const lead = wordAt(pieces, at);
+    if (!LEAD.test(lead)) continue;
+    let start = at + 1;
+    if (/^(?:to|of)$/.test(wordAt(pieces, start)) && /^(?:next|inside|outside|on|in)$/.test(lead)) start++;
+    let article = false;
+    while (/^(?:the|a|an|my|our|his|her|their|some)$/.test(wordAt(pieces, start))) {
+      article = true;
+      start++;
+    }
+    let end = start;
+    while (end < clause.to && end < start + 6) {
+      const piece = pieces[end];
+      if (piece?.is === 'place' && end > start) {
+        end++;
+        continue;
+      }
+      if (piece?.is !== 'word') break;
+      if (
+        /^(?:and|but|then|so|because|for|from|with|who|which|that|where|as|today|yesterday|this|when|while|to|are|is|was|were|have|has|had|until|till|if|again|now|too|also|there|after|before|in|at|instead|looking|already|each|overnight|please|they|i|we|it|by)$/.test(
+          piece.text,
+        )
+      ) {
+        if (
+          end > start &&
+          /^(?:by|outside|of|at|in|behind|under)$/.test(piece.text) &&
+          /^(?:the|my|our)$/.test(wordAt(pieces, end + 1)) &&
+          end - start < 3
+        ) {
+          end += 2;
+          continue;
+        }
+        break;
+      }
+      if (piece.verb && (piece.verb.form === 'past' || piece.verb.form === 'ing') && end > start) break;
+      end++;
+    }
+    if (end === start) continue;
+    const head = wordAt(pieces, start);
+    if (NOT_PLACES.test(head) && end - start === 1) continue;
+    if (NOT_PLACES.test(wordAt(pieces, end - 1))) continue;
+    if (!article && lead === 'to' && !tokens[pieces[start]?.from ?? 0]?.capital) continue;
+    const place = text.slice(
+      tokens[pieces[start]?.from ?? 0]?.start ?? 0,
+      tokens[(pieces[end - 1]?.to ?? 1) - 1]?.end ?? 0,
+    );
+    return /^(?:round|around|behind|along|outside|beside|between|against|under|next|near)$/.test(lead)
+      ? place
+      : place;
+  }
+  for (let at = from; at < clause.to; at++)
+    if (/^(?:outside|indoors|outdoors|inside|upstairs|downstairs)$/.test(wordAt(pieces, at)))
+      return wordAt(pieces, at);
+  return undefined;
+}

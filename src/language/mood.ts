@@ -1,0 +1,71 @@
+/** Whether a clause tells of something done, or denies it, intends it, supposes it, reports it, advises or asks it. */
+import { wordAt } from './grammar/rule.js';
+import type { Clause } from './clauses.js';
+import type { Piece } from './pieces.js';
+
+export type Mood = 'done' | 'denied' | 'intended' | 'supposed' | 'reported' | 'asked';
+
+const DENIAL =
+  /^(?:not|never|no|cannot|nobody|without|forgot|forgotten|failed|haven't|hasn't|hadn't|didn't|don't|doesn't|won't|can't|couldn't|isn't|aren't|wasn't|weren't|ain't|refused|nearly|almost|avoid|avoided)$/;
+const SUPPOSED =
+  /^(?:if|would|wouldn't|could|might|may|unless|wish|supposed|hypothetically|suppose|imagine|whether|i'd|we'd|he'd|she'd|they'd|shouldn't|meant|dreamt|dreamed|dream|tempted|wondering|wonder|considered|considering|thinking|thought)$/;
+const INTENDED =
+  /^(?:will|i'll|we'll|shall|gonna|going|must|need|needs|plan|planning|intend|want|hoping|hope|tomorrow|should|ought|let's|aim|aiming|ready|due|they'll|you'll|he'll|she'll|it'll)$/;
+const REPORT =
+  /^(?:says|said|say|saying|reckon|reckons|reckoned|thinks|told|tells|asked|asks|ask|suggests|suggested|advised|advises|recommends|recommended|swears|swore|claims|claimed|insists|insisted|apparently|according|heard|read|wants|mentioned)$/;
+const PAST_AFTER = /^(?:to|on|of)$/;
+
+/** The mood of a clause, from the words before its head (and few behind). */
+export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
+  if (clause.asked) return 'asked';
+  const { hit } = clause;
+  if (!hit) return 'done';
+  const head = pieces[hit.from];
+  const form = head?.is === 'word' ? head.verb?.form : undefined;
+  const before: string[] = [];
+  for (let at = clause.from; at < hit.from; at++) {
+    const text = wordAt(pieces, at);
+    if (text !== '') before.push(text);
+  }
+  for (const at of hit.own)
+    if (
+      at > hit.from &&
+      /^(?:not|never)$/.test(wordAt(pieces, at)) &&
+      hit.rule.kind !== 'check' &&
+      hit.rule.kind !== 'loss'
+    )
+      before.push('not');
+  const has = (pattern: RegExp): boolean => before.some((word) => pattern.test(word));
+  const reported = before.findIndex((word) => REPORT.test(word));
+  if (reported >= 0 && !/^(?:checked|i)$/.test(before[reported - 1] ?? '')) return 'reported';
+  if (
+    before.some(
+      (word, n) =>
+        /^(?:should|ought)$/.test(word) &&
+        /^(?:have|of|'ve|to)$/.test(before[n + 1] ?? '') &&
+        form === 'past',
+    )
+  )
+    return 'supposed';
+  if (before.some((word, n) => /^(?:would|could|might)$/.test(word) && n >= 0)) return 'supposed';
+  if (has(SUPPOSED) && !(form === 'past' && has(/^thought$/) && has(/^i$/))) return 'supposed';
+  if (has(DENIAL)) return 'denied';
+  const infinitive = before.at(-1) === 'to';
+  if (form === 'base' || form === 'ing') {
+    if (has(INTENDED) || (infinitive && !PAST_AFTER.test(''))) return 'intended';
+  } else if (
+    before.some(
+      (word, n) =>
+        /^(?:will|i'll|we'll|shall|must|need|needs|should|it'll|they'll)$/.test(word) &&
+        n >= before.length - 4,
+    ) &&
+    form !== 'past'
+  )
+    return 'intended';
+  if (
+    before.some((word) => /^(?:will|i'll|we'll|must|they'll|should|tomorrow|needs|need)$/.test(word)) &&
+    hit.rule.shape === 'subject'
+  )
+    return 'intended';
+  return 'done';
+}

@@ -1,0 +1,182 @@
+/** Known variety names and batch labels, found first so that the numbers, months and verbs inside them stay names. */
+import { isKnown, pluralsOf } from './lexicon.js';
+import type { NoteContext } from './note.js';
+import { soundsLike } from './sounds.js';
+import { distance } from './spelling.js';
+import type { Token } from './tokens.js';
+
+export interface FoundName {
+  readonly from: number;
+  readonly to: number;
+  readonly variety?: string;
+  readonly label?: string;
+  /** 0 exact, 1 inflected, 2 and more misspelt. */
+  readonly slips: number;
+}
+
+interface Name {
+  readonly variety: string;
+  /** Lower-case words without apostrophes or marks. */
+  readonly words: readonly string[];
+  readonly joined: string;
+}
+
+const plain = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]/gu, '');
+const words = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .replace(/['’]/g, '')
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => word !== '');
+
+/** Every name the context holds: listed varieties, then those that only a batch carries. */
+function namesOf(context: NoteContext): readonly Name[] {
+  const seen = new Map<string, Name>();
+  for (const variety of [
+    ...(context.varieties ?? []).map(({ name }) => name),
+    ...(context.batches ?? []).flatMap(({ variety }) => (variety === undefined ? [] : [variety])),
+  ]) {
+    const joined = plain(variety);
+    if (joined !== '' && !seen.has(joined)) seen.set(joined, { variety, words: words(variety), joined });
+  }
+  return [...seen.values()];
+}
+
+/** Names and labels in the order of the text, none overlapping; longer and more exact finds win. */
+export function findNames(tokens: readonly Token[], context: NoteContext): readonly FoundName[] {
+  const finds: FoundName[] = [...findLabels(tokens, context)];
+  const names = namesOf(context);
+  for (let at = 0; at < tokens.length; at++) {
+    if (tokens[at]?.is === 'mark' || tokens[at]?.is === 'line') continue;
+    for (const name of names) {
+      const find = nameAt(tokens, at, name);
+      if (find) finds.push(find);
+    }
+  }
+  finds.sort((a, b) => a.slips - b.slips || b.to - b.from - (a.to - a.from) || a.from - b.from);
+  const taken = new Set<number>();
+  const kept: FoundName[] = [];
+  for (const find of finds) {
+    let free = true;
+    for (let at = find.from; at < find.to; at++) if (taken.has(at)) free = false;
+    if (!free || isOrdinaryUse(tokens, find)) continue;
+    for (let at = find.from; at < find.to; at++) taken.add(at);
+    kept.push(find);
+  }
+  return kept.sort((a, b) => a.from - b.from);
+}
+
+function findLabels(tokens: readonly Token[], context: NoteContext): FoundName[] {
+  const finds: FoundName[] = [];
+  const labels = new Map((context.batches ?? []).map(({ label }) => [plain(label), label]));
+  if (labels.size === 0) return finds;
+  for (let at = 0; at < tokens.length; at++) {
+    let joined = '';
+    for (let to = at + 1; to <= Math.min(at + 4, tokens.length); to++) {
+      const token = tokens[to - 1];
+      if (!token || (token.is === 'mark' && !(token.raw === '-' && token.glued))) break;
+      if (token.raw !== tokens[to - 2]?.raw || token.start !== tokens[to - 2]?.start)
+        joined += plain(token.raw);
+      const label = labels.get(joined);
+      // A label of letters alone must stand in capitals, or any word could be one.
+      if (label !== undefined && (/\d/.test(joined) || token.raw === token.raw.toUpperCase()))
+        finds.push({ from: at, to, label, slips: 0 });
+    }
+  }
+  return finds;
+}
+
+function nameAt(tokens: readonly Token[], at: number, name: Name): FoundName | undefined {
+  return inWords(tokens, at, name) ?? runTogether(tokens, at, name);
+}
+
+/** Word by word, a hyphen or apostrophe between them allowed. */
+function inWords(tokens: readonly Token[], at: number, name: Name): FoundName | undefined {
+  let to = at;
+  let slips = 0;
+  let exact = 0;
+  let sounded = 0;
+  for (const [n, word] of name.words.entries()) {
+    while (n > 0 && /^[-'.,]$/.test(tokens[to]?.raw ?? '') && to > at) to++;
+    const token = tokens[to];
+    if (!token || token.is === 'mark') return undefined;
+    const written = plain(token.raw.replace(/'s$/i, ''));
+    const whole = plain(token.raw);
+    const lastWord = n === name.words.length - 1;
+    if (whole === word || written === word) exact++;
+    else if (lastWord && pluralsOf(word).includes(whole)) {
+      exact++;
+      slips += 1;
+    } else if (whole === `${word}s`) {
+      exact++;
+      slips += 1;
+    } else if (soundsLike(written, word)) {
+      slips += 2;
+      sounded++;
+    } else {
+      const allowed = word.length < 4 ? 0 : word.length < 7 ? 1 : 2;
+      if (
+        isKnown(written) ||
+        written.charAt(0) !== word.charAt(0) ||
+        distance(written, word, allowed) > allowed
+      ) {
+        const plural = `${word}s`;
+        if (!lastWord || isKnown(written) || distance(written, plural, allowed) > allowed) return undefined;
+      }
+      slips += 2;
+    }
+    to++;
+  }
+  if (slips >= 2 && exact === 0 && name.words.length > 1 && sounded === name.words.length) return undefined;
+  if (slips >= 2 && name.words.length === 1 && name.joined.length < 5) return undefined;
+  return { from: at, to, variety: name.variety, slips };
+}
+
+/** "copperlantern", "marble ren": the letters alone, over as many words or one fewer or more. */
+function runTogether(tokens: readonly Token[], at: number, name: Name): FoundName | undefined {
+  if (name.joined.length < 7) return undefined;
+  if (tokens[at]?.raw.charAt(0).toLowerCase() !== name.joined.charAt(0)) return undefined;
+  let joined = '';
+  for (let to = at + 1; to <= Math.min(at + name.words.length + 1, tokens.length); to++) {
+    const token = tokens[to - 1];
+    if (!token || token.is === 'mark' || token.is === 'line') return undefined;
+    joined += plain(token.raw);
+    if (joined.length > name.joined.length + 2) return undefined;
+    if (to - at === name.words.length) continue;
+    if (joined === name.joined || joined === `${name.joined}s`)
+      return { from: at, to, variety: name.variety, slips: 1 };
+  }
+  return undefined;
+}
+
+const FOLLOWS_VERB = new Set([
+  'cutting',
+  'cuttings',
+  'basal',
+  'nodal',
+  'more',
+  'of',
+  'tip',
+  'heel',
+  'softwood',
+  'semi',
+]);
+
+/**
+ * A name made of everyday words, written without capitals, that is plainly used as those words: "take two cuttings of …"
+ * where *Take Two* is a variety.
+ */
+function isOrdinaryUse(tokens: readonly Token[], find: FoundName): boolean {
+  if (find.variety === undefined) return false;
+  for (let at = find.from; at < find.to; at++) {
+    const token = tokens[at];
+    if (token && token.capital && at > find.from) return false;
+    if (token && !isKnown(token.text) && token.is !== 'number') return false;
+  }
+  const next = tokens[find.to]?.text ?? '';
+  if (find.slips >= 2 && /^(?:the|a|an|my|some|is|are|it|them)$/.test(next)) return true;
+  const last = tokens[find.to - 1];
+  const numeral =
+    last !== undefined && /^(?:one|two|three|four|five|six|seven|eight|nine|ten|to|too|for)$/.test(last.text);
+  return numeral && FOLLOWS_VERB.has(next);
+}

@@ -1,0 +1,128 @@
+/** Names nobody knows yet: words in a plant's position that are no words of the trade. */
+import { wordAt } from './grammar/rule.js';
+import { isKnown } from './lexicon.js';
+import type { Piece, PieceOf } from './pieces.js';
+import type { Token } from './tokens.js';
+import { titleCase } from './utterance.js';
+
+const NEVER = new Set(
+  'i we he she they it you me my our your his her their its the a an and or but then so of to in into on onto from with without for at by under over off out up down back is are was were be been being am has have had do did does not no yes this that these those them us who which what when where why how all some any each every both few more most other another here there now just only also very too really quite still yet again already as if than because while until till after before since about around through during per each every apiece else please thanks x one ones lot lots bit bits piece pieces cutting cuttings slip slips plant plants pot pots tray trays tuber tubers plug plugs liner liners crown crowns seedling seedlings root roots rooted leaf leaves bud buds tip tips stem stems shoot shoots batch batches dud duds weakling weaklings straggler stragglers side sides top bottom end edge way today yesterday tomorrow morning afternoon evening night week weekend month year time times day days dead gone rotten lost left right new old big small little tiny large good bad nice healthy strong weak young fresh spare extra total loads heap compost bench own pairs pair socks label labels hormone powder gel went been got get gets getting going goes come came mum dad nan gran'.split(
+    ' ',
+  ),
+);
+const LINK =
+  /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|cuttings|cutting|from|our|her|his)$/;
+
+/** Turns runs of unknown words behind a count, "cuttings of" or beside a crop into plants. */
+export function joinNewNames(
+  pieces: readonly Piece[],
+  tokens: readonly Token[],
+  text: string,
+): readonly Piece[] {
+  const capitals = tokens.filter(({ capital, start }) => capital && start > 0).length;
+  const result: Piece[] = [];
+  for (let at = 0; at < pieces.length; at++) {
+    const piece = pieces[at];
+    if (!piece) continue;
+    const length = nameLength(pieces, tokens, at, result, capitals === 0);
+    if (length === 0) {
+      result.push(piece);
+      continue;
+    }
+    const from = piece.from;
+    const last = pieces[at + length - 1];
+    const to = last?.to ?? piece.to;
+    const start = tokens[from]?.start ?? 0;
+    const end = tokens[to - 1]?.end ?? start;
+    const name = text.slice(start, end).replace(/'s$/, '').replace(/"/g, '');
+    const beside = isCrop(result.at(-1)) || isCrop(pieces[at + length]);
+    const single = length === 1 && tokens[from]?.capital === false;
+    result.push({
+      is: 'plant',
+      known: false,
+      from,
+      to,
+      plant:
+        single && !beside && looksLikeCrop(name) ? { crop: singular(name) } : { variety: titleCase(name) },
+    });
+    at += length - 1;
+  }
+  return result;
+}
+
+const isCrop = (piece: Piece | undefined): piece is PieceOf<'plant'> =>
+  piece?.is === 'plant' && piece.plant.crop !== undefined && piece.plant.variety === undefined;
+
+function nameLength(
+  pieces: readonly Piece[],
+  tokens: readonly Token[],
+  at: number,
+  before: readonly Piece[],
+  lower: boolean,
+): number {
+  let length = 0;
+  let unknown = 0;
+  let capital = 0;
+  while (length < 5) {
+    const piece = pieces[at + length];
+    if (piece?.is !== 'word') break;
+    const token = tokens[piece.from];
+    if (!token || NEVER.has(token.text)) break;
+    const isCapital = token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
+    if (!isCapital && piece.verb && piece.verb.form === 'past' && length > 0) break;
+    if (!isCapital && capital > 0 && isKnown(token.text)) break;
+    if (isCapital) capital++;
+    else if (!isKnown(token.text)) unknown++;
+    length++;
+  }
+  if (length === 0) return 0;
+  const position = inPlantPosition(before);
+  const besideCrop = isCrop(pieces[at + length]);
+  const behindCrop = isCrop(before.at(-1));
+  if (besideCrop && (capital > 0 || (unknown > 0 && position))) return length;
+  if (behindCrop && capital === length) return length;
+  if (!position) return 0;
+  if (pieces[at + length]?.is === 'plant' && !besideCrop) return 0;
+  if (capital > 0 && capital + unknown === length) return length;
+  if (capital > 0) return length;
+  if (unknown === length) return length;
+  if (lower && (unknown > 0 || length >= 2)) return length;
+  return 0;
+}
+
+function isSentenceStart(tokens: readonly Token[], at: number): boolean {
+  const before = tokens[at - 1];
+  return !before || before.is === 'line' || /^[.!?]$/.test(before.raw);
+}
+
+/** Behind a count, or behind "cuttings of", or straight behind a verb of taking. */
+function inPlantPosition(before: readonly Piece[]): boolean {
+  let at = before.length - 1;
+  let of = false;
+  while (at >= 0 && LINK.test(wordAt(before, at))) {
+    if (/^(?:cuttings|cutting|of)$/.test(wordAt(before, at))) of = true;
+    at--;
+  }
+  const piece = before[at];
+  if (!piece) return of;
+  if (piece.is === 'count' || piece.is === 'cutting' || piece.is === 'pots') return true;
+  if (of && wordAt(before, before.length - 1) !== 'cuttings')
+    return piece.is === 'word' && piece.verb !== undefined;
+  if (piece.is !== 'word' || !piece.verb) return false;
+  return (
+    /^(?:take|strike|insert|propagate|lose|sell|receive|buy|pinch|pot|plant|bin|check)$/.test(
+      piece.verb.lemma,
+    ) && piece.verb.form === 'past'
+  );
+}
+
+function looksLikeCrop(name: string): boolean {
+  return /(?:ia|um|us|is|a|ea|on|ums|ias|as|ons|wort|berry|bush|ss|grass|mint|bane|flower|daisy|ella)s?$/.test(
+    name,
+  );
+}
+
+function singular(name: string): string {
+  const lower = name.toLowerCase();
+  return /[^su]s$/.test(lower) ? lower.slice(0, -1) : lower;
+}

@@ -1,0 +1,48 @@
+/** The first stage: any text to plain characters that the tokeniser knows, without what only a screen needs. */
+
+// Soft hyphens, zero-width and direction marks, variation selectors and the keycap frame carry no meaning in a note.
+const INVISIBLE = /[\p{Cf}\p{Variation_Selector}\p{Me}]/gu;
+const FRACTIONS: Readonly<Record<string, string>> = { '½': '.5', '¼': '.25', '¾': '.75' };
+
+/** Thumbs and ticks that answer a prompt by themselves; any other pictograph is a pause. */
+const ANSWERING: Readonly<Record<string, string>> = {
+  '👍': ' yes ',
+  '✅': ' yes ',
+  '✔': ' yes ',
+  '👌': ' yes ',
+  '👎': ' no ',
+  '❌': ' no ',
+};
+
+/**
+ * Text of any origin in the characters of a plain keyboard: digits ASCII, quotes and dashes straight, pictographs a
+ * full stop (a bare thumb its word), one space between words. Runs in time linear in the text.
+ */
+export function normalise(text: string): string {
+  const bare = text.replace(INVISIBLE, '').trim();
+  const thumb = ANSWERING[bare.replace(/[\u{1F3FB}-\u{1F3FF}]/gu, '')];
+  if (thumb !== undefined) return thumb.trim();
+  return bare
+    .replace(/(\d?)\s?([½¼¾])/gu, (_, digit: string, fraction: string) =>
+      digit === ''
+        ? fraction === '½'
+          ? ' half '
+          : ` 0${FRACTIONS[fraction]} `
+        : `${digit}${FRACTIONS[fraction]}`,
+    )
+    .replace(/[ºᵒ˚]/gu, '°')
+    .normalize('NFKC')
+    .replace(/[\u2018\u2019\u201A\u201B\u2032\u02BC`´]/gu, "'")
+    .replace(/[\u201C-\u201F\u2033«»]/gu, '"')
+    .replace(/[\u2010\u2011]/gu, '-')
+    .replace(/[\p{Cc}\p{Zs}\p{Zl}\p{Zp}]+/gu, (gap) => (/[\n\r\u2028\u2029]/u.test(gap) ? '\n' : ' '))
+    .replace(/ ?[\u2012-\u2015] ?/gu, (dash, at: number, whole: string) =>
+      /\d$/u.test(whole.slice(Math.max(0, at - 1), at)) &&
+      /^\d/u.test(whole.slice(at + dash.length, at + dash.length + 1))
+        ? '-'
+        : ' - ',
+    )
+    .replace(/\u2212(?=\d)/gu, '-')
+    .replace(/[\p{Extended_Pictographic}\p{Regional_Indicator}\p{Emoji_Modifier}]+/gu, ' . ')
+    .trim();
+}

@@ -1,0 +1,190 @@
+/** Where things stand: places the ledger knows, and places that only the words tell of. */
+import { isKnown, phraseAt, placeNouns, placePhrases } from './lexicon.js';
+import type { NoteContext } from './note.js';
+import { distance, slipsAllowed } from './spelling.js';
+import type { Token } from './tokens.js';
+
+export interface FoundPlace {
+  readonly from: number;
+  readonly to: number;
+  readonly place: string;
+  readonly known: boolean;
+}
+
+/** Nouns that take a number ("bench 2"). */
+const NUMBERED =
+  /^(?:bench|polytunnel|tunnel|glasshouse|greenhouse|house|bay|bed|shelf|table|block|row|field|frame|room|polyhouse|shadehouse|igloo|zone|plot|propagator)$/;
+const MODIFIERS = new Set(
+  'top bottom back front north south east west northern southern kitchen spare mist misting potting long hot cold warm cool raised new old other far near big little small left right middle bathroom bedroom utility sunny shady shaded heated unheated garden outside outdoor indoor laundry upstairs downstairs landing lounge living dining grow growing propagation prop herb flower veg vegetable rose hallway office allotment village church school main side lower upper walled patio basement attic conservatory stone brick glass plastic mini electric windowsill porch hardening seed staff end second first third standing weaning'.split(
+    ' ',
+  ),
+);
+/** Nouns that everyday talk uses too: a place only behind a preposition or a modifier. */
+const EVERYDAY = new Set(
+  'bed frame house table room yard field ground mat lights stand press window step path office study sink tent nursery bay plot fridge shelf garden kitchen lounge basement attic tunnel border deck terrace'.split(
+    ' ',
+  ),
+);
+const PREPOSITION = new Set(
+  'in into on onto to from under at by off outside inside near beside behind above below along'.split(' '),
+);
+const DETERMINER = new Set([
+  'the',
+  'a',
+  'an',
+  'my',
+  'our',
+  'his',
+  'her',
+  'their',
+  'your',
+  'that',
+  'this',
+  'its',
+]);
+
+const word = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
+
+/** The preposition that governs what begins at token `at`, past an article. */
+export function prepositionBefore(tokens: readonly Token[], at: number): string | undefined {
+  let before = at - 1;
+  while (DETERMINER.has(word(tokens, before))) before--;
+  const text = word(tokens, before);
+  if (text === 'of' && /^(?:out|outside|inside)$/.test(word(tokens, before - 1))) return 'from';
+  return PREPOSITION.has(text) ? text : undefined;
+}
+
+/** All places; `free(n)` says that token n belongs to nothing yet. */
+export function findPlaces(
+  tokens: readonly Token[],
+  context: NoteContext,
+  free: (at: number) => boolean,
+): readonly FoundPlace[] {
+  const names = [
+    ...new Set([...(context.places ?? []), ...(context.batches ?? []).flatMap(({ place }) => place ?? [])]),
+  ].map((place) => ({
+    place,
+    words: place
+      .toLowerCase()
+      .replace(/'/g, '')
+      .split(/[\s-]+/),
+  }));
+  names.sort((a, b) => b.words.length - a.words.length);
+  const finds: FoundPlace[] = [];
+  const plain = tokens.map(({ text }) => text.replace(/'/g, ''));
+  for (let at = 0; at < tokens.length; at++) {
+    if (!free(at) || tokens[at]?.is === 'mark' || tokens[at]?.is === 'line') continue;
+    const found = knownAt(plain, tokens, at, names, free) ?? genericAt(tokens, at, free);
+    if (!found) continue;
+    const last = finds.at(-1);
+    if (last && found.from < last.to) continue;
+    finds.push(found);
+    at = found.to - 1;
+  }
+  return finds;
+}
+
+function knownAt(
+  plain: readonly string[],
+  tokens: readonly Token[],
+  at: number,
+  names: readonly { place: string; words: readonly string[] }[],
+  free: (at: number) => boolean,
+): FoundPlace | undefined {
+  for (const { place, words } of names) {
+    let to = at;
+    let fits = true;
+    for (const [n, expected] of words.entries()) {
+      if (n > 0 && tokens[to]?.raw === '-') to++;
+      const written = plain[to] ?? '';
+      if (!free(to) || !same(written, expected)) {
+        fits = false;
+        break;
+      }
+      to++;
+    }
+    if (fits) return { from: at, to, place, known: true };
+    const joined = words.join('');
+    if (words.length > 1 && free(at) && plain[at] === joined)
+      return { from: at, to: at + 1, place, known: true };
+    if (
+      words.length === 1 &&
+      free(at) &&
+      free(at + 1) &&
+      `${plain[at]}${plain[at + 1] ?? '\u0000'}` === joined
+    )
+      return { from: at, to: at + 2, place, known: true };
+  }
+  return undefined;
+}
+
+function same(written: string, expected: string): boolean {
+  if (written === expected || written === `${expected}s` || `${written}s` === expected) return true;
+  const numeral: Readonly<Record<string, string>> = {
+    one: '1',
+    two: '2',
+    three: '3',
+    four: '4',
+    five: '5',
+    six: '6',
+    too: '2',
+    to: '2',
+    for: '4',
+    won: '1',
+  };
+  if (/^\d$/.test(expected)) return numeral[written] === expected;
+  const slips = slipsAllowed(expected.length);
+  return slips > 0 && !isKnown(written) && distance(written, expected, slips) <= slips;
+}
+
+function genericAt(
+  tokens: readonly Token[],
+  at: number,
+  free: (at: number) => boolean,
+): FoundPlace | undefined {
+  const plainWords = tokens.map(({ text }) => text);
+  const phrase = phraseAt(placePhrases, plainWords, at);
+  let to: number;
+  let noun: string;
+  if (phrase) {
+    to = at + phrase.words.length;
+    noun = phrase.words.at(-1) ?? '';
+  } else if (placeNouns.has(word(tokens, at))) {
+    to = at + 1;
+    noun = word(tokens, at);
+    // "kitchen windowsill", "greenhouse bench": the last noun of the run is the head.
+    while (placeNouns.has(word(tokens, to)) && free(to)) {
+      noun = word(tokens, to);
+      to++;
+    }
+  } else return undefined;
+  let from = at;
+  while (from > 0 && free(from - 1) && isModifier(tokens, from - 1)) from--;
+  if (
+    NUMBERED.test(noun) &&
+    free(to) &&
+    (tokens[to]?.is === 'number' || /^(?:one|two|three|four|five|six)$/.test(word(tokens, to))) &&
+    !/^(?:of|rooted|dead|have|cm|in|x|%)$/.test(word(tokens, to + 1))
+  )
+    to++;
+  const bare = phrase === undefined && EVERYDAY.has(noun) && to - from === 1;
+  if (bare && prepositionBefore(tokens, from) === undefined) return undefined;
+  const place = tokens
+    .slice(from, to)
+    .map(({ text }) => text)
+    .join(' ')
+    .replace(/ - /g, '-');
+  return { from, to, place, known: false };
+}
+
+function isModifier(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at];
+  if (token?.is !== 'word') return false;
+  if (MODIFIERS.has(token.text) || /'s$/.test(token.text)) return true;
+  if (DETERMINER.has(token.text) || PREPOSITION.has(token.text)) return false;
+  return (
+    !isKnown(token.text) &&
+    PREPOSITION.has(word(tokens, at - 1)) === false &&
+    DETERMINER.has(word(tokens, at - 1))
+  );
+}

@@ -1,0 +1,167 @@
+/** Who plants went to: "to Maureen", "with Thripley Plants", "gave my sister two". */
+import { wordAt } from './grammar/rule.js';
+import type { Clause } from './clauses.js';
+import type { Piece } from './pieces.js';
+import type { Token } from './tokens.js';
+
+const LEAD = /^(?:to|with|onto|upon|on|by|2)$/;
+const STOP =
+  /^(?:for|at|from|in|and|but|then|because|who|which|that|so|as|when|while|today|yesterday|with|to|instead|after|before|this|plus|leaving|each|already|off|on|of|over|last|if|since|via|per|into)$/;
+const NOBODY =
+  /^(?:the|a|an|my|our|his|her|their|some|it|them|me|us|myself|mine|market|stall|good|home|rot|mould|frost|slugs|snails|death|hand|be|go|grow|make|try|see|do|keep|use|sell|put|get|plant|take|pot|start|finish|order|each|own|water|drink|feed|up|down|away)$/;
+
+/** The recipient's words as written, or undefined. */
+export function recipientOf(
+  pieces: readonly Piece[],
+  clause: Clause,
+  tokens: readonly Token[],
+  text: string,
+): string | undefined {
+  const { hit } = clause;
+  if (!hit) return undefined;
+  return (
+    behindPreposition(pieces, hit.to, clause.to, tokens, text) ??
+    indirectObject(pieces, hit.to, clause.to, tokens, text) ??
+    behindPreposition(pieces, hit.from, clause.to, tokens, text)
+  );
+}
+
+function behindPreposition(
+  pieces: readonly Piece[],
+  from: number,
+  to: number,
+  tokens: readonly Token[],
+  text: string,
+): string | undefined {
+  for (let at = from; at < to; at++) {
+    const piece = pieces[at];
+    const lead = wordAt(pieces, at);
+    const two =
+      piece?.is === 'count' &&
+      piece.quantity.value === 2 &&
+      piece.to - piece.from === 1 &&
+      pieces.slice(from, at).some(({ is }) => is === 'plant') &&
+      pieces[at + 1]?.is === 'word';
+    if (!LEAD.test(lead) && !two) continue;
+    if (lead === 'on' && !/^(?:poor|mr|mrs|my|the|old)$/.test(wordAt(pieces, at + 1))) continue;
+    const end = nameEnd(pieces, at + 1, to, tokens);
+    const name = wordsOf(pieces, at + 1, end, tokens, text);
+    if (name === undefined) continue;
+    const corrected = correction(pieces, end, to, tokens, text);
+    return corrected ?? name;
+  }
+  return undefined;
+}
+
+/** "Gave my sister 2 Neon Rodeo": what stands between the verb and the number or plant. */
+function indirectObject(
+  pieces: readonly Piece[],
+  from: number,
+  to: number,
+  tokens: readonly Token[],
+  text: string,
+): string | undefined {
+  let end = from;
+  while (
+    end < to &&
+    end < from + 6 &&
+    pieces[end]?.is === 'word' &&
+    !/^(?:a|an|away|out|some|back|up)$/.test(wordAt(pieces, end))
+  )
+    end++;
+  if (
+    end === from ||
+    end >= to ||
+    !(
+      pieces[end]?.is === 'count' ||
+      pieces[end]?.is === 'plant' ||
+      /^(?:a|an|some)$/.test(wordAt(pieces, end))
+    )
+  ) {
+    // A person named like a crop: "gave Rosemary a …".
+    return undefined;
+  }
+  let last = end;
+  while (last > from && /^(?:have|the|all|of)$/.test(wordAt(pieces, last - 1))) last--;
+  return wordsOf(pieces, from, last, tokens, text);
+}
+
+function nameEnd(pieces: readonly Piece[], from: number, to: number, tokens: readonly Token[]): number {
+  let at = from;
+  for (; at < to; at++) {
+    const piece = pieces[at];
+    if (!piece || piece.is === 'break' || piece.is === 'when' || piece.is === 'money') break;
+    if (piece.is === 'place' && at > from && !tokens[piece.from]?.capital) break;
+    if (piece.is === 'count' || piece.is === 'size' || piece.is === 'pots') break;
+    if (piece.is === 'plant' && !tokens[piece.from]?.capital) break;
+    if (piece.is === 'word' && at > from && STOP.test(piece.text)) {
+      // "People in my form", "the ladies at church" keep their tail.
+      if (!(
+        /^(?:in|at|from|of)$/.test(piece.text) &&
+        /^(?:my|the|our|his|her|church|work|number|next)$/.test(wordAt(pieces, at + 1)) &&
+        /^(?:people|ladies|lads|girls|woman|man|lady|folk|folks|neighbours|neighbour|friend|friends|everyone|someone|boys|couple|family|chap|fella|lad|lot|guys|guy|team|mate|mates|kids|teacher|boss|colleague|colleagues)$/.test(
+          wordAt(pieces, at - 1),
+        )
+      ))
+        break;
+    }
+    if (piece.is === 'word' && piece.verb?.form === 'past' && at > from && !tokens[piece.from]?.capital)
+      break;
+  }
+  return at;
+}
+
+function wordsOf(
+  pieces: readonly Piece[],
+  from: number,
+  to: number,
+  tokens: readonly Token[],
+  text: string,
+): string | undefined {
+  const first = pieces[from];
+  const last = pieces[to - 1];
+  if (!first || !last || to <= from) return undefined;
+  if (
+    first.is === 'count' ||
+    first.is === 'size' ||
+    first.is === 'when' ||
+    first.is === 'celsius' ||
+    first.is === 'medium'
+  )
+    return undefined;
+  if (to - from === 1 && first.is === 'word' && NOBODY.test(first.text) && !tokens[first.from]?.capital)
+    return undefined;
+  if (
+    first.is === 'word' &&
+    /^(?:be|go|rot|mould|grow|make|try|keep|use|each|them|it|me|us|see)$/.test(first.text)
+  )
+    return undefined;
+  if (first.is === 'plant' && first.known && !tokens[first.from]?.capital) return undefined;
+  const name = text
+    .slice(tokens[first.from]?.start ?? 0, tokens[last.to - 1]?.end ?? 0)
+    .replace(/^(?:the|my|our|a|an|poor) /i, '')
+    .trim();
+  return name === '' ? undefined : name;
+}
+
+/** "To Trev, actually it was Lorraine". */
+function correction(
+  pieces: readonly Piece[],
+  from: number,
+  to: number,
+  tokens: readonly Token[],
+  text: string,
+): string | undefined {
+  let at = from;
+  if (pieces[at]?.is === 'break') at++;
+  if (!/^(?:actually|no|sorry|rather|i|or)$/.test(wordAt(pieces, at))) return undefined;
+  while (
+    at < to &&
+    (/^(?:actually|no|sorry|rather|i|mean|or|it|was|to|that|wait)$/.test(wordAt(pieces, at)) ||
+      pieces[at]?.is === 'break')
+  )
+    at++;
+  const piece = pieces[at];
+  if (piece?.is !== 'word' || !tokens[piece.from]?.capital) return undefined;
+  return wordsOf(pieces, at, nameEnd(pieces, at, to, tokens), tokens, text);
+}

@@ -1,0 +1,86 @@
+/** Sentences of a note: their pieces, their words in one line, and the text behind them. */
+import type { Piece, PieceOf } from './pieces.js';
+import type { Utterance } from './utterance.js';
+
+export interface Sentence {
+  /** Pieces [from, to) of the row. */
+  readonly from: number;
+  readonly to: number;
+  readonly pieces: readonly Piece[];
+  /** Its words as the trade spells them, lower case, one space between, marks left out. */
+  readonly line: string;
+  readonly asked: boolean;
+}
+
+/** The sentences of a row, without the marks between them. */
+export function sentencesOf(pieces: readonly Piece[], utterance: Utterance): readonly Sentence[] {
+  const sentences: Sentence[] = [];
+  let from = 0;
+  for (let at = 0; at <= pieces.length; at++) {
+    const piece = pieces[at];
+    if (piece && !(piece.is === 'break' && piece.hard)) continue;
+    if (at > from) {
+      const row = pieces.slice(from, at);
+      sentences.push({
+        from,
+        to: at,
+        pieces: row,
+        line: lineOf(row, utterance),
+        asked: piece?.is === 'break' && piece.mark === '?',
+      });
+    }
+    from = at + 1;
+  }
+  return sentences;
+}
+
+/** The words of a run of pieces, lower case, marks left out. */
+export function lineOf(pieces: readonly Piece[], utterance: Utterance): string {
+  const first = pieces[0];
+  const last = pieces.at(-1);
+  if (!first || !last) return '';
+  return utterance.tokens
+    .slice(first.from, last.to)
+    .filter(({ is, text }) => is !== 'line' && (is !== 'mark' || text === '%'))
+    .map(({ text }) => text)
+    .join(' ');
+}
+
+/** The text as written behind pieces [from, to), without those that `leaveOut` names, trimmed of marks at its ends. */
+export function textOf(
+  pieces: readonly Piece[],
+  utterance: Utterance,
+  leaveOut: (piece: Piece) => boolean = () => false,
+): string {
+  const parts: string[] = [];
+  let start: number | undefined;
+  let end = 0;
+  for (const piece of pieces) {
+    if (leaveOut(piece)) {
+      if (start !== undefined) parts.push(utterance.text.slice(start, end));
+      start = undefined;
+      continue;
+    }
+    start ??= utterance.tokens[piece.from]?.start ?? 0;
+    end = utterance.tokens[piece.to - 1]?.end ?? end;
+  }
+  if (start !== undefined) parts.push(utterance.text.slice(start, end));
+  return trimmed(
+    parts
+      .map((part) => part.trim())
+      .filter((part) => part !== '')
+      .join(' '),
+  );
+}
+
+export function trimmed(text: string): string {
+  return text.replace(/^[\s,.:;!?"'()-]+/u, '').replace(/(?<![\s,.:;!?"'()-])[\s,.:;!?"'()-]+$/u, '');
+}
+
+export function plantsIn(pieces: readonly Piece[]): readonly PieceOf<'plant'>[] {
+  return pieces.filter((piece): piece is PieceOf<'plant'> => piece.is === 'plant');
+}
+
+export function firstOf<Is extends Piece['is']>(pieces: readonly Piece[], is: Is): PieceOf<Is> | undefined {
+  return pieces.find((piece): piece is PieceOf<Is> => piece.is === is);
+}

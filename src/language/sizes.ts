@@ -1,0 +1,173 @@
+/** Sizes of pots and trays, and temperatures: a number with its unit. */
+import { numberAt } from './numbers.js';
+import type { Token } from './tokens.js';
+
+const UNITS: Readonly<Record<string, string>> = {
+  cm: 'cm', cms: 'cm', centimetre: 'cm', centimetres: 'cm', centimeter: 'cm', centimeters: 'cm', mm: 'mm', mil: 'mm', millimetre: 'mm', millimetres: 'mm',
+  in: 'in', inch: 'in', inches: 'in', ins: 'in', '"': 'in', l: 'l', litre: 'l', litres: 'l', liter: 'l', liters: 'l', lt: 'l', ltr: 'l', ltrs: 'l', lit: 'l',
+  ml: 'ml', mls: 'ml', qt: 'qt', quart: 'qt', quarts: 'qt', gal: 'gal', gallon: 'gal', gallons: 'gal', cell: 'cell', cells: 'cell', celled: 'cell', hole: 'cell', holes: 'cell', module: 'cell', plug: 'cell',
+}; // prettier-ignore
+
+export const CONTAINERS: ReadonlySet<string> = new Set(
+  'pot pots tray trays jar jars glass glasses cup cups pan pans tub tubs punnet punnets container containers bag bags box boxes bucket buckets dish dishes basket baskets module modules tumbler tumblers flat flats pottle pottles tube tubes bottle bottles planter planters vase vases'.split(
+    ' ',
+  ),
+);
+
+export interface FoundSize {
+  readonly size: string;
+  readonly to: number;
+  /** A word for the container follows and is taken in ("9cm pots"). */
+  readonly container: boolean;
+}
+
+const text = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
+
+/** The size that begins at token `at`: "9cm", "3 inch pots", "2L", "72-cell tray", `4"`, "half litre". */
+export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefined {
+  const halfLitre = text(tokens, at) === 'half' && /^(?:litre|liter|l)$/.test(text(tokens, at + 1));
+  if (halfLitre) return withContainer(tokens, '0.5l', at + 2);
+  // "Into gallons", "one-litre" without its one, "in 84s".
+  if (
+    /^(?:gallons|gallon|quarts|quart|litres|liters)$/.test(text(tokens, at)) &&
+    /^(?:into|in|to|on|up)$/.test(text(tokens, at - 1))
+  )
+    return withContainer(tokens, `1${UNITS[text(tokens, at)]}`, at + 1);
+  if (
+    text(tokens, at + 1) === 's' &&
+    tokens[at + 1]?.glued === true &&
+    tokens[at]?.is === 'number' &&
+    Number(text(tokens, at)) >= 20
+  )
+    return withContainer(tokens, `${text(tokens, at)}cell`, at + 2);
+  const found = numberAt(tokens, at);
+  if (!found || found.collective || found.value <= 0) return undefined;
+  let { value, to } = found;
+  if (text(tokens, to) === 'and' && text(tokens, to + 1) === 'a' && text(tokens, to + 2) === 'half') {
+    value += 0.5;
+    to += 3;
+  }
+  if (text(tokens, to) === '-') to++;
+  const raw = text(tokens, to);
+  const unit = Object.hasOwn(UNITS, raw) ? UNITS[raw] : undefined;
+  if (unit === undefined) return undefined;
+  const glued = tokens[to]?.glued === true;
+  const container =
+    CONTAINERS.has(text(tokens, to + 1)) ||
+    (text(tokens, to + 1) === 'square' && CONTAINERS.has(text(tokens, to + 2)));
+  if (raw === '"' && (!glued || tokens[to + 1]?.glued === true)) return undefined;
+  // "put 2 in the frame": a lone "in" is a unit only when it touches its number or a container follows an "into".
+  if (raw === 'in' && !glued && !(container && /^(?:into|to|in|on|up|the|own|x)$/.test(text(tokens, at - 1))))
+    return undefined;
+  if (raw === 'in' && glued && /^(?:the|a|my|each)$/.test(text(tokens, to + 1))) return undefined;
+  if (raw === 'l' && !glued && !container && !/^(?:into|to|in|on)$/.test(text(tokens, at - 1)))
+    return undefined;
+  if (
+    unit === 'cell' &&
+    /^(?:module|plug|hole|holes)$/.test(raw) &&
+    !/^(?:tray|trays)$/.test(text(tokens, to + 1))
+  )
+    return undefined;
+  if (/^(?:cell|cells)$/.test(raw) && !Number.isInteger(value)) return undefined;
+  return withContainer(tokens, `${value}${unit}`, to + 1);
+}
+
+function withContainer(tokens: readonly Token[], size: string, to: number): FoundSize {
+  let end = to;
+  if (
+    /^(?:square|deep|round|plastic|clay|terracotta|plug|module|seed)$/.test(text(tokens, end)) &&
+    CONTAINERS.has(text(tokens, end + 1))
+  )
+    end++;
+  const container = CONTAINERS.has(text(tokens, end));
+  return { size, to: container ? end + 1 : end, container };
+}
+
+export interface FoundTemperature {
+  readonly celsius: number;
+  readonly to: number;
+}
+
+const round = (value: number): number => Math.round(value * 10) / 10;
+
+/**
+ * A number that says itself to be a temperature: "18C", "68°F", "20 degrees", "minus two degrees", "-2", "two below".
+ * °F is converted to °C, (F − 32) × 5/9, to a tenth.
+ */
+export function temperatureAt(
+  tokens: readonly Token[],
+  at: number,
+  fahrenheit: boolean,
+): FoundTemperature | undefined {
+  let from = at;
+  let sign = 1;
+  if (/^(?:minus|negative)$/.test(text(tokens, from))) {
+    sign = -1;
+    from++;
+  } else if (
+    text(tokens, from) === '-' &&
+    tokens[from + 1]?.is === 'number' &&
+    tokens[from + 1]?.glued === true &&
+    !(tokens[from]?.glued === true && tokens[from - 1]?.is !== 'mark')
+  ) {
+    sign = -1;
+    from++;
+  }
+  const found = numberAt(tokens, from);
+  if (!found || found.collective) return undefined;
+  let { value, to } = found;
+  if (text(tokens, to) === 'point') {
+    const tenth = numberAt(tokens, to + 1);
+    if (tenth && tenth.value < 10) {
+      value += tenth.value / 10;
+      to = tenth.to;
+    }
+  }
+  if (/^and$/.test(text(tokens, to)) && text(tokens, to + 1) === 'a' && text(tokens, to + 2) === 'half') {
+    value += 0.5;
+    to += 3;
+  }
+  let scale = '';
+  let marked = false;
+  if (
+    /^(?:°|degree|degrees|o)$/.test(text(tokens, to)) &&
+    !(text(tokens, to) === 'o' && !tokens[to]?.glued)
+  ) {
+    marked = true;
+    to++;
+  }
+  const unit = text(tokens, to);
+  const next = tokens[to];
+  if (
+    /^(?:c|celsius|centigrade)$/.test(unit) &&
+    (marked || next?.glued === true || unit.length > 1 || next?.raw === 'C')
+  ) {
+    scale = 'c';
+    to++;
+  } else if (
+    /^(?:f|fahrenheit)$/.test(unit) &&
+    (marked || next?.glued === true || unit.length > 1 || next?.raw === 'F')
+  ) {
+    scale = 'f';
+    to++;
+  } else if (/^oc$/.test(unit)) {
+    scale = 'c';
+    to++;
+  }
+  if (
+    /^(?:below|frost)$/.test(text(tokens, to)) &&
+    scale === '' &&
+    sign === 1 &&
+    (marked || text(tokens, to) === 'below')
+  ) {
+    sign = -1;
+    marked = true;
+    to++;
+    if (/^(?:zero|freezing|nought)$/.test(text(tokens, to))) to++;
+  }
+  if (scale === '' && !marked && sign === 1) return undefined;
+  value *= sign;
+  if (scale === 'f' || (scale === '' && fahrenheit && (marked || sign === 1) && Math.abs(value) > 0))
+    value = ((value - 32) * 5) / 9;
+  return { celsius: round(value), to };
+}

@@ -1,0 +1,43 @@
+/** Sound-alikes: which words speech recognition confuses, and where the context decides for the other. */
+
+const FAMILIES: readonly (readonly string[])[] = [
+  ['to', 'too', 'two', '2'], ['for', 'four', 'fore', '4'], ['won', 'one', '1'], ['ate', 'eight', '8'], ['sex', 'six', 'sicks', '6'],
+  ['tree', 'three', 'free', '3'], ['tin', 'ten', '10'], ['root', 'route'], ['rooted', 'routed'], ['roots', 'routes'], ['basal', 'basil'],
+  ['wren', 'ren'], ['plum', 'plumb'], ['pale', 'pail'], ['not', 'knot'], ['no', 'know'], ['sail', 'sale'], ['rose', 'rows'], ['red', 'read'],
+  ['blue', 'blew'], ['maid', 'made'], ['thyme', 'time'], ['night', 'knight'], ['son', 'sun'], ['bell', 'belle'], ['hare', 'hair'],
+  ['moth', 'moths'], ['sole', 'soul'], ['peg', 'pegg'], ['fox', 'focks'], ['bored', 'board'], ['peak', 'peek', 'pique'], ['bean', 'been'],
+  ['pear', 'pair', 'pare'], ['berry', 'bury'], ['flower', 'flour'], ['tail', 'tale'], ['dear', 'deer'], ['mist', 'missed'], ['judith', 'judeth'],
+  ['pewter', 'pewtar', 'computer'], ['gaiters', 'gaters', 'gators', 'gaiter'], ['knell', 'nell'], ['mite', 'might'], ['bough', 'bow'], ['knave', 'nave'],
+  ['key', 'quay'], ['cymbal', 'symbol'], ['mussel', 'muscle'], ['herring', 'hering'], ['grey', 'gray'], ['annie', 'any', 'anny'], ['quill', 'kwill'],
+  ['pedlar', 'peddler', 'pedaler', 'pedaller'], ['harrier', 'harier'], ['hobnail', 'hob'], ['saffron', 'safran'], ['docker', 'doctor'],
+]; // prettier-ignore
+
+const familyOf = new Map<string, number>();
+FAMILIES.forEach((family, n) => family.forEach((word) => familyOf.set(word, n)));
+
+/** Whether two different lower-case words are heard alike. */
+export function soundsLike(heard: string, meant: string): boolean {
+  const family = familyOf.get(heard);
+  if (family !== undefined && family === familyOf.get(meant)) return true;
+  return (
+    heard.length > 3 &&
+    soundKey(heard) === soundKey(meant) &&
+    heard !== meant &&
+    heard.charAt(0) === meant.charAt(0)
+  );
+}
+
+/** Consonants as they sound, vowels dropped after the first letter. */
+function soundKey(word: string): string {
+  return word
+    .replace(/ph/g, 'f')
+    .replace(/^kn/, 'n')
+    .replace(/^wr/, 'r')
+    .replace(/ck/g, 'k')
+    .replace(/c(?=[eiy])/g, 's')
+    .replace(/[cq]/g, 'k')
+    .replace(/z/g, 's')
+    .replace(/gh/g, '')
+    .replace(/(.)\1/g, '$1')
+    .replace(/(?!^)[aeiouyhw]/g, '');
+}

@@ -1,0 +1,93 @@
+/** Bounded spelling repair: an unknown word becomes the one word of the trade that lies a slip or two away. */
+import { isEnglish } from './english.js';
+import { crops, isKnown, lists, spelling, verbSense } from './lexicon.js';
+
+/** Words worth repairing towards: long enough that one slip leaves them recognisable. */
+const targets: ReadonlyMap<string, readonly string[]> = (() => {
+  const words = new Set<string>([
+    ...[...crops.values()].flatMap((phrases) => phrases.flatMap(({ words }) => words)),
+    ...Object.keys(lists.verbs).flatMap((lemma) => verbForms(lemma)),
+    ...lists.placeNouns,
+    ...'cuttings cutting compost perlite vermiculite yesterday tomorrow morning afternoon evening weekend fortnight monday tuesday wednesday thursday friday saturday sunday january february april august september october november december propagator windowsill temperature celsius botrytis hormone internodal semi hardwood softwood remember remind several couple dozen hundred twenty thirty forty fifty twelve eleven seven eight three because everything greenhouse kitchen geraniums'.split(
+      ' ',
+    ),
+  ]);
+  const index = new Map<string, string[]>();
+  for (const word of words) {
+    if (word.length < 5) continue;
+    const key = word.charAt(0);
+    index.set(key, [...(index.get(key) ?? []), word]);
+  }
+  return index;
+})();
+
+function verbForms(lemma: string): readonly string[] {
+  return [
+    lemma,
+    `${lemma}ed`,
+    `${lemma}d`,
+    `${lemma}${lemma.at(-1)}ed`,
+    `${lemma}ing`,
+    ...(lists.verbs[lemma] ?? []),
+  ].filter((word) => verbSense(word) !== undefined);
+}
+
+/**
+ * Optimal-string-alignment distance (insert, delete, replace, swap of neighbours), cut off above `most`, where it
+ * answers `most + 1`.
+ */
+export function distance(a: string, b: string, most: number): number {
+  if (Math.abs(a.length - b.length) > most) return most + 1;
+  let before: number[] = [];
+  let above = Array.from({ length: b.length + 1 }, (_, n) => n);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    let least = i;
+    for (let j = 1; j <= b.length; j++) {
+      const same = a.charCodeAt(i - 1) === b.charCodeAt(j - 1);
+      let cost = Math.min((above[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (above[j - 1] ?? 0) + (same ? 0 : 1));
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
+      row.push(cost);
+      if (cost < least) least = cost;
+    }
+    if (least > most) return most + 1;
+    before = above;
+    above = row;
+  }
+  return above[b.length] ?? most + 1;
+}
+
+/** How many slips a word of that length may carry. */
+export function slipsAllowed(length: number): number {
+  return length < 5 ? 0 : length < 8 ? 1 : 2;
+}
+
+/** The word meant by a lower-case word: itself where it is known or nothing lies near, or where two lie equally near. */
+export function respell(word: string): string {
+  const habitual = spelling(word);
+  if (habitual !== undefined) return habitual;
+  if (word.length < 5 || word.length > 20 || isKnown(word) || /[^a-z]/.test(word)) return word;
+  let best = word;
+  let bestCost = slipsAllowed(word.length) + 1;
+  let tied = false;
+  for (const target of targets.get(word.charAt(0)) ?? []) {
+    const cost = distance(
+      word,
+      target,
+      Math.min(bestCost, slipsAllowed(Math.min(word.length, target.length))),
+    );
+    if (cost > slipsAllowed(Math.min(word.length, target.length))) continue;
+    if (cost < bestCost) {
+      best = target;
+      bestCost = cost;
+      tied = false;
+    } else if (cost === bestCost && !samePlural(best, target)) tied = true;
+  }
+  if (best === word || (tied && bestCost > 1)) return word;
+  return isEnglish(word) ? word : best;
+}
+
+function samePlural(a: string, b: string): boolean {
+  return a === `${b}s` || b === `${a}s`;
+}

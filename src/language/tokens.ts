@@ -1,0 +1,49 @@
+/** The second stage: words, numbers and marks, each with its place in the text and its word as the trade spells it. */
+import { respell } from './spelling.js';
+
+export interface Token {
+  /** Lower case, spelt out and repaired. */
+  readonly text: string;
+  /** As written. */
+  readonly raw: string;
+  /** Where `raw` stands in the normalised text. */
+  readonly start: number;
+  readonly end: number;
+  readonly is: 'word' | 'number' | 'ordinal' | 'mark' | 'line';
+  readonly capital: boolean;
+  /** No space stands before it. */
+  readonly glued: boolean;
+}
+
+// Order matters: phone spellings with digits, abbreviations with a stroke, ordinals, numbers, words, any other mark.
+const TOKEN =
+  /x(?=\d)|->|=>|2day|2moro|2nite|[a-z]\/[a-z]+|y'day|\d+(?:,\d{3})*(?:\.\d+)?(?:(?:st|nd|rd|th)(?![\p{L}\d]))?|\.\d+|\p{L}[\p{L}\p{M}\d]*(?:'\p{L}+)*|\n|\S/giu;
+
+const MARKS_OF_SPEECH = new Set(['um', 'er', 'erm', 'uh', 'umm', 'err', 'ah', 'hmm', 'mm']);
+
+/** Splits a normalised text; fillers are dropped, abbreviations that stand for two words give two tokens. */
+export function tokenise(text: string): readonly Token[] {
+  const tokens: Token[] = [];
+  let last = 0;
+  for (const match of text.matchAll(TOKEN)) {
+    const raw = match[0];
+    const start = match.index;
+    const end = start + raw.length;
+    const glued = start === last && start > 0;
+    last = end;
+    const base = { raw, start, end, glued, capital: /^\p{Lu}/u.test(raw) };
+    const lower = raw.toLowerCase();
+    if (raw === '\n') tokens.push({ ...base, text: '\n', is: 'line' });
+    else if (/^\d+(?:st|nd|rd|th)$/.test(lower)) tokens.push({ ...base, text: lower, is: 'ordinal' });
+    else if (/^[\d.]/.test(lower) && /\d/.test(lower) && !/[a-z]/.test(lower))
+      tokens.push({ ...base, text: lower.replaceAll(',', ''), is: 'number' });
+    else if (/^[\p{L}\d]/u.test(raw)) {
+      if (MARKS_OF_SPEECH.has(lower)) continue;
+      const meant = respell(lower);
+      for (const text of meant.split(' ')) tokens.push({ ...base, text, is: 'word' });
+    } else if (raw === '->' || raw === '=>' || raw === '→') tokens.push({ ...base, text: 'to', is: 'word' });
+    else if (raw === '&' || (raw === '+' && !glued)) tokens.push({ ...base, text: 'and', is: 'word' });
+    else tokens.push({ ...base, text: raw, is: 'mark' });
+  }
+  return tokens;
+}
