@@ -20,8 +20,9 @@ const FRAME_CELSIUS = 2;
 
 /** One line a place where cuttings root; never a question. */
 export function tendingDues(ledger: Ledger, rooting: readonly Batch[], today: Day): readonly Due[] {
+  const told = entriesOf(ledger, 'tend');
   return [...byPlace(rooting)].flatMap(([place, batches]) => {
-    const tended = entriesOf(ledger, 'tend').filter(
+    const tended = told.filter(
       ({ entry, touched }) =>
         entry.place?.toLowerCase() === place.toLowerCase() ||
         batches.some(({ label }) => touched.includes(label)),

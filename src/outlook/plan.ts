@@ -13,7 +13,7 @@ import { learnRate, nextBatchRate, type RateBelief, USUAL_SURVIVAL } from '../ho
 import { alive, type Batch, began, isLive, isOf } from '../ledger/batch.js';
 import type { Ledger } from '../ledger/ledger.js';
 import { certainly, chanceKept, together } from './counts.js';
-import type { Keeper } from './keeper.js';
+import { fingerprint, type Keeper } from './keeper.js';
 import { nextBatch, stockOffers } from './next-round.js';
 import { learntFrom, rootingBasis, rootingClock, rootingTemperatures } from './rooting-basis.js';
 import { rootingStory } from './rooting-story.js';
@@ -69,8 +69,8 @@ function planFor(wanted: Wanted, ahead: Ahead): Plan {
   if (chance >= CONFIDENCE - TIE) return { ...soFar, take: 0, strikeBy: null };
   const basis = rootingBasis(ledger, nextBatch(wanted, from, ahead), site.hemisphere);
   const struckOn = latest(from, today);
-  const key = JSON.stringify([struckOn, rootedBy, need.want, need.survival, [...growing]]);
-  const round = keeper.recall(`round ${key} ${basis.key}`, () =>
+  const key = fingerprint(JSON.stringify([struckOn, rootedBy, need.want, need.survival, [...growing]]));
+  const round = keeper.recall('foreseen', `round ${key} ${basis.key}`, () =>
     nextRound(need, learntFrom(basis, keeper), struckOn, rootedBy),
   );
   return { ...soFar, ...round };
@@ -116,7 +116,7 @@ function rootedCounts(batch: Batch, rootedBy: Day | null, { ledger, site, keeper
   const temperatures = rootingTemperatures(ledger, batch);
   const days = rootedBy === null ? LONG_DAYS : daysBetween(began(batch), rootedBy);
   const own = JSON.stringify([story, [...temperatures], days, sure, indoors]);
-  return keeper.recall(`counts ${own} ${basis.key}`, () => {
+  return keeper.recall('foreseen', `counts ${own} ${basis.key}`, () => {
     const clock = rootingClock(batch, temperatures);
     const thermal = {
       ...story,

@@ -11,7 +11,7 @@ import { type DaysRange, priorFromRange, type RootingPrior } from '../horticultu
 import { clockFrom, plainClock, type RootingClock } from '../horticulture/thermal-time.js';
 import { type Batch, began, placeOf } from '../ledger/batch.js';
 import { entriesOf, type Ledger } from '../ledger/ledger.js';
-import type { Keeper } from './keeper.js';
+import { fingerprint, type Keeper } from './keeper.js';
 import { isSettled, rootingStory } from './rooting-story.js';
 import { isHeated } from './standing.js';
 
@@ -53,7 +53,7 @@ export function rootingBasis(ledger: Ledger, batch: Batch, hemisphere: Hemispher
     const pool = poolFor(conditions, usual.days, past);
     const prior = priorFromRange(usual.days, usual.strikePrior);
     return {
-      key: JSON.stringify([prior.logMedian, prior.strikeRate, pool.history]),
+      key: fingerprint(JSON.stringify([prior.logMedian, prior.strikeRate, pool.history])),
       prior,
       history: pool.history,
       grounds: {
@@ -68,7 +68,7 @@ export function rootingBasis(ledger: Ledger, batch: Batch, hemisphere: Hemispher
 }
 
 export function learntFrom({ key, prior, history }: RootingBasis, keeper: Keeper): Learnt {
-  return keeper.recall(`learnt ${key}`, () => learn(prior, history));
+  return keeper.recall('learnt', key, () => learn(prior, history));
 }
 
 function once<T>(ledger: Ledger, key: string, work: () => T): T {
@@ -83,13 +83,11 @@ export function rootingTemperatures(ledger: Ledger, batch: Batch): ReadonlyMap<n
   const place = placeOf(batch)?.toLowerCase();
   const means = new Map<number, number>();
   if (place === undefined || batch.struck === null) return means;
-  const readings = once(ledger, `readings ${place}`, () =>
-    entriesOf(ledger, 'reading').filter(({ entry }) => entry.place?.toLowerCase() === place),
-  );
+  const readings = once(ledger, 'readings', () => entriesOf(ledger, 'reading'));
   const counts = new Map<number, number>();
   for (const { entry } of readings) {
     const day = daysBetween(batch.struck, lastDay(entry.date));
-    if (entry.celsius === undefined || day < 1) continue;
+    if (entry.celsius === undefined || day < 1 || entry.place?.toLowerCase() !== place) continue;
     const count = counts.get(day) ?? 0;
     means.set(day, ((means.get(day) ?? 0) * count + entry.celsius) / (count + 1));
     counts.set(day, count + 1);
@@ -144,8 +142,9 @@ function conditionsOf(batch: Batch): RootingConditions {
 
 /** Batches of a kind that have something to teach, the newest first, in thermal days where known. */
 function recordsOf(ledger: Ledger, kind: string, hemisphere: Hemisphere): RecordedBatch[] {
-  return [...ledger.batches.values()]
-    .filter((past) => kindOf(past) === kind && isSettled(past))
+  const settled = once(ledger, 'settled', () => [...ledger.batches.values()].filter(isSettled));
+  return settled
+    .filter((past) => kindOf(past) === kind)
     .sort((a, b) => (began(a) < began(b) ? 1 : -1))
     .flatMap((past) => {
       const story = rootingStory(past);

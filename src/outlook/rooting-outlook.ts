@@ -55,7 +55,7 @@ export function rootingOutlook(
   const basis = rootingBasis(ledger, batch, hemisphere);
   const temperatures = rootingTemperatures(ledger, batch);
   const own = JSON.stringify([batch.struck, batch.crop, story, [...temperatures]]);
-  const seen = keeper.recall(`rooting ${own} ${basis.key}`, () =>
+  const seen = keeper.recall('foreseen', `rooting ${own} ${basis.key}`, () =>
     foreseen(learntFrom(basis, keeper), story, batch.struck as Day, rootingClock(batch, temperatures)),
   );
   return { ...seen, grounds: { ...basis.grounds, temperatures: temperatures.size > 0 } };

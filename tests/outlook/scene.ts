@@ -9,7 +9,7 @@ import { memoryKeeper } from '../../src/outlook/keeper.js';
 import { type Site, siteOf } from '../../src/outlook/site.js';
 
 /** Kept over all tests: forecasts are the same wherever they are asked for. */
-export const keeper = memoryKeeper(20_000);
+export const keeper = memoryKeeper();
 
 /** A posting with its day as text. */
 export type Told = {
