@@ -14,7 +14,7 @@ import type { RootingClock } from './thermal-time.js';
 /** Below this chance of even one more root, waiting is over. Judgement, not published. */
 export const GIVE_UP_BELOW = 0.15;
 /** Below this chance ever to be ready, the next look is the one that settles whether to go on waiting. Judgement. */
-const UNLIKELY = 0.4;
+const UNLIKELY = 0.3;
 const NEAR_ENOUGH = 0.005;
 const FARTHEST_DAY = 2000;
 
