@@ -1,5 +1,5 @@
 /** Holds the corpus of notes to its own rules, and the reader to the score it has reached on it. */
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { bringIn, bringInExamples, dayOfNote, halves, type CorpusNote, type Gold } from './corpus-note.js';
 import { shapeFaults } from './gold-shape.js';
@@ -166,7 +166,7 @@ describe('the judge', () => {
   });
 });
 
-describe.skipIf(!existsSync('src/command-line/parse.ts'))('the reader on the corpus', () => {
+describe('the reader on the corpus', () => {
   it.each(halves)('reads the %s half no worse than it has before', (half) => {
     const score = scoreOf(readAndJudge(bringIn(half)));
     const before = kept[half];
