@@ -10,10 +10,9 @@ type Counts = Map<string, Map<string, number>>;
  * The share of each context's probability kept for words not seen after it. Phrases come from a list that is never whole,
  * so it is larger than the counts alone would warrant.
  */
-const shareUnseen = 0.15;
 
 /** The model as ARPA text (log10 probabilities, back-off weights), from sentences given as rows of words. */
-export function trigramModel(sentences: Iterable<readonly string[]>): string {
+export function trigramModel(sentences: Iterable<readonly string[]>, shareUnseen = 0.25): string {
   const counts: [Counts, Counts, Counts] = [new Map(), new Map(), new Map()];
   for (const sentence of sentences) {
     const words = [start, ...sentence, end];
@@ -24,7 +23,7 @@ export function trigramModel(sentences: Iterable<readonly string[]>): string {
       if (at > 1) count(counts[2], `${words[at - 2] ?? ''} ${words[at - 1] ?? ''}`, word);
     });
   }
-  return write(counts);
+  return write(counts, shareUnseen);
 }
 
 function count(counts: Counts, context: string, word: string): void {
@@ -33,7 +32,7 @@ function count(counts: Counts, context: string, word: string): void {
   following.set(word, (following.get(word) ?? 0) + 1);
 }
 
-function write([ones, twos, threes]: [Counts, Counts, Counts]): string {
+function write([ones, twos, threes]: [Counts, Counts, Counts], shareUnseen: number): string {
   const unigrams = ones.get('') ?? new Map<string, number>();
   const total = sum(unigrams.values());
   const unigramOf = (word: string): number => (unigrams.get(word) ?? 0) / total;
