@@ -33,6 +33,7 @@ const onlyImporter: Record<string, string> = {
   'date-holidays': 'calendar/holidays.ts',
   grammy: 'channels/telegram.ts',
   'word-list': 'language/english.ts',
+  '@photostructure/tz-lookup': 'calendar/zone-map.ts',
   'csv-parse/sync': 'exchange/csv-rows.ts',
   '@stdlib/stats-base-dists-normal-cdf': 'horticulture/normal.ts',
   '@stdlib/stats-base-dists-normal-quantile': 'horticulture/normal.ts',

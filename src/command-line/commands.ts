@@ -70,4 +70,9 @@ export const commands: readonly Command[] = [
     does: 'faults brought about on purpose, and what must hold all the same; all of them, or those named',
     load: async () => (await import('./drills.js')).drills,
   },
+  {
+    name: 'replay',
+    does: 'whole conversations on an empty ledger, to all that was said and the ledger at the end, a JSON line each',
+    load: async () => (await import('./replay.js')).replay,
+  },
 ];

@@ -1,10 +1,11 @@
 /** What a chat remembers between turns beside the journal: questions that wait, prompts given, buttons offered. Plain JSON. */
 import type { Instant } from '../calendar/clock.js';
 import type { Day } from '../calendar/day.js';
-import type { TimeOfDay } from '../calendar/zone.js';
 import type { HeardWord } from '../language/note.js';
-import type { Entry, Plant } from '../ledger/entry.js';
+import type { AnswerValue, LoggedEntry } from '../ledger/entry.js';
 import type { Line } from '../ledger/posting.js';
+import type { Refusal } from '../ledger/refusal.js';
+import type { Snooze } from '../outlook/snoozing.js';
 import type { Button, PromptAbout } from './turn.js';
 
 /** The note that an entry or question came from. */
@@ -21,9 +22,11 @@ export interface Origin {
 /** A slot that must be known before an entry can be posted. */
 export interface SlotAsk {
   readonly ask: 'slot';
-  readonly entry: Entry;
+  readonly entry: LoggedEntry;
   readonly slot: string;
   readonly options: readonly unknown[];
+  /** Why the ledger would not take it as it was said. */
+  readonly refusal?: Refusal;
   /** Slots still to be asked after this one. */
   readonly then: readonly { readonly slot: string; readonly options: readonly unknown[] }[];
 }
@@ -40,6 +43,10 @@ export type Asked =
   | { readonly ask: 'change'; readonly lines: readonly Line[] }
   /** "Some" have rooted: how many. */
   | { readonly ask: 'howMany'; readonly line: Line; readonly batch: string }
+  /** Which of these batches the entry on that line was about. */
+  | { readonly ask: 'otherBatch'; readonly line: Line; readonly labels: readonly string[] }
+  /** Which of several open prompts a bare answer is for. */
+  | { readonly ask: 'whichPrompt'; readonly value: AnswerValue; readonly occasions: readonly string[] }
   /** One batch renamed, or the variety wherever it stands. */
   | { readonly ask: 'rename'; readonly line: Line; readonly from: string; readonly to: string }
   /** A spoken note waits for a yes. */
@@ -48,11 +55,15 @@ export type Asked =
 
 /** A question of ours that waits for an answer. */
 export interface Ask {
-  /** Of the message that asked. */
-  readonly key: string;
+  /** Unique in the talk; its buttons carry it. */
+  readonly id: number;
+  /** Of the message that asked; null while it waits its turn. */
+  readonly key: string | null;
   readonly askedAt: Instant;
   readonly origin: Origin;
   readonly asked: Asked;
+  /** Whether it was brought up again after other things were said. */
+  readonly reminded?: boolean;
 }
 
 /** A prompt that was given. */
@@ -84,21 +95,19 @@ export interface Heard {
   readonly counted: boolean;
 }
 
-export interface Snooze {
-  readonly until: Day;
-  readonly at?: TimeOfDay;
-  readonly plant?: Plant;
-}
-
 export interface Talk {
   /** Number of our next message. */
   readonly next: number;
+  /** Number of our next question. */
+  readonly nextAsk: number;
   /** Oldest first, as are all lists here. */
   readonly asks: readonly Ask[];
   readonly prompts: readonly Prompt[];
   readonly offers: readonly Offer[];
   readonly heard: readonly Heard[];
   readonly snoozes: readonly Snooze[];
+  /** Keys of what was mentioned unasked. */
+  readonly mentioned: readonly string[];
   /** Cautions that were said. */
   readonly cautions: readonly string[];
   /** What is left of a long answer. */
@@ -110,11 +119,13 @@ export interface Talk {
 
 export const newTalk: Talk = {
   next: 1,
+  nextAsk: 1,
   asks: [],
   prompts: [],
   offers: [],
   heard: [],
   snoozes: [],
+  mentioned: [],
   cautions: [],
   pages: [],
   lookedOn: null,

@@ -1,6 +1,7 @@
 /** The contract between channels and conversation: what comes in, what goes out, whatever carries it. */
 import type { Instant } from '../calendar/clock.js';
 import type { HeardWord } from '../language/note.js';
+import type { Care } from '../ledger/entry.js';
 
 /** One thing a grower did in a chat. Exactly one of `text`, `tap`, `location`, `heard`, `document`, `other` is present. */
 export interface Incoming {
@@ -40,6 +41,10 @@ export interface PromptAbout {
   readonly about: 'check' | 'potOn' | 'pinch' | 'hardenOff' | 'plantOut' | 'strike' | 'tend';
   readonly batch?: string;
   readonly variety?: string;
+  readonly crop?: string;
+  /** Of a `tend`: what is to be done, and where. */
+  readonly care?: Care;
+  readonly place?: string;
 }
 
 /** Something to say. `key` is unique for ever in its chat: the outbox sends no key twice. */

@@ -2,6 +2,7 @@
 import type { Ledger } from '../ledger/ledger.js';
 import type { JournalLine } from '../ledger/posting.js';
 import type { Instruction } from '../language/instruction.js';
+import type { Keeper } from '../outlook/keeper.js';
 import type { LedgerSettings } from './ledger-settings.js';
 import type { Talk } from './talk.js';
 import type { Outgoing } from './turn.js';
@@ -20,6 +21,8 @@ export interface World {
   readonly ledger: Ledger;
   readonly settings: LedgerSettings;
   readonly talk: Talk;
+  /** Keeps what is dear to work out; holds no state. */
+  readonly keeper: Keeper;
   /** The ledger that the chat writes to, and all that the grower may write to. */
   readonly current: LedgerName;
   readonly ledgers: readonly LedgerName[];

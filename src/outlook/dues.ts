@@ -53,7 +53,8 @@ export function dues(outlook: Outlook): readonly Due[] {
   ).sort((a, b) => compare(a.from, b.from) || compare(a.key, b.key));
 }
 
-function batchDues({ ledger, today, site, keeper }: Outlook, batch: Batch): readonly Due[] {
+/** What one batch asks for, now and later. */
+export function batchDues({ ledger, today, site, keeper }: Outlook, batch: Batch): readonly Due[] {
   const growing = growingOf(batch, site);
   const rooting = needsRoots(batch) ? rootingOutlook(ledger, batch, site.hemisphere, keeper) : null;
   const found = [

@@ -1,0 +1,233 @@
+/** Puts an entry right where it stands: finds which was meant, sets its slots, and lets what followed be checked again. */
+import { contains, isSpan } from '../calendar/span.js';
+import type { Amend, Plant } from '../ledger/entry.js';
+import { batchLabelled, type Ledger, matching, type StandingEntry } from '../ledger/ledger.js';
+import type { Amendment, Line, Posting } from '../ledger/posting.js';
+import { plantOf } from '../ledger/reach.js';
+import type { Conflict } from '../ledger/refusal.js';
+import { nothingToAmend, putRight, sameAlready, wouldNotFollow } from '../words/amend.js';
+import { refusalWords } from '../words/asks.js';
+import { undoLabel } from '../words/undo.js';
+import { briefly, receipt } from '../words/receipts.js';
+import { doneOf, speechOf, standingOn } from './deeds.js';
+import { isLogged } from './noting.js';
+import type { Sitting } from './sitting.js';
+
+type Slots = Readonly<Record<string, unknown>>;
+
+/** Does what an `amend` says. `meant` are the lines of the message that it replies to, empty where it replies to none. */
+export function amend(sitting: Sitting, entry: Amend, meant: readonly Line[]): void {
+  const set = entry.set ?? {};
+  const to = set['variety'];
+  if (
+    typeof to === 'string' &&
+    entry.variety !== undefined &&
+    !meant.length &&
+    renames(sitting, entry.variety, to)
+  )
+    return;
+  const candidates = candidatesFor(sitting.ledger, entry, set, meant);
+  const [only, another] = candidates;
+  if (!only) sitting.reply.text.push(nothingToAmend);
+  else if (another && !sameNote(candidates)) ask(sitting, set, candidates);
+  else if (another && 'date' in set) setSlots(sitting, candidates, set);
+  else if (another) ask(sitting, set, candidates);
+  else setSlots(sitting, [only], set);
+}
+
+function ask(sitting: Sitting, set: Slots, candidates: readonly StandingEntry[]): void {
+  sitting.ask({ ask: 'whichLine', set: { ...set }, lines: candidates.map(({ line }) => line) });
+}
+
+/** A new name for a variety that is in the ledger: asks whether one batch or all are meant where there are several. */
+function renames(sitting: Sitting, from: string, to: string): boolean {
+  const known = [...sitting.ledger.varieties.keys()].some((name) => name.toLowerCase() === to.toLowerCase());
+  if (known) return false;
+  const batches = [...sitting.ledger.batches.values()].filter(
+    (batch) => batch.variety?.toLowerCase() === from.toLowerCase(),
+  );
+  if (batches.length === 0) return false;
+  const last = sitting.ledger.standing.at(-1);
+  if (
+    batches.length > 1 &&
+    last?.entry.kind === 'strike' &&
+    last.entry.variety?.toLowerCase() === from.toLowerCase()
+  ) {
+    sitting.ask({ ask: 'rename', line: last.line, from, to });
+    return true;
+  }
+  rename(sitting, from, to);
+  return true;
+}
+
+export function rename(sitting: Sitting, from: string, to: string): void {
+  const line = sitting.post({ kind: 'rename', variety: from, to: { variety: to }, date: sitting.today });
+  if (typeof line === 'number') sitting.reply.lines.push(line);
+}
+
+/** Entries that the amendment can be about: of the quoted message, else of the plant and day named, else the last note's. */
+function candidatesFor(
+  ledger: Ledger,
+  { date, ...entry }: Amend,
+  set: Slots,
+  meant: readonly Line[],
+): readonly StandingEntry[] {
+  const fits = (each: StandingEntry) => isLogged(each.entry) && takes(each.entry, set);
+  const quoted = standingOn(ledger, meant).filter(fits);
+  if (quoted.length > 0) return quoted;
+  const plant = plantOf(entry);
+  const isNamed = Object.keys(plant).length > 0;
+  if (!isNamed && date === undefined) return lastNote(ledger).filter(fits);
+  const fitting = ledger.standing.filter(
+    (each) =>
+      fits(each) && (!isNamed || isAbout(ledger, each, plant)) && (date === undefined || fell(each, date)),
+  );
+  // Named by its day alone, or several of one plant: the latest is meant unless a day was said.
+  if (date !== undefined) return preferBeginnings(fitting);
+  return fitting.slice(-1);
+}
+
+function preferBeginnings(entries: readonly StandingEntry[]): readonly StandingEntry[] {
+  const begun = entries.filter(({ entry }) => entry.kind === 'strike' || entry.kind === 'receive');
+  return begun.length > 0 ? begun : entries;
+}
+
+/** All entries of the last note. */
+function lastNote(ledger: Ledger): readonly StandingEntry[] {
+  const last = ledger.standing.at(-1);
+  if (!last) return [];
+  const source = last.journal.source;
+  return ledger.standing.filter((each) =>
+    source === null
+      ? each.line === last.line
+      : each.journal.source?.message === source.message && each.journal.source.chat === source.chat,
+  );
+}
+
+function sameNote(entries: readonly StandingEntry[]): boolean {
+  const messages = entries.map(({ journal }) => `${journal.source?.chat} ${journal.source?.message}`);
+  return entries.every(({ journal }) => journal.source !== null) && new Set(messages).size === 1;
+}
+
+function isAbout(ledger: Ledger, { touched, entry }: StandingEntry, plant: Plant): boolean {
+  const batches = touched.flatMap((label) => ledger.batches.get(label) ?? []);
+  const own = entry as Plant;
+  return (
+    batches.some(
+      (batch) =>
+        (plant.batch === undefined || plant.batch.toLowerCase() === batch.label.toLowerCase()) &&
+        (plant.variety === undefined || plant.variety.toLowerCase() === batch.variety?.toLowerCase()) &&
+        (plant.crop === undefined || plant.crop === batch.crop),
+    ) ||
+    (batches.length === 0 &&
+      plant.variety !== undefined &&
+      own.variety?.toLowerCase() === plant.variety.toLowerCase())
+  );
+}
+
+function fell({ entry }: StandingEntry, date: NonNullable<Amend['date']>): boolean {
+  const day = entry.date;
+  if (!isSpan(day)) return isSpan(date) ? contains(date, day) : day === date;
+  return isSpan(date) ? day.from <= date.to && date.from <= day.to : contains(day, date);
+}
+
+const counted = new Set<Posting['kind']>([
+  'strike', 'receive', 'stock', 'loss', 'potOn', 'pinch', 'move', 'hardenOff', 'plantOut', 'dispatch', 'target', 'check',
+]); // prettier-ignore
+
+const slotsOf: Readonly<Record<string, readonly Posting['kind'][]>> = {
+  pots: ['strike'],
+  cutting: ['strike'],
+  hormone: ['strike'],
+  medium: ['strike', 'potOn'],
+  rooted: ['check'],
+  cause: ['loss'],
+  how: ['dispatch'],
+  to: ['dispatch'],
+  celsius: ['reading'],
+  care: ['tend'],
+  time: ['remind'],
+  text: ['remark', 'remind'],
+  potSize: ['strike', 'receive', 'stock', 'potOn'],
+  place: ['strike', 'receive', 'stock', 'tend', 'move', 'hardenOff', 'plantOut', 'reading'],
+};
+
+/** Whether an entry of that kind has all the slots that are set. */
+function takes({ kind }: Posting, set: Slots): boolean {
+  return Object.keys(set).every((slot) =>
+    slot === 'count' ? counted.has(kind) : (slotsOf[slot]?.includes(kind) ?? true),
+  );
+}
+
+/** Sets slots of standing entries, or says what would no longer follow. */
+export function setSlots(sitting: Sitting, standing: readonly StandingEntry[], set: Slots): void {
+  const amendments: Amendment[] = [];
+  for (const { line } of standing) {
+    const onLine = standingOn(sitting.ledger, [line]).map(({ entry }) => entry);
+    const changed = onLine.map((entry) =>
+      standing.some((each) => each.entry === entry) ? withSlots(sitting.ledger, entry, set) : entry,
+    );
+    if (JSON.stringify(changed) !== JSON.stringify(onLine))
+      amendments.push({ amends: line, entries: changed });
+  }
+  putRightBy(sitting, amendments);
+}
+
+/** Makes amendments and says so; where others would no longer follow, changes nothing and says which. */
+export function putRightBy(sitting: Sitting, amendments: readonly Amendment[]): boolean {
+  if (amendments.length === 0) {
+    sitting.reply.text.push(sameAlready);
+    return true;
+  }
+  const conflicts = sitting.amend(amendments);
+  if (conflicts.length > 0) {
+    sitting.reply.text.push(wouldNotFollow(reasons(sitting, conflicts, amendments)));
+    return false;
+  }
+  const lines = amendments.map(({ amends }) => amends);
+  const speech = speechOf(sitting);
+  const now = standingOn(sitting.ledger, lines).map((each) => receipt(doneOf(sitting.ledger, each), speech));
+  sitting.reply.text.push(putRight(now));
+  const last = sitting.journal.length;
+  sitting.reply.buttons.push([{ label: undoLabel, data: `revert:${last - amendments.length + 1}-${last}` }]);
+  sitting.reply.lines.push(...lines);
+  return true;
+}
+
+function reasons(
+  sitting: Sitting,
+  conflicts: readonly Conflict[],
+  amendments: readonly Amendment[],
+): string[] {
+  const speech = speechOf(sitting);
+  return conflicts.map(({ line, refusal }) => {
+    const own = amendments.some(({ amends }) => amends === line);
+    const [standing] = standingOn(sitting.ledger, [line]);
+    if (own || !standing) return refusalWords(refusal, null, speech).replace(/\.$/, '');
+    return `${briefly(doneOf(sitting.ledger, standing), speech)}: ${refusalWords(refusal, null, speech).replace(/\.$/, '')}`;
+  });
+}
+
+/** The entry with these slots set. Another plant takes the place of the whole plant: its batch is found anew. */
+export function withSlots(ledger: Ledger, entry: Posting, set: Slots): Posting {
+  const { variety, crop, batch, count, ...rest } = set;
+  const changed: Record<string, unknown> = { ...entry, ...rest };
+  if (count !== undefined) changed[entry.kind === 'check' ? 'rooted' : 'count'] = count;
+  const plant = plantOf({ variety, crop, batch } as Plant);
+  if (Object.keys(plant).length === 0) return changed as unknown as Posting;
+  if (entry.kind === 'strike' || entry.kind === 'receive')
+    return {
+      ...changed,
+      ...(variety === undefined ? {} : { variety }),
+      ...(crop === undefined ? {} : { crop }),
+    } as Posting;
+  const [only, another] =
+    plant.batch === undefined
+      ? matching(ledger, plant)
+      : [batchLabelled(ledger, plant.batch)].flatMap((b) => b ?? []);
+  delete changed['variety'];
+  delete changed['crop'];
+  delete changed['batch'];
+  if (only && !another) return { ...changed, batch: only.label } as unknown as Posting;
+  return { ...changed, ...plant } as unknown as Posting;
+}

@@ -1,0 +1,174 @@
+/** Questions other than for a slot: repeats, what depends, which note, how many of some, a spoken draft, the set-up. */
+import type { ReadNote } from '../language/note.js';
+import { justOnce } from '../words/answers.js';
+import { heardAgain } from '../words/heard.js';
+import { renameAll, renameOne } from '../words/amend.js';
+import { amend, putRightBy, rename, setSlots } from './amending.js';
+import { standingOn } from './deeds.js';
+import { takingBack } from './history.js';
+import { takeNote } from './noting.js';
+import { readIn } from './reading.js';
+import { drop } from './replying.js';
+import { answerSetup } from './starting.js';
+import { promptName } from './asking.js';
+import { chooseBatch } from './choosing.js';
+import { settle } from './settling.js';
+import type { Sitting } from './sitting.js';
+import type { Ask } from './talk.js';
+import { dependantsOf } from './undoing.js';
+import { takenBack } from '../words/undo.js';
+import { briefly } from '../words/receipts.js';
+import { doneOf, speechOf } from './deeds.js';
+import { postEntry } from './noting.js';
+
+type Yes = 'yes' | 'no' | null;
+
+/** Whether the reply answers it; `text` may be words of its own or the words of its button. */
+export function settleAsk(sitting: Sitting, ask: Ask, text: string, read: ReadNote): boolean {
+  const { asked } = ask;
+  const said = read.entries[0]?.entry;
+  const value = said?.kind === 'answer' ? said.value : undefined;
+  const yes: Yes = value === 'yes' ? 'yes' : value === 'no' || value === 'none' ? 'no' : yesIn(text);
+  switch (asked.ask) {
+    case 'slot':
+      return false;
+    case 'repeat':
+    case 'dependants':
+    case 'heard':
+      if (yes === null) return false;
+      choose(sitting, ask, yes === 'yes' ? 0 : null);
+      return true;
+    case 'howMany': {
+      const rooted =
+        typeof value === 'number' || value === 'all'
+          ? value
+          : said?.kind === 'check' && typeof said.rooted === 'number'
+            ? said.rooted
+            : null;
+      if (rooted === null) return false;
+      drop(sitting, ask);
+      const [standing] = standingOn(sitting.ledger, [asked.line]);
+      if (!standing) postEntry(sitting, { kind: 'check', batch: asked.batch, rooted }, ask.origin);
+      else setSlots(sitting, [standing], { rooted });
+      return true;
+    }
+    case 'change': {
+      drop(sitting, ask);
+      const [standing] = standingOn(sitting.ledger, asked.lines);
+      if (said?.kind === 'amend') amend(sitting, said, asked.lines);
+      else if (typeof value === 'number' && standing) setSlots(sitting, [standing], { count: value });
+      else return false;
+      return true;
+    }
+    case 'whichLine': {
+      const standing = standingOn(sitting.ledger, asked.lines);
+      const chosen = standing.findIndex(({ entry, touched }) =>
+        [...touched, (entry as { variety?: string }).variety ?? ''].some(
+          (name) => name !== '' && text.toLowerCase().includes(name.toLowerCase()),
+        ),
+      );
+      if (chosen < 0) return false;
+      choose(sitting, ask, chosen);
+      return true;
+    }
+    case 'otherBatch': {
+      const batch = chooseBatch(text, asked.labels, sitting.ledger);
+      if (!batch) return false;
+      choose(sitting, ask, asked.labels.indexOf(batch.label));
+      return true;
+    }
+    case 'whichPrompt': {
+      const lower = text.toLowerCase();
+      const chosen = asked.occasions.findIndex((occasion) =>
+        promptName(sitting, occasion)
+          .split(' ')
+          .some((word) => lower.split(/\W+/).includes(word.toLowerCase())),
+      );
+      if (chosen < 0) return false;
+      choose(sitting, ask, chosen);
+      return true;
+    }
+    case 'rename': {
+      const all = /\ball\b|\bevery/i.test(text) || text === renameAll(asked.from);
+      const one = /\bonly\b|\bjust\b|\bone\b/i.test(text) || text.startsWith(renameOne(''));
+      if (all === one) return false;
+      choose(sitting, ask, all ? 1 : 0);
+      return true;
+    }
+    case 'setup':
+      return answerSetup(sitting, ask, asked.step, text, read);
+  }
+}
+
+/** Does what option `index` of the question says; null turns it down. */
+export function choose(sitting: Sitting, ask: Ask, index: number | null): void {
+  const { asked } = ask;
+  drop(sitting, ask);
+  switch (asked.ask) {
+    case 'repeat':
+      if (index === null) sitting.reply.text.push(justOnce);
+      else takeNote(sitting, readIn(sitting, asked.text, { origin: ask.origin }), ask.origin);
+      return;
+    case 'dependants': {
+      if (index === null) return;
+      const lines = [...asked.dependants, ...asked.lines];
+      const standing = standingOn(sitting.ledger, lines);
+      const before = sitting.ledger;
+      const first = takingBack(asked.lines);
+      const amendments = [...takingBack(dependantsOf(sitting, first)).reverse(), ...first];
+      if (sitting.amend(amendments).length > 0) return;
+      sitting.reply.text.push(
+        takenBack(standing.map((each) => briefly(doneOf(before, each), speechOf(sitting)))),
+      );
+      return;
+    }
+    case 'heard':
+      if (index !== 0) sitting.reply.text.push(heardAgain);
+      else
+        takeNote(
+          sitting,
+          readIn(sitting, asked.text, { heard: asked.words, origin: ask.origin }),
+          ask.origin,
+        );
+      return;
+    case 'whichLine': {
+      const line = index === null ? undefined : asked.lines[index];
+      const [standing] = line === undefined ? [] : standingOn(sitting.ledger, [line]);
+      if (standing) setSlots(sitting, [standing], asked.set);
+      return;
+    }
+    case 'otherBatch': {
+      const label = index === null ? undefined : asked.labels[index];
+      const standing = standingOn(sitting.ledger, [asked.line]);
+      if (label !== undefined) setSlots(sitting, standing, { batch: label });
+      return;
+    }
+    case 'whichPrompt': {
+      const occasion = index === null ? undefined : asked.occasions[index];
+      const prompt = sitting.talk.prompts.findLast((each) => each.occasion === occasion && each.open);
+      if (prompt) settle(sitting, prompt, asked.value);
+      return;
+    }
+    case 'rename': {
+      if (index === 1) rename(sitting, asked.from, asked.to);
+      const [standing] = standingOn(sitting.ledger, [asked.line]);
+      if (index === 0 && standing)
+        putRightBy(sitting, [
+          { amends: asked.line, entries: [{ ...standing.entry, variety: asked.to } as never] },
+        ]);
+      return;
+    }
+    case 'slot':
+    case 'howMany':
+    case 'change':
+    case 'setup':
+      return;
+  }
+}
+
+function yesIn(text: string): Yes {
+  if (/^\s*(?:yes|yep|yeah|aye|y|ok|okay|sure|right|correct|again|another|a second time)\b/i.test(text))
+    return 'yes';
+  if (/^\s*(?:no|nope|nah|n|once|just once|the same|same one|wrong)\b/i.test(text)) return 'no';
+  return null;
+}

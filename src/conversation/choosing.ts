@@ -1,0 +1,36 @@
+/** Which of the offered batches an answer means: by label, name, place, day, size or order. */
+import type { Batch } from '../ledger/batch.js';
+import { began, placeOf } from '../ledger/batch.js';
+import { batchLabelled, type Ledger } from '../ledger/ledger.js';
+import { dateWords } from '../words/speech.js';
+
+const ordinals: readonly (readonly [RegExp, (batches: readonly Batch[]) => Batch | undefined])[] = [
+  [/\b(?:first|1st|oldest|older|earlier|earliest|old)\b/i, (batches) => batches[0]],
+  [/\b(?:last|latest|newest|newer|later|new|youngest|younger)\b/i, (batches) => batches.at(-1)],
+  [/\b(?:second|2nd)\b/i, (batches) => batches[1]],
+  [/\b(?:third|3rd)\b/i, (batches) => batches[2]],
+];
+
+/** The one batch meant, or null where the words fit none or several. Batches come oldest first. */
+export function chooseBatch(text: string, labels: readonly string[], ledger: Ledger): Batch | null {
+  const offered = labels
+    .flatMap((label) => batchLabelled(ledger, label) ?? [])
+    .sort((a, b) => (began(a) < began(b) ? -1 : began(a) > began(b) ? 1 : 0));
+  const lower = ` ${text.toLowerCase().replace(/[^\p{L}\p{N}'’]+/gu, ' ')} `;
+  const byWord = (word: string | null) =>
+    word !== null && lower.includes(` ${word.toLowerCase().replace(/[^\p{L}\p{N}'’]+/gu, ' ')} `);
+  const speech = { wording: 'GB', units: 'metric', today: began(offered[0] ?? ({} as Batch)) } as const;
+  const tries: readonly ((batch: Batch) => boolean)[] = [
+    (batch) => byWord(batch.label),
+    (batch) => byWord(batch.variety),
+    (batch) => byWord(placeOf(batch)),
+    (batch) => offered.length > 0 && byWord(dateWords(began(batch), speech)),
+    (batch) => byWord(batch.crop),
+  ];
+  for (const fits of tries) {
+    const found = offered.filter(fits);
+    if (found.length === 1) return found[0] ?? null;
+  }
+  for (const [pattern, pick] of ordinals) if (pattern.test(text)) return pick(offered) ?? null;
+  return null;
+}

@@ -1,0 +1,106 @@
+/** From what a note says to what can be posted: dated, labelled, its batch found; or the question that stands before it. */
+import type { Day } from '../calendar/day.js';
+import { lastDay } from '../calendar/span.js';
+import { alive, type Batch, began } from '../ledger/batch.js';
+import type { LoggedEntry, Plant } from '../ledger/entry.js';
+import { nextLabel } from '../ledger/label.js';
+import { batchLabelled, type Ledger, liveBatches, matching } from '../ledger/ledger.js';
+import type { Posting } from '../ledger/posting.js';
+import { named, plantOf } from '../ledger/reach.js';
+import { withoutSlots } from './slots.js';
+import type { SlotAsk } from './talk.js';
+
+/** Kinds that are done to one batch: where several fit, which is meant must be asked. */
+const onOneBatch = new Set<LoggedEntry['kind']>(['check', 'loss', 'potOn', 'plantOut', 'dispatch', 'pinch']);
+
+/** Slots without which a kind cannot be posted; the plant is looked after apart. */
+const needs: Partial<Record<LoggedEntry['kind'], readonly string[]>> = {
+  strike: ['count'],
+  receive: ['count'],
+  check: ['rooted'],
+  loss: ['count'],
+  dispatch: ['count'],
+  tend: ['care'],
+  move: ['place'],
+  remark: ['text'],
+  target: ['count'],
+  remind: ['text'],
+  reading: ['celsius'],
+};
+
+export type Completed = { readonly posting: Posting; readonly assumed: boolean } | { readonly asks: SlotAsk };
+
+/** `today` is the local day of the note; an entry keeps a label that it already carries. */
+export function complete(ledger: Ledger, entry: LoggedEntry, today: Day): Completed {
+  const missing = needs[entry.kind]?.find((slot) => !(slot in entry));
+  if (missing !== undefined) return asking(entry, missing, optionsFor(ledger, entry, missing));
+  const date = entry.date ?? today;
+  if (entry.kind === 'strike' || entry.kind === 'receive') {
+    if (entry.variety === undefined && entry.crop === undefined)
+      return asking(entry, 'variety', knownVarieties(ledger));
+    const begun: typeof entry & { label?: string } = withoutSlots(entry, 'batch');
+    const crop = entry.crop ?? cropOf(ledger, entry.variety);
+    const label = begun.label ?? nextLabel(ledger, entry.variety ?? null, crop);
+    return {
+      posting: { ...begun, ...(crop === null ? {} : { crop }), label, date } as Posting,
+      assumed: false,
+    };
+  }
+  if (!onOneBatch.has(entry.kind)) {
+    const plant = entry as LoggedEntry & Plant;
+    const [only, another] = named(plant) ? matching(ledger, plantOf(plant)) : [];
+    const found = only && !another && plant.batch === undefined ? withBatch(entry, only) : entry;
+    return { posting: { ...found, date } as Posting, assumed: false };
+  }
+  return chosen(ledger, entry, today);
+}
+
+function chosen(ledger: Ledger, entry: LoggedEntry & Plant, today: Day): Completed {
+  const date = entry.date ?? today;
+  const plant = plantOf(entry);
+  const fitting = matching(ledger, plant).filter((batch) => began(batch) <= lastDay(date));
+  const [only, another] = fitting.length > 0 ? fitting : matching(ledger, plant);
+  if (!only) return asking(entry, 'batch', liveBatches(ledger).map(labelOf), { refused: 'noBatch', plant });
+  if (another) return asking(entry, 'batch', fitting.map(labelOf));
+  return { posting: { ...withBatch(entry, only), date } as Posting, assumed: !named(entry) };
+}
+
+/** The entry about that batch alone; what it is of is then the batch's to say, also after a renaming. */
+export function withBatch(entry: LoggedEntry, batch: Batch): LoggedEntry {
+  return { ...withoutSlots(entry, 'variety', 'crop'), batch: batch.label } as LoggedEntry;
+}
+
+export function asking(
+  entry: LoggedEntry,
+  slot: string,
+  options: readonly unknown[],
+  refusal?: SlotAsk['refusal'],
+): { asks: SlotAsk } {
+  return { asks: { ask: 'slot', entry, slot, options, then: [], ...(refusal ? { refusal } : {}) } };
+}
+
+/** What may be tapped as an answer; few, since a number is as quickly typed. */
+export function optionsFor(ledger: Ledger, entry: LoggedEntry, slot: string): readonly unknown[] {
+  const plant = entry as LoggedEntry & Plant;
+  const batch = plant.batch === undefined ? undefined : batchLabelled(ledger, plant.batch);
+  if (slot === 'rooted') return ['all', 'none'];
+  if (slot === 'count' && batch && onOneBatch.has(entry.kind))
+    return alive(batch) <= 6 ? Array.from({ length: alive(batch) }, (_, index) => index + 1) : [];
+  if (slot === 'place') return [...ledger.places].slice(-6);
+  if (slot === 'care') return ['mist', 'water', 'vent', 'feed', 'shade'];
+  return [];
+}
+
+function knownVarieties(ledger: Ledger): readonly string[] {
+  return [...ledger.varieties.keys()].slice(-6);
+}
+
+function cropOf(ledger: Ledger, variety: string | undefined): string | null {
+  const lower = variety?.toLowerCase();
+  for (const [name, crop] of ledger.varieties) if (name.toLowerCase() === lower) return crop;
+  return null;
+}
+
+function labelOf(batch: Batch): string {
+  return batch.label;
+}

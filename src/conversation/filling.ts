@@ -1,0 +1,105 @@
+/** Whether a reply answers the question that waits for a slot, and the entry with it filled. */
+import type { LoggedEntry, Plant } from '../ledger/entry.js';
+import type { Day } from '../calendar/day.js';
+import type { Span } from '../calendar/span.js';
+import { batchLabelled, type Ledger, liveBatches } from '../ledger/ledger.js';
+import type { Entry } from '../ledger/entry.js';
+import type { ReadNote } from '../language/note.js';
+import { chooseBatch } from './choosing.js';
+import { withBatch } from './completing.js';
+import { isLogged } from './noting.js';
+import type { SlotAsk } from './talk.js';
+
+/** The entry completed by the reply, or null where the reply is no answer to the question. */
+export function fill(
+  ask: SlotAsk,
+  text: string,
+  read: ReadNote,
+  ledger: Ledger,
+  day: (text: string) => Day | Span | null,
+): LoggedEntry | null {
+  const said = read.entries.map(({ entry }) => entry);
+  const merged = merge(ask, said[0], said.length, read);
+  if (merged) return merged;
+  // Another deed told in full is a note of its own, whatever words it shares with the question.
+  if (said.some(isLogged) && !said.every((entry) => entry.kind === 'remark')) return null;
+  if (said.some((entry) => entry.kind === 'question' || entry.kind === 'undo')) return null;
+  const value = ask.slot === 'date' ? day(text) : valueFor(ask, text, said[0], ledger);
+  return value === null ? null : withValue(ask, value, ledger);
+}
+
+/** Puts a tapped or understood value into the slot. */
+export function withValue(ask: SlotAsk, value: unknown, ledger: Ledger): LoggedEntry {
+  if (ask.slot === 'batch' && typeof value === 'string') {
+    const batch = batchLabelled(ledger, value);
+    if (batch) return withBatch(ask.entry, batch);
+  }
+  return { ...ask.entry, [ask.slot]: value } as LoggedEntry;
+}
+
+/** The reply says the same deed again with the slot in it: "lost two" to "How many were lost?". */
+function merge(ask: SlotAsk, entry: Entry | undefined, entries: number, read: ReadNote): LoggedEntry | null {
+  if (!entry || entries !== 1 || entry.kind !== ask.entry.kind || !(ask.slot in entry)) return null;
+  const stillAsked = read.asks
+    .map(({ slot }) => slot)
+    .filter((slot) => slot !== 'batch' && slot !== 'variety');
+  if (stillAsked.length > 0) return null;
+  const [known, said] = [ask.entry as Plant, entry as Plant];
+  const other = (['variety', 'crop', 'batch'] as const).some(
+    (slot) =>
+      known[slot] !== undefined &&
+      said[slot] !== undefined &&
+      known[slot]?.toLowerCase() !== said[slot]?.toLowerCase(),
+  );
+  if (other) return null;
+  return { ...ask.entry, ...entry, ...plantSlots(known) } as LoggedEntry;
+}
+
+function plantSlots({ variety, crop, batch }: Plant): Plant {
+  return {
+    ...(variety === undefined ? {} : { variety }),
+    ...(crop === undefined ? {} : { crop }),
+    ...(batch === undefined ? {} : { batch }),
+  };
+}
+
+function valueFor(ask: SlotAsk, text: string, entry: Entry | undefined, ledger: Ledger): unknown {
+  const answered = entry?.kind === 'answer' ? entry.value : undefined;
+  switch (ask.slot) {
+    case 'count':
+    case 'rooted':
+    case 'pots':
+    case 'celsius':
+      if (typeof answered === 'number') return answered;
+      if (answered === 'all' && ask.slot !== 'pots') return 'all';
+      if (ask.slot === 'rooted' && (answered === 'none' || answered === 'notYet' || answered === 'no'))
+        return 'none';
+      return numberIn(text);
+    case 'batch': {
+      const labels = ask.options.filter((option) => typeof option === 'string');
+      const all = labels.length > 0 ? labels : liveBatches(ledger).map(({ label }) => label);
+      return chooseBatch(text, all, ledger)?.label ?? null;
+    }
+    case 'variety':
+    case 'crop':
+      return nameIn(text, answered !== undefined);
+    default:
+      return answered === undefined && text.length <= 60 ? text.trim().toLowerCase() : null;
+  }
+}
+
+/** "5", "it was 5", "about 5 I think": the one number in a short reply. */
+function numberIn(text: string): number | null {
+  const numbers = text.match(/\d+/g) ?? [];
+  const words = text.trim().split(/\s+/).length;
+  return numbers.length === 1 && words <= 5 ? Number(numbers[0]) : null;
+}
+
+function nameIn(text: string, isAnswer: boolean): string | null {
+  const name = text
+    .trim()
+    .replace(/^(?:it was|it's|it’s|they were|the|of|some)\s+/i, '')
+    .replace(/[.!?"“”]+/g, '');
+  if (isAnswer || name === '' || name.split(/\s+/).length > 5 || /\d/.test(name)) return null;
+  return name.replace(/(?:^|\s)\p{L}/gu, (letter) => letter.toUpperCase());
+}

@@ -1,0 +1,137 @@
+/** Follows an instruction: settings, putting off, splitting and joining, what is fetched from outside. */
+import { isTimeOfDay, isZone } from '../calendar/zone.js';
+import type { Instruction } from '../language/instruction.js';
+import { batchLabelled, matching } from '../ledger/ledger.js';
+import { alive } from '../ledger/batch.js';
+import { nextLabel } from '../ledger/label.js';
+import type { Batch } from '../ledger/batch.js';
+import type { Plant } from '../ledger/entry.js';
+import { refusalWords } from '../words/asks.js';
+import {
+  digestSet, frostSet, mergeNothing, orderSet, placeUnknown, quietSet, splitHow, splitNothing, unitsSet, wordingSet, zoneSet,
+} from '../words/instructions.js'; // prettier-ignore
+import { speechOf } from './deeds.js';
+import type { LedgerSettings } from './ledger-settings.js';
+import { searchRemarks } from './searching.js';
+import type { Sitting } from './sitting.js';
+import { snooze } from './snoozing.js';
+import { sayMissed } from './missed.js';
+import { zoneOfPlace } from './zone-of-place.js';
+import type { Posting } from '../ledger/posting.js';
+
+export function follow(sitting: Sitting, instruction: Instruction): void {
+  switch (instruction.kind) {
+    case 'setZone': {
+      const zone = instruction.zone ?? zoneOfPlace(instruction.place ?? '');
+      if (zone === null || zone === undefined || !isZone(zone))
+        return say(sitting, placeUnknown(instruction.place ?? ''));
+      return set(sitting, { zone, place: instruction.place ?? sitting.settings.place }, zoneSet(zone));
+    }
+    case 'setFrost': {
+      const { last, first } = instruction;
+      return set(
+        sitting,
+        {
+          ...(last === undefined ? {} : { lastFrost: last }),
+          ...(first === undefined ? {} : { firstFrost: first }),
+        },
+        frostSet(last, first, speechOf(sitting)),
+      );
+    }
+    case 'setDigest':
+      if (instruction.at !== 'off' && !isTimeOfDay(instruction.at)) return;
+      return set(sitting, { digestAt: instruction.at }, digestSet(instruction.at));
+    case 'setQuiet':
+      return set(
+        sitting,
+        { quiet: [instruction.from, instruction.to] },
+        quietSet(instruction.from, instruction.to),
+      );
+    case 'setUnits':
+      return set(sitting, { units: instruction.units }, unitsSet[instruction.units]);
+    case 'setWording':
+      return set(sitting, { wording: instruction.wording }, wordingSet[instruction.wording]);
+    case 'setDateOrder':
+      return set(sitting, { dateOrder: instruction.order }, orderSet[instruction.order]);
+    case 'snooze':
+      return snooze(sitting, instruction);
+    case 'split':
+      return split(sitting, instruction);
+    case 'merge':
+      return merge(sitting, instruction.plants);
+    case 'teach':
+      return post(sitting, {
+        kind: 'teach',
+        crop: instruction.crop,
+        daysToRoot: instruction.daysToRoot,
+        date: sitting.today,
+      });
+    case 'search':
+      return searchRemarks(sitting, instruction.words);
+    case 'missed':
+      return sayMissed(sitting);
+    case 'labels':
+    case 'picture':
+    case 'export':
+    case 'invite':
+    case 'erase':
+    case 'switchLedger':
+      sitting.errands.push(instruction);
+  }
+}
+
+function say(sitting: Sitting, text: string): void {
+  sitting.reply.text.push(text);
+}
+
+function set(sitting: Sitting, change: Partial<LedgerSettings>, words: string): void {
+  sitting.settings = { ...sitting.settings, ...change };
+  say(sitting, words);
+}
+
+function post(sitting: Sitting, posting: Posting): void {
+  const line = sitting.post(posting);
+  if (typeof line === 'number') sitting.reply.lines.push(line);
+  else say(sitting, refusalWords(line, null, speechOf(sitting)));
+}
+
+function split(sitting: Sitting, { plant, count, into }: Extract<Instruction, { kind: 'split' }>): void {
+  const [batch, another] = batchesOf(sitting, plant);
+  if (!batch || another) return say(sitting, splitNothing);
+  // "Into 5 and 7" names what stays as well: the first part keeps the label.
+  const whole = into?.reduce((sum, each) => sum + each, 0) === alive(batch);
+  const counts = into ? (whole ? into.slice(1) : into) : count === undefined ? [] : [count];
+  if (counts.length === 0) return say(sitting, splitHow);
+  const labels: string[] = [];
+  while (labels.length < counts.length)
+    labels.push(
+      nextLabel(
+        { ...sitting.ledger, labels: new Set([...sitting.ledger.labels, ...labels]) },
+        batch.variety,
+        batch.crop,
+      ),
+    );
+  post(sitting, {
+    kind: 'split',
+    batch: batch.label,
+    parts: counts.map((each, index) => ({ label: labels[index] ?? '', count: each })),
+    date: sitting.today,
+  });
+}
+
+function merge(sitting: Sitting, plants: readonly Plant[]): void {
+  const batches = [...new Set(plants.flatMap((plant) => batchesOf(sitting, plant)))];
+  const [into] = batches;
+  if (!into || batches.length < 2) return say(sitting, mergeNothing);
+  post(sitting, {
+    kind: 'merge',
+    batches: batches.map(({ label }) => label),
+    into: into.label,
+    date: sitting.today,
+  });
+}
+
+function batchesOf({ ledger }: Sitting, plant: Plant): Batch[] {
+  if (plant.batch !== undefined) return [batchLabelled(ledger, plant.batch)].flatMap((each) => each ?? []);
+  return matching(ledger, plant);
+}

@@ -1,0 +1,97 @@
+/** Posts what a note says, entry by entry; what is in doubt waits for its question alone. */
+import type { LoggedEntry, Plant } from '../ledger/entry.js';
+import type { Line } from '../ledger/posting.js';
+import type { Refusal } from '../ledger/refusal.js';
+import type { Pending, ReadEntry, ReadNote } from '../language/note.js';
+import { complete, optionsFor } from './completing.js';
+import { withoutSlots } from './slots.js';
+import type { Sitting } from './sitting.js';
+import type { Origin, SlotAsk } from './talk.js';
+
+/** Whether an entry is of a kind that is logged. */
+export function isLogged(entry: { readonly kind: string }): entry is LoggedEntry {
+  return !['question', 'answer', 'undo', 'amend'].includes(entry.kind);
+}
+
+/** Posts or asks about every logged entry of the note; answers the lines posted. */
+export function takeNote(
+  sitting: Sitting,
+  read: ReadNote,
+  origin: Origin = sitting.origin,
+  pending?: Pending,
+): Line[] {
+  return read.entries.flatMap((each, index) => {
+    if (!isLogged(each.entry)) return [];
+    const entry = unguessed(each, each.entry, pending);
+    const [first, ...then] = read.asks
+      .filter((ask) => ask.entry === index)
+      .map(({ slot, options }) => ({ slot, options: options ?? [] }));
+    if (first) {
+      const options =
+        first.options.length > 0 ? first.options : optionsFor(sitting.ledger, entry, first.slot);
+      sitting.ask({ ask: 'slot', entry, slot: first.slot, options, then }, origin);
+      return [];
+    }
+    return postEntry(sitting, entry, origin);
+  });
+}
+
+/** A batch that nobody named, taken from a prompt that asks for something else, is not what was said. */
+function unguessed({ sources }: ReadEntry, entry: LoggedEntry, pending: Pending | undefined): LoggedEntry {
+  const { batch } = entry as Plant;
+  if (batch === undefined || batch !== pending?.batch || entry.kind === pending.kind) return entry;
+  const said = (['batch', 'variety', 'crop'] as const).some((slot) => sources[slot] === 'said');
+  if (said) return entry;
+  return withoutSlots(entry, 'batch', 'variety', 'crop');
+}
+
+/** Posts one entry, or asks what stands before it; answers its line, if any. */
+export function postEntry(sitting: Sitting, entry: LoggedEntry, origin: Origin = sitting.origin): Line[] {
+  const completed = complete(sitting.ledger, entry, sitting.dayOf(origin.at));
+  if ('asks' in completed) {
+    sitting.ask(completed.asks, origin);
+    return [];
+  }
+  const line = sitting.post(completed.posting, origin);
+  if (typeof line !== 'number') {
+    refuse(sitting, entry, line, origin);
+    return [];
+  }
+  sitting.reply.lines.push(line);
+  if (completed.assumed) sitting.assumed.push(line);
+  return [line];
+}
+
+/** Asks what the refused entry should have said; where nothing would do, only says so. */
+function refuse(sitting: Sitting, entry: LoggedEntry, refusal: Refusal, origin: Origin): void {
+  const ask = askFor(entry, refusal);
+  if (ask) sitting.ask(ask, origin);
+  else sitting.refused.push({ entry, refusal });
+}
+
+function askFor(entry: LoggedEntry, refusal: Refusal): SlotAsk | null {
+  const about = (slot: string, options: readonly unknown[], batch?: string): SlotAsk => {
+    const rest = withoutSlots(entry, slot);
+    const known = batch === undefined ? rest : { ...rest, batch };
+    return { ask: 'slot', entry: known as LoggedEntry, slot, options, then: [], refusal };
+  };
+  switch (refusal.refused) {
+    case 'tooMany':
+      return about('count', refusal.there > 0 ? [refusal.there] : [], refusal.batch);
+    case 'tooManyRooted':
+      return about('rooted', [refusal.atMost], refusal.batch);
+    case 'beforeItBegan':
+      return about('date', [], refusal.batch);
+    case 'countMissing':
+    case 'countNotPositive':
+      return about('count', []);
+    case 'severalBatches':
+      return about('batch', refusal.labels);
+    case 'noBatch':
+    case 'noneLeft':
+    case 'labelTaken':
+    case 'unlikeBatches':
+    case 'noSuchLine':
+      return null;
+  }
+}

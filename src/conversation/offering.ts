@@ -1,0 +1,35 @@
+/** A button's words, typed or spoken, do what the button does. */
+import type { Sitting } from './sitting.js';
+import type { Context } from './answering.js';
+import { undoLabel } from '../words/undo.js';
+
+/** How many messages back a button's words still mean that button. */
+const RECENT = 3;
+
+/** The button whose words these are: of the message replied to, else of the newest one that offers it. */
+export function matchButton(
+  sitting: Sitting,
+  text: string,
+  context: Context,
+): { readonly data: string; readonly key: string } | null {
+  const words = normal(text);
+  // "Undo" takes back the last entry, whichever note it came with.
+  if (words === '' || words === normal(undoLabel)) return null;
+  const key = context.ask?.key ?? context.prompts[0]?.key;
+  const { offers } = sitting.talk;
+  const near = offers.filter((each) => each.key === key);
+  const recent = context.explicit ? [] : offers.slice(-RECENT).reverse();
+  for (const offer of [...near, ...recent]) {
+    const button = offer.buttons.find(({ label }) => normal(label) === words);
+    if (button) return { data: button.data, key: offer.key };
+  }
+  return null;
+}
+
+function normal(text: string): string {
+  return text
+    .toLowerCase()
+    .replace(/[’']/g, '')
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+}

@@ -1,0 +1,101 @@
+/** Answers questions with numbers from the ledger. */
+import { weekOf } from '../calendar/span.js';
+import { alive, type Batch, isLive, isOf, placeOf, standsAt } from '../ledger/batch.js';
+import type { Question } from '../ledger/entry.js';
+import { entriesOf } from '../ledger/ledger.js';
+import { plantOf } from '../ledger/reach.js';
+import { dueWords } from '../words/due-list.js';
+import { helpWords } from '../words/help.js';
+import { receipt } from '../words/receipts.js';
+import {
+  countWords, frostUnknown, frostWords, historyWords, noneOf, planWords, rateWords, storyWords, whereWords,
+} from '../words/question-answers.js'; // prettier-ignore
+import { doneOf, speechOf } from './deeds.js';
+import { dueWithin } from '../outlook/digest.js';
+import { allDues } from './looking-ahead.js';
+import { rates } from './strike-rates.js';
+import type { Sitting } from './sitting.js';
+
+export function answerQuestion(sitting: Sitting, question: Question): void {
+  sitting.reply.text.push(answerTo(sitting, question));
+}
+
+function answerTo(sitting: Sitting, question: Question): string {
+  const { ledger } = sitting;
+  const speech = speechOf(sitting);
+  const plant = plantOf(question);
+  const named = Object.keys(plant).length > 0;
+  const all = [...ledger.batches.values()].filter((batch) => fits(batch, question));
+  const live = all.filter(isLive);
+  switch (question.topic ?? 'help') {
+    case 'due': {
+      const span = { from: question.from ?? sitting.today, to: question.to ?? weekOf(sitting.today).to };
+      const due = dueWithin(allDues(sitting), { ...span, today: sitting.today }).filter(
+        ({ labels }) => !named || live.some(({ label }) => labels.includes(label)),
+      );
+      return dueWords(due, span, speech);
+    }
+    case 'count':
+      return live.length === 0 ? noneOf(plant, question.place) : countWords(live, plant, question.place);
+    case 'where':
+      return live.length === 0 ? noneOf(plant) : whereWords(live);
+    case 'when':
+    case 'status': {
+      if (all.length === 0) return noneOf(plant);
+      const shown = live.length > 0 ? live : all;
+      const next = allDues(sitting).filter(({ kind }) => kind !== 'tend');
+      return shown
+        .slice(0, 10)
+        .map((batch) =>
+          storyWords(batch, next.find(({ labels }) => labels.includes(batch.label)) ?? null, speech),
+        )
+        .join('\n\n');
+    }
+    case 'history': {
+      const from = question.from;
+      const to = question.to;
+      const entries = ledger.standing.filter(({ entry, touched }) => {
+        const day = typeof entry.date === 'string' ? entry.date : entry.date.to;
+        return (
+          (!named || touched.some((label) => all.some((batch) => batch.label === label))) &&
+          (from === undefined || day >= from) &&
+          (to === undefined || day <= to)
+        );
+      });
+      return historyWords(
+        entries.map((each) => receipt(doneOf(ledger, each), { ...speech, today: '0000-01-01' as never })),
+      );
+    }
+    case 'rate':
+      return rateWords(rates(all), plant);
+    case 'plan': {
+      const targets = entriesOf(ledger, 'target').filter(
+        ({ entry }) =>
+          !named ||
+          entry.variety?.toLowerCase() === plant.variety?.toLowerCase() ||
+          (plant.crop !== undefined && entry.crop === plant.crop),
+      );
+      return planWords(
+        targets.map(({ entry }) => ({
+          plant: plantOf(entry),
+          want: Number(entry.count),
+          by: entry.date,
+          have: [...ledger.batches.values()]
+            .filter((batch) => isLive(batch) && isOf(batch, plantOf(entry)))
+            .reduce((sum, batch) => sum + alive(batch), 0),
+        })),
+        speech,
+      );
+    }
+    case 'frost':
+      return sitting.settings.lastFrost === null
+        ? frostUnknown
+        : frostWords(sitting.settings.lastFrost, sitting.settings.firstFrost, speech);
+    case 'help':
+      return helpWords(live[0] ?? null, placeOf(live[0] ?? ({ standing: {} } as Batch)), speech);
+  }
+}
+
+function fits(batch: Batch, { place, ...question }: Question): boolean {
+  return isOf(batch, plantOf(question)) && (place === undefined || standsAt(batch, place));
+}

@@ -1,0 +1,54 @@
+/** What the reader is told of the ledger before it reads a note. */
+import { read } from '../language/read.js';
+import type { KnownBatch, NoteContext, Pending, ReadNote } from '../language/note.js';
+import { alive, type Batch, placeOf } from '../ledger/batch.js';
+import { type Ledger, liveBatches } from '../ledger/ledger.js';
+import type { HeardWord } from '../language/note.js';
+import type { Sitting } from './sitting.js';
+import type { Origin } from './talk.js';
+
+export function contextOf(ledger: Ledger, pending?: Pending): NoteContext {
+  return {
+    varieties: [...ledger.varieties].map(([name, crop]) => ({ name, ...(crop === null ? {} : { crop }) })),
+    batches: liveBatches(ledger).map(knownBatch),
+    places: [...ledger.places],
+    ...(pending ? { pending } : {}),
+  };
+}
+
+/** Reads a text of the sitting's chat as of the moment at which it was sent. */
+export function readIn(
+  sitting: Sitting,
+  text: string,
+  { pending, heard, origin = sitting.origin }: ReadOptions = {},
+): ReadNote {
+  return read({
+    text,
+    now: origin.at,
+    zone: sitting.settings.zone,
+    dateOrder: sitting.settings.dateOrder,
+    context: contextOf(sitting.ledger, pending),
+    ...(heard ? { heard } : {}),
+  });
+}
+
+interface ReadOptions {
+  readonly pending?: Pending | undefined;
+  readonly heard?: readonly HeardWord[] | undefined;
+  readonly origin?: Origin;
+}
+
+function knownBatch(batch: Batch): KnownBatch {
+  const place = placeOf(batch);
+  return {
+    label: batch.label,
+    ...(batch.variety === null ? {} : { variety: batch.variety }),
+    ...(batch.crop === null ? {} : { crop: batch.crop }),
+    ...(batch.struck === null ? {} : { struck: batch.struck }),
+    count: alive(batch),
+    ...(batch.pots === null ? {} : { pots: batch.pots }),
+    ...(place === null ? {} : { place }),
+    rooted: batch.rooted,
+    pottedOn: batch.pottedOn,
+  };
+}

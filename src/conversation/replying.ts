@@ -1,0 +1,49 @@
+/** A reply to a question of ours: what it settles, or that it is none. */
+import type { ReadNote } from '../language/note.js';
+import { dayIn } from './day-in.js';
+import { fill } from './filling.js';
+import { postEntry } from './noting.js';
+import type { Sitting } from './sitting.js';
+import type { Ask } from './talk.js';
+import { settleAsk } from './asked.js';
+import { leftIt } from '../words/answers.js';
+import { optionsFor } from './completing.js';
+import type { LoggedEntry } from '../ledger/entry.js';
+import type { Origin, SlotAsk } from './talk.js';
+
+/** Whether the reply answered the question; then what it settles is done. */
+export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadNote): boolean {
+  const { asked } = ask;
+  if (isDropped(text)) {
+    drop(sitting, ask);
+    if (asked.ask !== 'howMany') sitting.reply.text.push(leftIt);
+    return true;
+  }
+  if (asked.ask !== 'slot') return settleAsk(sitting, ask, text, read);
+  const leaning = asked.entry.kind === 'target' || asked.entry.kind === 'remind' ? 'future' : 'past';
+  const day = (words: string) => dayIn(words, sitting.origin.at, sitting.settings, leaning);
+  const entry = fill(asked, text, read, sitting.ledger, day);
+  if (!entry) return false;
+  drop(sitting, ask);
+  goOn(sitting, asked, entry, ask.origin);
+  return true;
+}
+
+/** The entry with one slot more: asks the next, or posts it. */
+export function goOn(sitting: Sitting, asked: SlotAsk, entry: LoggedEntry, origin: Origin): void {
+  const [next, ...then] = asked.then.filter(({ slot }) => !(slot in entry));
+  if (next) {
+    const options = next.options.length > 0 ? next.options : optionsFor(sitting.ledger, entry, next.slot);
+    sitting.ask({ ask: 'slot', entry, slot: next.slot, options, then }, origin);
+  } else postEntry(sitting, entry, origin);
+}
+
+export function drop(sitting: Sitting, ask: Ask): void {
+  sitting.change({ asks: sitting.talk.asks.filter(({ id }) => id !== ask.id) });
+}
+
+function isDropped(text: string): boolean {
+  return /^(?:leave it|never ?mind|forget it|skip(?: it)?|don['’]?t know|no idea|cancel)[.!]?$/i.test(
+    text.trim(),
+  );
+}

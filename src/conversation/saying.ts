@@ -1,0 +1,130 @@
+/** A text from a grower: an answer, a button's words, an instruction, a question, a correction or a note. */
+import type { ReadNote } from '../language/note.js';
+import type { Answer, Entry } from '../ledger/entry.js';
+import { amend, setSlots } from './amending.js';
+import { swapsBatch } from './swapping.js';
+import { answerQuestion } from './questions.js';
+import { notANote, notUnderstood, nothingOpen, nothingOpenWith } from '../words/answers.js';
+import { type Context, pendingOf } from './answering.js';
+import { follow } from './instructing.js';
+import { isLogged, takeNote } from './noting.js';
+import { matchButton } from './offering.js';
+import { readIn } from './reading.js';
+import { replyToAsk } from './replying.js';
+import { close } from './given-prompts.js';
+import { settle } from './settling.js';
+import type { Sitting } from './sitting.js';
+import { tap } from './tapping.js';
+import { undoLast } from './undoing.js';
+import { isLive } from '../ledger/batch.js';
+import { standingOn } from './deeds.js';
+import { asksAgain } from './repeating.js';
+
+export function sayText(sitting: Sitting, text: string, context: Context): void {
+  const button = matchButton(sitting, text, context);
+  if (button) {
+    remember(sitting, text, false);
+    tap(sitting, button.data, button.key);
+    return;
+  }
+  const read = readIn(sitting, text, { pending: pendingOf(context) });
+  if (context.ask && replyToAsk(sitting, context.ask, text, read)) {
+    remember(sitting, text, false);
+    return;
+  }
+  const counts = read.entries.some(({ entry }) => isLogged(entry));
+  if (counts && asksAgain(sitting, text)) return;
+  remember(sitting, text, counts);
+  act(sitting, text, read, context);
+}
+
+/** Does what a note that is read says. */
+export function act(sitting: Sitting, text: string, read: ReadNote, context: Context): void {
+  if (read.instruction) {
+    follow(sitting, read.instruction);
+    return;
+  }
+  if (read.entries.length === 0 && swapsBatch(sitting, text, context.lines)) return;
+  if (read.entries.length === 0) {
+    sitting.reply.text.push(
+      read.unknown && read.unknown.trim() !== '' ? notUnderstood(read.unknown) : notANote,
+    );
+    return;
+  }
+  takeNote(sitting, read, sitting.origin, context.explicit ? undefined : pendingOf(context));
+  settleBy(sitting);
+  for (const { entry } of read.entries) actOn(sitting, entry, text, context);
+}
+
+function actOn(sitting: Sitting, entry: Entry, text: string, context: Context): void {
+  switch (entry.kind) {
+    case 'undo':
+      undoLast(sitting);
+      return;
+    case 'amend':
+      amend(sitting, entry, context.lines);
+      return;
+    case 'question':
+      answerQuestion(sitting, entry);
+      return;
+    case 'answer':
+      answer(sitting, entry, text, context);
+  }
+}
+
+/** A bare answer lands on the prompt that it replies to, else on the newest open one; named by its plant, on that plant's. */
+function answer(sitting: Sitting, { value, ...plant }: Answer, text: string, context: Context): void {
+  if (value === undefined) return;
+  const named = sitting.talk.prompts.findLast(
+    ({ open, about }) =>
+      open &&
+      ((plant.batch !== undefined && about.batch === plant.batch) ||
+        (plant.variety !== undefined && about.variety?.toLowerCase() === plant.variety.toLowerCase())),
+  );
+  const candidates = named ? [named] : context.prompts;
+  const [prompt, another] = candidates;
+  if (another) {
+    sitting.ask({ ask: 'whichPrompt', value, occasions: candidates.map(({ occasion }) => occasion) });
+    return;
+  }
+  if (prompt) {
+    settle(sitting, prompt, value);
+    return;
+  }
+  if (context.lines.length > 0 && typeof value === 'number') {
+    const meant = standingOn(sitting.ledger, context.lines).slice(-1);
+    setSlots(sitting, meant, { count: value });
+    return;
+  }
+  const live = [...sitting.ledger.batches.values()].filter(isLive);
+  const [only] = live;
+  sitting.reply.text.push(only && live.length === 1 ? nothingOpenWith(only, text.trim()) : nothingOpen);
+}
+
+/** What was told of a batch in so many words settles the open prompts about it; a later look asks anew. */
+function settleBy(sitting: Sitting): void {
+  const told = standingOn(sitting.ledger, sitting.reply.lines);
+  const settled = sitting.talk.prompts.filter(
+    ({ open, about }) =>
+      open &&
+      told.some(
+        ({ entry, touched }) =>
+          (entry.kind === about.about || moots(entry.kind, about.about)) &&
+          touched.includes(about.batch ?? ''),
+      ),
+  );
+  for (const prompt of settled) close(sitting, prompt);
+  const keys = new Set(settled.map(({ occasion }) => occasion));
+  if (keys.size > 0) sitting.change({ mentioned: sitting.talk.mentioned.filter((key) => !keys.has(key)) });
+}
+
+/** Potting on answers whether roots are there; planting out answers all. */
+function moots(told: string, asked: string): boolean {
+  const order = ['check', 'potOn', 'pinch', 'hardenOff', 'plantOut'];
+  return order.includes(told) && order.indexOf(told) > order.indexOf(asked);
+}
+
+export function remember(sitting: Sitting, text: string, counted: boolean): void {
+  const { message, from, at } = sitting.origin;
+  sitting.change({ heard: [...sitting.talk.heard, { message, from, at, text, counted }].slice(-40) });
+}

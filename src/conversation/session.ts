@@ -1,0 +1,134 @@
+/** One transaction a turn: takes the world from the books, has the turn worked out, and keeps all that came of it. */
+import type { Instant } from '../calendar/clock.js';
+import { fold, postTo } from '../ledger/fold.js';
+import { type Keeper, memoryKeeper } from '../outlook/keeper.js';
+import { emptyLedger, type Ledger } from '../ledger/ledger.js';
+import { isAmendment, type JournalLine, type Posting } from '../ledger/posting.js';
+import { isRefusal } from '../ledger/refusal.js';
+import { newLedgerAsked, noSuchLedger, switched } from '../words/instructions.js';
+import type { Bookkeeping } from './bookkeeping.js';
+import { converse } from './converse.js';
+import { defaultSettings } from './ledger-settings.js';
+import { nextMoment, prompt } from './prompting.js';
+import { newTalk } from './talk.js';
+import type { Incoming } from './turn.js';
+import type { Errand, LedgerName, Turned, World } from './world.js';
+
+interface Cached {
+  readonly journal: readonly JournalLine[];
+  readonly ledger: Ledger;
+}
+
+/** Who speaks in which chat. */
+type Speaker = Pick<Incoming, 'chat' | 'from' | 'group'>;
+
+export class Session {
+  private readonly cache = new Map<number, Cached>();
+  private readonly keeper: Keeper = memoryKeeper();
+
+  constructor(
+    private readonly books: Bookkeeping,
+    /** Zone of a ledger whose growers have set none. */
+    private readonly zone: string,
+  ) {}
+
+  /** Takes one message, tap or voice note; answers the errands that remain to be run once it is committed. */
+  turn(incoming: Incoming, now: Instant): readonly Errand[] {
+    return this.whole(() => {
+      const world = this.world(incoming, now);
+      const turned = converse(world, incoming, now);
+      this.keep(turned, now);
+      return turned.errands.filter((errand) => !this.switches(errand, incoming, turned, now));
+    });
+  }
+
+  /** Says what is due at this moment. */
+  prompt(speaker: Speaker, now: Instant): void {
+    this.whole(() => this.keep(prompt(this.world(speaker, now), now), now));
+  }
+
+  /** When next to call `prompt`; null while there is nothing to say. */
+  nextMoment(speaker: Speaker, now: Instant): Instant | null {
+    return this.whole(() => nextMoment(this.world(speaker, now), now));
+  }
+
+  /** The world as it stands for a speaker. */
+  world({ chat, from, group }: Speaker, now: Instant): World {
+    const current = this.books.ledgerOf(chat, from, group, now);
+    const { journal, ledger } = this.ledger(current.id);
+    return {
+      chat,
+      group,
+      journal,
+      ledger,
+      settings: { ...defaultSettings(this.zone), ...this.books.settings(current.id) },
+      talk: this.books.talk(current.id, chat) ?? newTalk,
+      keeper: this.keeper,
+      current,
+      ledgers: group ? [current] : this.books.ledgersOf(from.id),
+    };
+  }
+
+  /** Folded from the books, only the lines that are new. */
+  private ledger(id: number): Cached {
+    const known = this.cache.get(id) ?? { journal: [], ledger: emptyLedger };
+    const news = this.books.linesAfter(id, known.journal.length);
+    if (news.length === 0) return known;
+    const journal = [...known.journal, ...news];
+    const cached = { journal, ledger: advanced(known.ledger, news) ?? fold(journal).ledger };
+    this.cache.set(id, cached);
+    return cached;
+  }
+
+  private keep({ world, lines, outgoing }: Turned, now: Instant): void {
+    const { id } = world.current;
+    for (const line of lines) this.books.append(id, line);
+    this.books.saveSettings(id, world.settings);
+    this.books.keepTalk(id, world.chat, world.talk, now);
+    for (const each of outgoing) this.books.queue(id, each, now);
+    this.cache.set(id, { journal: world.journal, ledger: world.ledger });
+  }
+
+  private switches(errand: Errand, incoming: Incoming, { world }: Turned, now: Instant): boolean {
+    if (errand.kind !== 'switchLedger') return false;
+    const wanted = errand.name.trim();
+    const known = world.ledgers.find(({ name }) => name.toLowerCase() === wanted.toLowerCase());
+    const chosen: LedgerName | undefined =
+      known ??
+      (errand.create && !world.group ? this.books.makeLedger(wanted, incoming.from.id, now) : undefined);
+    if (chosen && !world.group) this.books.pointChat(incoming.chat, chosen.id);
+    const text = world.group
+      ? newLedgerAsked
+      : chosen
+        ? switched(chosen.name)
+        : noSuchLedger(
+            wanted,
+            world.ledgers.map(({ name }) => name),
+          );
+    const key = `${world.chat}/${world.current.id}/${world.talk.next}`;
+    this.books.keepTalk(world.current.id, world.chat, { ...world.talk, next: world.talk.next + 1 }, now);
+    this.books.queue(world.current.id, { chat: world.chat, key, text, replyTo: incoming.message }, now);
+    return true;
+  }
+
+  private whole<T>(work: () => T): T {
+    try {
+      return this.books.transaction(work);
+    } catch (error) {
+      // What was cached may never have been committed.
+      this.cache.clear();
+      throw error;
+    }
+  }
+}
+
+function advanced(ledger: Ledger, lines: readonly JournalLine[]): Ledger | null {
+  let after = ledger;
+  for (const line of lines) {
+    if (isAmendment(line.what)) return null;
+    const next = postTo(after, line as JournalLine & { what: Posting });
+    if (isRefusal(next)) return null;
+    after = next;
+  }
+  return after;
+}

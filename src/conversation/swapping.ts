@@ -1,0 +1,31 @@
+/** "That was the other one": the last entry about a batch was about its only fellow. */
+import { isLive, isOf } from '../ledger/batch.js';
+import type { Plant } from '../ledger/entry.js';
+import type { Line } from '../ledger/posting.js';
+import { setSlots } from './amending.js';
+import { standingOn } from './deeds.js';
+import type { Sitting } from './sitting.js';
+
+const theOther = /\b(?:the )?other (?:one|batch|lot|pot|tray)\b/i;
+
+/** Whether the text says so, and is done or asked about; `meant` are the lines of the message replied to. */
+export function swapsBatch(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
+  if (!theOther.test(text)) return false;
+  const { ledger } = sitting;
+  const candidates = meant.length > 0 ? standingOn(ledger, meant) : ledger.standing;
+  const last = candidates.findLast(
+    ({ entry }) => (entry as Plant).batch !== undefined && entry.kind !== 'split',
+  );
+  const batch = ledger.batches.get(last?.touched[0] ?? '');
+  if (!last || !batch) return false;
+  const plant =
+    batch.variety === null ? (batch.crop === null ? {} : { crop: batch.crop }) : { variety: batch.variety };
+  const others = [...ledger.batches.values()].filter(
+    (other) => other.label !== batch.label && isLive(other) && isOf(other, plant),
+  );
+  const [only, another] = others;
+  if (!only) return false;
+  if (another) sitting.ask({ ask: 'otherBatch', line: last.line, labels: others.map(({ label }) => label) });
+  else setSlots(sitting, [last], { batch: only.label });
+  return true;
+}

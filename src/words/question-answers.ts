@@ -1,0 +1,142 @@
+/** Answers in numbers: how many, where, a batch's story, what was done, how well cuttings struck, what is wanted. */
+import type { Day } from '../calendar/day.js';
+import { asDay, daysBetween } from '../calendar/day.js';
+import { lastDay, type Span } from '../calendar/span.js';
+import { alive, type Act, type Batch, began } from '../ledger/batch.js';
+import type { Plant } from '../ledger/entry.js';
+import { batchWords, cuttingWords, mannerWords, plantWords, potWords } from './plants.js';
+import { dateWords, dayWords, listWords, many, type Speech } from './speech.js';
+import type { Due } from '../outlook/due.js';
+import { comingWords } from './due-list.js';
+
+export function noneOf(plant: Plant, place?: string): string {
+  return `Nothing live${Object.keys(plant).length > 0 ? ` of ${plantWords(plant)}` : ''}${place ? ` in the ${place}` : ''}.`;
+}
+
+/** "17 live in 2 batches: EF1 12 (2 rooted), EF2 5." */
+export function countWords(batches: readonly Batch[], plant: Plant, place?: string): string {
+  const total = batches.reduce((sum, batch) => sum + standingIn(batch, place), 0);
+  const parts = batches.map((batch) => {
+    const facts = [
+      ...(batch.rooted > 0 ? [`${Math.min(batch.rooted, alive(batch))} rooted`] : []),
+      ...(batch.plantedOut > 0 ? [`${batch.plantedOut} planted out`] : []),
+    ];
+    return `${batchWords(batch)} ${standingIn(batch, place)}${facts.length > 0 ? ` (${facts.join(', ')})` : ''}`;
+  });
+  const of = Object.keys(plant).length > 0 ? ` ${plantWords(plant)}` : '';
+  return batches.length === 1
+    ? `${total}${of}: ${parts[0] ?? ''}.`
+    : `${total}${of} in ${many(batches.length, 'batch', 'batches')}:\n${parts.join('\n')}`;
+}
+
+function standingIn(batch: Batch, place: string | undefined): number {
+  if (place === undefined) return alive(batch);
+  const [, count] =
+    Object.entries(batch.standing).find(([name]) => name.toLowerCase() === place.toLowerCase()) ?? [];
+  return count ?? 0;
+}
+
+export function whereWords(batches: readonly Batch[]): string {
+  return batches
+    .map((batch) => {
+      const places = Object.entries(batch.standing);
+      const known = places.reduce((sum, [, count]) => sum + count, 0);
+      const unknown = alive(batch) - known;
+      const parts = [
+        ...places.map(([place, count]) =>
+          places.length === 1 && unknown === 0 ? place : `${count} ${place}`,
+        ),
+        ...(unknown > 0 ? [places.length === 0 ? 'place not noted' : `${unknown} place not noted`] : []),
+      ];
+      return `${batchWords(batch)}: ${listWords(parts)}.`;
+    })
+    .join('\n');
+}
+
+/** A batch's story in at most five lines. */
+export function storyWords(batch: Batch, next: Due | null, speech: Speech): string {
+  const start = `${batchWords(batch)}${batch.variety && batch.crop ? ` (${batch.crop})` : ''}: ${
+    batch.struck ? `${many(batch.count, cuttingWords(batch.cutting))} struck` : `${batch.count} came in`
+  } ${dayWords(began(batch), speech)}${batch.potSize ? `, now in ${potWords(batch.potSize)}` : ''}.`;
+  const gone = [
+    ...(batch.lost > 0 ? [`${batch.lost} lost`] : []),
+    ...(batch.dispatched > 0 ? [`${batch.dispatched} ${mannerWords(undefined)}`] : []),
+  ];
+  const age = daysBetween(began(batch), speech.today);
+  const alives = `${alive(batch)} alive${gone.length > 0 ? ` (${gone.join(', ')})` : ''}, day ${age}.`;
+  const stage = stageWords(batch, speech);
+  const where = whereWords([batch]).replace(/^[^:]*: /, '');
+  const last = lastAct(batch);
+  return [
+    start,
+    alives,
+    ...(stage === '' ? [] : [stage]),
+    `${where.charAt(0).toUpperCase()}${where.slice(1)}${last ? ` Last: ${last.kind === 'check' ? 'looked at' : 'noted'} ${dayWords(last.on, speech)}.` : ''}`,
+    ...(next ? [`Next: ${comingWords(next, speech).replace(/^[^:]*: /, '')}.`] : []),
+  ].join('\n');
+}
+
+function stageWords(batch: Batch, speech: Speech): string {
+  const parts = [
+    ...(batch.rooted > 0 && batch.struck ? [`${batch.rooted} rooted`] : []),
+    ...(batch.pottedOn > 0 ? [`${batch.pottedOn} potted on`] : []),
+    ...(batch.pinched > 0 ? [`${batch.pinched} pinched`] : []),
+    ...(batch.hardeningSince ? [`hardening off since ${dateWords(batch.hardeningSince, speech)}`] : []),
+    ...(batch.plantedOut > 0 ? [`${batch.plantedOut} planted out`] : []),
+  ];
+  const words = parts.join(', ');
+  return words === '' ? '' : `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+}
+
+function lastAct(batch: Batch): Act | null {
+  const later = batch.acts.filter(({ kind }) => kind !== 'strike' && kind !== 'receive');
+  return later.at(-1) ?? null;
+}
+
+export function historyWords(receipts: readonly string[]): string {
+  return receipts.length === 0 ? 'Nothing is noted for that.' : receipts.join('\n');
+}
+
+export interface RateRow {
+  readonly of: string;
+  readonly struck: number;
+  readonly rooted: number;
+  readonly batches: number;
+}
+
+export function rateWords(rows: readonly RateRow[], plant: Plant): string {
+  if (rows.length === 0)
+    return `No batch${Object.keys(plant).length > 0 ? ` of ${plantWords(plant)}` : ''} has been looked at yet, so there is no rate to tell.`;
+  return rows
+    .map(
+      ({ of, struck, rooted, batches }) =>
+        `${of}: ${rooted} of ${struck} rooted, ${Math.round((100 * rooted) / struck)} % (${many(batches, 'batch', 'batches')})`,
+    )
+    .join('\n');
+}
+
+export interface Wanted {
+  readonly plant: Plant;
+  readonly want: number;
+  readonly by: Day | Span;
+  readonly have: number;
+}
+
+export function planWords(wanted: readonly Wanted[], speech: Speech): string {
+  if (wanted.length === 0)
+    return 'You haven’t said what you want. For example: “I want 20 Copper Lantern by the end of May”.';
+  return wanted
+    .map(
+      ({ plant, want, by, have }) =>
+        `${want} ${plantWords(plant)} wanted by ${dayWords(lastDay(by), speech)}: ${have} alive now${have < want ? `, ${want - have} short` : ''}.`,
+    )
+    .join('\n');
+}
+
+export const frostUnknown =
+  'I don’t know your usual last frost yet. Tell me, for example “last frost 20 May”.';
+
+export function frostWords(last: string, first: string | null, speech: Speech): string {
+  const on = (day: string) => dateWords(asDay(`${speech.today.slice(0, 4)}-${day}`), speech);
+  return `Your usual last frost: ${on(last)}${first === null ? '' : `; first: ${on(first)}`}. In about half of years it comes later than that, so keep tender plants in for a while.`;
+}

@@ -1,0 +1,20 @@
+/** The welcome and the three questions of the first use; each can be skipped, and set later in words. */
+export const setupSkip = 'Skip';
+
+export function welcome(): string {
+  return 'Tell me what you do with your cuttings, in your own words: “took 5 basal cuttings of Copper Lantern dahlia, one pot, propagator”. I keep count, say when to look for roots, and anything can be undone. Three short questions, which you may skip:';
+}
+
+export function setupQuestion(
+  step: 'place' | 'zone' | 'digest',
+  settings: { readonly zone: string; readonly digestAt: string },
+): string {
+  switch (step) {
+    case 'place':
+      return 'Where do you grow, or when is your usual last frost? For example “Leeds” or “20 May”.';
+    case 'zone':
+      return `Your clock: is ${settings.zone} right? Say yes, or name your nearest big city.`;
+    case 'digest':
+      return 'At what hour shall I say what is due, on days with something to do? For example “8:00”, or “never”.';
+  }
+}
