@@ -14,8 +14,14 @@ const PLANT_OUT_WITHIN_DAYS = 10;
 
 export function growingDues(batch: Batch, growing: Growing | null, site: Site): readonly Due[] {
   const potted = pottedSince(batch);
-  if (growing === null || potted === null || batch.plantedOut >= alive(batch)) return [];
+  if (growing === null || potted === null || stillIn(batch) <= 0) return [];
   return [...pinch(batch, potted, growing, site), ...goingOut(batch, potted, growing, site)];
+}
+
+/** How many grow on towards planting out; cuttings that never rooted are not among them. */
+function stillIn(batch: Batch): number {
+  const grown = batch.pottedOn > 0 ? batch.pottedOn : batch.rooted > 0 ? batch.rooted : alive(batch);
+  return Math.min(grown, alive(batch)) - batch.plantedOut;
 }
 
 /** The day on which it was first potted on, or came in as plants in pots; null before that. */
@@ -35,7 +41,7 @@ function pinch(batch: Batch, potted: Day, growing: Growing, site: Site): readonl
   return [
     {
       ...aboutBatch(batch, 'pinch', 0),
-      count: alive(batch),
+      count: stillIn(batch),
       from,
       bestBy: addDays(from, PINCH_WITHIN_DAYS),
       tooLateAfter: addDays(from, PINCH_WORTH_DAYS),
@@ -56,7 +62,7 @@ function goingOut(batch: Batch, potted: Day, growing: Growing, site: Site): read
     return [
       {
         ...aboutBatch(batch, 'hardenOff', 0),
-        count: alive(batch),
+        count: stillIn(batch),
         from,
         bestBy: addDays(from, HARDEN_WITHIN_DAYS),
         asks: true,
@@ -69,7 +75,7 @@ function goingOut(batch: Batch, potted: Day, growing: Growing, site: Site): read
   return [
     {
       ...aboutBatch(batch, 'plantOut', batch.plantedOut),
-      count: alive(batch) - batch.plantedOut,
+      count: stillIn(batch),
       from,
       bestBy: addDays(from, PLANT_OUT_WITHIN_DAYS),
       asks: true,

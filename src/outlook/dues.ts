@@ -93,7 +93,12 @@ function needsRoots(batch: Batch): boolean {
 }
 
 function isRooting(batch: Batch, { today, site }: Outlook): boolean {
-  return needsRoots(batch) && batch.rooted < alive(batch) && !isResting(today, growingOf(batch, site), site);
+  return (
+    needsRoots(batch) &&
+    batch.pottedOn === 0 &&
+    batch.rooted < alive(batch) &&
+    !isResting(today, growingOf(batch, site), site)
+  );
 }
 
 /** Where a batch could be asked about twice on one day, what takes it furthest comes first, and alone. */
