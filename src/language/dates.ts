@@ -4,7 +4,14 @@ import { dayOf } from '../calendar/day.js';
 import type { TimeOfDay } from '../calendar/zone.js';
 import { grammar } from './dates/grammar.js';
 import { isOfSomethingElse, leavesModifier } from './dates/guards.js';
-import { ambiguous, type Leaning, type Moment, type Resolved, type When } from './dates/meaning.js';
+import {
+  ambiguous,
+  clockAfter,
+  type Leaning,
+  type Moment,
+  type Resolved,
+  type When,
+} from './dates/meaning.js';
 import { type Alternative, Chart, rulesOf } from './dates/pattern.js';
 import { type Token, tokensOf } from './dates/token.js';
 
@@ -114,6 +121,13 @@ function fullDate(text: string): DateFind | null {
   };
 }
 
+function timeOf({ time, minutesAway }: When, now: Moment): { time?: TimeOfDay } {
+  if (minutesAway === undefined) return time === undefined ? {} : { time };
+  const minutes = ((Math.round(clockAfter(now, minutesAway)) % 1440) + 1440) % 1440;
+  const two = (number: number) => String(number).padStart(2, '0');
+  return { time: `${two(Math.floor(minutes / 60))}:${two(minutes % 60)}` };
+}
+
 function find(text: string, tokens: readonly Token[], at: number, read: Alternative, now: Moment): DateFind {
   const when = read.value as When;
   const start = tokens[at]?.start ?? 0;
@@ -125,7 +139,7 @@ function find(text: string, tokens: readonly Token[], at: number, read: Alternat
     past: when.mean('past', now),
     future: when.mean('future', now),
     rule: rulesOf(read).join(' / '),
-    ...(when.time === undefined ? {} : { time: when.time }),
+    ...timeOf(when, now),
     ...(when.leans === undefined ? {} : { leans: when.leans }),
     certain: when.certain && !(read.end - at === 1 && tokens[at]?.everyday === true),
   };

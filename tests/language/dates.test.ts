@@ -5,7 +5,15 @@ import { dateOf, datesIn, type Moment } from '../../src/language/dates.js';
 import { linesOf, phrasesOf, written } from './dates-fixtures.js';
 
 const now: Moment = { today: asDay('2026-05-20'), timeNow: '09:30', zone: 'Europe/London', dateOrder: 'DMY' };
-const families = ['british', 'united-states', 'ireland', 'antipodes', 'second-language', 'slips'];
+const families = [
+  'british',
+  'british-autumn',
+  'united-states',
+  'ireland',
+  'antipodes',
+  'second-language',
+  'slips',
+];
 
 describe.each(families)('phrases of time: %s', (family) => {
   const { now, phrases } = phrasesOf(family);

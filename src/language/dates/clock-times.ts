@@ -119,6 +119,26 @@ export const daysWithTimes = [
   rule('when', 'Tuesday at half five', '<day> ,? at|around|by|@? around? <clock>', ({ day, clock }) =>
     at(day, clock),
   ),
+  rule(
+    'when',
+    'Tuesday at 7.30',
+    '<day> ,? at|around|by|@ around? <hour:int> . <minute:shortYear>',
+    ({ day, hour, minute }) => timed(day, bare(hour, minute)),
+  ),
+  rule(
+    'when',
+    'at 7.30 on Tuesday',
+    'at|around|@ around? <hour:int> . <minute:shortYear> on? <day>',
+    ({ day, hour, minute }) => timed(day, bare(hour, minute)),
+  ),
+  rule('when', 'early Tuesday', 'early|late doors? on? <day>', ({ day }) => ({ ...day, certain: true })),
+  rule('when', 'later tonight', 'later|early tonight', () => today),
+  rule(
+    'when',
+    "7 o'clock tomorrow morning",
+    'at|around? <clock> ,? on? <day> <part>',
+    ({ day, part, clock }) => at(day, inPart(clock, part)),
+  ),
   rule('when', 'Tuesday evening at 7', '<day> <part> ,? at|around|@? <clock>', ({ day, part, clock }) =>
     at(day, inPart(clock, part)),
   ),
@@ -168,6 +188,9 @@ export const daysWithTimes = [
     const time = bare(Math.floor(fourDigits / 100), fourDigits % 100);
     return time === null ? null : unsure(timeAlone(time));
   }),
+  rule('phrase', '0730 hrs', '<fourDigits> hour', ({ fourDigits }) =>
+    sureTime(bare(Math.floor(fourDigits / 100), fourDigits % 100)),
+  ),
   rule('phrase', 'at teatime', 'at|around <part=lunchtime|teatime|breakfast|dawn>', () => unsure(today)),
   rule('phrase', 'at 5', 'at|@ around? <hour:int>', ({ hour }) => unsureTime(bare(hour, 0), hour)),
   rule('phrase', 'at five', 'at around? <hour:count>', ({ hour }) =>

@@ -8,7 +8,7 @@ import {
   nthWeekdayOfMonth,
   orthodoxEaster,
 } from '../../calendar/customary-days.js';
-import { addDays, type Day, dayOf } from '../../calendar/day.js';
+import { addDays, asDay, type Day, dayOf, weekday } from '../../calendar/day.js';
 import { publicHolidays } from '../../calendar/holidays.js';
 import { rule, type Rule } from './pattern.js';
 
@@ -34,6 +34,12 @@ const byLaw =
   (year, zone) =>
     publicHolidays(zone, year).find((each) => name.test(each.name))?.day ?? otherwise(year, zone);
 
+/** The first Monday after Epiphany. */
+function ploughMonday(year: number): Day {
+  const seventh = asDay(`${year}-01-07`);
+  return addDays(seventh, (8 - weekday(seventh)) % 7);
+}
+
 function holiday(name: string, patterns: readonly string[], day: Holiday): Rule[] {
   return patterns.map((pattern) => rule('holiday', name, pattern, () => day));
 }
@@ -44,6 +50,7 @@ export const holidayNames: Rule[] = [
   holiday('Twelfth Night', ['twelfth night'], yearly(1, 5)),
   holiday('Epiphany', ['epiphany', 'little|women|womens christmas'], yearly(1, 6)),
   holiday('Burns Night', ['burns night'], yearly(1, 25)),
+  holiday('Plough Monday', ['plough monday'], ploughMonday),
   holiday('Australia Day', ['australia day'], yearly(1, 26)),
   holiday("St Brigid's Day", ['saint|st? .? brigids day'], yearly(2, 1)),
   holiday('Candlemas', ['candlemas day?'], yearly(2, 2)),
@@ -58,6 +65,9 @@ export const holidayNames: Rule[] = [
   holiday("Mother's Day", ['mothers day'], (year, zone) => mothersDay(year, codeOf(zone))),
   holiday("Father's Day", ['fathers day'], (year, zone) => fathersDay(year, codeOf(zone))),
   holiday('Lady Day', ['lady day'], yearly(3, 25)),
+  holiday('Passion Sunday', ['passion sunday'], easter(-14)),
+  holiday('Low Sunday', ['low sunday'], easter(7)),
+  holiday('Rogation Sunday', ['rogation sunday'], easter(35)),
   holiday('Palm Sunday', ['palm sunday'], easter(-7)),
   holiday('Maundy Thursday', ['maundy|holy thursday'], easter(-3)),
   holiday('Good Friday', ['good friday', 'easter friday'], easter(-2)),
@@ -99,7 +109,7 @@ export const holidayNames: Rule[] = [
   holiday('Independence Day', ['independence day'], yearly(7, 4)),
   holiday(
     'Summer bank holiday',
-    ['summer bank holiday monday?', 'august bank holiday monday?'],
+    ['summer bank holiday monday?', 'late? august bank holiday monday?'],
     byLaw(/summer bank holiday|First Monday in August/i, nth(-1, 1, 8)),
   ),
   holiday('Labor Day', ['labor day?'], byLaw(/labou?r day|eight hours day|workers' day/i, yearly(5, 1))),
@@ -111,7 +121,8 @@ export const holidayNames: Rule[] = [
   holiday('Columbus Day', ['columbus day'], nth(2, 1, 10)),
   holiday('Veterans Day', ['veterans day'], yearly(11, 11)),
   holiday('Michaelmas', ['michaelmas day?'], yearly(9, 29)),
-  holiday('Halloween', ['halloween night?'], yearly(10, 31)),
+  holiday("St Luke's Day", ['saint|st .? luke|lukes day'], yearly(10, 18)),
+  holiday('Halloween', ['halloween night?', 'all hallows evening|eve'], yearly(10, 31)),
   holiday("All Saints' Day", ['all saints day'], yearly(11, 1)),
   holiday('Melbourne Cup Day', ['melbourne? cup day'], nth(1, 2, 11)),
   holiday('Bonfire Night', ['bonfire|fireworks night', 'guy fawkes night|day?'], yearly(11, 5)),

@@ -32,6 +32,8 @@ export type Meaning = (leaning: Leaning, now: Moment) => Resolved;
 export interface When {
   readonly mean: Meaning;
   readonly time?: TimeOfDay;
+  /** Where the hour is told from now on: minutes, negative back. */
+  readonly minutesAway?: number;
   readonly certain: boolean;
   /** Whether the leaning chooses among several: "Tuesday", "3 May". */
   readonly open?: boolean;
@@ -158,4 +160,10 @@ export function daysUntilWeekday(day: Day, wanted: number): number {
 /** Days back from `day` to the last such weekday before it, 1 to 7. */
 export function daysSinceWeekday(day: Day, wanted: number): number {
   return ((weekday(day) - wanted + 6) % 7) + 1;
+}
+
+/** Minutes since today's midnight that the clock shows so many minutes from now; may be negative or past a day. */
+export function clockAfter(now: Moment, minutes: number): number {
+  const [hour = 0, minute = 0] = now.timeNow.split(':').map(Number);
+  return hour * 60 + minute + minutes;
 }

@@ -179,7 +179,7 @@ export const months = [
   rule('span', 'year 2026', 'the? year <year>', ({ year }) => fixed(() => yearSpan(year))),
   rule('span', '2026', '<year>', ({ year }) => unsure(fixed(() => yearSpan(year)))),
   rule('span', 'in 2026', '=|in|during|since <year>', ({ year }) => fixed(() => yearSpan(year))),
-  rule('span', 'early May', 'the? <part=early|mid|late> of|in|- <span>', ({ part, span }) =>
+  rule('span', 'early May', 'the? <part=early|mid|late> on? of|in|- <span>', ({ part, span }) =>
     partOfPhrase(span, part),
   ),
   rule('span', 'early May', 'the|in? <part=early|mid|late> <span>', ({ part, span }) =>
@@ -192,6 +192,9 @@ export const months = [
     ({ part, span }) => partOfPhrase(span, part),
   ),
   rule('span', 'end May', '<part=beginning|end> <span>', ({ part, span }) => partOfPhrase(span, part)),
+  rule('span', 'early part of May', 'the? <part=early|late> part of the? <span>', ({ part, span }) =>
+    partOfPhrase(span, part),
+  ),
   rule('span', 'back end of May', 'the? back|tail|fag|tail end of the? <span>', ({ span }) =>
     partOfPhrase(span, 'late'),
   ),
@@ -205,10 +208,10 @@ export const months = [
     partOfPhrase(currentSpan(unit), 'late'),
   ),
   rule('span', 'the back end', 'the back end', () => unsure(fixed(() => ambiguous))),
-  rule('span', 'first half of May', 'the? first half of <span>', ({ span }) =>
+  rule('span', 'first half of May', 'the? first half|part of <span>', ({ span }) =>
     changed(span, (whole) => halfOf(whole, 1)),
   ),
-  rule('span', 'second half of May', 'the? second half of <span>', ({ span }) =>
+  rule('span', 'second half of May', 'the? second|latter|last half|part of <span>', ({ span }) =>
     changed(span, (whole) => halfOf(whole, 2)),
   ),
   rule('span', 'rest of the week', 'the? rest of? the|this|current? <unit=week|month|year>', ({ unit }) =>

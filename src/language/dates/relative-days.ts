@@ -1,5 +1,5 @@
 /** Days counted from today: "yesterday", "three weeks ago", "in a fortnight", "tomorrow week". */
-import { addDays, dayNumber, weekday } from '../../calendar/day.js';
+import { addDays, weekday } from '../../calendar/day.js';
 import {
   ambiguous,
   changed,
@@ -7,6 +7,7 @@ import {
   fixed,
   impossible,
   type Leaning,
+  clockAfter,
   type Moment,
   shifted,
   type When,
@@ -29,13 +30,12 @@ export function movedBy(from: When, count: Count, unit: Unit, sign: 1 | -1): Whe
 const today = daysFromToday(0);
 const single: Count = { number: 1, exact: true };
 
-/** So many hours or minutes from now: the day and the time that the clock then shows, as if no clock were put on or back. */
-function hoursAway(minutes: number): When {
-  return fixed(({ today: day, timeNow }: Moment) => {
-    const [hour = 0, minute = 0] = timeNow.split(':').map(Number);
-    const total = dayNumber(day) * 1440 + hour * 60 + minute + minutes;
-    return { date: addDays(day, Math.floor(total / 1440) - dayNumber(day)) };
-  });
+/** So many minutes from now, as if no clock were put on or back meanwhile. */
+function minutesAway(minutes: number): When {
+  const day = fixed((now: Moment) => ({
+    date: addDays(now.today, Math.floor(clockAfter(now, minutes) / 1440)),
+  }));
+  return { ...day, minutesAway: minutes };
 }
 
 const minutesIn = { hour: 60, minute: 1 };
@@ -58,7 +58,7 @@ export const relativeDays = [
   rule('day', 'the day after tomorrow', 'the? <count>? day|days after tomorrow', ({ count }) =>
     movedBy(daysFromToday(1), count ?? single, 'day', 1),
   ),
-  rule('day', 'a week ago', 'around? <count> <unit> ago|back|since', ({ count, unit }) =>
+  rule('day', 'a week ago', 'around? <count> <unit> ago|back|since now?', ({ count, unit }) =>
     movedBy(today, count, unit, -1),
   ),
   rule('day', 'a week or so ago', 'around? <count> <unit> or so ago|back', ({ count, unit }) =>
@@ -136,10 +136,10 @@ export const relativeDays = [
     movedBy(today, count, unit, 1),
   ),
   rule('day', 'in an hour and a half', 'in <count> <smallUnit> and a half', ({ count, smallUnit }) =>
-    hoursAway((count.number + 0.5) * minutesIn[smallUnit]),
+    minutesAway((count.number + 0.5) * minutesIn[smallUnit]),
   ),
   rule('day', 'in two and a half hours', 'in <count> and a? half <smallUnit>', ({ count, smallUnit }) =>
-    hoursAway((count.number + 0.5) * minutesIn[smallUnit]),
+    minutesAway((count.number + 0.5) * minutesIn[smallUnit]),
   ),
   rule('day', 'three weeks from now', '<count> <unit> from now', ({ count, unit }) =>
     movedBy(today, count, unit, 1),
@@ -170,7 +170,7 @@ export const relativeDays = [
   rule('day', 'this day week', 'this day <unit=week|fortnight>', ({ unit }) =>
     movedBy(today, single, unit, 1),
   ),
-  rule('day', 'yesterday week', 'yesterday <unit=week|fortnight>', ({ unit }) =>
+  rule('day', 'yesterday week', 'yesterday <unit=week|fortnight> ago|gone|past?', ({ unit }) =>
     movedBy(daysFromToday(-1), single, unit, -1),
   ),
   rule('day', 'this time last week', 'this|the|same day|time last <unit=week|month|year>', ({ unit }) =>
@@ -180,13 +180,13 @@ export const relativeDays = [
     movedBy(today, single, unit, 1),
   ),
   rule('day', 'an hour ago', '<count> <smallUnit> ago|back', ({ count, smallUnit }) =>
-    count.exact ? hoursAway(-count.number * minutesIn[smallUnit]) : today,
+    count.exact ? minutesAway(-count.number * minutesIn[smallUnit]) : today,
   ),
-  rule('day', 'half an hour ago', 'half an hour ago|back', () => hoursAway(-30)),
+  rule('day', 'half an hour ago', 'half an hour ago|back', () => minutesAway(-30)),
   rule('day', 'in an hour', 'in <count> <smallUnit> time?', ({ count, smallUnit }) =>
-    count.exact ? hoursAway(count.number * minutesIn[smallUnit]) : vague,
+    count.exact ? minutesAway(count.number * minutesIn[smallUnit]) : vague,
   ),
-  rule('day', 'in half an hour', 'in half an hour', () => hoursAway(30)),
+  rule('day', 'in half an hour', 'in half an hour', () => minutesAway(30)),
 ];
 
 /** Rules that count from another day. */

@@ -1,5 +1,13 @@
 /** Runs of days from one to another, and of so many days: "between the 3rd and the 6th", "last two weeks", "since Monday". */
-import { addDays, asDay, type Day, dayOf, month as monthOfDay, year as yearOf } from '../../calendar/day.js';
+import {
+  addDays,
+  asDay,
+  type Day,
+  daysBetween,
+  dayOf,
+  month as monthOfDay,
+  year as yearOf,
+} from '../../calendar/day.js';
 import type { Span } from '../../calendar/span.js';
 import {
   ambiguous,
@@ -108,6 +116,7 @@ function daysOfMonthAway(first: number, last: number, months: number): When {
 }
 
 const today = daysFromToday(0);
+const single: Count = { number: 1, exact: true };
 
 function lastUnits(count: Count, unit: Unit): When {
   if (!count.exact) return fixed(() => ambiguous);
@@ -149,23 +158,81 @@ function lasting(from: When, count: Count, unit: Unit): When {
 
 const joins = 'to|-|until|through';
 
+/** Two days beside each other are a span; two apart are two days, of which a phrase cannot say one. */
+function pair(first: When, last: When): When {
+  return changed(fromTo(first, last), ({ from, to }) =>
+    daysBetween(from, to) === 1 ? { from, to } : ambiguous,
+  );
+}
+
 export const spans = [
   rule(
     'span',
+    'between May and October 2026',
+    'between <first:month> and|to|-|until|through <last:month> ,? of|in? <year>?',
+    ({ first, last, year }) => monthToMonth(first, last, year),
+  ),
+  rule(
+    'span',
+    'between the 3rd and the 6th of May',
+    'between the? <first:dom> and|to|-|until|through the? <last:dom> of? <month> ,? of|in? <year>?',
+    ({ first, last, month, year }) => daysOfMonth(first, last, month, year),
+  ),
+  rule(
+    'span',
+    'between May 3 and 6',
+    'between <month> the? <first:dom> and|to|-|until|through the? <last:dom> ,? of|in? <year>?',
+    ({ first, last, month, year }) => daysOfMonth(first, last, month, year),
+  ),
+  rule(
+    'span',
+    '17/18 May',
+    'weekend? the? <first:dom> /|&|and the? <last:dom> of? <month> ,? of|in? <year>?',
+    ({ first, last, month, year }) =>
+      first + 1 === last ? daysOfMonth(first, last, month, year) : fixed(() => ambiguous),
+  ),
+  rule(
+    'span',
+    'May 17/18',
+    '<month> the? <first:dom> /|&|and the? <last:dom> ,? of|in? <year>?',
+    ({ first, last, month, year }) =>
+      first + 1 === last ? daysOfMonth(first, last, month, year) : fixed(() => ambiguous),
+  ),
+  rule(
+    'span',
+    'the 17th and 18th',
+    'the? <first:digitOrd> /|&|and the? <last:digitOrd>',
+    ({ first, last }) => (first + 1 === last ? daysOfSomeMonth(first, last) : fixed(() => ambiguous)),
+  ),
+  rule(
+    'span',
+    'the last fortnight',
+    'in|over|for|during? the|this? last|past|previous <unit=fortnight>',
+    ({ unit }) => lastUnits(single, unit),
+  ),
+  rule(
+    'span',
+    'the next fortnight',
+    'in|over|for|during|within? the? next|coming|following <unit=fortnight>',
+    ({ unit }) => nextUnits(single, unit),
+  ),
+  rule('span', 'first few days of May', 'the? first|last few days of <span>', () => fixed(() => ambiguous)),
+  rule(
+    'span',
     'from May to October 2026',
-    `from|between? <first:month> ${joins}|and <last:month> ,? of|in? <year>?`,
+    `from|between? <first:month> ${joins} <last:month> ,? of|in? <year>?`,
     ({ first, last, year }) => monthToMonth(first, last, year),
   ),
   rule(
     'span',
     'from the 3rd to the 6th of May',
-    `from|between? the? <first:dom> ${joins}|and the? <last:dom> of? <month> ,? of|in? <year>?`,
+    `from|between? the? <first:dom> ${joins} the? <last:dom> of? <month> ,? of|in? <year>?`,
     ({ first, last, month, year }) => daysOfMonth(first, last, month, year),
   ),
   rule(
     'span',
     'May 3 to 6',
-    `from|between? <month> the? <first:dom> ${joins}|and the? <last:dom> ,? of|in? <year>?`,
+    `from|between? <month> the? <first:dom> ${joins} the? <last:dom> ,? of|in? <year>?`,
     ({ first, last, month, year }) => daysOfMonth(first, last, month, year),
   ),
   rule(
@@ -243,12 +310,19 @@ function lateMonths(to: Span['to'], months: number) {
 }
 
 export const ranges = [
+  rule('phrase', 'from Monday to Friday', `from? <start:when> ${joins} <end:when>`, ({ start, end }) =>
+    fromTo(start, end),
+  ),
   rule(
     'phrase',
     'between Monday and Friday',
-    'between|from? <start:when> and|to|-|until|through <end:when>',
+    'between <start:when> and|to|-|until|through <end:when>',
     ({ start, end }) => fromTo(start, end),
   ),
+  rule('phrase', 'Sat and Sun', 'on|over? <start:day> and|&|/ <end:day>', ({ start, end }) =>
+    pair(start, end),
+  ),
+  rule('phrase', 'Saturday or Sunday', 'on? <start:when> or <end:when>', () => fixed(() => ambiguous)),
   rule('phrase', 'for five days from 3 May', 'for <count> <unit> from <day>', ({ count, unit, day }) =>
     lasting(day, count, unit),
   ),
@@ -274,7 +348,7 @@ export const bounds = [
   rule(
     'phrase',
     'on Monday',
-    'on|in|at|of|from|for|around|during|over|come|back around|in|on? <when>',
+    'on|in|at|from|for|around|during|over|come|back|throughout around|in|on? <when>',
     ({ when: phrase }) => ({ ...phrase, certain: true }),
   ),
   rule('phrase', 'sometime in June', 'sometime in|on|over|during|around? <when>', ({ when: phrase }) => ({
@@ -286,6 +360,19 @@ export const bounds = [
     'one day last week',
     'some|one|a|any time|day in|of|over|during? <when>',
     ({ when: phrase }) => ({ ...phrase, certain: true }),
+  ),
+  rule('phrase', 'all last week', 'for|over|during? all|most of? <span>', ({ span }) => ({
+    ...span,
+    certain: true,
+  })),
+  rule('phrase', 'through the week', 'all? through <span>', ({ span }) => ({ ...span, certain: true })),
+  rule('phrase', 'next week sometime', '<when> sometime', ({ when: phrase }) => phrase),
+  rule('phrase', 'towards the end of May', 'towards <when>', ({ when: phrase }) => ({
+    ...phrase,
+    certain: true,
+  })),
+  rule('phrase', 'by Friday at the latest', 'by? <when> at the? latest', ({ when: phrase }) =>
+    lastDayOf(phrase),
   ),
   rule('phrase', 'before the end of May', 'before the? end of the? <span>', ({ span }) => lastDayOf(span)),
   rule('phrase', 'by the end of May', 'by|until|through for? the? <when>', ({ when: phrase }) =>

@@ -83,7 +83,7 @@ function nthWeekdayOf(nth: number, weekday: number, month: number, year?: number
 
 /** The nth such weekday inside a span. */
 function nthWeekdayIn(nth: number, weekday: number, span: When): When {
-  return changed(span, (within: Span) => {
+  return changed({ ...span, certain: true }, (within: Span) => {
     const day =
       nth > 0
         ? addDays(within.from, ((weekday - weekdayOf(within.from) + 7) % 7) + 7 * (nth - 1))
@@ -121,7 +121,7 @@ export const weekdays = [
   rule('day', 'this coming Tuesday', 'this|the? coming|following <weekday>', ({ weekday }) =>
     comingWeekday(weekday),
   ),
-  rule('day', 'Tuesday coming', '<weekday> coming', ({ weekday }) => comingWeekday(weekday)),
+  rule('day', 'Tuesday coming', 'this? <weekday> coming|come', ({ weekday }) => comingWeekday(weekday)),
   rule('day', 'Tuesday week', '<weekday> <unit=week|fortnight>', ({ weekday, unit }) =>
     movedBy(comingWeekday(weekday), one, unit, 1),
   ),
@@ -159,6 +159,9 @@ export const weekdays = [
   rule('day', 'next Tuesday week', 'next <weekday> a? <unit=week|fortnight>', () => fixed(() => ambiguous)),
   rule('day', 'this Tuesday week', 'this coming? <weekday> a? <unit=week|fortnight>', ({ unit, weekday }) =>
     movedBy(comingWeekday(weekday), one, unit, 1),
+  ),
+  rule('day', 'a week come Sunday', '<count> <unit> come <weekday>', ({ count, unit, weekday }) =>
+    movedBy(comingWeekday(weekday), count, unit, 1),
   ),
   rule('day', 'a week ago on Sunday', '<count> <unit> ago|back on? <weekday>', ({ count, unit, weekday }) =>
     movedBy(lastWeekday(weekday), count, unit, -1),

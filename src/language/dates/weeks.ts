@@ -4,6 +4,7 @@ import {
   asDay,
   type Day,
   dayOf,
+  daysBetween,
   daysInMonth,
   month as monthOfDay,
   weekday as weekdayOf,
@@ -93,7 +94,7 @@ function inMonth(ofMonth: (year: number, month: number) => Span | null, month: n
 }
 
 function inSpanMonth(ofMonth: (year: number, month: number) => Span | null, span: When): When {
-  return changed(span, ({ from, to }) => {
+  return changed({ ...span, certain: true }, ({ from, to }) => {
     if (from.slice(0, 7) !== to.slice(0, 7)) return ambiguous;
     return ofMonth(yearOf(from), monthOfDay(from)) ?? impossible;
   });
@@ -110,6 +111,12 @@ function nthWeekend(nth: number): (year: number, month: number) => Span | null {
         : addDays(last, 1 - daysSinceWeekday(addDays(last, 1), 6) - 0);
     return saturday >= first && saturday <= last ? { from: saturday, to: addDays(saturday, 1) } : null;
   };
+}
+
+function midweek(span: When): When {
+  return changed({ ...span, certain: true }, ({ from, to }) =>
+    daysBetween(from, to) === 6 ? { from: addDays(from, 1), to: addDays(from, 3) } : ambiguous,
+  );
 }
 
 export const weeks = [
@@ -179,6 +186,9 @@ export const weeks = [
   rule('span', 'last week of June', 'the? last|final week of|in <month> ,? <year>?', ({ month, year }) =>
     inMonth(lastWeekOfMonth, month, year),
   ),
+  rule('span', 'last week June', 'last week <month>', ({ month }) =>
+    month >= 3 && month <= 6 ? null : inMonth(lastWeekOfMonth, month),
+  ),
   rule('span', 'first week of next month', 'the? <ord> week of|in <span>', ({ ord, span }) =>
     inSpanMonth((y, m) => nthWeekOfMonth(ord, y, m), span),
   ),
@@ -194,11 +204,10 @@ export const weeks = [
       fixed(({ today }) => ({ date: today })),
     ),
   ),
-  rule('span', 'midweek', 'midweek', () =>
-    fixed(({ today }) => ({ from: addDays(weekOf(today).from, 1), to: addDays(weekOf(today).from, 3) })),
-  ),
-  rule('span', 'mid week', 'mid week', () =>
-    fixed(({ today }) => ({ from: addDays(weekOf(today).from, 1), to: addDays(weekOf(today).from, 3) })),
+  rule('span', 'midweek', 'midweek', () => midweek(week(0))),
+  rule('span', 'midweek next week', 'midweek ,? of? <span>', ({ span }) => midweek(span)),
+  rule('span', 'next week midweek', '<which=last|this|next> week midweek', ({ which }) =>
+    midweek(week(away[which])),
   ),
   rule('span', 'the weekend after Easter', 'the? weekend after|following <day>', ({ day }) =>
     weekNear(day, ({ to }) => weekendOf(weekdayOf(to) >= 6 ? addDays(to, 7) : to)),
@@ -225,6 +234,7 @@ export const weeks = [
   rule('span', 'the coming weekend', 'the|this? coming|following weekend', () => weekend(0)),
   rule('span', 'the weekend before last', 'the? weekend before last', () => weekend(-2)),
   rule('span', 'last weekend but one', 'the? last weekend but one', () => weekend(-2)),
+  rule('span', 'the weekend coming', 'the|this? weekend coming|come', () => weekend(0)),
   rule('span', 'the weekend after next', 'the? weekend after the? next', () => weekend(2)),
   rule('span', 'a week last weekend', 'a? week last weekend', () => weekend(-2)),
   rule('span', 'weekend week', 'a? week on|at the|this weekend', () => weekend(1)),

@@ -87,7 +87,8 @@ const relativeWords = [
   'during',
   'over',
   'between btw betw btween',
-  'through thru throughout',
+  'through thru',
+  'throughout',
   'around about roughly approx approximately circa',
   'rest remainder',
   'other',
@@ -137,7 +138,7 @@ const spanWords = [
 const smallWords =
   'the of a an and in on at to from for or but one with into all some few several couple many odd so it first second w c e ' +
   'o oh h s t time times clock year only very thing number nearly almost under least most more than every each dozen any ' +
-  "ends when st nd rd th then right also hrs wc wb ws no b prior little long been less these short quite good bit well tail fag time sometime come best part getting minute ereyesterday overmorrow swithins swithin tide @ e jr ms final ended = / - . , ' \u2019 :";
+  "ends when st nd rd th then right also hrs wc wb ws no b prior towards & latest latter part doors plough hallows luke lukes low rogation passion little long been less these short quite good bit well tail fag time sometime come best part getting minute ereyesterday overmorrow swithins swithin tide @ e jr ms final ended = / - . , ' \u2019 :";
 
 /** Numbers in words. */
 const numberWords =
