@@ -23,6 +23,9 @@ export interface DateFind {
   readonly start: number;
   readonly end: number;
   readonly text: string;
+  /** The preposition that the phrase begins with, if any, and where the rest begins ("potted on | Tuesday"). */
+  readonly preposition?: string;
+  readonly bodyStart: number;
   /** What it means of things done, and of plans. */
   readonly past: Resolved;
   readonly future: Resolved;
@@ -114,11 +117,27 @@ function fullDate(text: string): DateFind | null {
     start: 0,
     end: text.length,
     text,
+    bodyStart: 0,
     past: resolved,
     future: resolved,
     rule: 'a full date',
     certain: true,
   };
+}
+
+const prepositions = new Set(
+  'on in at by for from since until during over before after through around within towards come'.split(' '),
+);
+
+function bodyOf(
+  tokens: readonly Token[],
+  at: number,
+  end: number,
+): { preposition?: string; bodyStart: number } {
+  const word = tokens[at]?.word ?? '';
+  const next = tokens[at + 1];
+  if (!next || at + 1 >= end || !prepositions.has(word)) return { bodyStart: tokens[at]?.start ?? 0 };
+  return { preposition: word, bodyStart: next.start };
 }
 
 function timeOf({ time, minutesAway }: When, now: Moment): { time?: TimeOfDay } {
@@ -136,6 +155,7 @@ function find(text: string, tokens: readonly Token[], at: number, read: Alternat
     start,
     end,
     text: text.slice(start, end),
+    ...bodyOf(tokens, at, read.end),
     past: when.mean('past', now),
     future: when.mean('future', now),
     rule: rulesOf(read).join(' / '),

@@ -123,13 +123,19 @@ export const calendarDays = [
   rule('calendar', '3 May 2026', '<day:dom> .|-|/? <month> ,|-|/|.? of|in? <year>', ({ day, month, year }) =>
     dayInMonth(day, month, year),
   ),
+  rule('calendar', '3-May-96', '<day:dom> - <month> - <shortYear>', ({ day, month, shortYear }) =>
+    dayInMonth(day, month, undefined, shortYear),
+  ),
+  rule('calendar', '3/May/96', '<day:dom> / <month> / <shortYear>', ({ day, month, shortYear }) =>
+    dayInMonth(day, month, undefined, shortYear),
+  ),
   rule(
     'calendar',
-    '3rd May 96',
-    "<day:dom> -|/? of? <month> -|/|'|\u2019|of <shortYear>",
+    "3rd May '96",
+    "<day:dom> of? <month> '|\u2019|of <shortYear>",
     ({ day, month, shortYear }) => dayInMonth(day, month, undefined, shortYear),
   ),
-  rule('calendar', '3 May 96', '<day:dom> <month> <shortYear>', ({ day, month, shortYear }) =>
+  rule('calendar', '3 May 96', '<day:dom> of? <month> <shortYear>', ({ day, month, shortYear }) =>
     shortYear > 31 ? dayInMonth(day, month, undefined, shortYear) : null,
   ),
   rule('calendar', 'the 3. May', 'the <day:int> . <month>', ({ day, month }) => dayInMonth(day, month)),

@@ -1,6 +1,7 @@
 /** All rules of phrases of time, in the order in which they are tried: of two that read the same words the first counts. */
 import { calendarDays } from './calendar-days.js';
-import { clockTimes, dayParts, daysWithTimes } from './clock-times.js';
+import { clockTimes } from './clock-times.js';
+import { dayParts, daysWithTimes, timesAlone } from './day-times.js';
 import { holidays } from './holidays.js';
 import { months } from './months.js';
 import { nameReaders } from './names.js';
@@ -41,6 +42,7 @@ export const grammar = new IndexedGrammar({
     ...months,
     ...spans,
     ...daysWithTimes,
+    ...timesAlone,
     ...bounds,
     ...countedFromADay,
     ...ranges,
