@@ -12,7 +12,7 @@ import {
   type Resolved,
   type When,
 } from './dates/meaning.js';
-import { type Alternative, Chart, rulesOf } from './dates/pattern.js';
+import { type Alternative, Chart, rulesOf } from './dates/chart.js';
 import { type Token, tokensOf } from './dates/token.js';
 
 export type { DateProblem, Leaning, Moment, Resolved } from './dates/meaning.js';

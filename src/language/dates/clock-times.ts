@@ -1,6 +1,7 @@
 /** Hours of the clock: "half five", "18 o'clock", "5.30pm". */
 import type { TimeOfDay } from '../../calendar/zone.js';
-import { type DayPart, rule } from './pattern.js';
+import type { DayPart } from './captures.js';
+import { rule } from './pattern.js';
 
 export const pad = (number: number) => String(number).padStart(2, '0');
 

@@ -3,7 +3,8 @@ import { addDays } from '../../calendar/day.js';
 import type { TimeOfDay } from '../../calendar/zone.js';
 import { bare, halfDay, inPart, partTime } from './clock-times.js';
 import { ambiguous, daysFromToday, fixed, unsure, type When, when } from './meaning.js';
-import { type DayPart, rule } from './pattern.js';
+import type { DayPart } from './captures.js';
+import { rule } from './pattern.js';
 
 const today = daysFromToday(0);
 

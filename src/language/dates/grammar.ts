@@ -1,15 +1,17 @@
 /** All rules of phrases of time, in the order in which they are tried: of two that read the same words the first counts. */
+import { bounds, ranges } from './bounds.js';
 import { calendarDays } from './calendar-days.js';
 import { clockTimes } from './clock-times.js';
 import { dayParts, daysWithTimes, timesAlone } from './day-times.js';
+import { countedSpans } from './counted-spans.js';
+import { datedSpans } from './dated-spans.js';
 import { holidays } from './holidays.js';
 import { months } from './months.js';
 import { nameReaders } from './names.js';
 import * as numbers from './numbers.js';
-import { IndexedGrammar, type Primitive } from './pattern.js';
+import { IndexedGrammar, type Primitive } from './chart.js';
 import { countedFromADay, relativeDays } from './relative-days.js';
 import { seasons } from './seasons.js';
-import { bounds, ranges, spans } from './spans.js';
 import type { Token } from './token.js';
 import { weekdays } from './weekdays.js';
 import { weeks } from './weeks.js';
@@ -40,7 +42,8 @@ export const grammar = new IndexedGrammar({
     ...weeks,
     ...seasons,
     ...months,
-    ...spans,
+    ...datedSpans,
+    ...countedSpans,
     ...daysWithTimes,
     ...timesAlone,
     ...bounds,

@@ -1,5 +1,6 @@
 /** Weekdays, months, seasons, units and parts of the day, as single words. */
-import type { Alternative, DayPart, Kind, Primitive, Reader, Season, SmallUnit, Unit } from './pattern.js';
+import type { DayPart, Kind, Season, SmallUnit, Unit } from './captures.js';
+import type { Alternative, Primitive, Reader } from './chart.js';
 import type { Token } from './token.js';
 import { monthWords, pluralWeekdayWords, weekdayWords } from './words.js';
 

@@ -1,6 +1,6 @@
 /** Numbers in phrases of time: counts, ordinals, days of the month, years. */
 import type { Token } from './token.js';
-import type { Alternative } from './pattern.js';
+import type { Alternative } from './chart.js';
 
 /** How many; `exact` false where the words give no one number ("a few"). */
 export interface Count {

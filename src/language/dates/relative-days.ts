@@ -13,7 +13,8 @@ import {
   type When,
 } from './meaning.js';
 import type { Count } from './numbers.js';
-import { rule, type Unit } from './pattern.js';
+import type { Unit } from './captures.js';
+import { rule } from './pattern.js';
 
 const daysIn: Record<Unit, number> = { day: 1, week: 7, fortnight: 14, month: 0, year: 0 };
 const monthsIn: Record<Unit, number> = { day: 0, week: 0, fortnight: 0, month: 1, year: 12 };

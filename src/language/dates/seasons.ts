@@ -3,7 +3,8 @@ import { addDays, addMonths, asDay, type Day, year as yearOf } from '../../calen
 import { hemisphereOf } from '../../calendar/hemisphere.js';
 import type { Span } from '../../calendar/span.js';
 import { fixed, nearestSpan, unsure, type When, when } from './meaning.js';
-import { rule, type Season } from './pattern.js';
+import type { Season } from './captures.js';
+import { rule } from './pattern.js';
 
 /** First month of each season north of the equator, three months each (Met Office, "When does spring start?"). */
 const firstMonth: Record<Season, number> = { spring: 3, summer: 6, autumn: 9, winter: 12 };

@@ -25,7 +25,8 @@ import {
   type When,
   when,
 } from './meaning.js';
-import { rule, type Unit } from './pattern.js';
+import type { Unit } from './captures.js';
+import { rule } from './pattern.js';
 import { movedBy } from './relative-days.js';
 
 /** The nearest: for things done today counts, for plans it does not. */
