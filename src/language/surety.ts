@@ -1,13 +1,13 @@
 /** Whether a spoken note was heard and read so surely that it may be posted before the grower has said yes. */
-import type { ReadEntry, ReadNote } from './note.js';
+import type { HeardWord, ReadEntry, ReadNote } from './note.js';
 
 /**
- * The least posterior of a word that fills a slot. Chosen so that at most one in a hundred notes posted without a yes is
- * wrong; how it was measured stands in DEVELOPERS.md under "Voice".
+ * The least posterior of every word that can change the meaning. Chosen so that at most one in a hundred notes posted
+ * without a yes is wrong; how it was measured stands in DEVELOPERS.md under "Voice".
  */
-export const sureFrom = 0.97;
+export const sureFrom = 0.95;
 
-/** Kinds that tell of things done or seen; a wish, a reminder, a question or a correction is never posted unasked. */
+/** Kinds that tell of things done; a wish, a remark, a question or a correction is never posted unasked. */
 const postedKinds: ReadonlySet<string> = new Set([
   'stock', 'receive', 'strike', 'tend', 'check', 'loss', 'potOn', 'pinch', 'move', 'hardenOff', 'plantOut', 'dispatch',
 ]); // prettier-ignore
@@ -15,16 +15,35 @@ const postedKinds: ReadonlySet<string> = new Set([
 /** A number is the word that recognisers mishear most, and the one that does the most harm: it always needs a yes. */
 const numberSlots = ['count', 'pots', 'rooted', 'celsius', 'potSize'] as const;
 
-/** Only where nothing is asked, nothing was left over, no number is told, and every word that fills a slot is sure. */
-export function mayPostUnasked(read: ReadNote): boolean {
+/** Words that carry no slot; whether one of them was said or its like makes no difference. */
+const weightless: ReadonlySet<string> = new Set([
+  'the',
+  'a',
+  'an',
+  'my',
+  'i',
+  "i've",
+  'and',
+  'um',
+  'er',
+  'well',
+  'so',
+]);
+
+/** The words that the receipt marks as doubtful. */
+export function doubtfulWords(heard: readonly HeardWord[]): readonly HeardWord[] {
+  return heard.filter(({ word, p }) => p < sureFrom && !weightless.has(word));
+}
+
+/** Only where nothing is asked, nothing was left over, no number is told and no word that matters is in doubt. */
+export function mayPostUnasked(read: ReadNote, heard: readonly HeardWord[]): boolean {
   const { entries, asks, instruction, unknown } = read;
   if (entries.length === 0 || asks.length > 0 || instruction !== undefined || unknown !== undefined)
     return false;
-  return entries.every(isSure);
+  return heard.length > 0 && doubtfulWords(heard).length === 0 && entries.every(tellsNoNumber);
 }
 
-function isSure({ entry, surety }: ReadEntry): boolean {
+function tellsNoNumber({ entry }: ReadEntry): boolean {
   const slots = entry as unknown as Readonly<Record<string, unknown>>;
-  const tellsNumber = numberSlots.some((slot) => slots[slot] !== undefined);
-  return postedKinds.has(entry.kind) && !tellsNumber && surety !== undefined && surety >= sureFrom;
+  return postedKinds.has(entry.kind) && numberSlots.every((slot) => slots[slot] === undefined);
 }

@@ -1,7 +1,7 @@
 /** The child process: loads one engine, then turns each sound it is sent into words. Started by listening-child.ts alone. */
 import { loadDecoder, type DecoderFiles } from './pocketsphinx.js';
 import { loadProgram } from './pocketsphinx-program.js';
-import { readSound, sixteenBit } from './sound.js';
+import { readSound, sixteenBit, withFloor } from './sound.js';
 import { loadSuppliedModel } from './supplied-model.js';
 import type { Hearing, HeardWord, Vocabulary } from './transcriber.js';
 
@@ -34,7 +34,7 @@ async function load(task: ListenerTask): Promise<Engine> {
     task.engine === 'program'
       ? loadProgram(task.files)
       : await loadDecoder(task.files).catch(() => loadProgram(task.files));
-  return { engine: decoder.engine, hear: (samples) => decoder.decode(sixteenBit(samples)) };
+  return { engine: decoder.engine, hear: (samples) => decoder.decode(sixteenBit(withFloor(samples))) };
 }
 
 async function hear(engine: Engine, { audio, vocabulary }: SoundSent): Promise<Hearing> {

@@ -13,7 +13,7 @@ const phonesOfMnemonic = new Map(
     'i@3': 'IH (R/AH)', 'i@': 'IY AH', 'e@': 'EH (R)', 'U@': 'AO (R)', 'A@': 'AA (R)', 'O@': 'AO (R)', 'o@': 'AO (R)',
     '@L': 'AH L', '3:': 'ER', '3': '(ER/AH)', IR: 'IH R', VR: 'AH R',
     '@': 'AH', '@2': 'AH', '@5': 'AH', a: 'AE', aa: 'AE', 'a#': 'AH', a2: 'AE', A: 'AA', 'A:': 'AA', E: 'EH', 'E#': 'EH',
-    E2: 'EH', 'E:': 'EH R', I: 'IH', I2: 'IH', 'I#': 'IH', i: 'IY', 'i:': 'IY', '0': 'AA', '0#': 'AA', O: 'AO', O2: 'AO',
+    E2: 'EH', 'E:': 'EH R', I: 'IH', I2: 'IH', 'I#': 'IH', i: 'IY', 'i:': 'IY', '0': '(AA/AO)', '0#': 'AA', O: 'AO', O2: 'AO',
     'O:': 'AO', V: 'AH', U: 'UH', u: 'UW', 'u:': 'UW', o: 'OW', e: 'EY',
     aI: 'AY', aU: 'AW', eI: 'EY', OI: 'OY', oU: 'OW', '@U': 'OW',
     tS: 'CH', dZ: 'JH', D: 'DH', T: 'TH', S: 'SH', Z: 'ZH', N: 'NG', j: 'Y', b: 'B', d: 'D', f: 'F', g: 'G', h: 'HH',

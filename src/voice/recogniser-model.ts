@@ -1,7 +1,7 @@
 /** Builds what the recogniser listens with: the trade's phrases filled with a grower's own names, and how all of it sounds. */
 import { trigramModel } from './language-model.js';
 import { readPhrases, say, seededChance, wordsOf } from './phrase-grammar.js';
-import { pronounce, type Pronunciations, readPronunciations } from './pronunciation.js';
+import { pronounce, readPronunciations } from './pronunciation.js';
 import { spelledLabel, spokenWords } from './spoken.js';
 import type { Vocabulary } from './transcriber.js';
 
@@ -34,19 +34,15 @@ export function buildModel(vocabulary: Vocabulary, sources: ModelSources): Recog
   const chance = seededChance(seed);
   const sentences = Array.from({ length: sentenceCount }, () => say(grammar, 'note', chance));
 
+  const stock = new Map(
+    [...readPronunciations(sources.stockDictionary)].filter(([word]) => sources.stockWords.has(word)),
+  );
   const words = wordsOf(grammar);
-  const stock = readPronunciations(sources.stockDictionary, words);
   const ours = pronounce(words, readPronunciations(sources.byHand), stock);
   const lines: string[] = [];
-  for (const [word, ways] of [...stockPronunciations(sources, words), ...ours])
+  for (const [word, ways] of new Map([...stock, ...ours]))
     ways.forEach((phones, at) => lines.push(`${at === 0 ? word : `${word}(${at + 1})`} ${phones}`));
   return { languageModel: trigramModel(sentences), dictionary: `${lines.join('\n')}\n` };
-}
-
-/** The stock dictionary's words other than ours. */
-function stockPronunciations(sources: ModelSources, ours: ReadonlySet<string>): Pronunciations {
-  const known = [...readPronunciations(sources.stockDictionary)];
-  return new Map(known.filter(([word]) => !ours.has(word) && sources.stockWords.has(word)));
 }
 
 /** The names as rules of phrases; each is said as its words, a label spelt out. */
