@@ -100,6 +100,7 @@ function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
   const direct = pieces[hit.from - 1];
   const subject =
     direct?.is === 'plant' ||
+    (direct?.is === 'count' && !after.some(({ is }) => is === 'count')) ||
     direct?.is === 'place' ||
     direct?.is === 'when' ||
     (direct?.is === 'word' && /^(?:cuttings|cutting|plants|all)$/.test(direct.text)) ||
@@ -113,11 +114,19 @@ function cutBetween(pieces: readonly Piece[], before: Hit, next: Hit, _subjectFi
   if (high <= low) return Math.max(low - 1, high);
   // The last break or conjunction before the next head, unless it only joins the subject of that head.
   const subject = subjectStart(pieces, low, next);
-  for (let at = Math.min(subject, high); at > low - 1; at--) {
+  for (let at = subject; at >= low; at--) {
     const piece = pieces[at];
-    if (at < high && piece?.is === 'break') return at;
-    if (at < high && piece?.is === 'word' && CONJUNCTION.has(piece.text)) return at;
-    if (at < subject) break;
+    if (at < high && isCut(pieces, at)) return boundaryBefore(pieces, low, at);
+    if (at < subject && piece && piece.is !== 'word') break;
+    if (
+      at < subject &&
+      piece?.is === 'word' &&
+      piece.verb?.form === 'past' &&
+      !/^(?:found|managed|got|started|began|decided|went|helped|remembered|had|was|were|been|did)$/.test(
+        piece.text,
+      )
+    )
+      break;
   }
   return subject;
 }
@@ -171,4 +180,19 @@ function boundaryBefore(pieces: readonly Piece[], low: number, at: number): numb
   let start = at;
   while (start - 1 >= low && isBoundary(pieces[start - 1])) start--;
   return start;
+}
+
+/** A break or conjunction, unless it joins two words about one subject ("fine and rooted", "are after dying"). */
+function isCut(pieces: readonly Piece[], at: number): boolean {
+  if (!isBoundary(pieces[at])) return false;
+  const word = wordAt(pieces, at);
+  if (
+    word === 'and' &&
+    /^(?:fine|well|happy|alive|healthy|good|strong|grand|up)$/.test(wordAt(pieces, at - 1))
+  )
+    return false;
+  return !(
+    /^(?:after|before|so|yet)$/.test(word) &&
+    /^(?:are|is|am|were|was|as|not|even|just|ever)$/.test(wordAt(pieces, at - 1))
+  );
 }

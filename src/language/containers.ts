@@ -56,6 +56,20 @@ function containerAt(pieces: readonly Piece[], start: number): Joined | undefine
     at - start < 4
   )
     at++;
+  // "6 x 84 trays": six trays of 84.
+  const cellsEach = wordAt(pieces, start + 1) === 'x' ? countAt(pieces, at)?.quantity.value : undefined;
+  if (
+    cellsEach !== undefined &&
+    number !== undefined &&
+    /^(?:trays|tray|modules|plugs)$/.test(wordAt(pieces, at + 1))
+  )
+    return {
+      pieces: [
+        { is: 'count', quantity: { value: number * cellsEach }, from: first.from, to: first.to },
+        { is: 'pots', pots: number, from: pieces[at]?.from ?? first.to, to: pieces[at + 1]?.to ?? first.to },
+      ],
+      to: at + 2,
+    };
   let size: PieceOf<'size'> | undefined;
   const sized = pieces[at];
   if (sized?.is === 'size' && !isContainer(pieces, at)) {
@@ -114,7 +128,8 @@ function perContainer(pieces: readonly Piece[], at: number): number | undefined 
   if (/^(?:cuttings|cutting)$/.test(wordAt(pieces, next))) next++;
   const word = wordAt(pieces, next);
   const noun = (from: number): number => (isContainer(pieces, from) ? from + 1 : from);
-  if (word === 'per') return noun(next + 1);
+  if (word === 'per')
+    return /^(?:cell|plug|module|pot|hole)$/.test(wordAt(pieces, next + 1)) ? next + 2 : noun(next + 1);
   if (/^(?:to|in|a)$/.test(word) && /^(?:a|each|every|the)$/.test(wordAt(pieces, next + 1))) {
     const each = wordAt(pieces, next + 1) !== 'the';
     if (each && (isContainer(pieces, next + 2) || wordAt(pieces, next + 1) === 'each')) return noun(next + 2);
@@ -132,7 +147,11 @@ function eachAt(pieces: readonly Piece[], at: number): Joined | undefined {
   const word = wordAt(pieces, at + 1);
   if (!/^(?:per|to|in|a)$/.test(word)) return undefined;
   const to = perContainer(pieces, at + 1);
-  if (to === undefined || !isContainer(pieces, to - 1)) return undefined;
+  if (
+    to === undefined ||
+    !(isContainer(pieces, to - 1) || /^(?:cell|hole|plug)$/.test(wordAt(pieces, to - 1)))
+  )
+    return undefined;
   return {
     pieces: [
       { is: 'pots', each: count.quantity.value, from: count.from, to: pieces[to - 1]?.to ?? count.to },

@@ -46,6 +46,10 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
     where[slot] = [...(where[slot] ?? []), groups.length - 1];
   };
   const own = new Set(clause.hit?.own ?? []);
+  let eachOfPots = false;
+  let ofEach: Quantity | undefined;
+  // "From the 16 … are rooted 11": the first number is what there was.
+  let sourced = false;
   for (let at = clause.from; at < clause.to; at++) {
     const piece = pieces[at];
     if (!piece || own.has(at)) {
@@ -69,6 +73,7 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
     } else if (piece.is === 'count') {
       const group = current();
       const leads = leadsToPlant(pieces, at, clause.to);
+      if (group.quantity === undefined && sourcedCount(pieces, at)) sourced = true;
       if (
         /^(?:bar|but|except|without|minus|save|excepting)$/.test(wordBefore(pieces, at)) &&
         group.quantity?.whole === 'all' &&
@@ -76,9 +81,39 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
       )
         group.quantity = { allBut: piece.quantity.value };
       else if (isTimeSpan(pieces, at)) continue;
+      else if (
+        group.quantity?.value !== undefined &&
+        sourced &&
+        piece.quantity.value !== undefined &&
+        !leads
+      ) {
+        group.quantity = { ...piece.quantity, outOf: group.quantity.value };
+        sourced = false;
+      } else if (sourced && (piece.quantity.whole !== undefined || piece.quantity.allBut !== undefined)) {
+        group.quantity = piece.quantity;
+        sourced = false;
+      } else if (
+        piece.quantity.value !== undefined &&
+        /^each$/.test(wordAt(pieces, at + 1)) &&
+        (groups.length > 1 || wordAt(pieces, at + 2) === 'of')
+      ) {
+        ofEach = piece.quantity;
+      } else if (piece.quantity.value !== undefined && toldOfEach(pieces, at)) {
+        if (current().pots !== undefined || groups.length === 1) current().each ??= piece.quantity.value;
+        else for (const each of groups) each.quantity ??= piece.quantity;
+      } else if (group.quantity?.vague && piece.quantity.value !== undefined && !leads)
+        group.quantity = piece.quantity;
       else if (group.quantity === undefined && (group.plant === undefined || !leads))
         group.quantity = piece.quantity;
-      else if (leads && (group.plant !== undefined || group.quantity !== undefined)) {
+      else if (
+        group.plant !== undefined &&
+        group.quantity !== undefined &&
+        group.size !== undefined &&
+        wordAt(pieces, at - 1) === 'and' &&
+        pieces.slice(at + 1, at + 3).some(({ is }) => is === 'size')
+      ) {
+        groups.push({ quantity: piece.quantity, plant: group.plant, known: group.known ?? true });
+      } else if (leads && (group.plant !== undefined || group.quantity !== undefined)) {
         if (group.plant === undefined) group.quantity = piece.quantity;
         else {
           groups.push({ quantity: piece.quantity });
@@ -93,12 +128,59 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
       current().quantity === undefined
     )
       current().quantity = { value: 1 };
-    else if (piece.is === 'place' && tellsWhich(pieces, at, clause.from)) current().stands ??= piece.place;
+    else if (
+      piece.is === 'pots' &&
+      piece.pots !== undefined &&
+      /^(?:each|every|of|the)$/.test(wordAt(pieces, at - 1)) &&
+      pieces
+        .slice(Math.max(0, at - 3), at)
+        .some((each) => each.is === 'word' && /^(?:each|every)$/.test(each.text))
+    ) {
+      slotOf(piece, current(), note);
+      eachOfPots = true;
+    } else if (piece.is === 'place' && tellsWhich(pieces, at, clause.from)) current().stands ??= piece.place;
     else if (piece.is === 'when' && tellsStruck(pieces, at, clause)) current().struckOn ??= piece.when;
     else slotOf(piece, current(), note);
   }
+  for (const group of groups) if (ofEach) group.quantity ??= ofEach;
   words(pieces, clause, groups, note);
-  return share(groups, where);
+  for (const group of groups)
+    if (eachOfPots && group.pots !== undefined && group.quantity?.value !== undefined)
+      group.quantity = { value: group.pots * group.quantity.value };
+  return share(groups, where).map(countedByContainers);
+}
+
+/** "3 cuttings each", "seven in each", "two in every one": how many each container, or each plant of a list, has. */
+function toldOfEach(pieces: readonly Piece[], at: number): boolean {
+  let next = at + 1;
+  if (/^(?:cuttings|cutting|of|plants|them)$/.test(wordAt(pieces, next))) next++;
+  const word = wordAt(pieces, next);
+  const after = wordAt(pieces, next + 1);
+  const every = pieces[next + 1];
+  if (/^(?:each|apiece|per)$/.test(word)) return true;
+  if (
+    word === 'in' &&
+    (/^(?:each|every|it)$/.test(after) || (every?.is === 'count' && every.quantity.whole === 'all'))
+  )
+    return true;
+  if (
+    word === 'to' &&
+    /^(?:a|each|every|the)$/.test(after) &&
+    /^(?:pot|tray|jar|cell|one)$/.test(wordAt(pieces, next + 2))
+  )
+    return true;
+  return false;
+}
+
+/** Containers that are counted, and what each holds, give the cuttings ("six pots, three to a pot"). */
+function countedByContainers(draft: Draft): Draft {
+  const { pots, each, quantity, size } = draft;
+  if (each === undefined || (quantity !== undefined && quantity.whole === undefined)) return draft;
+  const cells = size?.endsWith('cell') ? Number(size.slice(0, -4)) : undefined;
+  if (cells !== undefined) return { ...draft, quantity: { value: cells * each * (pots ?? 1) } };
+  return pots === undefined
+    ? { ...draft, quantity: { value: each } }
+    : { ...draft, quantity: { value: pots * each } };
 }
 
 /** The word before a piece, articles and adjectives of size passed over only to find an article. */
@@ -118,10 +200,22 @@ function wordBefore(pieces: readonly Piece[], at: number): string {
   return pieces[at - 1]?.is === 'break' ? wordAt(pieces, at - 2) : wordAt(pieces, at - 1);
 }
 
+/** Behind "from the", "out of the" at the head of a clause. */
+function sourcedCount(pieces: readonly Piece[], at: number): boolean {
+  let before = at - 1;
+  while (/^(?:the|my|those|these|all)$/.test(wordAt(pieces, before))) before--;
+  const word = wordAt(pieces, before);
+  if (word === 'of')
+    return wordAt(pieces, before - 1) === 'out' || before === 0 || pieces[before - 1]?.is === 'break';
+  return word === 'from' && (before === 0 || pieces[before - 1]?.is === 'break');
+}
+
 /** "Three weeks" counts no plants. */
 function isTimeSpan(pieces: readonly Piece[], at: number): boolean {
-  return /^(?:day|days|week|weeks|month|months|year|years|hour|hours|minute|minutes|times|minutes|mins|times|people|folk|friends)$/.test(
-    wordAt(pieces, at + 1),
+  return (
+    /^(?:day|days|week|weeks|month|months|year|years|hour|hours|minute|minutes|mins|times|people|folk|friends|inches|mugs)$/.test(
+      wordAt(pieces, at + 1),
+    ) || /^(?:day|week|bench|batch|number|round|version|page|stage|step)$/.test(wordAt(pieces, at - 1))
   );
 }
 
@@ -243,7 +337,7 @@ function words(
     const text = texts[at] ?? '';
     if (
       /^(?:hormone|clonex|rootgrow)$/.test(text) ||
-      (/^(?:powder|gel)$/.test(text) && /^(?:rooting|root|hormone)$/.test(texts[at - 1] ?? ''))
+      (/^(?:powder|gel)$/.test(text) && /^(?:rooting|root|hormone|no|without)$/.test(texts[at - 1] ?? ''))
     ) {
       const lead = texts.slice(Math.max(clause.from, at - 4), at);
       const last = groups.at(-1);
@@ -251,6 +345,14 @@ function words(
         last.hormone = !lead.some((word) => /^(?:no|without|not|skipped|forgot|didn't|sans)$/.test(word));
         note('hormone');
       }
+    }
+    if (
+      /^(?:iba|dipped)$/.test(text) &&
+      groups.at(-1)?.hormone === undefined &&
+      !/^in$/.test(texts[at + 1] ?? '')
+    ) {
+      const last = groups.at(-1);
+      if (last) last.hormone = !/^(?:not|never|un|without|no)$/.test(texts[at - 1] ?? '');
     }
     if (/^(?:undipped|undoctored)$/.test(text)) groups.at(-1)!.hormone ??= false;
     const cause = phraseAt(causes, texts, at);
@@ -285,6 +387,7 @@ function share(groups: readonly Loose[], where: Partial<Record<keyof Draft, numb
     (group, n) => n === 0 || group.plant !== undefined || group.quantity !== undefined,
   );
   if (kept.length < 2) return kept;
+  if (groups[0]?.quantity?.both) delete kept[0]?.quantity;
   for (const slot of SHARED) {
     const at = where[slot] ?? [];
     if (at.length !== 1) continue;

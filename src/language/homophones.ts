@@ -87,6 +87,28 @@ export function restoreHeard(
       (/^(?:of|from)$/.test(word(at + 2)) || isPlant(at + 2))
     )
       put(at, 'basal');
+    else if (
+      text === 'put' &&
+      word(at + 1) === 'it' &&
+      /^(?:on|up)$/.test(word(at + 2)) &&
+      (isPlant(at + 3) || isPlant(at + 4))
+    ) {
+      put(at, 'potted');
+      put(at + 1, 'the');
+    } else if (text === 'hard' && /^(?:in|and|an)$/.test(word(at + 1)) && word(at + 2) === 'off') {
+      put(at, 'hardening');
+      put(at + 1, 'the');
+    } else if (
+      /^(?:two|too|2)$/.test(text) &&
+      isName(at - 1) &&
+      gaveBefore(restored, at) &&
+      restored[at + 1]?.is === 'word' &&
+      !isPlant(at + 1) &&
+      !/^(?:of|more|for|each|left|are|were|and|to|at|from|in|cuttings|pots|plants|rooted|have|had|died|dead|went|each)$/.test(
+        word(at + 1),
+      )
+    )
+      put(at, 'to');
     else if (text === 'party' && /^(?:on|up)$/.test(word(at + 1)) && clauseStart(restored, at))
       put(at, 'potted');
     else if (
@@ -96,7 +118,7 @@ export function restoreHeard(
       isBareNumberOrPlant(restored, at + 3, isPlant)
     ) {
       put(at, 'potted');
-      restored.splice(at + 1, 1);
+      put(at + 1, 'the');
     } else if (NUMBER_FOR[text] !== undefined && countFits(restored, at, isName, isPlant))
       put(at, NUMBER_FOR[text] ?? text);
   }
@@ -114,6 +136,21 @@ function isBareNumberOrPlant(
     tokens[at]?.is === 'number' ||
     /^(?:one|two|three|four|five|six|seven|eight|nine|ten|for|to|too|the|all)$/.test(tokens[at]?.text ?? '')
   );
+}
+
+/** A verb of giving earlier in the clause. */
+function gaveBefore(tokens: readonly Token[], at: number): boolean {
+  for (let before = at - 1; before >= Math.max(0, at - 8); before--) {
+    const token = tokens[before];
+    if (!token || token.is === 'mark') return false;
+    if (
+      /^(?:give|sell|send|swap|hand|pass|donate|flog|dispatch|post|deliver)$/.test(
+        verbSense(token.text)?.lemma ?? '',
+      )
+    )
+      return true;
+  }
+  return false;
 }
 
 function clauseStart(tokens: readonly Token[], at: number): boolean {

@@ -34,7 +34,7 @@ export function instruct(
     pieces,
     plants: plantsIn(pieces).map(({ plant }) => ({ ...plant }) as Plant),
     numbers,
-    times: times.length > 0 ? times : bareTimes(line),
+    times: bareTimes(line).length > times.length ? bareTimes(line) : times,
     until: firstWhen ?? daysFromNow(line, note),
     written: utterance.text,
     monthDay: firstWhen?.slice(5),

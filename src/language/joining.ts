@@ -12,7 +12,11 @@ export function joinProposals(proposals: readonly Proposal[]): readonly Proposal
   for (const proposal of proposals) {
     const last = joined.at(-1);
     const one =
-      last && (joinCheck(last, proposal) ?? joinStrike(last, proposal) ?? joinReceipt(last, proposal));
+      last &&
+      (joinCheck(last, proposal) ??
+        joinLoss(last, proposal) ??
+        joinStrike(last, proposal) ??
+        joinReceipt(last, proposal));
     if (one) joined[joined.length - 1] = one;
     else joined.push(last ? carryCount(last, proposal) : proposal);
   }
@@ -43,6 +47,23 @@ function joinCheck(before: Proposal, next: Proposal): Proposal | undefined {
     ...before,
     draft: { ...draft, ...(plant ? { plant } : {}) },
     slots: { ...before.slots, ...next.slots },
+  };
+}
+
+/** "3 rotten, binned", "gone mouldy, all of it in the bin": one loss told twice. */
+function joinLoss(before: Proposal, next: Proposal): Proposal | undefined {
+  if (before.kind !== 'loss' || next.kind !== 'loss' || next.draft.plant !== undefined) return undefined;
+  const { quantity } = next.draft;
+  if (before.draft.quantity !== undefined && quantity !== undefined && !next.draft.pronoun) return undefined;
+  const told = before.draft.quantity ?? quantity;
+  return {
+    ...before,
+    slots: { ...before.slots, ...(next.slots['cause'] === undefined ? {} : { cause: next.slots['cause'] }) },
+    draft: {
+      ...before.draft,
+      ...(told ? { quantity: told } : {}),
+      ...(before.draft.when === undefined && next.draft.when ? { when: next.draft.when } : {}),
+    },
   };
 }
 
@@ -117,13 +138,10 @@ const FOLLOWS_ON = new Set(['potOn', 'move', 'plantOut', 'hardenOff', 'pinch', '
 
 /** "4 rooted, potted them on": them are the four. */
 function carryCount(before: Proposal, next: Proposal): Proposal {
-  if (
-    !FOLLOWS_ON.has(next.kind) ||
-    next.draft.plant !== undefined ||
-    !next.draft.pronoun ||
-    next.draft.quantity !== undefined
-  )
+  const silentCheck = before.kind === 'check' && next.kind === 'potOn';
+  if (!FOLLOWS_ON.has(next.kind) || next.draft.plant !== undefined || next.draft.quantity !== undefined)
     return next;
+  if (!next.draft.pronoun && !silentCheck) return next;
   const { quantity } = before.draft;
   if (
     quantity?.value === undefined ||

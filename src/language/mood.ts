@@ -8,11 +8,13 @@ export type Mood = 'done' | 'denied' | 'intended' | 'supposed' | 'reported' | 'a
 const DENIAL =
   /^(?:not|never|no|cannot|nobody|without|forgot|forgotten|failed|haven't|hasn't|hadn't|didn't|don't|doesn't|won't|can't|couldn't|isn't|aren't|wasn't|weren't|ain't|refused|nearly|almost|avoid|avoided)$/;
 const SUPPOSED =
-  /^(?:if|would|wouldn't|could|might|may|unless|wish|supposed|hypothetically|suppose|imagine|whether|i'd|we'd|he'd|she'd|they'd|shouldn't|meant|dreamt|dreamed|dream|tempted|wondering|wonder|considered|considering|thinking|thought)$/;
+  /^(?:if|would|wouldn't|would've|could've|should've|might've|could|might|may|unless|wish|supposed|hypothetically|suppose|imagine|whether|shouldn't|meant|dreamt|dreamed|dream|tempted|wondering|wonder|considered|considering|thinking|thought)$/;
 const INTENDED =
   /^(?:will|i'll|we'll|shall|gonna|going|must|need|needs|plan|planning|intend|want|hoping|hope|tomorrow|should|ought|let's|aim|aiming|ready|due|they'll|you'll|he'll|she'll|it'll)$/;
 const REPORT =
   /^(?:says|said|say|saying|reckon|reckons|reckoned|thinks|told|tells|asked|asks|ask|suggests|suggested|advised|advises|recommends|recommended|swears|swore|claims|claimed|insists|insisted|apparently|according|heard|read|wants|mentioned)$/;
+const MANAGED =
+  /^(?:found|managed|got|able|remembered|started|began|begun|helped|stopped|went|decided|chance|starting|continued)$/;
 const PAST_AFTER = /^(?:to|on|of)$/;
 
 /** The mood of a clause, from the words before its head (and few behind). */
@@ -35,9 +37,11 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
       hit.rule.kind !== 'loss'
     )
       before.push('not');
+  if (before.at(-1) === 'for' && form === 'ing') return 'supposed';
   const has = (pattern: RegExp): boolean => before.some((word) => pattern.test(word));
   const reported = before.findIndex((word) => REPORT.test(word));
-  if (reported >= 0 && !/^(?:checked|i)$/.test(before[reported - 1] ?? '')) return 'reported';
+  if (reported >= 0 && before[reported - 1] !== 'to' && !/^(?:checked|i)$/.test(before[reported - 1] ?? ''))
+    return 'reported';
   if (
     before.some(
       (word, n) =>
@@ -48,8 +52,22 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   )
     return 'supposed';
   if (before.some((word, n) => /^(?:would|could|might)$/.test(word) && n >= 0)) return 'supposed';
+  if (
+    has(/^(?:i'd|we'd|he'd|she'd|they'd)$/) &&
+    (form === 'base' || has(/^(?:have|love|like|rather|better)$/))
+  )
+    return 'supposed';
+  if (before[0] === 'had' && /^(?:i|we|they)$/.test(before[1] ?? '')) return 'supposed';
   if (has(SUPPOSED) && !(form === 'past' && has(/^thought$/) && has(/^i$/))) return 'supposed';
   if (has(DENIAL)) return 'denied';
+  if (
+    before.at(-1) === 'to' &&
+    before.some((word) => MANAGED.test(word)) &&
+    !has(/^(?:will|i'll|must|going|need|want|plan|not|hope|hoping)$/)
+  )
+    return 'done';
+  if (before.at(-1) === 'me' && before.at(-2) === 'let') return 'done';
+  if (hit.rule.kind === 'hardenOff' && before.at(-1) === 'to' && !has(INTENDED)) return 'done';
   const infinitive = before.at(-1) === 'to';
   if (form === 'base' || form === 'ing') {
     if (has(INTENDED) || (infinitive && !PAST_AFTER.test(''))) return 'intended';

@@ -1,7 +1,7 @@
 /** Known variety names and batch labels, found first so that the numbers, months and verbs inside them stay names. */
 import { isKnown, pluralsOf } from './lexicon.js';
 import type { NoteContext } from './note.js';
-import { soundsLike } from './sounds.js';
+import { soundKey, soundsLike } from './sounds.js';
 import { distance } from './spelling.js';
 import type { Token } from './tokens.js';
 
@@ -75,6 +75,7 @@ function findLabels(tokens: readonly Token[], context: NoteContext): FoundName[]
     for (let to = at + 1; to <= Math.min(at + 4, tokens.length); to++) {
       const token = tokens[to - 1];
       if (!token || (token.is === 'mark' && !(token.raw === '-' && token.glued))) break;
+      if (plain(token.raw) === '') break;
       if (token.raw !== tokens[to - 2]?.raw || token.start !== tokens[to - 2]?.start)
         joined += plain(token.raw);
       const label = labels.get(joined);
@@ -141,8 +142,14 @@ function runTogether(tokens: readonly Token[], at: number, name: Name): FoundNam
     const token = tokens[to - 1];
     if (!token || token.is === 'mark' || token.is === 'line') return undefined;
     joined += plain(token.raw);
-    if (joined.length > name.joined.length + 2) return undefined;
+    if (joined.length > name.joined.length + 3) return undefined;
     if (to - at === name.words.length) continue;
+    if (
+      Math.abs(joined.length - name.joined.length) <= 3 &&
+      name.joined.length >= 9 &&
+      soundKey(joined) === soundKey(name.joined)
+    )
+      return { from: at, to, variety: name.variety, slips: 3 };
     if (joined === name.joined || joined === `${name.joined}s`)
       return { from: at, to, variety: name.variety, slips: 1 };
   }

@@ -43,6 +43,7 @@ export function normalise(text: string): string {
         : ' - ',
     )
     .replace(/\u2212(?=\d)/gu, '-')
+    .replace(/[→⇒➔➜➡►▶]/gu, ' -> ')
     .replace(/[\p{Extended_Pictographic}\p{Regional_Indicator}\p{Emoji_Modifier}]+/gu, ' . ')
     .trim();
 }

@@ -1,5 +1,5 @@
 /** Where things stand: places the ledger knows, and places that only the words tell of. */
-import { isKnown, phraseAt, placeNouns, placePhrases } from './lexicon.js';
+import { isKnown, phraseAt, placeNouns, placePhrases, verbSense } from './lexicon.js';
 import type { NoteContext } from './note.js';
 import { distance, slipsAllowed } from './spelling.js';
 import type { Token } from './tokens.js';
@@ -167,6 +167,16 @@ function genericAt(
     !/^(?:of|rooted|dead|have|cm|in|x|%)$/.test(word(tokens, to + 1))
   )
     to++;
+  // "In pond bed", ", display border": words between a preposition, article or comma and the noun belong to the place.
+  if (from === at) {
+    let start = at;
+    while (start > 0 && at - start < 2 && free(start - 1) && isName(tokens, start - 1)) start--;
+    const lead = tokens[start - 1];
+    if (start < at && lead && (PREPOSITION.has(lead.text) || DETERMINER.has(lead.text) || lead.raw === ','))
+      from = start;
+  }
+  if (tokens[at]?.capital && at > 0 && tokens[at - 1]?.capital && !/^[.!?]$/.test(tokens[at - 2]?.raw ?? '.'))
+    return undefined;
   const bare = phrase === undefined && EVERYDAY.has(noun) && to - from === 1;
   if (bare && prepositionBefore(tokens, from) === undefined) return undefined;
   const place = tokens
@@ -186,5 +196,19 @@ function isModifier(tokens: readonly Token[], at: number): boolean {
     !isKnown(token.text) &&
     PREPOSITION.has(word(tokens, at - 1)) === false &&
     DETERMINER.has(word(tokens, at - 1))
+  );
+}
+
+/** A word that may stand before a place's noun: none of the trade's verbs or the small words. */
+function isName(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at];
+  return (
+    token?.is === 'word' &&
+    verbSense(token.text) === undefined &&
+    !DETERMINER.has(token.text) &&
+    !PREPOSITION.has(token.text) &&
+    !/^(?:and|of|then|but|all|some|more|them|it|one|two|three|four|five|six|ten|now|today|cuttings|cutting|plants|pots|rooted|very|really|for|with|no|not|each|every|which|that|i|we|they|both|another|rest|half)$/.test(
+      token.text,
+    )
   );
 }

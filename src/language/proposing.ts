@@ -153,6 +153,7 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
     )
       continue;
     if (!lines.some((line) => rule.pattern.test(line))) continue;
+    if (/^(?:do|did) you remember when|^remember when/.test(full)) return [];
     if (
       /^(?:how are you|how's it going|how are things|how do you do|what do you think|what's up|who are you|is this thing on|are you there|you there|can you hear me|is anyone there|what's new|you ok|are you ok|hello is this|is it me)\b/.test(
         bare,
@@ -232,7 +233,8 @@ export function proposeAmend(
   const fits = amendRules.filter((rule) => rule.pattern.test(line) && (!rule.needsNot || not >= 0));
   const copula = not > 0 && /\b(?:was|were|is|are|it's|that's)\b/.test(line) && contrasted(pieces, not);
   if (fits.length === 0 && !copula) return undefined;
-  const rule = fits[0]?.name ?? 'were <x> not <y>';
+  const rule =
+    fits.find(({ name }) => name === 'rename <plant> to <name>')?.name ?? fits[0]?.name ?? 'were <x> not <y>';
   if (rule === 'rename <plant> to <name>') return proposeRename(sentence, utterance);
   if (/^(?:if|i'd|maybe|perhaps)\b/.test(line) || /\b(?:reckons?|says|said i|told me|thinks)\b/.test(line))
     return undefined;
@@ -399,7 +401,15 @@ export function proposeRemind(
   const own = pieces.slice(start, end);
   const times = own.filter((piece): piece is PieceOf<'when'> => piece.is === 'when').map(({ when }) => when);
   const whenDay = times.find(({ future }) => future !== undefined);
-  const time = times.find((each) => each.time !== undefined)?.time;
+  const named = times.find((each) => each.time !== undefined)?.time;
+  // "Tonight at seven" is no morning.
+  const evening =
+    /\b(?:tonight|this evening|in the evening|after tea|after dinner|this afternoon|pm)\b/.test(line) &&
+    !/\b(?:am|morning)\b/.test(line);
+  const time =
+    named !== undefined && evening && named < '12:00'
+      ? `${String(Number(named.slice(0, 2)) + 12).padStart(2, '0')}${named.slice(2)}`
+      : named;
   const matter = pieces.slice(found.to, end);
   let text = textOf(stripLead(matter), utterance, (piece) => piece.is === 'when');
   const askedFor = !found.rule.beforeVerb;
@@ -521,7 +531,12 @@ function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
       pieces[at - 1]?.is === 'when' ||
       pieces[at - 1]?.is === 'break' ||
       /^(?:and|then|please|to|job|jobs|plan)$/.test(wordAt(pieces, at - 1));
-    if (open && CHORES.test(piece.verb.lemma) && (piece.verb.form === 'base' || piece.verb.form === 'ing'))
+    if (
+      open &&
+      wordAt(pieces, at + 1) !== 'note' &&
+      CHORES.test(piece.verb.lemma) &&
+      (piece.verb.form === 'base' || piece.verb.form === 'ing')
+    )
       return { rule: { name: '<day>: <chore>', words: [], beforeVerb: true }, from: at, to: at };
     if (piece.verb.form === 'past') return undefined;
   }
@@ -644,7 +659,19 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
   ).length;
   const behindLabel = pieces[0]?.is === 'plant' && pieces[0].plant.batch !== undefined;
   if (others === 0) return undefined;
-  if (!OBSERVED.test(line) && !(stative && others >= 2) && !behindLabel) return undefined;
+  const counted = pieces.some(
+    (piece) => piece.is === 'count' && !piece.quantity.weak && !piece.quantity.vague,
+  );
+  const personal = /\b(?:i|i've|i'm|we|we've|my|me)\b/.test(line);
+  const seen = OBSERVED.test(line);
+  // An act that no rule knows must not pass for an observation.
+  if (pieces.some((piece) => piece.is === 'pots' || piece.is === 'size' || piece.is === 'medium'))
+    return undefined;
+  if (counted && !stative && !seen) return undefined;
+  if (!seen && !(stative && others >= 2 && !counted && !personal) && !(behindLabel && !counted))
+    return undefined;
+  if (personal && !stative && !OBSERVED_ALONE.test(line)) return undefined;
+  if (/\b(?:cuttings|cutting)\b/.test(line) && counted) return undefined;
   const [first] = pieces;
   const leading = first?.is === 'plant' || (wordAt(pieces, 0) === 'the' && pieces[1]?.is === 'plant');
   const rest = leading ? pieces.slice(first?.is === 'plant' ? 1 : 2) : pieces;

@@ -14,6 +14,10 @@ export interface Quantity {
   readonly more?: true;
   /** "Three out of eight": the eight. */
   readonly outOf?: number;
+  /** "Both": two, or each of two plants named. */
+  readonly both?: true;
+  /** "Some", which a check may be answered with. */
+  readonly some?: true;
   readonly negative?: true;
   /** A pronoun-like "one", which may count nothing. */
   readonly weak?: true;
@@ -62,9 +66,16 @@ export function quantityAt(tokens: readonly Token[], at: number): FoundQuantity 
 }
 
 function beyond(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  if (text(tokens, at) === 'between') {
+    const low = numberAt(tokens, at + 1);
+    const high = low && text(tokens, low.to) === 'and' ? numberAt(tokens, low.to + 1) : undefined;
+    if (high) return { quantity: { vague: true }, to: skipOf(tokens, high.to) };
+  }
   for (const words of BEYOND) {
     if (!starts(tokens, at, words)) continue;
     const found = numberAt(tokens, at + words.length);
+    if (text(tokens, at + words.length) === 'half')
+      return { quantity: { vague: true }, to: skipOf(tokens, at + words.length + 1) };
     if (found && Number.isInteger(found.value))
       return { quantity: { vague: true }, to: skipOf(tokens, found.to) };
   }
@@ -94,7 +105,7 @@ function wholes(tokens: readonly Token[], at: number): FoundQuantity | undefined
     return result({ whole: 'all' }, at + 1);
   }
   if (/^(?:everything|both)$/.test(first))
-    return result(first === 'both' ? { value: 2 } : { whole: 'all' }, at + 1);
+    return result(first === 'both' ? { value: 2, both: true } : { whole: 'all' }, at + 1);
   if (/^(?:none|neither|zilch)$/.test(first)) return result({ value: 0 }, at + 1);
   if (
     starts(tokens, at, ['not', 'one', 'of']) ||
@@ -235,8 +246,12 @@ function vague(tokens: readonly Token[], at: number): FoundQuantity | undefined 
   for (const words of VAGUE) {
     if (!starts(tokens, at, words)) continue;
     let to = at + words.length;
+    if (words[0] === 'most' && !/^(?:of|have|are|had|rooted|\0|my)$/.test(text(tokens, to))) return undefined;
     if (text(tokens, to) === 'more') to++;
-    return { quantity: { vague: true }, to: skipOf(tokens, to) };
+    return {
+      quantity: { vague: true, ...(words[0] === 'some' ? { some: true as const } : {}) },
+      to: skipOf(tokens, to),
+    };
   }
   return undefined;
 }

@@ -5,6 +5,8 @@ import { settleCorrections } from './corrections.js';
 import { type Draft, draftsOf } from './drafting.js';
 import { loosePlace } from './loose-places.js';
 import { recipientOf } from './recipients.js';
+import { findRemind } from './grammar/remind.js';
+import { findHits, type Rule, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import { isUndo } from './grammar/undo.js';
 import { instruct } from './instructing.js';
@@ -73,7 +75,7 @@ function proposeSentence(
   earlier: readonly Proposal[],
 ): readonly Proposal[] {
   if (isUndo(sentence.line)) return [{ kind: 'undo', rule: 'undo that', slots: {}, draft: {} }];
-  if (isQuestion(sentence) || sentence.pieces.length < 12) {
+  if (!asksToBeReminded(sentence.pieces) && (isQuestion(sentence) || sentence.pieces.length < 12)) {
     const split = questionStart(sentence, utterance);
     if (split > 0) {
       const before = part(sentence, 0, split, utterance, false);
@@ -96,17 +98,35 @@ function proposeSentence(
   const acts = proposeActs(corrected.pieces, earlier, utterance);
   const amend = proposeAmend(sentence, utterance, acts.hits > 0);
   if (amend) return [amend];
+  const wanted = proposeTarget(corrected, utterance, acts.proposals.length > 0);
+  if (wanted && wantsToHave(corrected.pieces)) return wanted;
   const remind = proposeRemind(corrected, utterance, note);
   if (remind) {
     const before = proposeActs(remind.before, earlier, utterance);
     return [...before.proposals, ...remind.proposals];
   }
-  const target = proposeTarget(corrected, utterance, acts.proposals.length > 0);
-  if (target) return target;
+  if (wanted) return wanted;
   const readings = acts.proposals.length === 0 ? proposeReading(corrected, note) : undefined;
   if (readings) return readings;
   if (acts.hits > 0) return acts.proposals;
   return proposeRemark(corrected, utterance) ?? [];
+}
+
+/** "I want to have 15", "would like to end up with a dozen": plants to have, no act to be reminded of. */
+function wantsToHave(pieces: readonly Piece[]): boolean {
+  const found = findRemind(pieces);
+  return (
+    found === undefined ||
+    (found.rule.beforeVerb === true &&
+      /^(?:have|get|see|raise|grow|make|produce|reach|end|own|be|become)$/.test(wordAt(pieces, found.to)))
+  );
+}
+
+/** "Give me a shout on Friday, would you?" asks for a reminder; "remind me when I took them" asks. */
+function asksToBeReminded(pieces: readonly Piece[]): boolean {
+  const found = findRemind(pieces);
+  if (!found || found.rule.beforeVerb || found.from > 3) return false;
+  return !/^(?:what|when|where|how|which|who|if|whether|why)$/.test(wordAt(pieces, found.to));
 }
 
 /** Where a question begins behind a statement ("took 5, is that enough?"): the break before it, else 0. */
@@ -132,22 +152,92 @@ interface Acts {
   readonly hits: number;
 }
 
-function proposeActs(pieces: readonly Piece[], earlier: readonly Proposal[], utterance: Utterance): Acts {
+function proposeActs(row: readonly Piece[], earlier: readonly Proposal[], utterance: Utterance): Acts {
+  if (isSupposed(row)) return { proposals: [], hits: findHits(rules, row).length };
+  const proposals: Proposal[] = [];
+  let hits = 0;
+  for (const pieces of telegraphs(row)) {
+    const acts = actsOf(pieces, [...earlier, ...proposals], utterance);
+    proposals.push(...acts.proposals);
+    hits += acts.hits;
+  }
+  return { proposals: backwards(proposals), hits };
+}
+
+/** "If they had rooted I'd have potted them": nothing in it was done. */
+function isSupposed(pieces: readonly Piece[]): boolean {
+  const first = pieces[0]?.is === 'break' ? 1 : 0;
+  if (/^(?:if|unless|suppose|supposing|imagine|assuming)$/.test(wordAt(pieces, first))) return true;
+  return (
+    /^(?:when|once|after|as)$/.test(wordAt(pieces, first)) &&
+    pieces.some(
+      (piece) =>
+        piece.is === 'word' && /^(?:will|i'll|we'll|must|going|they'll|can|should|need)$/.test(piece.text),
+    )
+  );
+}
+
+/**
+ * A row cut at its commas where a part stands for itself without a verb ("bitter tom to c/frame"); all other parts stay
+ * together.
+ */
+function telegraphs(row: readonly Piece[]): readonly (readonly Piece[])[] {
+  const parts: Piece[][] = [[]];
+  for (const piece of row) {
+    if (piece.is === 'break' && piece.mark === ',') parts.push([]);
+    parts.at(-1)?.push(piece);
+  }
+  if (parts.length < 2) return [row];
+  const rows: Piece[][] = [];
+  let alone = false;
+  for (const part of parts) {
+    const hits = findHits(rules, part);
+    const [only] = hits;
+    const stands =
+      hits.length === 1 &&
+      only?.rule.faint === true &&
+      /^(?:move|dispatch|potOn)$/.test(only.rule.kind) &&
+      part.some(({ is }) => is === 'plant');
+    const last = rows.at(-1);
+    if (!last || stands || (alone && hits.length > 0)) rows.push([...part]);
+    else last.push(...part);
+    alone = stands;
+  }
+  return rows;
+}
+
+/** "Two rooted and one rotted on the Granite Poppy": a plant named last is meant by what precedes it. */
+function backwards(proposals: readonly Proposal[]): readonly Proposal[] {
+  const plant = proposals.find(({ draft }) => draft.plant !== undefined)?.draft.plant;
+  if (plant === undefined) return proposals;
+  return proposals.map((proposal) =>
+    proposal.draft.plant === undefined &&
+    proposal.carried === undefined &&
+    !(proposal.kind === 'tend' && proposal.draft.place !== undefined)
+      ? { ...proposal, carried: plant }
+      : proposal,
+  );
+}
+
+function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utterance: Utterance): Acts {
   const proposals: Proposal[] = [];
   let hits = 0;
   let plantNamed: PlantWords | undefined;
+  let lookedAt: number | undefined;
   for (const clause of clausesOf(pieces, rules)) {
     if (!clause.hit) continue;
     hits++;
     const mood = moodOf(pieces, clause);
     const { rule } = clause.hit;
-    if (rule.kind === 'aside') {
-      plantNamed = draftsOf(pieces, clause)[0]?.plant ?? plantNamed;
+    const { kind } = rule;
+    if (kind === 'aside') {
+      const [aside] = draftsOf(pieces, clause);
+      plantNamed = aside?.plant ?? plantNamed;
+      lookedAt = rule.name.startsWith('pulled') ? aside?.quantity?.value : undefined;
       continue;
     }
-    const { kind } = rule;
     const carriedHere = (): PlantWords | undefined => plantNamed ?? carriedFrom([...earlier, ...proposals]);
-    if (mood === 'denied' && kind === 'check' && rule.head !== 'check~') {
+    if (mood === 'denied' && kind === 'check' && rule.head !== 'check~|inspect~past') {
       const [draft] = draftsOf(pieces, clause);
       const carried = draft?.plant === undefined ? carriedHere() : undefined;
       proposals.push({
@@ -163,9 +253,20 @@ function proposeActs(pieces: readonly Piece[], earlier: readonly Proposal[], utt
       continue;
     }
     if (mood !== 'done') continue;
-    for (const found of draftsOf(pieces, clause)) {
-      const draft = withWhereTo(found, kind, pieces, clause, utterance);
-      const carried = draft.plant === undefined ? carriedHere() : undefined;
+    const told = rule.how === 'swapped' ? beforeReturn(pieces, clause) : clause;
+    const drafts = draftsOf(pieces, told).map((found) => withWhereTo(found, rule, pieces, clause, utterance));
+    for (const found of kind === 'tend' ? eachPlace(drafts, pieces, clause) : drafts) {
+      const counted =
+        kind === 'check' &&
+        lookedAt !== undefined &&
+        found.quantity?.value !== undefined &&
+        found.quantity.outOf === undefined;
+      const draft: Draft =
+        counted && lookedAt !== undefined
+          ? { ...found, quantity: { ...found.quantity, outOf: lookedAt } }
+          : found;
+      const placed = kind === 'tend' && draft.place !== undefined;
+      const carried = draft.plant === undefined && !placed ? carriedHere() : undefined;
       proposals.push({
         kind,
         draft,
@@ -179,19 +280,55 @@ function proposeActs(pieces: readonly Piece[], earlier: readonly Proposal[], utt
   return { proposals, hits };
 }
 
+/** "Watered both the greenhouse and the cold frame": one entry a place. */
+function eachPlace(drafts: readonly Draft[], pieces: readonly Piece[], clause: Clause): readonly Draft[] {
+  const [draft] = drafts;
+  if (drafts.length !== 1 || !draft || draft.plant !== undefined) return drafts;
+  const places = pieces
+    .slice(clause.from, clause.to)
+    .flatMap((piece) => (piece.is === 'place' ? [piece.place] : []));
+  return places.length < 2 ? drafts : [...new Set(places)].map((place) => ({ ...draft, place }));
+}
+
+/** Of a swap, what came back ("for one of her ferns") is no part of what left. */
+function beforeReturn(pieces: readonly Piece[], clause: Clause): Clause {
+  const from = clause.hit?.to ?? clause.from;
+  for (let at = from; at < clause.to; at++) {
+    const piece = pieces[at];
+    if (
+      piece?.is === 'word' &&
+      piece.text === 'for' &&
+      pieces.slice(from, at).some(({ is }) => is === 'plant')
+    )
+      return { ...clause, to: at };
+  }
+  return clause;
+}
+
 const STANDS: ReadonlySet<string> = new Set(['move', 'plantOut', 'hardenOff', 'strike', 'receive', 'stock']);
 
 /** Adds the recipient of what left, and a place that only a preposition tells. */
 function withWhereTo(
   draft: Draft,
-  kind: string,
+  rule: Rule,
   pieces: readonly Piece[],
   clause: Clause,
   { tokens, text }: Utterance,
 ): Draft {
+  const { kind } = rule;
   if (kind === 'dispatch') {
     const to = draft.to ?? recipientOf(pieces, clause, tokens, text);
     return to === undefined ? draft : { ...draft, to };
+  }
+  if (rule.name.startsWith('emptied')) {
+    const [from, to] = pieces
+      .slice(clause.from, clause.to)
+      .flatMap((piece) => (piece.is === 'place' ? [piece.place] : []));
+    return {
+      ...draft,
+      ...(from === undefined ? {} : { fromPlace: from }),
+      ...(to === undefined ? {} : { place: to }),
+    };
   }
   if (!STANDS.has(kind) || draft.place !== undefined) return draft;
   const place = loosePlace(pieces, clause, tokens, text);

@@ -19,6 +19,23 @@ export function recipientOf(
 ): string | undefined {
   const { hit } = clause;
   if (!hit) return undefined;
+  const letHave = /^let <recipient>/.test(hit.rule.name)
+    ? wordsOf(pieces, hit.from + 1, hit.to - 1, tokens, text)
+    : undefined;
+  if (letHave !== undefined) return letHave;
+  if (/^<recipient>/.test(hit.rule.name)) {
+    let start = clause.from;
+    while (
+      start < hit.from &&
+      !tokens[pieces[start]?.from ?? 0]?.capital &&
+      /^(?:and|then|today|so|also)$/.test(wordAt(pieces, start))
+    )
+      start++;
+    let end = hit.from;
+    while (end > start && /^(?:has|have|had|just|also)$/.test(wordAt(pieces, end - 1))) end--;
+    const name = wordsOf(pieces, start, end, tokens, text);
+    if (name !== undefined) return name;
+  }
   return (
     behindPreposition(pieces, hit.to, clause.to, tokens, text) ??
     indirectObject(pieces, hit.to, clause.to, tokens, text) ??

@@ -1,5 +1,5 @@
 /** The sixth stage: drafts against what the ledger knows. One candidate is taken, several are asked about or covered. */
-import type { Day } from '../calendar/day.js';
+import { type Day, daysBetween } from '../calendar/day.js';
 import { firstDay, lastDay, type Span } from '../calendar/span.js';
 import type { Entry, EntryKind } from '../ledger/entry.js';
 import type { Draft } from './drafting.js';
@@ -102,6 +102,7 @@ export function refine(proposal: Proposal, context: NoteContext): Refined | null
   for (const [slot, value] of Object.entries(proposal.slots)) say(slot, value);
   if (!countSlots(proposal, batch, say, asks)) return null;
   dateSlot(proposal, say, asks);
+  if (kind === 'move' && slots['place'] === undefined) asks.push({ slot: 'place' });
   if (proposal.ask !== undefined) asks.push({ slot: proposal.ask });
   if (
     kind === 'tend' &&
@@ -250,6 +251,10 @@ function countSlots(
     asks.push({ slot });
     return true;
   };
+  if (quantity.some && kind === 'check') {
+    say('rooted', 'some');
+    return true;
+  }
   if (quantity.vague) return kind === 'check' && !proposal.future ? ask() : ask();
   if (quantity.allBut !== undefined) {
     if (alive === undefined || alive < quantity.allBut) return ask();
@@ -288,6 +293,17 @@ function dateSlot(proposal: Proposal, say: Say, asks: Omit<Ask, 'entry'>[]): voi
     if (proposal.kind === 'remind') asks.push({ slot: 'date' });
     return;
   }
+  // A remark on how things are this year is dated to the day.
+  if (
+    proposal.kind === 'remark' &&
+    when.past !== undefined &&
+    when.past !== 'ask' &&
+    typeof when.past !== 'string' &&
+    daysBetween(when.past.from, when.past.to) > 45
+  )
+    return;
+  // "Since March" tells how long, not when it was done.
+  if (!proposal.future && /^since\b/i.test(when.words)) return;
   const date: Day | Span | 'ask' | undefined = proposal.future ? when.future : when.past;
   if (date === 'ask') asks.push({ slot: 'date' });
   else say('date', date);

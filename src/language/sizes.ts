@@ -30,7 +30,7 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
   // "Into gallons", "one-litre" without its one, "in 84s".
   if (
     /^(?:gallons|gallon|quarts|quart|litres|liters)$/.test(text(tokens, at)) &&
-    /^(?:into|in|to|on|up)$/.test(text(tokens, at - 1))
+    /^(?:into|in|to|on|up|a|one|an)$/.test(text(tokens, at - 1))
   )
     return withContainer(tokens, `1${UNITS[text(tokens, at)]}`, at + 1);
   if (
@@ -55,7 +55,8 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
   const container =
     CONTAINERS.has(text(tokens, to + 1)) ||
     (text(tokens, to + 1) === 'square' && CONTAINERS.has(text(tokens, to + 2)));
-  if (raw === '"' && (!glued || tokens[to + 1]?.glued === true)) return undefined;
+  if (raw === '"' && (!glued || (tokens[to + 1]?.glued === true && !CONTAINERS.has(text(tokens, to + 1)))))
+    return undefined;
   // "put 2 in the frame": a lone "in" is a unit only when it touches its number or a container follows an "into".
   if (raw === 'in' && !glued && !(container && /^(?:into|to|in|on|up|the|own|x)$/.test(text(tokens, at - 1))))
     return undefined;
@@ -116,11 +117,16 @@ export function temperatureAt(
   const found = numberAt(tokens, from);
   if (!found || found.collective) return undefined;
   let { value, to } = found;
+  let decimal =
+    found.figures &&
+    !Number.isInteger(value) &&
+    /^(?:temp|temperature|at|reads|reading|read|showing|min|max|now)$/.test(text(tokens, from - 1));
   if (text(tokens, to) === 'point') {
     const tenth = numberAt(tokens, to + 1);
     if (tenth && tenth.value < 10) {
       value += tenth.value / 10;
       to = tenth.to;
+      decimal = true;
     }
   }
   if (/^and$/.test(text(tokens, to)) && text(tokens, to + 1) === 'a' && text(tokens, to + 2) === 'half') {
@@ -165,9 +171,12 @@ export function temperatureAt(
     to++;
     if (/^(?:zero|freezing|nought)$/.test(text(tokens, to))) to++;
   }
-  if (scale === '' && !marked && sign === 1) return undefined;
+  if (scale === '' && !marked && sign === 1 && !decimal) return undefined;
   value *= sign;
-  if (scale === 'f' || (scale === '' && fahrenheit && (marked || sign === 1) && Math.abs(value) > 0))
+  if (
+    scale === 'f' ||
+    (scale === '' && fahrenheit && (marked || decimal || sign === 1) && Math.abs(value) > 0)
+  )
     value = ((value - 32) * 5) / 9;
   return { celsius: round(value), to };
 }

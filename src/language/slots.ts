@@ -26,7 +26,7 @@ function taken(rule: Rule, draft: Draft): Record<string, unknown> {
     case 'loss':
       return { cause: draft.cause ?? rule.cause };
     case 'check':
-      return { rooted: draft.quantity === undefined ? rule.rooted : undefined };
+      return { rooted: draft.quantity === undefined || rule.rooted === 'none' ? rule.rooted : undefined };
     case 'potOn':
       return { potSize: draft.size, medium: draft.medium };
     case 'move':

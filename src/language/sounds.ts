@@ -28,9 +28,10 @@ export function soundsLike(heard: string, meant: string): boolean {
 }
 
 /** Consonants as they sound, vowels dropped after the first letter. */
-function soundKey(word: string): string {
+export function soundKey(word: string): string {
   return word
     .replace(/ph/g, 'f')
+    .replace(/^rh/, 'r')
     .replace(/^kn/, 'n')
     .replace(/^wr/, 'r')
     .replace(/ck/g, 'k')

@@ -33,12 +33,22 @@ export function tokenise(text: string): readonly Token[] {
     last = end;
     const base = { raw, start, end, glued, capital: /^\p{Lu}/u.test(raw) };
     const lower = raw.toLowerCase();
+    // A hyphen inside a word ("semi-ripe", "72-cell") is a space; between numbers it means "to".
+    if (
+      raw === '-' &&
+      glued &&
+      /[\p{L}\d]/u.test(text.charAt(start - 1)) &&
+      /\p{L}/u.test(text.charAt(end))
+    ) {
+      last = -1;
+      continue;
+    }
     if (raw === '\n') tokens.push({ ...base, text: '\n', is: 'line' });
     else if (/^\d+(?:st|nd|rd|th)$/.test(lower)) tokens.push({ ...base, text: lower, is: 'ordinal' });
     else if (/^[\d.]/.test(lower) && /\d/.test(lower) && !/[a-z]/.test(lower))
       tokens.push({ ...base, text: lower.replaceAll(',', ''), is: 'number' });
     else if (/^[\p{L}\d]/u.test(raw)) {
-      if (MARKS_OF_SPEECH.has(lower)) continue;
+      if (MARKS_OF_SPEECH.has(lower) && !(glued && tokens.at(-1)?.is === 'number')) continue;
       const meant = respell(lower);
       for (const text of meant.split(' ')) tokens.push({ ...base, text, is: 'word' });
     } else if (raw === '->' || raw === '=>' || raw === '→') tokens.push({ ...base, text: 'to', is: 'word' });

@@ -158,6 +158,7 @@ function chunk(
       plant: label !== undefined ? { batch: label } : { variety: variety ?? '' },
     });
   quotedNames(text, tokens, free, claim);
+  namedNames(text, tokens, free, claim);
   const words = tokens.map(({ text }) => text);
   for (let at = 0; at < tokens.length; at++) {
     if (!free(at)) continue;
@@ -236,6 +237,42 @@ function quotedNames(
   }
 }
 
+/** "A dahlia called brown paper duchess": what follows is the name, whatever its words. */
+function namedNames(
+  text: string,
+  tokens: readonly Token[],
+  free: (at: number) => boolean,
+  claim: (piece: Piece) => boolean,
+): void {
+  for (let at = 1; at < tokens.length; at++) {
+    if (!/^(?:called|named|labelled|labeled|calls|christened|titled)$/.test(word(tokens, at))) continue;
+    let start = at + 1;
+    while (/^(?:the|it|them|this|"|')$/.test(word(tokens, start))) start++;
+    const capital = tokens[start]?.capital === true;
+    let end = start;
+    while (
+      end < tokens.length &&
+      end - start < 5 &&
+      free(end) &&
+      tokens[end]?.is === 'word' &&
+      !(capital && !tokens[end]?.capital && !/^(?:of|the|de|la|and|on|in)$/.test(word(tokens, end))) &&
+      !/^(?:in|into|on|at|from|today|yesterday|this|for|with|to|by|and|which|that|last)$/.test(
+        word(tokens, end),
+      )
+    )
+      end++;
+    while (end > start && /^(?:of|the|de|la|and|on|in)$/.test(word(tokens, end - 1))) end--;
+    if (end === start) continue;
+    claim({
+      is: 'plant',
+      from: start,
+      to: end,
+      known: false,
+      plant: { variety: titleCase(text.slice(tokens[start]?.start ?? 0, tokens[end - 1]?.end ?? 0)) },
+    });
+  }
+}
+
 export function titleCase(name: string): string {
   return name.replace(/(^|[\s-])(\p{Ll})/gu, (_, gap: string, letter: string) => gap + letter.toUpperCase());
 }
@@ -248,7 +285,10 @@ function mediumPiece(
   claim: (piece: Piece) => boolean,
 ): void {
   const bare = word(tokens, at);
-  const ambiguous = /^(?:water|compost|soil|oasis|bark|moss)$/.test(bare) && length === 1;
+  const ambiguous =
+    /^(?:water|compost|soil|oasis|bark|moss)$/.test(bare) &&
+    length === 1 &&
+    !(/^(?:and|plus|\/)$/.test(word(tokens, at + 1)) && media.has(word(tokens, at + 2)));
   const before = word(tokens, at - 1);
   if (
     ambiguous &&
@@ -318,7 +358,7 @@ function isCuttingType(tokens: readonly Token[], at: number, length: number): bo
   if (/^basil$/.test(words)) return false;
   if (/^(?:root|leaf|tip|tips|node|leaf bud|leaf buds|heel|heels)$/.test(words)) {
     if (nextIsCutting || (next === '-' && /^cutting/.test(word(tokens, at + length + 1)))) return true;
-    if (/^(?:heel|heels)$/.test(words)) return /^(?:with|a|have)$/.test(before);
+    if (/^(?:heel|heels)$/.test(words)) return /^(?:with|a|have)$/.test(before) || /^(?:ones|on)$/.test(next);
     return false;
   }
   return true;
@@ -334,6 +374,14 @@ function cropAt(
   if (!found) return undefined;
   const phrase = found.words.join(' ');
   const to = at + found.words.length;
+  // "Gave Rosemary a …": a person.
+  if (
+    tokens[at]?.capital &&
+    found.words.length === 1 &&
+    /^(?:gave|give|given|to|for|from)$/.test(word(tokens, at - 1)) &&
+    (/^(?:a|an|some|two|three|four|five|six|the)$/.test(word(tokens, to)) || tokens[to]?.is === 'number')
+  )
+    return undefined;
   if (EVERYDAY_CROPS.has(phrase)) {
     const before = word(tokens, at - 1);
     const next = word(tokens, to);

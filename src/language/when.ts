@@ -34,7 +34,8 @@ export function findWhens(
     let to = from;
     while (to < tokens.length && (starts[to] ?? 0) < find.end) to++;
     if (from < 0 || to <= from) continue;
-    if (!find.certain && !plausible(tokens, from, to)) continue;
+    if (/^half a? ?doz/.test(find.text.toLowerCase())) continue;
+    if (isCounted(tokens, from, to, isName) || (!find.certain && !plausible(tokens, from, to))) continue;
     const past = dayOf(find.past);
     const future = dayOf(find.future);
     finds.push({
@@ -43,7 +44,16 @@ export function findWhens(
       when: { past, future, ...(find.time === undefined ? {} : { time: find.time }), words: find.text },
     });
   }
-  return finds;
+  for (let at = 0; at + 2 < tokens.length; at++) {
+    // "Several weeks back" names no day.
+    const phrase = tokens.slice(at, at + 3).map(({ text }) => text);
+    if (
+      /^(?:several|some|many|few) (?:days|weeks|months) (?:ago|back|since)$/.test(phrase.join(' ')) &&
+      !finds.some(({ from, to }) => from < at + 3 && to > at)
+    )
+      finds.push({ from: at, to: at + 3, when: { past: 'ask', future: undefined, words: phrase.join(' ') } });
+  }
+  return finds.sort((a, b) => a.from - b.from);
 }
 
 /** The row as one text, each token as the trade spells it, with where each begins. */
@@ -76,6 +86,13 @@ function plausible(tokens: readonly Token[], from: number, to: number): boolean 
     return Number(second) <= 12 || Number(phrase.split('/')[0]) <= 12;
   }
   if (/^(?:on )?(?:the )?\d+$/.test(phrase)) return false;
+  if (words.length === 1 && /^(?:mon|tue|tues|wed|weds|thu|thur|thurs|fri|sat|sun)$/.test(phrase))
+    return (
+      !/^(?:was|were|is|had|have|has|i|they|we|and|it|the|that|he|she|dog|cat|in)$/.test(before) &&
+      !/^(?:in|on|by|down|up|there|here|and|was|is|shone|came|out|light|over|around|under|next|beside|at|with|through|my|the)$/.test(
+        next,
+      )
+    );
   if (/\bmay$/.test(phrase) && !/\d/.test(phrase))
     return (
       /^(?:in|by|for|of|since|last|next|this|early|late|mid|until|end|from|during)\b/.test(phrase) ||
@@ -85,5 +102,29 @@ function plausible(tokens: readonly Token[], from: number, to: number): boolean 
     return (
       words.length > 1 || /^(?:in|by|for|since|last|next|this|early|late|back|until|before)$/.test(before)
     );
+  if (/^\d+(?:st|nd|rd|th)$/.test(phrase))
+    return !/^(?:flower|flowers|cutting|cuttings|batch|tray|time|year|lot|one|attempt|go|bud|leaf|leaves|pot|place|week|floor|shelf)$/.test(
+      next,
+    );
   return words.length > 1;
+}
+
+/** "From the 16 Ashlar Pink": a number of plants, no day of the month. */
+function isCounted(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  isName: (at: number) => boolean,
+): boolean {
+  const phrase = tokens
+    .slice(from, to)
+    .map(({ text }) => text)
+    .join(' ');
+  if (
+    !/^(?:from |of |on |since |by |out of )?(?:the )?(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty)$/.test(
+      phrase,
+    )
+  )
+    return false;
+  return isName(to) || /^(?:of|cuttings|cutting|plants|pots|rooted|have|are)$/.test(tokens[to]?.text ?? '');
 }

@@ -2,14 +2,24 @@
 import type { Piece } from '../pieces.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
-const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: number): boolean =>
-  (/^(?:plants?|plugs?|liners?|babies|seedlings|cuttings|one|ones)$/.test(wordAt(pieces, to)) &&
-    !/^(?:are|is|have|has)$/.test(wordAt(pieces, from - 1))) ||
-  ((pieces[to]?.is === 'plant' || wordAt(pieces, to) === 'of') &&
-    pieces[from - 1]?.is === 'count' &&
-    !endsAt(pieces, to) &&
-    pieces.slice(0, from).some((piece) => piece.is === 'word' && piece.verb !== undefined)) ||
-  (closeBehind(pieces, to, 'medium') && closeBehind(pieces, to, 'plant'));
+const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: number): boolean => {
+  const before = wordAt(pieces, from - 1);
+  const verbAround = (piece: Piece): boolean =>
+    piece.is === 'word' && piece.verb?.form === 'past' && !/^(?:rooted|had|been|were|was)$/.test(piece.text);
+  if (
+    /^(?:plants?|plugs?|liners?|babies|seedlings|cuttings|one|ones)$/.test(wordAt(pieces, to)) &&
+    !/^(?:are|is|have|has)$/.test(before)
+  )
+    return true;
+  if (
+    /^(?:arrived|came|bought|received|delivered|already|come)$/.test(before) &&
+    pieces.slice(0, from).some(verbAround)
+  )
+    return true;
+  const adjective = pieces[to]?.is === 'plant' || wordAt(pieces, to) === 'of';
+  if (adjective && pieces[from - 1]?.is === 'count' && pieces.some(verbAround)) return true;
+  return closeBehind(pieces, to, 'medium') && closeBehind(pieces, to, 'plant');
+};
 
 const notAboutRoots = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   /^(?:cutting|cuttings|powder|hormone|rot|stock|ball|balls|bound)$/.test(wordAt(pieces, to));
@@ -68,12 +78,6 @@ export const checkRules: readonly Rule[] = [
               piece.is === 'word' &&
               /^(?:not|no|never|without|haven't|hasn't|don't|isn't|aren't|can't|didn't)$/.test(piece.text),
           )),
-  },
-  {
-    name: 'not one root',
-    kind: 'check',
-    head: 'not|is|are|be|have|has|got <count> root|roots',
-    shape: 'subject',
   },
   {
     name: 'not one root',

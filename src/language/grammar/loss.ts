@@ -11,6 +11,23 @@ const PESTS =
 
 export const lossRules: readonly Rule[] = [
   {
+    name: 'losses: <count> <plant>',
+    kind: 'loss',
+    head: 'losses|loss|deaths|casualties|scrap|waste|dump|dead|binned',
+    shape: 'object',
+    when: (p, f, t) =>
+      f === 0 &&
+      p[t]?.is === 'break' &&
+      p.slice(t).some(({ is }) => is === 'plant') &&
+      p.slice(t).some(({ is }) => is === 'count'),
+  },
+  {
+    name: 'lost a cutting of <plant>',
+    kind: 'loss',
+    head: 'lose~past a|another cutting|plant|one|couple',
+    shape: 'object',
+  },
+  {
     name: 'lost <count> <plant>',
     kind: 'loss',
     head: 'lose~past',
@@ -218,7 +235,7 @@ export const lossRules: readonly Rule[] = [
   {
     name: 'the frost got <count> <plant>',
     kind: 'loss',
-    head: 'frost|cold|freeze have~|get~|kill~|take~|do~|finish~',
+    head: 'frost|cold|freeze catch~|nip~|have~|get~|kill~|take~|do~|finish~',
     shape: 'object',
     cause: 'frost',
     when: needsPlantOrCount,

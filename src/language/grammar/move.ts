@@ -42,7 +42,11 @@ export const moveRules: readonly Rule[] = [
     unless: (p, f, t) =>
       (/^(?:got|get|took|taken|sent)$/.test(wordAt(p, f)) &&
         !followsWord(p, t, /^(?:to|into|onto|outside|indoors|inside|out|in)$/)) ||
-      followsWord(p, t, /^(?:fleece|lid|cover|cutting|cuttings)$/),
+      followsWord(
+        p,
+        t,
+        /^(?:fleece|lid|cover|cutting|cuttings|planted|potted|watered|rooted|sown|newspaper|net|bag)$/,
+      ),
   },
   {
     name: 'took <plant> to <place>',

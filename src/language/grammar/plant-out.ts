@@ -61,7 +61,7 @@ export const plantOutRules: readonly Rule[] = [
   {
     name: '<plant> in the ground',
     kind: 'plantOut',
-    head: 'in|into the ground',
+    head: 'in|into the ground|<place>',
     shape: 'subject',
     when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
   },
@@ -158,7 +158,9 @@ export const dispatchRules: readonly Rule[] = [
     when: (p, f) => precedes(p, f, 8, 'plant', 'count'),
     unless: (p, _f, t) =>
       follows(p, t, 'place') ||
-      (/^(?:rot|mush|seed|pot|slime|heaven|the|waste)$/.test(wordAt(p, t)) &&
+      (/^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|nothing|black|ground|earth)$/.test(
+        wordAt(p, t),
+      ) &&
         !/^(?:vicar|school|church|neighbours?|lady|man|market|hospice|club|society|shop|fete|fair|office|pub|library|girls|lads|ladies|women|care|children)$/.test(
           wordAt(p, t + 1),
         )),

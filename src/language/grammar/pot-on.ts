@@ -15,6 +15,21 @@ const potted = (pieces: readonly Piece[], from: number): boolean =>
 
 export const potOnRules: readonly Rule[] = [
   {
+    name: 'put <plant> on into <size>',
+    kind: 'potOn',
+    head: 'put~|move~past|go~past .. on|up into|in|to <size>',
+    shape: 'object',
+    unless: aboutCuttings,
+  },
+  {
+    name: '<plant> now in <size>',
+    kind: 'potOn',
+    head: 'now|all in|into <size>',
+    shape: 'subject',
+    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+    unless: aboutCuttings,
+  },
+  {
     name: 'potted <count> <plant> on',
     kind: 'potOn',
     head: 'pot~ .. on|up|individually|separately|singly',

@@ -28,7 +28,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'frost',
     unmarked: true,
     pattern:
-      /^(?:when|what|whats|what's|when's|whens|is|will|are|any|do|does|how|could|have|chance|has|did|the|should)\b.*\b(?:frost|frosts|frosty|freeze|freezing)\b/,
+      /^(?:when|what|whats|what's|when's|whens|is|will|are|any|do|does|how|could|have|chance|has|did|the|should|first|last|our|usual|average)\b.*\b(?:frost|frosts|frosty|freeze|freezing)\b/,
   },
   {
     name: 'is it safe to plant out',
@@ -47,7 +47,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'rate',
     unmarked: true,
     pattern:
-      /\b(?:strike rate|success rate|rooting rate|take rate|hit rate|rate of|percentage|what percent|what %|per cent|percent|what proportion|what fraction|success|rooting percentage|how good (?:is|am|are)|failure rate|success with|how successful|% rooted|% of|odds|what share|how many out of|how well do(?:es)?|how well did|what rate|which rate)\b|%/,
+      /\b(?:strike rate|the take|success rate|rooting rate|take rate|hit rate|rate of|percentage|what percent|what %|per cent|percent|what proportion|what fraction|success|rooting percentage|how good (?:is|am|are)|failure rate|success with|how successful|% rooted|% of|odds|what share|how many out of|how well do(?:es)?|how well did|what rate|which rate)\b|%/,
   },
   {
     name: 'will I have enough',
@@ -125,8 +125,9 @@ export const questionRules: readonly QuestionRule[] = [
     needsPlant: true,
     pattern: /\b(?:status|update|progress|doing ok|doing)$/,
   },
+  { name: '<plant>?', topic: 'status', needsPlant: true, pattern: /./ },
 ];
 
 /** Words that open a question even without its mark. */
 export const OPENS_QUESTION =
-  /^(?:what(?:'s|s)? (?!a\b|with\b)|when(?:'s|s)? (?:is|are|was|were|did|do|does|will|should|can|must|shall|have|has|am|to|would|could|the|our|my|are)|when's|where(?:'s|s|\b)|how (?:many|much|are|is|do|does|did|long|old|have|has|well|about|come|can|will|should|to|goes|would|be|was|were|am|good)|how's|hows|which|who|who's|whose|is (?!done)|are (?!rooted)|am i|did (?:i|we|the|my|they|it|you)\b|do (?:i|we|the|my|they|you|any)\b|does|have (?:i|we|the|my|they|you|any)\b|has (?:the|my|it|anyone|any)\b|will (?:i|we|the|my|they|it|there|this|these)\b|can (?:i|you|we|they)\b|could (?:i|you|we)\b|should (?:i|we|they|the)\b|shall (?:i|we)\b|any (?:news|sign|signs|update|updates|roots|idea|jobs|word|luck|progress|change|chance|frost)|anything (?:due|to do|need|needs|ready|for)|is there|are there|whats|wheres|hows|whens|what way)\b/;
+  /^(?:what(?:'s|s)? (?!a\b|with\b)|when(?:'s|s)? (?:is|are|was|were|did|do|does|will|should|can|must|shall|have|has|am|to|would|could|the|our|my|are)|when's|where(?:'s|s|\b)|how (?:many|much|are|is|do|does|did|long|old|have|has|well|about|come|can|will|should|to|goes|would|be|was|were|am|good)|how's|hows|which|who|who's|whose|is (?!done)|are (?!rooted)|am i|did (?:i|we|the|my|they|it|you)\b|do (?:i|we|the|my|they|you|any)\b|does|have (?:i|we|they|you|any)\b|have (?:the|my)\b(?=.*\b(?:yet|rooted|taken|struck|got roots)\b)|has (?:the|my|it|anyone|any)\b|will (?:i|we|the|my|they|it|there|this|these)\b|can (?:i|you|we|they)\b|could (?:i|you|we)\b|should (?:i|we|they|the)\b|shall (?:i|we)\b|any (?:news|sign|signs|update|updates|roots|idea|jobs|word|luck|progress|change|chance|frost)|anything (?:due|to do|need|needs|ready|for)|is there|are there|whats|wheres|hows|whens|what way)\b/;

@@ -32,7 +32,7 @@ export const pinchRules: readonly Rule[] = [
   {
     name: 'tips out <plant>',
     kind: 'pinch',
-    head: 'tips|tops|heads out|off|pinched|nipped',
+    head: 'tips|tops|heads be~? out|off|pinched|nipped',
     shape: 'object',
     when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 5, 'plant'),
   },

@@ -92,25 +92,22 @@ function matchAt(
   list: readonly Element[],
   pieces: readonly Piece[],
   start: number,
+  from = 0,
 ): { to: number; own: number[] } | undefined {
   const own: number[] = [];
   let at = start;
-  for (let n = 0; n < list.length; n++) {
+  for (let n = from; n < list.length; n++) {
     const element = list[n];
     if (!element) break;
     if ('gap' in element) {
-      const next = list[n + 1];
-      if (!next || 'gap' in next) return undefined;
-      let skipped = 0;
-      while (skipped <= GAP_LIMIT) {
-        const piece = pieces[at];
+      // What follows a gap may stand at any of the next pieces up to a break; the nearest that lets the rest fit wins.
+      for (let next = at; next <= at + GAP_LIMIT; next++) {
+        const piece = pieces[next];
         if (!piece || piece.is === 'break') return undefined;
-        if (next.test(piece)) break;
-        at++;
-        skipped++;
+        const rest = matchAt(list, pieces, next, n + 1);
+        if (rest) return { to: rest.to, own: [...own, ...rest.own] };
       }
-      if (skipped > GAP_LIMIT) return undefined;
-      continue;
+      return undefined;
     }
     const piece = pieces[at];
     if (piece && element.test(piece)) {

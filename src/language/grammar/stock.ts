@@ -6,7 +6,17 @@ const STOCK =
   /^(?:stock|tuber|tubers|crown|crowns|mother|parent|stockplant|stool|stools|rootstock|rhizome|rhizomes)$/;
 const YOUNG =
   /^(?:plug|plugs|rooted|liner|liners|plantlets|plantlet|young|plugplants|babies|divisions|starter|starters|plantling|tubestock)$/;
-const ofStock = (pieces: readonly Piece[], _f: number, to: number): boolean => followsWord(pieces, to, STOCK);
+const ofStock = (pieces: readonly Piece[], _f: number, to: number): boolean =>
+  followsWord(pieces, to, STOCK) ||
+  pieces
+    .slice(to)
+    .some(
+      (piece, at, rest) =>
+        piece.is === 'word' &&
+        /^(?:take|taking)$/.test(piece.text) &&
+        /^cuttings$/.test(wordAt(rest, at + 1)) &&
+        /^(?:from|off|of)$/.test(wordAt(rest, at + 2)),
+    );
 const anyStock = (pieces: readonly Piece[]): boolean =>
   pieces.some((piece) => piece.is === 'word' && STOCK.test(piece.text));
 const ofYoung = (pieces: readonly Piece[], f: number, _to: number): boolean =>
@@ -148,8 +158,9 @@ export const stockRules: readonly Rule[] = [
     kind: 'stock',
     head: 'wake~past|start~past|bring~past|coax~past up|off?',
     shape: 'object',
-    when: (p, f, t) =>
-      (ofStock(p, f, t) || followsWord(p, t, /^growth$/)) && p.some(({ is }) => is === 'plant'),
+    when: (p, _f, t) =>
+      (anyStock(p) || p.slice(t).some((piece) => piece.is === 'word' && piece.text === 'growth')) &&
+      p.some(({ is }) => is === 'plant'),
   },
   {
     name: '<count> <plant> tubers started',

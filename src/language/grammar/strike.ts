@@ -66,7 +66,9 @@ const bareCuttings = (pieces: readonly Piece[], from: number, _to: number): bool
       (told.test(piece.text) ||
         (piece.verb !== undefined &&
           at !== from &&
-          !/^(?:heel|root|water|place|tip|stem|leaf|pot|bed|cut|cutting|cuttings|shade)$/.test(piece.text) &&
+          !/^(?:heel|root|water|compost|place|tip|stem|leaf|pot|bed|cut|cutting|cuttings|shade)$/.test(
+            piece.text,
+          ) &&
           !/^(?:push|put|go|do|tuck|pop|dip|stick)$/.test(piece.verb.lemma))),
   );
 };
@@ -81,6 +83,23 @@ const allSlots = (pieces: readonly Piece[]): boolean =>
   );
 
 export const strikeRules: readonly Rule[] = [
+  {
+    name: 'filled a tray with <plant>',
+    kind: 'strike',
+    head: 'fill~past .. with|of',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'plant', 'count', 'cutting') &&
+      p.slice(f, t).some(({ is }) => is === 'pots' || is === 'size'),
+  },
+  {
+    name: 'let me snip <count> off <plant>',
+    kind: 'strike',
+    head: 'let~ me|us snip~|take~|cut~|have|nick~|pinch~',
+    shape: 'object',
+    when: (p, _f, t) =>
+      follows(p, t, 'plant', 'count') && (followsWord(p, t, CUTTINGS) || followsWord(p, t, /^(?:off|from)$/)),
+  },
   {
     name: 'took <count> cuttings of <plant>',
     kind: 'strike',

@@ -13,7 +13,7 @@ export const undoRules: readonly UndoRule[] = [
   {
     name: 'undo that',
     pattern: new RegExp(
-      `^${OPEN}(?:undo|scrap|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|unlog|lose|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: ${THAT})?(?: please| pls| thanks| then| again| out| off| sorry| mate| would you| will you| wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?| i (?:got|had) (?:it|that) wrong| it was (?:wrong|a mistake)| it's wrong| that was (?:wrong|a mistake)| its wrong| mistake| my mistake| i made a mistake)*$`,
+      `^${OPEN}(?:undo|del|scrap|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|unlog|lose|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: ${THAT})?(?: please| pls| thanks| then| again| out| off| sorry| mate| would you| will you| wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?| i (?:got|had) (?:it|that) wrong| it was (?:wrong|a mistake)| it's wrong| that was (?:wrong|a mistake)| its wrong| mistake| my mistake| i made a mistake)*$`,
     ),
   },
   {
