@@ -1,31 +1,31 @@
-/** Builds the real things and introduces them to each other; one clear line and exit 1 where that cannot be. */
+/** Starts the program: the real clock, files and network, and one clear line and exit 1 where a start cannot be. */
 import { randomInt } from 'node:crypto';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { userInfo } from 'node:os';
 import { basename, join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { machineClock } from './calendar/clock.js';
-import type { Channel } from './channels/channel.js';
-import { Desk } from './channels/desk.js';
 import { type BotApi, BotFault, connectBot } from './channels/telegram.js';
-import { TelegramChannel } from './channels/telegram-channel.js';
+import { type Hear, TelegramChannel } from './channels/telegram-channel.js';
 import type { BotSelf } from './channels/telegram-update.js';
 import { Terminal } from './channels/terminal.js';
-import { Admission, spacedCode } from './conversation/admission.js';
-import { keptBooks } from './conversation/kept-books.js';
-import type { Incoming } from './conversation/turn.js';
-import { chatById } from './ledger/chats.js';
+import { Admission, type AdmissionPolicy, spacedCode } from './conversation/admission.js';
+import { contextOf } from './conversation/reading.js';
+import { runErrand } from './errands.js';
+import { crops } from './horticulture/crops.js';
+import { keepDailyBackups } from './ledger/daily-backup.js';
 import { LedgerFault } from './ledger/database.js';
 import { type LedgerFile, openLedgerFile } from './ledger/ledger-file.js';
-import { firstLedger, ledgerNamed } from './ledger/ledgers.js';
+import { ledgerNamed } from './ledger/ledgers.js';
 import { createLog, type Log, traced } from './log.js';
 import { Addresses } from './post/addresses.js';
-import { Delivery } from './post/delivery.js';
 import { Heartbeat } from './post/heartbeat.js';
 import { Inbox } from './post/inbox.js';
-import { Outbox } from './post/outbox.js';
-import { Waking } from './post/waking.js';
+import { Program } from './program.js';
 import { type Growers, readSettings, type Settings, SettingsFault } from './settings.js';
+import { openTranscriber } from './voice/engines.js';
+import type { Transcriber } from './voice/transcriber.js';
+import { vocabularyOf } from './voice/vocabulary.js';
 import { channelWords } from './words/channel-words.js';
 import { doorWords } from './words/door-words.js';
 
@@ -35,6 +35,15 @@ const END_MS = 4_500;
 
 /** The start cannot be; the message is one line that says what to do. */
 class StartFault extends Error {}
+
+interface Here {
+  readonly settings: Settings;
+  readonly ledger: LedgerFile;
+  readonly log: Log;
+  readonly stop: AbortSignal;
+  readonly admission: Admission;
+  readonly program: Program;
+}
 
 const now = () => machineClock.now();
 
@@ -55,119 +64,80 @@ async function main(): Promise<void> {
 
 async function run(settings: Settings, ledger: LedgerFile, log: Log, stop: AbortSignal): Promise<void> {
   const { database } = ledger;
-  const atomically = <T>(work: () => T): T => database.transaction(work);
-  const outbox = new Outbox(database);
+  const { dataFolder, zone } = settings;
   const admission = new Admission(database, policyOf(settings.growers), randomInt);
-  const desk = new Desk({
-    outbox,
-    now,
-    atomically,
-    takeTurn: (incoming) => takeTurn(incoming),
-    pieces: (said) => (said.chat.split(':')[0] === channel.name ? channel.pieces(said) : []),
-    threadOf: (chat) => chatById(database, chat)?.thread,
-    queued: () => delivery.wake(),
-  });
-  const books = keptBooks({
+  const program: Program = new Program({
     database,
-    queue: (ledgerId, said) => desk.queue(said, ledgerId),
+    clock: machineClock,
+    log,
+    zone,
     ...(settings.ledger !== undefined ? { terminalLedger: settings.ledger } : {}),
+    admission,
+    runErrand: (errand, incoming) =>
+      runErrand(errand, incoming, { admission, now, worldOf: (speaker) => program.worldOf(speaker) }),
   });
-
-  const takeTurn = (incoming: Incoming): void => {
-    if (channel.name !== 'terminal') {
-      const admitted = admission.admit(incoming, now());
-      if (!admitted.in) {
-        if (admitted.say !== null)
-          desk.queue({ chat: incoming.chat, key: `door-${incoming.message}`, text: admitted.say });
-        return;
-      }
-    }
-    const { id } = books.ledgerOf(incoming.chat, incoming.from, incoming.group, incoming.at);
-    const line = books.linesAfter(id, 0).length + 1;
-    const date = '2026-01-01' as never;
-    books.append(id, {
-      line,
-      at: incoming.at,
-      postedAt: now(),
-      by: incoming.from.name,
-      source: { chat: incoming.chat, message: incoming.message },
-      what: { kind: 'remark', text: incoming.text ?? '', date },
-    });
-    desk.queue(
-      { chat: incoming.chat, key: `noted-${incoming.message}`, text: `Noted: ${incoming.text}` },
-      id,
-    );
-    waking.touched(id);
-  };
-
-  const waking = new Waking({
-    database,
-    clock: machineClock,
-    log,
-    look: () => null,
-    queued: () => delivery.wake(),
-  });
-  const channel: Channel = settings.botToken ? await telegram(settings.botToken) : terminal();
-  const delivery = new Delivery({
-    channel: channel.name,
-    database,
-    outbox,
-    clock: machineClock,
-    log,
-    limits: channel.limits,
-    isGroup: (chat) => channel.isGroup(chat),
-    send: (letter) => channel.send(letter),
-    recheck: () => 'holds',
-  });
-  atomically(() => firstLedger(database, now()));
-  delivery.start();
-  waking.start();
-  await channel.run(stop);
-  waking.stop();
-  await Promise.race([delivery.settled(), sleep(LAST_REPLIES_MS, undefined, { ref: false })]);
-  await delivery.stop();
-  if (channel.name !== 'terminal') log.info('stopped');
-
-  async function telegram(token: string): Promise<Channel> {
-    const api = connectBot({ token, root: settings.botApiRoot });
-    const code = atomically(() => admission.ownerCode(now()));
-    if (code !== null) process.stdout.write(`${doorWords.ownerCode(spacedCode(code))}\n`);
-    const self = await introduce(api, log, stop);
-    log.info('started', { bot: self.id });
-    const heartbeat = new Heartbeat(join(settings.dataFolder, 'heartbeat.json'), now, log);
-    return new TelegramChannel({
-      api,
-      self,
-      inbox: new Inbox(database),
-      addresses: new Addresses(database, machineClock),
-      desk,
-      log,
-      now,
-      atomically,
-      passes: (fault) => fault instanceof LedgerFault,
-      wake: () => delivery.wake(),
-      beat: () => heartbeat.beat(),
-    });
+  const here: Here = { settings, ledger, log, stop, admission, program };
+  const stopBackups = keepDailyBackups({ database, dataFolder, clock: machineClock, zone, log });
+  try {
+    if (settings.botToken) await serveTelegram(here, settings.botToken);
+    else await serveTerminal(here);
+    await Promise.race([program.allSaid(), sleep(LAST_REPLIES_MS, undefined, { ref: false })]);
+  } finally {
+    await program.stop();
+    await stopBackups();
   }
+}
 
-  function terminal(): Channel {
-    if (settings.ledger !== undefined && !ledgerNamed(database, settings.ledger))
-      throw new StartFault(`SLIPNOTE_LEDGER is "${settings.ledger}": there is no ledger of that name.`);
-    return new Terminal({
-      input: process.stdin,
-      output: process.stdout,
-      interactive: Boolean(process.stdin.isTTY),
-      name: userInfo().username,
-      now,
-      desk,
-      allSaid: () => delivery.settled(),
-      failed: (fault) => {
-        log.error('note set aside', traced(fault));
-        return channelWords.setAside;
-      },
-      save: (name, bytes) => savePaper(settings.dataFolder, name, bytes),
-    });
-  }
+async function serveTelegram(
+  { settings, ledger, log, stop, admission, program }: Here,
+  token: string,
+): Promise<void> {
+  const { database } = ledger;
+  const api = connectBot({ token, root: settings.botApiRoot });
+  const code = database.transaction(() => admission.ownerCode(now()));
+  if (code !== null) process.stdout.write(`${doorWords.ownerCode(spacedCode(code))}\n`);
+  const self = await introduce(api, log, stop);
+  log.info('started', { bot: self.id });
+  const heartbeat = new Heartbeat(join(settings.dataFolder, 'heartbeat.json'), now, log);
+  const transcriber = openTranscriber(settings.speech, { dataFolder: settings.dataFolder });
+  const channel = new TelegramChannel({
+    api,
+    self,
+    inbox: new Inbox(database),
+    addresses: new Addresses(database, machineClock),
+    desk: program.desk,
+    log,
+    now,
+    atomically: (work) => database.transaction(work),
+    passes: (fault) => fault instanceof LedgerFault,
+    hear: hearingWith(transcriber, program, log),
+    wake: () => program.wake(),
+    beat: () => heartbeat.beat(),
+  });
+  await program.serve(channel, stop, () => heartbeat.alive);
+  heartbeat.stop();
+  await transcriber.close();
+  log.info('stopped');
+}
+
+async function serveTerminal({ settings, ledger, log, stop, program }: Here): Promise<void> {
+  if (settings.ledger !== undefined && !ledgerNamed(ledger.database, settings.ledger))
+    throw new StartFault(`SLIPNOTE_LEDGER is "${settings.ledger}": there is no ledger of that name.`);
+  const terminal = new Terminal({
+    input: process.stdin,
+    output: process.stdout,
+    interactive: Boolean(process.stdin.isTTY),
+    name: userInfo().username,
+    now,
+    desk: program.desk,
+    allSaid: () => program.allSaid(),
+    failed: (fault) => {
+      log.error('note set aside', traced(fault));
+      return channelWords.setAside;
+    },
+    save: (name, bytes) => savePaper(settings.dataFolder, name, bytes),
+  });
+  await program.serve(terminal, stop);
 }
 
 /** Asks the Bot API who the bot is, again and again while it cannot be reached; a token that it refuses ends the start. */
@@ -182,18 +152,25 @@ async function introduce(api: BotApi, log: Log, stop: AbortSignal): Promise<BotS
           `BOT_TOKEN is refused by the Bot API (${fault.why}): set it to the token that BotFather gave, whole.`,
         );
       log.warn('Bot API not reached', { why: fault.why, failures: failures + 1 });
-      await sleep(
-        fault.waitSeconds * 1000 || Math.min(500 * 2 ** Math.min(failures, 10), 30_000),
-        undefined,
-        {
-          signal: stop,
-        },
-      );
+      const waitMs = fault.waitSeconds * 1000 || Math.min(500 * 2 ** Math.min(failures, 10), 30_000);
+      await sleep(waitMs, undefined, { signal: stop });
     }
   }
 }
 
-function policyOf(growers: Growers): ConstructorParameters<typeof Admission>[1] {
+/** Hears a voice note with the names that the chat's ledger knows. */
+function hearingWith(transcriber: Transcriber, program: Program, log: Log): Hear {
+  const cropNames = crops.map(({ name }) => name);
+  return async (incoming, audio) => {
+    const known = contextOf(program.worldOf(incoming).ledger);
+    const hearing = await transcriber.transcribe(audio, vocabularyOf(known, cropNames));
+    if (hearing.kind === 'heard') return { words: hearing.words, seconds: hearing.seconds };
+    log.warn('voice note not heard', { why: hearing.kind });
+    return null;
+  };
+}
+
+function policyOf(growers: Growers): AdmissionPolicy {
   return growers.kind === 'listed'
     ? { kind: 'listed', ids: growers.ids.map((id) => `telegram:${id}`) }
     : growers;

@@ -8,6 +8,8 @@ const root = resolve(import.meta.dirname, '../src');
 const everything = ['*'];
 const mayImport: Record<string, readonly string[]> = {
   main: everything,
+  program: everything,
+  errands: everything,
   'command-line': everything,
   channels: ['conversation', 'post', 'voice', 'words'],
   conversation: ['language', 'outlook', 'ledger', 'horticulture', 'words', 'calendar'],

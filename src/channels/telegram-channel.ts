@@ -17,8 +17,8 @@ import { sendLetter, telegramPieces } from './telegram-letters.js';
 import { pollUpdates } from './telegram-poll.js';
 import { type BotSelf, type Received, readUpdate, type SentFile } from './telegram-update.js';
 
-/** What a voice note says, with the probability of each word. */
-export type Hear = (audio: Uint8Array) => Promise<NonNullable<Incoming['heard']>>;
+/** What a voice note says, with the probability of each word; null where it cannot be heard. */
+export type Hear = (incoming: Incoming, audio: Uint8Array) => Promise<NonNullable<Incoming['heard']> | null>;
 
 export interface TelegramPorts {
   readonly api: BotApi;
@@ -31,16 +31,18 @@ export interface TelegramPorts {
   readonly atomically: (work: () => void) => void;
   /** Whether a fault passes by itself, a full disk for one, so that the same update is tried again. */
   readonly passes: (fault: unknown) => boolean;
-  /** Absent where no speech engine is installed. */
-  readonly hear?: Hear;
+  readonly hear: Hear;
   /** Something may be sent that could not before. */
   readonly wake: () => void;
   readonly beat: () => void;
 }
 
 const FILE_BYTES = 10_000_000;
-/** Taken and not yet dealt with: past that, polling waits, and the Bot API keeps the rest. */
-const IN_HAND = 300;
+/**
+ * Taken and not yet dealt with: past that, polling waits, and the Bot API keeps the rest. So many that a chat which
+ * floods does not keep the others' messages from being seen; each is a kilobyte or so.
+ */
+const IN_HAND = 5_000;
 const RETRY_MS = 5_000;
 
 export class TelegramChannel implements Channel {
@@ -184,7 +186,6 @@ export class TelegramChannel implements Channel {
 
   private async withFiles(received: Extract<Received, { kind: 'said' }>): Promise<Incoming> {
     const { incoming, voice, document } = received;
-    const { hear } = this.ports;
     if (document) {
       const bytes = await this.fetched(document);
       return bytes
@@ -192,8 +193,9 @@ export class TelegramChannel implements Channel {
         : { ...incoming, other: 'unknown' };
     }
     if (!voice) return incoming;
-    const audio = hear ? await this.fetched(voice) : null;
-    return audio && hear ? { ...incoming, heard: await hear(audio) } : { ...incoming, other: 'voice' };
+    const audio = await this.fetched(voice);
+    const heard = audio && (await this.ports.hear(incoming, audio));
+    return heard ? { ...incoming, heard } : { ...incoming, other: 'voice' };
   }
 
   /** Null where it is too large or cannot be had. */

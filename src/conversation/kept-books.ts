@@ -2,7 +2,7 @@
 import type { Instant } from '../calendar/clock.js';
 import { chatById, pointChat } from '../ledger/chats.js';
 import type { Database } from '../ledger/database.js';
-import { addMember } from '../ledger/growers.js';
+import { addMember, isGrower } from '../ledger/growers.js';
 import { appendLine, readJournal } from '../ledger/journal.js';
 import {
   atTheMachine,
@@ -53,7 +53,7 @@ export function keptBooks({ database, queue, terminalLedger }: BooksPorts): Book
       const known = chatById(database, chat);
       const ledger = known?.ledger ?? ledgerForNewChat(from.id, group, at);
       if (!known) pointChat(database, chat, ledger);
-      if (group) addMember(database, ledger, from.id, at);
+      if (group && isGrower(database, from.id)) addMember(database, ledger, from.id, at);
       return nameOf(ledger);
     },
     ledgersOf: (grower) =>

@@ -70,7 +70,12 @@ export function moveChat(database: Database, from: string, to: string): void {
       reopenChat(database, to);
       database.run('DELETE FROM chats WHERE id = ?', from);
     }
-    database.run('UPDATE OR REPLACE talks SET chat = ? WHERE chat = ?', to, from);
+    // The new chat numbers its messages from 1 again: those heard before must not pass for them.
+    database.run(
+      `UPDATE OR REPLACE talks SET chat = ?, talk = json_set(talk, '$.heard', json('[]')) WHERE chat = ?`,
+      to,
+      from,
+    );
     database.run('UPDATE OR REPLACE offered SET chat = ? WHERE chat = ?', to, from);
     database.run('UPDATE outbox SET chat = ? WHERE chat = ? AND settled_at IS NULL', to, from);
   });

@@ -4,11 +4,14 @@ import type { Log } from '../log.js';
 
 const WRITTEN_EVERY_MS = 10_000;
 const WATCHED_EVERY_MS = 60_000;
+/** A poll and its retries take no longer. */
+const QUIET_MS = 90_000;
 /** Polls end every 25 seconds: several of them failed by then. */
 const SILENT_MS = 300_000;
 
 export class Heartbeat {
   private lastBeat = performance.now();
+  private hasBeaten = false;
   private lastWritten = -Infinity;
   private readonly watch: NodeJS.Timeout;
 
@@ -24,6 +27,7 @@ export class Heartbeat {
   /** A poll got through. */
   beat(): void {
     this.lastBeat = performance.now();
+    this.hasBeaten = true;
     if (this.lastBeat - this.lastWritten < WRITTEN_EVERY_MS) return;
     this.lastWritten = this.lastBeat;
     try {
@@ -36,6 +40,11 @@ export class Heartbeat {
     } catch (fault) {
       this.log.warn('heartbeat not written', { code: (fault as NodeJS.ErrnoException).code ?? null });
     }
+  }
+
+  /** Whether a poll got through lately. */
+  get alive(): boolean {
+    return this.hasBeaten && performance.now() - this.lastBeat < QUIET_MS;
   }
 
   stop(): void {

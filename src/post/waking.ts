@@ -7,6 +7,10 @@ export interface WakingPorts {
   readonly database: Database;
   readonly clock: Clock;
   readonly log: Log;
+  /** All of the work or nothing. */
+  readonly atomically: (work: () => void) => void;
+  /** Whether what is said would get out: while it would not, looking waits, so that one look catches up on all. */
+  readonly ready: () => boolean;
   /**
    * Queues what the ledger has to say at this moment, within the transaction around it, and answers when to look again;
    * null where nothing is in sight. What was queued before under the same key is not queued again.
@@ -24,6 +28,7 @@ const CLOCK_SET_MS = 30_000;
 const SETTLING_MS = 3_000;
 /** What a fault in looking costs: the ledger waits, the others do not. */
 const AFTER_FAULT_MS = 600_000;
+const NOT_READY_MS = 2_000;
 /** So many ledgers, then messages get their turn. */
 const AT_A_TIME = 10;
 
@@ -56,6 +61,7 @@ export class Waking {
 
   private tick(): void {
     if (this.stopped) return;
+    if (!this.ports.ready()) return this.sleep(NOT_READY_MS);
     try {
       this.noticeSetClock();
       this.lookAtSome();
@@ -78,9 +84,9 @@ export class Waking {
   }
 
   private lookAt(ledger: number, now: Instant): void {
-    const { database, look, log } = this.ports;
+    const { database, atomically, look, log } = this.ports;
     try {
-      database.transaction(() => {
+      atomically(() => {
         const next = look(ledger, now);
         if (next === null) database.run('DELETE FROM wakings WHERE ledger = ?', ledger);
         else this.set(ledger, Math.max(next, now + 1_000));

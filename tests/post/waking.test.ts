@@ -16,9 +16,18 @@ function setUp(look: (ledger: number, now: number) => number | null, ledgers = 1
   migrate(database, ':memory:');
   for (let count = 0; count < ledgers; count++) createLedger(database, `l${count}`, null, 0);
   const clock = new SetClock(1_000_000);
-  const waking = new Waking({ database, clock, log: silentLog, look, queued: () => undefined });
+  const reached = { now: true };
+  const waking = new Waking({
+    database,
+    clock,
+    log: silentLog,
+    look,
+    atomically: (work) => database.transaction(work),
+    ready: () => reached.now,
+    queued: () => undefined,
+  });
   running.push(waking);
-  return { database, clock, waking };
+  return { database, clock, waking, reached };
 }
 
 describe('waking', () => {
@@ -53,6 +62,22 @@ describe('waking', () => {
     waking.start();
     expect(seen).toEqual([2, 3]);
     expect(database.all('SELECT ledger, at FROM wakings')).toEqual([{ ledger: 1, at: 1_600_000 }]);
+  });
+
+  it('waits while nothing would get out, and then looks once', async () => {
+    const times: number[] = [];
+    const { waking, reached, clock } = setUp((_, now) => {
+      times.push(now);
+      return null;
+    });
+    reached.now = false;
+    waking.start();
+    clock.set(1_000_000 + 3_600_000);
+    await sleep(50);
+    expect(times).toEqual([]);
+    reached.now = true;
+    await sleep(2_100);
+    expect(times).toEqual([1_000_000 + 3_600_000]);
   });
 
   it('looks at all again when the clock was set back by hours', async () => {

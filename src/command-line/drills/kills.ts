@@ -23,8 +23,14 @@ export const kills: Drill = {
         const writers = growers.filter(() => chance() < 0.05);
         for (const source of sayAll(writers, 1, firstAt + kill * 3600)) expected.add(source);
         const program = bot.start();
-        // A start takes some 400 ms: kills fall before, into and after the handling of what came in.
-        await sleep(250 + chance() * 700);
+        // Most kills fall while notes are handled and answered, some into the start.
+        if (chance() < 0.8)
+          await until(
+            () => program.stderr.includes('"started"'),
+            20_000,
+            () => program.stderr,
+          );
+        await sleep(chance() * 600);
         await program.kill();
       }
       bot.start();

@@ -1,0 +1,209 @@
+/** The parts of the running program introduced to each other: conversation, ledger and post, whatever the channel. */
+import type { Clock, Instant } from './calendar/clock.js';
+import { localTime } from './calendar/zone.js';
+import type { Channel } from './channels/channel.js';
+import { Desk } from './channels/desk.js';
+import { keyWithinChat } from './channels/letter.js';
+import type { Admission } from './conversation/admission.js';
+import { keptBooks } from './conversation/kept-books.js';
+import { stillTrue } from './conversation/prompting.js';
+import { Session } from './conversation/session.js';
+import type { Incoming, Outgoing } from './conversation/turn.js';
+import type { Errand } from './conversation/world.js';
+import { chatById, chatsOfLedger } from './ledger/chats.js';
+import type { Database } from './ledger/database.js';
+import { atTheMachine, firstLedger } from './ledger/ledgers.js';
+import { type Log, traced } from './log.js';
+import { civilMoment, isQuiet } from './outlook/digest-time.js';
+import { Delivery, type Recheck } from './post/delivery.js';
+import { Outbox, type WaitingLetter } from './post/outbox.js';
+import { Waking } from './post/waking.js';
+
+/** What an errand brings back; null where it is done without a word. */
+export type RunErrand = (
+  errand: Errand,
+  incoming: Incoming,
+) => Promise<Omit<Outgoing, 'chat' | 'key'> | null>;
+
+export interface ProgramParts {
+  readonly database: Database;
+  readonly clock: Clock;
+  readonly log: Log;
+  /** Zone of a ledger whose growers have set none. */
+  readonly zone: string;
+  /** Name of the ledger that the terminal writes to; the owner's own without. */
+  readonly terminalLedger?: string;
+  readonly admission: Admission;
+  readonly runErrand: RunErrand;
+}
+
+type Task = { readonly errand: Errand; readonly incoming: Incoming };
+
+export class Program {
+  readonly outbox: Outbox;
+  readonly desk: Desk;
+  private session: Session;
+  private channel: Channel | undefined;
+  private delivery: Delivery | undefined;
+  private waking: Waking | undefined;
+  private tasks: Task[] = [];
+
+  constructor(private readonly parts: ProgramParts) {
+    const { database, clock } = parts;
+    this.atomically(() => firstLedger(database, clock.now()));
+    this.outbox = new Outbox(database);
+    this.desk = new Desk({
+      outbox: this.outbox,
+      now: () => clock.now(),
+      atomically: (work) => this.atomically(work),
+      takeTurn: (incoming) => this.takeTurn(incoming),
+      pieces: (said) => (this.serves(said.chat) ? (this.channel?.pieces(said) ?? []) : []),
+      threadOf: (chat) => chatById(database, chat)?.thread,
+      queued: () => this.afterCommit(),
+    });
+    this.session = this.freshSession();
+  }
+
+  /** Runs a channel until the signal or its end. `reached` tells whether what is said would get out. */
+  async serve(channel: Channel, stop: AbortSignal, reached: () => boolean = () => true): Promise<void> {
+    const { database, clock, log } = this.parts;
+    this.channel = channel;
+    const delivery = new Delivery({
+      channel: channel.name,
+      database,
+      outbox: this.outbox,
+      clock,
+      log,
+      limits: channel.limits,
+      isGroup: (chat) => channel.isGroup(chat),
+      send: (letter) => channel.send(letter),
+      recheck: (letter) => this.recheck(letter),
+    });
+    const waking = new Waking({
+      database,
+      clock,
+      log,
+      ready: reached,
+      atomically: (work) => this.atomically(work),
+      look: (ledger, now) => this.look(ledger, now),
+      queued: () => delivery.wake(),
+    });
+    this.delivery = delivery;
+    this.waking = waking;
+    delivery.start();
+    waking.start();
+    await channel.run(stop);
+    waking.stop();
+  }
+
+  /** Something may be sent that could not before. */
+  wake(): void {
+    this.delivery?.wake();
+  }
+
+  /** Resolves when all that is due has been said. */
+  allSaid(): Promise<void> {
+    return this.delivery?.settled() ?? Promise.resolve();
+  }
+
+  /** Resolves when what is being sent has been marked; sends nothing more. */
+  async stop(): Promise<void> {
+    this.waking?.stop();
+    await this.delivery?.stop();
+  }
+
+  /** The world of a chat, for what draws, exports and hears. */
+  worldOf(incoming: Pick<Incoming, 'chat' | 'from' | 'group'>) {
+    return this.session.world(incoming, this.parts.clock.now());
+  }
+
+  private takeTurn(incoming: Incoming): void {
+    const { admission, clock } = this.parts;
+    const now = clock.now();
+    this.tasks = [];
+    if (incoming.from.id !== atTheMachine) {
+      const admitted = admission.admit(incoming, now);
+      if (!admitted.in) {
+        if (admitted.say !== null)
+          this.desk.queue({ chat: incoming.chat, key: `door-${incoming.message}`, text: admitted.say });
+        return;
+      }
+    }
+    this.tasks = this.session.turn(incoming, now).map((errand) => ({ errand, incoming }));
+    const ledger = chatById(this.parts.database, incoming.chat)?.ledger;
+    if (ledger !== undefined) this.waking?.touched(ledger);
+  }
+
+  private afterCommit(): void {
+    for (const task of this.tasks.splice(0)) void this.runTask(task);
+    this.delivery?.wake();
+  }
+
+  private async runTask({ errand, incoming }: Task): Promise<void> {
+    try {
+      const said = await this.parts.runErrand(errand, incoming);
+      if (said)
+        this.desk.say({
+          chat: incoming.chat,
+          key: `errand-${incoming.message}`,
+          replyTo: incoming.message,
+          ...said,
+        });
+    } catch (fault) {
+      this.parts.log.error('errand failed', { errand: errand.kind, ...traced(fault) });
+    }
+  }
+
+  /** Queues what a ledger's chats are to hear at this moment; answers when to look again. */
+  private look(ledger: number, now: Instant): Instant | null {
+    const moments = chatsOfLedger(this.parts.database, ledger)
+      .filter(({ id, closedAt }) => this.serves(id) && closedAt === undefined)
+      .flatMap(({ id }) => {
+        const speaker = this.speakerOf(id);
+        this.session.prompt(speaker, now);
+        return this.session.nextMoment(speaker, now) ?? [];
+      });
+    return moments.length > 0 ? Math.min(...moments) : null;
+  }
+
+  private recheck(letter: WaitingLetter): Recheck {
+    const now = this.parts.clock.now();
+    if (chatById(this.parts.database, letter.chat)?.ledger !== letter.ledger) return 'moot';
+    const world = this.session.world(this.speakerOf(letter.chat), now);
+    if (!stillTrue(world, keyWithinChat(letter.key))) return 'moot';
+    const { settings } = world;
+    return isQuiet(localTime(now, settings.zone), settings.quiet)
+      ? { notBefore: civilMoment(now, settings) }
+      : 'holds';
+  }
+
+  /** Of what is said unasked: in a chat of one, that one; in a group nobody. */
+  private speakerOf(chat: string): Pick<Incoming, 'chat' | 'from' | 'group'> {
+    return { chat, group: this.channel?.isGroup(chat) ?? false, from: { id: chat, name: '' } };
+  }
+
+  private serves(chat: string): boolean {
+    return chat.split(':')[0] === this.channel?.name;
+  }
+
+  /** What a session remembers of the ledger may never have been committed: after a fault it reads anew. */
+  private atomically<T>(work: () => T): T {
+    try {
+      return this.parts.database.transaction(work);
+    } catch (fault) {
+      this.session = this.freshSession();
+      this.tasks = [];
+      throw fault;
+    }
+  }
+
+  private freshSession(): Session {
+    const { database, zone, terminalLedger } = this.parts;
+    const books = keptBooks({
+      database,
+      queue: (ledger, said) => this.desk.queue(said, ledger),
+      ...(terminalLedger !== undefined ? { terminalLedger } : {}),
+    });
+    return new Session(books, zone);
+  }
+}

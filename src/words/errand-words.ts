@@ -1,0 +1,7 @@
+/** What is said to errands outside the ledger. */
+
+export const errandWords = {
+  exported: (lines: number): string =>
+    `Here is the ledger, ${lines} ${lines === 1 ? 'line' : 'lines'} of it.`,
+  fromCommandLine: 'Whoever runs this bot can make that on its machine; here I cannot send it yet.',
+} as const;
