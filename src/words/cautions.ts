@@ -16,6 +16,12 @@ export function cautionWords(caution: string, crop: string | null): string | nul
       return `Take care: ${plant} has thorns; stout gloves and eyes out of the way.`;
     case 'protectedVarieties':
       return `Some varieties of ${plant} are protected: those may not be multiplied, least of all for sale, without leave. Your local rules decide.`;
+    case 'diseaseHygiene':
+      return `Take care: blight travels on blades; clean them between plants of ${plant}.`;
+    case 'keepContained':
+      return `Take care: ${plant} spreads at the root; keep it in pots.`;
+    case 'noPinchBeforePotting':
+      return `Take care: ${plant} is not pinched before it is potted on; wounds that early let gall in.`;
     default:
       return null;
   }

@@ -1,8 +1,8 @@
 /** What comes next for a batch, as its receipt says it: from when, and on what ground. */
 import type { Due } from '../outlook/due.js';
-import type { RootingOutlook } from '../outlook/rooting-outlook.js';
+import { rootsExpected } from './due-reason.js';
 import { tellWords } from './prompts.js';
-import { capital, dayWords, spanWords, type Speech } from './speech.js';
+import { capital, dayWords, type Speech } from './speech.js';
 
 /** "Look for roots from Thu 12 Mar; half should be ready 14–22 Mar (10–14 days is usual, a starting guess)." */
 export function nextWords(due: Due, speech: Speech & { readonly named: boolean }): string {
@@ -15,20 +15,10 @@ export function nextWords(due: Due, speech: Speech & { readonly named: boolean }
 function groundWords({ why }: Due, speech: Speech): string {
   switch (why.because) {
     case 'rootsExpected':
-      return rootingGround(why.rooting, speech);
+      return `; ${rootsExpected(why.rooting, speech)}`;
     case 'plantingNears':
       return `, to go out about ${dayWords(why.plantOutOn, speech)}`;
     default:
       return '';
   }
-}
-
-function rootingGround({ ready, grounds }: RootingOutlook, speech: Speech): string {
-  const { usualDays, usualFrom, earlier, batches } = grounds;
-  const basis = earlier
-    ? `${earlier.within} of ${batches} earlier ${batches === 1 ? 'batch' : 'batches'} took ${earlier.from}–${earlier.to} days`
-    : `${usualDays[0]}–${usualDays[1]} days ${usualFrom === 'grower' ? 'by your word' : 'is usual'}, a starting guess`;
-  const range =
-    ready === null ? '' : `; likely ready ${spanWords({ from: ready.p10, to: ready.p90 }, speech)}`;
-  return `${range} (${basis})`;
 }

@@ -1,6 +1,7 @@
 /** Prompts, their buttons, and the digest around them. */
 import type { Digest } from '../outlook/digest.js';
 import type { Due } from '../outlook/due.js';
+import { dueReason } from './due-reason.js';
 import { temperatureWords } from './plants.js';
 import { capital, dateWords, dayWords, listWords, many, type Speech } from './speech.js';
 
@@ -50,19 +51,21 @@ export function promptWords(due: Due, speech: Speech & { readonly asides?: reado
 function askWords(due: Due, speech: Speech): string {
   const name = nameOf(due);
   const where = due.place ? `, ${due.place}` : '';
+  const reason = dueReason(due, speech);
+  const because = reason === '' ? '' : `\n${capital(reason)}.`;
   switch (due.why.because) {
     case 'rootsExpected':
-      return `${name}${where}: day ${due.why.day}, time to look for roots. How many of ${due.count} have rooted?`;
+      return `${name}${where}: day ${due.why.day}, time to look for roots. How many of ${due.count} have rooted?${because}`;
     case 'rooted':
-      return `${name}${where}: ${many(due.count ?? 0, 'rooted cutting')} to pot on. Done?`;
+      return `${name}${where}: ${many(due.count ?? 0, 'rooted cutting')} to pot on. Done?${because}`;
     case 'grown':
       return `${name}${where}: potted on ${dayWords(due.why.pottedOn, speech)}, time to pinch above ${due.why.pinch.aboveLeafPairs} pairs of leaves. Done?`;
     case 'plantingNears':
-      return `${name}${where}: begin to harden off, so that ${due.count} can go out about ${dateWords(due.why.plantOutOn, speech)}. Begun?`;
+      return `${name}${where}: begin to harden off, so that ${due.count} can go out about ${dateWords(due.why.plantOutOn, speech)}. Begun?${because}`;
     case 'hardened':
-      return `${name}${where}: ${many(due.count ?? 0, 'plant')} may go out now. Planted?`;
+      return `${name}${where}: ${many(due.count ?? 0, 'plant')} may go out now. Planted?${because}`;
     case 'tooFew':
-      return `${name}: ${due.why.want} wanted by ${dateWords(due.why.by, speech)}; ${due.why.take} more cuttings now would make that likely. Taken? Say how many.`;
+      return `${name}: ${due.why.want} wanted by ${dateWords(due.why.by, speech)}; ${due.why.take} more cuttings now would make that likely. Taken? Say how many.${because}`;
     default:
       return tellWords(due, speech);
   }
@@ -116,10 +119,15 @@ export function digestWords({ parts, asides }: Digest, speech: Speech): string {
     ...(place ? [`${capital(place)}:`] : []),
     ...dues.map(
       (due) =>
-        `${place ? '– ' : ''}${capital(due.kind === 'reminder' ? remindWords(due) : tellWords(due, speech))}${due.bestBy < speech.today ? ` (since ${dateWords(due.from, speech)})` : ''}`,
+        `${place ? '– ' : ''}${capital(due.kind === 'reminder' ? remindWords(due) : tellWords(due, speech))}${groundOf(due, speech)}${due.bestBy < speech.today ? ` (since ${dateWords(due.from, speech)})` : ''}`,
     ),
   ]);
   return ['Today:', ...lines, ...asideWords(asides)].join('\n');
+}
+
+/** What no prompt explains is explained where it is told. */
+function groundOf(due: Due, speech: Speech): string {
+  return due.kind === 'bringIn' || due.kind === 'clearOut' ? `: ${dueReason(due, speech)}` : '';
 }
 
 function nameOf({ labels, variety, crop }: Due): string {

@@ -6,7 +6,7 @@ import { digestOf } from '../../outlook/digest.js';
 import { dues } from '../../outlook/dues.js';
 import { type Keeper, memoryKeeper } from '../../outlook/keeper.js';
 import { siteOf } from '../../outlook/site.js';
-import { digestText } from '../../words/digest-text.js';
+import { digestWords } from '../../words/prompts.js';
 import { type Measurement, median, timeEach } from './measurement.js';
 
 const TODAY = asDay('2026-04-15');
@@ -22,6 +22,7 @@ const CROPS = [
   'lavender',
 ];
 const PLACES = ['propagator', 'kitchen windowsill', 'greenhouse'];
+const SPEECH = { wording: 'GB', units: 'metric', today: TODAY } as const;
 const LARGE = { live: 200, past: 200, targets: 8 };
 const SMALL = { live: 12, past: 12, targets: 2 };
 /** So many different growers, each asked for as often as it takes to make 10,000: to forecast for 10,000 cold takes half an hour. */
@@ -62,7 +63,7 @@ function manyGrowers(): readonly Measurement[] {
       today: TODAY,
       lastDay: null,
     });
-    return digest === null ? '' : digestText(digest);
+    return digest === null ? '' : digestWords(digest, SPEECH);
   };
   const [cold = Number.NaN] = timeOnce(() => journals.forEach((_, index) => void morning(index)));
   const start = performance.now();
