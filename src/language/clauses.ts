@@ -137,8 +137,12 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
   const skipLead = (): void => {
     while (at > low) {
       const piece = pieces[at - 1];
-      if (piece?.is !== 'word' || !LEAD.has(piece.text)) break;
-      if (CONJUNCTION.has(piece.text)) break;
+      if (
+        piece?.is !== 'word' ||
+        !(LEAD.has(piece.text) || /^(?:after|fine|well|happy|grand)$/.test(piece.text))
+      )
+        break;
+      if (isCut(pieces, at - 1)) break;
       at--;
     }
   };

@@ -4,6 +4,12 @@ import type { Piece } from './pieces.js';
 
 const CORE: readonly (readonly string[])[] = [
   ['no', 'wait'], ['no', 'sorry'], ['sorry', 'no'], ['no', 'hang', 'on'], ['no', 'hold', 'on'], ['wait', 'no'], ['oh', 'no'], ['no', 'make', 'that'], ['no', 'i', 'mean'], ['no', 'it', 'was'], ['no', 'actually'], ['no', 'tell', 'a', 'lie'], ['tell', 'a', 'lie'],
+  ['god', 'no'],
+  ['good', 'god', 'no'],
+  ['lord', 'no'],
+  ['excuse', 'me'],
+  ['pardon'],
+  ['apologies'],
   ['make', 'that'], ['i', 'mean'], ['i', 'meant'], ['or', 'rather'], ['scratch', 'that'], ['scrap', 'that'], ['correction'], ['sorry'], ['wait'], ['actually'], ['rather'], ['no'], ['nope'], ['hang', 'on'], ['hold', 'on'], ['my', 'mistake'], ['that', 'is'], ['well'], ['oops'],
 ]; // prettier-ignore
 const FILLER = /^(?:er|erm|um|uh|oh|it|was|that's|they|were|i|think|the|only|just|a)$/;
@@ -51,6 +57,12 @@ function markerAt(pieces: readonly Piece[], start: number): Settled | undefined 
     )
       continue;
     else break;
+  }
+  // "No sorry, not Silver Mustard, Rhubarb Bishop": the denied name goes too.
+  if (wordAt(pieces, at) === 'not' && pieces[at + 1] && CORRECTABLE.has(pieces[at + 1]?.is ?? 'word')) {
+    let real = at + 2;
+    while (pieces[real]?.is === 'break' || FILLER.test(wordAt(pieces, real))) real++;
+    if (pieces[real]?.is === pieces[at + 1]?.is) at = real;
   }
   const next = pieces[at];
   if (!next || !CORRECTABLE.has(next.is)) return undefined;

@@ -269,7 +269,9 @@ function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at: numbe
     if (piece?.is === 'break' && /^[,(:-]$/.test(piece.mark)) continue;
     if (
       piece?.is === 'word' &&
-      /^(?:the|called|named|cuttings|my|new|of|a|variety|plants|from)$/.test(piece.text)
+      /^(?:the|called|named|labelled|she|he|they|calls|stock|plant|cuttings|my|new|of|a|variety|plants|from)$/.test(
+        piece.text,
+      )
     )
       continue;
     return false;

@@ -16,7 +16,8 @@ export function joinProposals(proposals: readonly Proposal[]): readonly Proposal
       (joinCheck(last, proposal) ??
         joinLoss(last, proposal) ??
         joinStrike(last, proposal) ??
-        joinReceipt(last, proposal));
+        joinReceipt(last, proposal) ??
+        joinTwiceTold(last, proposal));
     if (one) joined[joined.length - 1] = one;
     else joined.push(last ? carryCount(last, proposal) : proposal);
   }
@@ -131,6 +132,33 @@ function joinReceipt(before: Proposal, next: Proposal): Proposal | undefined {
   return {
     ...before,
     slots: { ...before.slots, ...(next.draft.place === undefined ? {} : { place: next.draft.place }) },
+  };
+}
+
+const TOLD_TWICE = new Set(['stock', 'receive', 'hardenOff', 'plantOut', 'potOn']);
+
+/** "Stools brought into glasshouse 1, growth started": the second words add slots to the first act. */
+function joinTwiceTold(before: Proposal, next: Proposal): Proposal | undefined {
+  if (before.kind !== next.kind || !TOLD_TWICE.has(before.kind)) return undefined;
+  if (
+    next.draft.plant !== undefined &&
+    before.draft.plant !== undefined &&
+    !same(plantOf(before), next.draft.plant)
+  )
+    return undefined;
+  if (before.draft.quantity !== undefined && next.draft.quantity !== undefined) return undefined;
+  const quantity = before.draft.quantity ?? next.draft.quantity;
+  const plant = before.draft.plant ?? next.draft.plant;
+  const when = before.draft.when ?? next.draft.when;
+  return {
+    ...before,
+    slots: { ...next.slots, ...before.slots },
+    draft: {
+      ...before.draft,
+      ...(quantity ? { quantity } : {}),
+      ...(plant ? { plant } : {}),
+      ...(when ? { when } : {}),
+    },
   };
 }
 

@@ -55,10 +55,15 @@ export function loosePlace(
       if (piece.verb && (piece.verb.form === 'past' || piece.verb.form === 'ing') && end > start) break;
       end++;
     }
+    while (end > start && /^(?:of|the|by|at|in|behind|under|outside)$/.test(wordAt(pieces, end - 1))) end--;
     if (end === start) continue;
     const head = wordAt(pieces, start);
     if (NOT_PLACES.test(head) && end - start === 1) continue;
-    if (NOT_PLACES.test(wordAt(pieces, end - 1))) continue;
+    if (
+      NOT_PLACES.test(wordAt(pieces, end - 1)) &&
+      !/^(?:side|end|top|back|bed)$/.test(wordAt(pieces, end - 1))
+    )
+      continue;
     if (!article && lead === 'to' && !tokens[pieces[start]?.from ?? 0]?.capital) continue;
     const place = text.slice(
       tokens[pieces[start]?.from ?? 0]?.start ?? 0,

@@ -68,7 +68,9 @@ function nameLength(
     if (piece?.is !== 'word') break;
     const token = tokens[piece.from];
     if (!token || /^(?:i|i'm|i've|i'll)$/.test(token.text)) break;
-    const isCapital = token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
+    const shouted =
+      tokens.length > 3 && tokens.every(({ is, raw }) => is !== 'word' || raw === raw.toUpperCase());
+    const isCapital = !shouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
     if (!isCapital && NEVER.has(token.text)) break;
     if (!isCapital && piece.verb && piece.verb.form === 'past' && length > 0) break;
     if (!isCapital && capital > 0 && isKnown(token.text)) break;
@@ -82,6 +84,7 @@ function nameLength(
   const behindCrop = isCrop(before.at(-1));
   if (besideCrop && (capital > 0 || (unknown > 0 && position))) return length;
   if (behindCrop && capital === length) return length;
+  if (behindCrop && unknown > 0 && length >= 2 && inPlantPosition(before.slice(0, -1))) return length;
   if (!position) return 0;
   if (pieces[at + length]?.is === 'plant' && !besideCrop) return 0;
   if (capital > 0 && capital + unknown === length) return length;

@@ -104,6 +104,7 @@ function knownAt(
       to++;
     }
     if (fits) return { from: at, to, place, known: true };
+    if (free(at) && initialsOf(words) === plain[at]) return { from: at, to: at + 1, place, known: true };
     const joined = words.join('');
     if (words.length > 1 && free(at) && plain[at] === joined)
       return { from: at, to: at + 1, place, known: true };
@@ -211,4 +212,17 @@ function isName(tokens: readonly Token[], at: number): boolean {
       token.text,
     )
   );
+}
+
+/** "PT2" of "polytunnel 2", "mb4" of "mist bench 4": only places that carry a number. */
+function initialsOf(words: readonly string[]): string | undefined {
+  const number = words.at(-1) ?? '';
+  if (!/^\d+$/.test(number)) return undefined;
+  const letters = words.slice(0, -1).map((word) =>
+    word
+      .replace(/^poly(.)/, 'p$1')
+      .replace(/^(g)(?:lass|reen)(h)ouse$/, '$1$2')
+      .slice(0, /^(?:poly|glassh|greenh)/.test(word) ? 2 : 1),
+  );
+  return `${letters.join('')}${number}`;
 }

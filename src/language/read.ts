@@ -305,7 +305,7 @@ function beforeReturn(pieces: readonly Piece[], clause: Clause): Clause {
   return clause;
 }
 
-const STANDS: ReadonlySet<string> = new Set(['move', 'plantOut', 'hardenOff', 'strike', 'receive', 'stock']);
+const STANDS: ReadonlySet<string> = new Set(['move', 'plantOut', 'hardenOff', 'strike']);
 
 /** Adds the recipient of what left, and a place that only a preposition tells. */
 function withWhereTo(

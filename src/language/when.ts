@@ -30,7 +30,9 @@ export function findWhens(
   });
   const finds: FoundWhen[] = [];
   for (const find of datesIn(text, moment, { exclude })) {
-    const from = starts.findIndex((start, at) => start + (tokens[at]?.text.length ?? 0) > find.start);
+    let from = starts.findIndex((start, at) => start + (tokens[at]?.text.length ?? 0) > find.start);
+    // "Went in several weeks back": the "in" is the verb's.
+    if (/^in\b.*\b(?:ago|back)$/i.test(find.text)) from++;
     let to = from;
     while (to < tokens.length && (starts[to] ?? 0) < find.end) to++;
     if (from < 0 || to <= from) continue;

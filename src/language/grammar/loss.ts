@@ -24,7 +24,8 @@ export const lossRules: readonly Rule[] = [
   {
     name: 'lost a cutting of <plant>',
     kind: 'loss',
-    head: 'lose~past a|another cutting|plant|one|couple',
+    head: 'lose~past',
+    when: (p, _f, t) => /^(?:a|another)$/.test(wordAt(p, t)) && /^(?:cutting|plant)$/.test(wordAt(p, t + 1)),
     shape: 'object',
   },
   {
@@ -110,7 +111,7 @@ export const lossRules: readonly Rule[] = [
   {
     name: '<count> gone mouldy',
     kind: 'loss',
-    head: 'go~ mouldy|furry|fuzzy',
+    head: 'go~|gone to? grey|gray? mouldy|furry|fuzzy|mould|botrytis',
     shape: 'subject',
     cause: 'mould',
     when: (p, f) => precedes(p, f, 7, 'count') || followsWord(p, f, /^(?:bin|binned|heap|thrown|chucked)$/),

@@ -112,7 +112,7 @@ export const moveRules: readonly Rule[] = [
     kind: 'hardenOff',
     head: 'hardening',
     shape: 'object',
-    when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 9, 'plant'),
+    when: (p) => p.some(({ is }) => is === 'plant'),
   },
   {
     name: 'acclimatising <plant>',

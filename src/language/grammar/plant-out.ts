@@ -10,7 +10,25 @@ const garden = (pieces: readonly Piece[], _from: number, to: number): boolean =>
     .slice(to, to + 5)
     .some((piece) => piece.is === 'place' && GARDEN.test(piece.place.split(' ').at(-1) ?? ''));
 
+/** "In the ground", as a word or as a place. */
+const groundAt = (pieces: readonly Piece[], at: number): boolean => {
+  const piece = pieces[at];
+  return wordAt(pieces, at) === 'ground' || (piece?.is === 'place' && /^(?:open )?ground$/.test(piece.place));
+};
+
 export const plantOutRules: readonly Rule[] = [
+  {
+    name: 'in they went, <plant>',
+    kind: 'plantOut',
+    head: 'in they|we went|go',
+    shape: 'object',
+    when: (p, f, t) =>
+      f === 0 &&
+      p.slice(t).some(({ is }) => is === 'plant') &&
+      (garden(p, f, t) ||
+        followsWord(p, 0, /^(?:along|beside|round|by)$/) ||
+        p.slice(t).some((piece) => piece.is === 'word' && /^(?:along|beside|round|path)$/.test(piece.text))),
+  },
   {
     name: 'planted <count> <plant> out',
     kind: 'plantOut',
@@ -63,7 +81,7 @@ export const plantOutRules: readonly Rule[] = [
     kind: 'plantOut',
     head: 'in|into the ground|<place>',
     shape: 'subject',
-    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+    when: (p, f, t) => p.slice(0, f).some(({ is }) => is === 'plant') && groundAt(p, t - 1),
   },
   {
     name: '<plant> in their final home',

@@ -180,7 +180,7 @@ export const stockRules: readonly Rule[] = [
   {
     name: '<plant> tubers started',
     kind: 'stock',
-    head: 'tubers|tuber|crowns|stools|crown .. started|potted|boxed|woken|up|off|going',
+    head: 'tubers|tuber|crowns|stools|crown .. started|potted|boxed|woken|off|going',
     shape: 'subject',
     when: (p) => p.some(({ is }) => is === 'plant'),
   },

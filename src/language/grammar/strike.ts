@@ -119,7 +119,8 @@ export const strikeRules: readonly Rule[] = [
       precedes(p, f, 8, 'plant', 'count') &&
       (endsAt(p, t) || p[t]?.is === 'place' || /^(?:from|in|into|with|as|at)$/.test(wordAt(p, t))) &&
       !/^(?:i|we)$/.test(wordAt(p, f - 1)) &&
-      !/^(?:have|has)$/.test(wordAt(p, f - 1)),
+      !/^(?:have|has)$/.test(wordAt(p, f - 1)) &&
+      !/^(?:what|how|which)$/.test(wordAt(p, 0)),
   },
   {
     name: 'take <count> cuttings of <plant>',

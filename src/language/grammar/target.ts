@@ -27,8 +27,7 @@ export const targetRules: readonly TargetRule[] = [
   { name: 'target: <count> <plant>', pattern: /\b(?:target|goal|aim|quota|order|ordered|orders)\b/ },
   {
     name: '<count> <plant> must become',
-    pattern:
-      /\b(?:must|should|shall|has to|have to|it must) (?:become|be|have|get|make|give|raise|grow|produce|end up)\b/,
+    pattern: /\b(?:must|should|shall|has to|have to|it must) (?:become|be(?! \w+ing\b)|end up)\b/,
   },
   {
     name: 'promised <count> <plant>',
