@@ -84,12 +84,13 @@ function rootedByMean(
   });
   const { cells, rates, rateGivenMean } = cellsOf(learnt, seen, record.struck);
   const logDay = Math.log(clock.thermal(Math.max(0, rootedByDay)));
+  const likelihoodAt = rateLikelihood(seen, rates);
   const bins = rateGivenMean.map(() => new Float64Array(RATE_BINS + 1));
   for (const { logMedian, within, rootedByLook, byMean } of cells) {
     const rooted = normalCdf((logDay - logMedian) / within);
     for (let r = 0; r < rates.length; r++) {
       const rate = rates[r]!;
-      const likelihood = rateLikelihood(seen, rate, rootedByLook);
+      const likelihood = likelihoodAt(r, rootedByLook);
       const bin = Math.round(openRate(rate, rooted, rootedByLook) * RATE_BINS);
       for (let m = 0; m < bins.length; m++) bins[m]![bin]! += byMean[m]! * rateGivenMean[m]![r]! * likelihood;
     }

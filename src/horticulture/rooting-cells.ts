@@ -58,10 +58,13 @@ function belief(
   width: number,
   { row, between, factor }: { row: number; between: number; factor: number },
 ): Float64Array {
-  const here = nextBatch.subarray(row * width, (row + 1) * width);
-  if (between === 0) return here.map((each) => each * factor);
-  const next = nextBatch.subarray((row + 1) * width, (row + 2) * width);
-  return here.map((each, m) => (each + between * (next[m]! - each)) * factor);
+  const byMean = new Float64Array(width);
+  const here = row * width;
+  // At the last row there is nothing between, and nothing beyond to read.
+  const next = between === 0 ? here : here + width;
+  for (let m = 0; m < width; m++)
+    byMean[m] = factor * (nextBatch[here + m]! + between * (nextBatch[next + m]! - nextBatch[here + m]!));
+  return byMean;
 }
 
 function ratesOf({ grid }: Learnt, struck: number): Pick<BatchCells, 'rates' | 'rateGivenMean'> {
@@ -76,17 +79,19 @@ function ratesOf({ grid }: Learnt, struck: number): Pick<BatchCells, 'rates' | '
   return { rates, rateGivenMean: Array.from(means, (m) => rateWeights(rates, s * m, s * (1 - m))) };
 }
 
-/** Likelihood of the counts at a strike rate, as a share of the best that any rate could reach. */
+/**
+ * Likelihood of the counts at each strike rate (by its place in `rates`) and share rooted by the last look, as a share of the
+ * best that any rate could reach.
+ */
 export function rateLikelihood(
   { rooted, open, failed }: RootingEvidence,
-  rate: number,
-  rootedByLook: number,
-): number {
+  rates: Float64Array,
+): (rate: number, rootedByLook: number) => number {
   const not = open + failed;
   const best = xLogY(rooted, rooted / (rooted + not)) + xLogY(not, not / (rooted + not));
-  return Math.exp(
-    rooted * Math.log(rate) + failed * Math.log1p(-rate) + open * Math.log1p(-rate * rootedByLook) - best,
-  );
+  const settled = rates.map((rate) => rooted * Math.log(rate) + failed * Math.log1p(-rate) - best);
+  return (rate, rootedByLook) =>
+    Math.exp(settled[rate]! + (open === 0 ? 0 : open * Math.log1p(-rates[rate]! * rootedByLook)));
 }
 
 /** Chance that an open cutting roots by the time a share `rooted` of those that ever do has, at a strike rate. */

@@ -27,12 +27,12 @@ const NEGLIGIBLE = 1e-6;
 /** Beliefs about a batch with this evidence (days as `learn` was given them). */
 export function posteriorOf(learnt: Learnt, evidence: RootingEvidence, struck: number): RootingPosterior {
   const { cells, rates, rateGivenMean } = cellsOf(learnt, evidence, struck);
+  const likelihood = rateLikelihood(evidence, rates);
   const weighed = cells.map(({ byMean, ...cell }) => {
     const weights = new Float64Array(rates.length);
     for (let m = 0; m < byMean.length; m++) addTo(weights, byMean[m]!, rateGivenMean[m]!);
     let sum = 0;
-    for (let r = 0; r < rates.length; r++)
-      sum += weights[r]! *= rateLikelihood(evidence, rates[r]!, cell.rootedByLook);
+    for (let r = 0; r < rates.length; r++) sum += weights[r]! *= likelihood(r, cell.rootedByLook);
     return { cell: { ...cell, weights }, sum };
   });
   const heaviest = weighed.reduce((most, { sum }) => Math.max(most, sum), 0);
