@@ -25,7 +25,7 @@ export function converse(world: World, incoming: Incoming, now: Instant): Turned
   else if (incoming.text !== undefined) {
     if (wasHeard(sitting)) return sitting.end();
     sayText(sitting, incoming.text, contextualAnswer(sitting, incoming));
-  } else if (incoming.heard) hear(sitting, incoming.heard.words);
+  } else if (incoming.heard) hear(sitting, incoming.heard.words, contextualAnswer(sitting, incoming));
   else if (incoming.location) locate(sitting, incoming.location);
   else if (incoming.other) sitting.reply.text.push(kindWords(incoming.other));
   finish(sitting, incoming);

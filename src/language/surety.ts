@@ -43,6 +43,21 @@ export function mayPostUnasked(read: ReadNote, heard: readonly HeardWord[]): boo
   return heard.length > 0 && doubtfulWords(heard).length === 0 && entries.every(tellsNoNumber);
 }
 
+/** A spoken yes, no or "not yet", heard surely: it needs no yes of its own. A number, or "all", does. */
+export function mayAnswerUnasked(read: ReadNote, heard: readonly HeardWord[]): boolean {
+  const [first, second] = read.entries;
+  if (heard.length === 0 || doubtfulWords(heard).length > 0 || first?.entry.kind !== 'answer' || second)
+    return false;
+  const { value } = first.entry;
+  return read.asks.length === 0 && (value === 'yes' || value === 'no' || value === 'notYet');
+}
+
+/** A question posts nothing, so that one heard amiss does no harm. */
+export function asksOnly(read: ReadNote): boolean {
+  const { entries, asks } = read;
+  return entries.length > 0 && asks.length === 0 && entries.every(({ entry }) => entry.kind === 'question');
+}
+
 function tellsNoNumber({ entry }: ReadEntry): boolean {
   const slots = entry as unknown as Readonly<Record<string, unknown>>;
   return postedKinds.has(entry.kind) && numberSlots.every((slot) => slots[slot] === undefined);

@@ -60,8 +60,7 @@ export function inOrder({ varieties, crops, places, labels }: Vocabulary): Vocab
 function hashOf(vocabulary: Vocabulary, stockDictionary: string): string {
   const hash = createHash('sha256');
   hash.update(JSON.stringify([buildVersion, vocabulary, statSync(stockDictionary).size, hasEspeak()]));
-  for (const name of ['phrases.txt', 'pronunciations.txt'])
-    hash.update(readFileSync(speechFile(name)));
+  for (const name of ['phrases.txt', 'pronunciations.txt']) hash.update(readFileSync(speechFile(name)));
   return hash.digest('hex').slice(0, 24);
 }
 

@@ -19,9 +19,13 @@ export function readPronunciations(text: string, wanted?: ReadonlySet<string>): 
   return found;
 }
 
-/** Every way of saying each word that the sources know; one guessed from the letters where none does. */
+/**
+ * Every way of saying each word that the sources know; one guessed from the letters where none does. A name of the
+ * grower's own is listened for in either accent, a word of the trade as the stock dictionary and a Briton say it.
+ */
 export function pronounce(
   words: ReadonlySet<string>,
+  ownNames: ReadonlySet<string>,
   byHand: Pronunciations,
   stock: Pronunciations,
 ): Pronunciations {
@@ -29,7 +33,7 @@ export function pronounce(
   const unheard = [...words].filter((word) => !hand.has(word));
   const british = speak(unheard, 'british');
   const american = speak(
-    unheard.filter((word) => !stock.has(word)),
+    unheard.filter((word) => ownNames.has(word) || !stock.has(word)),
     'american',
   );
   const known: Pronunciations = new Map();

@@ -38,7 +38,8 @@ export function buildModel(vocabulary: Vocabulary, sources: ModelSources): Recog
     [...readPronunciations(sources.stockDictionary)].filter(([word]) => sources.stockWords.has(word)),
   );
   const words = wordsOf(grammar);
-  const ours = pronounce(words, readPronunciations(sources.byHand), stock);
+  const ownNames = new Set(vocabulary.varieties.flatMap(spokenWords));
+  const ours = pronounce(words, ownNames, readPronunciations(sources.byHand), stock);
   const lines: string[] = [];
   for (const [word, ways] of new Map([...stock, ...ours]))
     ways.forEach((phones, at) => lines.push(`${at === 0 ? word : `${word}(${at + 1})`} ${phones}`));

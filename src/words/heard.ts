@@ -14,6 +14,11 @@ export function heardQuestion(words: readonly HeardWord[]): string {
   return `I heard: ${heardWords(words)}. Is that right?`;
 }
 
+/** Before the receipt of a note that needed no yes. */
+export function heardSurely(words: readonly HeardWord[]): string {
+  return `I heard: ${heardWords(words)}.`;
+}
+
 export function heardWords(words: readonly HeardWord[]): string {
   return words
     .map(({ word, p }) => (p < DOUBTFUL_BELOW ? `(${word}?)` : numberWord.test(word) ? `*${word}*` : word))
