@@ -14,6 +14,7 @@ const mayImport: Record<string, readonly string[]> = {
   channels: ['conversation', 'post', 'voice', 'words'],
   conversation: ['language', 'outlook', 'ledger', 'horticulture', 'words', 'calendar'],
   pictures: ['outlook', 'ledger', 'horticulture', 'words', 'calendar'],
+  papers: ['conversation', 'pictures', 'exchange', 'outlook', 'ledger', 'horticulture', 'words', 'calendar'],
   exchange: ['outlook', 'ledger', 'horticulture', 'words', 'calendar'],
   words: ['outlook', 'language', 'ledger', 'horticulture', 'calendar'],
   post: ['ledger', 'horticulture', 'calendar'],

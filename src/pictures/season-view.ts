@@ -45,7 +45,8 @@ export interface TargetView {
   readonly name: string;
   readonly crop: string;
   readonly wanted: number;
-  readonly by: Day;
+  /** Null where no day was named. */
+  readonly by: Day | null;
   /** Chance that the live batches give as many in time, 0–1; null where it cannot be said yet. */
   readonly chance: number | null;
 }
@@ -92,7 +93,7 @@ export function seasonViewOf(ledger: Ledger, today: Day, since: Day, ahead: Seas
       ...pieces.map(({ from }) => from),
       ...(rooting ? [rooting.p90] : []),
     ]),
-    ...group.targets.map(({ by }) => by),
+    ...group.targets.flatMap(({ by }) => by ?? []),
   ]);
   const first = days.reduce(earliest, today);
   const last = [...days, ...(ahead.frost?.plantOutOn ? [ahead.frost.plantOutOn] : [])].reduce(latest, today);

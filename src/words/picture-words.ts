@@ -24,13 +24,13 @@ export const pictureWords = {
   season: 'The bench this season',
   today: 'today',
   frost: 'chance of frost still to come',
-  plantOut: (day: Day) => `safe to plant out ${shortDay(day)}`,
+  plantOut: (day: Day) => `tender plants out from ${shortDay(day)} (risk 1 in 10)`,
   expected: 'roots expected',
   pinched: 'pinched',
   thinned: 'some lost or given away',
   living: (alive: number, count: number) => (alive === count ? `${count}` : `${alive} of ${count}`),
-  target: (name: string, wanted: number, by: Day, chance: number | null) =>
-    `${wanted} ${name} wanted by ${shortDay(by)}${chance === null ? '' : `: ${chanceWords(chance)}`}`,
+  target: (name: string, wanted: number, by: Day | null, chance: number | null) =>
+    `${wanted} ${name} wanted${by === null ? '' : ` by ${shortDay(by)}`}${chance === null ? '' : `: ${chanceWords(chance)}`}`,
   chanceReady: 'chance that it is ready to look at',
   shareRooted: 'rooted at a check',
   checked: (rooted: number, count: number) => `${rooted} of ${count}`,
