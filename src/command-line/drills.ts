@@ -6,10 +6,11 @@ import { disk } from './drills/disk.js';
 import { type Drill, DrillFailed } from './drills/drill.js';
 import { flood } from './drills/flood.js';
 import { kills } from './drills/kills.js';
+import { notices } from './drills/notices.js';
 import { poison } from './drills/poison.js';
 import { starts } from './drills/starts.js';
 
-export const allDrills: readonly Drill[] = [kills, botApi, flood, poison, clock, disk, starts];
+export const allDrills: readonly Drill[] = [kills, notices, botApi, flood, poison, clock, disk, starts];
 
 /** Exit 1 where a drill fails or is not known. */
 export async function drills(args: readonly string[], { output, errors }: CommandStreams): Promise<number> {

@@ -6,16 +6,7 @@ import { Grower } from '../fake-bot-api/grower.js';
 import { type Drill, mustHold, withBot } from './drill.js';
 import { noteNumber } from './notes.js';
 import { until } from './program.js';
-
-/** Loaded before the program: adds to its clock what stands in a file, in milliseconds. */
-const shiftedClock = (file: string): string =>
-  `data:text/javascript,${encodeURIComponent(`
-    import { readFileSync } from 'node:fs';
-    const machine = Date.now.bind(Date);
-    let shift = 0;
-    setInterval(() => { try { shift = Number(readFileSync(${JSON.stringify(file)}, 'utf8')) || 0; } catch {} }, 50).unref();
-    Date.now = () => machine() + shift;
-  `)}`;
+import { shiftedClock } from './shifted-clock.js';
 
 const HOUR_MS = 3_600_000;
 
@@ -27,7 +18,7 @@ export const clock: Drill = {
       const file = join(bot.dataFolder, 'shift');
       writeFileSync(file, '0');
       const bea = new Grower(bot.fake, 7);
-      const program = bot.start({ nodeArguments: ['--import', shiftedClock(file)] });
+      const program = bot.start({ nodeArguments: shiftedClock(file) });
       const jumps = [0, 5, -7, 30, -30, 0];
       for (const [index, hours] of jumps.entries()) {
         writeFileSync(file, String(hours * HOUR_MS));

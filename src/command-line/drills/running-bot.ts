@@ -1,10 +1,11 @@
 /** The built program running as the bot of a fake Bot API, on a folder of its own. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Program, type ProgramStart } from './program.js';
 import { type FakeBotApi, startFakeBotApi } from '../fake-bot-api/fake-bot-api.js';
 import { openDatabase, type Row, type SqlValue } from '../../ledger/database.js';
+import { versionOf } from '../../ledger/migrations.js';
 import { ledgerPathIn } from '../../ledger/ledger-file.js';
 
 export class RunningBot {
@@ -29,9 +30,12 @@ export class RunningBot {
   }
 
   rowsIn<R = Row>(folder: string, sql: string, ...values: SqlValue[]): R[] {
-    const database = openDatabase(ledgerPathIn(folder), { mode: 'read' });
+    const path = ledgerPathIn(folder);
+    if (!existsSync(path)) return [];
+    const database = openDatabase(path, { mode: 'read' });
     try {
-      return database.all<R>(sql, ...values);
+      // A start that has only just begun has made no tables yet.
+      return versionOf(database) === 0 ? [] : database.all<R>(sql, ...values);
     } finally {
       database.close();
     }
