@@ -1,17 +1,26 @@
 /** Answers questions with numbers from the ledger. */
 import { weekOf } from '../calendar/span.js';
-import { alive, type Batch, isLive, isOf, placeOf, standsAt } from '../ledger/batch.js';
+import { type Batch, isLive, isOf, placeOf, standsAt } from '../ledger/batch.js';
 import type { Question } from '../ledger/entry.js';
-import { entriesOf } from '../ledger/ledger.js';
 import { plantOf } from '../ledger/reach.js';
 import { dueWords } from '../words/due-list.js';
 import { helpWords } from '../words/help.js';
 import { receipt } from '../words/receipts.js';
+import { frostWords } from '../words/frost-words.js';
+import { planWords } from '../words/plan-words.js';
 import {
-  countWords, frostUnknown, frostWords, historyWords, noneOf, planWords, rateWords, storyWords, whereWords,
-} from '../words/question-answers.js'; // prettier-ignore
+  countWords,
+  historyWords,
+  noneOf,
+  rateWords,
+  storyWords,
+  whereWords,
+} from '../words/question-answers.js';
 import { doneOf, speechOf } from './deeds.js';
 import { dueWithin } from '../outlook/digest.js';
+import { plansOf } from '../outlook/plan.js';
+import { siteOf } from '../outlook/site.js';
+import { whichBetter } from '../outlook/which-better.js';
 import { allDues } from './looking-ahead.js';
 import { rates } from './strike-rates.js';
 import type { Sitting } from './sitting.js';
@@ -67,30 +76,24 @@ function answerTo(sitting: Sitting, question: Question): string {
       );
     }
     case 'rate':
-      return rateWords(rates(all), plant);
-    case 'plan': {
-      const targets = entriesOf(ledger, 'target').filter(
-        ({ entry }) =>
-          !named ||
-          entry.variety?.toLowerCase() === plant.variety?.toLowerCase() ||
-          (plant.crop !== undefined && entry.crop === plant.crop),
-      );
+      return rateWords(rates(all), whichBetter(all), plant);
+    case 'plan':
       return planWords(
-        targets.map(({ entry }) => ({
-          plant: plantOf(entry),
-          want: Number(entry.count),
-          by: entry.date,
-          have: [...ledger.batches.values()]
-            .filter((batch) => isLive(batch) && isOf(batch, plantOf(entry)))
-            .reduce((sum, batch) => sum + alive(batch), 0),
-        })),
+        plansOf({
+          ledger,
+          today: sitting.today,
+          site: siteOf(sitting.settings),
+          keeper: sitting.keeper,
+        }).filter(
+          ({ variety, crop }) =>
+            !named ||
+            (plant.variety !== undefined && variety?.toLowerCase() === plant.variety.toLowerCase()) ||
+            (plant.crop !== undefined && crop === plant.crop),
+        ),
         speech,
       );
-    }
     case 'frost':
-      return sitting.settings.lastFrost === null
-        ? frostUnknown
-        : frostWords(sitting.settings.lastFrost, sitting.settings.firstFrost, speech);
+      return frostWords(siteOf(sitting.settings), speech);
     case 'help':
       return helpWords(live[0] ?? null, placeOf(live[0] ?? ({ standing: {} } as Batch)), speech);
   }

@@ -29,17 +29,22 @@ export interface OnTrack {
 
 /** `survival`: of those rooted, from now until the plants are wanted; all live where it is missing. */
 export function onTrack(want: number, batches: readonly LiveBatch[], survival?: RateBelief): OnTrack {
-  const shared = new Map<Learnt, LiveBatch[]>();
-  for (const batch of batches) shared.set(batch.learnt, [...(shared.get(batch.learnt) ?? []), batch]);
-  const rooted = [...shared].reduce<Float64Array>(
-    (sum, [learnt, group]) => convolved(sum, rootedOf(learnt, group)),
-    Float64Array.of(1),
-  );
+  const rooted = rootedInTime(batches);
   const plants = survival ? kept(rooted, survival) : rooted;
   return {
     p: plants.slice(Math.max(0, want)).reduce((sum, each) => sum + each, 0),
     plants: { p10: quantile(plants, 0.1), p50: quantile(plants, 0.5), p90: quantile(plants, 0.9) },
   };
+}
+
+/** Chances of 0, 1, 2 … rooted cuttings from all of them, in time and still there. */
+export function rootedInTime(batches: readonly LiveBatch[]): Float64Array {
+  const shared = new Map<Learnt, LiveBatch[]>();
+  for (const batch of batches) shared.set(batch.learnt, [...(shared.get(batch.learnt) ?? []), batch]);
+  return [...shared].reduce<Float64Array>(
+    (sum, [learnt, group]) => convolved(sum, rootedOf(learnt, group)),
+    Float64Array.of(1),
+  );
 }
 
 /** Chances of 0, 1, 2 … rooted cuttings from batches that share the grower's mean strike rate m. */
@@ -118,7 +123,8 @@ function kept(rooted: Float64Array, survival: RateBelief): Float64Array {
   return Float64Array.from(rooted, (_, k) => (k > most ? 0 : atLeastKept[k]! - atLeastKept[k + 1]!));
 }
 
-function convolved(a: Float64Array, b: Float64Array): Float64Array {
+/** The distribution of the sum of two independent counts. */
+export function convolved(a: Float64Array, b: Float64Array): Float64Array {
   const sum = new Float64Array(a.length + b.length - 1);
   for (let i = 0; i < a.length; i++) for (let j = 0; j < b.length; j++) sum[i + j]! += a[i]! * b[j]!;
   return sum;

@@ -1,21 +1,24 @@
 /** Whether what lives gives what is wanted, and what to take while there is still time. */
 import { addDays, type Day, daysBetween, latest } from '../calendar/day.js';
-import { betaBinomial } from '../horticulture/beta-binomial.js';
+import { betaBinomial, chanceOfEnough } from '../horticulture/beta-binomial.js';
 import { cropNamed } from '../horticulture/crops.js';
 import { MOST_CUTTINGS, TIE } from '../horticulture/cuttings-to-take.js';
-import { countsBy } from '../horticulture/rooting-counts.js';
+import { convolved, type LiveBatch, rootedInTime } from '../horticulture/on-track.js';
 import { expectedStrikeRate, type Learnt } from '../horticulture/rooting-learning.js';
-import { posteriorOf } from '../horticulture/rooting-posterior.js';
-import { evidenceOf } from '../horticulture/rooting-record.js';
 import { rootedWithin, type TimingNode, timingOf } from '../horticulture/rounds.js';
 import { smallest } from '../horticulture/smallest.js';
 import { learnRate, nextBatchRate, type RateBelief, USUAL_SURVIVAL } from '../horticulture/strike-rate.js';
 import { alive, type Batch, began, isLive, isOf } from '../ledger/batch.js';
 import type { Ledger } from '../ledger/ledger.js';
-import { certainly, chanceKept, together } from './counts.js';
 import { fingerprint, type Keeper } from './keeper.js';
 import { nextBatch, stockOffers } from './next-round.js';
-import { learntFrom, rootingBasis, rootingClock, rootingTemperatures } from './rooting-basis.js';
+import {
+  learntFrom,
+  type RootingBasis,
+  rootingBasis,
+  rootingClock,
+  rootingTemperatures,
+} from './rooting-basis.js';
 import { rootingStory } from './rooting-story.js';
 import type { Site } from './site.js';
 import { type Wanted, wantedOf } from './targets.js';
@@ -61,7 +64,7 @@ function planFor(wanted: Wanted, ahead: Ahead): Plan {
   const batches = [...ledger.batches.values()].filter((batch) => isLive(batch) && isOf(batch, wanted.plant));
   const from = stockOffers(wanted, ahead);
   const out = batches.reduce((sum, batch) => sum + Math.min(batch.plantedOut, alive(batch)), 0);
-  const growing = batches.map((batch) => rootedCounts(batch, rootedBy, ahead)).reduce(together, certainly(0));
+  const growing = growingCounts(batches, rootedBy, ahead);
   const need: Need = { growing, want: Math.max(0, wanted.want - out), survival: survivalOf(ledger) };
   const chance = chanceKept(growing, need.want, need.survival);
   const living = batches.reduce((sum, batch) => sum + alive(batch), 0);
@@ -94,7 +97,7 @@ function nextRound(
   const span = rootedBy === null ? LONG_DAYS : daysBetween(struckOn, rootedBy);
   const enough = (take: number, later: number) =>
     chanceKept(
-      together(growing, betaBinomial(take, rateInTime(learnt, timing, span - later))),
+      convolved(growing, betaBinomial(take, rateInTime(learnt, timing, span - later))),
       want,
       survival,
     ) >=
@@ -106,29 +109,37 @@ function nextRound(
   return { take, strikeBy: addDays(struckOn, tooLate - 1) };
 }
 
-/** Chances that 0 … so many of a batch are rooted in time, planted ones left out. */
-function rootedCounts(batch: Batch, rootedBy: Day | null, { ledger, site, keeper }: Ahead): Float64Array {
-  const indoors = alive(batch) - Math.min(batch.plantedOut, alive(batch));
-  const story = rootingStory(batch);
-  const sure = Math.min(indoors, Math.max(batch.rooted - batch.plantedOut, 0));
-  if (story === null || sure >= indoors || batch.plantedOut > 0) return certainly(indoors);
-  const basis = rootingBasis(ledger, batch, site.hemisphere);
-  const temperatures = rootingTemperatures(ledger, batch);
-  const days = rootedBy === null ? LONG_DAYS : daysBetween(began(batch), rootedBy);
-  const own = JSON.stringify([story, [...temperatures], days, sure, indoors]);
-  return keeper.recall('foreseen', `counts ${own} ${basis.key}`, () => {
-    const clock = rootingClock(batch, temperatures);
-    const thermal = {
-      ...story,
-      checks: story.checks.map(({ day, rooted }) => ({ day: clock.thermal(day), rooted })),
-    };
-    const evidence = evidenceOf(thermal);
-    const counts = countsBy(
-      posteriorOf(learntFrom(basis, keeper), evidence, story.struck),
-      clock.thermal(days),
-    );
-    return together(certainly(sure), counts.slice(0, indoors - sure + 1));
-  });
+/** Chances of 0, 1, 2 … plants rooted in time from batches not planted out, those that share a learning together. */
+function growingCounts(batches: readonly Batch[], rootedBy: Day | null, ahead: Ahead): Float64Array {
+  const { ledger, site, keeper } = ahead;
+  let sure = 0;
+  const open: { live: Omit<LiveBatch, 'learnt'>; basis: RootingBasis; own: unknown }[] = [];
+  for (const batch of batches) {
+    const record = rootingStory(batch);
+    const indoors = alive(batch) - Math.min(batch.plantedOut, alive(batch));
+    if (
+      record === null ||
+      batch.plantedOut > 0 ||
+      batch.rooted >= alive(batch) ||
+      batch.hardeningSince !== null
+    ) {
+      sure += indoors;
+      continue;
+    }
+    const temperatures = rootingTemperatures(ledger, batch);
+    const rootedByDay = rootedBy === null ? LONG_DAYS : daysBetween(began(batch), rootedBy);
+    const gone = batch.dispatched + Math.max(0, batch.lost - (batch.count - batch.rooted));
+    open.push({
+      live: { record, rootedByDay, gone, clock: rootingClock(batch, temperatures) },
+      basis: rootingBasis(ledger, batch, site.hemisphere),
+      own: [record, rootedByDay, gone, batch.crop, [...temperatures]],
+    });
+  }
+  const key = fingerprint(JSON.stringify(open.map(({ own, basis }) => [own, basis.key])));
+  const rooted = keeper.recall('foreseen', `growing ${key}`, () =>
+    rootedInTime(open.map(({ live, basis }) => ({ ...live, learnt: learntFrom(basis, keeper) }))),
+  );
+  return convolved(certainly(sure), rooted);
 }
 
 /** Learnt from batches that were planted out: of those rooted, how many came so far. */
@@ -150,4 +161,17 @@ function rateInTime(learnt: Learnt, timing: readonly TimingNode[], days: number)
   const strength = next.a + next.b;
   const mean = Math.min(1 - 1e-6, Math.max(1e-6, expectedStrikeRate(learnt) * share));
   return { a: strength * mean, b: strength * (1 - mean) };
+}
+
+/** Chance that of so many rooted at least `want` live until they are wanted. */
+function chanceKept(rooted: Float64Array, want: number, survival: RateBelief): number {
+  if (want <= 0) return 1;
+  const enough = chanceOfEnough(want, rooted.length - 1, survival);
+  return rooted.reduce((sum, chance, number) => sum + chance * enough[number]!, 0);
+}
+
+function certainly(count: number): Float64Array {
+  const chances = new Float64Array(count + 1);
+  chances[count] = 1;
+  return chances;
 }

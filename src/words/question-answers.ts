@@ -1,11 +1,11 @@
 /** Answers in numbers: how many, where, a batch's story, what was done, how well cuttings struck, what is wanted. */
-import type { Day } from '../calendar/day.js';
-import { asDay, daysBetween } from '../calendar/day.js';
-import { lastDay, type Span } from '../calendar/span.js';
+import { daysBetween } from '../calendar/day.js';
 import { alive, type Act, type Batch, began } from '../ledger/batch.js';
-import type { Plant } from '../ledger/entry.js';
+import type { CuttingType, Plant } from '../ledger/entry.js';
+import type { Better } from '../outlook/which-better.js';
+import { percent } from './rooting-reason.js';
 import { batchWords, cuttingWords, mannerWords, plantWords, potWords } from './plants.js';
-import { dateWords, dayWords, listWords, many, type Speech } from './speech.js';
+import { capital, dateWords, dayWords, listWords, many, type Speech } from './speech.js';
 import type { Due } from '../outlook/due.js';
 import { comingWords } from './due-list.js';
 
@@ -104,39 +104,20 @@ export interface RateRow {
   readonly batches: number;
 }
 
-export function rateWords(rows: readonly RateRow[], plant: Plant): string {
+export function rateWords(rows: readonly RateRow[], better: readonly Better[], plant: Plant): string {
   if (rows.length === 0)
     return `No batch${Object.keys(plant).length > 0 ? ` of ${plantWords(plant)}` : ''} has been looked at yet, so there is no rate to tell.`;
-  return rows
-    .map(
+  return [
+    ...rows.map(
       ({ of, struck, rooted, batches }) =>
         `${of}: ${rooted} of ${struck} rooted, ${Math.round((100 * rooted) / struck)} % (${many(batches, 'batch', 'batches')})`,
-    )
-    .join('\n');
+    ),
+    ...better.map(betterWords),
+  ].join('\n');
 }
 
-export interface Wanted {
-  readonly plant: Plant;
-  readonly want: number;
-  readonly by: Day | Span;
-  readonly have: number;
-}
-
-export function planWords(wanted: readonly Wanted[], speech: Speech): string {
-  if (wanted.length === 0)
-    return 'You haven’t said what you want. For example: “I want 20 Copper Lantern by the end of May”.';
-  return wanted
-    .map(
-      ({ plant, want, by, have }) =>
-        `${want} ${plantWords(plant)} wanted by ${dayWords(lastDay(by), speech)}: ${have} alive now${have < want ? `, ${want - have} short` : ''}.`,
-    )
-    .join('\n');
-}
-
-export const frostUnknown =
-  'I don’t know your usual last frost yet. Tell me, for example “last frost 20 May”.';
-
-export function frostWords(last: string, first: string | null, speech: Speech): string {
-  const on = (day: string) => dateWords(asDay(`${speech.today.slice(0, 4)}-${day}`), speech);
-  return `Your usual last frost: ${on(last)}${first === null ? '' : `; first: ${on(first)}`}. In about half of years it comes later than that, so keep tender plants in for a while.`;
+/** "dahlia does better in the propagator than on the windowsill: some 80% strike there, 55% here". */
+function betterWords({ crop, by, better, than, rates: [more, less], sure }: Better): string {
+  const name = (way: string) => (by === 'place' ? way : `${cuttingWords(way as CuttingType)}s`);
+  return `${capital(crop)} does better: ${name(better)} (some ${percent(more)} strike) than ${name(than)} (${percent(less)}); ${percent(sure)} sure.`;
 }
