@@ -1,6 +1,6 @@
 /** Starts the program: the real clock, files and network, and one clear line and exit 1 where a start cannot be. */
 import { randomInt } from 'node:crypto';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { userInfo } from 'node:os';
 import { basename, join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
@@ -24,7 +24,7 @@ import { Inbox } from './post/inbox.js';
 import { Program } from './program.js';
 import { type Growers, readSettings, type Settings, SettingsFault } from './settings.js';
 import { openTranscriber } from './voice/engines.js';
-import type { Transcriber } from './voice/transcriber.js';
+import { soundLimits, type Transcriber } from './voice/transcriber.js';
 import { vocabularyOf } from './voice/vocabulary.js';
 import { channelWords } from './words/channel-words.js';
 import { doorWords } from './words/door-words.js';
@@ -43,6 +43,7 @@ interface Here {
   readonly stop: AbortSignal;
   readonly admission: Admission;
   readonly program: Program;
+  readonly hear: Hear;
 }
 
 const now = () => machineClock.now();
@@ -76,20 +77,23 @@ async function run(settings: Settings, ledger: LedgerFile, log: Log, stop: Abort
     runErrand: (errand, incoming) =>
       runErrand(errand, incoming, { admission, now, worldOf: (speaker) => program.worldOf(speaker) }),
   });
-  const here: Here = { settings, ledger, log, stop, admission, program };
+  const transcriber = openTranscriber(settings.speech, { dataFolder });
+  const hear = hearingWith(transcriber, program, log);
+  const here: Here = { settings, ledger, log, stop, admission, program, hear };
   const stopBackups = keepDailyBackups({ database, dataFolder, clock: machineClock, zone, log });
   try {
     if (settings.botToken) await serveTelegram(here, settings.botToken);
     else await serveTerminal(here);
     await Promise.race([program.allSaid(), sleep(LAST_REPLIES_MS, undefined, { ref: false })]);
   } finally {
+    await transcriber.close();
     await program.stop();
     await stopBackups();
   }
 }
 
 async function serveTelegram(
-  { settings, ledger, log, stop, admission, program }: Here,
+  { settings, ledger, log, stop, admission, program, hear }: Here,
   token: string,
 ): Promise<void> {
   const { database } = ledger;
@@ -99,7 +103,6 @@ async function serveTelegram(
   const self = await introduce(api, log, stop);
   log.info('started', { bot: self.id });
   const heartbeat = new Heartbeat(join(settings.dataFolder, 'heartbeat.json'), now, log);
-  const transcriber = openTranscriber(settings.speech, { dataFolder: settings.dataFolder });
   const channel = new TelegramChannel({
     api,
     self,
@@ -110,17 +113,16 @@ async function serveTelegram(
     now,
     atomically: (work) => database.transaction(work),
     passes: (fault) => fault instanceof LedgerFault,
-    hear: hearingWith(transcriber, program, log),
+    hear,
     wake: () => program.wake(),
     beat: () => heartbeat.beat(),
   });
   await program.serve(channel, stop, () => heartbeat.alive);
   heartbeat.stop();
-  await transcriber.close();
   log.info('stopped');
 }
 
-async function serveTerminal({ settings, ledger, log, stop, program }: Here): Promise<void> {
+async function serveTerminal({ settings, ledger, log, stop, program, hear }: Here): Promise<void> {
   if (settings.ledger !== undefined && !ledgerNamed(ledger.database, settings.ledger))
     throw new StartFault(`SLIPNOTE_LEDGER is "${settings.ledger}": there is no ledger of that name.`);
   const terminal = new Terminal({
@@ -136,6 +138,7 @@ async function serveTerminal({ settings, ledger, log, stop, program }: Here): Pr
       return channelWords.setAside;
     },
     save: (name, bytes) => savePaper(settings.dataFolder, name, bytes),
+    hear: hearingFiles(hear),
   });
   await program.serve(terminal, stop);
 }
@@ -164,9 +167,25 @@ function hearingWith(transcriber: Transcriber, program: Program, log: Log): Hear
   return async (incoming, audio) => {
     const known = contextOf(program.worldOf(incoming).ledger);
     const hearing = await transcriber.transcribe(audio, vocabularyOf(known, cropNames));
-    if (hearing.kind === 'heard') return { words: hearing.words, seconds: hearing.seconds };
+    if (hearing.kind === 'heard') return { heard: { words: hearing.words, seconds: hearing.seconds } };
     log.warn('voice note not heard', { why: hearing.kind });
-    return null;
+    return { other: 'voice', unheard: hearing.kind };
+  };
+}
+
+const soundFile = /\.(?:og[ag]|opus|wav)$/i;
+
+/** In the terminal a path to a sound file, quoted or not, is a voice note. */
+function hearingFiles(hear: Hear): ConstructorParameters<typeof Terminal>[0]['hear'] {
+  return async (line, incoming) => {
+    const path = line.trim().replace(/^(["'])(.*)\1$/, '$2');
+    if (!soundFile.test(path)) return null;
+    try {
+      if (statSync(path).size > soundLimits.bytes) return { other: 'voice', unheard: 'tooLarge' };
+      return await hear(incoming, readFileSync(path));
+    } catch {
+      return null;
+    }
   };
 }
 

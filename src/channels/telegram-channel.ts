@@ -1,6 +1,6 @@
 /** Telegram as a channel: updates into the inbox and, a chat at a time, to the desk; letters out. */
 import { setImmediate as othersFirst, setTimeout as sleep } from 'node:timers/promises';
-import type { Incoming, Outgoing } from '../conversation/turn.js';
+import type { Incoming, Outgoing, WhyUnheard } from '../conversation/turn.js';
 import { type Log, traced } from '../log.js';
 import type { Addresses } from '../post/addresses.js';
 import { Chains } from '../post/chains.js';
@@ -9,6 +9,7 @@ import type { Arrival, Inbox } from '../post/inbox.js';
 import type { WaitingLetter } from '../post/outbox.js';
 import { telegramPace } from '../post/pace.js';
 import { channelWords } from '../words/channel-words.js';
+import { soundLimits } from '../voice/transcriber.js';
 import type { Channel } from './channel.js';
 import { chatCommands } from './chat-commands.js';
 import type { Desk } from './desk.js';
@@ -17,8 +18,11 @@ import { sendLetter, telegramPieces } from './telegram-letters.js';
 import { pollUpdates } from './telegram-poll.js';
 import { type BotSelf, type Received, readUpdate, type SentFile } from './telegram-update.js';
 
-/** What a voice note says, with the probability of each word; null where it cannot be heard. */
-export type Hear = (incoming: Incoming, audio: Uint8Array) => Promise<NonNullable<Incoming['heard']> | null>;
+/** What a voice note says, with the probability of each word, or why it cannot be heard. */
+export type Hear = (
+  incoming: Incoming,
+  audio: Uint8Array,
+) => Promise<Pick<Incoming, 'heard' | 'other' | 'unheard'>>;
 
 export interface TelegramPorts {
   readonly api: BotApi;
@@ -44,6 +48,12 @@ const FILE_BYTES = 10_000_000;
  */
 const IN_HAND = 5_000;
 const RETRY_MS = 5_000;
+
+/** By what the sender says of it, before anything is fetched. */
+function isTooMuch({ seconds, bytes }: SentFile): WhyUnheard | undefined {
+  if (seconds !== undefined && seconds > soundLimits.seconds) return 'tooLong';
+  return bytes !== undefined && bytes > FILE_BYTES ? 'tooLarge' : undefined;
+}
 
 export class TelegramChannel implements Channel {
   readonly name = 'telegram';
@@ -101,8 +111,29 @@ export class TelegramChannel implements Channel {
       this.inHand++;
       const received = this.read(arrival);
       if (received?.kind === 'tapped') this.answerTap(received);
-      void this.chains.add(arrival.chat, () => this.handle(arrival, received, stop));
+      if (received?.kind === 'said' && received.voice) void this.hearFirst(arrival, received, stop);
+      else void this.chains.add(arrival.chat, () => this.handle(arrival, received, stop));
     }
+  }
+
+  /** Recognition takes seconds: the chat's other messages don't wait for it. */
+  private async hearFirst(
+    arrival: Arrival,
+    received: Extract<Received, { kind: 'said' }>,
+    stop: AbortSignal,
+  ): Promise<void> {
+    let ready: Received | null = null;
+    try {
+      const incoming = await this.withFiles(received);
+      ready = {
+        kind: 'said',
+        incoming,
+        ...(received.thread !== undefined ? { thread: received.thread } : {}),
+      };
+    } catch (fault) {
+      this.setAside(arrival, fault, received);
+    }
+    await this.chains.add(arrival.chat, () => this.handle(arrival, ready, stop));
   }
 
   /** Null where it was set aside. */
@@ -193,9 +224,9 @@ export class TelegramChannel implements Channel {
         : { ...incoming, other: 'unknown' };
     }
     if (!voice) return incoming;
-    const audio = await this.fetched(voice);
-    const heard = audio && (await this.ports.hear(incoming, audio));
-    return heard ? { ...incoming, heard } : { ...incoming, other: 'voice' };
+    const audio = isTooMuch(voice) ? null : await this.fetched(voice);
+    if (!audio) return { ...incoming, other: 'voice', unheard: isTooMuch(voice) ?? 'notFetched' };
+    return { ...incoming, ...(await this.ports.hear(incoming, audio)) };
   }
 
   /** Null where it is too large or cannot be had. */

@@ -7,6 +7,9 @@ import type { Message, Update } from './telegram.js';
 export interface SentFile {
   readonly fileId: string;
   readonly name: string;
+  /** The sender's word; may be missing. */
+  readonly seconds?: number;
+  readonly bytes?: number;
 }
 
 export type Received =
@@ -107,6 +110,13 @@ type Content = Pick<Incoming, 'text' | 'location' | 'other'> & {
   readonly document?: SentFile;
 };
 
+function saidSize({ duration, file_size }: { duration?: unknown; file_size?: unknown }): Partial<SentFile> {
+  return {
+    ...(typeof duration === 'number' ? { seconds: duration } : {}),
+    ...(typeof file_size === 'number' ? { bytes: file_size } : {}),
+  };
+}
+
 function contentOf(message: Message, text: string | undefined): Content | null {
   if (message.forward_origin) return { other: 'forwarded' };
   if (text !== undefined) return { text: noteOfCommand(text) };
@@ -114,8 +124,8 @@ function contentOf(message: Message, text: string | undefined): Content | null {
     const { latitude, longitude } = message.venue?.location ?? message.location ?? {};
     return { location: { latitude: degrees(latitude, 90), longitude: degrees(longitude, 180) } };
   }
-  if (message.voice) return { voice: { fileId: string(message.voice.file_id), name: 'voice' } };
-  if (message.audio) return { voice: { fileId: string(message.audio.file_id), name: 'voice' } };
+  const sound = message.voice ?? message.audio;
+  if (sound) return { voice: { fileId: string(sound.file_id), name: 'voice', ...saidSize(sound) } };
   if (message.photo) return { other: 'photo' };
   if (message.sticker) return { other: 'sticker' };
   // An animation comes with a document as well, for the sake of old clients.

@@ -26,6 +26,8 @@ export interface TerminalPorts {
   readonly failed: (fault: unknown) => string;
   /** Keeps a picture or paper and answers where. */
   readonly save: (name: string, bytes: Uint8Array) => string;
+  /** What the sound file of that path says; null where the line is no path to a sound file. */
+  readonly hear: (line: string, incoming: Incoming) => Promise<Partial<Incoming> | null>;
 }
 
 export class Terminal implements Channel {
@@ -83,17 +85,16 @@ export class Terminal implements Channel {
   }
 
   private async take(line: string): Promise<void> {
-    const { desk, now, name, allSaid, failed } = this.ports;
+    const { desk, now, name, allSaid, failed, hear } = this.ports;
     const incoming: Incoming = {
       chat: terminalChat,
       group: false,
       from: { id: terminalChat, name },
       message: `${this.startedAt}.${++this.sequence}`,
       at: now(),
-      text: noteOfCommand(line),
     };
     try {
-      desk.turn(incoming);
+      desk.turn({ ...incoming, ...((await hear(line, incoming)) ?? { text: noteOfCommand(line) }) });
     } catch (fault) {
       this.print(failed(fault));
     }

@@ -9,6 +9,7 @@ import { Sitting } from './sitting.js';
 import { locate } from './locating.js';
 import { tap } from './tapping.js';
 import { kindWords } from '../words/answers.js';
+import { unheardWords } from '../words/heard.js';
 import type { Incoming } from './turn.js';
 import type { Turned, World } from './world.js';
 
@@ -27,6 +28,7 @@ export function converse(world: World, incoming: Incoming, now: Instant): Turned
     sayText(sitting, incoming.text, contextualAnswer(sitting, incoming));
   } else if (incoming.heard) hear(sitting, incoming.heard.words, contextualAnswer(sitting, incoming));
   else if (incoming.location) locate(sitting, incoming.location);
+  else if (incoming.unheard) sitting.reply.text.push(unheardWords(incoming.unheard));
   else if (incoming.other) sitting.reply.text.push(kindWords(incoming.other));
   finish(sitting, incoming);
   return sitting.end();

@@ -3,6 +3,10 @@ import type { Instant } from '../calendar/clock.js';
 import type { HeardWord } from '../language/note.js';
 import type { Care } from '../ledger/entry.js';
 
+/** Why a voice note could not be heard. */
+export type WhyUnheard =
+  'tooLong' | 'tooLarge' | 'notAudio' | 'engineMissing' | 'engineFailed' | 'timedOut' | 'notFetched';
+
 /** One thing a grower did in a chat. Exactly one of `text`, `tap`, `location`, `heard`, `document`, `other` is present. */
 export interface Incoming {
   /** The channel's id of the chat, stable over restarts: `telegram:123`, `terminal`. */
@@ -28,6 +32,8 @@ export interface Incoming {
   readonly document?: { readonly name: string; readonly bytes: Uint8Array };
   /** Something that cannot be noted: a photo, a sticker, a forwarded post, a voice note that nothing here can hear. */
   readonly other?: 'photo' | 'sticker' | 'forwarded' | 'voice' | 'unknown';
+  /** With `other: 'voice'`: why it was not heard. */
+  readonly unheard?: WhyUnheard;
 }
 
 /** A button: its words, typed or spoken, do what it does. `data` is 1–64 bytes. */

@@ -6,7 +6,7 @@ import { openTranscriber, speechFault } from '../../src/voice/engines.js';
 import { soundLength } from '../../src/voice/sound.js';
 import { wavFile } from './wav-file.js';
 
-const clip = readFileSync('fixtures/voice/marble-wren.ogg');
+const clip = readFileSync('fixtures/voice/bicycle-thief.ogg');
 const nobody = { varieties: [], crops: [], places: [], labels: [] };
 const nowhere = { dataFolder: '/nonexistent', stockFolder: '/nonexistent' };
 const limits = { seconds: 2, bytes: 1_000_000, answerSeconds: 5 };

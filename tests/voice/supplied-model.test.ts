@@ -59,14 +59,20 @@ describe('a supplied model', () => {
       writeFileSync(join(folder, name), 'no model');
     writeFileSync(join(folder, 'tokens.txt'), '<blk> 0\na 1\n');
     const transcriber = openTranscriber({ kind: 'model', folder }, { dataFolder: folder });
-    const hearing = await transcriber.transcribe(readFileSync('fixtures/voice/marble-wren.ogg'), vocabulary);
+    const hearing = await transcriber.transcribe(
+      readFileSync('fixtures/voice/bicycle-thief.ogg'),
+      vocabulary,
+    );
     expect(hearing).toMatchObject({ kind: 'engineFailed' });
     await transcriber.close();
   }, 90_000);
 
   it('whose folder is missing is named', async () => {
     const transcriber = openTranscriber({ kind: 'model', folder: '/nonexistent' }, { dataFolder: folder });
-    const hearing = await transcriber.transcribe(readFileSync('fixtures/voice/marble-wren.ogg'), vocabulary);
+    const hearing = await transcriber.transcribe(
+      readFileSync('fixtures/voice/bicycle-thief.ogg'),
+      vocabulary,
+    );
     expect(hearing).toMatchObject({ kind: 'engineMissing' });
   });
 });
