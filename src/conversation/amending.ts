@@ -15,8 +15,8 @@ import type { Sitting } from './sitting.js';
 
 type Slots = Readonly<Record<string, unknown>>;
 
-/** Does what an `amend` says. `meant` are the lines of the message that it replies to, empty where it replies to none. */
-export function amend(sitting: Sitting, entry: Amend, meant: readonly Line[]): void {
+/** Does what an `amend` says. `meant` are the lines of the message that it replies to, empty where it replies to none; `kind` the kind of entry meant. */
+export function amend(sitting: Sitting, entry: Amend, meant: readonly Line[], kind?: Posting['kind']): void {
   const set = entry.set ?? {};
   const to = set['variety'];
   if (
@@ -26,7 +26,9 @@ export function amend(sitting: Sitting, entry: Amend, meant: readonly Line[]): v
     renames(sitting, entry.variety, to)
   )
     return;
-  const candidates = candidatesFor(sitting.ledger, entry, set, meant);
+  const candidates = candidatesFor(sitting.ledger, entry, set, meant).filter(
+    (each) => kind === undefined || each.entry.kind === kind,
+  );
   const [only, another] = candidates;
   if (!only) sitting.reply.text.push(nothingToAmend);
   else if (another && !sameNote(candidates)) ask(sitting, set, candidates);

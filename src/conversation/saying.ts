@@ -6,6 +6,7 @@ import { swapsBatch } from './swapping.js';
 import { answerQuestion } from './questions.js';
 import { notANote, notUnderstood, nothingOpen, nothingOpenWith } from '../words/answers.js';
 import { type Context, pendingOf } from './answering.js';
+import { corrects } from './correcting.js';
 import { follow } from './instructing.js';
 import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './offering.js';
@@ -44,7 +45,8 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     follow(sitting, read.instruction);
     return;
   }
-  if (read.entries.length === 0 && swapsBatch(sitting, text, context.lines)) return;
+  const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
+  if (silent && (swapsBatch(sitting, text, context.lines) || corrects(sitting, text, context.lines))) return;
   if (read.entries.length === 0) {
     sitting.reply.text.push(
       read.unknown && read.unknown.trim() !== '' ? notUnderstood(read.unknown) : notANote,

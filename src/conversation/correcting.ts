@@ -1,0 +1,83 @@
+/** Corrections that only the talk before makes plain: "it was Sunday", "the ones I took on 5 March were 14". */
+import type { Amend, LoggedEntry, Plant } from '../ledger/entry.js';
+import { liveBatches } from '../ledger/ledger.js';
+import type { Line } from '../ledger/posting.js';
+import { amend } from './amending.js';
+import { dayIn } from './day-in.js';
+import { readIn } from './reading.js';
+import type { Sitting } from './sitting.js';
+
+const lead = String.raw`^(?:(?:no|oops|sorry|wait|actually|hang on)[, ]+)*`;
+const itWas = new RegExp(
+  `${lead}(?:it|that|this|they|those|these)(?:['’]s| is| was| were) (?:actually |really |only |all )?(.{1,60})$`,
+  'i',
+);
+const theOnes = new RegExp(
+  `${lead}(?:the ones?|those|the (.{1,40}?)) (?:that )?(?:i|we) (took|struck|potted on|planted out|lost|gave away|sold|pinched|moved|got) (.{1,40}?) (?:was|were|should be|should have been) (.{1,20})$`,
+  'i',
+);
+
+const kindOf: Readonly<Record<string, LoggedEntry['kind']>> = {
+  took: 'strike',
+  struck: 'strike',
+  'potted on': 'potOn',
+  'planted out': 'plantOut',
+  lost: 'loss',
+  'gave away': 'dispatch',
+  sold: 'dispatch',
+  pinched: 'pinch',
+  moved: 'move',
+  got: 'receive',
+};
+
+/** Whether the text puts something right, and that is done or asked about; `meant` are the lines of a message replied to. */
+export function corrects(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
+  const words = text.trim().replace(/[.!]$/, '');
+  if (sitting.ledger.standing.length === 0) return false;
+  const ones = theOnes.exec(words);
+  if (ones) {
+    const [, name = '', deed = '', when = '', value = ''] = ones;
+    const count = numberIn(sitting, value);
+    const date = dayIn(when, sitting.origin.at, sitting.settings, 'past');
+    const kind = kindOf[deed.toLowerCase()];
+    if (count === null || date === null || kind === undefined) return false;
+    amend(sitting, { kind: 'amend', ...plantIn(sitting, name), date, set: { count } }, meant, kind);
+    return true;
+  }
+  const was = itWas.exec(words);
+  const set = was && slotIn(sitting, (was[1] ?? '').trim());
+  if (!set) return false;
+  amend(sitting, { kind: 'amend', set }, meant);
+  return true;
+}
+
+/** The one slot that a few words can mean: a day, a number, a batch, a variety or a place of this ledger. */
+function slotIn(sitting: Sitting, words: string): NonNullable<Amend['set']> | null {
+  const { ledger } = sitting;
+  const bare = words.replace(/^(?:on|in|at|the|of) (?:the )?/i, '');
+  const same = (name: string) => name.toLowerCase() === bare.toLowerCase();
+  const batch = liveBatches(ledger).find(({ label }) => same(label));
+  if (batch) return { batch: batch.label };
+  const variety = [...ledger.varieties.keys()].find(same);
+  if (variety !== undefined) return { variety };
+  const place = [...ledger.places].find(same);
+  if (place !== undefined) return { place };
+  const count = numberIn(sitting, words);
+  if (count !== null) return { count };
+  const date =
+    /^[\p{L}\p{N}/. -]+$/u.test(words) && words.split(' ').length <= 4
+      ? dayIn(words, sitting.origin.at, sitting.settings, 'past')
+      : null;
+  return date === null ? null : { date };
+}
+
+function plantIn({ ledger }: Sitting, words: string): Plant {
+  const variety = [...ledger.varieties.keys()].find((name) => name.toLowerCase() === words.toLowerCase());
+  return variety === undefined ? {} : { variety };
+}
+
+function numberIn(sitting: Sitting, words: string): number | null {
+  const [only, another] = readIn(sitting, words).entries;
+  const entry = only?.entry;
+  return !another && entry?.kind === 'answer' && typeof entry.value === 'number' ? entry.value : null;
+}
