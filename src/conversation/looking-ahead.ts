@@ -3,7 +3,6 @@ import type { Day } from '../calendar/day.js';
 import { localDay } from '../calendar/zone.js';
 import type { Due } from '../outlook/due.js';
 import { batchDues, dues } from '../outlook/dues.js';
-import { type Plan, plansOf } from '../outlook/plan.js';
 import { siteOf } from '../outlook/site.js';
 import type { Batch } from '../ledger/batch.js';
 import type { Ledger } from '../ledger/ledger.js';
@@ -28,11 +27,6 @@ export function viewFrom({ ledger, settings, talk, keeper }: World, now: number)
 export function duesOf({ ledger, settings, keeper, today }: Viewpoint, batch: Batch): readonly Due[] {
   const next = batchDues({ ledger, today, keeper, site: siteOf(settings) }, batch);
   return [...next].sort((a, b) => (a.from < b.from ? -1 : 1));
-}
-
-/** Whether what lives gives what is wanted. */
-export function allPlans({ ledger, settings, keeper, today }: Viewpoint): readonly Plan[] {
-  return plansOf({ ledger, today, site: siteOf(settings), keeper });
 }
 
 /** What is due and what is coming, earliest first. */

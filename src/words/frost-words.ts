@@ -7,7 +7,7 @@ import { temperatureWords } from './plants.js';
 import { capital, many, type Speech } from './speech.js';
 
 export const frostUnknown =
-  'I don’t know your usual last frost yet. Tell me, for example “last frost 20 May”, or send a weather station’s daily minima as a CSV file.';
+  'I don’t know your usual last frost yet. Tell me, for example “our last frost is 20 May”, or send a weather station’s daily minima as a CSV file.';
 
 export function frostWords({ spring, autumn }: Site, speech: Speech): string {
   const known = [spring, autumn].filter((dates) => dates !== null);

@@ -10,7 +10,7 @@ export interface Speech {
 }
 
 const weekdays = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
-const months = ['Jan', 'Feb', 'March', 'April', 'May', 'June', 'July', 'Aug', 'Sept', 'Oct', 'Nov', 'Dec'];
+const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
 /** "today", "yesterday", "tomorrow", else "Sun 1 Mar" or "Sun, Mar 1"; the year where it is another. */
 export function dayWords(day: Day, speech: Speech): string {
