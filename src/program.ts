@@ -10,6 +10,7 @@ import { stillTrue } from './conversation/prompting.js';
 import { Session } from './conversation/session.js';
 import type { Incoming, Outgoing } from './conversation/turn.js';
 import type { Errand } from './conversation/world.js';
+import { stationMinima } from './exchange/station-minima.js';
 import { chatById, chatsOfLedger } from './ledger/chats.js';
 import type { Database } from './ledger/database.js';
 import { atTheMachine, firstLedger } from './ledger/ledgers.js';
@@ -129,9 +130,20 @@ export class Program {
         return;
       }
     }
-    this.tasks = this.session.turn(incoming, now).map((errand) => ({ errand, incoming }));
+    this.tasks = this.session
+      .turn(this.withDocumentRead(incoming), now)
+      .map((errand) => ({ errand, incoming }));
     const ledger = chatById(this.parts.database, incoming.chat)?.ledger;
     if (ledger !== undefined) this.waking?.touched(ledger);
+  }
+
+  /** A document is a weather station's minima, or said to be no such thing. */
+  private withDocumentRead(incoming: Incoming): Incoming {
+    if (!incoming.document) return incoming;
+    const read = stationMinima(incoming.document.bytes, {
+      dateOrder: this.worldOf(incoming).settings.dateOrder,
+    });
+    return { ...incoming, weather: 'refused' in read ? read : { ...read, flagged: read.skipped.flagged } };
   }
 
   private afterCommit(): void {

@@ -1,5 +1,6 @@
 /** What a ledger's growers have set: where it stands, when they want to be spoken to, and in which words. */
 import type { TimeOfDay } from '../calendar/zone.js';
+import type { RecordedFrost } from '../outlook/site.js';
 import type { DateOrder } from '../language/note.js';
 
 export interface LedgerSettings {
@@ -10,6 +11,8 @@ export interface LedgerSettings {
   /** `MM-DD`: the usual last frost of spring and first of autumn. */
   readonly lastFrost: string | null;
   readonly firstFrost: string | null;
+  /** From a weather station's minima; it outranks the usual days. */
+  readonly recordedFrost: RecordedFrost | null;
   readonly digestAt: TimeOfDay | 'off';
   /** From and to: nothing is said unasked between. */
   readonly quiet: readonly [TimeOfDay, TimeOfDay];
@@ -26,6 +29,7 @@ export function defaultSettings(zone: string): LedgerSettings {
     place: null,
     lastFrost: null,
     firstFrost: null,
+    recordedFrost: null,
     digestAt: '08:00',
     quiet: ['21:00', '07:30'],
     dateOrder: american ? 'MDY' : 'DMY',

@@ -2,6 +2,7 @@
 import { gunzipSync } from 'node:zlib';
 import type { Day } from '../calendar/day.js';
 import type { DailyMinimum } from '../horticulture/frost-record.js';
+import type { MinimaFault } from '../words/minima-words.js';
 import { csvRows } from './csv-rows.js';
 import { type MinimaColumns, minimaColumns } from './minima-columns.js';
 import { type DateOrder, dateReader } from './station-dates.js';
@@ -24,15 +25,6 @@ export interface StationMinima {
   readonly skipped: { readonly empty: number; readonly flagged: number; readonly impossible: number };
 }
 
-export type MinimaRefusal =
-  | { readonly refused: 'notText' }
-  | { readonly refused: 'noRows' }
-  | { readonly refused: 'whichColumns'; readonly columns: readonly string[] }
-  | { readonly refused: 'severalStations'; readonly stations: readonly string[] }
-  | { readonly refused: 'noSuchStation'; readonly station: string; readonly stations: readonly string[] }
-  | { readonly refused: 'badDate'; readonly row: number; readonly text: string }
-  | { readonly refused: 'badNumber'; readonly row: number; readonly text: string };
-
 const LARGEST_BYTES = 200_000_000;
 const EMPTY = /^(?:na|nan|null|none|m|-|--|-?9999(?:\.0+)?)$/i;
 const COLDEST_CELSIUS = -90;
@@ -42,7 +34,7 @@ const WARMEST_CELSIUS = 60;
  * Reads GHCN-Daily CSV (a station's own file with a TMIN column, or the long form with one element a row) or two columns, date and
  * minimum, with or without a header. Gzip is unpacked. Days that are missing stay missing.
  */
-export function stationMinima(bytes: Uint8Array, hints: MinimaHints = {}): StationMinima | MinimaRefusal {
+export function stationMinima(bytes: Uint8Array, hints: MinimaHints = {}): StationMinima | MinimaFault {
   const text = textOf(bytes);
   if (text === null) return { refused: 'notText' };
   const rows = csvRows(text);
@@ -70,7 +62,7 @@ function ofOneStation(
   rows: readonly Row[],
   { station }: MinimaColumns,
   wanted: string | undefined,
-): { readonly rows: readonly Row[] } | MinimaRefusal {
+): { readonly rows: readonly Row[] } | MinimaFault {
   if (rows.length === 0) return { refused: 'noRows' };
   if (station === null) return { rows };
   const stations = [...new Set(rows.map(({ cells }) => cells[station] ?? ''))];
@@ -85,7 +77,7 @@ function readRows(
   rows: readonly Row[],
   columns: MinimaColumns,
   hints: MinimaHints,
-): StationMinima | MinimaRefusal {
+): StationMinima | MinimaFault {
   const readDate = dateReader(
     rows.map(({ cells }) => cells[columns.date] ?? ''),
     hints.dateOrder,

@@ -1,12 +1,17 @@
 /** What of a grower's place the outlook needs: its half of the globe and its frosts. */
 import { type Hemisphere, hemisphereOf } from '../calendar/hemisphere.js';
-import type { DailyMinimum } from '../horticulture/frost-record.js';
 import type { FrostHalf, MonthDay } from '../horticulture/frost-season.js';
-import { type FrostDates, recordedFrostDates, statedFrostDates } from '../horticulture/plant-out.js';
+import { type FrostDates, statedFrostDates } from '../horticulture/plant-out.js';
 
 export interface Site {
   readonly hemisphere: Hemisphere;
   /** Last frosts of spring and first of autumn; null where nobody said and no minima were sent. */
+  readonly spring: FrostDates | null;
+  readonly autumn: FrostDates | null;
+}
+
+/** What a station's minima gave; null where they were too few. */
+export interface RecordedFrost {
   readonly spring: FrostDates | null;
   readonly autumn: FrostDates | null;
 }
@@ -17,15 +22,14 @@ export interface SiteFacts {
   /** The usual days, as the grower gave them. */
   readonly lastFrost: MonthDay | null;
   readonly firstFrost: MonthDay | null;
-  /** Of a station near by; they outrank the usual days. */
-  readonly minima?: readonly DailyMinimum[];
+  /** From a station near by; it outranks the usual days. */
+  readonly recordedFrost?: RecordedFrost | null;
 }
 
-export function siteOf({ zone, lastFrost, firstFrost, minima = [] }: SiteFacts): Site {
+export function siteOf({ zone, lastFrost, firstFrost, recordedFrost }: SiteFacts): Site {
   const hemisphere = hemisphereOf(zone);
   const dates = (half: FrostHalf, usual: MonthDay | null) =>
-    recordedFrostDates(minima, { half, hemisphere, tender: true }) ??
-    (usual === null ? null : statedFrostDates(usual, half, hemisphere));
+    recordedFrost?.[half] ?? (usual === null ? null : statedFrostDates(usual, half, hemisphere));
   return { hemisphere, spring: dates('spring', lastFrost), autumn: dates('autumn', firstFrost) };
 }
 
