@@ -70,6 +70,20 @@ function containerAt(pieces: readonly Piece[], start: number): Joined | undefine
       ],
       to: at + 2,
     };
+  // "84 tray": the size of the tray, not how many.
+  if (count?.quantity.value !== undefined && count.quantity.value >= 24 && wordAt(pieces, at) === 'tray')
+    return {
+      pieces: [
+        {
+          is: 'size',
+          size: `${count.quantity.value}cell`,
+          container: true,
+          from: first.from,
+          to: pieces[at]?.to ?? first.to,
+        },
+      ],
+      to: at + 1,
+    };
   let size: PieceOf<'size'> | undefined;
   const sized = pieces[at];
   if (sized?.is === 'size' && !isContainer(pieces, at)) {

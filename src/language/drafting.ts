@@ -75,7 +75,9 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
       const leads = leadsToPlant(pieces, at, clause.to);
       if (group.quantity === undefined && sourcedCount(pieces, at)) sourced = true;
       if (
-        /^(?:bar|but|except|without|minus|save|excepting)$/.test(wordBefore(pieces, at)) &&
+        (/^(?:bar|but|except|without|minus|save|excepting)$/.test(wordBefore(pieces, at)) ||
+          (/^(?:from|for)$/.test(wordBefore(pieces, at)) &&
+            /^(?:apart|aside|except|bar|save)$/.test(wordAt(pieces, at - 2)))) &&
         group.quantity?.whole === 'all' &&
         piece.quantity.value !== undefined
       )
@@ -139,6 +141,12 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
       slotOf(piece, current(), note);
       eachOfPots = true;
     } else if (piece.is === 'place' && tellsWhich(pieces, at, clause.from)) current().stands ??= piece.place;
+    else if (
+      piece.is === 'when' &&
+      wordAt(pieces, at - 1) === 'for' &&
+      !/^(?:target|remind)$/.test(clause.hit?.rule.kind ?? 'target')
+    )
+      continue;
     else if (piece.is === 'when' && tellsStruck(pieces, at, clause)) current().struckOn ??= piece.when;
     else slotOf(piece, current(), note);
   }
@@ -212,10 +220,16 @@ function sourcedCount(pieces: readonly Piece[], at: number): boolean {
 
 /** "Three weeks" counts no plants. */
 function isTimeSpan(pieces: readonly Piece[], at: number): boolean {
+  const before = wordAt(pieces, at - 1);
   return (
-    /^(?:day|days|week|weeks|month|months|year|years|hour|hours|minute|minutes|mins|times|people|folk|friends|inches|mugs)$/.test(
+    /^(?:day|days|week|weeks|month|months|year|years|hour|hours|minute|minutes|mins|times|people|folk|friends|inches|mugs|leaves|pairs|eyes|left|remaining|remain|remains|still)$/.test(
       wordAt(pieces, at + 1),
-    ) || /^(?:day|week|bench|batch|number|round|version|page|stage|step)$/.test(wordAt(pieces, at - 1))
+    ) ||
+    /^(?:day|week|bench|batch|number|round|version|page|stage|step|leaving|leaves)$/.test(before) ||
+    (/^(?:to|with|at)$/.test(before) &&
+      /^(?:down|left|up)$/.test(wordAt(pieces, at - 2)) &&
+      pieces[at]?.is === 'count' &&
+      !pieces.slice(at + 1, at + 4).some(({ is }) => is === 'plant'))
   );
 }
 

@@ -17,7 +17,8 @@ export function joinProposals(proposals: readonly Proposal[]): readonly Proposal
         joinLoss(last, proposal) ??
         joinStrike(last, proposal) ??
         joinReceipt(last, proposal) ??
-        joinTwiceTold(last, proposal));
+        joinTwiceTold(last, proposal) ??
+        joinHardening(last, proposal));
     if (one) joined[joined.length - 1] = one;
     else joined.push(last ? carryCount(last, proposal) : proposal);
   }
@@ -37,7 +38,9 @@ function joinCheck(before: Proposal, next: Proposal): Proposal | undefined {
     !same(before.draft.plant, next.draft.plant)
   )
     return undefined;
-  if (told(before) && told(next)) return undefined;
+  const sameNone =
+    before.slots['rooted'] === 'none' && next.slots['rooted'] === 'none' && next.draft.plant === undefined;
+  if (told(before) && told(next) && !sameNone) return undefined;
   const draft: Draft = {
     ...next.draft,
     ...before.draft,
@@ -132,6 +135,31 @@ function joinReceipt(before: Proposal, next: Proposal): Proposal | undefined {
   return {
     ...before,
     slots: { ...before.slots, ...(next.draft.place === undefined ? {} : { place: next.draft.place }) },
+  };
+}
+
+/** "Moved to the cold frame to harden off": one act, and its purpose. */
+function joinHardening(before: Proposal, next: Proposal): Proposal | undefined {
+  const unplaced =
+    before.kind === 'move' && before.slots['place'] === undefined && before.slots['fromPlace'] === undefined;
+  if (
+    before.kind !== 'move' ||
+    !(next.kind === 'hardenOff' ? next.purpose || unplaced : next.kind === 'plantOut' && unplaced)
+  )
+    return undefined;
+  if (next.draft.plant !== undefined && !same(plantOf(before), next.draft.plant)) return undefined;
+  const place = next.slots['place'] ?? before.slots['place'];
+  const { quantity } = next.draft;
+  return {
+    ...next,
+    slots: place === undefined ? {} : { place },
+    draft: {
+      ...before.draft,
+      ...(before.draft.quantity === undefined && quantity ? { quantity } : {}),
+      ...(before.draft.plant === undefined && next.draft.plant ? { plant: next.draft.plant } : {}),
+      ...(before.draft.when === undefined && next.draft.when ? { when: next.draft.when } : {}),
+    },
+    ...(before.carried ? { carried: before.carried } : {}),
   };
 }
 

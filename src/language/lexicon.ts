@@ -51,6 +51,7 @@ function indexVerbs(): ReadonlyMap<string, VerbSense> {
     for (const [word, form] of regularForms(lemma)) if (!index.has(word)) index.set(word, { lemma, form });
     const doubled = `${lemma}${lemma.at(-1)}`;
     index.set(`${doubled}ing`, { lemma, form: 'ing' });
+    index.set(`${doubled}ed`, { lemma, form: 'past' });
     for (const word of irregular)
       index.set(word, {
         lemma,

@@ -7,7 +7,7 @@ import type { Token } from './tokens.js';
 const LEAD =
   /^(?:in|into|on|onto|to|at|under|by|beside|along|near|outside|inside|round|around|behind|against|beneath|between|over|amongst|among|next|alongside)$/;
 const NOT_PLACES =
-  /^(?:water|compost|perlite|sand|morning|evening|afternoon|night|mix|post|half|end|dark|one|own|total|all|them|it|rot|mould|death|time|times|growth|return|advance|future|past|rain|sun|cold|frost|heat|bag|bags|day|days|week|weeks|hour|hours|minute|minutes|last|once|least|first|best|way|good|case|order|use|need|place|hope|bits|pieces|pot|pots|tray|trays|turn|which|that|this|what|me|us|you|my|her|his|their|our|a|an|mush|slime|hormone|powder|gel|hand|hands|hurry|meantime|go|fresh|peat|work|bed|be|make|see|get|do|keep|root|stop|start|finish|bush|toughen|harden|grow|give|take|check|pot|plant|move|water|mist|feed|tip|tips|top|tops|base|leaf|leaves|roots|stems|stem|flower|bud|full|flat|foot|knees|head|back|left|right|side|number|book|diary|rim|lot|whole|batch|new|bigger|larger|smaller|individual|separate|singles|threes|twos|pairs)$/;
+  /^(?:water|daytime|daytimes|nights|weather|compost|perlite|sand|morning|evening|afternoon|night|mix|post|half|end|dark|one|own|total|all|them|it|rot|mould|death|time|times|growth|return|advance|future|past|rain|sun|cold|frost|heat|bag|bags|day|days|week|weeks|hour|hours|minute|minutes|last|once|least|first|best|way|good|case|order|use|need|place|hope|bits|pieces|pot|pots|tray|trays|turn|which|that|this|what|me|us|you|my|her|his|their|our|a|an|mush|slime|hormone|powder|gel|hand|hands|hurry|meantime|go|fresh|peat|work|bed|be|make|see|get|do|keep|root|stop|start|finish|bush|toughen|harden|grow|give|take|check|pot|plant|move|water|mist|feed|tip|tips|top|tops|base|leaf|leaves|roots|stems|stem|flower|bud|full|flat|foot|knees|head|back|left|right|side|number|book|diary|rim|edge|lot|whole|batch|new|bigger|larger|smaller|individual|separate|singles|threes|twos|pairs)$/;
 
 /** The place behind the last fitting preposition of the clause, as written, without its article. */
 export function loosePlace(
@@ -20,7 +20,7 @@ export function loosePlace(
   for (let at = from; at < clause.to; at++) {
     if (pieces[at]?.is === 'break' && !LEAD.test(wordAt(pieces, at + 1))) return undefined;
     const lead = wordAt(pieces, at);
-    if (!LEAD.test(lead)) continue;
+    if (!LEAD.test(lead) || (lead === 'next' && wordAt(pieces, at + 1) !== 'to')) continue;
     let start = at + 1;
     if (/^(?:to|of)$/.test(wordAt(pieces, start)) && /^(?:next|inside|outside|on|in)$/.test(lead)) start++;
     let article = false;
@@ -58,6 +58,7 @@ export function loosePlace(
     while (end > start && /^(?:of|the|by|at|in|behind|under|outside)$/.test(wordAt(pieces, end - 1))) end--;
     if (end === start) continue;
     const head = wordAt(pieces, start);
+    if (/^(?:off|from|of|out|back|there|here|to)$/.test(head)) continue;
     if (NOT_PLACES.test(head) && end - start === 1) continue;
     if (
       NOT_PLACES.test(wordAt(pieces, end - 1)) &&

@@ -25,7 +25,22 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   const head = pieces[hit.from];
   const form = head?.is === 'word' ? head.verb?.form : undefined;
   const before: string[] = [];
-  for (let at = clause.from; at < hit.from; at++) {
+  // A verb told in the past stands for itself behind "and" ("forgot to water and lost three").
+  let start = clause.from;
+  if (form === 'past')
+    for (let at = clause.from; at < hit.from; at++)
+      if (
+        /^(?:and|but|so|then)$/.test(wordAt(pieces, at)) &&
+        pieces
+          .slice(clause.from, at)
+          .some(
+            (piece, n) =>
+              /^(?:forgot|forgotten|didn't|said|told|asked)$/.test(wordAt(pieces, clause.from + n)) &&
+              piece.is === 'word',
+          )
+      )
+        start = at + 1;
+  for (let at = start; at < hit.from; at++) {
     const text = wordAt(pieces, at);
     if (text !== '') before.push(text);
   }

@@ -46,6 +46,7 @@ function namesOf(context: NoteContext): readonly Name[] {
 export function findNames(tokens: readonly Token[], context: NoteContext): readonly FoundName[] {
   const finds: FoundName[] = [...findLabels(tokens, context)];
   const names = namesOf(context);
+  finds.push(...findInitials(tokens, names));
   for (let at = 0; at < tokens.length; at++) {
     if (tokens[at]?.is === 'mark' || tokens[at]?.is === 'line') continue;
     for (const name of names) {
@@ -85,6 +86,19 @@ function findLabels(tokens: readonly Token[], context: NoteContext): FoundName[]
     }
   }
   return finds;
+}
+
+/** "CL" for the one variety with those initials, in capitals. */
+function findInitials(tokens: readonly Token[], names: readonly Name[]): FoundName[] {
+  return tokens.flatMap((token, at) => {
+    if (!/^\p{Lu}{2,4}$/u.test(token.raw)) return [];
+    const meant = names.filter(
+      ({ words }) =>
+        words.length > 1 && words.map((word) => word.charAt(0)).join('') === token.raw.toLowerCase(),
+    );
+    const [only] = meant;
+    return meant.length === 1 && only ? [{ from: at, to: at + 1, variety: only.variety, slips: 4 }] : [];
+  });
 }
 
 function nameAt(tokens: readonly Token[], at: number, name: Name): FoundName | undefined {

@@ -6,7 +6,7 @@ import type { Token } from './tokens.js';
 import { titleCase } from './utterance.js';
 
 const NEVER = new Set(
-  'i we he she they it you me my our your his her their its the a an and or but then so of to in into on onto from with without for at by under over off out up down back is are was were be been being am has have had do did does not no yes this that these those them us who which what when where why how all some any each every both few more most other another here there now just only also very too really quite still yet again already as if than because while until till after before since about around through during per each every apiece else please thanks x one ones lot lots bit bits piece pieces cutting cuttings slip slips plant plants pot pots tray trays tuber tubers plug plugs liner liners crown crowns seedling seedlings root roots rooted leaf leaves bud buds tip tips stem stems shoot shoots batch batches dud duds weakling weaklings straggler stragglers side sides top bottom end edge way today yesterday tomorrow morning afternoon evening night week weekend month year time times day days dead gone rotten lost left right tops heads ends nodes node points seedlings starts scented variegated trailing upright double single white red blue yellow purple orange dark pale bright striped dwarf giant hardy tender bare lots weeny titchy dozen rest bicolour pieces growth sorts kinds types varieties colour colours friend friends people lady man woman mate home house garden moss water sand perlite newspaper cardboard plastic fleece bag bags bubblewrap cloche shade sun photo photos  new old big small little tiny large good bad nice healthy strong weak young fresh spare extra total loads heap compost bench own pairs pair socks label labels hormone powder gel went been got get gets getting going goes come came mum dad nan gran'.split(
+  'i we he she they it you me my our your his her their its the a an and or but then so of to in into on onto from with without for at by under over off out up down back is are was were be been being am has have had do did does not no yes this that these those them us who which what when where why how all some any each every both few more most other another here there now just only also very too really quite still yet again already as if than because while until till after before since about around through during per each every apiece else please thanks x one ones lot lots bit bits piece pieces cutting cuttings slip slips plant plants pot pots tray trays tuber tubers plug plugs liner liners crown crowns seedling seedlings root roots rooted leaf leaves bud buds tip tips stem stems shoot shoots batch batches dud duds weakling weaklings straggler stragglers side sides top bottom end edge way today yesterday tomorrow morning afternoon evening night week weekend month year time times day days dead gone rotten lost left right tops heads ends nodes node points seedlings starts scented variegated trailing upright double single white red blue yellow purple orange dark pale bright striped dwarf giant hardy tender bare lots weeny titchy dozen rest bicolour pieces growth sorts kinds types varieties colour colours friend friends people lady man woman mate home house garden moss water sand perlite individually separately singly together properly delivery parcel order box photo picture chance punt newspaper cardboard plastic fleece bag bags bubblewrap cloche shade sun photo photos  new old big small little tiny large good bad nice healthy strong weak young fresh spare extra total loads heap compost bench own pairs pair socks label labels hormone powder gel went been got get gets getting going goes come came mum dad nan gran'.split(
     ' ',
   ),
 );
@@ -50,6 +50,16 @@ export function joinNewNames(
   return result;
 }
 
+/** Words that open many a name, yet describe as often: part of a name only before a word nobody knows. */
+const COLOURS = /^(?:old|red|white|blue|black|golden|dark|silver|purple|pink|yellow|little|big)$/;
+
+function namedAfter(pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean {
+  const piece = pieces[at];
+  if (piece?.is !== 'word') return false;
+  const token = tokens[piece.from];
+  return token !== undefined && !NEVER.has(token.text) && !isKnown(token.text);
+}
+
 const isCrop = (piece: Piece | undefined): piece is PieceOf<'plant'> =>
   piece?.is === 'plant' && piece.plant.crop !== undefined && piece.plant.variety === undefined;
 
@@ -71,7 +81,12 @@ function nameLength(
     const shouted =
       tokens.length > 3 && tokens.every(({ is, raw }) => is !== 'word' || raw === raw.toUpperCase());
     const isCapital = !shouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
-    if (!isCapital && NEVER.has(token.text)) break;
+    if (
+      !isCapital &&
+      NEVER.has(token.text) &&
+      !(COLOURS.test(token.text) && namedAfter(pieces, tokens, at + length + 1))
+    )
+      break;
     if (!isCapital && piece.verb && piece.verb.form === 'past' && length > 0) break;
     if (!isCapital && capital > 0 && isKnown(token.text)) break;
     if (isCapital) capital++;
@@ -82,6 +97,8 @@ function nameLength(
   const position = inPlantPosition(before);
   const besideCrop = isCrop(pieces[at + length]);
   const behindCrop = isCrop(before.at(-1));
+  // "Auntie Joan's pelargonium": whose, not which.
+  if (besideCrop && /'s$/.test(wordAt(pieces, at + length - 1))) return 0;
   if (besideCrop && (capital > 0 || (unknown > 0 && position))) return length;
   if (behindCrop && capital === length) return length;
   if (behindCrop && unknown > 0 && length >= 2 && inPlantPosition(before.slice(0, -1))) return length;

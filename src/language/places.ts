@@ -51,6 +51,7 @@ export function prepositionBefore(tokens: readonly Token[], at: number): string 
   while (DETERMINER.has(word(tokens, before))) before--;
   const text = word(tokens, before);
   if (text === 'of' && /^(?:out|outside|inside)$/.test(word(tokens, before - 1))) return 'from';
+  if (text === 'off' && /^(?:hardening|harden|hardened)$/.test(word(tokens, before - 1))) return undefined;
   return PREPOSITION.has(text) ? text : undefined;
 }
 
@@ -159,6 +160,7 @@ function genericAt(
       to++;
     }
   } else return undefined;
+  if (/^(?:centre|center|club|show|society|party)$/.test(word(tokens, to))) return undefined;
   let from = at;
   while (from > 0 && free(from - 1) && isModifier(tokens, from - 1)) from--;
   if (

@@ -225,10 +225,11 @@ export function proposeAmend(
   const { pieces } = sentence;
   const not = pieces.findIndex(
     (_, at) =>
-      at > 0 &&
+      at >= 0 &&
       (wordAt(pieces, at) === 'not' ||
         (wordAt(pieces, at) === 'instead' && wordAt(pieces, at + 1) === 'of')) &&
-      !/^(?:did|do|is|are|was|have|has|does|should|could|would)$/.test(wordAt(pieces, at - 1)),
+      (SETTABLE.has(pieces[at + 1]?.is ?? 'word') ||
+        !/^(?:did|do|is|are|was|have|has|does|should|could|would)$/.test(wordAt(pieces, at - 1))),
   );
   const fits = amendRules.filter((rule) => rule.pattern.test(line) && (!rule.needsNot || not >= 0));
   const copula = not > 0 && /\b(?:was|were|is|are|it's|that's)\b/.test(line) && contrasted(pieces, not);
@@ -240,7 +241,9 @@ export function proposeAmend(
     return undefined;
   const strong =
     AMEND_CUE.test(line) ||
-    /^(?:should|make that|amend|change|update|it|that|they|call that)\b/.test(line) ||
+    /^(?:should|make that|amend|change|update|edit|recount|miscounted|mistyped|it|that|they|not|was|call that|i said|i put|i mistyped|i miscounted|wrong)\b/.test(
+      line,
+    ) ||
     /\b(?:i meant|should have said|should (?:be|have been))\b/.test(line);
   if (hasAct && !strong && !(not > 0 && /\b(?:was|were|should)\b/.test(line) && contrasted(pieces, not)))
     return undefined;
@@ -287,14 +290,14 @@ export function proposeAmend(
   };
   let plant: Draft['plant'];
   let when: When | undefined;
-  if (not > 0 && pieces.slice(not + 1).some((piece) => SETTABLE.has(piece.is))) {
+  if (not >= 0 && pieces.slice(not + 1).some((piece) => SETTABLE.has(piece.is))) {
     const denied = pieces.slice(not + 1).find((piece) => SETTABLE.has(piece.is));
     const wanted = [...pieces.slice(0, not)].reverse().find((piece) => piece.is === denied?.is);
     const after = wanted
       ? undefined
       : pieces
-          .slice(not + 2)
-          .find((piece, n, all) => piece.is === denied?.is && all.indexOf(piece) === n && piece !== denied);
+          .slice(pieces.indexOf(denied ?? (pieces[not] as Piece)) + 1)
+          .find((piece) => piece.is === denied?.is);
     put(wanted ?? after);
     if (denied?.is === 'plant') plant = denied.plant;
     for (const piece of pieces) {
@@ -303,13 +306,24 @@ export function proposeAmend(
       if (piece.is === 'when' && denied?.is !== 'when') when ??= piece.when;
     }
   } else {
-    const cue = cueEnd(pieces);
+    const turn =
+      rule === 'I said <x> but it was <y>'
+        ? pieces.findIndex((_, at) => /^(?:but|and)$/.test(wordAt(pieces, at)))
+        : -1;
+    const cue = turn >= 0 ? turn + 1 : cueEnd(pieces);
     if (cue < 0) return undefined;
     const behind = pieces.slice(cue);
     const told = behind.filter((piece) => SETTABLE.has(piece.is));
     const onlyPlant = told.every(({ is }) => is === 'plant');
     for (const piece of told) {
       if (piece.is === 'plant' && !onlyPlant) plant ??= piece.plant;
+      else if (
+        turn >= 0 &&
+        piece.is === 'count' &&
+        pieces.slice(0, turn).some(({ is }) => is === 'pots') &&
+        piece.quantity.value !== undefined
+      )
+        set['pots'] = piece.quantity.value;
       else put(piece);
     }
     for (const piece of pieces.slice(0, cue)) {
@@ -337,7 +351,12 @@ function cueEnd(pieces: readonly Piece[]): number {
   let end = -1;
   for (let at = 0; at < pieces.length; at++) {
     const text = wordAt(pieces, at);
-    if (/^(?:be|been|meant|mean|read|said|say|actually|really|correction|amend|to)$/.test(text)) end = at + 1;
+    if (
+      /^(?:be|been|meant|mean|read|said|say|actually|really|correction|amend|to|was|were|mistyped|miscounted|last)$/.test(
+        text,
+      )
+    )
+      end = at + 1;
     else if (/^(?:that|it)$/.test(text) && /^(?:make|call)$/.test(wordAt(pieces, at - 1))) end = at + 1;
     else if (text === 'should' && end < 0) end = at + 1;
     if (
@@ -363,7 +382,10 @@ function proposeRename(sentence: Sentence, utterance: Utterance): Proposal | und
   if (name === '') return undefined;
   const known = pieces[to + 1];
   const variety =
-    known?.is === 'plant' && pieces.length === to + 2 && known.plant.variety !== undefined && known.known
+    known?.is === 'plant' &&
+    pieces.length === to + 2 &&
+    known.plant.variety?.toLowerCase() === name.toLowerCase() &&
+    known.known
       ? known.plant.variety
       : name.replace(/(^|[\s-])(\p{Ll})/gu, (_, gap: string, letter: string) => gap + letter.toUpperCase());
   return {

@@ -1,4 +1,5 @@
 /** How many: exact, vague, all, the rest, all but some, half, more than before; and containers with what each holds. */
+import { verbSense } from './lexicon.js';
 import { numberAt } from './numbers.js';
 import type { Token } from './tokens.js';
 
@@ -73,6 +74,14 @@ function beyond(tokens: readonly Token[], at: number): FoundQuantity | undefined
   }
   for (const words of BEYOND) {
     if (!starts(tokens, at, words)) continue;
+    // "Handed over six", "brought up to": the word is the verb's.
+    if (
+      /^(?:over|under|up|close)$/.test(words[0] ?? '') &&
+      /^(?:hand|take|turn|pass|bring|go|come|put|carry|move|send|knock|keel)$/.test(
+        verbSense(text(tokens, at - 1))?.lemma ?? '',
+      )
+    )
+      continue;
     const found = numberAt(tokens, at + words.length);
     if (text(tokens, at + words.length) === 'half')
       return { quantity: { vague: true }, to: skipOf(tokens, at + words.length + 1) };

@@ -8,7 +8,7 @@ import { recipientOf } from './recipients.js';
 import { findRemind } from './grammar/remind.js';
 import { findHits, type Rule, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
-import { isUndo } from './grammar/undo.js';
+import { isUndo, WHY } from './grammar/undo.js';
 import { instruct } from './instructing.js';
 import { joinProposals } from './joining.js';
 import { moodOf } from './mood.js';
@@ -27,6 +27,7 @@ import {
 } from './proposing.js';
 import { type Proposal, refine } from './refining.js';
 import { lineOf, type Sentence, sentencesOf } from './sentences.js';
+import { settlePastForms } from './past-forms.js';
 import { slotsOf } from './slots.js';
 import { type Utterance, utteranceOf } from './utterance.js';
 
@@ -38,13 +39,26 @@ export function read(note: Note): ReadNote {
   if (line === '') return { entries: [], asks: [] };
   const answer = proposeAnswer(line, pieces, note);
   if (answer) return refined([answer], note);
-  if (isUndo(line)) return { entries: [{ entry: { kind: 'undo' }, sources: {} }], asks: [] };
+  if (isUndo(line) || isUndoInParts(pieces, utterance))
+    return { entries: [{ entry: { kind: 'undo' }, sources: {} }], asks: [] };
   const instruction = instruct(line, pieces, utterance, note);
   if (instruction) return { entries: [], asks: [], instruction };
   const proposals: Proposal[] = [];
   for (const sentence of sentencesOf(pieces, utterance))
     proposals.push(...proposeSentence(sentence, utterance, note, proposals));
   return refined(joinProposals(proposals), note);
+}
+
+/** "Whoops, wrong one, take it back": one part undoes, the others only say why. */
+function isUndoInParts(pieces: readonly Piece[], utterance: Utterance): boolean {
+  const parts: Piece[][] = [[]];
+  for (const piece of pieces) {
+    if (piece.is === 'break') parts.push([]);
+    else parts.at(-1)?.push(piece);
+  }
+  const lines = parts.filter((part) => part.length > 0).map((part) => lineOf(part, utterance));
+  if (lines.length < 2 || lines.length > 4) return false;
+  return lines.some((line) => isUndo(line)) && lines.every((line) => isUndo(line) || WHY.test(line));
 }
 
 function refined(proposals: readonly Proposal[], note: Note): ReadNote {
@@ -89,7 +103,7 @@ function proposeSentence(
     if (question) return question;
   }
   const corrected = part(
-    { ...sentence, pieces: settleCorrections(sentence.pieces) },
+    { ...sentence, pieces: settlePastForms(settleCorrections(sentence.pieces)) },
     0,
     Number.POSITIVE_INFINITY,
     utterance,
@@ -253,6 +267,9 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       continue;
     }
     if (mood !== 'done') continue;
+    const purpose =
+      kind === 'hardenOff' &&
+      (wordAt(pieces, clause.hit.from - 1) === 'to' || wordAt(pieces, clause.hit.from) === 'to');
     const told = rule.how === 'swapped' ? beforeReturn(pieces, clause) : clause;
     const drafts = draftsOf(pieces, told).map((found) => withWhereTo(found, rule, pieces, clause, utterance));
     for (const found of kind === 'tend' ? eachPlace(drafts, pieces, clause) : drafts) {
@@ -273,6 +290,7 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
         slots: slotsOf(rule, draft),
         rule: rule.name,
         ...(carried ? { carried } : {}),
+        ...(purpose ? { purpose } : {}),
       });
       if (draft.plant) plantNamed = draft.plant;
     }
@@ -329,6 +347,20 @@ function withWhereTo(
       ...(from === undefined ? {} : { fromPlace: from }),
       ...(to === undefined ? {} : { place: to }),
     };
+  }
+  if (kind === 'move') {
+    const places = pieces
+      .slice(clause.from, clause.to)
+      .flatMap((piece) => (piece.is === 'place' && piece.place !== draft.stands ? [piece] : []));
+    const towards = places.find(({ prep }, n) => n > 0 && /^(?:to|into|onto|in|on)$/.test(prep ?? ''));
+    const [first] = places;
+    if (
+      places.length > 1 &&
+      towards &&
+      first &&
+      (first.prep === undefined || first.prep === 'from' || first.prep === 'off')
+    )
+      return { ...draft, place: towards.place, fromPlace: first.place };
   }
   if (!STANDS.has(kind) || draft.place !== undefined) return draft;
   const place = loosePlace(pieces, clause, tokens, text);

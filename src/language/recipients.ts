@@ -39,8 +39,28 @@ export function recipientOf(
   return (
     behindPreposition(pieces, hit.to, clause.to, tokens, text) ??
     indirectObject(pieces, hit.to, clause.to, tokens, text) ??
-    behindPreposition(pieces, hit.from, clause.to, tokens, text)
+    behindPreposition(pieces, hit.from, clause.to, tokens, text) ??
+    (/^(?:dispatch|sold)/.test(hit.rule.name)
+      ? behindComma(pieces, hit.to, clause.to, tokens, text)
+      : undefined)
   );
+}
+
+/** "…, Oxbarrow": a name behind a comma, where nothing else tells of one. */
+function behindComma(
+  pieces: readonly Piece[],
+  from: number,
+  to: number,
+  tokens: readonly Token[],
+  text: string,
+): string | undefined {
+  for (let at = from; at < to; at++) {
+    const piece = pieces[at];
+    const next = pieces[at + 1];
+    if (piece?.is !== 'break' || next?.is !== 'word' || !tokens[next.from]?.capital) continue;
+    return wordsOf(pieces, at + 1, nameEnd(pieces, at + 1, to, tokens), tokens, text);
+  }
+  return undefined;
 }
 
 function behindPreposition(
@@ -111,6 +131,7 @@ function nameEnd(pieces: readonly Piece[], from: number, to: number, tokens: rea
     if (piece.is === 'place' && at > from && !tokens[piece.from]?.capital) break;
     if (piece.is === 'count' || piece.is === 'size' || piece.is === 'pots') break;
     if (piece.is === 'plant' && !tokens[piece.from]?.capital) break;
+    if (piece.is === 'word' && tokens[piece.from]?.raw === '&') continue;
     if (piece.is === 'word' && at > from && STOP.test(piece.text)) {
       // "People in my form", "the ladies at church" keep their tail.
       if (!(

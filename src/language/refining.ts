@@ -17,6 +17,8 @@ export interface Proposal {
   /** The rule's name, for the tree. */
   readonly rule: string;
   readonly future?: boolean;
+  /** Told as what something else was done for ("to harden off"). */
+  readonly purpose?: boolean;
   /** A slot that the words leave open. */
   readonly ask?: string;
 }
@@ -303,7 +305,7 @@ function dateSlot(proposal: Proposal, say: Say, asks: Omit<Ask, 'entry'>[]): voi
   )
     return;
   // "Since March" tells how long, not when it was done.
-  if (!proposal.future && /^since\b/i.test(when.words)) return;
+  if (!proposal.future && /^(?:since|for)\b/i.test(when.words)) return;
   const date: Day | Span | 'ask' | undefined = proposal.future ? when.future : when.past;
   if (date === 'ask') asks.push({ slot: 'date' });
   else say('date', date);

@@ -1,4 +1,5 @@
 /** The second stage: words, numbers and marks, each with its place in the text and its word as the trade spells it. */
+import { spelling } from './lexicon.js';
 import { respell } from './spelling.js';
 
 export interface Token {
@@ -49,9 +50,13 @@ export function tokenise(text: string): readonly Token[] {
       tokens.push({ ...base, text: lower.replaceAll(',', ''), is: 'number' });
     else if (/^[\p{L}\d]/u.test(raw)) {
       if (MARKS_OF_SPEECH.has(lower) && !(glued && tokens.at(-1)?.is === 'number')) continue;
-      const meant = respell(lower);
+      const before = tokens.at(-1);
+      const midway = before !== undefined && before.is === 'word' && raw !== raw.toUpperCase();
+      // A capital inside a sentence is likely a name, which only a habitual spelling may change.
+      const meant = base.capital && midway && raw.length < 9 ? (spelling(lower) ?? lower) : respell(lower);
       for (const text of meant.split(' ')) tokens.push({ ...base, text, is: 'word' });
-    } else if (raw === '->' || raw === '=>' || raw === '→') tokens.push({ ...base, text: 'to', is: 'word' });
+    } else if (raw === '->' || raw === '=>' || (raw === '>' && !glued))
+      tokens.push({ ...base, text: 'to', is: 'word' });
     else if (raw === '&' || (raw === '+' && !glued)) tokens.push({ ...base, text: 'and', is: 'word' });
     else tokens.push({ ...base, text: raw, is: 'mark' });
   }

@@ -373,6 +373,12 @@ function cropAt(
   const found = phraseAt(crops, words, 0);
   if (!found) return undefined;
   const phrase = found.words.join(' ');
+  if (
+    /^(?:feed|food|fertiliser|fertilizer|soup|sandwich|sandwiches|sauce|tea|bushes?|jelly|drizzle|cake|pie)$/.test(
+      word(tokens, at + found.words.length),
+    )
+  )
+    return undefined;
   const to = at + found.words.length;
   // "Gave Rosemary a …": a person.
   if (

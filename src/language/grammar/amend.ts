@@ -47,6 +47,29 @@ export const amendRules: readonly AmendRule[] = [
     pattern: /\b(?:was|were|is|are|it's|that's) (?:actually|really|in fact|of course)\b/,
   },
   { name: '<x> not <y>', pattern: new RegExp(`^${OPEN}[^,]{0,60}\\bnot\\b`), needsNot: true },
+  {
+    name: 'actually it was <x>',
+    pattern:
+      /^(?:(?:oops|whoops|no|sorry|actually|ah|oh|wrong number|wrong date|wrong|mistake|my mistake|typo|my bad|argh|damn|hang on|hold on|wait|i got that wrong|got that wrong|hmm|no wait|correction|wrong one|i was wrong) )+(?:it|that|they|there|this|the last one|that last one|was) ?(?:was|were|is|are|should be|'s)?\b/,
+  },
+  {
+    name: 'that was <day>',
+    pattern:
+      /^(?:that|it|this|the last one|that last one) was (?:on |actually |really |in fact )*(?:yesterday|today|last|the|mon|tue|wed|thu|fri|sat|sun|\d)/,
+  },
+  {
+    name: 'I said <x> but it was <y>',
+    pattern:
+      /\b(?:i|we|i've) (?:said|put|wrote|typed|logged|told you|entered|put down|wrote down)\b.*\b(?:but|and)\b.*\b(?:was|were|should|meant|is|are|it's|there's)\b/,
+  },
+  {
+    name: 'I mistyped, <x>',
+    pattern: /^(?:i (?:mistyped|miscounted|misspoke)|miscounted|mistyped|edit (?:last|that)|recount)\b/,
+  },
+  {
+    name: 'not <y>, <x>',
+    pattern: /^(?:oops |no |sorry )*(?:not|was not|wasn't|it wasn't|it was not|that wasn't)\b/,
+  },
 ];
 
 export const AMEND_CUE =

@@ -17,12 +17,20 @@ const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: number): 
   )
     return true;
   const adjective = pieces[to]?.is === 'plant' || wordAt(pieces, to) === 'of';
-  if (adjective && pieces[from - 1]?.is === 'count' && pieces.some(verbAround)) return true;
+  if (
+    adjective &&
+    (pieces[from - 1]?.is === 'count' || /^(?:the|my|those|these)$/.test(before)) &&
+    pieces.some(verbAround)
+  )
+    return true;
   return closeBehind(pieces, to, 'medium') && closeBehind(pieces, to, 'plant');
 };
 
 const notAboutRoots = (pieces: readonly Piece[], _from: number, to: number): boolean =>
-  /^(?:cutting|cuttings|powder|hormone|rot|stock|ball|balls|bound)$/.test(wordAt(pieces, to));
+  /^(?:cutting|cuttings|powder|hormone|rot|stock|ball|balls|bound)$/.test(wordAt(pieces, to)) ||
+  pieces.some(
+    (piece) => piece.is === 'word' && /^(?:arrived|delivered|received|bought|came)$/.test(piece.text),
+  );
 
 export const checkRules: readonly Rule[] = [
   {
@@ -138,6 +146,20 @@ export const checkRules: readonly Rule[] = [
       p
         .slice(Math.max(0, f - 4), f)
         .some((piece) => piece.is === 'count' && piece.quantity.outOf !== undefined),
+  },
+  {
+    name: '<plant>: none yet',
+    kind: 'check',
+    head: '<count> yet',
+    shape: 'subject',
+    rooted: 'none',
+    faint: true,
+    when: (p, f) => {
+      const piece = p[f];
+      return (
+        piece?.is === 'count' && piece.quantity.value === 0 && p.slice(0, f).some(({ is }) => is === 'plant')
+      );
+    },
   },
   {
     name: 'checked <plant>',

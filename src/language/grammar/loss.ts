@@ -82,6 +82,7 @@ export const lossRules: readonly Rule[] = [
     head: 'rotting',
     shape: 'subject',
     cause: 'rot',
+    unless: (p, f) => /^(?:to|with|of|from|by|like)$/.test(wordAt(p, f - 1)),
     when: (p, f) => precedes(p, f, 5, 'count') && !/^(?:is|are|be)$/.test(wordAt(p, f - 1)),
   },
   {
@@ -122,6 +123,7 @@ export const lossRules: readonly Rule[] = [
     head: 'damp~|damping off|of',
     shape: 'subject',
     cause: 'dampingOff',
+    unless: (p, f) => /^(?:to|with|of|from|by|like)$/.test(wordAt(p, f - 1)),
   },
   {
     name: '<count> <plant> keeled over',
@@ -260,7 +262,7 @@ export const lossRules: readonly Rule[] = [
   {
     name: 'the heat got <count> <plant>',
     kind: 'loss',
-    head: 'heat|sun|drought|heatwave have~|get~|take~|kill~|fry~|cook~|claim~',
+    head: 'heat|sun|drought|heatwave have~|get~|take~|kill~|fry~|cook~|claim~|finish~|do~ off|for?',
     shape: 'object',
     cause: 'drought',
     when: needsPlantOrCount,
@@ -321,6 +323,16 @@ export const lossRules: readonly Rule[] = [
     shape: 'object',
     cause: 'broken',
     when: (p, _f, t) => closeBehind(p, t, 'count') && !followsWord(p, t, /^(?:snapped|broke)$/),
+  },
+  {
+    name: '<count> <plant> knocked over',
+    kind: 'loss',
+    head: 'knock~past over|off|down',
+    shape: 'subject',
+    cause: 'broken',
+    when: (p, f) =>
+      precedes(p, f, 5, 'count') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:i|wind|we)$/.test(piece.text)),
   },
   {
     name: 'dropped <plant> and it broke',

@@ -77,6 +77,21 @@ export const moveRules: readonly Rule[] = [
     when: standing,
   },
   {
+    name: '<plant> are in <place> now',
+    kind: 'move',
+    head: 'be~ in|on|under|at the?|my? <place> now',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 4, 'plant'),
+  },
+  {
+    name: 'everything out of <place> into <place>',
+    kind: 'move',
+    head: 'everything|all|<count> out|from .. into|to|onto',
+    shape: 'object',
+    faint: true,
+    when: (p) => p.filter(({ is }) => is === 'place').length > 1,
+  },
+  {
     name: '<plant> now in <place>',
     kind: 'move',
     head: 'now in|on|under|at|outside|inside|indoors',
@@ -113,6 +128,44 @@ export const moveRules: readonly Rule[] = [
     head: 'hardening',
     shape: 'object',
     when: (p) => p.some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> first day out',
+    kind: 'hardenOff',
+    head: 'first day|night|time|outing|afternoon|morning out|outside|outdoors',
+    shape: 'subject',
+    when: (p) => p.some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> out by day',
+    kind: 'hardenOff',
+    head: 'out|outside|outdoors in|by|during|for|all|through the|a|an? day|days|daytime|daytimes|afternoon|afternoons|daylight',
+    shape: 'subject',
+    when: (p) => p.some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> out days',
+    kind: 'hardenOff',
+    head: 'out|outside|outdoors days|daytimes',
+    shape: 'subject',
+    when: (p) => p.some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> getting used to outside',
+    kind: 'hardenOff',
+    head: 'used to .. outside|outdoors|sun|cold|wind|weather|open|it',
+    shape: 'subject',
+    when: (p) =>
+      p.some(({ is }) => is === 'plant') &&
+      p.some((piece) => piece.is === 'word' && /^(?:outside|outdoors|out|outdoor)$/.test(piece.text)),
+  },
+  {
+    name: 'out to harden',
+    kind: 'hardenOff',
+    head: 'to harden',
+    shape: 'subject',
+    when: (p) =>
+      p.some(({ is }) => is === 'plant') || p.some((piece) => piece.is === 'word' && THEM.test(piece.text)),
   },
   {
     name: 'acclimatising <plant>',

@@ -1,14 +1,14 @@
 /** Planted in final quarters, and plants that leave the collection. */
 import type { Piece } from '../pieces.js';
-import { endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 const GARDEN =
-  /^(?:bed|beds|border|borders|ground|garden|flowerbed|flowerbeds|rockery|urn|urns|planter|planters|tubs|tub|trough|troughs|container|containers|basket|baskets|windowbox|windowboxes|patch|plot|allotment|verge|bank|lawn|soil|rows|row|hedge|orchard)$/;
+  /^(?:bed|beds|border|borders|ground|garden|flowerbed|flowerbeds|rockery|urn|urns|planter|planters|tubs|tub|trough|troughs|container|containers|basket|baskets|windowbox|windowboxes|patch|plot|allotment|verge|bank|lawn|soil|rows|row|hedge|orchard|basket|baskets|boxes|box|avenue|sundial|flowerpots)$/;
 const garden = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   followsWord(pieces, to, GARDEN) ||
   pieces
     .slice(to, to + 5)
-    .some((piece) => piece.is === 'place' && GARDEN.test(piece.place.split(' ').at(-1) ?? ''));
+    .some((piece) => piece.is === 'place' && piece.place.split(' ').some((word) => GARDEN.test(word)));
 
 /** "In the ground", as a word or as a place. */
 const groundAt = (pieces: readonly Piece[], at: number): boolean => {
@@ -16,7 +16,18 @@ const groundAt = (pieces: readonly Piece[], at: number): boolean => {
   return wordAt(pieces, at) === 'ground' || (piece?.is === 'place' && /^(?:open )?ground$/.test(piece.place));
 };
 
+/** Words of a sentence that is no planting ("leggy in the border"). */
+const OTHERWISE =
+  /^(?:leggy|yellow|cuttings|cutting|looking|flowering|dead|aphids|buds|slugs|want|need|how|where|when|what|happy|still|for)$/;
+
 export const plantOutRules: readonly Rule[] = [
+  {
+    name: 'dug in <count> <plant>',
+    kind: 'plantOut',
+    head: 'dig~past in',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant', 'count'),
+  },
   {
     name: 'in they went, <plant>',
     kind: 'plantOut',
@@ -56,7 +67,7 @@ export const plantOutRules: readonly Rule[] = [
   {
     name: 'put <plant> in the bed',
     kind: 'plantOut',
-    head: 'put~|pop~past|stick~past|set~past|place~past|bung~past|dig~past',
+    head: 'put~|pop~past|stick~past|set~past|place~past|bung~past|dig~past|plonk~past|get~past|move~past|transplant~past|bring~past|tuck~past|shove~past|go~past|shift~past in|out|into?',
     shape: 'object',
     when: (p, f, t) =>
       (follows(p, t, 'plant', 'count') || followsWord(p, t, /^(?:them|em|those)$/)) &&
@@ -89,6 +100,26 @@ export const plantOutRules: readonly Rule[] = [
     head: 'final|permanent|forever|flowering home|homes|place|places|position|positions|quarters|spot|spots',
     shape: 'subject',
     when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> in the bed',
+    kind: 'plantOut',
+    head: 'in|along|into|round|by|down|out',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      garden(p, f, t) &&
+      !p.some((piece) => piece.is === 'word' && (piece.verb !== undefined || OTHERWISE.test(piece.text))),
+  },
+  {
+    name: 'the last of <plant> went out',
+    kind: 'plantOut',
+    head: 'go~past out',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      (garden(p, f, t) || followsWord(p, t, /^(?:beside|along|by|round)$/)),
   },
   {
     name: '<plant> out, <place>',
@@ -143,7 +174,9 @@ export const dispatchRules: readonly Rule[] = [
     head: 'swap~past|trade~past|exchange~past',
     shape: 'object',
     how: 'swapped',
-    unless: (p, _f, t) => /^(?:to|places|the)$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'count'),
+    unless: (p, _f, t) =>
+      (/^(?:to|places|the)$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'count')) ||
+      wordAt(p, t) === 'for',
   },
   {
     name: 'did a swap with <recipient>',
@@ -163,7 +196,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: 'dispatch: <count> <plant>, <recipient>',
     kind: 'dispatch',
-    head: 'dispatch|dispatches|delivery|despatch note|:?',
+    head: 'dispatch|dispatches|despatch note?',
     shape: 'object',
     when: (p, f, t) =>
       f === 0 && p.slice(t).some(({ is }) => is === 'plant') && p.slice(t).some(({ is }) => is === 'count'),
@@ -184,16 +217,37 @@ export const dispatchRules: readonly Rule[] = [
         )),
   },
   {
-    name: '<recipient> took <count> <plant>',
+    name: '<recipient> took <count> <plant> home',
     kind: 'dispatch',
-    head: 'take~past|have~past|collect~past|buy~past .. home|away|off me|from me?',
+    head: 'take~past|have~past|collect~past|buy~past|carry~past .. home|away',
     shape: 'object',
     how: 'given',
     when: (p, f, t) =>
       p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
       f > 0 &&
-      !/^(?:i|we)$/.test(wordAt(p, f - 1)) &&
-      /^(?:home|away|me)$/.test(wordAt(p, t - 1)),
+      !/^(?:i|we|and|then|also)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: '<recipient> had <count> <plant> off me',
+    kind: 'dispatch',
+    head: 'take~past|have~past|collect~past|buy~past|get~past .. off|from me|us',
+    shape: 'object',
+    how: 'given',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
+      f > 0 &&
+      !/^(?:i|we)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: '<recipient> collected <count> <plant>',
+    kind: 'dispatch',
+    head: 'collect~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'plant') &&
+      f > 0 &&
+      p[f - 1]?.is === 'word' &&
+      !/^(?:i|we|and|then|just|have|also|i've|we've)$/.test(wordAt(p, f - 1)),
   },
   {
     name: 'let <recipient> have <count> <plant>',

@@ -8,10 +8,17 @@ const aboutCuttings = (pieces: readonly Piece[], from: number, to: number): bool
     .some(
       (piece) => piece.is === 'word' && /^(?:cutting|cuttings|struck|took|tubers?|crowns?)$/.test(piece.text),
     );
-const potted = (pieces: readonly Piece[], from: number): boolean =>
-  !/^(?:a|the|each|per|one|every|this|that|in|single|same|whole|my|of)$/.test(wordAt(pieces, from - 1)) ||
-  pieces[from]?.is !== 'word' ||
-  !/^(?:pot|pots)$/.test(wordAt(pieces, from));
+const potted = (pieces: readonly Piece[], from: number): boolean => {
+  const word = wordAt(pieces, from);
+  const before = wordAt(pieces, from - 1);
+  if (word === 'pots') return from === 0 || /^(?:i|we|he|she|and)$/.test(before);
+  return (
+    word !== 'pot' ||
+    !/^(?:a|the|each|per|one|every|this|that|in|single|same|whole|my|of|big|new|own|bigger|larger)$/.test(
+      before,
+    )
+  );
+};
 
 export const potOnRules: readonly Rule[] = [
   {

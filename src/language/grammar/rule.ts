@@ -208,7 +208,10 @@ export function closeBehind(
     const piece = pieces[at];
     if (!piece || piece.is === 'break') return false;
     if (kinds.includes(piece.is)) return true;
-    if (piece.is === 'word' && (/^(?:and|then|but)$/.test(piece.text) || piece.verb?.form === 'past'))
+    if (
+      piece.is === 'word' &&
+      (/^(?:and|then|but)$/.test(piece.text) || (piece.verb?.form === 'past' && piece.text !== 'rooted'))
+    )
       return false;
   }
   return false;

@@ -62,7 +62,12 @@ export const stockRules: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) => follows(p, t, 'plant') && ofStock(p, f, t),
   },
-  { name: 'received <count> <plant>', kind: 'receive', head: 'receive~past|unpack~past', shape: 'object' },
+  {
+    name: 'received <count> <plant>',
+    kind: 'receive',
+    head: 'receive~past|unpack~past|unbox~past',
+    shape: 'object',
+  },
   {
     name: '<count> <plant> received',
     kind: 'receive',

@@ -116,7 +116,10 @@ export const strikeRules: readonly Rule[] = [
     head: 'taken|took',
     shape: 'subject',
     when: (p, f, t) =>
-      precedes(p, f, 8, 'plant', 'count') &&
+      (precedes(p, f, 8, 'plant', 'count') ||
+        (p.slice(0, f).some(({ is }) => is === 'plant') &&
+          p.slice(0, f).some(({ is }) => is === 'count') &&
+          !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined))) &&
       (endsAt(p, t) || p[t]?.is === 'place' || /^(?:from|in|into|with|as|at)$/.test(wordAt(p, t))) &&
       !/^(?:i|we)$/.test(wordAt(p, f - 1)) &&
       !/^(?:have|has)$/.test(wordAt(p, f - 1)) &&

@@ -26,7 +26,7 @@ export const undoRules: readonly UndoRule[] = [
   {
     name: 'that was a mistake',
     pattern:
-      /^(?:oops |sorry |no |oh )*(?:that|the last one|last one|last entry|that last one) was (?:a mistake|wrong|an error|not right|the wrong (?:one|plant|batch))(?: please)?(?: undo(?: it| that)?| delete it| scrap it| forget it| ignore it)?$/,
+      /^(?:oops |sorry |no |oh |wait |hang on |hold on |actually |whoops )*(?:that|the last one|last one|last entry|that last one) was (?:a mistake|wrong|an error|not right|the wrong (?:one|plant|batch))(?: please)?(?: undo(?: it| that)?| delete it| scrap it| forget it| ignore it)?$/,
   },
 ];
 
@@ -36,3 +36,7 @@ export function isUndo(line: string): UndoRule | undefined {
     return undefined;
   return undoRules.find(({ pattern }) => pattern.test(line));
 }
+
+/** Reasons given beside an undo. */
+export const WHY =
+  /^(?:whoops|oops|oh no|oh|no|wait|sorry|damn|argh|no wait|hang on|hold on|wrong(?: (?:one|plant|pot|batch|button|entry|person|chat|window|way|place|thing))?|my mistake|mistake|that was wrong|i (?:didn't|did not) mean (?:that|it|to)|i got (?:it|that|mixed up|muddled|confused)(?: wrong)?|got (?:it|that) wrong|wrong(?:ly)? entered|i made a mistake|that's not right|not right|please|pls|thanks|thank you|ta|would you|will you|it was (?:wrong|a mistake)|it never happened|that never happened|that isn't right|i misspoke|typo)$/;

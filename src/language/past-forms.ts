@@ -1,0 +1,28 @@
+/** "Had to bin", "managed to take", "got round to misting": plain forms that tell of things done, given as past ones. */
+import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+const DID = /^(?:had|managed|remembered|decided|able|proceeded|went|got|found|helped|ended)$/;
+const ON_THE_WAY =
+  /^(?:round|around|time|a|moment|minute|on|up|it|the|chance|finally|just|energy|strength|my|act|together|also)$/;
+
+/** The row with such verbs marked as past; everything else as it stands. */
+export function settlePastForms(pieces: readonly Piece[]): readonly Piece[] {
+  return pieces.map((piece, at) => {
+    if (piece.is !== 'word' || !piece.verb || (piece.verb.form !== 'base' && piece.verb.form !== 'ing'))
+      return piece;
+    let before = at - 1;
+    const to = wordAt(pieces, before);
+    if (to === 'did' && piece.verb.form === 'base')
+      return { ...piece, verb: { lemma: piece.verb.lemma, form: 'past' as const } };
+    if (to !== 'to' && !(to === 'up' && piece.verb.form === 'ing')) return piece;
+    before--;
+    while (ON_THE_WAY.test(wordAt(pieces, before)) && at - before < 7) before--;
+    if (!DID.test(wordAt(pieces, before))) return piece;
+    if (/^(?:going|supposed)$/.test(wordAt(pieces, before + 1))) return piece;
+    // "I've got to pot them on" is a duty.
+    if (wordAt(pieces, before) === 'got' && before === at - 2) return piece;
+    if (wordAt(pieces, before) === 'had' && before !== at - 2) return piece;
+    return { ...piece, verb: { lemma: piece.verb.lemma, form: 'past' as const } };
+  });
+}
