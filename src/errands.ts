@@ -1,37 +1,60 @@
-/** What a grower asks for that lies outside the ledger: an invitation, the ledger as a file. */
+/** What a grower asks for that lies outside the ledger: an invitation, pictures, labels, the ledger as a file. */
+import { addDays } from './calendar/day.js';
 import { type Admission, spacedCode } from './conversation/admission.js';
-import type { Errand, World } from './conversation/world.js';
+import { type Viewpoint, viewFrom } from './conversation/looking-ahead.js';
 import type { Incoming, Outgoing } from './conversation/turn.js';
+import type { Errand, World } from './conversation/world.js';
 import { ledgerCsv } from './exchange/ledger-csv.js';
 import { ledgerJson } from './exchange/ledger-json.js';
+import { year as yearOf } from './calendar/day.js';
+import { type Batch } from './ledger/batch.js';
+import { matching } from './ledger/ledger.js';
+import { calendarPaper } from './papers/calendar-paper.js';
+import { batchesSince, labelPaper } from './papers/label-paper.js';
+import type { Paper } from './papers/paper.js';
+import { reviewPaper } from './papers/review-paper.js';
+import { rootingPaper } from './papers/rooting-paper.js';
+import { seasonPaper } from './papers/season-paper.js';
 import { doorWords } from './words/door-words.js';
 import { errandWords } from './words/errand-words.js';
+import { labelsNothing, missingLettersWords, noSuchBatch } from './words/paper-words.js';
 
 export interface ErrandPorts {
   readonly admission: Admission;
   readonly worldOf: (incoming: Incoming) => World;
   /** Milliseconds since 1970. */
   readonly now: () => number;
+  /** Name of the Telegram bot, once it is known. */
+  readonly bot?: () => string | undefined;
 }
 
 type Brought = Omit<Outgoing, 'chat' | 'key'>;
 
+/** Labels that are asked for without a name are for batches that began so lately. */
+const NEW_DAYS = 14;
+
 /** Runs an errand after its turn was committed, and answers what is said to it. */
 export async function runErrand(errand: Errand, incoming: Incoming, ports: ErrandPorts): Promise<Brought> {
+  const world = ports.worldOf(incoming);
+  const view = viewFrom(world, ports.now());
   switch (errand.kind) {
     case 'invite':
       return {
         text: doorWords.invitation(spacedCode(ports.admission.invite(incoming.from.id, ports.now()))),
       };
     case 'export':
-      return exported(errand.format, ports.worldOf(incoming), ports.now());
+      return exported(errand.format, world, view, ports.now());
+    case 'picture':
+      return pictured(errand, view);
+    case 'labels':
+      return labelled(errand, view, ports.bot?.());
     default:
       return { text: errandWords.fromCommandLine };
   }
 }
 
-function exported(format: 'csv' | 'ics' | 'json', world: World, now: number): Brought {
-  if (format === 'ics') return { text: errandWords.fromCommandLine };
+function exported(format: 'csv' | 'ics' | 'json', world: World, view: Viewpoint, now: number): Brought {
+  if (format === 'ics') return broughtBy(calendarPaper(view, world.current.name, now));
   const text =
     format === 'csv'
       ? ledgerCsv(world.ledger)
@@ -43,4 +66,41 @@ function exported(format: 'csv' | 'ics' | 'json', world: World, now: number): Br
     text: errandWords.exported(world.journal.length),
     file: { name: `ledger.${format}`, kind: 'document', bytes: Buffer.from(text) },
   };
+}
+
+async function pictured(
+  { of, plant, year }: Extract<Errand, { kind: 'picture' }>,
+  view: Viewpoint,
+): Promise<Brought> {
+  if (of === 'season') return broughtBy(await seasonPaper(view));
+  if (of === 'review') return broughtBy(await reviewPaper(view, year ?? yearOf(view.today)));
+  const batch = plant === undefined ? undefined : newest(matching(view.ledger, plant));
+  const paper = batch === undefined ? null : await rootingPaper(view, batch);
+  return paper === null ? { text: noSuchBatch } : broughtBy(paper);
+}
+
+async function labelled(
+  { plant, blank }: Extract<Errand, { kind: 'labels' }>,
+  view: Viewpoint,
+  bot: string | undefined,
+): Promise<Brought> {
+  const batches =
+    plant === undefined ? batchesSince(view, addDays(view.today, -NEW_DAYS)) : matching(view.ledger, plant);
+  if (batches.length === 0 && blank === undefined) return { text: labelsNothing };
+  const made = await labelPaper(view, {
+    batches,
+    sheet: view.settings.units === 'us' ? 'Letter' : 'A4',
+    size: '63.5x38.1',
+    ...(blank === undefined ? {} : { blank }),
+    ...(bot === undefined ? {} : { bot }),
+  });
+  return 'missing' in made ? { text: missingLettersWords(made.missing) } : broughtBy(made);
+}
+
+function newest(batches: readonly Batch[]): Batch | undefined {
+  return batches.at(-1);
+}
+
+function broughtBy({ name, kind, bytes, caption }: Paper): Brought {
+  return { text: caption, file: { name, kind, bytes } };
 }

@@ -26,6 +26,11 @@ export const commands: readonly Command[] = [
     load: async () => (await import('./parse.js')).parse,
   },
   {
+    name: 'help',
+    does: 'these commands, and the settings',
+    load: async () => (await import('./help.js')).help,
+  },
+  {
     name: 'when',
     does: 'phrases of time to days, a JSON line each',
     load: async () => (await import('./when.js')).when,
@@ -74,5 +79,20 @@ export const commands: readonly Command[] = [
     name: 'replay',
     does: 'whole conversations on an empty ledger, to all that was said and the ledger at the end, a JSON line each',
     load: async () => (await import('./replay.js')).replay,
+  },
+  {
+    name: 'draw',
+    does: 'season, review, rooting or labels into a file; from the ledger or from --replay FILE',
+    load: async () => (await import('./draw.js')).draw,
+  },
+  {
+    name: 'export',
+    does: 'the ledger to --out PATH as --format csv, ics or json; json is whole',
+    load: async () => (await import('./export.js')).exportLedger,
+  },
+  {
+    name: 'import',
+    does: "a ledger, rows of entries or a station's daily minima into the ledger, saying first what that would do",
+    load: async () => (await import('./import.js')).importLedger,
   },
 ];

@@ -12,14 +12,8 @@ export interface CalendarItem {
 }
 
 /** An iCalendar document of all-day events, which are the same day in every zone. `now` stamps them. */
-export function dueCalendar(
-  items: readonly CalendarItem[],
-  name: string,
-  zone: string,
-  now: Instant,
-): string {
+export function dueCalendar(items: readonly CalendarItem[], name: string, now: Instant): string {
   const calendar = ical({ name, method: ICalCalendarMethod.PUBLISH, prodId: { company: 'slipnote', product: 'slipnote', language: 'EN' } }); // prettier-ignore
-  calendar.x('X-WR-TIMEZONE', zone);
   for (const { key, day, summary, description } of items) {
     calendar.createEvent({
       id: `${key}@slipnote`,
@@ -31,7 +25,7 @@ export function dueCalendar(
       ...(description === undefined ? {} : { description }),
     });
   }
-  return calendar.toString();
+  return `${calendar.toString()}\r\n`;
 }
 
 /** The moment at which UTC's calendar shows the day: the form in which ical-generator takes a date without zone. */

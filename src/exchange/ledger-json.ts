@@ -2,6 +2,7 @@
 import { formatInstant, parseInstant } from '../calendar/zone.js';
 import type { Instant } from '../calendar/clock.js';
 import type { JournalLine } from '../ledger/posting.js';
+import type { LedgerFileFault } from '../words/bringing-in-words.js';
 
 export const jsonFormat = 'slipnote-ledger';
 export const jsonVersion = 1;
@@ -20,14 +21,8 @@ export function ledgerJson({ name, settings, journal }: WholeLedger, now: Instan
   return `${JSON.stringify(document, null, 1)}\n`;
 }
 
-export type JsonFault =
-  | { readonly fault: 'notJson' }
-  | { readonly fault: 'notALedger' }
-  | { readonly fault: 'newerVersion'; readonly version: number }
-  | { readonly fault: 'line'; readonly line: number };
-
 /** Reads such a document back; unknown fields are left out, a line that lacks what a line needs is a fault. */
-export function readLedgerJson(text: string): WholeLedger | JsonFault {
+export function readLedgerJson(text: string): WholeLedger | LedgerFileFault {
   let value: unknown;
   try {
     value = JSON.parse(text);

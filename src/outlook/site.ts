@@ -1,7 +1,8 @@
 /** What of a grower's place the outlook needs: its half of the globe and its frosts. */
 import { type Hemisphere, hemisphereOf } from '../calendar/hemisphere.js';
+import type { DailyMinimum } from '../horticulture/frost-record.js';
 import type { FrostHalf, MonthDay } from '../horticulture/frost-season.js';
-import { type FrostDates, statedFrostDates } from '../horticulture/plant-out.js';
+import { type FrostDates, recordedFrostDates, statedFrostDates } from '../horticulture/plant-out.js';
 
 export interface Site {
   readonly hemisphere: Hemisphere;
@@ -31,6 +32,13 @@ export function siteOf({ zone, lastFrost, firstFrost, recordedFrost }: SiteFacts
   const dates = (half: FrostHalf, usual: MonthDay | null) =>
     recordedFrost?.[half] ?? (usual === null ? null : statedFrostDates(usual, half, hemisphere));
   return { hemisphere, spring: dates('spring', lastFrost), autumn: dates('autumn', firstFrost) };
+}
+
+/** The frosts that concern tender growth at a station, both halves of the year. */
+export function recordedFrost(minima: readonly DailyMinimum[], zone: string): RecordedFrost {
+  const hemisphere = hemisphereOf(zone);
+  const dates = (half: FrostHalf) => recordedFrostDates(minima, { half, hemisphere, tender: true });
+  return { spring: dates('spring'), autumn: dates('autumn') };
 }
 
 /** The days that advice for tender growth keeps to: a frost beyond them in one year of ten. */

@@ -21,7 +21,7 @@ export function calendarPaper(view: Viewpoint, name: string, now: Instant): Pape
       ...(reason === '' ? {} : { description: capital(reason) }),
     };
   });
-  const text = dueCalendar(items, `slipnote: ${name}`, settings.zone, now);
+  const text = dueCalendar(items, `slipnote: ${name}`, now);
   return {
     name: 'due.ics',
     kind: 'document',

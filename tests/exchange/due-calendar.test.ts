@@ -12,7 +12,7 @@ const items: CalendarItem[] = [
   },
   { key: 'plantOut:EF1:1', day: asDay('2026-05-24'), summary: 'Plant out: EF1 Ember Fox', description: `${'Żółty świerk — a long reason, '.repeat(12)}\nlast line` }, // prettier-ignore
 ];
-const text = dueCalendar(items, 'slipnote', 'America/Santiago', now);
+const text = dueCalendar(items, 'slipnote', now);
 
 function events() {
   return new ICAL.Component(ICAL.parse(text) as unknown[])
@@ -53,7 +53,14 @@ describe('the calendar of what is due', () => {
     expect(text.match(/^DTSTAMP:20260310T063000Z\r$/gm)).toHaveLength(items.length);
   });
 
+  it('says all of the calendar before its first event, and ends with a line break (RFC 5545, 3.4 and 3.6)', () => {
+    const lines = text.split('\r\n');
+    const [first, last] = [lines.indexOf('BEGIN:VEVENT'), lines.lastIndexOf('END:VEVENT')];
+    expect(lines.slice(last + 1)).toEqual(['END:VCALENDAR', '']);
+    expect(lines.slice(0, first).every((line) => !line.startsWith('END:'))).toBe(true);
+  });
+
   it('keeps the same keys when it is made again', () => {
-    expect(dueCalendar(items, 'slipnote', 'America/Santiago', now)).toBe(text);
+    expect(dueCalendar(items, 'slipnote', now)).toBe(text);
   });
 });
