@@ -5,6 +5,7 @@ import { editNote } from './editing.js';
 import { finish } from './finishing.js';
 import { hear } from './hearing.js';
 import { sayText } from './saying.js';
+import { lookedToday } from './prompting.js';
 import { Sitting } from './sitting.js';
 import { locate } from './locating.js';
 import { tap } from './tapping.js';
@@ -22,6 +23,7 @@ export function converse(world: World, incoming: Incoming, now: Instant): Turned
     by: world.group ? incoming.from.name : null,
     at: incoming.at,
   });
+  sitting.talk = lookedToday(world, now);
   if (incoming.tap !== undefined) tap(sitting, incoming.tap, incoming.answers);
   else if (incoming.edited && incoming.text !== undefined) editNote(sitting, incoming.text);
   else if (incoming.text !== undefined) {

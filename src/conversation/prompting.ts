@@ -1,15 +1,15 @@
 /** Speaks unasked: at the grower's hour, only where something is due; a digest for what is told, a prompt for each question. */
 import type { Instant } from '../calendar/clock.js';
 import { addDays, type Day, earliest, latest } from '../calendar/day.js';
-import { instantAt, localTime } from '../calendar/zone.js';
+import { instantAt, localDay, localTime } from '../calendar/zone.js';
 import { type Due, isDue, isLate } from '../outlook/due.js';
-import { civilMoment, nextDigestAt } from '../outlook/digest-time.js';
+import { civilMoment, digestHourCame, nextDigestAt } from '../outlook/digest-time.js';
 import { type Digest, digestOf } from '../outlook/digest.js';
 import { digestWords, promptButtons, promptWords, remindWords } from '../words/prompts.js';
 import { speechOf } from './deeds.js';
 import { allDues, type Viewpoint, viewFrom } from './looking-ahead.js';
 import { Sitting } from './sitting.js';
-import type { Prompt } from './talk.js';
+import type { Prompt, Talk } from './talk.js';
 import type { Button, PromptAbout } from './turn.js';
 import type { Turned, World } from './world.js';
 
@@ -70,6 +70,18 @@ function nextTimed({ settings, talk, today }: Viewpoint, all: readonly Due[], no
 
 function untimed(all: readonly Due[]): Due[] {
   return all.filter(({ at }) => at === null);
+}
+
+/**
+ * The talk of a world in which today's hour came and left nothing to say: what a turn brings from now on waits for the next.
+ * Where something is overdue, after an absence, it is left for the catch-up.
+ */
+export function lookedToday(world: World, now: Instant): Talk {
+  const { settings, talk } = world;
+  const today = localDay(now, settings.zone);
+  if ((talk.lookedOn !== null && talk.lookedOn >= today) || !digestHourCame(now, settings)) return talk;
+  const overdue = nextDigest(viewFrom(world, now), allDues(viewFrom(world, now)), now);
+  return overdue !== null && overdue <= now ? talk : { ...talk, lookedOn: today };
 }
 
 /** Says what is due at this moment, once. */

@@ -35,6 +35,13 @@ export function nextDigestAt(now: Instant, lastDay: Day | null, hours: CivilHour
   return null;
 }
 
+/** Whether the hour of today's digest has come. */
+export function digestHourCame(now: Instant, hours: CivilHours): boolean {
+  if (hours.digestAt === 'off') return false;
+  const moment = digestOn(localDay(now, hours.zone), hours.digestAt, hours);
+  return moment !== null && moment <= now;
+}
+
 /** The moment of a day's digest: the hour asked for, or the end of the quiet that covers it; null on a day that the zone skips. */
 function digestOn(day: Day, time: TimeOfDay, { zone, quiet }: CivilHours): Instant | null {
   const at = instantAt(day, isQuiet(time, quiet) ? quiet[1] : time, zone);

@@ -6,7 +6,7 @@ import { plansOf } from './plan.js';
 
 export function strikeDues(outlook: Outlook): readonly Due[] {
   return plansOf(outlook).flatMap(
-    ({ line, plant, variety, crop, want, by, chance, take, from, strikeBy }) => {
+    ({ line, plant, variety, crop, want, by, living, chance, take, from, strikeBy }) => {
       if (take === null || take === 0 || by === null || strikeBy === null || strikeBy < outlook.today)
         return [];
       const rounds = [...outlook.ledger.batches.values()].filter(
@@ -27,7 +27,7 @@ export function strikeDues(outlook: Outlook): readonly Due[] {
           tooLateAfter: strikeBy,
           at: null,
           asks: true,
-          why: { because: 'tooFew' as const, want, by, chance, take },
+          why: { because: 'tooFew' as const, want, by, living, chance, take },
         },
       ];
     },

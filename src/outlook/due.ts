@@ -58,7 +58,9 @@ export type Why =
       readonly because: 'tooFew';
       readonly want: number;
       readonly by: Day;
-      /** That what lives now is enough. */
+      /** Plants and cuttings of it now. */
+      readonly living: number;
+      /** That they are enough. */
       readonly chance: number;
       readonly take: number;
     }

@@ -4,7 +4,7 @@ import { lastDay } from '../calendar/span.js';
 import { cropNamed } from '../horticulture/crops.js';
 import { plantOutDay } from '../horticulture/plant-out.js';
 import type { Plant } from '../ledger/entry.js';
-import { entriesOf, type Ledger } from '../ledger/ledger.js';
+import { batchLabelled, entriesOf, type Ledger } from '../ledger/ledger.js';
 import { staysIndoors } from './season.js';
 import { saferDays, type Site } from './site.js';
 
@@ -27,11 +27,10 @@ export function wantedOf(ledger: Ledger, site: Site, today: Day): readonly Wante
   const latest = new Map<string, Wanted>();
   for (const { line, entry, journal } of entriesOf(ledger, 'target')) {
     if (typeof entry.count !== 'number') continue;
-    const { variety, crop, batch } = entry;
+    const { variety, crop } = asVariety(ledger, entry);
     const plant: Plant = {
       ...(variety === undefined ? {} : { variety }),
-      ...(crop === undefined ? {} : { crop }),
-      ...(batch === undefined ? {} : { batch }),
+      ...(crop === undefined || variety !== undefined ? {} : { crop }),
     };
     const known = crop ?? cropOf(ledger, variety) ?? null;
     const toldOn = dayFromNumber(Math.floor(journal.at / DAY_MS));
@@ -42,6 +41,17 @@ export function wantedOf(ledger: Ledger, site: Site, today: Day): readonly Wante
     }); // prettier-ignore
   }
   return [...latest.values()].filter(({ by }) => by === null || by >= today);
+}
+
+/** Plants are wanted of a variety; a batch that was named stands for its own. */
+function asVariety(ledger: Ledger, { variety, crop, batch }: Plant): Plant {
+  const named = batch === undefined ? undefined : batchLabelled(ledger, batch);
+  const whole = variety ?? named?.variety ?? undefined;
+  const kind = crop ?? named?.crop ?? undefined;
+  return {
+    ...(whole === undefined ? {} : { variety: whole }),
+    ...(kind === undefined ? {} : { crop: kind }),
+  };
 }
 
 /** The next day on which frost lets the crop out, later than cuttings of today could be ready; null where it waits for none. */

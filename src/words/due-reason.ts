@@ -32,7 +32,9 @@ export function dueReason({ why }: Due, speech: Speech): string {
         ...(why.frost === null ? [] : [frostRiskWords(why.frost, speech)]),
       ].join('; ');
     case 'tooFew':
-      return `what lives now gives that with a chance of ${percent(why.chance)}`;
+      return why.living < why.want
+        ? `${why.living === 0 ? 'none' : why.living} alive now`
+        : `${why.living} alive now are enough with a chance of ${percent(why.chance)}`;
     case 'firstFrostNears':
       return `one autumn in ten has frost before ${dateWords(why.oneInTen, speech)}`;
     case 'minimum':

@@ -92,12 +92,17 @@ export function tellWords(due: Due, speech: Speech): string {
     case 'bringIn':
       return `${listWords(due.labels)}${due.place ? ` in the ${due.place}` : ''}: bring under cover before the first frost`;
     case 'frostWarning':
-      return `${due.why.because === 'minimum' ? `${temperatureWords(due.why.celsius, speech)} reported. ` : ''}Cover or bring in ${listWords(due.labels)}${due.place ? ` (${due.place})` : ''}`;
+      return `${due.why.because === 'minimum' ? `${temperatureWords(due.why.celsius, speech)} reported. ` : ''}${warningWords(due)}`;
     case 'tend':
       return tendWords([due]);
     case 'reminder':
       return due.why.because === 'asked' ? due.why.text : name;
   }
+}
+
+/** "Frost may come: cover or bring in EF1 and CL1 (patio) tonight". */
+export function warningWords({ labels, place }: Due): string {
+  return `Frost may come: cover or bring in ${listWords(labels)}${place ? ` (${place})` : ''} tonight`;
 }
 
 /** "While you’re there: mist and air the propagator and EF2." */
