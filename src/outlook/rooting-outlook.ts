@@ -3,7 +3,7 @@ import { addDays, type Day } from '../calendar/day.js';
 import type { Hemisphere } from '../calendar/hemisphere.js';
 import { LEAST_DAYS_BETWEEN_LOOKS, WASTED_LOOK_DAYS } from '../horticulture/next-check.js';
 import { type DayQuantiles, forecast, type RootingForecast } from '../horticulture/rooting-forecast.js';
-import type { RootingRecord } from '../horticulture/rooting-record.js';
+import { halfOfExpected, type RootingRecord } from '../horticulture/rooting-record.js';
 import type { RootingClock } from '../horticulture/thermal-time.js';
 import { expectedStrikeRate, type Learnt } from '../horticulture/rooting-learning.js';
 import type { Batch } from '../ledger/batch.js';
@@ -67,7 +67,7 @@ function foreseen(
   struck: Day,
   clock: RootingClock,
 ): Omit<RootingOutlook, 'grounds'> {
-  const need = Math.max(1, Math.ceil((expectedStrikeRate(learnt) * story.struck) / 2));
+  const need = halfOfExpected(story.struck, expectedStrikeRate(learnt));
   const lookedOn = story.checks.at(-1)?.day ?? 0;
   const seen = forecast(learnt, { batch: story, today: lookedOn, need, clock });
   const look = seen.nextCheck === null ? null : Math.max(seen.nextCheck, firstWorthwhileLook(seen, lookedOn));
