@@ -147,7 +147,7 @@ function speechOf(value: string | undefined): Speech {
 }
 
 function masked(secret: string): string {
-  return `${secret.slice(0, 2)}… (${secret.length} characters)`;
+  return `… (${secret.length} characters)`;
 }
 
 function urlOf(value: string): URL | null {

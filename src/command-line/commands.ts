@@ -95,4 +95,9 @@ export const commands: readonly Command[] = [
     does: "a ledger, rows of entries or a station's daily minima into the ledger, saying first what that would do",
     load: async () => (await import('./import.js')).importLedger,
   },
+  {
+    name: 'doctor',
+    does: 'checks settings, ledger, backups, clock, zones, speech, fonts and the way to the Bot API; exit 1 if anything is to mend',
+    load: async () => (await import('./doctor.js')).doctor,
+  },
 ];

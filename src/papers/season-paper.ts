@@ -28,10 +28,11 @@ export async function seasonPaper({ ledger, settings, keeper, today }: Viewpoint
     targets,
   });
   const live = liveBatches(ledger);
+  const bytes = await seasonPicture(view);
   return {
     name: `season-${today}.png`,
-    kind: 'picture',
-    bytes: await seasonPicture(view),
+    kind: asPicture(bytes) ? 'picture' : 'document',
+    bytes,
     caption: seasonCaption({
       batches: live.length,
       plants: live.reduce((sum, batch) => sum + alive(batch), 0),
@@ -39,6 +40,13 @@ export async function seasonPaper({ ledger, settings, keeper, today }: Viewpoint
       targets,
     }),
   };
+}
+
+/** Telegram takes as a photo what is at most 10,000 px in width and height together, and not twenty times as tall as wide. */
+function asPicture(png: Uint8Array): boolean {
+  const header = new DataView(png.buffer, png.byteOffset);
+  const [width, height] = [header.getUint32(16), header.getUint32(20)];
+  return width + height <= 10_000 && height <= 20 * width;
 }
 
 function targetOf({ plant, crop, want, by, chance }: Plan): TargetView {
