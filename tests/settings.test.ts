@@ -64,7 +64,7 @@ describe('settings', () => {
 
   it('never show a token, not even a wrong one', () => {
     const fault = faultOf({ BOT_TOKEN: 'sesame-4711000001-AAfakefake' });
-    expect(fault).toMatch(/^BOT_TOKEN is se… \(28 characters\): it has to be/);
+    expect(fault).toMatch(/^BOT_TOKEN is … \(28 characters\): it has to be/);
     expect(fault).not.toContain('4711000001');
   });
 
