@@ -10,6 +10,7 @@ import { stillTrue } from './conversation/prompting.js';
 import { Session } from './conversation/session.js';
 import type { Incoming, Outgoing } from './conversation/turn.js';
 import type { Errand } from './conversation/world.js';
+import { ledgerIn } from './exchange/bringing-in.js';
 import { stationMinima } from './exchange/station-minima.js';
 import { chatById, chatsOfLedger } from './ledger/chats.js';
 import type { Database } from './ledger/database.js';
@@ -137,12 +138,14 @@ export class Program {
     if (ledger !== undefined) this.waking?.touched(ledger);
   }
 
-  /** A document is a weather station's minima, or said to be no such thing. */
+  /** A document is a ledger, rows of entries, a weather station's minima, or said to be no such thing. */
   private withDocumentRead(incoming: Incoming): Incoming {
     if (!incoming.document) return incoming;
-    const read = stationMinima(incoming.document.bytes, {
-      dateOrder: this.worldOf(incoming).settings.dateOrder,
-    });
+    const { bytes } = incoming.document;
+    const { journal, settings } = this.worldOf(incoming);
+    const brought = ledgerIn(bytes, journal, this.parts.clock.now());
+    if (brought !== null) return { ...incoming, brought };
+    const read = stationMinima(bytes, { dateOrder: settings.dateOrder });
     return { ...incoming, weather: 'refused' in read ? read : { ...read, flagged: read.skipped.flagged } };
   }
 

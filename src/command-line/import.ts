@@ -12,6 +12,7 @@ import {
   bringingInWords,
   bringsAnything,
   broughtInWords,
+  minimaTakenIn,
   leftOut,
 } from '../words/bringing-in-words.js';
 import type { CommandStreams } from './commands.js';
@@ -44,7 +45,7 @@ export const importLedger = plainly(async (args, streams) => {
       return 0;
     }
     takeIn(at, found, settings, journal.length);
-    streams.output.write(`${broughtInWords(found)}\n`);
+    streams.output.write(`${'plan' in found ? broughtInWords(found.plan.append.length) : minimaTakenIn}\n`);
     return 0;
   });
 });

@@ -3,6 +3,8 @@ import type { ReadNote } from '../language/note.js';
 import { justOnce } from '../words/answers.js';
 import { heardAgain } from '../words/heard.js';
 import { renameAll, renameOne } from '../words/amend.js';
+import { leftOut } from '../words/bringing-in-words.js';
+import { takeIn } from './bringing-in.js';
 import { amend, putRightBy, rename, setSlots } from './amending.js';
 import { standingOn } from './deeds.js';
 import { takingBack } from './history.js';
@@ -35,6 +37,7 @@ export function settleAsk(sitting: Sitting, ask: Ask, text: string, read: ReadNo
     case 'repeat':
     case 'dependants':
     case 'heard':
+    case 'bringIn':
       if (yes === null) return false;
       choose(sitting, ask, yes === 'yes' ? 0 : null);
       return true;
@@ -130,6 +133,10 @@ export function choose(sitting: Sitting, ask: Ask, index: number | null): void {
           readIn(sitting, asked.text, { heard: asked.words, origin: ask.origin }),
           ask.origin,
         );
+      return;
+    case 'bringIn':
+      if (index === 0) takeIn(sitting, asked);
+      else sitting.reply.text.push(leftOut);
       return;
     case 'whichLine': {
       const line = index === null ? undefined : asked.lines[index];

@@ -5,6 +5,7 @@ import { changeQuestion, renameAll, renameOne, renameQuestion, whichQuestion } f
 import {
   batchOption, leaveIt, refusalWords, repeatAgain, repeatOnce, repeatQuestion, slotQuestion,
 } from '../words/asks.js'; // prettier-ignore
+import { bringInButtons, bringInQuestion } from '../words/bringing-in-words.js';
 import { heardButtons, heardQuestion } from '../words/heard.js';
 import { briefly } from '../words/receipts.js';
 import { capital, dayWords, type Speech } from '../words/speech.js';
@@ -77,6 +78,14 @@ export function questionOf(sitting: Sitting, { id, asked, askedAt, origin }: Ask
     }
     case 'heard':
       return { text: heardQuestion(asked.words), buttons: [buttons(heardButtons).flat()] };
+    case 'bringIn':
+      return {
+        text: bringInQuestion,
+        buttons: [
+          buttons(bringInButtons.slice(0, 1)).flat(),
+          [{ label: bringInButtons[1], data: `ask:${id}:x` }],
+        ],
+      };
     case 'setup':
       return {
         text: setupQuestion(asked.step, sitting.settings),

@@ -12,6 +12,7 @@ import { tap } from './tapping.js';
 import { kindWords } from '../words/answers.js';
 import { unheardWords } from '../words/heard.js';
 import type { Incoming } from './turn.js';
+import { bringIn } from './bringing-in.js';
 import { takeWeather } from './weather.js';
 import type { Turned, World } from './world.js';
 
@@ -32,6 +33,7 @@ export function converse(world: World, incoming: Incoming, now: Instant): Turned
   } else if (incoming.heard) hear(sitting, incoming.heard.words, contextualAnswer(sitting, incoming));
   else if (incoming.location) locate(sitting, incoming.location);
   else if (incoming.unheard) sitting.reply.text.push(unheardWords(incoming.unheard));
+  else if (incoming.brought) bringIn(sitting, incoming.brought);
   else if (incoming.weather) takeWeather(sitting, incoming.weather);
   else if (incoming.other) sitting.reply.text.push(kindWords(incoming.other));
   finish(sitting, incoming);

@@ -81,6 +81,15 @@ export class Sitting {
     return [];
   }
 
+  /** Appends lines as they came from another ledger, with their own moments and growers. */
+  append(lines: readonly Omit<JournalLine, 'line'>[]): void {
+    this.journal = [
+      ...this.journal,
+      ...lines.map((line, index) => ({ ...line, line: this.journal.length + index + 1 })),
+    ];
+    this.ledger = fold(this.journal).ledger;
+  }
+
   /** Keeps a question open; it is put with this turn's reply, or when those before it are answered. */
   ask(asked: Asked, origin: Origin = this.origin): void {
     this.talk = {

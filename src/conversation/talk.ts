@@ -3,7 +3,7 @@ import type { Instant } from '../calendar/clock.js';
 import type { Day } from '../calendar/day.js';
 import type { HeardWord } from '../language/note.js';
 import type { AnswerValue, LoggedEntry } from '../ledger/entry.js';
-import type { Line } from '../ledger/posting.js';
+import type { JournalLine, Line } from '../ledger/posting.js';
 import type { Refusal } from '../ledger/refusal.js';
 import type { Snooze } from '../outlook/snoozing.js';
 import type { Button, PromptAbout } from './turn.js';
@@ -51,6 +51,12 @@ export type Asked =
   | { readonly ask: 'rename'; readonly line: Line; readonly from: string; readonly to: string }
   /** A spoken note waits for a yes. */
   | { readonly ask: 'heard'; readonly words: readonly HeardWord[]; readonly text: string }
+  /** Lines of a ledger, or rows of entries, that a document would add. */
+  | {
+      readonly ask: 'bringIn';
+      readonly append: readonly Omit<JournalLine, 'line'>[];
+      readonly settings: Readonly<Record<string, unknown>> | null;
+    }
   | { readonly ask: 'setup'; readonly step: 'place' | 'zone' | 'digest' };
 
 /** A question of ours that waits for an answer. */

@@ -1,5 +1,6 @@
 /** The contract between channels and conversation: what comes in, what goes out, whatever carries it. */
 import type { Instant } from '../calendar/clock.js';
+import type { LedgerBrought } from './bringing-in.js';
 import type { WeatherBrought } from './weather.js';
 import type { HeardWord } from '../language/note.js';
 import type { Care } from '../ledger/entry.js';
@@ -31,7 +32,9 @@ export interface Incoming {
   /** A voice note, recognised. */
   readonly heard?: { readonly words: readonly HeardWord[]; readonly seconds: number };
   readonly document?: { readonly name: string; readonly bytes: Uint8Array };
-  /** What that document held, once it was read. */
+  /** What that document held, once it was read: a ledger or entries … */
+  readonly brought?: LedgerBrought;
+  /** … or a weather station's minima, or nothing of use. */
   readonly weather?: WeatherBrought;
   /** Something that cannot be noted: a photo, a sticker, a forwarded post, a voice note that nothing here can hear. */
   readonly other?: 'photo' | 'sticker' | 'forwarded' | 'voice' | 'unknown';

@@ -10,16 +10,20 @@ import { readLedgerJson } from './ledger-json.js';
 import type { MinimaFault, MinimaRead } from '../words/minima-words.js';
 import { stationMinima } from './station-minima.js';
 
-export type BringingIn =
+/** Entries that were written down before: by this program, or in a spreadsheet. */
+export type LedgerFound =
   | {
       readonly holds: 'ledger';
       readonly plan: ImportPlan;
       readonly settings: Readonly<Record<string, unknown>>;
     }
   | { readonly holds: 'rows'; readonly plan: ImportPlan; readonly faults: ReadCsv['faults'] }
-  | ({ readonly holds: 'minima'; readonly frost: RecordedFrost } & MinimaRead)
   | { readonly holds: 'otherStory'; readonly line: number }
-  | { readonly holds: 'badLedger'; readonly fault: LedgerFileFault }
+  | { readonly holds: 'badLedger'; readonly fault: LedgerFileFault };
+
+export type BringingIn =
+  | LedgerFound
+  | ({ readonly holds: 'minima'; readonly frost: RecordedFrost } & MinimaRead)
   | { readonly holds: 'nothing'; readonly refusal: MinimaFault };
 
 /** Works out what the bytes of a file would bring into the ledger of that journal. */
@@ -29,11 +33,8 @@ export function bringingIn(
   zone: string,
   now: Instant,
 ): BringingIn {
-  const text = textOf(bytes);
-  if (text?.trimStart().startsWith('{')) return wholeLedger(text, journal);
-  const rows = text === null ? null : readLedgerCsv(text);
-  if (rows !== null)
-    return { holds: 'rows', plan: planRows(fold(journal).ledger, rows, now), faults: rows.faults };
+  const found = ledgerIn(bytes, journal, now);
+  if (found !== null) return found;
   const read = stationMinima(bytes);
   if ('refused' in read) return { holds: 'nothing', refusal: read };
   const { minima, unit, skipped } = read;
@@ -46,7 +47,19 @@ export function bringingIn(
   };
 }
 
-function wholeLedger(text: string, journal: readonly JournalLine[]): BringingIn {
+/** The ledger or the rows of entries that a file holds; null where it is another sort of file. */
+export function ledgerIn(
+  bytes: Uint8Array,
+  journal: readonly JournalLine[],
+  now: Instant,
+): LedgerFound | null {
+  const text = textOf(bytes);
+  if (text?.trimStart().startsWith('{')) return wholeLedger(text, journal);
+  const rows = text === null ? null : readLedgerCsv(text);
+  return rows && { holds: 'rows', plan: planRows(fold(journal).ledger, rows, now), faults: rows.faults };
+}
+
+function wholeLedger(text: string, journal: readonly JournalLine[]): LedgerFound {
   const read = readLedgerJson(text);
   if ('fault' in read) return { holds: 'badLedger', fault: read };
   const plan: ImportPlan | Diverged = planWhole(journal, read.journal);

@@ -81,9 +81,9 @@ export const bringInQuestion = 'Take it in?';
 export const bringInButtons = ['Take it in', 'Leave it'] as const;
 export const leftOut = 'All right, nothing was changed.';
 
-export function broughtInWords(found: Found): string {
-  if (found.holds === 'minima') return 'Noted: frost dates now come from that record.';
-  const added = found.holds === 'ledger' || found.holds === 'rows' ? found.plan.append.length : 0;
+export const minimaTakenIn = 'Noted: frost dates now come from that record.';
+
+export function broughtInWords(added: number): string {
   return `Taken in: ${many(added, 'line')}.`;
 }
 
