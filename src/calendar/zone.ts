@@ -22,11 +22,11 @@ export function machineZone(): string {
 }
 
 export function localDay(instant: Instant, zone: string): Day {
-  return asDay(inZone(instant, zone).toFormat('yyyy-MM-dd'));
+  return dayShown(inZone(instant, zone));
 }
 
 export function localTime(instant: Instant, zone: string): TimeOfDay {
-  return inZone(instant, zone).toFormat('HH:mm');
+  return timeShown(inZone(instant, zone));
 }
 
 /** Reads an ISO 8601 moment that carries its offset; null where it is none. */
@@ -49,7 +49,7 @@ export function instantAt(day: Day, time: TimeOfDay, zone: string): Instant {
   const [hour = 0, minute = 0] = time.split(':').map(Number);
   const wanted = DateTime.fromISO(`${day}T${time}:00`, { zone });
   const earliest = wanted.getPossibleOffsets().reduce((a, b) => (b < a ? b : a), wanted);
-  if (earliest.toFormat('yyyy-MM-dd HH:mm') === `${day} ${time}`) return earliest.toMillis();
+  if (dayShown(earliest) === day && timeShown(earliest) === time) return earliest.toMillis();
   return endOfGap(day, hour * 60 + minute, zone);
 }
 
@@ -89,4 +89,14 @@ function inZone(instant: Instant, zone: string): DateTime {
   const local = DateTime.fromMillis(instant, { zone });
   if (!local.isValid) throw new RangeError(`no such zone: ${zone}`);
   return local;
+}
+
+function dayShown({ year, month, day }: DateTime): Day {
+  return asDay(
+    `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`,
+  );
+}
+
+function timeShown({ hour, minute }: DateTime): TimeOfDay {
+  return localClock(hour * 60 + minute);
 }

@@ -1,8 +1,12 @@
 /** The next round of cuttings, while it can still make up the number that is wanted. */
+import { addDays } from '../calendar/day.js';
 import { isOf } from '../ledger/batch.js';
 import type { Due } from './due.js';
 import type { Outlook } from './dues.js';
 import { plansOf } from './plan.js';
+
+/** So close to the last day that this number still does, it is said once more. */
+const LAST_CALL_DAYS = 2;
 
 export function strikeDues(outlook: Outlook): readonly Due[] {
   return plansOf(outlook).flatMap(
@@ -14,7 +18,7 @@ export function strikeDues(outlook: Outlook): readonly Due[] {
       ).length;
       return [
         {
-          key: `strike:${line}:${rounds}`,
+          key: `strike:${line}:${rounds}${strikeBy <= addDays(outlook.today, LAST_CALL_DAYS) ? ':last' : ''}`,
           kind: 'strike' as const,
           labels: [],
           variety,

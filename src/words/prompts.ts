@@ -65,7 +65,7 @@ function askWords(due: Due, speech: Speech): string {
     case 'hardened':
       return `${name}${where}: ${many(due.count ?? 0, 'plant')} may go out now. Planted?${because}`;
     case 'tooFew':
-      return `${name}: ${due.why.want} wanted by ${dateWords(due.why.by, speech)}; ${due.why.take} more cuttings now would make that likely. Taken? Say how many.${because}`;
+      return `${name}: ${due.why.want} wanted by ${dateWords(due.why.by, speech)}; ${many(due.why.take, 'more cutting')} by ${dateWords(due.bestBy, speech)} would make that likely. Taken? Say how many.${because}`;
     default:
       return tellWords(due, speech);
   }
