@@ -81,10 +81,15 @@ export function plantOutDay(
   if (last === null) return ready;
   let safe = onOrAfter(last, addDays(ready, -366));
   for (;;) {
-    const end = first === null ? addDays(safe, SHORT_SUMMER_DAYS) : onOrAfter(first, safe);
-    if (ready <= addDays(end, -DAYS_TO_TAKE_HOLD)) return latest(ready, safe);
+    if (ready <= lastPlantOutDay(safe, first)) return latest(ready, safe);
     safe = onOrAfter(last, addDays(safe, 1));
   }
+}
+
+/** The last day on which a plant put out on `from` or later still takes hold before the first frost. */
+export function lastPlantOutDay(from: Day, first: MonthDay | null): Day {
+  const end = first === null ? addDays(from, SHORT_SUMMER_DAYS) : onOrAfter(first, from);
+  return addDays(end, -DAYS_TO_TAKE_HOLD);
 }
 
 /** The first such day of a year that is not before `day`; 29 February is taken as the 28th. */

@@ -1,10 +1,15 @@
 /** What a potted batch asks for on its way out: pinching, hardening off, planting out. */
-import { addDays, type Day, latest } from '../calendar/day.js';
+import { addDays, type Day, latest, year } from '../calendar/day.js';
 import { alive, type Batch, began } from '../ledger/batch.js';
 import { aboutBatch } from './due-about.js';
 import type { Due } from './due.js';
-import { type Growing, plantingDay, springAfter, staysIndoors } from './season.js';
+import { type Growing, plantingOf, springAfter, staysIndoors } from './season.js';
 import type { Site } from './site.js';
+
+interface View {
+  readonly today: Day;
+  readonly site: Site;
+}
 
 const PINCH_WITHIN_DAYS = 7;
 /** Later, the plant has branched or grown past it. Common practice, no source. */
@@ -12,10 +17,10 @@ const PINCH_WORTH_DAYS = 21;
 const HARDEN_WITHIN_DAYS = 5;
 const PLANT_OUT_WITHIN_DAYS = 10;
 
-export function growingDues(batch: Batch, growing: Growing | null, site: Site): readonly Due[] {
+export function growingDues(batch: Batch, growing: Growing | null, view: View): readonly Due[] {
   const potted = pottedSince(batch);
   if (growing === null || potted === null || stillIn(batch) <= 0) return [];
-  return [...pinch(batch, potted, growing, site), ...goingOut(batch, potted, growing, site)];
+  return [...pinch(batch, potted, growing, view.site), ...goingOut(batch, potted, growing, view)];
 }
 
 /** How many grow on towards planting out; cuttings that never rooted are not among them. */
@@ -51,33 +56,35 @@ function pinch(batch: Batch, potted: Day, growing: Growing, site: Site): readonl
   ];
 }
 
-function goingOut(batch: Batch, potted: Day, growing: Growing, site: Site): readonly Due[] {
+function goingOut(batch: Batch, potted: Day, growing: Growing, view: View): readonly Due[] {
   const { crop } = growing;
   if (staysIndoors(crop)) return [];
-  const frost = crop.frostTender ? site.spring : null;
+  const frost = crop.frostTender ? view.site.spring : null;
   if (batch.hardeningSince === null && batch.plantedOut === 0 && crop.hardenOffDays > 0) {
     const ready = addDays(potted, crop.growOnDays + crop.hardenOffDays);
-    const plantOutOn = plantingDay(ready, batch, growing, site);
-    const from = addDays(plantOutOn, -crop.hardenOffDays);
+    const { on, tooLateAfter } = plantingOf(ready, batch, growing, view);
+    const from = addDays(on, -crop.hardenOffDays);
     return [
       {
-        ...aboutBatch(batch, 'hardenOff', 0),
+        ...aboutBatch(batch, 'hardenOff', year(on)),
         count: stillIn(batch),
         from,
         bestBy: addDays(from, HARDEN_WITHIN_DAYS),
+        tooLateAfter,
         asks: true,
-        why: { because: 'plantingNears', plantOutOn, frost },
+        why: { because: 'plantingNears', plantOutOn: on, frost },
       },
     ];
   }
   const hardened = addDays(batch.hardeningSince ?? addDays(potted, crop.growOnDays), crop.hardenOffDays);
-  const from = plantingDay(latest(hardened, potted), batch, growing, site);
+  const { on, tooLateAfter } = plantingOf(latest(hardened, potted), batch, growing, view);
   return [
     {
-      ...aboutBatch(batch, 'plantOut', batch.plantedOut),
+      ...aboutBatch(batch, 'plantOut', `${year(on)}-${batch.plantedOut}`),
       count: stillIn(batch),
-      from,
-      bestBy: addDays(from, PLANT_OUT_WITHIN_DAYS),
+      from: on,
+      bestBy: addDays(on, PLANT_OUT_WITHIN_DAYS),
+      tooLateAfter,
       asks: true,
       why: { because: 'hardened', since: batch.hardeningSince, frost },
     },

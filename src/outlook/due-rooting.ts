@@ -9,6 +9,8 @@ import { afterRest, type Growing } from './season.js';
 import type { Site } from './site.js';
 
 const CHECK_WITHIN_DAYS = 3;
+/** After a season without a word nobody waits for roots any more. Judgement. */
+const CHECK_WORTH_DAYS = 90;
 const POT_ON_WITHIN_DAYS = 7;
 /** A batch of which some have rooted and little more is hoped for is not waited on for ever. Judgement. */
 const CLEAR_OUT_WITHIN_DAYS = 7;
@@ -37,6 +39,7 @@ function lookFor(batch: Batch, rooting: RootingOutlook, growing: Growing | null,
       count: alive(batch) - batch.pottedOn,
       from,
       bestBy: addDays(from, CHECK_WITHIN_DAYS),
+      tooLateAfter: addDays(from, CHECK_WORTH_DAYS),
       asks: true,
       why: { because: 'rootsExpected', day: daysBetween(batch.struck, from), rooting },
     },

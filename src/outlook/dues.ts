@@ -59,7 +59,7 @@ export function batchDues({ ledger, today, site, keeper }: Outlook, batch: Batch
   const rooting = needsRoots(batch) ? rootingOutlook(ledger, batch, site.hemisphere, keeper) : null;
   const found = [
     ...(rooting === null ? [] : rootingDues(batch, rooting, growing, site)),
-    ...growingDues(batch, growing, site),
+    ...growingDues(batch, growing, { today, site }),
   ];
   return growing?.overwinters ? found.map((due) => afterWinter(due, batch, growing, { today, site })) : found;
 }

@@ -2,7 +2,7 @@
 import { addDays, type Day, latest } from '../calendar/day.js';
 import { northernMonth } from '../horticulture/cutting-season.js';
 import type { Crop } from '../horticulture/crops.js';
-import { onOrAfter, plantOutDay } from '../horticulture/plant-out.js';
+import { lastPlantOutDay, onOrAfter, plantOutDay } from '../horticulture/plant-out.js';
 import { type Batch, began } from '../ledger/batch.js';
 import { knownWay } from './rooting-basis.js';
 import { saferDays, type Site } from './site.js';
@@ -50,18 +50,33 @@ export function springAfter(day: Day, site: Site): Day {
   return onOrAfter(REST_ENDS[site.hemisphere], day);
 }
 
-/** When a batch that is ready to be hardened off by `ready` may go out; its hardening ends on that day. */
-export function plantingDay(ready: Day, batch: Batch, growing: Growing, site: Site): Day {
+/** When a plant may go out, and until when that is worth saying (null: as long as it has not). */
+export interface Planting {
+  readonly on: Day;
+  readonly tooLateAfter: Day | null;
+}
+
+/** When a batch may go out that will be hardened by `ready`. What missed its summer goes out in the next. */
+export function plantingOf(
+  ready: Day,
+  batch: Batch,
+  growing: Growing,
+  { today, site }: { readonly today: Day; readonly site: Site },
+): Planting {
   const { crop, overwinters } = growing;
-  if (crop.frostTender) {
-    const known = saferDays(site);
-    const last = site.spring === null ? GUESSED_LAST_FROST[site.hemisphere] : known.last;
-    return plantOutDay(ready, { last, first: known.first });
+  if (!crop.frostTender) {
+    const spring = onOrAfter(HARDY_PLANTING_FROM[site.hemisphere], addDays(began(batch), WINTER_AHEAD_DAYS));
+    return { on: overwinters ? latest(ready, spring) : ready, tooLateAfter: null };
   }
-  if (!overwinters) return ready;
-  const firstSpring = onOrAfter(
-    HARDY_PLANTING_FROM[site.hemisphere],
-    addDays(began(batch), WINTER_AHEAD_DAYS),
-  );
-  return latest(ready, firstSpring);
+  const known = saferDays(site);
+  const frost = {
+    last: site.spring === null ? GUESSED_LAST_FROST[site.hemisphere] : known.last,
+    first: known.first,
+  };
+  const on = plantOutDay(ready, frost);
+  if (frost.last === null) return { on, tooLateAfter: null };
+  const tooLateAfter = lastPlantOutDay(on, frost.first);
+  if (today <= tooLateAfter) return { on, tooLateAfter };
+  const next = plantOutDay(today, frost);
+  return { on: next, tooLateAfter: lastPlantOutDay(next, frost.first) };
 }

@@ -157,6 +157,15 @@ describe('growing on', () => {
     expect(days('2026-05-23', '2026-08-30').flatMap((day) => kindsDue(out, day))).toEqual([]);
   });
 
+  it('stops asking when planting out would be too late, and asks again in the next spring', () => {
+    const hardening = ledgerOf(...potted, { kind: 'hardenOff', batch: 'EF1', date: '2026-05-12' });
+    expect(kindsDue(hardening, '2026-09-05')).toEqual(['plantOut']);
+    expect(days('2026-09-15', '2027-05-20').flatMap((day) => kindsDue(hardening, day))).toEqual([]);
+    const again = the('plantOut', seen(hardening, '2027-05-21'));
+    expect(again.from).toBe('2027-05-21');
+    expect(again.key).not.toBe(the('plantOut', seen(hardening, '2026-06-01')).key);
+  });
+
   it('lets hardy plants out without waiting for the frost to end', () => {
     const pinks = ledgerOf({ ...struck, crop: 'nepeta', date: '2026-03-02' }, potOn('2026-03-25'));
     expect(the('hardenOff', seen(pinks, '2026-04-01')).from < '2026-05-01').toBe(true);
