@@ -100,4 +100,9 @@ export const commands: readonly Command[] = [
     does: 'checks settings, ledger, backups, clock, zones, speech, fonts and the way to the Bot API; exit 1 if anything is to mend',
     load: async () => (await import('./doctor.js')).doctor,
   },
+  {
+    name: 'bench',
+    does: 'speed and memory as ratios against baselines in the same run; --json for machines',
+    load: async () => (await import('./bench.js')).bench,
+  },
 ];
