@@ -111,10 +111,9 @@ async function serveTelegram(
     desk: program.desk,
     log,
     now,
-    atomically: (work) => database.transaction(work),
+    atomically: (work) => program.atomically(work),
     passes: (fault) => fault instanceof LedgerFault,
     hear,
-    wake: () => program.wake(),
     beat: () => heartbeat.beat(),
   });
   await program.serve(channel, stop, () => heartbeat.alive);

@@ -61,7 +61,7 @@ export class Program {
       takeTurn: (incoming) => this.takeTurn(incoming),
       pieces: (said) => (this.serves(said.chat) ? (this.channel?.pieces(said) ?? []) : []),
       threadOf: (chat) => chatById(database, chat)?.thread,
-      queued: () => this.afterCommit(),
+      committed: () => this.afterCommit(),
     });
     this.session = this.freshSession();
   }
@@ -98,11 +98,6 @@ export class Program {
     waking.stop();
   }
 
-  /** Something may be sent that could not before. */
-  wake(): void {
-    this.delivery?.wake();
-  }
-
   /** Resolves when all that is due has been said. */
   allSaid(): Promise<void> {
     return this.delivery?.settled() ?? Promise.resolve();
@@ -122,7 +117,6 @@ export class Program {
   private takeTurn(incoming: Incoming): void {
     const { admission, clock } = this.parts;
     const now = clock.now();
-    this.tasks = [];
     if (incoming.from.id !== atTheMachine) {
       const admitted = admission.admit(incoming, now);
       if (!admitted.in) {
@@ -131,9 +125,8 @@ export class Program {
         return;
       }
     }
-    this.tasks = this.session
-      .turn(this.withDocumentRead(incoming), now)
-      .map((errand) => ({ errand, incoming }));
+    for (const errand of this.session.turn(this.withDocumentRead(incoming), now))
+      this.tasks.push({ errand, incoming });
     const ledger = chatById(this.parts.database, incoming.chat)?.ledger;
     if (ledger !== undefined) this.waking?.touched(ledger);
   }
@@ -157,13 +150,14 @@ export class Program {
   private async runTask({ errand, incoming }: Task): Promise<void> {
     try {
       const said = await this.parts.runErrand(errand, incoming);
-      if (said)
-        this.desk.say({
-          chat: incoming.chat,
-          key: `errand-${incoming.message}`,
-          replyTo: incoming.message,
-          ...said,
-        });
+      if (!said) return;
+      this.desk.queue({
+        chat: incoming.chat,
+        key: `errand-${incoming.message}`,
+        replyTo: incoming.message,
+        ...said,
+      });
+      this.delivery?.wake();
     } catch (fault) {
       this.parts.log.error('errand failed', { errand: errand.kind, ...traced(fault) });
     }
@@ -202,7 +196,7 @@ export class Program {
   }
 
   /** What a session remembers of the ledger may never have been committed: after a fault it reads anew. */
-  private atomically<T>(work: () => T): T {
+  atomically<T>(work: () => T): T {
     try {
       return this.parts.database.transaction(work);
     } catch (fault) {

@@ -13,8 +13,8 @@ export interface DeskPorts {
   readonly pieces: (outgoing: Outgoing) => readonly Outgoing[];
   /** The topic in which a chat was last written to. */
   readonly threadOf: (chat: string) => number | undefined;
-  /** Something was queued. */
-  readonly queued: () => void;
+  /** What was queued is committed. */
+  readonly committed: () => void;
 }
 
 export class Desk {
@@ -23,7 +23,7 @@ export class Desk {
 
   constructor(private readonly ports: DeskPorts) {}
 
-  /** Takes one turn; `settle` runs after it in the same transaction. */
+  /** Takes one turn; `settle` runs after it in the same transaction. Once that is committed, tell with `committed`. */
   turn(incoming: Incoming, settle: () => void = () => undefined, thread?: number): void {
     this.inTopic = { chat: incoming.chat, thread };
     try {
@@ -34,7 +34,11 @@ export class Desk {
     } finally {
       this.inTopic = undefined;
     }
-    this.ports.queued();
+  }
+
+  /** What was queued is committed, and may be said. */
+  committed(): void {
+    this.ports.committed();
   }
 
   /** Puts into the outbox, within the transaction around it. A notice whose key was queued before is passed over. */
@@ -51,12 +55,6 @@ export class Desk {
   private queueAnyway(letter: Letter): void {
     for (let time = 2; ; time++)
       if (this.ports.outbox.queue({ ...letter, key: `${letter.key}~${time}` }, this.ports.now())) return;
-  }
-
-  /** Says something without a turn. */
-  say(said: Outgoing): void {
-    this.queue(said);
-    this.ports.queued();
   }
 
   /** Key of our message with the channel's number in a chat, as the conversation knows it. */

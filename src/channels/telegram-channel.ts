@@ -1,13 +1,12 @@
 /** Telegram as a channel: updates into the inbox and, a chat at a time, to the desk; letters out. */
-import { setImmediate as othersFirst, setTimeout as sleep } from 'node:timers/promises';
 import type { Incoming, Outgoing, WhyUnheard } from '../conversation/turn.js';
 import { type Log, traced } from '../log.js';
 import type { Addresses } from '../post/addresses.js';
-import { Chains } from '../post/chains.js';
 import type { Sent } from '../post/delivery.js';
 import type { Arrival, Inbox } from '../post/inbox.js';
 import type { WaitingLetter } from '../post/outbox.js';
 import { telegramPace } from '../post/pace.js';
+import { Turns, type Work } from '../post/turns.js';
 import { channelWords } from '../words/channel-words.js';
 import { soundLimits } from '../voice/transcriber.js';
 import type { Channel } from './channel.js';
@@ -32,12 +31,11 @@ export interface TelegramPorts {
   readonly desk: Desk;
   readonly log: Log;
   readonly now: () => number;
-  readonly atomically: (work: () => void) => void;
+  readonly atomically: <T>(work: () => T) => T;
   /** Whether a fault passes by itself, a full disk for one, so that the same update is tried again. */
   readonly passes: (fault: unknown) => boolean;
   readonly hear: Hear;
-  /** Something may be sent that could not before. */
-  readonly wake: () => void;
+  /** A poll got through. */
   readonly beat: () => void;
 }
 
@@ -47,7 +45,8 @@ const FILE_BYTES = 10_000_000;
  * floods does not keep the others' messages from being seen; each is a kilobyte or so.
  */
 const IN_HAND = 5_000;
-const RETRY_MS = 5_000;
+/** After a signal, what was taken has this long to be dealt with; the rest is dealt with after the next start. */
+const GRACE_MS = 1_500;
 
 /** By what the sender says of it, before anything is fetched. */
 function isTooMuch({ seconds, bytes }: SentFile): WhyUnheard | undefined {
@@ -58,11 +57,12 @@ function isTooMuch({ seconds, bytes }: SentFile): WhyUnheard | undefined {
 export class TelegramChannel implements Channel {
   readonly name = 'telegram';
   readonly limits = telegramPace;
-  private readonly chains = new Chains();
-  private inHand = 0;
-  private roomAgain: (() => void) | undefined;
+  private readonly turns: Turns;
 
-  constructor(private readonly ports: TelegramPorts) {}
+  constructor(private readonly ports: TelegramPorts) {
+    const { atomically, passes, log, desk } = ports;
+    this.turns = new Turns({ atomically, passes, log, committed: () => desk.committed() });
+  }
 
   /** Groups have negative ids. */
   isGroup(chat: string): boolean {
@@ -84,12 +84,14 @@ export class TelegramChannel implements Channel {
     inbox.prune(now());
     const left = inbox.waiting(bot);
     if (left.length > 0) log.info('left from before', { count: left.length });
-    this.handleAll(left, stop);
-    await pollUpdates(
-      { api, bot, inbox, log, now, beat, taken: (arrivals) => this.take(arrivals, stop) },
-      stop,
-    );
-    await this.chains.finished();
+    this.turns.add(() => left.map((arrival) => this.workOf(arrival)));
+    const take = async (arrivals: readonly Arrival[]): Promise<void> => {
+      this.turns.add(() => inbox.take(arrivals, now()).map((arrival) => this.workOf(arrival)));
+      beat();
+      await this.turns.roomFor(IN_HAND);
+    };
+    await pollUpdates({ api, bot, log, take }, stop);
+    await this.turns.stop(GRACE_MS);
   }
 
   /** Neither is needed for the conversation to go on, so that neither may hold it up. */
@@ -101,122 +103,70 @@ export class TelegramChannel implements Channel {
     api.setCommands(commands).catch(failed('commands not set'));
   }
 
-  private async take(arrivals: readonly Arrival[], stop: AbortSignal): Promise<void> {
-    this.handleAll(arrivals, stop);
-    if (this.inHand > IN_HAND) await new Promise<void>((resolve) => (this.roomAgain = resolve));
-  }
-
-  private handleAll(arrivals: readonly Arrival[], stop: AbortSignal): void {
-    for (const arrival of arrivals) {
-      this.inHand++;
-      const received = this.read(arrival);
-      if (received?.kind === 'tapped') this.answerTap(received);
-      if (received?.kind === 'said' && received.voice) void this.hearFirst(arrival, received, stop);
-      else void this.chains.add(arrival.chat, () => this.handle(arrival, received, stop));
-    }
-  }
-
-  /** Recognition takes seconds: the chat's other messages don't wait for it. */
-  private async hearFirst(
-    arrival: Arrival,
-    received: Extract<Received, { kind: 'said' }>,
-    stop: AbortSignal,
-  ): Promise<void> {
-    let ready: Received | null = null;
+  private workOf(arrival: Arrival): Work {
+    let received: Received | undefined;
+    let readFault: unknown;
     try {
-      const incoming = await this.withFiles(received);
-      ready = {
-        kind: 'said',
-        incoming,
-        ...(received.thread !== undefined ? { thread: received.thread } : {}),
-      };
+      received = readUpdate(JSON.parse(arrival.body) as Update, this.ports.self, this.ports.now());
     } catch (fault) {
-      this.setAside(arrival, fault, received);
+      readFault = fault;
     }
-    await this.chains.add(arrival.chat, () => this.handle(arrival, ready, stop));
+    if (received?.kind === 'tapped') this.answerTap(received);
+    let incoming = received && 'incoming' in received ? received.incoming : undefined;
+    const said = received?.kind === 'said' && (received.voice ?? received.document) ? received : undefined;
+    return {
+      chat: arrival.chat,
+      ...(said
+        ? {
+            prepare: async () => {
+              incoming = { ...said.incoming, other: 'unknown' };
+              incoming = await this.withFiles(said);
+            },
+          }
+        : {}),
+      run: () => {
+        if (!received) throw readFault;
+        this.deal(arrival, received, incoming);
+      },
+      failed: (fault) => this.setAside(arrival, fault, incoming),
+    };
   }
 
-  /** Null where it was set aside. */
-  private read(arrival: Arrival): Received | null {
-    try {
-      return readUpdate(JSON.parse(arrival.body) as Update, this.ports.self, this.ports.now());
-    } catch (fault) {
-      this.setAside(arrival, fault);
-      return null;
-    }
-  }
-
-  private async handle(arrival: Arrival, received: Received | null, stop: AbortSignal): Promise<void> {
-    // Messages of other chats, sendings and the stop get their turn in between.
-    await othersFirst();
-    while (received && !stop.aborted) {
-      try {
-        await this.deal(arrival, received);
-        break;
-      } catch (fault) {
-        if (!this.ports.passes(fault)) {
-          this.setAside(arrival, fault, received);
-          break;
-        }
-        this.ports.log.error('update waits', { ...traced(fault), update: arrival.updateId });
-        await sleep(RETRY_MS, undefined, { signal: stop }).catch(() => undefined);
-      }
-    }
-    if (--this.inHand <= IN_HAND) this.roomAgain?.();
-  }
-
-  private async deal(arrival: Arrival, received: Received): Promise<void> {
-    const { inbox, addresses, atomically, desk, now, wake } = this.ports;
-    const settle = () => inbox.settle(arrival, now());
+  private deal(arrival: Arrival, received: Received, incoming: Incoming | undefined): void {
+    const { inbox, addresses, desk, now } = this.ports;
+    inbox.settle(arrival, now());
     switch (received.kind) {
       case 'said': {
-        const incoming = await this.withFiles(received);
-        const answers =
-          received.incoming.replyTo && desk.keyOfMessage(incoming.chat, received.incoming.replyTo);
-        this.turn({ ...incoming, ...(answers ? { answers } : {}) }, received.thread, settle);
-        return wake();
+        if (!incoming) return;
+        const answers = incoming.replyTo && desk.keyOfMessage(incoming.chat, incoming.replyTo);
+        return this.turn({ ...incoming, ...(answers ? { answers } : {}) }, received.thread);
       }
       case 'tapped': {
         const offer = desk.offerOf(received.incoming.chat, received.incoming.tap ?? '');
-        if (!offer) return settle();
-        return this.turn(
-          { ...received.incoming, tap: offer.means, answers: offer.key },
-          received.thread,
-          settle,
-        );
+        if (!offer) return;
+        return this.turn({ ...received.incoming, tap: offer.means, answers: offer.key }, received.thread);
       }
       case 'moved':
-        return atomically(() => {
-          addresses.moved(received.chat, received.to);
-          settle();
-        });
+        return addresses.moved(received.chat, received.to);
       case 'closed':
-        return atomically(() => {
-          addresses.closed(received.chat, 'left or blocked');
-          settle();
-        });
+        return addresses.closed(received.chat, 'left or blocked');
       case 'opened':
-        atomically(() => {
-          addresses.heardFrom(received.chat);
-          settle();
-        });
-        return wake();
+        return addresses.heardFrom(received.chat);
       case 'nothing':
-        return settle();
+        return;
     }
   }
 
-  private turn(incoming: Incoming, thread: number | undefined, settle: () => void): void {
+  private turn(incoming: Incoming, thread: number | undefined): void {
     const { addresses, desk } = this.ports;
-    const heard = () => {
-      addresses.heardFrom(incoming.chat, thread);
-      settle();
-    };
-    desk.turn(incoming, heard, thread);
+    desk.turn(incoming, () => addresses.heardFrom(incoming.chat, thread), thread);
   }
 
-  private async withFiles(received: Extract<Received, { kind: 'said' }>): Promise<Incoming> {
-    const { incoming, voice, document } = received;
+  private async withFiles({
+    incoming,
+    voice,
+    document,
+  }: Extract<Received, { kind: 'said' }>): Promise<Incoming> {
     if (document) {
       const bytes = await this.fetched(document);
       return bytes
@@ -251,23 +201,16 @@ export class TelegramChannel implements Channel {
   }
 
   /** Kept with its fault, and told to the chat, so that the grower can say it otherwise; the rest goes on. */
-  private setAside(arrival: Arrival, fault: unknown, received?: Received): void {
-    const { inbox, desk, log, now, atomically } = this.ports;
+  private setAside(arrival: Arrival, fault: unknown, incoming: Incoming | undefined): void {
+    const { inbox, desk, log, now } = this.ports;
     log.error('update set aside', { update: arrival.updateId, ...traced(fault) });
-    try {
-      atomically(() => {
-        inbox.setAside(arrival, String(fault), now());
-        if (received?.kind === 'said' || received?.kind === 'tapped')
-          desk.say({
-            chat: arrival.chat,
-            key: `aside-${arrival.updateId}`,
-            text: channelWords.setAside,
-            replyTo: received.incoming.message,
-          });
+    inbox.setAside(arrival, String(fault), now());
+    if (incoming)
+      desk.queue({
+        chat: arrival.chat,
+        key: `aside-${arrival.updateId}`,
+        text: channelWords.setAside,
+        replyTo: incoming.message,
       });
-    } catch (second) {
-      // It stays in the inbox and comes again at the next start.
-      log.error('update not set aside', { update: arrival.updateId, ...traced(second) });
-    }
   }
 }

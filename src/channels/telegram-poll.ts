@@ -1,20 +1,16 @@
 /** Fetches updates and keeps each batch before the Bot API may forget it; backs off from every kind of fault. */
 import { setTimeout as sleep } from 'node:timers/promises';
 import { type Log, traced } from '../log.js';
-import type { Arrival, Inbox } from '../post/inbox.js';
+import type { Arrival } from '../post/inbox.js';
 import { type BotApi, BotFault, type Update } from './telegram.js';
 import { chatOfUpdate } from './telegram-update.js';
 
 export interface PollPorts {
   readonly api: BotApi;
   readonly bot: string;
-  readonly inbox: Inbox;
   readonly log: Log;
-  readonly now: () => number;
-  /** Takes what is new in a batch; polling goes on when it resolves. */
-  readonly taken: (arrivals: readonly Arrival[]) => Promise<void>;
-  /** A poll succeeded. */
-  readonly beat: () => void;
+  /** Keeps a batch, so that the Bot API may forget it; where it throws, the batch comes again. Polling goes on when it resolves. */
+  readonly take: (arrivals: readonly Arrival[]) => Promise<void>;
 }
 
 const POLL_SECONDS = 25;
@@ -40,13 +36,11 @@ export async function pollUpdates(ports: PollPorts, stop: AbortSignal): Promise<
         request,
         AbortSignal.any([stop, AbortSignal.timeout(ABORT_MS)]),
       );
-      const fresh = ports.inbox.take(arrivalsOf(updates, ports), ports.now());
+      await ports.take(arrivalsOf(updates, ports));
       // An empty answer has confirmed all before. Without an offset the next poll also sees updates numbered lower,
       // as the Bot API may number them after an idle week.
       offset = nextOffset(updates);
       failures = 0;
-      ports.beat();
-      await ports.taken(fresh);
     } catch (fault) {
       if (stop.aborted) return;
       await pause(backoffMs(fault, failures++, ports.log), stop);

@@ -95,6 +95,7 @@ export class Terminal implements Channel {
     };
     try {
       desk.turn({ ...incoming, ...((await hear(line, incoming)) ?? { text: noteOfCommand(line) }) });
+      desk.committed();
     } catch (fault) {
       this.print(failed(fault));
     }

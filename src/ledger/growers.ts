@@ -15,7 +15,7 @@ export function admitGrower(
 ): void {
   database.run(
     `INSERT INTO growers (id, name, admitted_at, admitted_by) VALUES (?, ?, ?, ?)
-     ON CONFLICT DO UPDATE SET name = excluded.name`,
+     ON CONFLICT DO UPDATE SET name = excluded.name WHERE name <> excluded.name`,
     grower.id,
     grower.name,
     at,

@@ -71,7 +71,8 @@ export function ledgerSettings<S extends object>(database: Database, ledger: num
 }
 
 export function saveLedgerSettings(database: Database, ledger: number, settings: object): void {
-  database.run('UPDATE ledgers SET settings = ? WHERE id = ?', JSON.stringify(settings), ledger);
+  const json = JSON.stringify(settings);
+  database.run('UPDATE ledgers SET settings = ? WHERE id = ? AND settings <> ?', json, ledger, json);
 }
 
 function asRecord({ id, name, owner }: Stored): LedgerRecord {

@@ -35,6 +35,8 @@ const AT_A_TIME = 10;
 export class Waking {
   private timer: NodeJS.Timeout | undefined;
   private stopped = true;
+  /** Ledgers that changed, and when they will have settled. */
+  private readonly changed = new Map<number, number>();
   private lastWall = 0;
   private lastRunning = 0;
 
@@ -55,8 +57,9 @@ export class Waking {
 
   /** Something in the ledger changed, so that what it has to say may have changed too. */
   touched(ledger: number): void {
-    this.set(ledger, this.ports.clock.now() + SETTLING_MS);
-    this.sleep(this.untilNextMs());
+    // Kept in mind only: after a crash every ledger is looked at anyway.
+    this.changed.set(ledger, performance.now() + SETTLING_MS);
+    if (this.changed.size === 1) this.sleep(Math.min(SETTLING_MS, this.untilNextMs()));
   }
 
   private tick(): void {
@@ -74,13 +77,16 @@ export class Waking {
   private lookAtSome(): void {
     const { database, clock, queued } = this.ports;
     const now = clock.now();
-    const due = database.all<{ ledger: number }>(
-      'SELECT ledger FROM wakings WHERE at <= ? ORDER BY at LIMIT ?',
-      now,
-      AT_A_TIME,
-    );
-    for (const { ledger } of due) this.lookAt(ledger, now);
-    if (due.length > 0) queued();
+    const due = database
+      .all<{ ledger: number }>('SELECT ledger FROM wakings WHERE at <= ? ORDER BY at LIMIT ?', now, AT_A_TIME)
+      .map(({ ledger }) => ledger);
+    const settled = [...this.changed].filter(([, at]) => at <= performance.now()).map(([ledger]) => ledger);
+    const ledgers = [...new Set([...due, ...settled])].slice(0, AT_A_TIME);
+    for (const ledger of ledgers) {
+      this.changed.delete(ledger);
+      this.lookAt(ledger, now);
+    }
+    if (ledgers.length > 0) queued();
   }
 
   private lookAt(ledger: number, now: Instant): void {
@@ -128,7 +134,9 @@ export class Waking {
 
   private untilNextMs(): number {
     const next = this.ports.database.get<{ at: number | null }>('SELECT min(at) AS at FROM wakings')?.at;
-    return next == null ? LONGEST_SLEEP_MS : Math.max(0, next - this.ports.clock.now());
+    const untilNext = next == null ? LONGEST_SLEEP_MS : next - this.ports.clock.now();
+    const untilSettled = Math.min(...this.changed.values()) - performance.now();
+    return Math.max(0, Math.min(untilNext, untilSettled));
   }
 
   private sleep(ms: number): void {

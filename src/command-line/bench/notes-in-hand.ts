@@ -107,10 +107,9 @@ async function ours(folder: string, name: string, notes: number, atOnce: number)
     desk: program.desk,
     log: silentLog,
     now: () => machineClock.now(),
-    atomically: (work) => database.transaction(work),
+    atomically: (work) => program.atomically(work),
     passes: () => false,
-    hear: () => Promise.resolve(null),
-    wake: () => undefined,
+    hear: () => Promise.resolve({ other: 'voice' }),
     beat: () => undefined,
   });
   await program.serve(channel, stop.signal, () => false);
