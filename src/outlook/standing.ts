@@ -1,7 +1,7 @@
 /** What the name of a place says of warmth and shelter. */
 
 const UNHEATED =
-  /\b(?:un-?heated|cold|cool)\b|window|sill|frame|shed|porch|garage|outdoor|outside|garden|\bbed\b|border|polytunnel/i;
+  /\bcool\b|window|sill|frame|cloche|shed|porch|garage|outdoor|outside|garden|\bbeds?\b|border|tunnel|house|kitchen|room|conservatory|patio|balcony|table|shelf/i;
 const HEATED = /propagator|heat|\bmist\b|bottom|warm|airing cupboard/i;
 const OUTDOORS =
   /outdoor|outside|garden|\bbeds?\b|border|patio|terrace|\byard\b|balcony|allotment|\bplot\b|standing ground|\bfield\b|veranda|step/i;

@@ -288,7 +288,7 @@ describe('tending', () => {
 });
 
 describe('what a grower put off', () => {
-  const ledger = ledgerOf(struck, { ...struck, label: 'MW1', variety: 'Marble Wren', place: 'greenhouse' });
+  const ledger = ledgerOf(struck, { ...struck, label: 'MW1', variety: 'Marble Wren', place: 'mist bench' });
 
   it('waits until the day named, for one plant or for all', () => {
     expect(kindsDue(ledger, '2026-03-16')).toEqual(['check', 'check']);

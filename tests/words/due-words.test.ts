@@ -68,12 +68,12 @@ describe('grounds', () => {
 describe('the digest in words', () => {
   it('heads each place, and tends last', () => {
     const today = asDay('2026-03-16');
-    const told = [struck, { ...struck, label: 'MW1', variety: 'Marble Wren', place: 'greenhouse' }];
+    const told = [struck, { ...struck, label: 'MW1', variety: 'Marble Wren', place: 'mist bench' }];
     const digest = digestOf(seen(ledgerOf(...told), today), { today, lastDay: null });
     const lines = digestWords(digest!, british(today)).split('\n');
     expect(lines).toContain('Propagator:');
-    expect(lines).toContain('Greenhouse:');
-    expect(lines.at(-1)).toMatch(/^While you’re there: mist and air the greenhouse and the propagator\.$/);
+    expect(lines).toContain('Mist bench:');
+    expect(lines.at(-1)).toMatch(/^While you’re there: mist and air the mist bench and the propagator\.$/);
   });
 });
 
