@@ -38,6 +38,9 @@ function answerTo(sitting: Sitting, question: Question): string {
   const live = all.filter(isLive);
   switch (question.topic ?? 'help') {
     case 'due': {
+      // Asked of one plant and of no time, it is that plant's next step that is wanted.
+      if (named && question.from === undefined && question.to === undefined)
+        return answerTo(sitting, { ...question, topic: 'when' });
       const span = { from: question.from ?? sitting.today, to: question.to ?? weekOf(sitting.today).to };
       const due = dueWithin(allDues(sitting), { ...span, today: sitting.today }).filter(
         ({ labels }) => !named || live.some(({ label }) => labels.includes(label)),

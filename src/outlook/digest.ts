@@ -66,6 +66,8 @@ export function dueWithin(
 
 function isMentioned(due: Due, { today, lastDay, mentioned = new Set() }: DigestMoment): boolean {
   if (!mentioned.has(due.key)) return true;
+  // What was asked for once is said once.
+  if (due.kind === 'reminder') return false;
   for (let day = addDays(due.bestBy, 1); day <= today; day = addDays(day, AGAIN_EVERY_DAYS))
     if (lastDay === null || day > lastDay) return true;
   return due.from === today && (lastDay === null || lastDay < today);

@@ -31,10 +31,7 @@ export function dues(outlook: Outlook): readonly Due[] {
   const { ledger, today, site, snoozes = [], settled = new Set() } = outlook;
   const batches = [...ledger.batches.values()].filter(isLive);
   const all = [
-    ...bundled(
-      batches.flatMap((batch) => batchDues(outlook, batch)),
-      today,
-    ),
+    ...bundled(batches.flatMap((batch) => batchDues(outlook, batch))),
     ...tendingDues(
       ledger,
       batches.filter((batch) => isRooting(batch, outlook)),

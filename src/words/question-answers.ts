@@ -8,6 +8,7 @@ import { batchWords, cuttingWords, mannerWords, plantWords, potWords } from './p
 import { capital, dateWords, dayWords, listWords, many, type Speech } from './speech.js';
 import type { Due } from '../outlook/due.js';
 import { comingWords } from './due-list.js';
+import { dueReason } from './due-reason.js';
 
 export function noneOf(plant: Plant, place?: string): string {
   return `Nothing live${Object.keys(plant).length > 0 ? ` of ${plantWords(plant)}` : ''}${place ? ` in the ${place}` : ''}.`;
@@ -72,8 +73,14 @@ export function storyWords(batch: Batch, next: Due | null, speech: Speech): stri
     alives,
     ...(stage === '' ? [] : [stage]),
     `${where.charAt(0).toUpperCase()}${where.slice(1)}${last ? ` Last: ${last.kind === 'check' ? 'looked at' : 'noted'} ${dayWords(last.on, speech)}.` : ''}`,
-    ...(next ? [`Next: ${comingWords(next, speech).replace(/^[^:]*: /, '')}.`] : []),
+    ...(next ? [nextLine(next, speech)] : []),
   ].join('\n');
+}
+
+/** "Next: look for roots from Thu 12 Mar; likely ready 10–19 Mar (10–14 days is usual, a starting guess)." */
+function nextLine(next: Due, speech: Speech): string {
+  const reason = dueReason(next, speech);
+  return `Next: ${comingWords(next, speech).replace(/^[^:]*: /, '')}${reason === '' ? '' : `; ${reason}`}.`;
 }
 
 function stageWords(batch: Batch, speech: Speech): string {
