@@ -5,13 +5,12 @@ import { userInfo } from 'node:os';
 import { basename, join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { machineClock } from './calendar/clock.js';
-import { type BotApi, BotFault, connectBot } from './channels/telegram.js';
-import { type Hear, TelegramChannel } from './channels/telegram-channel.js';
+import type { BotApi } from './channels/telegram.js';
+import type { Hear } from './channels/telegram-channel.js';
 import type { BotSelf } from './channels/telegram-update.js';
 import { Terminal } from './channels/terminal.js';
 import { Admission, type AdmissionPolicy, spacedCode } from './conversation/admission.js';
 import { contextOf } from './conversation/reading.js';
-import { runErrand } from './errands.js';
 import { crops } from './horticulture/crops.js';
 import { keepDailyBackups } from './ledger/daily-backup.js';
 import { LedgerFault } from './ledger/database.js';
@@ -74,8 +73,13 @@ async function run(settings: Settings, ledger: LedgerFile, log: Log, stop: Abort
     zone,
     ...(settings.ledger !== undefined ? { terminalLedger: settings.ledger } : {}),
     admission,
-    runErrand: (errand, incoming) =>
-      runErrand(errand, incoming, { admission, now, worldOf: (speaker) => program.worldOf(speaker) }),
+    // Drawing and printing take half a second and 30 MB to load: only when they are asked for.
+    runErrand: async (errand, incoming) =>
+      (await import('./errands.js')).runErrand(errand, incoming, {
+        admission,
+        now,
+        worldOf: (speaker) => program.worldOf(speaker),
+      }),
   });
   const transcriber = openTranscriber(settings.speech, { dataFolder });
   const hear = hearingWith(transcriber, program, log);
@@ -97,6 +101,9 @@ async function serveTelegram(
   token: string,
 ): Promise<void> {
   const { database } = ledger;
+  // The terminal need not wait for what only Telegram needs.
+  const { connectBot } = await import('./channels/telegram.js');
+  const { TelegramChannel } = await import('./channels/telegram-channel.js');
   const api = connectBot({ token, root: settings.botApiRoot });
   const code = database.transaction(() => admission.ownerCode(now()));
   if (code !== null) process.stdout.write(`${doorWords.ownerCode(spacedCode(code))}\n`);
@@ -144,6 +151,7 @@ async function serveTerminal({ settings, ledger, log, stop, program, hear }: Her
 
 /** Asks the Bot API who the bot is, again and again while it cannot be reached; a token that it refuses ends the start. */
 async function introduce(api: BotApi, log: Log, stop: AbortSignal): Promise<BotSelf> {
+  const { BotFault } = await import('./channels/telegram.js');
   for (let failures = 0; ; failures++) {
     try {
       return await api.me();

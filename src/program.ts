@@ -49,6 +49,7 @@ export class Program {
   private delivery: Delivery | undefined;
   private waking: Waking | undefined;
   private tasks: Task[] = [];
+  private readonly errandsUnderWay = new Set<Promise<void>>();
 
   constructor(private readonly parts: ProgramParts) {
     const { database, clock } = parts;
@@ -98,9 +99,10 @@ export class Program {
     waking.stop();
   }
 
-  /** Resolves when all that is due has been said. */
-  allSaid(): Promise<void> {
-    return this.delivery?.settled() ?? Promise.resolve();
+  /** Resolves when errands are run and all that is due has been said. */
+  async allSaid(): Promise<void> {
+    await Promise.all(this.errandsUnderWay);
+    await this.delivery?.settled();
   }
 
   /** Resolves when what is being sent has been marked; sends nothing more. */
@@ -143,7 +145,10 @@ export class Program {
   }
 
   private afterCommit(): void {
-    for (const task of this.tasks.splice(0)) void this.runTask(task);
+    for (const task of this.tasks.splice(0)) {
+      const run = this.runTask(task).finally(() => this.errandsUnderWay.delete(run));
+      this.errandsUnderWay.add(run);
+    }
     this.delivery?.wake();
   }
 
