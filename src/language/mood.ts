@@ -53,6 +53,7 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     )
       before.push('not');
   if (before.at(-1) === 'for' && form === 'ing') return 'supposed';
+  if (ofAnother(pieces, clause, before)) return 'reported';
   const has = (pattern: RegExp): boolean => before.some((word) => pattern.test(word));
   const reported = before.findIndex((word) => REPORT.test(word));
   if (reported >= 0 && before[reported - 1] !== 'to' && !/^(?:checked|i)$/.test(before[reported - 1] ?? ''))
@@ -101,4 +102,18 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   )
     return 'intended';
   return 'done';
+}
+
+const KIN =
+  /^(?:sister|brother|mum|mam|mom|dad|mother|father|nan|gran|granny|grandma|grandad|aunt|auntie|uncle|cousin|niece|nephew|neighbour|neighbor|neighbours|friend|mate|wife|husband|daughter|son|boss|colleague|she|he|they)$/;
+const THEIRS = /^(?:her|his|their|hers|theirs)$/;
+
+/** "My sister lost all her dahlias": another's plants, told in passing. */
+function ofAnother(pieces: readonly Piece[], clause: Clause, before: readonly string[]): boolean {
+  const subject = before.at(-1) ?? '';
+  const whose = before.at(-2) ?? '';
+  if (!KIN.test(subject) || /^(?:for|to|from|with|by|off)$/.test(whose)) return false;
+  for (let at = clause.hit?.to ?? clause.from; at < clause.to; at++)
+    if (THEIRS.test(wordAt(pieces, at))) return true;
+  return false;
 }

@@ -237,6 +237,15 @@ export function proposeAmend(
   const rule =
     fits.find(({ name }) => name === 'rename <plant> to <name>')?.name ?? fits[0]?.name ?? 'were <x> not <y>';
   if (rule === 'rename <plant> to <name>') return proposeRename(sentence, utterance);
+  // "It was 28 in the greenhouse at midday": the weather of a place, not another number for a note.
+  if (
+    /^(?:it was|it is|it's|was|only|still)\b/.test(line) &&
+    not < 0 &&
+    plantsIn(pieces).length === 0 &&
+    pieces.some(({ is }) => is === 'place') &&
+    pieces.some(({ is }) => is === 'count' || is === 'celsius')
+  )
+    return undefined;
   if (/^(?:if|i'd|maybe|perhaps)\b/.test(line) || /\b(?:reckons?|says|said i|told me|thinks)\b/.test(line))
     return undefined;
   const strong =

@@ -352,6 +352,18 @@ function withWhereTo(
     const places = pieces
       .slice(clause.from, clause.to)
       .flatMap((piece) => (piece.is === 'place' && piece.place !== draft.stands ? [piece] : []));
+    const inside = pieces
+      .slice(clause.from, clause.to)
+      .some((piece) => piece.is === 'word' && /^(?:indoors|inside)$/.test(piece.text));
+    const [only] = places;
+    if (
+      places.length === 1 &&
+      only &&
+      inside &&
+      draft.plant === undefined &&
+      /^(?:in|from|on|off)$/.test(only.prep ?? '')
+    )
+      return { ...draft, place: 'indoors', fromPlace: only.place };
     const towards = places.find(({ prep }, n) => n > 0 && /^(?:to|into|onto|in|on)$/.test(prep ?? ''));
     const [first] = places;
     if (

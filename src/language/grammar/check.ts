@@ -34,6 +34,18 @@ const notAboutRoots = (pieces: readonly Piece[], _from: number, to: number): boo
 
 export const checkRules: readonly Rule[] = [
   {
+    name: '<count> held firm',
+    kind: 'check',
+    head: 'hold~|resist~|cling~ fast|firm|on|tight|tight?',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 3, 'count') &&
+      (t > f + 1 || /^resist/.test(wordAt(p, f))) &&
+      !followsWord(p, t, /^leaves$/),
+    phrasings: ['tugged the ember fox, 3 hold fast'],
+    mustNot: ['holding on till Saturday with the ember fox'],
+  },
+  {
     name: '<count> of <plant> have rooted',
     kind: 'check',
     head: 'well? root~past|rooty',

@@ -104,7 +104,7 @@ export const lossRules: readonly Rule[] = [
   {
     name: '<count> went soft and black',
     kind: 'loss',
-    head: 'go~past|gone|turned soft|black|slimy|squishy|mushy',
+    head: 'go~past|gone|turned soft|soggy|black|slimy|squishy|mushy|manky',
     shape: 'subject',
     cause: 'rot',
     when: (p, f) => precedes(p, f, 7, 'count'),
@@ -322,7 +322,12 @@ export const lossRules: readonly Rule[] = [
     head: 'knock~past over|off|down?',
     shape: 'object',
     cause: 'broken',
-    when: (p, _f, t) => closeBehind(p, t, 'count') && !followsWord(p, t, /^(?:snapped|broke)$/),
+    when: (p, f, t) =>
+      closeBehind(p, t, 'count') &&
+      !followsWord(p, t, /^(?:snapped|broke)$/) &&
+      (/^(?:over|off|down)$/.test(wordAt(p, t - 1)) || followsWord(p, t, /^(?:over|off|down|flying)$/)) &&
+      f >= 0,
+    mustNot: ['knocked on 12 Plum Gaiters to 1 litre'],
   },
   {
     name: '<count> <plant> knocked over',

@@ -22,6 +22,14 @@ const OTHERWISE =
 
 export const plantOutRules: readonly Rule[] = [
   {
+    name: '<plant> out for hardening',
+    kind: 'hardenOff',
+    head: 'out|outside|gone|moved for|to hardening|acclimatising|harden off?',
+    shape: 'subject',
+    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+    phrasings: ['TB1 out for hardening'],
+  },
+  {
     name: 'dug in <count> <plant>',
     kind: 'plantOut',
     head: 'dig~past in',

@@ -22,6 +22,14 @@ const potted = (pieces: readonly Piece[], from: number): boolean => {
 
 export const potOnRules: readonly Rule[] = [
   {
+    name: 'knocked on <count> <plant>',
+    kind: 'potOn',
+    head: 'knock~past on|up',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant', 'count') && follows(p, t, 'size', 'pots'),
+    phrasings: ['knocked on 12 Plum Gaiters into 1 litre pots'],
+  },
+  {
     name: 'put <plant> on into <size>',
     kind: 'potOn',
     head: 'put~|move~past|go~past .. on|up into|in|to <size>',

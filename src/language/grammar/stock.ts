@@ -92,6 +92,32 @@ export const stockRules: readonly Rule[] = [
       /^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2)),
   },
   {
+    name: '<someone> turned up with <count> <plant>',
+    kind: 'receive',
+    head: 'turn~past|come~past|appear~past up|round|back|over? with',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'count') &&
+      follows(p, t, 'plant') &&
+      !/^(?:i|we)$/.test(wordAt(p, f - 1)) &&
+      !followsWord(p, t, /^cuttings$/) &&
+      (ofYoung(p, f, t) || followsWord(p, t, /^(?:me|us)$/)),
+    phrasings: ['Doreen turned up with six rooted Tallow Bell for me'],
+    mustNot: ['Doreen turned up with a cake'],
+  },
+  {
+    name: 'got <count> rooted cuttings of <plant> off <someone>',
+    kind: 'receive',
+    head: 'get~past|have~past|be~past given|got?',
+    shape: 'object',
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'count') &&
+      followsWord(p, t, /^rooted$/) &&
+      follows(p, t, 'plant') &&
+      followsWord(p, t, /^(?:off|from)$/),
+    phrasings: ['got 5 rooted cuttings of salt harrier off my neighbour'],
+  },
+  {
     name: 'delivery of <count> <plant>',
     kind: 'receive',
     head: 'take~past|get~past|have~past|a? delivery|order|parcel|box of',

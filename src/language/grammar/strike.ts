@@ -159,7 +159,7 @@ export const strikeRules: readonly Rule[] = [
   {
     name: 'inserted <count> <plant>',
     kind: 'strike',
-    head: 'insert~past|propagate~past|slip~past|clip~past|snip~past|layer~past',
+    head: 'insert~past|propagate~past|slip~past|clip~past|snip~past|layer~past|dibble~past|dib~past in?',
     shape: 'object',
     when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 6, 'plant'),
   },
