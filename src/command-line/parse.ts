@@ -1,14 +1,17 @@
 /** `npm run -s parse`: notes in, entries out, line by line; the reader's headless face. */
 import { isZone, parseInstant } from '../calendar/zone.js';
 import type { Note, NoteContext, ReadNote } from '../language/note.js';
+import { explanation } from '../language/explanation.js';
 import { read } from '../language/read.js';
 import type { CommandStreams } from './commands.js';
 import { answerLines, BadLine } from './json-lines.js';
 
 /** Reads notes of the contract from standard input and answers each; `--explain` prints the tree of rules to `errors`. */
-export async function parse(_args: readonly string[], streams: CommandStreams): Promise<number> {
+export async function parse(args: readonly string[], streams: CommandStreams): Promise<number> {
+  const explains = args.includes('--explain');
   return answerLines(streams, (line) => {
     const note = noteOf(line);
+    if (explains) streams.errors.write(`${explanation(note)}\n`);
     const id = typeof line['id'] === 'string' ? line['id'] : String(line['id'] ?? '');
     try {
       return { id, ...answerOf(read(note)) };

@@ -87,7 +87,7 @@ function nameLength(
       !(COLOURS.test(token.text) && namedAfter(pieces, tokens, at + length + 1))
     )
       break;
-    if (!isCapital && piece.verb && piece.verb.form === 'past' && length > 0) break;
+    if (!isCapital && piece.verb?.form === 'past' && (length > 0 || before.at(-1)?.is === 'count')) break;
     if (!isCapital && capital > 0 && isKnown(token.text)) break;
     if (isCapital) capital++;
     else if (!isKnown(token.text)) unknown++;

@@ -7,7 +7,7 @@ import { type Draft, draftsOf } from './drafting.js';
 import { AMEND_CUE, amendRules } from './grammar/amend.js';
 import { answerRules, bareQuantity } from './grammar/answer.js';
 import { OPENS_QUESTION, PREAMBLE, questionRules } from './grammar/question.js';
-import { STRONG_CUE } from './grammar/reading-words.js';
+import { STRONG_CUE } from './grammar/reading.js';
 import { IDLE, OBSERVED, OBSERVED_ALONE, STATIVE } from './grammar/remark.js';
 import { findRemind } from './grammar/remind.js';
 import { wordAt } from './grammar/rule.js';

@@ -210,7 +210,7 @@ export const calendarDays = [
   rule('day', 'Mon the 30th', '<weekday> ,? the? <day:ordDom>', ({ weekday, day }) =>
     nearestWeekdayDate(weekday, day),
   ),
-  rule('day', 'Sunday 31', '<weekday> ,? the? <day:int>', ({ weekday, day }) =>
+  rule('day', 'Sunday 31', '<weekday> the? <day:int>', ({ weekday, day }) =>
     day >= 1 && day <= 31 ? unsure(nearestWeekdayDate(weekday, day)) : null,
   ),
   rule('day', 'the 10th', 'the <day:digitOrd>', ({ day }) => ordinal(nearestDayOfMonth(day))),

@@ -7,7 +7,7 @@ export interface AmendRule {
 }
 
 const OPEN =
-  "(?:(?:oops|whoops|no|sorry|wait|hold on|hang on|actually|ah|oh|um|correction|mistake|my mistake|omg|damn|argh|hmm|right|so|and|please|lol|ok|pls|i have made mistake|i have made a mistake|i made a mistake|made a mistake|i got that wrong|got that wrong|that was wrong|that's wrong|i was wrong|typo|my bad|silly me|i mistyped|wrong) )*";
+  "(?:(?:nvm|never mind|oops|whoops|no|sorry|wait|hold on|hang on|actually|ah|oh|um|correction|mistake|my mistake|omg|damn|argh|hmm|right|so|and|please|lol|ok|pls|i have made mistake|i have made a mistake|i made a mistake|made a mistake|i got that wrong|got that wrong|that was wrong|that's wrong|i was wrong|typo|my bad|silly me|i mistyped|wrong) )*";
 
 export const amendRules: readonly AmendRule[] = [
   {
@@ -50,7 +50,7 @@ export const amendRules: readonly AmendRule[] = [
   {
     name: 'actually it was <x>',
     pattern:
-      /^(?:(?:oops|whoops|no|sorry|actually|ah|oh|wrong number|wrong date|wrong|mistake|my mistake|typo|my bad|argh|damn|hang on|hold on|wait|i got that wrong|got that wrong|hmm|no wait|correction|wrong one|i was wrong) )+(?:it|that|they|there|this|the last one|that last one|was) ?(?:was|were|is|are|should be|'s)?\b/,
+      /^(?:(?:nvm|never mind|oops|whoops|no|sorry|actually|ah|oh|wrong number|wrong date|wrong|mistake|my mistake|typo|my bad|argh|damn|hang on|hold on|wait|i got that wrong|got that wrong|hmm|no wait|correction|wrong one|i was wrong) )+(?:it|that|they|there|this|the last one|that last one|was) ?(?:was|were|is|are|should be|'s)?\b/,
   },
   {
     name: 'that was <day>',

@@ -9,6 +9,18 @@ const counted = (pieces: readonly Piece[], from: number, to: number): boolean =>
 const PESTS =
   'slug|slugs|snail|snails|mice|mouse|squirrel|squirrels|pigeon|pigeons|rabbit|rabbits|caterpillar|caterpillars|rat|rats|weevil|weevils|aphids|greenfly|possum|possums|woodlice|deer|voles|earwigs|earwig|birds|bird|blackbirds|blackbird|hens|hen|chickens|chicken|cat|dog|puppy|kitten|goat|cows|wallaby|wallabies|rabbits|gnats|grubs|mites|chipmunk|chipmunks|groundhog|hare|hares|badger|badgers|fox|toddler|kids|grandson|magpies|magpie|mole';
 
+/** "Chucked them into the greenhouse", "threw six in with the lobelia": put there, not thrown away. */
+function putSomewhere(pieces: readonly Piece[], from: number): boolean {
+  for (let at = from; at < pieces.length; at++) {
+    const piece = pieces[at];
+    if (!piece || piece.is === 'break') return false;
+    if (piece.is === 'place' && /^(?:in|into|to|onto|on|under)$/.test(piece.prep ?? ''))
+      return !/\b(?:bin|compost|heap|skip|tip|bonfire|rubbish|fire|dustbin)\b/.test(piece.place);
+    if (/^in$/.test(wordAt(pieces, at)) && /^with$/.test(wordAt(pieces, at + 1))) return true;
+  }
+  return false;
+}
+
 export const lossRules: readonly Rule[] = [
   {
     name: 'losses: <count> <plant>',
@@ -274,7 +286,13 @@ export const lossRules: readonly Rule[] = [
     shape: 'object',
     unless: (p, _f, t) =>
       followsWord(p, t, /^(?:fleece|lid|cover|sheet|party|towel|over)$/) ||
-      /^(?:label|labels)$/.test(wordAt(p, t + 1)),
+      /^(?:label|labels)$/.test(wordAt(p, t + 1)) ||
+      putSomewhere(p, t),
+    phrasings: ['chucked a dozen Salt Harrier on the heap'],
+    mustNot: [
+      'chucked a dozen Salt Harrier into the greenhouse',
+      'threw six Tallow Bell in with the lobelia',
+    ],
   },
   {
     name: '<count> in the bin',

@@ -1,49 +1,5 @@
-/** Growing tips taken out. */
-import type { Piece } from '../pieces.js';
-import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
-
-const cuttingsTaken = (pieces: readonly Piece[], _from: number, to: number): boolean =>
-  followsWord(pieces, to, /^(?:cuttings|cutting|bits|slips)$/);
-
-export const pinchRules: readonly Rule[] = [
-  {
-    name: 'pinched out <count> <plant>',
-    kind: 'pinch',
-    head: 'pinch~ out|back?',
-    shape: 'object',
-    unless: cuttingsTaken,
-  },
-  {
-    name: 'nipped the tips out of <plant>',
-    kind: 'pinch',
-    head: 'nip~past|take~past|pinch~past|cut~past|snip~past|nick~past|tweak~past|whip~past .. tips|tops|heads|tip|top|points out|off|of',
-    shape: 'object',
-    unless: (p, f, t) => cuttingsTaken(p, f, t) || p.slice(f, t).some(({ is }) => is === 'cutting'),
-  },
-  {
-    name: 'nipped out <plant>',
-    kind: 'pinch',
-    head: 'nip~past|tip~past out|back|off',
-    shape: 'object',
-    when: (p, f, t) =>
-      (closeBehind(p, t, 'plant', 'count') || precedes(p, f, 5, 'plant')) &&
-      !(wordAt(p, f) === 'tipped' && followsWord(p, t, /^(?:root|roots|rooted)$/)),
-  },
-  {
-    name: 'tips out <plant>',
-    kind: 'pinch',
-    head: 'tips|tops|heads be~? out|off|pinched|nipped',
-    shape: 'object',
-    when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 5, 'plant'),
-  },
-  {
-    name: 'stopped <plant>',
-    kind: 'pinch',
-    head: 'stop~past',
-    shape: 'object',
-    when: (p, f, t) =>
-      (closeBehind(p, t, 'plant') && !/^(?:to|for|at|by|watering|misting)$/.test(wordAt(p, t))) ||
-      (precedes(p, f, 4, 'plant') && endsAt(p, t)),
-  },
-];
-export type { Piece };
+/** Words that tell a bare number to be a temperature. */
+export const TEMPERATURE_CUE =
+  /\b(?:at|temp|temperature|temps|thermometer|degrees|reading|reads|read|shows|showing|showed|says|said|down to|up to|hit|hits|touched|reached|min|max|minimum|maximum|low|lows|high|highs|low of|high of|overnight|sitting|holding|got to|got down|got up|dropped|fell|went down|went up|steady|hovering|climbed|rose|peaked|dipped|bottomed|running|stayed|sat|stuck|clocked|registered|is|was|it's|it is|mat|only|just|about|now)\b/;
+export const STRONG_CUE =
+  /\b(?:temp|temperature|temps|thermometer|degrees|min|max|minimum|maximum|down to|up to|hit|touched|dropped|fell|overnight|last night|steady|holding|hovering|peaked|dipped|low of|high of|reads|reading|clocked|at)\b/;

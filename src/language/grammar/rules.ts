@@ -4,7 +4,7 @@ import { lossRules } from './loss.js';
 import { moveRules } from './move.js';
 import { dispatchRules, plantOutRules } from './plant-out.js';
 import { potOnRules } from './pot-on.js';
-import { pinchRules } from './reading.js';
+import { pinchRules } from './pinch.js';
 import type { Rule } from './rule.js';
 import { stockRules } from './stock.js';
 import { strikeRules } from './strike.js';

@@ -66,7 +66,7 @@ const bareCuttings = (pieces: readonly Piece[], from: number, _to: number): bool
       (told.test(piece.text) ||
         (piece.verb !== undefined &&
           at !== from &&
-          !/^(?:heel|root|water|compost|place|tip|stem|leaf|pot|bed|cut|cutting|cuttings|shade)$/.test(
+          !/^(?:heel|root|rooting|water|compost|place|tip|stem|leaf|pot|bed|cut|cutting|cuttings|shade)$/.test(
             piece.text,
           ) &&
           !/^(?:push|put|go|do|tuck|pop|dip|stick)$/.test(piece.verb.lemma))),
@@ -198,6 +198,8 @@ export const strikeRules: readonly Rule[] = [
     head: 'make~past|prepare~past|prep~past|harvest~past',
     shape: 'object',
     when: spoken,
+    unless: (p, _f, t) => /^(?:roots|root|new|some)$/.test(wordAt(p, t)),
+    mustNot: ['the Salt Harrier have made roots by six pieces'],
   },
   {
     name: 'snipped <count> cuttings off <plant>',
@@ -207,6 +209,7 @@ export const strikeRules: readonly Rule[] = [
     when: spoken,
     unless: (p, _f, t) =>
       /^(?:rid|the|on|home|to)$/.test(wordAt(p, t)) ||
+      (/^rooted$/.test(wordAt(p, t - 1)) && /^cuttings?$/.test(wordAt(p, t))) ||
       followsWord(p, t, /^(?:died|rotted|rooted|dead|compost(?:ed)?|bin)$/),
   },
   {
