@@ -2,7 +2,7 @@
 import { isLive } from '../ledger/batch.js';
 import type { Posting } from '../ledger/posting.js';
 import type { StandingEntry } from '../ledger/ledger.js';
-import { frostWarnings } from '../outlook/due-places.js';
+import { frostWarnings } from '../outlook/due-frost.js';
 import { siteOf } from '../outlook/site.js';
 import { nextWords } from '../words/next-step.js';
 import { warningWords } from '../words/prompts.js';

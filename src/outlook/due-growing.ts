@@ -1,7 +1,7 @@
 /** What a potted batch asks for on its way out: pinching, hardening off, planting out. */
 import { addDays, type Day, latest, year } from '../calendar/day.js';
 import { alive, type Batch, began } from '../ledger/batch.js';
-import { aboutBatch } from './due-about.js';
+import { aboutBatch } from './about-batch.js';
 import type { Due } from './due.js';
 import { type Growing, plantingOf, springAfter, staysIndoors } from './season.js';
 import type { Site } from './site.js';

@@ -2,7 +2,7 @@
 import { addDays, type Day, daysBetween, latest } from '../calendar/day.js';
 import { alive, type Batch } from '../ledger/batch.js';
 import type { Due } from './due.js';
-import { aboutBatch } from './due-about.js';
+import { aboutBatch } from './about-batch.js';
 import type { RootingOutlook } from './rooting-outlook.js';
 import { lastLook } from './rooting-story.js';
 import { afterRest, type Growing } from './season.js';

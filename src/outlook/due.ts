@@ -66,6 +66,7 @@ export type Why =
     }
   | { readonly because: 'firstFrostNears'; readonly oneInTen: Day }
   | { readonly because: 'minimum'; readonly celsius: number; readonly on: Day }
+  /** `covered`: some of them root under a cover; else all in open air, on the dry side. */
   | { readonly because: 'rooting'; readonly batches: number; readonly covered: boolean }
   | { readonly because: 'asked'; readonly text: string };
 

@@ -3,23 +3,17 @@ import { addDays, type Day, daysBetween, latest } from '../calendar/day.js';
 import { betaBinomial, chanceOfEnough } from '../horticulture/beta-binomial.js';
 import { cropNamed } from '../horticulture/crops.js';
 import { MOST_CUTTINGS, TIE } from '../horticulture/cuttings-to-take.js';
-import { convolved, type LiveBatch, rootedInTime } from '../horticulture/on-track.js';
+import { convolved } from '../horticulture/on-track.js';
 import { expectedStrikeRate, type Learnt } from '../horticulture/rooting-learning.js';
 import { rootedWithin, type TimingNode, timingOf } from '../horticulture/rounds.js';
 import { smallest } from '../horticulture/smallest.js';
 import { learnRate, nextBatchRate, type RateBelief, USUAL_SURVIVAL } from '../horticulture/strike-rate.js';
-import { alive, type Batch, began, isLive, isOf } from '../ledger/batch.js';
+import { alive, isLive, isOf } from '../ledger/batch.js';
 import type { Ledger } from '../ledger/ledger.js';
+import { growingCounts, LONG_DAYS } from './growing-counts.js';
 import { fingerprint, type Keeper } from './keeper.js';
 import { nextBatch, stockOffers } from './next-round.js';
-import {
-  learntFrom,
-  type RootingBasis,
-  rootingBasis,
-  rootingClock,
-  rootingTemperatures,
-} from './rooting-basis.js';
-import { rootingStory } from './rooting-story.js';
+import { learntFrom, rootingBasis } from './rooting-basis.js';
 import type { Site } from './site.js';
 import { type Wanted, wantedOf } from './targets.js';
 
@@ -42,8 +36,6 @@ export const CONFIDENCE = 0.9;
 /** Past this the round is no advice any more. Judgement. */
 const MOST_TIMES_WANTED = 4;
 const FEW_CUTTINGS = 20;
-/** Where no day is named, a year is time enough. */
-const LONG_DAYS = 365;
 
 interface Ahead {
   readonly ledger: Ledger;
@@ -109,39 +101,6 @@ function nextRound(
   return { take, strikeBy: addDays(struckOn, tooLate - 1) };
 }
 
-/** Chances of 0, 1, 2 … plants rooted in time from batches not planted out, those that share a learning together. */
-function growingCounts(batches: readonly Batch[], rootedBy: Day | null, ahead: Ahead): Float64Array {
-  const { ledger, site, keeper } = ahead;
-  let sure = 0;
-  const open: { live: Omit<LiveBatch, 'learnt'>; basis: RootingBasis; own: unknown }[] = [];
-  for (const batch of batches) {
-    const record = rootingStory(batch);
-    const indoors = alive(batch) - Math.min(batch.plantedOut, alive(batch));
-    if (
-      record === null ||
-      batch.plantedOut > 0 ||
-      batch.rooted >= alive(batch) ||
-      batch.hardeningSince !== null
-    ) {
-      sure += indoors;
-      continue;
-    }
-    const temperatures = rootingTemperatures(ledger, batch);
-    const rootedByDay = rootedBy === null ? LONG_DAYS : daysBetween(began(batch), rootedBy);
-    const gone = batch.dispatched + Math.max(0, batch.lost - (batch.count - batch.rooted));
-    open.push({
-      live: { record, rootedByDay, gone, clock: rootingClock(batch, temperatures) },
-      basis: rootingBasis(ledger, batch, site.hemisphere),
-      own: [record, rootedByDay, gone, batch.crop, [...temperatures]],
-    });
-  }
-  const key = fingerprint(JSON.stringify(open.map(({ own, basis }) => [own, basis.key])));
-  const rooted = keeper.recall('foreseen', `growing ${key}`, () =>
-    rootedInTime(open.map(({ live, basis }) => ({ ...live, learnt: learntFrom(basis, keeper) }))),
-  );
-  return convolved(certainly(sure), rooted);
-}
-
 /** Learnt from batches that were planted out: of those rooted, how many came so far. */
 function survivalOf(ledger: Ledger): RateBelief {
   const records = [...ledger.batches.values()]
@@ -168,10 +127,4 @@ function chanceKept(rooted: Float64Array, want: number, survival: RateBelief): n
   if (want <= 0) return 1;
   const enough = chanceOfEnough(want, rooted.length - 1, survival);
   return rooted.reduce((sum, chance, number) => sum + chance * enough[number]!, 0);
-}
-
-function certainly(count: number): Float64Array {
-  const chances = new Float64Array(count + 1);
-  chances[count] = 1;
-  return chances;
 }

@@ -111,7 +111,14 @@ function asideWords(asides: readonly Due[]): string[] {
 }
 
 function tendWords(dues: readonly Due[]): string {
-  return `mist and air ${listWords(dues.map(({ place, labels }) => (place ? `the ${place}` : listWords(labels))))}`;
+  const isOpen = ({ why }: Due) => why.because === 'rooting' && !why.covered;
+  const places = (some: readonly Due[]) =>
+    listWords(some.map(({ place, labels }) => (place ? `the ${place}` : listWords(labels))));
+  const [open, covered] = [dues.filter(isOpen), dues.filter((due) => !isOpen(due))];
+  return [
+    ...(covered.length > 0 ? [`mist and air ${places(covered)}`] : []),
+    ...(open.length > 0 ? [`water sparingly, uncovered: ${places(open)}`] : []),
+  ].join('; ');
 }
 
 export function remindWords(due: Due): string {

@@ -77,6 +77,17 @@ describe('the digest in words', () => {
   });
 });
 
+describe('tending', () => {
+  it('does not mist what rots under a cover', () => {
+    const geranium = { ...struck, crop: 'pelargonium', place: 'windowsill' };
+    const words = promptWords(the('check', seen(ledgerOf(geranium), '2026-04-04')), {
+      ...british('2026-04-04'),
+      asides: seen(ledgerOf(geranium), '2026-03-10').filter(({ kind }) => kind === 'tend'),
+    });
+    expect(words).toContain('While you’re there: water sparingly, uncovered: the windowsill.');
+  });
+});
+
 describe('cautions', () => {
   it('are worded for every crop that has one', () => {
     const missing = crops.flatMap(({ cautions, name }) =>

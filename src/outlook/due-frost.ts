@@ -1,46 +1,21 @@
-/** What a place asks for: tending while cuttings root there, shelter from frost. */
+/** Shelter from frost: a warning after a low minimum, and bringing in before the first of autumn. */
 import { addDays, type Day } from '../calendar/day.js';
 import { lastDay } from '../calendar/span.js';
 import { onOrAfter, TENDER_SCREEN_CELSIUS } from '../horticulture/plant-out.js';
 import { type Batch, isLive, placeOf } from '../ledger/batch.js';
 import { entriesOf, type Ledger } from '../ledger/ledger.js';
-import type { Due, DueKind } from './due.js';
+import { aboutPlace, byPlace } from './about-place.js';
+import type { Due } from './due.js';
 import { growingOf } from './season.js';
 import { saferDays, type Site } from './site.js';
 import { shelterOf } from './standing.js';
 
-/** Tending is mentioned so many days after the last that was told. Judgement. */
-const TEND_EVERY_DAYS = 3;
 /** A warning outlives the night after the reading by nothing. */
 const WARNING_DAYS = 1;
 const BRING_IN_AHEAD_DAYS = 10;
 const BRING_IN_WORTH_DAYS = 28;
 /** An unheated frame keeps off so many degrees of frost. Common practice, no source. */
 const FRAME_CELSIUS = 2;
-
-/** One line a place where cuttings root; never a question. */
-export function tendingDues(ledger: Ledger, rooting: readonly Batch[], today: Day): readonly Due[] {
-  const told = entriesOf(ledger, 'tend');
-  return [...byPlace(rooting)].flatMap(([place, batches]) => {
-    const tended = told.filter(
-      ({ entry, touched }) =>
-        entry.place?.toLowerCase() === place.toLowerCase() ||
-        batches.some(({ label }) => touched.includes(label)),
-    );
-    const last = tended.map(({ entry }) => lastDay(entry.date)).reduce<Day | null>(later, null);
-    if (last !== null && addDays(last, TEND_EVERY_DAYS) > today) return [];
-    const covered = batches.some(({ crop }) => crop !== null);
-    return [
-      {
-        ...aboutPlace('tend', place, today, batches),
-        from: today,
-        bestBy: today,
-        tooLateAfter: today,
-        why: { because: 'rooting', batches: batches.length, covered },
-      },
-    ];
-  });
-}
 
 /**
  * Warns of a low minimum that was reported, where plants that it harms stand outside or in a frame. Readings of a place
@@ -100,36 +75,4 @@ export function bringInDues(ledger: Ledger, site: Site, today: Day): readonly Du
     tooLateAfter: addDays(oneInTen, BRING_IN_WORTH_DAYS),
     why: { because: 'firstFrostNears', oneInTen },
   }));
-}
-
-function aboutPlace(
-  kind: DueKind,
-  place: string,
-  occasion: string,
-  batches: readonly Batch[],
-): Pick<Due, 'key' | 'kind' | 'labels' | 'variety' | 'crop' | 'place' | 'count' | 'at' | 'asks'> {
-  return {
-    key: `${kind}:${place}:${occasion}`,
-    kind,
-    labels: batches.map(({ label }) => label),
-    variety: null,
-    crop: null,
-    place,
-    count: null,
-    at: null,
-    asks: false,
-  };
-}
-
-function byPlace(batches: readonly Batch[]): Map<string, Batch[]> {
-  const groups = new Map<string, Batch[]>();
-  for (const batch of batches) {
-    const place = placeOf(batch) ?? '';
-    groups.set(place, [...(groups.get(place) ?? []), batch]);
-  }
-  return groups;
-}
-
-function later(a: Day | null, b: Day): Day {
-  return a === null || b > a ? b : a;
 }
