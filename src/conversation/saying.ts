@@ -2,7 +2,7 @@
 import type { ReadNote } from '../language/note.js';
 import type { Answer, Entry } from '../ledger/entry.js';
 import { amend, setSlots } from './amending.js';
-import { swapsBatch } from './swapping.js';
+import { saysOtherOnly, swapsBatch } from './swapping.js';
 import { answerQuestion } from './questions.js';
 import { notANote, notUnderstood, nothingOpen, nothingOpenWith } from '../words/answers.js';
 import { type Context, pendingOf } from './answering.js';
@@ -46,7 +46,8 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     return;
   }
   const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
-  if (silent && (swapsBatch(sitting, text, context.lines) || corrects(sitting, text, context.lines))) return;
+  if ((silent || saysOtherOnly(text)) && swapsBatch(sitting, text, context.lines)) return;
+  if (silent && corrects(sitting, text, context.lines)) return;
   if (read.entries.length === 0) {
     sitting.reply.text.push(
       read.unknown && read.unknown.trim() !== '' ? notUnderstood(read.unknown) : notANote,

@@ -8,6 +8,14 @@ import type { Sitting } from './sitting.js';
 
 const theOther = /\b(?:the )?other (?:one|batch|lot|pot|tray)\b/i;
 
+const nothingElse =
+  /^(?:no[,.]? )?(?:that|it|those|they) (?:was|were|is|are) the other (?:one|batch|lot|pot|tray)[.!]?$/i;
+
+/** Whether the text says that and nothing else: then its "one" is no number. */
+export function saysOtherOnly(text: string): boolean {
+  return nothingElse.test(text.trim());
+}
+
 /** Whether the text says so, and is done or asked about; `meant` are the lines of the message replied to. */
 export function swapsBatch(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
   if (!theOther.test(text)) return false;
