@@ -6,8 +6,9 @@ import { trigramModel } from '../../src/voice/language-model.js';
 import { lettersToPhones } from '../../src/voice/letter-sounds.js';
 import { phonesOf } from '../../src/voice/phonemes.js';
 import { readPhrases, say, seededChance, wordsOf } from '../../src/voice/phrase-grammar.js';
-import { readPronunciations } from '../../src/voice/pronunciation.js';
+import { pronounce, readPronunciations } from '../../src/voice/pronunciation.js';
 import { plural } from '../../src/voice/recogniser-model.js';
+import { describeWith } from './installed.js';
 import { numberWords, spelledLabel, spokenWords } from '../../src/voice/spoken.js';
 
 const phrases = readFileSync('shared/speech/phrases.txt', 'utf8');
@@ -130,5 +131,13 @@ describe('pronunciations', () => {
         for (const phone of lettersToPhones(word).split(' ')) expect(cmuPhones).toContain(phone);
       }),
     );
+  });
+});
+
+describeWith(['espeak-ng'], 'names of the grower’s own', () => {
+  it('are pronounced by espeak-ng in both accents', () => {
+    const ways = pronounce(new Set(['coalhole', 'lantern']), new Set(['lantern']), new Map(), new Map());
+    expect(ways.get('coalhole')).toEqual(['K OW L HH OW L']);
+    expect(ways.get('lantern')).toEqual(['L AE N T AH N', 'L AE N T ER N']);
   });
 });
