@@ -12,9 +12,9 @@ const KILLS = 5;
 /** Sendings that can be in flight at a kill. */
 const IN_FLIGHT = 3;
 const DAY_SECONDS = 86_400;
-const DAY_MS = DAY_SECONDS * 1000;
-/** 10:30 UTC is 10:30 or 11:30 in London. */
-const MORNING_MS = 10.5 * 3_600_000;
+/** A morning of spring in London, before and after the hour of the day's notices. */
+const BEFORE_MS = Date.UTC(2027, 3, 10, 6, 30);
+const AFTER_MS = Date.UTC(2027, 3, 10, 9, 0);
 
 export const notices: Drill = {
   name: 'notices',
@@ -25,22 +25,25 @@ export const notices: Drill = {
         { length: scaled(1_000, scale, 60) },
         (_, index) => new Grower(bot.fake, 10_000 + index),
       );
-      // Mid-morning in London, whatever the hour is here, so that the day's notice is due.
       const file = join(bot.dataFolder, 'shift');
-      writeFileSync(file, String(MORNING_MS - (bot.fake.now() % DAY_MS)));
+      const setClock = (at: number) => writeFileSync(file, String(at - bot.fake.now()));
       const start = () => bot.start({ nodeArguments: shiftedClock(file) });
+      // Noted before the day's notices are due, whose hour has come by the next start. Nobody sleeps in this drill.
+      setClock(BEFORE_MS);
       const first = start();
-      // Struck four weeks ago: a look for roots is due by now. Nobody sleeps in this drill.
-      const longAgo = Math.floor(bot.fake.now() / 1000) - 28 * DAY_SECONDS;
+      const longAgo = BEFORE_MS / 1000 - 28 * DAY_SECONDS;
       for (const grower of growers) grower.says('quiet from 00:01 to 00:02', { date: longAgo });
       for (const grower of growers)
-        grower.says('took 6 tip cuttings of Ember Fox dahlia in one pot', { date: longAgo });
+        grower.says('took 6 tip cuttings of Ember Fox dahlia in one pot', { date: longAgo + 600 });
       await until(
-        () => noticesQueued(bot) >= growers.length,
+        () =>
+          bot.linesByMessage().size === growers.length &&
+          bot.count('SELECT 1 FROM outbox WHERE settled_at IS NULL') === 0,
         300_000,
-        () => `${noticesQueued(bot)} notices queued: ${first.stderr.slice(-1500)}`,
+        () => `${bot.linesByMessage().size} notes in the ledger: ${first.stderr.slice(-1500)}`,
       );
       await first.kill();
+      setClock(AFTER_MS);
       for (let kill = 0; kill < KILLS; kill++) {
         const program = start();
         const before = bot.fake.sent.length;
@@ -49,6 +52,11 @@ export const notices: Drill = {
         await program.kill();
       }
       const last = start();
+      await until(
+        () => growers.every(({ chat }) => prompted(bot, chat)),
+        300_000,
+        () => last.stderr.slice(-1500),
+      );
       await until(() => bot.count('SELECT 1 FROM outbox WHERE settled_at IS NULL') === 0, 300_000);
       const unheard = growers.filter(({ chat }) => !prompted(bot, chat));
       mustHold(unheard.length === 0, () => `${unheard.length} growers heard nothing`);
@@ -60,10 +68,6 @@ export const notices: Drill = {
       return `${growers.length} notices, ${KILLS} kills: 0 lost, ${doubles} sent again in doubt; a button tapped twice counts once`;
     }),
 };
-
-function noticesQueued(bot: RunningBot): number {
-  return bot.count("SELECT 1 FROM outbox WHERE kind = 'notice'");
-}
 
 /** The message that asks a grower to look, as it was sent last. */
 function prompted(bot: RunningBot, chat: number) {
