@@ -9,16 +9,24 @@ import {
   type Replayed,
   type ReplayTurn,
 } from '../conversation/replay.js';
+import { memoryKeeper } from '../outlook/keeper.js';
 import type { PromptAbout } from '../conversation/turn.js';
 import type { Run } from './commands.js';
 import { answerLines, BadLine } from './json-lines.js';
 
-export const replay: Run = (_args, streams) =>
-  answerLines(streams, (line) => {
+export const replay: Run = (_args, streams) => {
+  const keeper = memoryKeeper();
+  return answerLines(streams, (line) => {
     const id = line['id'] ?? null;
     const conversation = readConversation(line);
-    return { id, ...answerOf(conversation, replayConversation(conversation)) };
+    try {
+      return { id, ...answerOf(conversation, replayConversation(conversation, { keeper })) };
+    } catch (fault) {
+      streams.errors.write(`${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}\n`);
+      throw new BadLine('a fault of the program stopped this conversation; its trace is on standard error');
+    }
   });
+};
 
 /** Throws `BadLine` with what to mend. */
 export function readConversation(line: Record<string, unknown>): Conversation {

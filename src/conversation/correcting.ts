@@ -7,11 +7,17 @@ import { dayIn } from './day-in.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 
-const lead = String.raw`^(?:(?:no|oops|sorry|wait|actually|hang on)[, ]+)*`;
+const lead = String.raw`^(?:(?:no|oops|whoops|sorry|wait|actually|hang on|i mean|i meant)[, ]+)*`;
+const secondThought = /^(?:no[, ]+(?:wait|sorry)|oops|whoops|sorry|wait|actually|hang on|i mean|i meant)\b/i;
+
+export function hasSecondThoughts(text: string): boolean {
+  return secondThought.test(text.trim());
+}
 const itWas = new RegExp(
   `${lead}(?:it|that|this|they|those|these)(?:['’]s| is| was| were) (?:actually |really |only |all )?(.{1,60})$`,
   'i',
 );
+const afterThought = new RegExp(`${lead}(?:just |only |make that |in )?(.{1,40})$`, 'i');
 const theOnes = new RegExp(
   `${lead}(?:the ones?|those|the (.{1,40}?)) (?:that )?(?:i|we) (took|struck|potted on|planted out|lost|gave away|sold|pinched|moved|got) (.{1,40}?) (?:was|were|should be|should have been) (.{1,20})$`,
   'i',
@@ -44,7 +50,7 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     amend(sitting, { kind: 'amend', ...plantIn(sitting, name), date, set: { count } }, meant, kind);
     return true;
   }
-  const was = itWas.exec(words);
+  const was = itWas.exec(words) ?? (hasSecondThoughts(words) ? afterThought.exec(words) : null);
   const set = was && slotIn(sitting, (was[1] ?? '').trim());
   if (!set) return false;
   amend(sitting, { kind: 'amend', set }, meant);

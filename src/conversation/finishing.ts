@@ -3,7 +3,7 @@ import type { Line } from '../ledger/posting.js';
 import { isAmendment } from '../ledger/posting.js';
 import { assumedWords, moreLabel, stillOpen } from '../words/replies.js';
 import { refusalWords } from '../words/asks.js';
-import { forgotten } from '../words/answers.js';
+import { forgotten, notANote } from '../words/answers.js';
 import { receipt } from '../words/receipts.js';
 import { changeLabel, undoLabel, undoManyLabel } from '../words/undo.js';
 import { PATIENCE_MS } from './answering.js';
@@ -16,7 +16,7 @@ import type { Sitting } from './sitting.js';
 import type { Ask } from './talk.js';
 import type { Button, Incoming } from './turn.js';
 
-export function finish(sitting: Sitting, incoming: Pick<Incoming, 'message' | 'tap'>): void {
+export function finish(sitting: Sitting, incoming: Pick<Incoming, 'message' | 'tap' | 'text'>): void {
   const { reply } = sitting;
   const expired = expire(sitting);
   const posted = reply.lines.filter((line) => isNew(sitting, line));
@@ -41,7 +41,8 @@ export function finish(sitting: Sitting, incoming: Pick<Incoming, 'message' | 't
   if (posted.length > 0) buttons.push(receiptButtons(posted));
   buttons.push(...reply.buttons);
   if (expired) text.push(forgotten);
-  if (text.length === 0) return;
+  if (text.length === 0 && incoming.text === undefined) return;
+  if (text.length === 0) text.push(notANote);
   const [page = '', ...pages] = pagesOf(text.join('\n'));
   if (pages.length > 0) sitting.change({ pages });
   if (

@@ -1,5 +1,9 @@
 /** Posts what a note says, entry by entry; what is in doubt waits for its question alone. */
-import type { LoggedEntry, Plant } from '../ledger/entry.js';
+import { alive } from '../ledger/batch.js';
+import { knownPlace, matching } from '../ledger/ledger.js';
+import { plantOf } from '../ledger/reach.js';
+import { standingOn } from './deeds.js';
+import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
 import type { Line } from '../ledger/posting.js';
 import type { Refusal } from '../ledger/refusal.js';
 import type { Pending, ReadEntry, ReadNote } from '../language/note.js';
@@ -36,6 +40,31 @@ export function takeNote(
   });
 }
 
+/** "The rest" as a number, less what the same note named before; places by the name that the ledger has for them. */
+function inFull(sitting: Sitting, entry: LoggedEntry): LoggedEntry {
+  const rested =
+    'count' in entry && entry.count === 'rest' ? { ...entry, ...theRest(sitting, entry) } : entry;
+  const place =
+    'place' in rested && rested.kind === 'tend' ? knownPlace(sitting.ledger, rested.place) : undefined;
+  const from = 'fromPlace' in rested ? knownPlace(sitting.ledger, rested.fromPlace) : undefined;
+  return { ...rested, ...(place ? { place } : {}), ...(from ? { fromPlace: from } : {}) };
+}
+
+function theRest(sitting: Sitting, entry: LoggedEntry): { count?: Count } {
+  const [batch, another] = matching(sitting.ledger, plantOf(entry as Plant));
+  if (!batch || another) return {};
+  const named = standingOn(sitting.ledger, sitting.reply.lines)
+    .filter(
+      ({ touched, entry: { kind } }) =>
+        touched.includes(batch.label) && kind !== 'loss' && kind !== 'dispatch',
+    )
+    .map(({ line }) => batch.acts.find((act) => act.line === line)?.count ?? 0);
+  const left = alive(batch) - Math.max(0, ...named);
+  if (named.length > 0 && left > 0) return { count: left };
+  const unrooted = alive(batch) - Math.min(batch.rooted, alive(batch));
+  return entry.kind === 'loss' && unrooted === 0 ? { count: 'all' } : {};
+}
+
 /** A batch that nobody named, taken from a prompt that asks for something else, is not what was said. */
 function unguessed({ sources }: ReadEntry, entry: LoggedEntry, pending: Pending | undefined): LoggedEntry {
   const { batch } = entry as Plant;
@@ -47,7 +76,7 @@ function unguessed({ sources }: ReadEntry, entry: LoggedEntry, pending: Pending 
 
 /** Posts one entry, or asks what stands before it; answers its line, if any. */
 export function postEntry(sitting: Sitting, entry: LoggedEntry, origin: Origin = sitting.origin): Line[] {
-  const completed = complete(sitting.ledger, entry, sitting.dayOf(origin.at));
+  const completed = complete(sitting.ledger, inFull(sitting, entry), sitting.dayOf(origin.at));
   if ('asks' in completed) {
     sitting.ask(completed.asks, origin);
     return [];

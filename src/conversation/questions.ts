@@ -2,6 +2,7 @@
 import { weekOf } from '../calendar/span.js';
 import { type Batch, isLive, isOf, placeOf, standsAt } from '../ledger/batch.js';
 import type { Question } from '../ledger/entry.js';
+import { knownPlace } from '../ledger/ledger.js';
 import { plantOf } from '../ledger/reach.js';
 import { dueWords } from '../words/due-list.js';
 import { helpWords } from '../words/help.js';
@@ -26,7 +27,8 @@ import { rates } from './strike-rates.js';
 import type { Sitting } from './sitting.js';
 
 export function answerQuestion(sitting: Sitting, question: Question): void {
-  sitting.reply.text.push(answerTo(sitting, question));
+  const place = knownPlace(sitting.ledger, question.place) ?? question.place;
+  sitting.reply.text.push(answerTo(sitting, place === undefined ? question : { ...question, place }));
 }
 
 function answerTo(sitting: Sitting, question: Question): string {
@@ -50,7 +52,7 @@ function answerTo(sitting: Sitting, question: Question): string {
     case 'count':
       return live.length === 0 ? noneOf(plant, question.place) : countWords(live, plant, question.place);
     case 'where':
-      return live.length === 0 ? noneOf(plant) : whereWords(live);
+      return live.length === 0 ? noneOf(plant, question.place) : whereWords(live);
     case 'when':
     case 'status': {
       if (all.length === 0) return noneOf(plant);

@@ -10,6 +10,7 @@ import { MemoryBooks } from './memory-books.js';
 import { Session } from './session.js';
 import type { Prompt } from './talk.js';
 import type { Incoming, Outgoing, PromptAbout } from './turn.js';
+import type { Keeper } from '../outlook/keeper.js';
 import type { Errand, World } from './world.js';
 
 export interface ReplayTurn {
@@ -51,11 +52,20 @@ export interface Replayed {
 
 const chat = 'replay';
 
-/** `watch` sees the world after every turn and prompt. */
-export function replay(conversation: Conversation, watch: (world: World) => void = () => {}): Replayed {
+export interface ReplayOptions {
+  /** Sees the world after every turn and prompt. */
+  readonly watch?: (world: World) => void;
+  /** Kept from one conversation to the next. */
+  readonly keeper?: Keeper;
+}
+
+export function replay(
+  conversation: Conversation,
+  { watch = () => {}, keeper }: ReplayOptions = {},
+): Replayed {
   const group = conversation.turns.some(({ from }) => from !== undefined);
   const books = new MemoryBooks({ ...conversation.settings, zone: conversation.zone });
-  const session = new Session(books, conversation.zone);
+  const session = new Session(books, conversation.zone, keeper);
   const clock = new SetClock(conversation.start);
   const said: Said[] = [];
   const errands: { turn: number; errand: Errand }[] = [];

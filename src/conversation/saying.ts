@@ -6,7 +6,7 @@ import { saysOtherOnly, swapsBatch } from './swapping.js';
 import { answerQuestion } from './questions.js';
 import { notANote, notUnderstood, nothingOpen, nothingOpenWith } from '../words/answers.js';
 import { type Context, pendingOf } from './answering.js';
-import { corrects } from './correcting.js';
+import { corrects, hasSecondThoughts } from './correcting.js';
 import { follow } from './instructing.js';
 import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './offering.js';
@@ -14,6 +14,7 @@ import { readIn } from './reading.js';
 import { replyToAsk } from './replying.js';
 import { close } from './given-prompts.js';
 import { settle } from './settling.js';
+import type { Prompt } from './talk.js';
 import type { Sitting } from './sitting.js';
 import { tap } from './tapping.js';
 import { undoLast } from './undoing.js';
@@ -45,6 +46,7 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     follow(sitting, read.instruction);
     return;
   }
+  if (isSecondThought(sitting, text, read) && corrects(sitting, text, context.lines)) return;
   const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
   if ((silent || saysOtherOnly(text)) && swapsBatch(sitting, text, context.lines)) return;
   if (silent && corrects(sitting, text, context.lines)) return;
@@ -77,7 +79,6 @@ function actOn(sitting: Sitting, entry: Entry, text: string, context: Context): 
 
 /** A bare answer lands on the prompt that it replies to, else on the newest open one; named by its plant, on that plant's. */
 function answer(sitting: Sitting, { value, ...plant }: Answer, text: string, context: Context): void {
-  if (value === undefined) return;
   const named = sitting.talk.prompts.findLast(
     ({ open, about }) =>
       open &&
@@ -86,6 +87,10 @@ function answer(sitting: Sitting, { value, ...plant }: Answer, text: string, con
   );
   const candidates = named ? [named] : context.prompts;
   const [prompt, another] = candidates;
+  if (value === undefined) {
+    askNumber(sitting, another ? undefined : prompt);
+    return;
+  }
   if (another) {
     sitting.ask({ ask: 'whichPrompt', value, occasions: candidates.map(({ occasion }) => occasion) });
     return;
@@ -102,6 +107,18 @@ function answer(sitting: Sitting, { value, ...plant }: Answer, text: string, con
   const live = [...sitting.ledger.batches.values()].filter(isLive);
   const [only] = live;
   sitting.reply.text.push(only && live.length === 1 ? nothingOpenWith(only, text.trim()) : nothingOpen);
+}
+
+/** An answer whose number could not be told: "all but one" of who knows how many. */
+function askNumber(sitting: Sitting, prompt: Prompt | undefined): void {
+  const batch = prompt?.about.batch;
+  if (prompt?.about.about !== 'check' || batch === undefined) {
+    sitting.reply.text.push(nothingOpen);
+    return;
+  }
+  close(sitting, prompt);
+  const entry = { kind: 'check' as const, batch };
+  sitting.ask({ ask: 'slot', entry, slot: 'rooted', options: ['all', 'none'], then: [] });
 }
 
 /** What was told of a batch in so many words settles the open prompts about it; a later look asks anew. */
@@ -125,6 +142,15 @@ function settleBy(sitting: Sitting): void {
 function moots(told: string, asked: string): boolean {
   const order = ['check', 'potOn', 'pinch', 'hardenOff', 'plantOut'];
   return order.includes(told) && order.indexOf(told) > order.indexOf(asked);
+}
+
+/** "Sorry, just one": said of the last note, not to a prompt. */
+function isSecondThought({ ledger }: Sitting, text: string, { entries }: ReadNote): boolean {
+  return (
+    entries.every(({ entry }) => entry.kind === 'answer') &&
+    ledger.standing.length > 0 &&
+    hasSecondThoughts(text)
+  );
 }
 
 export function remember(sitting: Sitting, text: string, counted: boolean): void {

@@ -24,12 +24,12 @@ type Speaker = Pick<Incoming, 'chat' | 'from' | 'group'>;
 
 export class Session {
   private readonly cache = new Map<number, Cached>();
-  private readonly keeper: Keeper = memoryKeeper();
 
   constructor(
     private readonly books: Bookkeeping,
     /** Zone of a ledger whose growers have set none. */
     private readonly zone: string,
+    private readonly keeper: Keeper = memoryKeeper(),
   ) {}
 
   /** Takes one message, tap or voice note; answers the errands that remain to be run once it is committed. */

@@ -53,6 +53,15 @@ export function matching(ledger: Ledger, plant: Plant, place?: string): Batch[] 
   );
 }
 
+/** The place of that name, or the only one that ends in it ("propagator" of "heated propagator"); undefined where none is known. */
+export function knownPlace({ places }: Ledger, name: string | undefined): string | undefined {
+  const lower = name?.toLowerCase();
+  if (lower === undefined) return undefined;
+  const exact = [...places].find((place) => place.toLowerCase() === lower);
+  const [only, another] = [...places].filter((place) => place.toLowerCase().endsWith(` ${lower}`));
+  return exact ?? (another ? undefined : only);
+}
+
 /** The batch of that label, however it is cased. */
 export function batchLabelled(ledger: Ledger, label: string): Batch | undefined {
   return ledger.batches.get(label) ?? ledger.batches.get(label.toUpperCase());

@@ -6,9 +6,11 @@ import { localDay, localTime } from '../../src/calendar/zone.js';
 import { type BatchRecord, batchRecord, entryRecords } from '../../src/conversation/record.js';
 import { replay, type Replayed } from '../../src/conversation/replay.js';
 import type { World } from '../../src/conversation/world.js';
+import { memoryKeeper } from '../../src/outlook/keeper.js';
 import { fold } from '../../src/ledger/fold.js';
 import { readTranscript } from './transcript.js';
 
+const keeper = memoryKeeper();
 const folder = resolve(import.meta.dirname, '../../fixtures/sessions');
 const transcripts = readdirSync(folder)
   .filter((name) => name.endsWith('.txt'))
@@ -18,7 +20,7 @@ describe('conversations', () => {
   it('are forty or more', () => expect(transcripts.length).toBeGreaterThanOrEqual(40));
 
   it.each(transcripts)('$name: $title', ({ conversation, replies, batches, entries }) => {
-    const replayed = replay(conversation, addsUp);
+    const replayed = replay(conversation, { watch: addsUp, keeper });
     for (const { turn, words, absent } of replies) {
       const texts = spokenAt(replayed, turn);
       if (absent) expect(texts, `after turn ${turn + 1}`).not.toContain(words);
