@@ -76,6 +76,11 @@ export const commands: readonly Command[] = [
     load: async () => (await import('./drills.js')).drills,
   },
   {
+    name: 'demo',
+    does: 'a season of an invented grower, run through in seconds: the talk, and the papers it yields',
+    load: async () => (await import('./demo.js')).demo,
+  },
+  {
     name: 'replay',
     does: 'whole conversations on an empty ledger, to all that was said and the ledger at the end, a JSON line each',
     load: async () => (await import('./replay.js')).replay,

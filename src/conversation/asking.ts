@@ -1,9 +1,10 @@
 /** Puts the question that comes next, with its buttons. */
+import { allOfThem } from './completing.js';
 import { batchLabelled, liveBatches } from '../ledger/ledger.js';
 import { whichPrompt } from '../words/answers.js';
 import { changeQuestion, renameAll, renameOne, renameQuestion, whichQuestion } from '../words/amend.js';
 import {
-  batchOption, leaveIt, refusalWords, repeatAgain, repeatOnce, repeatQuestion, slotQuestion,
+  batchOption, everyOne, leaveIt, refusalWords, repeatAgain, repeatOnce, repeatQuestion, slotQuestion,
 } from '../words/asks.js'; // prettier-ignore
 import { bringInButtons, bringInQuestion } from '../words/bringing-in-words.js';
 import { heardButtons, heardQuestion } from '../words/heard.js';
@@ -110,6 +111,7 @@ function slotText(sitting: Sitting, asked: SlotAsk, id: number, leave: Button[])
 }
 
 function optionLabel(sitting: Sitting, slot: string, option: unknown, speech: Speech): string {
+  if (option === allOfThem) return everyOne;
   if (slot === 'batch' && typeof option === 'string') {
     const batch = batchLabelled(sitting.ledger, option);
     return batch ? batchOption(batch, speech) : option;

@@ -13,6 +13,13 @@ import type { SlotAsk } from './talk.js';
 /** Kinds that are done to one batch: where several fit, which is meant must be asked. */
 const onOneBatch = new Set<LoggedEntry['kind']>(['check', 'loss', 'potOn', 'plantOut', 'dispatch', 'pinch']);
 
+export function isOnOneBatch(kind: LoggedEntry['kind']): boolean {
+  return onOneBatch.has(kind);
+}
+
+/** Stands for all batches that are offered. */
+export const allOfThem = '*';
+
 /** Slots without which a kind cannot be posted; the plant is looked after apart. */
 const needs: Partial<Record<LoggedEntry['kind'], readonly string[]>> = {
   strike: ['count'],
@@ -61,8 +68,16 @@ function chosen(ledger: Ledger, entry: LoggedEntry & Plant, today: Day): Complet
   const fitting = matching(ledger, plant).filter((batch) => began(batch) <= lastDay(date));
   const [only, another] = fitting.length > 0 ? fitting : matching(ledger, plant);
   if (!only) return asking(entry, 'batch', liveBatches(ledger).map(labelOf), { refused: 'noBatch', plant });
-  if (another) return asking(entry, 'batch', fitting.map(labelOf));
+  if (another) return asking(entry, 'batch', whichOf(entry, fitting.map(labelOf)));
   return { posting: { ...withBatch(entry, only), date } as Posting, assumed: !named(entry) };
+}
+
+/** The labels to choose from; all of them too, where the same can be done to each in full. */
+export function whichOf(entry: LoggedEntry, labels: readonly string[]): readonly string[] {
+  const whole = !('count' in entry) || entry.count === 'all';
+  const each =
+    ['potOn', 'pinch', 'plantOut'].includes(entry.kind) || (entry.kind === 'loss' && 'count' in entry);
+  return whole && each && labels.length > 1 ? [...labels, allOfThem] : labels;
 }
 
 /** The entry about that batch alone; what it is of is then the batch's to say, also after a renaming. */

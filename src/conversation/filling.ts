@@ -6,7 +6,7 @@ import { batchLabelled, type Ledger, liveBatches } from '../ledger/ledger.js';
 import type { Entry } from '../ledger/entry.js';
 import type { ReadNote } from '../language/note.js';
 import { chooseBatch } from './choosing.js';
-import { withBatch } from './completing.js';
+import { allOfThem, withBatch } from './completing.js';
 import { isLogged } from './noting.js';
 import type { SlotAsk } from './talk.js';
 
@@ -76,6 +76,8 @@ function valueFor(ask: SlotAsk, text: string, entry: Entry | undefined, ledger: 
         return 'none';
       return numberIn(text);
     case 'batch': {
+      if (ask.options.includes(allOfThem) && (answered === 'all' || /\b(?:both|all|every)\b/i.test(text)))
+        return allOfThem;
       const labels = ask.options.filter((option) => typeof option === 'string');
       const all = labels.length > 0 ? labels : liveBatches(ledger).map(({ label }) => label);
       return chooseBatch(text, all, ledger)?.label ?? null;

@@ -1,13 +1,13 @@
 /** Posts what a note says, entry by entry; what is in doubt waits for its question alone. */
 import { alive } from '../ledger/batch.js';
 import { knownPlace, matching } from '../ledger/ledger.js';
-import { plantOf } from '../ledger/reach.js';
+import { named, plantOf } from '../ledger/reach.js';
 import { standingOn } from './deeds.js';
 import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
 import type { Line } from '../ledger/posting.js';
 import type { Refusal } from '../ledger/refusal.js';
 import type { Pending, ReadEntry, ReadNote } from '../language/note.js';
-import { complete, optionsFor } from './completing.js';
+import { complete, isOnOneBatch, optionsFor, whichOf } from './completing.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
 import type { Origin, SlotAsk } from './talk.js';
@@ -27,16 +27,18 @@ export function takeNote(
   return read.entries.flatMap((each, index) => {
     if (!isLogged(each.entry)) return [];
     const entry = unguessed(each, each.entry, pending);
+    const own = inFull(sitting, ofTheSame(sitting, entry, read.entries.length));
     const [first, ...then] = read.asks
-      .filter((ask) => ask.entry === index)
+      .filter((ask) => ask.entry === index && !(ask.slot in own))
       .map(({ slot, options }) => ({ slot, options: options ?? [] }));
     if (first) {
-      const options =
-        first.options.length > 0 ? first.options : optionsFor(sitting.ledger, entry, first.slot);
-      sitting.ask({ ask: 'slot', entry, slot: first.slot, options, then }, origin);
+      const offered = first.options.length > 0 ? first.options : optionsFor(sitting.ledger, own, first.slot);
+      const labels = offered.filter((each) => typeof each === 'string');
+      const options = first.slot === 'batch' ? whichOf(own, labels) : offered;
+      sitting.ask({ ask: 'slot', entry: own, slot: first.slot, options, then }, origin);
       return [];
     }
-    return postEntry(sitting, entry, origin);
+    return postEntry(sitting, own, origin);
   });
 }
 
@@ -48,6 +50,14 @@ function inFull(sitting: Sitting, entry: LoggedEntry): LoggedEntry {
     'place' in rested && rested.kind === 'tend' ? knownPlace(sitting.ledger, rested.place) : undefined;
   const from = 'fromPlace' in rested ? knownPlace(sitting.ledger, rested.fromPlace) : undefined;
   return { ...rested, ...(place ? { place } : {}), ...(from ? { fromPlace: from } : {}) };
+}
+
+/** Silence in a note means the one batch that the note has named: "potted on the 10 Violet Ledger, lost the rest". */
+function ofTheSame(sitting: Sitting, entry: LoggedEntry, entries: number): LoggedEntry {
+  if (entries < 2 || named(entry as Plant) || !('count' in entry) || !isOnOneBatch(entry.kind)) return entry;
+  const labels = new Set(standingOn(sitting.ledger, sitting.reply.lines).flatMap(({ touched }) => touched));
+  const [only, another] = labels;
+  return only === undefined || another !== undefined ? entry : ({ ...entry, batch: only } as LoggedEntry);
 }
 
 function theRest(sitting: Sitting, entry: LoggedEntry): { count?: Count } {

@@ -29,12 +29,25 @@ export function nextMoment(world: World, now: Instant): Instant | null {
 }
 
 function nextDigest({ settings, talk, today }: Viewpoint, all: readonly Due[], now: Instant): Instant | null {
-  const next = nextDigestAt(now, talk.lookedOn, settings);
+  const lookedOn = lastDayOf(settings, talk, today);
+  const next = nextDigestAt(now, lookedOn, settings);
   if (next === null) return null;
-  const first = firstDayOfNews(all, talk.lookedOn, new Set(talk.mentioned), today);
+  const first = firstDayOfNews(all, lookedOn, new Set(talk.mentioned), today);
   if (first === null) return null;
   const dayStart = instantAt(first, '00:00', settings.zone);
-  return next >= dayStart ? next : nextDigestAt(dayStart, talk.lookedOn, settings);
+  return next >= dayStart ? next : nextDigestAt(dayStart, lookedOn, settings);
+}
+
+/** Day of the last digest. Who has written since today's hour had it, or needed none; what came up since can wait for tomorrow. */
+function lastDayOf(
+  { digestAt, zone }: Viewpoint['settings'],
+  { lookedOn, heard }: Viewpoint['talk'],
+  today: Day,
+): Day | null {
+  const wroteAt = heard.at(-1)?.at;
+  if (digestAt === 'off' || wroteAt === undefined || wroteAt < instantAt(today, digestAt, zone))
+    return lookedOn;
+  return lookedOn === null ? today : latest(lookedOn, today);
 }
 
 /** The first day, today or later, on which there is something that was not mentioned yet. */
@@ -91,11 +104,12 @@ export function prompt(world: World, now: Instant): Turned {
   const all = allDues(view);
   sayTimed(sitting, all);
   const { settings, talk } = sitting;
-  const wanted = nextDigestAt(now, talk.lookedOn, settings);
+  const lookedOn = lastDayOf(settings, talk, sitting.today);
+  const wanted = nextDigestAt(now, lookedOn, settings);
   if (wanted !== null && wanted <= now) {
     const digest = digestOf(untimed(all), {
       today: sitting.today,
-      lastDay: talk.lookedOn,
+      lastDay: lookedOn,
       mentioned: new Set(talk.mentioned),
     });
     if (digest && hasNews(digest, talk.mentioned)) sayDigest(sitting, digest);

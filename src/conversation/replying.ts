@@ -7,8 +7,9 @@ import type { Sitting } from './sitting.js';
 import type { Ask } from './talk.js';
 import { settleAsk } from './asked.js';
 import { leftIt } from '../words/answers.js';
-import { optionsFor } from './completing.js';
-import type { LoggedEntry } from '../ledger/entry.js';
+import { allOfThem, optionsFor } from './completing.js';
+import { withoutSlots } from './slots.js';
+import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import type { Origin, SlotAsk } from './talk.js';
 
 /** Whether the reply answered the question; then what it settles is done. */
@@ -31,6 +32,18 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
 
 /** The entry with one slot more: asks the next, or posts it. */
 export function goOn(sitting: Sitting, asked: SlotAsk, entry: LoggedEntry, origin: Origin): void {
+  const { batch } = entry as Plant;
+  if (batch === allOfThem) {
+    for (const label of asked.options)
+      if (typeof label === 'string' && label !== allOfThem)
+        goOn(
+          sitting,
+          asked,
+          { ...withoutSlots(asked.entry, 'variety', 'crop'), batch: label } as LoggedEntry,
+          origin,
+        );
+    return;
+  }
   const [next, ...then] = asked.then.filter(({ slot }) => !(slot in entry));
   if (next) {
     const options = next.options.length > 0 ? next.options : optionsFor(sitting.ledger, entry, next.slot);

@@ -1,5 +1,5 @@
 /** How many of those struck rooted, by crop, kind of cutting and place, from batches whose roots were looked at. */
-import { type Batch, placeOf, rootsKnown } from '../ledger/batch.js';
+import { type Batch, rootsKnown } from '../ledger/batch.js';
 import { cuttingWords } from '../words/plants.js';
 import type { RateRow } from '../words/question-answers.js';
 
@@ -8,8 +8,14 @@ export function rates(batches: readonly Batch[]): RateRow[] {
   return [
     ...grouped(known, (batch) => batch.crop ?? batch.variety),
     ...grouped(known, (batch) => (batch.cutting === null ? null : `${cuttingWords(batch.cutting)}s`)),
-    ...grouped(known, placeOf),
+    ...grouped(known, struckAt),
   ];
+}
+
+/** Where it was put to root, wherever it stands now. */
+function struckAt({ acts }: Batch): string | null {
+  const begun = acts.find(({ entry }) => entry.kind === 'strike')?.entry;
+  return begun?.kind === 'strike' ? (begun.place ?? null) : null;
 }
 
 function grouped(batches: readonly Batch[], by: (batch: Batch) => string | null): RateRow[] {

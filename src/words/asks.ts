@@ -135,6 +135,7 @@ export function batchOption(batch: Batch, speech: Speech): string {
   return `${batchWords(batch)}, ${alive(batch)}, ${dayWords(began(batch), speech)}`;
 }
 
+export const everyOne = 'All of them';
 export const leaveIt = 'Leave it';
 export const repeatAgain = 'Yes, again';
 export const repeatOnce = 'No, just once';

@@ -8,7 +8,7 @@ import { replay, type Replayed } from '../../src/conversation/replay.js';
 import type { World } from '../../src/conversation/world.js';
 import { memoryKeeper } from '../../src/outlook/keeper.js';
 import { fold } from '../../src/ledger/fold.js';
-import { readTranscript } from './transcript.js';
+import { readTranscript } from '../../src/conversation/transcript.js';
 
 const keeper = memoryKeeper();
 const folder = resolve(import.meta.dirname, '../../fixtures/sessions');

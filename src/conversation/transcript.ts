@@ -1,9 +1,9 @@
-/** Reads a transcript of `fixtures/sessions`: a conversation as it would stand on paper, and the ledger that it must end with. */
-import { asDay } from '../../src/calendar/day.js';
-import { instantAt } from '../../src/calendar/zone.js';
-import { defaultSettings, type LedgerSettings } from '../../src/conversation/ledger-settings.js';
-import type { Conversation, ReplayTurn } from '../../src/conversation/replay.js';
-import type { PromptAbout } from '../../src/conversation/turn.js';
+/** Reads a conversation as it would stand on paper, with the ledger that it must end with; see `fixtures/sessions`. */
+import { asDay } from '../calendar/day.js';
+import { instantAt } from '../calendar/zone.js';
+import { defaultSettings, type LedgerSettings } from './ledger-settings.js';
+import type { Conversation, ReplayTurn } from './replay.js';
+import type { PromptAbout } from './turn.js';
 
 export interface Transcript {
   readonly title: string;
