@@ -10,6 +10,7 @@ interface BenchRow {
 export const benches: readonly BenchRow[] = [
   { name: 'start', load: async () => (await import('./bench/start.js')).start },
   { name: 'notes', load: async () => (await import('./bench/notes-in-hand.js')).notesInHand },
+  { name: 'turn', load: async () => (await import('./bench/turn.js')).turn },
   { name: 'due-notices', load: async () => (await import('./bench/due-notices.js')).dueNotices },
   { name: 'due-list', load: async () => (await import('./bench/due-list.js')).dueList },
   { name: 'dates', load: async () => (await import('./bench/dates.js')).dates },
