@@ -82,6 +82,7 @@ function* sentences(pieces: readonly Piece[]): Generator<[number, number, string
 function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
   const head = pieces[hit.from];
   if (head?.is !== 'word' || head.verb?.form !== 'past') return false;
+  if (/^(?:them|em|those|it|these)$/.test(wordAt(pieces, hit.from + 1))) return false;
   let at = hit.from - 1;
   while (
     at >= start &&

@@ -1,5 +1,5 @@
 /** Puts right what dictation writes for a number or a verb, only where the neighbours leave no other sense. */
-import { verbSense } from './lexicon.js';
+import { placeNouns, verbSense } from './lexicon.js';
 import type { Token } from './tokens.js';
 
 const NUMBER_FOR: Readonly<Record<string, string>> = {
@@ -76,7 +76,8 @@ export function restoreHeard(
         put(at, text === 'route' ? 'root' : 'roots');
     } else if (
       /^(?:mystic|mistake|missed|mister|misty)$/.test(text) &&
-      /^(?:the|everything|all|them|it)$/.test(word(at + 1)) &&
+      (/^(?:the|everything|all|them|it)$/.test(word(at + 1)) ||
+        (text !== 'missed' && placeNouns.has(word(at + 1)))) &&
       !/^(?:a|i|we|the)$/.test(word(at - 1)) &&
       clauseStart(restored, at)
     )
@@ -95,7 +96,8 @@ export function restoreHeard(
     ) {
       put(at, 'potted');
       put(at + 1, 'the');
-    } else if (text === 'hard' && /^(?:in|and|an)$/.test(word(at + 1)) && word(at + 2) === 'off') {
+    } else if (text === 'harding' && /^(?:off|of)$/.test(word(at + 1))) put(at, 'hardening');
+    else if (text === 'hard' && /^(?:in|and|an)$/.test(word(at + 1)) && word(at + 2) === 'off') {
       put(at, 'hardening');
       put(at + 1, 'the');
     } else if (
@@ -192,9 +194,23 @@ function countFits(
   if (STATE.has(next) && !isName(at + 1)) {
     if (/^(?:rooted|routed|dead|rotted|rotten|died|damped|failed|wilted)$/.test(next))
       return start || afterCountWord || isName(at - 1) || afterAct;
-    if (isName(at - 1) && /^(?:ate|won|too)$/.test(text)) return true;
+    if (
+      isName(at - 1) &&
+      (/^(?:ate|won|too)$/.test(text) ||
+        (/^(?:tree|free|for|to)$/.test(text) &&
+          /^(?:have|has)$/.test(next) &&
+          /^(?:rooted|routed|roots|died|rotted)$/.test(tokens[at + 2]?.text ?? '')))
+    )
+      return true;
     return start && text !== 'for' && text !== 'to' ? true : start && /^(?:have|has|gone)$/.test(next);
   }
+  if (
+    text === 'for' &&
+    /^(?:have|had|got)$/.test(before?.text ?? '') &&
+    isPlant(at + 1) &&
+    tokens.slice(at + 2, at + 6).some(({ text }) => /^(?:rooted|routed|dead|died)$/.test(text))
+  )
+    return true;
   if (text === 'free' || text === 'tree') return false;
   if (next === 'of' && /^(?:the|my|them|those|em)$/.test(tokens[at + 2]?.text ?? ''))
     return start || afterAct || afterParticle || afterCountWord;

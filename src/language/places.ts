@@ -180,7 +180,8 @@ function genericAt(
   }
   if (tokens[at]?.capital && at > 0 && tokens[at - 1]?.capital && !/^[.!?]$/.test(tokens[at - 2]?.raw ?? '.'))
     return undefined;
-  const bare = phrase === undefined && EVERYDAY.has(noun) && to - from === 1;
+  const bare =
+    phrase === undefined && (EVERYDAY.has(noun) || EVERYDAY.has(noun.replace(/s$/, ''))) && to - from === 1;
   if (bare && prepositionBefore(tokens, from) === undefined) return undefined;
   const place = tokens
     .slice(from, to)

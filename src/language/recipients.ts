@@ -40,6 +40,12 @@ export function recipientOf(
     behindPreposition(pieces, hit.to, clause.to, tokens, text) ??
     indirectObject(pieces, hit.to, clause.to, tokens, text) ??
     behindPreposition(pieces, hit.from, clause.to, tokens, text) ??
+    (/^(?:to|for)$/.test(wordAt(pieces, clause.from))
+      ? behindPreposition(pieces, clause.from, hit.from, tokens, text)?.replace(
+          / (?:i|we|have|i have|i've)$/i,
+          '',
+        )
+      : undefined) ??
     (/^(?:dispatch|sold)/.test(hit.rule.name)
       ? behindComma(pieces, hit.to, clause.to, tokens, text)
       : undefined)
