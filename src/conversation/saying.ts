@@ -14,15 +14,25 @@ import { readIn } from './reading.js';
 import { replyToAsk } from './replying.js';
 import { close } from './given-prompts.js';
 import { settle } from './settling.js';
+import { start } from './starting.js';
 import type { Prompt } from './talk.js';
 import type { Sitting } from './sitting.js';
 import { tap } from './tapping.js';
 import { undoLast } from './undoing.js';
 import { isLive } from '../ledger/batch.js';
+import { batchLabelled } from '../ledger/ledger.js';
 import { standingOn } from './deeds.js';
 import { asksAgain } from './repeating.js';
 
+/** What Telegram sends when a chat is opened, bare or from the square code on a plant label. */
+const OPENS = /^\/start(?:\s+b_(\S{1,20}))?(?:\s|$)/;
+
 export function sayText(sitting: Sitting, text: string, context: Context): void {
+  const opened = OPENS.exec(text);
+  if (opened) {
+    open(sitting, text, opened[1]);
+    return;
+  }
   const button = matchButton(sitting, text, context);
   if (button) {
     remember(sitting, text, false);
@@ -40,6 +50,14 @@ export function sayText(sitting: Sitting, text: string, context: Context): void 
   act(sitting, text, read, context);
 }
 
+function open(sitting: Sitting, text: string, label: string | undefined): void {
+  remember(sitting, text, false);
+  const batch = label === undefined ? undefined : batchLabelled(sitting.ledger, label);
+  if (batch) answerQuestion(sitting, { kind: 'question', topic: 'status', batch: batch.label });
+  else if (!sitting.talk.welcomed) start(sitting);
+  else answerQuestion(sitting, { kind: 'question', topic: 'help' });
+}
+
 /** Does what a note that is read says. */
 export function act(sitting: Sitting, text: string, read: ReadNote, context: Context): void {
   if (read.instruction) {
@@ -51,6 +69,8 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
   if ((silent || saysOtherOnly(text)) && swapsBatch(sitting, text, context.lines)) return;
   if (silent && corrects(sitting, text, context.lines)) return;
   if (read.entries.length === 0) {
+    const batch = batchLabelled(sitting.ledger, text.trim().replace(/[?!.]$/, ''));
+    if (batch) return void answerQuestion(sitting, { kind: 'question', topic: 'status', batch: batch.label });
     sitting.reply.text.push(
       read.unknown && read.unknown.trim() !== '' ? notUnderstood(read.unknown) : notANote,
     );

@@ -1,6 +1,6 @@
 /** The first use: a welcome and three questions that can be skipped, each also settable later in words. */
 import type { ReadNote } from '../language/note.js';
-import { welcome } from '../words/setup.js';
+import { setUp, welcome } from '../words/setup.js';
 import { follow } from './instructing.js';
 import { isLogged } from './noting.js';
 import { drop } from './replying.js';
@@ -41,6 +41,7 @@ export function answerSetup(sitting: Sitting, ask: Ask, step: Step, text: string
 function goOn(sitting: Sitting, step: Step): void {
   const next = steps[steps.indexOf(step) + 1];
   if (next) sitting.ask({ ask: 'setup', step: next });
+  else sitting.reply.text.push(setUp);
 }
 
 function settingIn(step: Step, text: string): Parameters<typeof follow>[1] | null {

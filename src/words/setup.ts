@@ -1,6 +1,9 @@
 /** The welcome and the three questions of the first use; each can be skipped, and set later in words. */
 export const setupSkip = 'Skip';
 
+/** After the last question. */
+export const setUp = 'That is all. Tell me what you do, as you do it; “help” shows examples.';
+
 export function welcome(): string {
   return 'Tell me what you do with your cuttings, in your own words: “took 5 basal cuttings of Copper Lantern dahlia, one pot, propagator”. I keep count, say when to look for roots, and anything can be undone. Three short questions, which you may skip:';
 }
