@@ -21,7 +21,7 @@ const everyday = new Set(
 );
 
 const piece =
-  /\b(?:2(?:day|moro|morrow|nite)|week[- ]ends?|mid[- ]?weeks?|[ap]\.m)\b\.?|[a-z]+(?:['’][a-z]+)*|\d+|[^\sa-z\d]/gi;
+  /\b(?:2(?:day|moro|morrow|nite)|week[- ]{1,5}ends?|mid[- ]{0,5}weeks?|[ap]\.m)\b\.?|[a-z]+(?:['’][a-z]+)*|\d+|[^\sa-z\d]/gi;
 const invisible = /[\u00AD\u200B-\u200F\u202A-\u202E\u2060-\u2069\uFEFF]/u;
 
 /** Cuts `text`. Full-width digits read as digits; invisible marks are passed over. */
