@@ -5,9 +5,13 @@ import { findHits, type Rule, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import { loosePlace } from './loose-places.js';
 import { moodOf } from './mood.js';
+import type { Note } from './note.js';
+import { actsOnPlants } from './objects.js';
 import type { Piece, PlantWords } from './pieces.js';
+import { proposeReading } from './proposing.js';
 import { recipientOf } from './recipients.js';
 import type { Proposal } from './refining.js';
+import { sentenceOf } from './sentences.js';
 import { slotsOf } from './slots.js';
 import type { Utterance } from './utterance.js';
 
@@ -17,11 +21,24 @@ export interface Acts {
   readonly hits: number;
 }
 
-export function proposeActs(row: readonly Piece[], earlier: readonly Proposal[], utterance: Utterance): Acts {
+export function proposeActs(
+  row: readonly Piece[],
+  earlier: readonly Proposal[],
+  utterance: Utterance,
+  note: Note,
+): Acts {
   if (isSupposed(row)) return { proposals: [], hits: findHits(rules, row).length };
   const proposals: Proposal[] = [];
   let hits = 0;
   for (const pieces of telegraphs(row)) {
+    const temperatures = isTemperature(pieces)
+      ? proposeReading(sentenceOf(pieces, utterance), note)
+      : undefined;
+    if (temperatures) {
+      proposals.push(...temperatures);
+      hits++;
+      continue;
+    }
     const acts = actsOf(pieces, [...earlier, ...proposals], utterance);
     proposals.push(...acts.proposals);
     hits += acts.hits;
@@ -59,16 +76,28 @@ function telegraphs(row: readonly Piece[]): readonly (readonly Piece[])[] {
     const hits = findHits(rules, part);
     const [only] = hits;
     const stands =
-      hits.length === 1 &&
-      only?.rule.faint === true &&
-      /^(?:move|dispatch|potOn)$/.test(only.rule.kind) &&
-      part.some(({ is }) => is === 'plant');
+      (hits.length === 1 &&
+        only?.rule.faint === true &&
+        /^(?:move|dispatch|potOn)$/.test(only.rule.kind) &&
+        part.some(({ is }) => is === 'plant')) ||
+      isTemperature(part);
     const last = rows.at(-1);
     if (!last || stands || (alone && hits.length > 0)) rows.push([...part]);
     else last.push(...part);
     alone = stands;
   }
   return rows;
+}
+
+/** "Glasshouse 4 at 26" between acts. */
+function isTemperature(pieces: readonly Piece[]): boolean {
+  if (!pieces.some(({ is }) => is === 'place') || pieces.some(({ is }) => is === 'plant')) return false;
+  const told = pieces.some(
+    (piece, at) =>
+      piece.is === 'celsius' ||
+      (piece.is === 'count' && /^(?:at|to|hit|reading)$/.test(wordAt(pieces, at - 1))),
+  );
+  return told && findHits(rules, pieces).length === 0;
 }
 
 /** "Two rooted and one rotted on the Granite Poppy": a plant named last is meant by what precedes it. */
@@ -123,7 +152,12 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       (wordAt(pieces, clause.hit.from - 1) === 'to' || wordAt(pieces, clause.hit.from) === 'to');
     const told = rule.how === 'swapped' ? beforeReturn(pieces, clause) : clause;
     const drafts = draftsOf(pieces, told).map((found) => withWhereTo(found, rule, pieces, clause, utterance));
-    for (const found of kind === 'tend' ? eachPlace(drafts, pieces, clause) : drafts) {
+    const guarded = drafts.filter((found) =>
+      PLANT_ACTS.has(kind)
+        ? actsOnPlants(found, pieces, clause)
+        : kind !== 'tend' || actsOnPlants({ ...found, pronoun: true }, pieces, clause),
+    );
+    for (const found of kind === 'tend' ? eachPlace(guarded, pieces, clause) : guarded) {
       const counted =
         kind === 'check' &&
         lookedAt !== undefined &&
@@ -174,6 +208,11 @@ function beforeReturn(pieces: readonly Piece[], clause: Clause): Clause {
   }
   return clause;
 }
+
+/** Acts that are told of other things in the same words. */
+const PLANT_ACTS: ReadonlySet<string> = new Set(
+  'loss dispatch potOn plantOut pinch stock receive strike move hardenOff'.split(' '),
+);
 
 const STANDS: ReadonlySet<string> = new Set(['move', 'plantOut', 'hardenOff', 'strike']);
 

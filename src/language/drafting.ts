@@ -52,6 +52,13 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
   let sourced = false;
   for (let at = clause.from; at < clause.to; at++) {
     const piece = pieces[at];
+    // A reason given is no part of what was done.
+    if (
+      at > (clause.hit?.to ?? 0) &&
+      /^(?:because|since)$/.test(wordAt(pieces, at)) &&
+      pieces[at + 1]?.is === 'word'
+    )
+      break;
     if (!piece || own.has(at)) {
       if (piece?.is === 'count') current().quantity ??= piece.quantity;
       else if (piece && piece.is !== 'plant' && piece.is !== 'word') slotOf(piece, current(), note);

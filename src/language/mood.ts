@@ -70,9 +70,10 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   if (before.some((word, n) => /^(?:would|could|might)$/.test(word) && n >= 0)) return 'supposed';
   if (
     has(/^(?:i'd|we'd|he'd|she'd|they'd)$/) &&
-    (form === 'base' || has(/^(?:have|love|like|rather|better)$/))
+    (form === 'base' || has(/^(?:have|love|like|rather|better|be)$/))
   )
     return 'supposed';
+  if (before[0] === 'without') return 'supposed';
   if (before[0] === 'had' && /^(?:i|we|they)$/.test(before[1] ?? '')) return 'supposed';
   if (has(SUPPOSED) && !(form === 'past' && has(/^thought$/) && has(/^i$/))) return 'supposed';
   if (has(DENIAL)) return 'denied';

@@ -246,7 +246,10 @@ export function proposeAmend(
     pieces.some(({ is }) => is === 'count' || is === 'celsius')
   )
     return undefined;
-  if (/^(?:if|i'd|maybe|perhaps)\b/.test(line) || /\b(?:reckons?|says|said i|told me|thinks)\b/.test(line))
+  if (
+    /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
+    /\b(?:reckons?|says|said i|told me|thinks)\b/.test(line)
+  )
     return undefined;
   const strong =
     AMEND_CUE.test(line) ||

@@ -93,7 +93,7 @@ function proposeSentence(
 ): readonly Proposal[] {
   if (isUndo(sentence.line)) return [{ kind: 'undo', rule: 'undo that', slots: {}, draft: {} }];
   if (!asksToBeReminded(sentence.pieces) && (isQuestion(sentence) || sentence.pieces.length < 12)) {
-    const split = questionStart(sentence, utterance);
+    const split = questionStart(sentence, utterance, note);
     if (split > 0) {
       const before = part(sentence, 0, split, utterance, false);
       const after = part(sentence, split + 1, sentence.pieces.length, utterance, sentence.asked);
@@ -112,14 +112,14 @@ function proposeSentence(
     utterance,
     sentence.asked,
   );
-  const acts = proposeActs(corrected.pieces, earlier, utterance);
+  const acts = proposeActs(corrected.pieces, earlier, utterance, note);
   const amend = proposeAmend(sentence, utterance, acts.hits > 0);
   if (amend) return [amend];
   const wanted = proposeTarget(corrected, utterance, acts.proposals.length > 0);
   if (wanted && wantsToHave(corrected.pieces)) return wanted;
   const remind = proposeRemind(corrected, utterance, note);
   if (remind) {
-    const before = proposeActs(remind.before, earlier, utterance);
+    const before = proposeActs(remind.before, earlier, utterance, note);
     return [...before.proposals, ...remind.proposals];
   }
   if (wanted) return wanted;
@@ -147,12 +147,15 @@ function asksToBeReminded(pieces: readonly Piece[]): boolean {
 }
 
 /** Where a question begins behind a statement ("took 5, is that enough?"): the break before it, else 0. */
-function questionStart(sentence: Sentence, utterance: Utterance): number {
+function questionStart(sentence: Sentence, utterance: Utterance, note: Note): number {
   for (let at = sentence.pieces.length - 1; at > 0; at--) {
     const piece = sentence.pieces[at];
     if (piece?.is !== 'break') continue;
     const rest = part(sentence, at + 1, sentence.pieces.length, utterance, false);
-    if (isQuestion(rest) && proposeActs(sentence.pieces.slice(0, at), [], utterance).proposals.length > 0)
+    if (
+      isQuestion(rest) &&
+      proposeActs(sentence.pieces.slice(0, at), [], utterance, note).proposals.length > 0
+    )
       return at;
   }
   return 0;

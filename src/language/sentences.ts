@@ -34,6 +34,11 @@ export function sentencesOf(pieces: readonly Piece[], utterance: Utterance): rea
   return sentences;
 }
 
+/** A run of pieces as a sentence that asks nothing. */
+export function sentenceOf(pieces: readonly Piece[], utterance: Utterance): Sentence {
+  return { from: 0, to: pieces.length, pieces, line: lineOf(pieces, utterance), asked: false };
+}
+
 /** The words of a run of pieces, lower case, marks left out. */
 export function lineOf(pieces: readonly Piece[], utterance: Utterance): string {
   const first = pieces[0];

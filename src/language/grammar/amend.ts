@@ -29,7 +29,7 @@ export const amendRules: readonly AmendRule[] = [
   {
     name: 'change <slot> to <x>',
     pattern:
-      /^(?:please |can you |could you |would you |oops |sorry |actually |pls )*(?:change|update|set|alter|put|edit|amend|correct|make|switch|fix|adjust) (?:that|it|the|this|last|my|[a-z]+\d+|count|date|number|place|name)?\b.*\bto\b/,
+      /^(?:please |can you |could you |would you |oops |sorry |actually |pls )*(?:change|update|set|alter|put|edit|amend|correct|make|switch|fix|adjust) (?:that|it|(?:the |my |this |last )*(?:last|count|date|number|place|name|entry|one|pots?|size|day|[a-z]+\d+)|[a-z]+\d+)\b.*\bto\b/,
   },
   {
     name: 'rename <plant> to <name>',
@@ -55,7 +55,7 @@ export const amendRules: readonly AmendRule[] = [
   {
     name: 'that was <day>',
     pattern:
-      /^(?:that|it|this|the last one|that last one) was (?:on |actually |really |in fact )*(?:yesterday|today|last|the|mon|tue|wed|thu|fri|sat|sun|\d)/,
+      /^(?:that|it|this|the last one|that last one) was (?:on |actually |really |in fact )*(?:yesterday|today|last|the|mon|tue|wed|thu|fri|sat|sun)/,
   },
   {
     name: 'I said <x> but it was <y>',

@@ -40,6 +40,7 @@ export const moveRules: readonly Rule[] = [
     shape: 'object',
     when: plantLike,
     unless: (p, f, t) =>
+      (/^(?:down|up)$/.test(wordAt(p, t)) && wordAt(p, t + 1) === 'to') ||
       (/^(?:got|get|took|taken|sent)$/.test(wordAt(p, f)) &&
         !followsWord(p, t, /^(?:to|into|onto|outside|indoors|inside|out|in)$/)) ||
       followsWord(

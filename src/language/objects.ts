@@ -1,0 +1,65 @@
+/** Whether an act is done to plants at all: "lost my secateurs", "sold the car" are told in the same words. */
+import type { Clause } from './clauses.js';
+import type { Draft } from './drafting.js';
+import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+/** Words that may stand for plants, or beside them, where none is named. */
+const PLANTISH =
+  /^(?:cutting|cuttings|plant|plants|plug|plugs|liner|liners|tuber|tubers|crown|crowns|stool|stools|slip|slips|seedling|seedlings|baby|babies|stock|one|ones|others|other|rest|lot|lots|dud|duds|weakling|weaklings|straggler|stragglers|survivors|batch|batches|pot|pots|tray|trays|everything|pieces|bits|tips|tops|heads|them|em|those|these|it|they|lot|root|roots|rooted|mush|compost|mother|division|divisions|dead|rotten|mouldy|weak|leggy|little|small|poor|best|strongest|biggest|first|last|few|couple|many|most|more|again|two|half|all|own|bigger|larger|individually|separately|outside|inside|outdoors|indoors|home|away|off|out|on|up|in|back|over|down|overnight)$/;
+const FUNCTION =
+  /^(?:the|a|an|my|our|of|some|to|and|then|but|so|i|we|have|has|had|just|also|too|now|from|with|for|at|by|into|onto|under|this|that|which|because|as|is|are|was|were|be|been|got|get|not|no|yet|already|finally|only|really|very|quite|properly|nicely|today|yesterday|me|us|you|he|she|who|there|here|after|before|each|every|per|about|or|even|still|when|where|if|while|again|please|sadly|unfortunately|alas|sorry|gone|went|going|did|do|done)$/;
+const OTHERS = /^(?:his|her|their|hers|theirs|your)$/;
+
+/**
+ * False where the words name something else than plants as what the act was done to, or plants of somebody else. Only
+ * asked where the clause names no plant, or a crop.
+ */
+export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Clause): boolean {
+  if (ownedByOthers(pieces, clause)) return false;
+  if (draft.plant !== undefined || draft.pronoun) return true;
+  const { hit } = clause;
+  if (!hit) return true;
+  const own = new Set(hit.own);
+  const from = clause.subjectFirst ? clause.from : hit.from;
+  const to = clause.subjectFirst ? hit.from : clause.to;
+  for (let at = from; at < to; at++) {
+    if (own.has(at)) continue;
+    const piece = pieces[at];
+    if (!piece || piece.is === 'break') {
+      if (at > from && !clause.subjectFirst) return true;
+      continue;
+    }
+    if (piece.is === 'when' || piece.is === 'count') continue;
+    if (piece.is !== 'word') return true;
+    // What was done it to stands before the first preposition.
+    if (
+      at > from &&
+      /^(?:to|with|from|for|in|into|on|onto|at|by)$/.test(piece.text) &&
+      draft.quantity !== undefined
+    )
+      return true;
+    if (FUNCTION.test(piece.text)) continue;
+    return PLANTISH.test(piece.text) || PLANTISH.test(wordAt(pieces, at + 1));
+  }
+  return true;
+}
+
+/** "The neighbour lost all his dahlias", "Mum watered her own greenhouse". */
+function ownedByOthers(pieces: readonly Piece[], clause: Clause): boolean {
+  for (let at = clause.from; at < clause.to; at++) {
+    if (!OTHERS.test(wordAt(pieces, at))) continue;
+    const next = pieces[at + 1];
+    const named = next?.is === 'plant' || next?.is === 'place' || wordAt(pieces, at + 1) === 'own';
+    const given = clause.hit && /^(?:stock|receive|dispatch|strike)$/.test(clause.hit.rule.kind);
+    if (
+      named &&
+      !given &&
+      clause.hit &&
+      wordAt(pieces, clause.hit.from - 1) !== 'i' &&
+      !/^(?:their|your)$/.test(wordAt(pieces, at))
+    )
+      return true;
+  }
+  return false;
+}
