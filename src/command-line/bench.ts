@@ -13,6 +13,7 @@ export const benches: readonly BenchRow[] = [
   { name: 'turn', load: async () => (await import('./bench/turn.js')).turn },
   { name: 'due-notices', load: async () => (await import('./bench/due-notices.js')).dueNotices },
   { name: 'due-list', load: async () => (await import('./bench/due-list.js')).dueList },
+  { name: 'reading', load: async () => (await import('./bench/reading.js')).reading },
   { name: 'dates', load: async () => (await import('./bench/dates.js')).dates },
   { name: 'forecast', load: async () => (await import('./bench/forecast.js')).forecast },
   { name: 'pictures', load: async () => (await import('./bench/pictures.js')).pictures },

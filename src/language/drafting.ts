@@ -355,7 +355,7 @@ function words(
   note: (slot: keyof Draft) => void,
 ): void {
   const texts: string[] = [];
-  for (let at = 0; at < clause.to; at++) texts.push(wordAt(pieces, at));
+  for (let at = Math.max(0, clause.from - 4); at < clause.to; at++) texts[at] = wordAt(pieces, at);
   for (let at = clause.from; at < clause.to; at++) {
     const text = texts[at] ?? '';
     if (

@@ -71,7 +71,7 @@ export function restoreHeard(
       if (
         at === 0 ||
         /^(?:have|has|a|no|some|white|good|new|first|the|showing|taken|any)$/.test(word(at - 1)) ||
-        NUMBER_FOR[word(at - 1)]
+        Object.hasOwn(NUMBER_FOR, word(at - 1))
       )
         put(at, text === 'route' ? 'root' : 'roots');
     } else if (
@@ -121,7 +121,7 @@ export function restoreHeard(
     ) {
       put(at, 'potted');
       put(at + 1, 'the');
-    } else if (NUMBER_FOR[text] !== undefined && countFits(restored, at, isName, isPlant))
+    } else if (Object.hasOwn(NUMBER_FOR, text) && countFits(restored, at, isName, isPlant))
       put(at, NUMBER_FOR[text] ?? text);
   }
   return restored;

@@ -1,7 +1,7 @@
 /** The words of the trade and of notes about it, indexed once from the project's shared word lists. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Care, Cause, CuttingType } from '../ledger/entry.js';
+import type { Cause, CuttingType } from '../ledger/entry.js';
 
 interface WordLists {
   readonly crops: readonly { readonly name: string; readonly also: readonly string[] }[];
@@ -127,32 +127,6 @@ export const placeNouns: ReadonlySet<string> = new Set(lists.placeNouns.flatMap(
 export const placePhrases: PhraseTable<true> = phraseTable(
   lists.places.flatMap((each) => pluralsOf(each).map((form) => [form, true] as const)),
 );
-
-const careByLemma: Readonly<Record<string, Care>> = {
-  mist: 'mist',
-  spray: 'mist',
-  spritz: 'mist',
-  water: 'water',
-  soak: 'water',
-  dunk: 'water',
-  drench: 'water',
-  vent: 'vent',
-  ventilate: 'vent',
-  air: 'vent',
-  feed: 'feed',
-  fertilise: 'feed',
-  fertilize: 'feed',
-  shade: 'shade',
-  cover: 'cover',
-  fleece: 'cover',
-  wrap: 'cover',
-  uncover: 'uncover',
-};
-
-/** The care that a verb names. */
-export function careOf(lemma: string): Care | undefined {
-  return careByLemma[lemma];
-}
 
 const known = new Set<string>([
   ...verbs.keys(),

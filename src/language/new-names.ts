@@ -13,6 +13,9 @@ const NEVER = new Set(
 const LINK =
   /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|cuttings|cutting|from|our|her|his)$/;
 
+/** Whether a row is written in capitals throughout, so that a capital says nothing. */
+const SHOUTED = new WeakMap<readonly Token[], boolean>();
+
 /** Turns runs of unknown words behind a count, "cuttings of" or beside a crop into plants. */
 export function joinNewNames(
   pieces: readonly Piece[],
@@ -20,6 +23,10 @@ export function joinNewNames(
   text: string,
 ): readonly Piece[] {
   const capitals = tokens.filter(({ capital, start }) => capital && start > 0).length;
+  SHOUTED.set(
+    tokens,
+    tokens.length > 3 && tokens.every(({ is, raw }) => is !== 'word' || raw === raw.toUpperCase()),
+  );
   const result: Piece[] = [];
   for (let at = 0; at < pieces.length; at++) {
     const piece = pieces[at];
@@ -78,9 +85,8 @@ function nameLength(
     if (piece?.is !== 'word') break;
     const token = tokens[piece.from];
     if (!token || /^(?:i|i'm|i've|i'll)$/.test(token.text)) break;
-    const shouted =
-      tokens.length > 3 && tokens.every(({ is, raw }) => is !== 'word' || raw === raw.toUpperCase());
-    const isCapital = !shouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
+    const isCapital =
+      !SHOUTED.get(tokens) && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
     if (
       !isCapital &&
       NEVER.has(token.text) &&

@@ -5,14 +5,14 @@ const INVISIBLE = /[\p{Cf}\p{Variation_Selector}\p{Me}]/gu;
 const FRACTIONS: Readonly<Record<string, string>> = { '½': '.5', '¼': '.25', '¾': '.75' };
 
 /** Thumbs and ticks that answer a prompt by themselves; any other pictograph is a pause. */
-const ANSWERING: Readonly<Record<string, string>> = {
-  '👍': ' yes ',
-  '✅': ' yes ',
-  '✔': ' yes ',
-  '👌': ' yes ',
-  '👎': ' no ',
-  '❌': ' no ',
-};
+const ANSWERING: ReadonlyMap<string, string> = new Map([
+  ['👍', 'yes'],
+  ['✅', 'yes'],
+  ['✔', 'yes'],
+  ['👌', 'yes'],
+  ['👎', 'no'],
+  ['❌', 'no'],
+]);
 
 /**
  * Text of any origin in the characters of a plain keyboard: digits ASCII, quotes and dashes straight, pictographs a
@@ -20,8 +20,8 @@ const ANSWERING: Readonly<Record<string, string>> = {
  */
 export function normalise(text: string): string {
   const bare = text.replace(INVISIBLE, '').trim();
-  const thumb = ANSWERING[bare.replace(/[\u{1F3FB}-\u{1F3FF}]/gu, '')];
-  if (thumb !== undefined) return thumb.trim();
+  const thumb = ANSWERING.get(bare.replace(/[\u{1F3FB}-\u{1F3FF}]/gu, ''));
+  if (thumb !== undefined) return thumb;
   return bare
     .replace(/(\d?)\s?([½¼¾])/gu, (_, digit: string, fraction: string) =>
       digit === ''

@@ -144,8 +144,12 @@ function genericAt(
   at: number,
   free: (at: number) => boolean,
 ): FoundPlace | undefined {
-  const plainWords = tokens.map(({ text }) => text);
-  const phrase = phraseAt(placePhrases, plainWords, at);
+  // No phrase for a place is longer than three words.
+  const phrase = phraseAt(
+    placePhrases,
+    tokens.slice(at, at + 4).map(({ text }) => text),
+    0,
+  );
   let to: number;
   let noun: string;
   if (phrase) {

@@ -188,13 +188,10 @@ function chunk(
   for (const { from, to, place, known } of findPlaces(tokens, context, free))
     claim({ is: 'place', from, to, place, known, prep: prepositionBefore(tokens, from) });
   open = view();
+  const openWords = open.map(({ text }) => text);
   for (let at = 0; at < tokens.length; at++) {
     if (!free(at)) continue;
-    const cutting = phraseAt(
-      cuttingTypes,
-      open.map(({ text }) => text),
-      at,
-    );
+    const cutting = phraseAt(cuttingTypes, openWords, at);
     if (
       cutting &&
       isCuttingType(open, at, cutting.words.length) &&
@@ -302,8 +299,11 @@ function mediumPiece(
   let to = at + length;
   // "a gritty mix of coir and perlite", "50/50 perlite and compost": joined media are one phrase.
   while (/^(?:and|plus|[/,:-]|with)$/.test(word(tokens, to)) && to < tokens.length) {
-    const words = tokens.map(({ text }) => text);
-    const next = phraseAt(media, words, to + 1);
+    const next = phraseAt(
+      media,
+      tokens.slice(to + 1, to + 7).map(({ text }) => text),
+      0,
+    );
     if (!next) break;
     to = to + 1 + next.words.length;
   }

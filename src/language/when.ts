@@ -29,8 +29,14 @@ export function findWhens(
     if (isName(at)) exclude.push([starts[at] ?? 0, (starts[at] ?? 0) + token.text.length]);
   });
   const finds: FoundWhen[] = [];
+  let reached = 0;
   for (const find of datesIn(text, moment, { exclude })) {
-    let from = starts.findIndex((start, at) => start + (tokens[at]?.text.length ?? 0) > find.start);
+    while (
+      reached < tokens.length &&
+      (starts[reached] ?? 0) + (tokens[reached]?.text.length ?? 0) <= find.start
+    )
+      reached++;
+    let from = reached < tokens.length ? reached : -1;
     // "Went in several weeks back": the "in" is the verb's.
     if (/^in\b.*\b(?:ago|back)$/i.test(find.text)) from++;
     let to = from;
@@ -48,6 +54,7 @@ export function findWhens(
   }
   for (let at = 0; at + 2 < tokens.length; at++) {
     // "Several weeks back" names no day.
+    if (!/^(?:several|some|many|few)$/.test(tokens[at]?.text ?? '')) continue;
     const phrase = tokens.slice(at, at + 3).map(({ text }) => text);
     if (
       /^(?:several|some|many|few) (?:days|weeks|months) (?:ago|back|since)$/.test(phrase.join(' ')) &&

@@ -51,10 +51,18 @@ export interface FoundRemind {
   readonly to: number;
 }
 
+/** The rules by their first word. */
+const rulesByWord: ReadonlyMap<string, readonly RemindRule[]> = new Map(
+  [...new Set(remindRules.map(({ words }) => words[0] ?? ''))].map((first) => [
+    first,
+    remindRules.filter(({ words }) => words[0] === first),
+  ]),
+);
+
 export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
   let best: FoundRemind | undefined;
   for (let at = 0; at < pieces.length; at++) {
-    for (const rule of remindRules) {
+    for (const rule of rulesByWord.get(wordAt(pieces, at)) ?? []) {
       if (!rule.words.every((word, n) => wordAt(pieces, at + n) === word)) continue;
       const to = at + rule.words.length;
       if (rule.beforeVerb && !choreFollows(pieces, to)) continue;

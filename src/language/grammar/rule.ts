@@ -86,6 +86,46 @@ function openingsOf(list: readonly Element[]): readonly Exclude<Element, { reado
   return openings;
 }
 
+interface Indexed {
+  readonly rule: Rule;
+  readonly list: readonly Element[];
+  readonly order: number;
+}
+
+const indexes = new WeakMap<readonly Rule[], ReadonlyMap<string, readonly Indexed[]>>();
+
+/** Rules by what their heads may open with: a word, a verb's base form, a kind of piece. */
+function openingIndex(rules: readonly Rule[]): ReadonlyMap<string, readonly Indexed[]> {
+  const known = indexes.get(rules);
+  if (known) return known;
+  const index = new Map<string, Indexed[]>();
+  for (const [order, rule] of rules.entries()) {
+    const list = elements(rule.head);
+    const keys = new Set(
+      openingsOf(list).flatMap(({ key }) =>
+        key.split('|').map((part) => (part.includes('~') ? `${part.split('~')[0]}~` : part)),
+      ),
+    );
+    for (const key of keys) index.set(key, [...(index.get(key) ?? []), { rule, list, order }]);
+  }
+  indexes.set(rules, index);
+  return index;
+}
+
+function candidatesFor(piece: Piece, index: ReadonlyMap<string, readonly Indexed[]>): ReadonlySet<Indexed> {
+  const found = new Set<Indexed>();
+  const keys =
+    piece.is === 'word' ? [piece.text, ...(piece.verb ? [`${piece.verb.lemma}~`] : [])] : [`<${piece.is}>`];
+  const orders = new Set<number>();
+  for (const key of keys)
+    for (const each of index.get(key) ?? []) {
+      if (orders.has(each.order)) continue;
+      orders.add(each.order);
+      found.add(each);
+    }
+  return found;
+}
+
 const GAP_LIMIT = 8;
 
 function matchAt(
@@ -121,12 +161,11 @@ function matchAt(
 /** Every place where a rule's head stands, the best at each place: more words first, then the order of the rules. */
 export function findHits(rules: readonly Rule[], pieces: readonly Piece[]): readonly Hit[] {
   const hits: (Hit & { readonly order: number })[] = [];
-  for (const [order, rule] of rules.entries()) {
-    const list = elements(rule.head);
-    const openings = openingsOf(list);
-    for (let at = 0; at < pieces.length; at++) {
-      const piece = pieces[at];
-      if (!piece || !openings.some((opening) => opening.test(piece))) continue;
+  const index = openingIndex(rules);
+  for (let at = 0; at < pieces.length; at++) {
+    const piece = pieces[at];
+    if (!piece) continue;
+    for (const { rule, list, order } of candidatesFor(piece, index)) {
       const match = matchAt(list, pieces, at);
       if (!match || match.own[0] !== at) continue;
       if (rule.unless?.(pieces, at, match.to) === true) continue;

@@ -1,0 +1,57 @@
+/** A note read whole, beside chrono-node's own time on the same text. */
+import * as chrono from 'chrono-node';
+import { readFileSync } from 'node:fs';
+import type { Note } from '../../language/note.js';
+import { read } from '../../language/read.js';
+import { noteOf } from '../parse.js';
+import { type Measurement, median, timeEach } from './measurement.js';
+
+const rounds = 20;
+
+/** Texts of 4,096 characters that ask the most of one stage or another. */
+const hostile = [
+  'took 3 copper lantern and '.repeat(158),
+  'no 4 not 5 or '.repeat(293),
+  'pot '.repeat(1024),
+  'x9cm'.repeat(1024),
+  'the 3rd to monday last week 3/4 '.repeat(128),
+];
+
+export async function reading(): Promise<readonly Measurement[]> {
+  const notes = notesOf('contract/examples');
+  const [first] = notes;
+  const worst = first
+    ? hostile.map((text) => measured('', [{ ...first, text: text.slice(0, 4096) }], 5))
+    : [];
+  const slowest = worst.reduce<Measurement | undefined>(
+    (most, one) => (most && most.ours > one.ours ? most : one),
+    undefined,
+  );
+  return [
+    { ...measured('', notes, rounds * notes.length), name: 'a note read, median', aim: 'under 1 ms' },
+    ...(slowest
+      ? [{ ...slowest, name: '4,096 hostile characters, the slowest of five', aim: 'under 50 ms' }]
+      : []),
+  ];
+}
+
+function measured(name: string, notes: readonly Note[], runs: number): Measurement {
+  const noteAt = (run: number): Note => notes[run % notes.length] as Note;
+  return {
+    name,
+    unit: 'ms',
+    ours: median(timeEach(runs, (run) => void read(noteAt(run)))),
+    baseline: median(
+      timeEach(runs, (run) => void chrono.casual.parse(noteAt(run).text, new Date(noteAt(run).now))),
+    ),
+    against: 'chrono-node on the same text',
+  };
+}
+
+function notesOf(fixture: string): Note[] {
+  const path = new URL(`../../../fixtures/${fixture}.jsonl`, import.meta.url);
+  return readFileSync(path, 'utf8')
+    .trim()
+    .split('\n')
+    .map((line) => noteOf(JSON.parse(line) as Record<string, unknown>));
+}
