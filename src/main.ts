@@ -120,6 +120,7 @@ async function serveTelegram(
     now,
     atomically: (work) => program.atomically(work),
     passes: (fault) => fault instanceof LedgerFault,
+    knows: (grower) => admission.knows(grower),
     hear,
     beat: () => heartbeat.beat(),
   });

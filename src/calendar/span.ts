@@ -1,5 +1,5 @@
 /** A run of days, both ends included. */
-import { addDays, addMonths, asDay, type Day, daysInMonth, month, weekday, year } from './day.js';
+import { addDays, asDay, type Day, daysInMonth, month, weekday, year } from './day.js';
 
 export interface Span {
   readonly from: Day;
@@ -40,9 +40,4 @@ export function firstDay(when: Day | Span): Day {
 /** Last day of a day or span. */
 export function lastDay(when: Day | Span): Day {
   return isSpan(when) ? when.to : when;
-}
-
-/** The same span `months` later. */
-export function shiftMonths(span: Span, months: number): Span {
-  return { from: addMonths(span.from, months), to: addMonths(span.to, months) };
 }

@@ -34,6 +34,8 @@ export interface TelegramPorts {
   readonly atomically: <T>(work: () => T) => T;
   /** Whether a fault passes by itself, a full disk for one, so that the same update is tried again. */
   readonly passes: (fault: unknown) => boolean;
+  /** Whether someone may use the bot. */
+  readonly knows: (grower: string) => boolean;
   readonly hear: Hear;
   /** A poll got through. */
   readonly beat: () => void;
@@ -167,6 +169,8 @@ export class TelegramChannel implements Channel {
     voice,
     document,
   }: Extract<Received, { kind: 'said' }>): Promise<Incoming> {
+    // A stranger is turned away by the turn; nothing of theirs is fetched or listened to.
+    if (!this.ports.knows(incoming.from.id)) return { ...incoming, other: 'unknown' };
     if (document) {
       const bytes = await this.fetched(document);
       return bytes

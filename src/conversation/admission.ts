@@ -48,6 +48,18 @@ export class Admission {
     return code;
   }
 
+  /** Whether someone is in already, before anything is fetched or recognised for them. */
+  knows(grower: string): boolean {
+    switch (this.policy.kind) {
+      case 'anyone':
+        return true;
+      case 'listed':
+        return this.policy.ids.includes(grower);
+      case 'invited':
+        return isGrower(this.database, grower);
+    }
+  }
+
   /** Call it inside the turn's transaction: a code is used up together with the turn. */
   admit(incoming: Incoming, now: Instant): Admitted {
     const { from } = incoming;
@@ -56,12 +68,12 @@ export class Admission {
         admitGrower(this.database, from, null, now);
         return { in: true };
       case 'listed':
-        if (!this.policy.ids.includes(from.id)) return this.refuse(incoming, now);
+        if (!this.knows(from.id)) return this.refuse(incoming, now);
         admitGrower(this.database, from, null, now);
         if (from.id === this.policy.ids[0] && !this.isOwned(now)) handOver(this.database, from.id);
         return { in: true };
       case 'invited':
-        return isGrower(this.database, from.id) ? { in: true } : this.readCode(incoming, now);
+        return this.knows(from.id) ? { in: true } : this.readCode(incoming, now);
     }
   }
 

@@ -6,7 +6,6 @@ export const changeQuestion =
   'What should it say? For example “make that four”, “it was Sunday” or “cold frame”.';
 export const sameAlready = 'That is how it stands already.';
 export const whichQuestion = 'Which one do you mean?';
-export const amendLast = 'the last note';
 
 /** "Put right: EF1: 14 cuttings …" */
 export function putRight(receipts: readonly string[]): string {

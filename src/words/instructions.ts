@@ -44,7 +44,6 @@ export const orderSet = {
 export const splitHow = 'How many go into a batch of their own?';
 export const splitNothing = 'I know no live batch to split there. Say for example “split 4 off EF1”.';
 export const mergeNothing = 'I need two live batches of one variety, for example “merge EF1 and EF2”.';
-export const notHere = 'I can’t do that here yet.';
 
 export function switched(name: string): string {
   return `We’re in the ledger “${name}” now.`;

@@ -50,6 +50,22 @@ describe('polling', () => {
   });
 });
 
+describe('a stranger', () => {
+  it('has nothing fetched or listened to', async () => {
+    const bea = new Grower(bot.fake, 7);
+    bot.start({ environment: { SLIPNOTE_GROWERS: '8' } });
+    bea.sends({ document: { file_id: 'f1', file_unique_id: 'u1', file_name: 'minima.csv', file_size: 10 } });
+    bea.sends({ voice: { file_id: 'f2', file_unique_id: 'u2', duration: 3 } });
+    await answered(bea, 1);
+    const known = new Grower(bot.fake, 8);
+    known.sends({
+      document: { file_id: 'f1', file_unique_id: 'u1', file_name: 'minima.csv', file_size: 10 },
+    });
+    await answered(known, 1);
+    expect(bot.fake.called.filter(({ method }) => method === 'getFile')).toHaveLength(1);
+  });
+});
+
 describe('sending', () => {
   it.each([
     ['a broken server', faults.broken, 1],

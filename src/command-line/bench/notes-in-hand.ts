@@ -109,6 +109,7 @@ async function ours(folder: string, name: string, notes: number, atOnce: number)
     now: () => machineClock.now(),
     atomically: (work) => program.atomically(work),
     passes: () => false,
+    knows: () => true,
     hear: () => Promise.resolve({ other: 'voice' }),
     beat: () => undefined,
   });

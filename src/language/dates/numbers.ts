@@ -50,10 +50,6 @@ export function beginsNumber(token: Token): boolean {
   return token.digits || small.has(token.word) || tens.has(token.word) || ordinals.has(token.word);
 }
 
-export function isNumberWord(word: string): boolean {
-  return small.has(word) || tens.has(word) || ordinals.has(word) || word === 'hundred' || word === 'thousand';
-}
-
 /** Digits that stand for themselves: no decimal part, no letters but those of an ordinal or a month behind. */
 function standsAlone(tokens: readonly Token[], at: number): boolean {
   const next = tokens[at + 1];
