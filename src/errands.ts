@@ -16,6 +16,7 @@ import { reviewPaper } from './papers/review-paper.js';
 import { rootingPaper } from './papers/rooting-paper.js';
 import { seasonPaper } from './papers/season-paper.js';
 import { doorWords } from './words/door-words.js';
+import { erasedWords, type Erased } from './words/erase.js';
 import { errandWords } from './words/errand-words.js';
 import { labelsNothing, missingLettersWords, noSuchBatch } from './words/paper-words.js';
 
@@ -24,6 +25,8 @@ export interface ErrandPorts {
   readonly worldOf: (incoming: Incoming) => World;
   /** Milliseconds since 1970. */
   readonly now: () => number;
+  /** Erases a grower for good, copies and all. */
+  readonly erase: (grower: string) => Erased;
   /** Name of the Telegram bot, once it is known. */
   readonly bot?: () => string | undefined;
 }
@@ -46,6 +49,8 @@ export async function runErrand(errand: Errand, incoming: Incoming, ports: Erran
       return exported(errand.format, world, view, ports.now());
     case 'picture':
       return pictured(errand, view);
+    case 'erase':
+      return { text: erasedWords(ports.erase(incoming.from.id)) };
     case 'labels':
       return labelled(errand, view, ports.bot?.());
     default:

@@ -15,7 +15,8 @@ import { crops } from './horticulture/crops.js';
 import { keepDailyBackups } from './ledger/daily-backup.js';
 import { LedgerFault } from './ledger/database.js';
 import { type LedgerFile, openLedgerFile } from './ledger/ledger-file.js';
-import { ledgerNamed } from './ledger/ledgers.js';
+import { atTheMachine, firstLedger, ledgerNamed } from './ledger/ledgers.js';
+import { eraseGrower } from './ledger/erasure.js';
 import { createLog, type Log, traced } from './log.js';
 import { Addresses } from './post/addresses.js';
 import { Heartbeat } from './post/heartbeat.js';
@@ -79,6 +80,13 @@ async function run(settings: Settings, ledger: LedgerFile, log: Log, stop: Abort
         admission,
         now,
         worldOf: (speaker) => program.worldOf(speaker),
+        erase: (grower) => {
+          const owner = grower === atTheMachine ? (firstLedger(database, now()).owner ?? grower) : grower;
+          const erased = eraseGrower(database, dataFolder, owner, now());
+          program.forget();
+          return erased;
+        },
+        bot: () => program.bot,
       }),
   });
   const transcriber = openTranscriber(settings.speech, { dataFolder });
@@ -108,6 +116,7 @@ async function serveTelegram(
   const code = database.transaction(() => admission.ownerCode(now()));
   if (code !== null) process.stdout.write(`${doorWords.ownerCode(spacedCode(code))}\n`);
   const self = await introduce(api, log, stop);
+  program.bot = self.username;
   log.info('started', { bot: self.id });
   const heartbeat = new Heartbeat(join(settings.dataFolder, 'heartbeat.json'), now, log);
   const channel = new TelegramChannel({

@@ -20,6 +20,7 @@ import { civilMoment, isQuiet } from './outlook/digest-time.js';
 import { Delivery, type Recheck } from './post/delivery.js';
 import { Outbox, type WaitingLetter } from './post/outbox.js';
 import { Waking } from './post/waking.js';
+import { errandWords } from './words/errand-words.js';
 
 /** What an errand brings back; null where it is done without a word. */
 export type RunErrand = (
@@ -44,6 +45,8 @@ type Task = { readonly errand: Errand; readonly incoming: Incoming };
 export class Program {
   readonly outbox: Outbox;
   readonly desk: Desk;
+  /** Name of the Telegram bot that it serves. */
+  bot: string | undefined;
   private session: Session;
   private channel: Channel | undefined;
   private delivery: Delivery | undefined;
@@ -116,6 +119,11 @@ export class Program {
     return this.session.world(incoming, this.parts.clock.now());
   }
 
+  /** Reads the ledger anew: it was changed by another hand than a turn's. */
+  forget(): void {
+    this.session = this.freshSession();
+  }
+
   private takeTurn(incoming: Incoming): void {
     const { admission, clock } = this.parts;
     const now = clock.now();
@@ -165,6 +173,8 @@ export class Program {
       this.delivery?.wake();
     } catch (fault) {
       this.parts.log.error('errand failed', { errand: errand.kind, ...traced(fault) });
+      this.desk.queue({ chat: incoming.chat, key: `errand-${incoming.message}`, text: errandWords.failed });
+      this.delivery?.wake();
     }
   }
 

@@ -3,6 +3,7 @@ import type { ReadNote } from '../language/note.js';
 import { justOnce } from '../words/answers.js';
 import { heardAgain } from '../words/heard.js';
 import { renameAll, renameOne } from '../words/amend.js';
+import { eraseBegun, eraseNothing } from '../words/erase.js';
 import { leftOut } from '../words/bringing-in-words.js';
 import { takeIn } from './bringing-in.js';
 import { amend, putRightBy, rename, setSlots } from './amending.js';
@@ -98,6 +99,11 @@ export function settleAsk(sitting: Sitting, ask: Ask, text: string, read: ReadNo
       choose(sitting, ask, all ? 1 : 0);
       return true;
     }
+    case 'erase':
+      // Only its own words erase: a yes may be meant for something else.
+      if (yes !== 'no') return false;
+      choose(sitting, ask, null);
+      return true;
     case 'setup':
       return answerSetup(sitting, ask, asked.step, text, read);
   }
@@ -133,6 +139,16 @@ export function choose(sitting: Sitting, ask: Ask, index: number | null): void {
           readIn(sitting, asked.text, { heard: asked.words, origin: ask.origin }),
           ask.origin,
         );
+      return;
+    case 'erase':
+      if (index === null) sitting.reply.text.push(eraseNothing);
+      else if (index === 1) {
+        sitting.reply.text.push(eraseBegun);
+        sitting.errands.push({ kind: 'erase' });
+      } else {
+        sitting.errands.push({ kind: 'export', format: 'json' });
+        sitting.ask({ ask: 'erase' });
+      }
       return;
     case 'bringIn':
       if (index === 0) takeIn(sitting, asked);

@@ -7,6 +7,7 @@ import {
   batchOption, everyOne, leaveIt, refusalWords, repeatAgain, repeatOnce, repeatQuestion, slotQuestion,
 } from '../words/asks.js'; // prettier-ignore
 import { bringInButtons, bringInQuestion } from '../words/bringing-in-words.js';
+import { eraseButtons, eraseQuestion } from '../words/erase.js';
 import { heardButtons, heardQuestion } from '../words/heard.js';
 import { briefly } from '../words/receipts.js';
 import { capital, dayWords, type Speech } from '../words/speech.js';
@@ -79,6 +80,14 @@ export function questionOf(sitting: Sitting, { id, asked, askedAt, origin }: Ask
     }
     case 'heard':
       return { text: heardQuestion(asked.words), buttons: [buttons(heardButtons).flat()] };
+    case 'erase':
+      return {
+        text: eraseQuestion,
+        buttons: [
+          buttons(eraseButtons.slice(0, 2)).flat(),
+          [{ label: eraseButtons[2], data: `ask:${id}:x` }],
+        ],
+      };
     case 'bringIn':
       return {
         text: bringInQuestion,

@@ -1,4 +1,5 @@
 /** Follows an instruction: settings, putting off, splitting and joining, what is fetched from outside. */
+import { eraseInGroup } from '../words/erase.js';
 import { isTimeOfDay, isZone } from '../calendar/zone.js';
 import type { Instruction } from '../language/instruction.js';
 import { batchLabelled, matching } from '../ledger/ledger.js';
@@ -70,11 +71,12 @@ export function follow(sitting: Sitting, instruction: Instruction): void {
       return searchRemarks(sitting, instruction.words);
     case 'missed':
       return sayMissed(sitting);
+    case 'erase':
+      return sitting.world.group ? say(sitting, eraseInGroup) : sitting.ask({ ask: 'erase' });
     case 'labels':
     case 'picture':
     case 'export':
     case 'invite':
-    case 'erase':
     case 'switchLedger':
       sitting.errands.push(instruction);
   }

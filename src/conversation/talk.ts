@@ -57,6 +57,8 @@ export type Asked =
       readonly append: readonly Omit<JournalLine, 'line'>[];
       readonly settings: Readonly<Record<string, unknown>> | null;
     }
+  /** Whether all is to be erased for good. */
+  | { readonly ask: 'erase' }
   | { readonly ask: 'setup'; readonly step: 'place' | 'zone' | 'digest' };
 
 /** A question of ours that waits for an answer. */

@@ -1,6 +1,6 @@
 /** Erases a grower for good: out of the ledger file, out of its backups, and out of any backup restored later. */
 import { createHash } from 'node:crypto';
-import { appendFileSync, existsSync, readFileSync } from 'node:fs';
+import { appendFileSync, existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Instant } from '../calendar/clock.js';
 import { copiesIn, removeFile } from './backups.js';
@@ -26,6 +26,8 @@ export interface Erased {
 export function eraseGrower(database: Database, dataFolder: string, grower: string, at: Instant): Erased {
   noteErasure(dataFolder, { grower: hashOf(grower), at });
   const erased = eraseFrom(database, grower);
+  // Models of speech hold the names of a grower's plants.
+  rmSync(join(dataFolder, 'speech'), { recursive: true, force: true });
   const copies = copiesIn(dataFolder).map((path) => eraseFromCopy(path, grower));
   const rewritten = copies.filter(Boolean).length;
   return { ...erased, copiesRewritten: rewritten, copiesDropped: copies.length - rewritten };
