@@ -17,6 +17,7 @@ const inZone = (name: string, zone: string, include: string[]) => ({
 export default defineConfig({
   test: {
     globalSetup: ['tests/build-once.ts'],
+    setupFiles: ['tests/seeded.ts'],
     testTimeout: 20_000,
     projects: [
       inZone('london', 'Europe/London', ['tests/**/*.test.ts']),

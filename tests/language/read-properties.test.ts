@@ -33,6 +33,16 @@ describe('the reader', () => {
     );
   });
 
+  it.each(['__proto__', 'constructor', 'toString', 'hasOwnProperty', 'valueOf'])(
+    'answers %s, which every object has, as a word like any other',
+    (word) => {
+      for (const note of notes.slice(0, 10)) {
+        expect(read({ ...note, text: word }).entries).toEqual(read({ ...note, text: 'xyzzyq' }).entries);
+        expect(() => read({ ...note, text: `struck 4 ${word} in the ${word}` })).not.toThrow();
+      }
+    },
+  );
+
   it('answers words of notes in any order, and asks only for slots that its entries lack', () => {
     fc.assert(
       fc.property(anyNote, salad, (note, text) => {

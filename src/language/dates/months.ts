@@ -63,11 +63,16 @@ const parts: Record<string, Part> = {
   end: 'late',
 };
 
-/** A part of a span: of a month in tens, of a week in days, of longer spans in whole months. */
+/** A part of a span: of a month in tens, of a week in days, of longer spans in whole months, of any other in thirds. */
 export function partOf(span: Span, part: Part): Span {
   const days = lengthOf(span);
   const cut = (from: number, to: number) => ({ from: addDays(span.from, from), to: addDays(span.from, to) });
-  if (days <= 7) return part === 'early' ? cut(0, 1) : part === 'mid' ? cut(1, 3) : cut(days - 3, days - 1);
+  if (days === 7) return part === 'early' ? cut(0, 1) : part === 'mid' ? cut(1, 3) : cut(4, 6);
+  if (days < 28) {
+    const third = { early: 0, mid: 1, late: 2 }[part];
+    const first = Math.floor((days * third) / 3);
+    return cut(first, Math.max(first, Math.floor((days * (third + 1)) / 3) - 1));
+  }
   if (days <= 31) return part === 'early' ? cut(0, 9) : part === 'mid' ? cut(10, 19) : cut(20, days - 1);
   const months = Math.round(days / 30.4);
   const third = Math.max(1, Math.floor(months / 3));
