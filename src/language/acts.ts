@@ -8,7 +8,7 @@ import { moodOf } from './mood.js';
 import type { Note } from './note.js';
 import { actsOnPlants } from './objects.js';
 import type { Piece, PlantWords } from './pieces.js';
-import { proposeReading } from './proposing.js';
+import { proposeReading } from './reading-proposal.js';
 import { recipientOf } from './recipients.js';
 import type { Proposal } from './refining.js';
 import { sentenceOf } from './sentences.js';

@@ -15,6 +15,16 @@ export interface Clause {
   readonly subjectFirst: boolean;
 }
 
+/** A row without an act, as one clause. */
+export const wholeOf = (pieces: readonly Piece[]): Clause => ({
+  from: 0,
+  to: pieces.length,
+  hit: undefined,
+  sentence: 0,
+  asked: false,
+  subjectFirst: false,
+});
+
 const CONJUNCTION = new Set([
   'and',
   'then',

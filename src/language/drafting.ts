@@ -1,6 +1,6 @@
 /** The fifth stage: a clause's pieces to drafts, one for each plant it names, with shared slots shared out. */
 import type { Cause, CuttingType } from '../ledger/entry.js';
-import type { Clause } from './clauses.js';
+import { type Clause, wholeOf } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
 import { causes, phraseAt } from './lexicon.js';
 import type { Piece, PlantWords, When } from './pieces.js';
@@ -163,6 +163,11 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
     if (eachOfPots && group.pots !== undefined && group.quantity?.value !== undefined)
       group.quantity = { value: group.pots * group.quantity.value };
   return share(groups, where).map(countedByContainers);
+}
+
+/** The plants that a row names, each once, a crop joined to the variety beside it. */
+export function mergedPlants(pieces: readonly Piece[]): readonly PlantWords[] {
+  return draftsOf(pieces, wholeOf(pieces)).flatMap(({ plant }) => (plant ? [plant] : []));
 }
 
 /** "3 cuttings each", "seven in each", "two in every one": how many each container, or each plant of a list, has. */

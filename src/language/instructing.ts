@@ -7,10 +7,8 @@ import { instructionRules } from './grammar/instruction.js';
 import type { Instruction } from './instruction.js';
 import type { Note } from './note.js';
 import type { Piece, PieceOf } from './pieces.js';
-import { plantsIn } from './sentences.js';
+import { LINE_LIMIT, plantsIn } from './sentences.js';
 import type { Utterance } from './utterance.js';
-
-const LINE_LIMIT = 300;
 
 /** The instruction that a note gives; undefined where it gives none. */
 export function instruct(

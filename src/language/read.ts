@@ -10,16 +10,13 @@ import { joinProposals } from './joining.js';
 import { joinNewNames } from './new-names.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import type { Piece } from './pieces.js';
-import {
-  isQuestion,
-  proposeAmend,
-  proposeAnswer,
-  proposeQuestion,
-  proposeReading,
-  proposeRemark,
-  proposeRemind,
-  proposeTarget,
-} from './proposing.js';
+import { isQuestion, proposeQuestion } from './question-proposal.js';
+import { proposeAmend } from './amend-proposal.js';
+import { proposeAnswer } from './answer-proposal.js';
+import { proposeReading } from './reading-proposal.js';
+import { proposeRemark } from './remark-proposal.js';
+import { proposeRemind } from './remind-proposal.js';
+import { proposeTarget } from './target-proposal.js';
 import { type Proposal, refine } from './refining.js';
 import { lineOf, type Sentence, sentencesOf } from './sentences.js';
 import { settlePastForms } from './past-forms.js';

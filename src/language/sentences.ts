@@ -2,6 +2,9 @@
 import type { Piece, PieceOf } from './pieces.js';
 import type { Utterance } from './utterance.js';
 
+/** Patterns over a whole line look at no more than this many characters of it. */
+export const LINE_LIMIT = 300;
+
 export interface Sentence {
   /** Pieces [from, to) of the row. */
   readonly from: number;

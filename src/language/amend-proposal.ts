@@ -1,0 +1,214 @@
+/** Sentences that put an entry right. */
+import type { Draft } from './drafting.js';
+import { AMEND_CUE, amendRules } from './grammar/amend.js';
+import { wordAt } from './grammar/rule.js';
+import type { Piece, When } from './pieces.js';
+import type { Proposal } from './refining.js';
+import { LINE_LIMIT, plantsIn, type Sentence, textOf, trimmed } from './sentences.js';
+import type { Utterance } from './utterance.js';
+
+type Settable = 'count' | 'pots' | 'when' | 'place' | 'size' | 'plant' | 'celsius' | 'cutting' | 'medium';
+const SETTABLE: ReadonlySet<Piece['is']> = new Set<Settable>([
+  'count',
+  'pots',
+  'when',
+  'place',
+  'size',
+  'plant',
+  'celsius',
+  'cutting',
+  'medium',
+]);
+
+/** "Should be 5 not 4", "I meant Marble Wren", "rename X to Y". */
+export function proposeAmend(
+  sentence: Sentence,
+  utterance: Utterance,
+  hasAct: boolean,
+): Proposal | undefined {
+  const line = sentence.line.slice(0, LINE_LIMIT);
+  const { pieces } = sentence;
+  const not = pieces.findIndex(
+    (_, at) =>
+      at >= 0 &&
+      (wordAt(pieces, at) === 'not' ||
+        (wordAt(pieces, at) === 'instead' && wordAt(pieces, at + 1) === 'of')) &&
+      (SETTABLE.has(pieces[at + 1]?.is ?? 'word') ||
+        !/^(?:did|do|is|are|was|have|has|does|should|could|would)$/.test(wordAt(pieces, at - 1))),
+  );
+  const fits = amendRules.filter((rule) => rule.pattern.test(line) && (!rule.needsNot || not >= 0));
+  const copula = not > 0 && /\b(?:was|were|is|are|it's|that's)\b/.test(line) && contrasted(pieces, not);
+  if (fits.length === 0 && !copula) return undefined;
+  const rule =
+    fits.find(({ name }) => name === 'rename <plant> to <name>')?.name ?? fits[0]?.name ?? 'were <x> not <y>';
+  if (rule === 'rename <plant> to <name>') return proposeRename(sentence, utterance);
+  // "It was 28 in the greenhouse at midday": the weather of a place, not another number for a note.
+  if (
+    /^(?:it was|it is|it's|was|only|still)\b/.test(line) &&
+    not < 0 &&
+    plantsIn(pieces).length === 0 &&
+    pieces.some(({ is }) => is === 'place') &&
+    pieces.some(({ is }) => is === 'count' || is === 'celsius')
+  )
+    return undefined;
+  if (
+    /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
+    /\b(?:reckons?|says|said i|told me|thinks)\b/.test(line)
+  )
+    return undefined;
+  const strong =
+    AMEND_CUE.test(line) ||
+    /^(?:should|make that|amend|change|update|edit|recount|miscounted|mistyped|it|that|they|not|was|call that|i said|i put|i mistyped|i miscounted|wrong)\b/.test(
+      line,
+    ) ||
+    /\b(?:i meant|should have said|should (?:be|have been))\b/.test(line);
+  if (hasAct && !strong && !(not > 0 && /\b(?:was|were|should)\b/.test(line) && contrasted(pieces, not)))
+    return undefined;
+  const set: Record<string, unknown> = {};
+  const put = (piece: Piece | undefined, past = true): void => {
+    if (!piece) return;
+    switch (piece.is) {
+      case 'count':
+        if (piece.quantity.value !== undefined && !piece.quantity.vague)
+          set[
+            /\b(?:rooted|roots)\b/.test(line) && !/\b(?:cuttings|struck|took)\b/.test(line)
+              ? 'rooted'
+              : 'count'
+          ] ??= piece.quantity.value;
+        break;
+      case 'pots':
+        if (piece.pots !== undefined) set['pots'] ??= piece.pots;
+        break;
+      case 'when': {
+        const date = past ? piece.when.past : piece.when.future;
+        if (date !== undefined && date !== 'ask') set['date'] ??= date;
+        break;
+      }
+      case 'place':
+        set['place'] ??= piece.place;
+        break;
+      case 'size':
+        set['potSize'] ??= piece.size;
+        break;
+      case 'celsius':
+        set['celsius'] ??= piece.celsius;
+        break;
+      case 'cutting':
+        set['cutting'] ??= piece.cutting;
+        break;
+      case 'medium':
+        set['medium'] ??= piece.medium;
+        break;
+      case 'plant':
+        for (const [slot, value] of Object.entries(piece.plant)) set[slot] ??= value;
+        break;
+      default:
+    }
+  };
+  let plant: Draft['plant'];
+  let when: When | undefined;
+  if (not >= 0 && pieces.slice(not + 1).some((piece) => SETTABLE.has(piece.is))) {
+    const denied = pieces.slice(not + 1).find((piece) => SETTABLE.has(piece.is));
+    const wanted = [...pieces.slice(0, not)].reverse().find((piece) => piece.is === denied?.is);
+    const after = wanted
+      ? undefined
+      : pieces
+          .slice(pieces.indexOf(denied ?? (pieces[not] as Piece)) + 1)
+          .find((piece) => piece.is === denied?.is);
+    put(wanted ?? after);
+    if (denied?.is === 'plant') plant = denied.plant;
+    for (const piece of pieces) {
+      if (piece === wanted || piece === denied) continue;
+      if (piece.is === 'plant' && denied?.is !== 'plant') plant ??= piece.plant;
+      if (piece.is === 'when' && denied?.is !== 'when') when ??= piece.when;
+    }
+  } else {
+    const turn =
+      rule === 'I said <x> but it was <y>'
+        ? pieces.findIndex((_, at) => /^(?:but|and)$/.test(wordAt(pieces, at)))
+        : -1;
+    const cue = turn >= 0 ? turn + 1 : cueEnd(pieces);
+    if (cue < 0) return undefined;
+    const behind = pieces.slice(cue);
+    const told = behind.filter((piece) => SETTABLE.has(piece.is));
+    const onlyPlant = told.every(({ is }) => is === 'plant');
+    for (const piece of told) {
+      if (piece.is === 'plant' && !onlyPlant) plant ??= piece.plant;
+      else if (
+        turn >= 0 &&
+        piece.is === 'count' &&
+        pieces.slice(0, turn).some(({ is }) => is === 'pots') &&
+        piece.quantity.value !== undefined
+      )
+        set['pots'] = piece.quantity.value;
+      else put(piece);
+    }
+    for (const piece of pieces.slice(0, cue)) {
+      if (piece.is === 'plant') plant ??= piece.plant;
+      if (piece.is === 'when') when ??= piece.when;
+    }
+  }
+  if (Object.keys(set).length === 0) return undefined;
+  return {
+    kind: 'amend',
+    rule,
+    slots: { set },
+    draft: { ...(plant ? { plant } : {}), ...(when ? { when } : {}) },
+  };
+}
+
+/** A piece before "not" of the same kind as the one behind it. */
+function contrasted(pieces: readonly Piece[], not: number): boolean {
+  const denied = pieces.slice(not + 1, not + 4).find((piece) => SETTABLE.has(piece.is));
+  return denied !== undefined && pieces.slice(0, not).some((piece) => piece.is === denied.is);
+}
+
+/** The piece past the last word that announces the new value. */
+function cueEnd(pieces: readonly Piece[]): number {
+  let end = -1;
+  for (let at = 0; at < pieces.length; at++) {
+    const text = wordAt(pieces, at);
+    if (
+      /^(?:be|been|meant|mean|read|said|say|actually|really|correction|amend|to|was|were|mistyped|miscounted|last)$/.test(
+        text,
+      )
+    )
+      end = at + 1;
+    else if (/^(?:that|it)$/.test(text) && /^(?:make|call)$/.test(wordAt(pieces, at - 1))) end = at + 1;
+    else if (text === 'should' && end < 0) end = at + 1;
+    if (
+      end >= 0 &&
+      pieces.slice(end).some((piece) => SETTABLE.has(piece.is)) &&
+      !pieces.slice(end).some((_, n) => /^(?:be|been|to|meant|actually)$/.test(wordAt(pieces, end + n)))
+    )
+      return end;
+  }
+  return end;
+}
+
+function proposeRename(sentence: Sentence, utterance: Utterance): Proposal | undefined {
+  const { pieces } = sentence;
+  const plants = plantsIn(pieces);
+  const old = plants[0];
+  if (!old) return undefined;
+  const to = pieces.findIndex(
+    (piece, at) => piece.from >= old.to && /^(?:to|as|into)$/.test(wordAt(pieces, at)),
+  );
+  if (to < 0) return undefined;
+  const name = trimmed(textOf(pieces.slice(to + 1), utterance)).replace(/^(?:the|be) /i, '');
+  if (name === '') return undefined;
+  const known = pieces[to + 1];
+  const variety =
+    known?.is === 'plant' &&
+    pieces.length === to + 2 &&
+    known.plant.variety?.toLowerCase() === name.toLowerCase() &&
+    known.known
+      ? known.plant.variety
+      : name.replace(/(^|[\s-])(\p{Ll})/gu, (_, gap: string, letter: string) => gap + letter.toUpperCase());
+  return {
+    kind: 'amend',
+    rule: 'rename <plant> to <name>',
+    slots: { set: { variety } },
+    draft: { plant: old.plant },
+  };
+}

@@ -1,0 +1,68 @@
+/** A bare reply to a prompt, where the note is nothing else. */
+import type { AnswerValue } from '../ledger/entry.js';
+import { answerRules, bareQuantity } from './grammar/answer.js';
+import type { KnownBatch, Note } from './note.js';
+import type { Piece, When } from './pieces.js';
+import type { Proposal } from './refining.js';
+import { firstOf, plantsIn } from './sentences.js';
+
+/** A bare reply, where the note is nothing else. */
+export function proposeAnswer(line: string, pieces: readonly Piece[], note: Note): Proposal | undefined {
+  if (
+    line === '' ||
+    line.length > 80 ||
+    plantsIn(pieces).length > 0 ||
+    pieces.some(({ is }) => is === 'place' || is === 'size' || is === 'celsius')
+  )
+    return undefined;
+  const when = firstOf(pieces, 'when')?.when;
+  const rest = when === undefined ? line : lineWithoutTimes(line, when);
+  const batch = pendingBatch(note);
+  const propose = (value: AnswerValue | undefined, rule: string): Proposal => ({
+    kind: 'answer',
+    rule,
+    slots: { ...(value === undefined ? {} : { value }) },
+    draft: { ...(when ? { when } : {}), ...(batch ? { plant: { batch: batch.label } } : {}) },
+    ...(value === undefined ? { ask: 'value' } : {}),
+  });
+  const rule = answerRules.find(({ pattern }) => pattern.test(rest));
+  if (rule) return propose(rule.value, rule.name);
+  const quantity = bareQuantity(pieces);
+  if (!quantity) return undefined;
+  if (quantity.whole === 'all') return propose('all', 'all');
+  if (quantity.allBut !== undefined || quantity.half) {
+    const alive = batch?.count;
+    const value =
+      alive === undefined
+        ? undefined
+        : quantity.half
+          ? alive % 2 === 0
+            ? alive / 2
+            : undefined
+          : alive - (quantity.allBut ?? 0);
+    return propose(
+      value !== undefined && value >= 0 ? value : undefined,
+      quantity.half ? 'half of them' : 'all but <number>',
+    );
+  }
+  if (
+    quantity.more &&
+    batch?.rooted !== undefined &&
+    quantity.value !== undefined &&
+    note.context?.pending?.kind === 'check'
+  )
+    return propose(batch.rooted + quantity.value, '<number> more');
+  if (quantity.value !== undefined && !quantity.negative && !quantity.vague)
+    return propose(quantity.value === 0 ? 'none' : quantity.value, '<number>');
+  return note.context?.pending || quantity.vague ? propose(undefined, 'a vague number') : undefined;
+}
+
+function lineWithoutTimes(line: string, when: When): string {
+  return line.replace(when.words.toLowerCase().replace(/\s+/g, ' '), ' ').replace(/\s+/g, ' ').trim();
+}
+
+function pendingBatch(note: Note): KnownBatch | undefined {
+  const { batches = [], pending } = note.context ?? {};
+  if (pending?.batch !== undefined) return batches.find(({ label }) => label === pending.batch);
+  return pending && batches.length === 1 ? batches[0] : undefined;
+}

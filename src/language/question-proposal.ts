@@ -1,0 +1,112 @@
+/** Sentences that ask. */
+import { mergedPlants } from './drafting.js';
+import { OPENS_QUESTION, PREAMBLE, questionRules } from './grammar/question.js';
+import type { Piece } from './pieces.js';
+import type { Proposal } from './refining.js';
+import { firstOf, LINE_LIMIT, lineOf, plantsIn, type Sentence } from './sentences.js';
+import type { Utterance } from './utterance.js';
+
+/** Whether a sentence asks. */
+export function isQuestion({ asked, line }: Sentence): boolean {
+  const bare = line.replace(PREAMBLE, '');
+  return (
+    asked ||
+    OPENS_QUESTION.test(bare) ||
+    (OPENS_QUESTION.test(line) && !/^(?:what|how) (?:a|an|nice|lovely)\b/.test(line))
+  );
+}
+
+export function proposeQuestion(sentence: Sentence, utterance: Utterance): readonly Proposal[] | undefined {
+  const { pieces } = sentence;
+  const plants = plantsIn(pieces);
+  const place = firstOf(pieces, 'place')?.place;
+  const full = sentence.line.slice(0, LINE_LIMIT);
+  const bare = full.replace(PREAMBLE, '');
+  const lines = [bare, full, afterBreak(pieces, utterance)];
+  const asks = isQuestion(sentence);
+  for (const rule of questionRules) {
+    if (!asks && !rule.unmarked) continue;
+    if (
+      !asks &&
+      !/^(?:help|due today|<plant> status|history of <plant>|how many <plant>|strike rate of <plant>)$/.test(
+        rule.name,
+      )
+    )
+      continue;
+    if (
+      rule.needsPlant &&
+      plants.length === 0 &&
+      !(place && /^how|^what's up|^any/.test(bare)) &&
+      !/\b(?:cuttings|they|them|those|these|everything|plants|babies|batches|it)\b/.test(bare)
+    )
+      continue;
+    if (
+      !asks &&
+      plants.length === 0 &&
+      !/^(?:help|due today)$/.test(rule.name) &&
+      !/^(?:history|count|total|tally)/.test(bare)
+    )
+      continue;
+    if (
+      !asks &&
+      rule.name === 'history of <plant>' &&
+      !/\bhistory\b|^(?:log|diary|record|summary|recap)\b/.test(bare)
+    )
+      continue;
+    if (
+      !asks &&
+      rule.name === 'how many <plant>' &&
+      !/\b(?:count|total|tally)$|^(?:count|total|tally|number of|how many)/.test(bare)
+    )
+      continue;
+    if (
+      !asks &&
+      rule.name === 'strike rate of <plant>' &&
+      !/\b(?:strike rate|success rate|rooting rate|percentage|what %|percent)\b/.test(bare)
+    )
+      continue;
+    if (!lines.some((line) => rule.pattern.test(line))) continue;
+    if (/^(?:do|did) you remember when|^remember when/.test(full)) return [];
+    if (
+      /^(?:how are you|how's it going|how are things|how do you do|what do you think|what's up|who are you|is this thing on|are you there|you there|can you hear me|is anyone there|what's new|you ok|are you ok|hello is this|is it me)\b/.test(
+        bare,
+      ) &&
+      plants.length === 0
+    )
+      return [];
+    const when = firstOf(pieces, 'when')?.when;
+    const past =
+      /^(?:history|count|rate)$/.test(rule.topic) || (rule.topic === 'when' && /\bdid\b/.test(bare));
+    const span =
+      when && rule.topic !== 'when'
+        ? past && !/\bwill\b/.test(bare)
+          ? (when.past ?? when.future)
+          : (when.future ?? when.past)
+        : undefined;
+    const bounds =
+      span === undefined || span === 'ask'
+        ? {}
+        : typeof span === 'string'
+          ? { from: span, to: span }
+          : { from: span.from, to: span.to };
+    const slots = {
+      topic: rule.topic,
+      ...(place === undefined ? {} : { place }),
+      ...(/^(?:now|right now|tonight)$/.test(when?.words ?? '') ? {} : bounds),
+    };
+    const told = plants.length === 0 ? [undefined] : mergedPlants(pieces);
+    return told
+      .slice(0, 3)
+      .map((plant) => ({ kind: 'question', rule: rule.name, slots, draft: plant ? { plant } : {} }));
+  }
+  return asks ? [] : undefined;
+}
+
+function afterBreak(pieces: readonly Piece[], utterance: Utterance): string {
+  const at = pieces.findIndex((piece) => piece.is === 'break');
+  return at < 0
+    ? ''
+    : lineOf(pieces.slice(at + 1), utterance)
+        .slice(0, LINE_LIMIT)
+        .replace(PREAMBLE, '');
+}

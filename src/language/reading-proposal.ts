@@ -1,0 +1,65 @@
+/** Sentences that report a temperature. */
+import { wholeOf } from './clauses.js';
+import { type Draft, draftsOf } from './drafting.js';
+import { STRONG_CUE } from './grammar/reading.js';
+import type { Note } from './note.js';
+import type { PieceOf } from './pieces.js';
+import type { Proposal } from './refining.js';
+import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
+import { isAmerican } from './utterance.js';
+
+/** "Propagator at 20", "minus two last night": one entry a temperature. */
+export function proposeReading(sentence: Sentence, note: Note): readonly Proposal[] | undefined {
+  const { pieces } = sentence;
+  const line = sentence.line.slice(0, LINE_LIMIT);
+  if (
+    /\b(?:set|turned|turn|cranked|want|need|should|could|would|if|forecast|forecasts|going to|expecting|expected|tomorrow|tonight|will|says it'll|aim|aiming|until|when it|prefer|prefers|like it|likes|ideal|recommended|supposed|says to|thermostat|oven|bake|gas)\b/.test(
+      line,
+    )
+  )
+    return undefined;
+  const marked = pieces.filter((piece): piece is PieceOf<'celsius'> => piece.is === 'celsius');
+  const [draft = {}] = draftsOf(pieces, wholeOf(pieces));
+  const base: Draft = { ...(draft.when ? { when: draft.when } : {}) };
+  const place = draft.place ?? draft.fromPlace;
+  const slots = place === undefined ? {} : { place };
+  const propose = (celsius: number): Proposal => ({
+    kind: 'reading',
+    rule: '<place> at <celsius>',
+    slots: { celsius, ...slots },
+    draft: base,
+  });
+  if (marked.length > 0) {
+    const bare = /\b(?:min|max|minimum|maximum|low|high)\b/.test(line)
+      ? pieces.filter(
+          (piece): piece is PieceOf<'count'> => piece.is === 'count' && piece.quantity.value !== undefined,
+        )
+      : [];
+    return [...marked, ...bare]
+      .sort((a, b) => a.from - b.from)
+      .map((piece) =>
+        propose(piece.is === 'celsius' ? piece.celsius : degrees(piece.quantity.value ?? 0, note)),
+      );
+  }
+  if (plantsIn(pieces).length > 0 || !STRONG_CUE.test(line)) return undefined;
+  if (place === undefined && !/\b(?:temp|temperature|thermometer|min|max|minimum|maximum)\b/.test(line))
+    return undefined;
+  const counts = pieces.filter(
+    (piece): piece is PieceOf<'count'> =>
+      piece.is === 'count' && piece.quantity.value !== undefined && !piece.quantity.vague,
+  );
+  if (counts.length === 0 || counts.length > 2 || pieces.some(({ is }) => is === 'pots' || is === 'money'))
+    return undefined;
+  if (
+    /\b(?:cuttings|pots|plants|trays|people|minutes|hours|days|weeks|times|twice|o'clock|cats?|eggs?)\b/.test(
+      line,
+    )
+  )
+    return undefined;
+  return counts.map(({ quantity }) => propose(degrees(quantity.value ?? 0, note)));
+}
+
+/** A bare number in the grower's own scale; above 45 no bench is so warm but in °F. */
+function degrees(value: number, note: Note): number {
+  return isAmerican(note) || value > 45 ? Math.round((((value - 32) * 5) / 9) * 10) / 10 : value;
+}

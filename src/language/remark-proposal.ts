@@ -1,0 +1,60 @@
+/** What is left about a plant: an observation. */
+import { mergedPlants } from './drafting.js';
+import { IDLE, OBSERVED, OBSERVED_ALONE, STATIVE } from './grammar/remark.js';
+import { wordAt } from './grammar/rule.js';
+import type { Proposal } from './refining.js';
+import { firstOf, LINE_LIMIT, plantsIn, type Sentence, textOf } from './sentences.js';
+import type { Utterance } from './utterance.js';
+
+/** What is left about a plant: an observation. */
+export function proposeRemark(sentence: Sentence, utterance: Utterance): readonly Proposal[] | undefined {
+  const { pieces } = sentence;
+  const line = sentence.line.slice(0, LINE_LIMIT);
+  const plants = plantsIn(pieces);
+  if (IDLE.test(line) && !OBSERVED_ALONE.test(line)) return undefined;
+  const when = firstOf(pieces, 'when')?.when;
+  if (plants.length === 0) {
+    if (!OBSERVED_ALONE.test(line)) return undefined;
+    return [
+      {
+        kind: 'remark',
+        rule: '<observation>',
+        slots: { text: textOf(pieces, utterance, (piece) => piece.is === 'when') },
+        draft: when ? { when } : {},
+      },
+    ];
+  }
+  const stative = pieces.some(
+    (piece) => piece.is === 'word' && piece.verb !== undefined && STATIVE.test(piece.verb.lemma),
+  );
+  const others = pieces.filter(
+    (piece) => piece.is === 'word' && !/^(?:the|my|a|of|in|on|and|our|some|these|those)$/.test(piece.text),
+  ).length;
+  const behindLabel = pieces[0]?.is === 'plant' && pieces[0].plant.batch !== undefined;
+  if (others === 0) return undefined;
+  const counted = pieces.some(
+    (piece) => piece.is === 'count' && !piece.quantity.weak && !piece.quantity.vague,
+  );
+  const personal = /\b(?:i|i've|i'm|we|we've|my|me)\b/.test(line);
+  const seen = OBSERVED.test(line);
+  // An act that no rule knows must not pass for an observation.
+  if (pieces.some((piece) => piece.is === 'pots' || piece.is === 'size' || piece.is === 'medium'))
+    return undefined;
+  if (counted && !stative && !seen) return undefined;
+  if (!seen && !(stative && others >= 2 && !counted && !personal) && !(behindLabel && !counted))
+    return undefined;
+  if (personal && !stative && !OBSERVED_ALONE.test(line)) return undefined;
+  if (/\b(?:cuttings|cutting)\b/.test(line) && counted) return undefined;
+  const [first] = pieces;
+  const leading = first?.is === 'plant' || (wordAt(pieces, 0) === 'the' && pieces[1]?.is === 'plant');
+  const rest = leading ? pieces.slice(first?.is === 'plant' ? 1 : 2) : pieces;
+  const told = mergedPlants(pieces);
+  const text = told.length > 1 ? textOf(pieces, utterance) : textOf(rest, utterance);
+  if (text === '') return undefined;
+  return told.map((plant) => ({
+    kind: 'remark',
+    rule: '<plant> <observation>',
+    slots: { text },
+    draft: { plant, ...(when ? { when } : {}) },
+  }));
+}

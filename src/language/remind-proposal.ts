@@ -1,0 +1,183 @@
+/** Sentences that ask for a reminder, or tell an intention with its day. */
+import { addDays } from '../calendar/day.js';
+import { localDay, localTime } from '../calendar/zone.js';
+import { wholeOf } from './clauses.js';
+import { type Draft, draftsOf } from './drafting.js';
+import { findRemind } from './grammar/remind.js';
+import { wordAt } from './grammar/rule.js';
+import type { Note } from './note.js';
+import type { Piece, PieceOf, When } from './pieces.js';
+import type { Proposal } from './refining.js';
+import { LINE_LIMIT, type Sentence, textOf } from './sentences.js';
+import type { Utterance } from './utterance.js';
+
+/** A reminder and the part of the sentence before it. */
+export function proposeRemind(
+  sentence: Sentence,
+  utterance: Utterance,
+  note: Note,
+): { readonly proposals: readonly Proposal[]; readonly before: readonly Piece[] } | undefined {
+  const { pieces } = sentence;
+  const found = findRemind(pieces) ?? bareTomorrow(pieces);
+  if (!found) return undefined;
+  const line = sentence.line.slice(0, LINE_LIMIT);
+  const lead = pieces.slice(0, found.from);
+  const leadWords = lead.map((_, at) => wordAt(lead, at));
+  if (
+    leadWords.some((word) =>
+      /^(?:if|says|said|reckons|told|asked|thinks|would|wish|suggested|suggests|apparently|didn't|don't|not|never|might|could|forgot|haven't|wouldn't|forgotten|who|meant|supposed|used|advised|advises|recommends|says)$/.test(
+        word,
+      ),
+    ) &&
+    found.rule.beforeVerb
+  )
+    return undefined;
+  const bounds = clauseBounds(pieces, found.from);
+  const start = found.rule.beforeVerb ? bounds.from : Math.min(bounds.from, found.from);
+  const end = nextDoneClause(pieces, found.to);
+  const own = pieces.slice(start, end);
+  const times = own.filter((piece): piece is PieceOf<'when'> => piece.is === 'when').map(({ when }) => when);
+  const whenDay = times.find(({ future }) => future !== undefined);
+  const named = times.find((each) => each.time !== undefined)?.time;
+  // "Tonight at seven" is no morning.
+  const evening =
+    /\b(?:tonight|this evening|in the evening|after tea|after dinner|this afternoon|pm)\b/.test(line) &&
+    !/\b(?:am|morning)\b/.test(line);
+  const time =
+    named !== undefined && evening && named < '12:00'
+      ? `${String(Number(named.slice(0, 2)) + 12).padStart(2, '0')}${named.slice(2)}`
+      : named;
+  const matter = pieces.slice(found.to, end);
+  let text = textOf(stripLead(matter), utterance, (piece) => piece.is === 'when');
+  const askedFor = !found.rule.beforeVerb;
+  if (text === '')
+    text = textOf(
+      own.filter((_, n) => n + start < found.from),
+      utterance,
+      (piece) => piece.is === 'when',
+    );
+  text = text
+    .replace(
+      /^(?:to|about|that|for|i need to|i have to|i must|of|and|on|at|by|i should|me to|please|would you|will you|:)\s+/iu,
+      '',
+    )
+    .replace(
+      /[ ,](?:please|pls|would you|will you|thanks|ok|okay|could you|can you|on|at|by|in|for|from|to|before|around|about|until|till|and|or so|if i can)$/iu,
+      '',
+    );
+  if (text === '') return undefined;
+  const today = localDay(note.now, note.zone);
+  let when = whenDay;
+  if (when === undefined && time !== undefined) {
+    const passed = time <= localTime(note.now, note.zone);
+    const day = passed ? addDays(today, 1) : today;
+    when = { past: day, future: day, words: '' };
+  }
+  // An intention without a day is talk, unless it was asked to be kept.
+  if (!askedFor && when === undefined) return { proposals: [], before: pieces.slice(0, start) };
+  if (
+    !askedFor &&
+    when !== undefined &&
+    when.future === today &&
+    when.past === today &&
+    !/\b(?:later|tonight|this (?:evening|afternoon|arvo)|today|after (?:lunch|tea|work|dinner))\b/.test(line)
+  )
+    return { proposals: [], before: pieces.slice(0, start) };
+  const plants = draftsOf(own, wholeOf(own)).flatMap(({ plant }) => (plant ? [plant] : []));
+  const draft: Draft = {
+    ...(when ? { when } : {}),
+    ...(plants.length === 1 && plants[0] ? { plant: plants[0] } : {}),
+  };
+  return {
+    proposals: [
+      {
+        kind: 'remind',
+        rule: found.rule.name,
+        slots: { text, ...(time === undefined ? {} : { time }) },
+        draft,
+        future: true,
+      },
+    ],
+    before: pieces.slice(0, start),
+  };
+}
+
+function stripLead(pieces: readonly Piece[]): readonly Piece[] {
+  let at = 0;
+  while (
+    at < pieces.length &&
+    (pieces[at]?.is === 'when' ||
+      pieces[at]?.is === 'break' ||
+      /^(?:to|about|that|for|please|and|then|,|also|just|on|at|by)$/.test(wordAt(pieces, at)))
+  )
+    at++;
+  return pieces.slice(at);
+}
+
+function clauseBounds(pieces: readonly Piece[], at: number): { from: number } {
+  let from = at;
+  while (from > 0) {
+    const piece = pieces[from - 1];
+    if (piece?.is === 'break' || (piece?.is === 'word' && /^(?:and|but|then|so|or)$/.test(piece.text))) break;
+    from--;
+  }
+  return { from };
+}
+
+/** Where a clause of things done begins behind the reminder. */
+function nextDoneClause(pieces: readonly Piece[], from: number): number {
+  for (let at = from; at < pieces.length; at++) {
+    const piece = pieces[at];
+    const boundary =
+      piece?.is === 'break' || (piece?.is === 'word' && /^(?:and|but|then|so|because|as)$/.test(piece.text));
+    if (!boundary) continue;
+    for (let next = at + 1; next < Math.min(at + 5, pieces.length); next++) {
+      const word = pieces[next];
+      if (word?.is === 'break') break;
+      if (
+        word?.is === 'word' &&
+        word.verb?.form === 'past' &&
+        !/^(?:was|were|had|been|are|is|set|put|cut|has|have|rooted|potted|given|left)$/.test(word.text) &&
+        !/^(?:be|get|have)$/.test(wordAt(pieces, next - 1))
+      )
+        return at;
+      if (word?.is === 'word' && /^(?:be|been|get|getting|will|to)$/.test(word.text)) break;
+    }
+  }
+  return pieces.length;
+}
+
+const CHORES =
+  /^(?:pot|repot|mist|water|feed|take|strike|move|check|pinch|plant|vent|harden|shift|sell|cover|shade|bring|put|sow|prick|transplant|clean|order|dispatch|send|give|stop|look|open|close|uncover|start|finish|do|get|label|load|deliver|collect|buy|pick|stick|cut|book|ring|call)$/;
+
+/** "Tomorrow pot on Bitter Tom": a future day and the plain form of a chore. */
+function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
+  const when = pieces.findIndex((piece) => piece.is === 'when' && isFutureOnly(piece.when));
+  if (when < 0) return undefined;
+  for (let at = 0; at < pieces.length; at++) {
+    const piece = pieces[at];
+    if (piece?.is !== 'word' || !piece.verb) continue;
+    const open =
+      at === 0 ||
+      pieces[at - 1]?.is === 'when' ||
+      pieces[at - 1]?.is === 'break' ||
+      /^(?:and|then|please|to|job|jobs|plan)$/.test(wordAt(pieces, at - 1));
+    if (
+      open &&
+      wordAt(pieces, at + 1) !== 'note' &&
+      CHORES.test(piece.verb.lemma) &&
+      (piece.verb.form === 'base' || piece.verb.form === 'ing')
+    )
+      return { rule: { name: '<day>: <chore>', words: [], beforeVerb: true }, from: at, to: at };
+    if (piece.verb.form === 'past') return undefined;
+  }
+  return undefined;
+}
+
+export function isFutureOnly(when: When): boolean {
+  return (
+    /\b(?:tomorrow|next|coming|tonight|later|week today)\b|\bin (?:a|\w+) (?:day|days|week|weeks|fortnight|month|months|hour|hours)\b|\bweekend\b|\b(?:mon|tues|wednes|thurs|fri|satur|sun)day\b|\b(?:mon|tue|tues|wed|weds|thu|thur|thurs|fri|sat|sun)\b/i.test(
+      when.words,
+    ) && !/\b(?:last|gone|past|ago|yesterday)\b/i.test(when.words)
+  );
+}

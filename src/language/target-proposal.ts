@@ -1,0 +1,33 @@
+/** Sentences that say how many plants are wanted. */
+import { wholeOf } from './clauses.js';
+import { draftsOf } from './drafting.js';
+import { targetRules, wantsAnAct } from './grammar/target.js';
+import type { Proposal } from './refining.js';
+import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
+import type { Utterance } from './utterance.js';
+
+/** "I'd love forty Gone Paddling by June". */
+export function proposeTarget(
+  sentence: Sentence,
+  _utterance: Utterance,
+  hasAct: boolean,
+): readonly Proposal[] | undefined {
+  const line = sentence.line.slice(0, LINE_LIMIT);
+  const { pieces } = sentence;
+  const rule = targetRules.find(({ pattern }) => pattern.test(line));
+  if (!rule || plantsIn(pieces).length === 0) return undefined;
+  if (!pieces.some(({ is }) => is === 'count')) return undefined;
+  if (hasAct || wantsAnAct(pieces)) return undefined;
+  if (
+    /\b(?:don't|didn't|doesn't|won't|wouldn't|not|never|no longer|if|reckons?|thinks|used to|wanted to|says|said you)\b/.test(
+      line,
+    ) &&
+    !/\bnot (?:later|before|after) than\b/.test(line)
+  )
+    return undefined;
+  const drafts = draftsOf(pieces, wholeOf(pieces)).filter(
+    ({ plant, quantity }) => plant !== undefined && (quantity !== undefined || plantsIn(pieces).length === 1),
+  );
+  if (drafts.length === 0) return undefined;
+  return drafts.map((draft) => ({ kind: 'target', rule: rule.name, slots: {}, draft, future: true }));
+}
