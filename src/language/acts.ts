@@ -243,6 +243,11 @@ function withWhereTo(
     const places = pieces
       .slice(clause.from, clause.to)
       .flatMap((piece) => (piece.is === 'place' && piece.place !== draft.stands ? [piece] : []));
+    const moved =
+      draft.quantity?.whole || rule.name.startsWith('moved')
+        ? movedOn(pieces, clause, tokens, text, draft.stands)
+        : undefined;
+    if (moved) return { ...draft, ...moved };
     const inside = pieces
       .slice(clause.from, clause.to)
       .some((piece) => piece.is === 'word' && /^(?:indoors|inside)$/.test(piece.text));
@@ -268,6 +273,42 @@ function withWhereTo(
   if (!STANDS.has(kind) || draft.place !== undefined) return draft;
   const place = loosePlace(pieces, clause, tokens, text);
   return place === undefined || place === draft.fromPlace ? draft : { ...draft, place };
+}
+
+/** "Everything in the cold frame to the shed": where they stood before "to" is where they came from. */
+function movedOn(
+  pieces: readonly Piece[],
+  clause: Clause,
+  tokens: Utterance['tokens'],
+  text: string,
+  stands: string | undefined,
+): Pick<Draft, 'place' | 'fromPlace'> | undefined {
+  const from = clause.hit?.to ?? clause.from;
+  const at = pieces.findIndex(
+    (piece, n) =>
+      n >= from &&
+      n < clause.to &&
+      piece.is === 'place' &&
+      piece.place !== stands &&
+      /^(?:in|on|at|under|inside|by)$/.test(piece.prep ?? ''),
+  );
+  const stood = pieces[at];
+  if (stood?.is !== 'place') return undefined;
+  const to = pieces.findIndex(
+    (_, n) => n > at && n < clause.to && /^(?:to|into|onto)$/.test(wordAt(pieces, n)),
+  );
+  const outside = /^(?:outside|outdoors|indoors|inside|upstairs|downstairs)$/.exec(
+    wordAt(pieces, at + 1),
+  )?.[0];
+  if (to < 0 && outside !== undefined && wordAt(pieces, at + 2) !== 'the')
+    return { fromPlace: stood.place, place: outside };
+  if (to < 0) return undefined;
+  const reached = pieces.slice(to, to + 4).find((piece) => piece.is === 'place');
+  const place =
+    reached?.is === 'place'
+      ? reached.place
+      : loosePlace(pieces, { ...clause, from: to, hit: undefined }, tokens, text);
+  return place === undefined ? undefined : { fromPlace: stood.place, place };
 }
 
 /** The plant named last, which a pronoun or silence in what follows means. */

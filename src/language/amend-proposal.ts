@@ -2,8 +2,10 @@
 import type { Draft } from './drafting.js';
 import { AMEND_CUE, amendRules } from './grammar/amend.js';
 import { wordAt } from './grammar/rule.js';
+import type { Note } from './note.js';
 import type { Piece, When } from './pieces.js';
 import type { Proposal } from './refining.js';
+import { restatementIn } from './restatement.js';
 import { LINE_LIMIT, plantsIn, type Sentence, textOf, trimmed } from './sentences.js';
 import type { Utterance } from './utterance.js';
 
@@ -19,6 +21,31 @@ const SETTABLE: ReadonlySet<Piece['is']> = new Set<Settable>([
   'cutting',
   'medium',
 ]);
+
+/** "No, 3", "it was 6 pots": a whole sentence that says one thing again. */
+export function proposeRestatement(
+  { pieces }: Sentence,
+  utterance: Utterance,
+  note: Note,
+): Proposal | undefined {
+  const restated = restatementIn(pieces, note.context?.pending !== undefined);
+  if (!restated) return undefined;
+  const { plant, when } = restated;
+  let { set } = restated;
+  // "Grandads Elbow should be Grandad's Elbow": what was taken for a slip of the pen is the new name.
+  const [old, fresh] = plantsIn(pieces);
+  if (plant?.variety !== undefined && set['variety'] === plant.variety && old && fresh) {
+    const written = textOf([fresh], utterance);
+    if (written === textOf([old], utterance)) return undefined;
+    set = { variety: titled(written) };
+  }
+  return {
+    kind: 'amend',
+    rule: 'it was <value>',
+    slots: { set },
+    draft: { ...(plant ? { plant } : {}), ...(when ? { when } : {}) },
+  };
+}
 
 /** "Should be 5 not 4", "I meant Marble Wren", "rename X to Y". */
 export function proposeAmend(
@@ -69,7 +96,11 @@ export function proposeAmend(
     if (!piece) return;
     switch (piece.is) {
       case 'count':
-        if (piece.quantity.value !== undefined && !piece.quantity.vague)
+        if (
+          piece.quantity.value !== undefined &&
+          !piece.quantity.vague &&
+          !(piece.quantity.weak && piece.to - piece.from > 1)
+        )
           set[
             /\b(?:rooted|roots)\b/.test(line) && !/\b(?:cuttings|struck|took)\b/.test(line)
               ? 'rooted'
@@ -186,6 +217,9 @@ function cueEnd(pieces: readonly Piece[]): number {
   return end;
 }
 
+const titled = (name: string): string =>
+  name.replace(/(^|[\s-])(\p{Ll})/gu, (_, gap: string, letter: string) => gap + letter.toUpperCase());
+
 function proposeRename(sentence: Sentence, utterance: Utterance): Proposal | undefined {
   const { pieces } = sentence;
   const plants = plantsIn(pieces);
@@ -204,7 +238,7 @@ function proposeRename(sentence: Sentence, utterance: Utterance): Proposal | und
     known.plant.variety?.toLowerCase() === name.toLowerCase() &&
     known.known
       ? known.plant.variety
-      : name.replace(/(^|[\s-])(\p{Ll})/gu, (_, gap: string, letter: string) => gap + letter.toUpperCase());
+      : titled(name);
   return {
     kind: 'amend',
     rule: 'rename <plant> to <name>',

@@ -31,7 +31,8 @@ export function joinNewNames(
   for (let at = 0; at < pieces.length; at++) {
     const piece = pieces[at];
     if (!piece) continue;
-    const length = nameLength(pieces, tokens, at, result, capitals === 0);
+    const holding = nameHoldingCrop(pieces, tokens, at);
+    const length = holding > 0 ? holding : nameLength(pieces, tokens, at, result, capitals === 0);
     if (length === 0) {
       result.push(piece);
       continue;
@@ -115,6 +116,31 @@ function nameLength(
   if (unknown === length) return length > 1 || looksLikeCrop(wordAt(pieces, at)) ? length : 0;
   if (lower && (unknown > 0 || length >= 2)) return length;
   return 0;
+}
+
+/** "Rose Muffler dahlia": how many pieces of a name that itself holds a crop stand before the crop, else 0. */
+function nameHoldingCrop(pieces: readonly Piece[], tokens: readonly Token[], at: number): number {
+  let words = 0;
+  let held = 0;
+  let to = at;
+  for (; to < at + 5; to++) {
+    const piece = pieces[to];
+    if (isCrop(piece) && piece.to === piece.from + 1) {
+      held++;
+      continue;
+    }
+    if (piece?.is !== 'word') break;
+    const token = tokens[piece.from];
+    const isName =
+      token !== undefined &&
+      (token.capital || !isKnown(token.text)) &&
+      !NEVER.has(token.text) &&
+      piece.verb?.form !== 'past';
+    if (!isName) break;
+    words++;
+  }
+  const isBeforeCrop = isCrop(pieces[to - 1]) && held > 1;
+  return words > 0 && isBeforeCrop ? to - 1 - at : 0;
 }
 
 function isSentenceStart(tokens: readonly Token[], at: number): boolean {

@@ -149,7 +149,11 @@ function wholes(tokens: readonly Token[], at: number): FoundQuantity | undefined
   if (word === 'others' && first === 'the') return result({ whole: 'rest' }, the + 1);
   if (/^(?:remaining|other)$/.test(word)) {
     const found = numberAt(tokens, the + 1);
-    if (found) return result({ value: found.value }, found.to);
+    if (found)
+      return result(
+        { value: found.value, ...(text(tokens, the + 1) === 'one' ? { weak: true as const } : {}) },
+        found.to,
+      );
     if (word === 'remaining') return result({ whole: 'rest' }, the + 1);
     return undefined;
   }

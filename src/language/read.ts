@@ -11,7 +11,7 @@ import { joinNewNames } from './new-names.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import type { Piece } from './pieces.js';
 import { isQuestion, proposeQuestion } from './question-proposal.js';
-import { proposeAmend } from './amend-proposal.js';
+import { proposeAmend, proposeRestatement } from './amend-proposal.js';
 import { proposeAnswer } from './answer-proposal.js';
 import { proposeReading } from './reading-proposal.js';
 import { proposeRemark } from './remark-proposal.js';
@@ -110,7 +110,8 @@ function proposeSentence(
     sentence.asked,
   );
   const acts = proposeActs(corrected.pieces, earlier, utterance, note);
-  const amend = proposeAmend(sentence, utterance, acts.hits > 0);
+  const amend =
+    proposeRestatement(sentence, utterance, note) ?? proposeAmend(sentence, utterance, acts.hits > 0);
   if (amend) return [amend];
   const wanted = proposeTarget(corrected, utterance, acts.proposals.length > 0);
   if (wanted && wantsToHave(corrected.pieces)) return wanted;

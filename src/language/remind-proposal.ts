@@ -65,7 +65,9 @@ export function proposeRemind(
       /[ ,](?:please|pls|would you|will you|thanks|ok|okay|could you|can you|on|at|by|in|for|from|to|before|around|about|until|till|and|or so|if i can)$/iu,
       '',
     );
-  if (text === '') return undefined;
+  // "Remind me at the weekend", of nothing in particular.
+  const isBare = /^(?:me|us|please)?$/i.test(text);
+  if (isBare && !askedFor) return undefined;
   const today = localDay(note.now, note.zone);
   let when = whenDay;
   if (when === undefined && time !== undefined) {
@@ -93,9 +95,10 @@ export function proposeRemind(
       {
         kind: 'remind',
         rule: found.rule.name,
-        slots: { text, ...(time === undefined ? {} : { time }) },
+        slots: { ...(isBare ? {} : { text }), ...(time === undefined ? {} : { time }) },
         draft,
         future: true,
+        ...(isBare ? { ask: 'text' } : {}),
       },
     ],
     before: pieces.slice(0, start),

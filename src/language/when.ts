@@ -1,4 +1,6 @@
 /** Phrases of time as the reader uses them: where each stands among the tokens, and what it would mean. */
+import type { Day } from '../calendar/day.js';
+import { firstDay } from '../calendar/span.js';
 import { localDay, localTime } from '../calendar/zone.js';
 import { datesIn, type Moment, type Resolved } from './dates.js';
 import type { Note } from './note.js';
@@ -44,7 +46,7 @@ export function findWhens(
     if (from < 0 || to <= from) continue;
     if (/^half a? ?doz/.test(find.text.toLowerCase())) continue;
     if (isCounted(tokens, from, to, isName) || (!find.certain && !plausible(tokens, from, to))) continue;
-    const past = dayOf(find.past);
+    const past = done(dayOf(find.past), moment.today, find.text);
     const future = dayOf(find.future);
     finds.push({
       from,
@@ -81,6 +83,12 @@ function spelled(tokens: readonly Token[]): { text: string; starts: readonly num
 function dayOf(resolved: Resolved): When['past'] {
   if ('problem' in resolved) return 'ask';
   return 'date' in resolved ? resolved.date : resolved;
+}
+
+/** What was done lies in the past: a day to come is asked about, and "in ten days" tells how long it took. */
+function done(past: When['past'], today: Day, words: string): When['past'] {
+  if (past === undefined || past === 'ask' || firstDay(past) <= today) return past;
+  return /^(?:with)?in\b/i.test(words) ? undefined : 'ask';
 }
 
 /** Words that may be no time at all: taken only where something speaks for it. */

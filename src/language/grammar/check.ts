@@ -68,7 +68,8 @@ export const checkRules: readonly Rule[] = [
     kind: 'check',
     head: 'have~|get~|grow~|make~|show~|form~|with|develop~|push~|put~|throw~ .. roots|root',
     shape: 'subject',
-    unless: notAboutRoots,
+    // "Put them in the propagator to root" tells what for.
+    unless: (p, f, t) => notAboutRoots(p, f, t) || wordAt(p, t - 2) === 'to',
   },
   {
     name: '<count> showing roots',

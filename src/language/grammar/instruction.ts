@@ -31,6 +31,16 @@ const OPEN =
 const starts = (body: string): RegExp => new RegExp(`${OPEN}(?:${body})`);
 const plantOf = ({ plants }: InstructionWords): { plant?: Plant } => (plants[0] ? { plant: plants[0] } : {});
 
+const NUMBERS = 'a one two three four five six seven eight nine ten eleven twelve'.split(' ');
+
+function numberOf(word: string | undefined): number | undefined {
+  if (word === undefined) return undefined;
+  const at = NUMBERS.indexOf(word);
+  return at < 0 ? Number(word) : Math.max(1, at);
+}
+
+const singularOf = (crop: string): string => (/[^su]s$/.test(crop) ? crop.slice(0, -1) : crop);
+
 export const instructionRules: readonly InstructionRule[] = [
   {
     name: 'snooze <plant> until <day>',
@@ -76,6 +86,11 @@ export const instructionRules: readonly InstructionRule[] = [
           : undefined,
   },
   {
+    name: 'reminders off',
+    pattern: /^(?:all )?(?:reminders?|prompts?|messages|notifications|digests?) (off|stop)(?: please)?$/,
+    read: () => ({ kind: 'setDigest', at: 'off' }),
+  },
+  {
     name: 'digest off',
     pattern: starts(
       '(?:turn|switch|stop|no|kill|cancel|disable|drop) (?:off )?(?:the |my |sending )?(?:me )?(?:the )?(?:daily |morning )?(?:digest|round|summary|rounds|digests|briefing|daily)\\b.*',
@@ -92,7 +107,7 @@ export const instructionRules: readonly InstructionRule[] = [
   {
     name: 'last frost is <day>',
     pattern:
-      /^(?:(?:please|set|change|note|put|the|my|our|usual|average|normal|local|here|typical|make|usually|record|for|that|remember) )*(?:last|first|final|autumn|spring) frosts?(?: date| day)?(?: here| for us| for me| round here| around here| in this valley)?(?: (?:is|are|comes|usually|normally|on|to|at|around|about|will|was|falls|as|should|date|tends|be|=))+\b.*|^(?:set|change) (?:my |the |our )?(?:last|first) frost\b.*/,
+      /^(?:(?:please|set|change|note|put|the|my|our|usual|average|normal|local|here|typical|make|usually|record|for|that|remember) )*(?:last|first|final|autumn|spring) frosts?(?: date| day)?(?= (?:\d|jan|feb|mar|apr|may|june|july|aug|sep|oct|nov|dec|early|mid|late|the \d|end)).*$|^(?:(?:please|set|change|note|put|the|my|our|usual|average|normal|local|here|typical|make|usually|record|for|that|remember) )*(?:last|first|final|autumn|spring) frosts?(?: date| day)?(?: here| for us| for me| round here| around here| in this valley)?(?: (?:is|are|comes|usually|normally|on|to|at|around|about|will|was|falls|as|should|date|tends|be|=))+\b.*|^(?:set|change) (?:my |the |our )?(?:last|first) frost\b.*/,
     read: ({ line, monthDay }) =>
       monthDay === undefined || /\b(?:last night|this morning|was)\b/.test(line)
         ? undefined
@@ -178,6 +193,17 @@ export const instructionRules: readonly InstructionRule[] = [
     },
   },
   {
+    name: 'switch to the society bench',
+    pattern: starts('(?:switch|change|go|swap)(?: back| over)? to (?:the |my |our )?([^,]{2,40})$'),
+    read: ({ written, pieces }) => {
+      if (pieces.some(({ is }) => is !== 'word' && is !== 'place')) return undefined;
+      const name = /\bto (?:the |my |our )?([^,.]{2,40})[.!]?$/i.exec(written.trim())?.[1];
+      return name === undefined
+        ? undefined
+        : { kind: 'switchLedger', name: name.replace(/["']/g, ''), create: false };
+    },
+  },
+  {
     name: 'split <plant> into <counts>',
     pattern: starts('(?:split|divide|separate|break up|break)\\b.*'),
     read: (words) => {
@@ -214,13 +240,22 @@ export const instructionRules: readonly InstructionRule[] = [
   {
     name: '<crop> root in <days>',
     pattern:
-      /\b(?:usually|normally|always|generally|typically|tend to)? ?(?:roots?|take|takes|rooting)\b.*\b(?:in|within|takes?)\b.*\b(?:days|weeks)\b(?: to root)?/,
-    read: ({ line, plants, numbers }) => {
-      const crop = plants[0]?.crop;
-      if (crop === undefined || numbers.length < 2 || /\b(?:rooted|took|taken)\b/.test(line))
-        return undefined;
-      const unit = /\bweeks\b/.test(line) ? 7 : 1;
-      return { kind: 'teach', crop, daysToRoot: [(numbers[0] ?? 0) * unit, (numbers[1] ?? 0) * unit] };
+      /^(?:my |the |our )?(.{3,40}?)(?: cuttings)?(?: (?:usually|normally|always|generally|typically|tend to|should|will))* (?:roots?|takes?(?= .*\broot\b)) (?:here |for me )?(?:in |within |about |around |after |roughly )*(\d+|a|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: (?:to|or|and|-) (\d+|two|three|four|five|six|seven|eight|nine|ten|twelve))? (days?|weeks?|fortnight)(?: to root)?$/,
+    read: ({ line, plants }, match) => {
+      if (/\b(?:rooted|took|taken|remind|when|if)\b/.test(line)) return undefined;
+      const crop = plants[0] ? plants[0].crop : singularOf(match[1] ?? '');
+      const from = numberOf(match[2]);
+      if (crop === undefined || from === undefined) return undefined;
+      const days = match[4] === 'fortnight' ? 14 : match[4]?.startsWith('week') ? 7 : 1;
+      const to = numberOf(match[3]);
+      // One number is a middle, not a promise to the day.
+      const daysToRoot: readonly [number, number] =
+        to === undefined
+          ? [Math.round(from * days * 0.8), Math.round(from * days * 1.2)]
+          : [from * days, to * days];
+      return daysToRoot[0] > 0 && daysToRoot[0] < daysToRoot[1]
+        ? { kind: 'teach', crop, daysToRoot }
+        : undefined;
     },
   },
   {

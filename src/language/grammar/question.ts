@@ -90,6 +90,13 @@ export const questionRules: readonly QuestionRule[] = [
       /^(?:where|where's|wheres|which (?:bench|shelf|place|tunnel|house|frame|windowsill|tray|room|greenhouse|bed)|what (?:bench|shelf|place|tunnel) (?:is|are)|what have (?:i|we) done with|what did (?:i|we) do with|(?:have i|i've) lost track of|where abouts|whereabouts|what happened (?:to|with)|have you seen|has anyone seen|on what|in what|location of)\b/,
   },
   {
+    name: 'what have I got left',
+    topic: 'count',
+    unmarked: true,
+    pattern:
+      /^(?:what|what's|whats|what've)\b(?: do| have| is| am| i| we| got| had| still| alive| there)* (?:left|remaining|alive|got|in stock)(?: (?:over|now|alive|in all|altogether|of (?:them|it all)))*$/,
+  },
+  {
     name: 'what is in <place>',
     topic: 'where',
     unmarked: true,

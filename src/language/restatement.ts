@@ -1,0 +1,184 @@
+/** A whole sentence that says one thing again as it should have been: "no, 3", "it was 6 pots", "the ones I took on Monday were 14". */
+import { wordAt } from './grammar/rule.js';
+import type { Piece, PlantWords, When } from './pieces.js';
+
+/** What was restated, and of which entry. */
+export interface Restatement {
+  readonly set: Readonly<Record<string, unknown>>;
+  readonly plant?: PlantWords;
+  readonly when?: When;
+}
+
+/** Words of second thoughts; each is one way to begin, and several may follow each other. */
+const SECOND_THOUGHTS: readonly (readonly string[])[] = [
+  ['no', 'wait'], ['no', 'sorry'], ['no'], ['nope'], ['oops'], ['whoops'], ['sorry'], ['wait'], ['actually'], ['correction'],
+  ['hang', 'on'], ['hold', 'on'], ['i', 'mean'], ['i', 'meant'], ['my', 'mistake'], ['my', 'bad'], ['mistake'], ['typo'],
+  ['i', 'made', 'a', 'mistake'], ['i', 'got', 'that', 'wrong'], ['got', 'that', 'wrong'], ['that', 'was', 'wrong'], ["that's", 'wrong'],
+  ['tell', 'a', 'lie'], ['or', 'rather'], ['silly', 'me'],
+]; // prettier-ignore
+const FILLER = /^(?:oh|ah|ok|okay|right|so|and|but|well|damn|argh|please|hmm|hey|then|the)$/;
+const POLITE = /^(?:please|sorry|thanks|then|in|total|altogether|instead|actually|mate|ok|my|mistake)$/;
+const PRONOUN = /^(?:it|that|they|this|those|these)$/;
+const WAS = /^(?:was|were)$/;
+const BETWEEN =
+  /^(?:actually|really|only|just|all|in|fact|on|at|of|the|a|about|meant|to|be|with|into|it|was)$/;
+const NOUN = /^(?:cuttings|cutting|plants|them|of|struck|taken|pots|altogether)$/;
+const TAKEN = /^(?:take|strike|stick|pot|lose|sell|pinch|plant|move|give|get|do|root|cut)$/;
+
+/**
+ * What a whole sentence restates, undefined where it is anything else. `answering`: a prompt waits, so that a bare
+ * number is its answer.
+ */
+export function restatementIn(row: readonly Piece[], answering: boolean): Restatement | undefined {
+  const pieces = row.filter((piece) => !(piece.is === 'break' && !piece.hard));
+  let at = 0;
+  let doubted = false;
+  for (;;) {
+    const thought = SECOND_THOUGHTS.find((words) =>
+      words.every((word, n) => wordAt(pieces, at + n) === word),
+    );
+    if (thought) {
+      at += thought.length;
+      doubted = true;
+    } else if (wordAt(pieces, at) === 'wrong' && wordAt(pieces, at + 1) !== '') {
+      at += 2;
+      doubted = true;
+    } else if (FILLER.test(wordAt(pieces, at)) && pieces[at + 1]?.is !== 'plant') at++;
+    else break;
+  }
+  const subject = subjectAt(pieces, at);
+  const copula = copulaAt(pieces, subject?.to ?? at, doubted);
+  if (copula === undefined && (subject !== undefined || !doubted)) return undefined;
+  if (copula !== undefined && subject === undefined && !doubted) return undefined;
+  const value = valueAt(pieces, copula ?? at);
+  if (!value) return undefined;
+  const kinds = value.kinds;
+  const bare = subject === undefined && copula === undefined;
+  if (bare && answering && kinds.every((kind) => kind === 'count' || kind === 'plant')) return undefined;
+  if (!doubted && kinds.includes('place') && !value.denied) return undefined;
+  return {
+    set: value.set,
+    ...(subject?.plant ? { plant: subject.plant } : {}),
+    ...(value.denied?.is === 'plant' ? { plant: value.denied.plant } : {}),
+    ...(subject?.when ? { when: subject.when } : {}),
+  };
+}
+
+interface Subject {
+  readonly to: number;
+  readonly plant?: PlantWords;
+  readonly when?: When;
+}
+
+function subjectAt(pieces: readonly Piece[], from: number): Subject | undefined {
+  if (PRONOUN.test(wordAt(pieces, from)) && wordAt(pieces, from + 1) !== 'one') return { to: from + 1 };
+  let at = /^(?:the|my|that|those)$/.test(wordAt(pieces, from)) ? from + 1 : from;
+  if (/^(?:last|previous)$/.test(wordAt(pieces, at))) at++;
+  if (/^(?:one|entry|count|number|total|date|day|place|note|strike)$/.test(wordAt(pieces, at)))
+    return at > from ? { to: at + 1 } : undefined;
+  const named = pieces[at];
+  const plant = named?.is === 'plant' ? named.plant : undefined;
+  if (!plant && !/^(?:ones|batch|lot|cuttings)$/.test(wordAt(pieces, at))) return undefined;
+  at++;
+  if (/^(?:that|which)$/.test(wordAt(pieces, at))) at++;
+  // "… I took on 5 March", "… from Sunday": which entry is meant.
+  let when: When | undefined;
+  if (/^(?:i|we)$/.test(wordAt(pieces, at))) {
+    const verb = pieces[at + 1];
+    if (verb?.is !== 'word' || !verb.verb || !TAKEN.test(verb.verb.lemma)) return undefined;
+    at += 2;
+    if (/^(?:on|up|out|off)$/.test(wordAt(pieces, at)) && pieces[at + 1]?.is !== 'when') at++;
+  }
+  if (/^(?:from|of|on)$/.test(wordAt(pieces, at))) at++;
+  const day = pieces[at];
+  if (day?.is === 'when') {
+    when = day.when;
+    at++;
+  }
+  if (!plant && !when) return undefined;
+  return { to: at, ...(plant ? { plant } : {}), ...(when ? { when } : {}) };
+}
+
+/** Past the words that set subject and value equal; a present tense only after second thoughts. */
+function copulaAt(pieces: readonly Piece[], at: number, doubted: boolean): number | undefined {
+  const word = wordAt(pieces, at);
+  const next = wordAt(pieces, at + 1);
+  if (WAS.test(word)) return at + 1;
+  if (/^(?:should|shd|ought)$/.test(word) && /^(?:be|read|say|to)$/.test(next)) return at + 2;
+  if (word === 'should' && next === 'have') return at + 3;
+  if (doubted && /^(?:is|are|it's|that's|they're)$/.test(word)) return at + 1;
+  return undefined;
+}
+
+interface Value {
+  readonly set: Readonly<Record<string, unknown>>;
+  readonly kinds: readonly Piece['is'][];
+  readonly denied?: Piece;
+}
+
+/** The value to the end of the sentence, and the one denied beside it. */
+function valueAt(pieces: readonly Piece[], from: number): Value | undefined {
+  const set: Record<string, unknown> = {};
+  const kinds: Piece['is'][] = [];
+  let denied: Piece | undefined;
+  for (let at = from; at < pieces.length; at++) {
+    const piece = pieces[at];
+    if (!piece) break;
+    if (piece.is === 'word') {
+      const { text } = piece;
+      if (/^(?:not|instead)$/.test(text)) {
+        at++;
+        if (/^(?:of|in|on|the|at)$/.test(wordAt(pieces, at))) at++;
+        if (wordAt(pieces, at) === 'the') at++;
+        denied = pieces[at];
+        if (!denied || denied.is === 'word') return undefined;
+        continue;
+      }
+      if (
+        kinds.length === 0
+          ? BETWEEN.test(text)
+          : NOUN.test(text) || POLITE.test(text) || /^(?:in|on|at|the)$/.test(text)
+      )
+        continue;
+      return undefined;
+    }
+    const slots = slotsOf(piece);
+    if (!slots || Object.keys(slots).some((slot) => slot in set)) return undefined;
+    Object.assign(set, slots);
+    kinds.push(piece.is);
+  }
+  if (kinds.length === 0) return undefined;
+  if (denied && !kinds.includes(denied.is)) return undefined;
+  return { set, kinds, ...(denied ? { denied } : {}) };
+}
+
+function slotsOf(piece: Piece): Readonly<Record<string, unknown>> | undefined {
+  switch (piece.is) {
+    case 'count': {
+      const { value, vague, negative, allBut, outOf, more, weak } = piece.quantity;
+      // "The other one" counts nothing.
+      if (weak && piece.to - piece.from > 1) return undefined;
+      const exact =
+        value !== undefined && !vague && !negative && !more && allBut === undefined && outOf === undefined;
+      return exact && value > 0 ? { count: value } : undefined;
+    }
+    case 'pots':
+      return piece.pots === undefined || piece.vague ? undefined : { pots: piece.pots };
+    case 'when':
+      return piece.when.past === undefined || piece.when.past === 'ask'
+        ? undefined
+        : { date: piece.when.past };
+    case 'place':
+      return { place: piece.place };
+    case 'size':
+      return { potSize: piece.size };
+    case 'cutting':
+      return { cutting: piece.cutting };
+    case 'medium':
+      return { medium: piece.medium };
+    case 'plant':
+      return { ...piece.plant };
+    default:
+      return undefined;
+  }
+}
