@@ -32,6 +32,7 @@ const mayImport: Record<string, readonly string[]> = {
 const onlyImporter: Record<string, string> = {
   luxon: 'calendar/zone.ts',
   'better-sqlite3': 'ledger/database.ts',
+  'better-sqlite3-node20': 'ledger/database.ts',
   'chrono-node': 'language/dates.ts',
   'date-holidays': 'calendar/holidays.ts',
   grammy: 'channels/telegram.ts',

@@ -1,5 +1,8 @@
 /** The ledger's SQLite file, opened safely; the only file that knows better-sqlite3, and a narrow view of it. */
-import SqliteDatabase from 'better-sqlite3';
+import { createRequire } from 'node:module';
+import type SqliteDatabase from 'better-sqlite3';
+
+const require = createRequire(import.meta.url);
 
 export type SqlValue = string | number | bigint | Uint8Array | null;
 export type Row = Record<string, SqlValue>;
@@ -45,13 +48,35 @@ export class LedgerFault extends Error {
   }
 }
 
+let loaded: typeof SqliteDatabase | undefined;
+
+/**
+ * The library itself; a bench measures against it bare. Its version 13 needs Node-API 10 (Node 22.14) and crashes without;
+ * its version 12 is aborted by Node from 24.19 on, as soon as a statement is collected (WiseLibs/better-sqlite3, issue
+ * 1515). So each Node gets the one that it can run. Throws `LedgerFault` where that is not built.
+ */
+export function sqliteLibrary(): typeof SqliteDatabase {
+  try {
+    loaded ??= (
+      Number(process.versions.napi) >= 10 ? require('better-sqlite3') : require('better-sqlite3-node20')
+    ) as typeof SqliteDatabase;
+    return loaded;
+  } catch (error) {
+    throw new LedgerFault(
+      'broken',
+      `SQLite cannot be loaded (${(error as NodeJS.ErrnoException).code}): run npm ci again; where there is none ready-built it needs python3, make and g++.`,
+      { cause: error },
+    );
+  }
+}
+
 /** In memory where `path` is `:memory:`. Throws `LedgerFault`. */
 export function openDatabase(
   path: string,
   { mode, waitMs = 5_000, journal = 'ahead' }: OpenMode = { mode: 'write' },
 ): Database {
   return naming(path, () => {
-    const sqlite = new SqliteDatabase(path, {
+    const sqlite = new (sqliteLibrary())(path, {
       timeout: waitMs,
       readonly: mode === 'read',
       fileMustExist: mode === 'read',
@@ -139,7 +164,7 @@ function naming<T>(path: string, work: () => T): T {
   try {
     return work();
   } catch (error) {
-    if (!(error instanceof SqliteDatabase.SqliteError)) throw error;
+    if (!(error instanceof sqliteLibrary().SqliteError)) throw error;
     const [, kind, advice] = faultKinds.find(([prefix]) => error.code.startsWith(prefix)) ?? [];
     if (!kind) throw error;
     throw new LedgerFault(kind, `The ledger ${path}: ${advice} (${error.code}).`, { cause: error });

@@ -1,9 +1,8 @@
 /** What is due among a million promised notices, beside the same question put to SQLite bare. */
-import SqliteDatabase from 'better-sqlite3';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { openDatabase } from '../../ledger/database.js';
+import { openDatabase, sqliteLibrary } from '../../ledger/database.js';
 import { migrate } from '../../ledger/migrations.js';
 import { Outbox } from '../../post/outbox.js';
 import { type Measurement, median, timeEach } from './measurement.js';
@@ -28,7 +27,7 @@ export async function dueNotices(): Promise<readonly Measurement[]> {
     const busy = ['telegram:1', 'telegram:2', 'telegram:3'];
     const ours = median(timeEach(RUNS, () => void outbox.due('telegram', 'notice', NOTICES, busy, 100)));
     database.close();
-    const bare = new SqliteDatabase(path, { readonly: true });
+    const bare = new (sqliteLibrary())(path, { readonly: true });
     const query = bare.prepare(
       "SELECT seq, key, chat, body FROM outbox WHERE settled_at IS NULL AND kind = 'notice' AND due_at <= ? ORDER BY due_at, seq LIMIT 100",
     );
