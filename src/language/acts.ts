@@ -283,7 +283,7 @@ function movedOn(
   text: string,
   stands: string | undefined,
 ): Pick<Draft, 'place' | 'fromPlace'> | undefined {
-  const from = clause.hit?.to ?? clause.from;
+  const from = clause.subjectFirst ? clause.from : (clause.hit?.to ?? clause.from);
   const at = pieces.findIndex(
     (piece, n) =>
       n >= from &&

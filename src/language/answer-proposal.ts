@@ -22,7 +22,7 @@ export function proposeAnswer(line: string, pieces: readonly Piece[], note: Note
     kind: 'answer',
     rule,
     slots: { ...(value === undefined ? {} : { value }) },
-    draft: { ...(when ? { when } : {}), ...(batch ? { plant: { batch: batch.label } } : {}) },
+    draft: { ...(when ? { when } : {}) },
     ...(value === undefined ? { ask: 'value' } : {}),
   });
   const rule = answerRules.find(({ pattern }) => pattern.test(rest));

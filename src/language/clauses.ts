@@ -145,6 +145,7 @@ function cutBetween(pieces: readonly Piece[], before: Hit, next: Hit, _subjectFi
 /** Where the words that lead up to a head begin: its auxiliaries, and for a head that follows its subject, that subject. */
 function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
   let at = hit.from;
+  let pronoun = false;
   const skipLead = (): void => {
     while (at > low) {
       const piece = pieces[at - 1];
@@ -155,6 +156,11 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
         break;
       if (isCut(pieces, at - 1)) break;
       at--;
+      // "Binned two Ember Fox they went mouldy": they are the subject.
+      if (/^(?:they|it)$/.test(piece.text)) {
+        pronoun = true;
+        break;
+      }
     }
   };
   skipLead();
@@ -163,6 +169,7 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
     if (pieces[at - 1]?.is === 'when' && at - 1 > low && isBoundary(pieces[at - 2])) at--;
     return boundaryBefore(pieces, low, at);
   }
+  if (pronoun) return boundaryBefore(pieces, low, at);
   let plant = false;
   let count = false;
   while (at > low) {

@@ -71,7 +71,13 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
       if (group.plant === undefined) {
         setPlant(group, piece);
         if (article && group.quantity === undefined) group.quantity = { value: 1 };
-      } else if (joins(group.plant, piece.plant, pieces, at)) {
+      } else if (
+        joins(group.plant, piece.plant, pieces, at) ||
+        (group.plant.crop === undefined &&
+          piece.plant.crop !== undefined &&
+          piece.plant.variety === undefined &&
+          definesCrop(pieces, at))
+      ) {
         group.plant = { ...group.plant, ...piece.plant };
       } else if (!samePlant(group.plant, piece.plant)) {
         groups.push(article ? { quantity: { value: 1 } } : {});
@@ -295,7 +301,7 @@ function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at: numbe
     if (piece?.is === 'break' && /^[,(:-]$/.test(piece.mark)) continue;
     if (
       piece?.is === 'word' &&
-      /^(?:the|called|named|labelled|she|he|they|calls|stock|plant|cuttings|my|new|of|a|variety|plants|from)$/.test(
+      /^(?:the|called|named|labelled|she|he|they|calls|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's)$/.test(
         piece.text,
       )
     )
@@ -303,6 +309,17 @@ function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at: numbe
     return false;
   }
   return false;
+}
+
+/** "Sad Trombone, it's a coleus", "which is a dahlia": the crop of the plant named before. */
+function definesCrop(pieces: readonly Piece[], at: number): boolean {
+  const before = /^(?:a|an)$/.test(wordAt(pieces, at - 1)) ? at - 2 : at - 1;
+  const word = wordAt(pieces, before);
+  return (
+    /^(?:it's|its|that's|they're|which's)$/.test(word) ||
+    (/^(?:is|are|being)$/.test(word) &&
+      /^(?:it|that|which|they|these|those)$/.test(wordAt(pieces, before - 1)))
+  );
 }
 
 function leadsToPlant(pieces: readonly Piece[], at: number, end: number): boolean {
@@ -318,6 +335,9 @@ function leadsToPlant(pieces: readonly Piece[], at: number, end: number): boolea
 }
 
 function slotOf(piece: Piece, group: Loose, note: (slot: keyof Draft) => void): void {
+  // "In the ground, bottom garden": the ground is anywhere.
+  if (piece.is === 'place' && group.place !== undefined && /^(?:open )?ground$/.test(group.place))
+    delete group.place;
   const put = <Slot extends keyof Draft>(slot: Slot, value: Draft[Slot]): void => {
     if (group[slot] === undefined) {
       (group as Record<string, unknown>)[slot] = value;

@@ -31,13 +31,14 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     for (let at = clause.from; at < hit.from; at++)
       if (
         /^(?:and|but|so|then)$/.test(wordAt(pieces, at)) &&
-        pieces
-          .slice(clause.from, at)
-          .some(
-            (piece, n) =>
-              /^(?:forgot|forgotten|didn't|said|told|asked)$/.test(wordAt(pieces, clause.from + n)) &&
-              piece.is === 'word',
-          )
+        ((wordAt(pieces, at) === 'but' && /^(?:i|we)$/.test(wordAt(pieces, at + 1))) ||
+          pieces
+            .slice(clause.from, at)
+            .some(
+              (piece, n) =>
+                /^(?:forgot|forgotten|didn't|said|told|asked)$/.test(wordAt(pieces, clause.from + n)) &&
+                piece.is === 'word',
+            ))
       )
         start = at + 1;
   for (let at = start; at < hit.from; at++) {

@@ -4,6 +4,8 @@
 const INVISIBLE = /[\p{Cf}\p{Variation_Selector}\p{Me}]/gu;
 const FRACTIONS: Readonly<Record<string, string>> = { '½': '.5', '¼': '.25', '¾': '.75' };
 
+const PICTOGRAPHS = /[\p{Extended_Pictographic}\p{Regional_Indicator}\p{Emoji_Modifier}]+/gu;
+
 /** Thumbs and ticks that answer a prompt by themselves; any other pictograph is a pause. */
 const ANSWERING: ReadonlyMap<string, string> = new Map([
   ['👍', 'yes'],
@@ -44,6 +46,10 @@ export function normalise(text: string): string {
     )
     .replace(/\u2212(?=\d)/gu, '-')
     .replace(/[→⇒➔➜➡►▶]/gu, ' -> ')
-    .replace(/[\p{Extended_Pictographic}\p{Regional_Indicator}\p{Emoji_Modifier}]+/gu, ' . ')
+    .replace(PICTOGRAPHS, (_, at: number, whole: string) => {
+      // What goes on in lower case goes on in the same breath.
+      const next = whole.slice(at).replace(PICTOGRAPHS, '').trimStart();
+      return /^\p{Ll}/u.test(next) ? ' , ' : ' . ';
+    })
     .trim();
 }

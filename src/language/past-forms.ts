@@ -15,6 +15,13 @@ export function settlePastForms(pieces: readonly Piece[]): readonly Piece[] {
     const to = wordAt(pieces, before);
     if (to === 'did' && piece.verb.form === 'base')
       return { ...piece, verb: { lemma: piece.verb.lemma, form: 'past' as const } };
+    // "I'm after bringing them in": just done.
+    if (
+      to === 'after' &&
+      piece.verb.form === 'ing' &&
+      /^(?:i'm|we're|i've|am|are|is|was|he's|she's|just|only)$/.test(wordAt(pieces, before - 1))
+    )
+      return { ...piece, verb: { lemma: piece.verb.lemma, form: 'past' as const } };
     if (to !== 'to' && !(to === 'up' && piece.verb.form === 'ing')) return piece;
     before--;
     while (ON_THE_WAY.test(wordAt(pieces, before)) && at - before < 7) before--;

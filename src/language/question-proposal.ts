@@ -12,6 +12,13 @@ export function isQuestion({ asked, line }: Sentence): boolean {
   return (
     asked ||
     OPENS_QUESTION.test(bare) ||
+    // "Would you ever tell me when I took them": what is told of is asked.
+    (bare !== line &&
+      /\b(?:tell|inform|know|advise|say|remind|wonder|wondering|forget|forgot|forgotten|remember|let me know)\b/.test(
+        line.slice(0, line.length - bare.length),
+      ) &&
+      /^(?:when|what|where|how|which|who)\b/.test(bare)) ||
+    /\bhow (?:many|much|long)\b.*\bplease (?:tell|say|advise|inform)\b/.test(line) ||
     (OPENS_QUESTION.test(line) && !/^(?:what|how) (?:a|an|nice|lovely)\b/.test(line))
   );
 }
@@ -22,7 +29,7 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
   const place = firstOf(pieces, 'place')?.place;
   const full = sentence.line.slice(0, LINE_LIMIT);
   const bare = full.replace(PREAMBLE, '');
-  const lines = [bare, full, afterBreak(pieces, utterance)];
+  const lines = [bare, full, ...partsOf(pieces, utterance)];
   const asks = isQuestion(sentence);
   for (const rule of questionRules) {
     if (!asks && !rule.unmarked) continue;
@@ -102,11 +109,15 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
   return asks ? [] : undefined;
 }
 
-function afterBreak(pieces: readonly Piece[], utterance: Utterance): string {
-  const at = pieces.findIndex((piece) => piece.is === 'break');
-  return at < 0
-    ? ''
-    : lineOf(pieces.slice(at + 1), utterance)
-        .slice(0, LINE_LIMIT)
-        .replace(PREAMBLE, '');
+/** What stands behind each break ("right then, kettle's on - anything due?"), the last first. */
+function partsOf(pieces: readonly Piece[], utterance: Utterance): readonly string[] {
+  const parts: string[] = [];
+  for (let at = pieces.length - 1; at >= 0 && parts.length < 4; at--)
+    if (pieces[at]?.is === 'break')
+      parts.push(
+        lineOf(pieces.slice(at + 1), utterance)
+          .slice(0, LINE_LIMIT)
+          .replace(PREAMBLE, ''),
+      );
+  return parts;
 }

@@ -41,6 +41,17 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
         propose(piece.is === 'celsius' ? piece.celsius : degrees(piece.quantity.value ?? 0, note)),
       );
   }
+  // "Prop 21": a place, a number, and nothing else.
+  const [first, second, third] = pieces.filter(({ is }) => is !== 'break' && is !== 'when');
+  if (
+    first?.is === 'place' &&
+    first.prep === undefined &&
+    second?.is === 'count' &&
+    second.quantity.value !== undefined &&
+    !second.quantity.weak &&
+    third === undefined
+  )
+    return [propose(degrees(second.quantity.value, note))];
   if (plantsIn(pieces).length > 0 || !STRONG_CUE.test(line)) return undefined;
   if (place === undefined && !/\b(?:temp|temperature|thermometer|min|max|minimum|maximum)\b/.test(line))
     return undefined;

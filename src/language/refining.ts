@@ -126,7 +126,6 @@ function placePlant(
   asks: Omit<Ask, 'entry'>[],
 ): KnownBatch | undefined {
   const { kind, draft } = proposal;
-  if (kind === 'answer' && draft.plant?.batch !== undefined) say('batch', draft.plant.batch, 'assumed');
   if (kind === 'reading' || kind === 'undo' || kind === 'answer') return undefined;
   const words = draft.plant ?? proposal.carried;
   const source: Source = draft.plant ? 'said' : 'assumed';

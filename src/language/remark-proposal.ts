@@ -41,6 +41,8 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
   if (pieces.some((piece) => piece.is === 'pots' || piece.is === 'size' || piece.is === 'medium'))
     return undefined;
   if (counted && !stative && !seen) return undefined;
+  const [opening] = pieces;
+  if (counted && opening?.is === 'word' && opening.verb?.form === 'past') return undefined;
   if (!seen && !(stative && others >= 2 && !counted && !personal) && !(behindLabel && !counted))
     return undefined;
   if (personal && !stative && !OBSERVED_ALONE.test(line)) return undefined;

@@ -25,6 +25,15 @@ const text = (tokens: readonly Token[], at: number): string => tokens[at]?.text 
 
 /** The size that begins at token `at`: "9cm", "3 inch pots", "2L", "72-cell tray", `4"`, "half litre". */
 export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefined {
+  // "A gallon pot", "quart tubs": one of them.
+  if (
+    /^(?:gallon|quart|litre|liter|pint)$/.test(text(tokens, at)) &&
+    CONTAINERS.has(text(tokens, at + 1)) &&
+    tokens[at - 1]?.is !== 'number'
+  )
+    return text(tokens, at) === 'pint'
+      ? undefined
+      : withContainer(tokens, `1${UNITS[text(tokens, at)]}`, at + 1);
   const halfLitre = text(tokens, at) === 'half' && /^(?:litre|liter|l)$/.test(text(tokens, at + 1));
   if (halfLitre) return withContainer(tokens, '0.5l', at + 2);
   // "Into gallons", "one-litre" without its one, "in 84s".

@@ -17,7 +17,8 @@ export function proposeTarget(
   const rule = targetRules.find(({ pattern }) => pattern.test(line));
   if (!rule || plantsIn(pieces).length === 0) return undefined;
   if (!pieces.some(({ is }) => is === 'count')) return undefined;
-  if (hasAct || wantsAnAct(pieces)) return undefined;
+  if (hasAct || wantsAnAct(pieces) || /\bfor (?:the )?(?:want|need|lack) of\b|\bafter all\b/.test(line))
+    return undefined;
   if (
     /\b(?:don't|didn't|doesn't|won't|wouldn't|not|never|no longer|if|reckons?|thinks|used to|wanted to|says|said you)\b/.test(
       line,

@@ -242,7 +242,12 @@ function namedNames(
   claim: (piece: Piece) => boolean,
 ): void {
   for (let at = 1; at < tokens.length; at++) {
-    if (!/^(?:called|named|labelled|labeled|calls|christened|titled)$/.test(word(tokens, at))) continue;
+    const isNamed =
+      /^(?:called|named|labelled|labeled|calls|christened|titled)$/.test(word(tokens, at)) ||
+      (/^(?:is|was)$/.test(word(tokens, at)) && word(tokens, at - 1) === 'name') ||
+      /^(?:name's)$/.test(word(tokens, at)) ||
+      (word(tokens, at) === 'of' && word(tokens, at - 1) === 'name');
+    if (!isNamed) continue;
     let start = at + 1;
     while (/^(?:the|it|them|this|"|')$/.test(word(tokens, start))) start++;
     const capital = tokens[start]?.capital === true;
@@ -433,9 +438,17 @@ function row(tokens: readonly Token[], owner: readonly (Piece | undefined)[]): r
     if (token.raw === '.' && tokens[at]?.raw === '.' && tokens[at]?.glued) {
       while (tokens[at]?.raw === '.' && tokens[at]?.glued) at++;
       pieces.push({ is: 'break', hard: false, mark: ',', from: at - 1, to: at });
+    } else if (
+      token.raw === '.' &&
+      /^(?:nos|no|approx|qty|pcs|var|cv)$/.test(tokens[at - 2]?.text ?? '') &&
+      token.glued &&
+      tokens[at - 3]?.is === 'number'
+    ) {
+      // "12 nos." counts, and goes on.
     } else if (token.is === 'line' || HARD.has(token.raw))
       pieces.push({ is: 'break', hard: true, mark: token.raw, ...run });
-    else if (SOFT.has(token.raw)) pieces.push({ is: 'break', hard: false, mark: token.raw, ...run });
+    else if (token.is === 'mark' && SOFT.has(token.raw))
+      pieces.push({ is: 'break', hard: false, mark: token.raw, ...run });
     else if (token.is === 'mark') continue;
     else {
       const verb = verbSense(token.text);

@@ -28,7 +28,7 @@ export const answerRules: readonly AnswerRule[] = [
     name: 'none',
     value: 'none',
     pattern: whole(
-      'none|none of (?:them|em|it|those)|zero|zilch|nil|nada|nought|0|not (?:a single|one|any)(?: (?:one|root|of them|of em))?|nothing|nowt|no one|not a sausage|not a one|zip|bugger all|sod all|neither|no roots|none at all|nothing doing|not one of them',
+      'none|none of (?:them|em|it|those)|zero|zilch|nil|nada|nought|0|not (?:a single|one|any)(?: (?:one|root|of them|of em))?|nothing|nowt|no one|not a sausage|not a one|zip|bugger all|sod all|neither|no roots|none at all|nothing doing|not one of them|divil a (?:one|bit|root)|not a whit|never a one',
     ),
   },
   {

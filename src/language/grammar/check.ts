@@ -175,6 +175,17 @@ export const checkRules: readonly Rule[] = [
     },
   },
   {
+    name: 'pulled: <count> checked',
+    kind: 'aside',
+    head: 'check~past|inspected',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 4, 'count', 'pots') &&
+      endsAt(p, t) &&
+      p.slice(t).some(({ is }) => is === 'count') &&
+      !/^(?:i|we|have|i've)$/.test(wordAt(p, f - 1)),
+  },
+  {
     name: 'checked <plant>',
     kind: 'check',
     head: 'check~|inspect~past',

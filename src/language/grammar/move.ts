@@ -12,7 +12,8 @@ const plantLike = (pieces: readonly Piece[], from: number, to: number): boolean 
     precedes(pieces, from, 8, 'plant', 'count')) &&
   toPlace(pieces, from, to);
 const standing = (pieces: readonly Piece[], from: number, to: number): boolean =>
-  precedes(pieces, from, 8, 'plant') &&
+  (precedes(pieces, from, 8, 'plant') ||
+    pieces.slice(0, from).some((piece) => piece.is === 'count' && piece.quantity.whole === 'all')) &&
   toPlace(pieces, from, to) &&
   !pieces
     .slice(from)
@@ -25,6 +26,38 @@ export const moveRules: readonly Rule[] = [
     head: 'move~past|shift~past|carry~past|transfer~past|relocate~past|lug~past|haul~past|drag~past|cart~past|evict~past|trundle~past|trolley~past|wheel~past|schlep~past|banish~past|promote~past|demote~past|migrate~past|switch~past|ferry~past',
     shape: 'object',
     unless: (p, _f, t) => /^(?:on|house|in)$/.test(wordAt(p, t)) && !follows(p, t, 'plant'),
+  },
+  {
+    name: 'removed <plant> from <place> to <place>',
+    kind: 'move',
+    head: 'remove~past|kick~past|throw~past|chuck~past|toss~past|heave~past|hoick~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      plantLike(p, f, t) &&
+      p
+        .slice(t)
+        .some((piece) => piece.is === 'place' && /^(?:to|into|onto|in|on|under)$/.test(piece.prep ?? '')) &&
+      !p
+        .slice(t)
+        .some(
+          (piece) =>
+            piece.is === 'place' &&
+            /\b(?:bin|compost|heap|skip|tip|bonfire|rubbish|fire|dustbin)\b/.test(piece.place),
+        ) &&
+      !followsWord(p, t, /^(?:bin|compost|heap|skip|tip|bonfire|rubbish|fire|dustbin|fleece|lid|cover)$/),
+    phrasings: [
+      'removed the Salt Harrier from the cold frame to the greenhouse',
+      'threw four Tallow Bell into the shed',
+    ],
+    mustNot: ['threw four Tallow Bell on the compost heap'],
+  },
+  {
+    name: '<plant> came out of <place> into <place>',
+    kind: 'move',
+    head: 'come~|came|go~|gone out? of|from|off the? <place>',
+    shape: 'subject',
+    when: (p, f, t) => precedes(p, f, 8, 'plant') && p.slice(t).some(({ is }) => is === 'place'),
+    phrasings: ['the Salt Harrier have come out of the propagator and are in the cold frame'],
   },
   {
     name: 'brought <plant> into <place>',
@@ -80,9 +113,9 @@ export const moveRules: readonly Rule[] = [
   {
     name: '<plant> are in <place> now',
     kind: 'move',
-    head: 'be~ in|on|under|at the?|my? <place> now',
+    head: 'be~ out|up|down|over|back? in|on|under|at the?|my? <place> now|<when>',
     shape: 'subject',
-    when: (p, f) => precedes(p, f, 4, 'plant'),
+    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
   },
   {
     name: 'everything out of <place> into <place>',

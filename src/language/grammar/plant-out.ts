@@ -70,7 +70,26 @@ export const plantOutRules: readonly Rule[] = [
     kind: 'plantOut',
     head: 'set~past|put~ out',
     shape: 'object',
-    when: (p, f, t) => follows(p, t, 'plant', 'count') && garden(p, f, t),
+    when: (p, f, t) =>
+      follows(p, t, 'plant', 'count') &&
+      (garden(p, f, t) || wordAt(p, f) === 'set') &&
+      !followsWord(p, t, /^(?:cuttings|cutting|trays|pots|labels|tools)$/),
+  },
+  {
+    name: 'put <plant> in along <place>',
+    kind: 'plantOut',
+    head: 'put~|pop~past|stick~past|bung~past|shove~past|plonk~past|get~past|dig~past|tuck~past|go~past|gone|be~ .. in|out along|beside|round|around|behind|alongside|by',
+    shape: 'object',
+    when: (p, f, t) =>
+      (p.slice(f, t).some(({ is }) => is === 'plant') || p.slice(0, f).some(({ is }) => is === 'plant')) &&
+      !p.some(
+        (piece) => piece.is === 'word' && /^(?:cuttings|cutting|still|pots|trays|if|want)$/.test(piece.text),
+      ) &&
+      (p[t]?.is === 'place' || /^(?:the|my|our)$/.test(wordAt(p, t))),
+    phrasings: [
+      'bunged all the Salt Harrier in along the back fence',
+      'the Tallow Bell are all in along the avenue now',
+    ],
   },
   {
     name: 'put <plant> in the bed',
@@ -152,6 +171,18 @@ const NOT_GIVEN =
   /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go)$/;
 const TOWARDS = /^(?:to|on|for)$/;
 
+/** "Mr Abbery has kindly sent four rooted …": what somebody else sent comes in. */
+export function sentByOthers(pieces: readonly Piece[], from: number, to: number): boolean {
+  if (wordAt(pieces, from) !== 'sent' || followsWord(pieces, to, /^(?:to|off|out)$/)) return false;
+  let at = from - 1;
+  while (/^(?:has|have|had|kindly|very|just|also|now|already|again|then|by|post)$/.test(wordAt(pieces, at)))
+    at--;
+  const who = wordAt(pieces, at);
+  return (
+    who !== '' && !/^(?:i|we|i've|we've|and|then|been|were|was|are|is|be|got|they|all|that|it)$/.test(who)
+  );
+}
+
 export const dispatchRules: readonly Rule[] = [
   {
     name: 'gave <count> <plant> to <recipient>',
@@ -200,6 +231,7 @@ export const dispatchRules: readonly Rule[] = [
     head: 'dispatch~past|ship~past|send~past|post~past|deliver~past|mail~past off|out|over?',
     shape: 'object',
     when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 6, 'plant', 'count'),
+    unless: sentByOthers,
   },
   {
     name: 'dispatch: <count> <plant>, <recipient>',

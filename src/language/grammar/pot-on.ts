@@ -68,7 +68,12 @@ export const potOnRules: readonly Rule[] = [
       (f === 0 && p[t]?.is === 'break' && p.slice(t).some(({ is }) => is === 'plant')),
     unless: (p, f) => /^(?:of|the|for|like|with|by|about|from|and)$/.test(wordAt(p, f - 1)),
   },
-  { name: 'repotted <plant>', kind: 'potOn', head: 're? pot~past|repot~', shape: 'object' },
+  {
+    name: 'repotted <plant>',
+    kind: 'potOn',
+    head: 're? pot~past|repot~|replanted|re-planted',
+    shape: 'object',
+  },
   {
     name: 'moved <plant> into <size> pots',
     kind: 'potOn',

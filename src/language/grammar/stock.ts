@@ -1,5 +1,6 @@
 /** Stock plants bought, given, potted up or woken; rooted plants that come in. */
 import type { Piece } from '../pieces.js';
+import { sentByOthers } from './plant-out.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 const STOCK =
@@ -14,7 +15,7 @@ const ofStock = (pieces: readonly Piece[], _f: number, to: number): boolean =>
       (piece, at, rest) =>
         piece.is === 'word' &&
         /^(?:take|taking)$/.test(piece.text) &&
-        /^cuttings$/.test(wordAt(rest, at + 1)) &&
+        /^(?:cuttings|babies|slips|shoots)$/.test(wordAt(rest, at + 1)) &&
         /^(?:from|off|of)$/.test(wordAt(rest, at + 2)),
     );
 const anyStock = (pieces: readonly Piece[]): boolean =>
@@ -147,7 +148,7 @@ export const stockRules: readonly Rule[] = [
   {
     name: '<giver> gave me <count> rooted <plant>',
     kind: 'receive',
-    head: 'give~past|hand~past|bring~past|send~past|sell~past|let~ me|us',
+    head: 'give~past|hand~past|bring~past|send~past|sell~past|gift~past|buy~past|let~ me|us',
     shape: 'object',
     when: (p, f, t) =>
       follows(p, t, 'plant') &&
@@ -158,7 +159,7 @@ export const stockRules: readonly Rule[] = [
   {
     name: '<giver> gave me <plant>',
     kind: 'stock',
-    head: 'give~past|bring~past|send~past|sell~past|pass~past me|us',
+    head: 'give~past|bring~past|send~past|sell~past|pass~past|gift~past|buy~past me|us',
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings|cutting|home|back)$/),
   },
@@ -176,6 +177,17 @@ export const stockRules: readonly Rule[] = [
     head: 'was|were|been|got given|gifted',
     shape: 'object',
     when: (p, _f, t) => closeBehind(p, t, 'plant') && ofYoung(p, t, t),
+  },
+  {
+    name: '<someone> sent <count> rooted <plant>',
+    kind: 'receive',
+    head: 'send~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      sentByOthers(p, f, t) && follows(p, t, 'plant') && (ofYoung(p, f, t) || follows(p, t, 'count')),
+    unless: (p, _f, t) => followsWord(p, t, /^(?:cuttings|cutting|photo|photos|picture)$/),
+    phrasings: ['Mr Abbery has kindly sent four rooted plants of Tallow Bell'],
+    mustNot: ['I sent four rooted Tallow Bell to Doreen'],
   },
   {
     name: '<plant> came as a stock plant',
@@ -218,8 +230,19 @@ export const stockRules: readonly Rule[] = [
   {
     name: 'new stock plant <plant>',
     kind: 'stock',
-    head: 'new|another stock|mother|parent plant|plants',
+    head: 'new|another|<count> stock|mother|parent plant|plants',
     shape: 'object',
-    when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 5, 'plant'),
+    when: (p, f, t) =>
+      (follows(p, t, 'plant') || precedes(p, f, 5, 'plant')) &&
+      (p[f]?.is === 'word' ||
+        p.some(
+          (piece) =>
+            piece.is === 'word' &&
+            /^(?:bought|new|arrived|came|got|potted|started|delivered|in)$/.test(piece.text),
+        )),
+    unless: (p) =>
+      p.some(
+        (piece) => piece.is === 'word' && /^(?:cuttings|dead|died|rotted|lost|sold|gave)$/.test(piece.text),
+      ),
   },
 ];

@@ -282,6 +282,28 @@ export const strikeRules: readonly Rule[] = [
         ),
   },
   {
+    name: '<count> cuttings of <plant> made',
+    kind: 'strike',
+    head: 'cuttings|cutting|pieces|slips|<cutting> .. made|done|struck|taken|prepared|inserted|stuck',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (precedes(p, f, 6, 'count', 'pots') || p.slice(f, t).some(({ is }) => is === 'count')) &&
+      (p.slice(0, t).some(({ is }) => is === 'plant') || closeBehind(p, f, 'plant')) &&
+      !p
+        .slice(0, t)
+        .some(
+          (piece) =>
+            piece.is === 'word' &&
+            /^(?:have|has|are|were|be|to|not|need|needs|want|get|when|how|should|must|rooted|dead|roots|root)$/.test(
+              piece.text,
+            ) &&
+            !/^(?:i|we)$/.test(wordAt(p, p.indexOf(piece) - 1)),
+        ) &&
+      !/^(?:roots|root|off|well|it)$/.test(wordAt(p, t)),
+    phrasings: ['five curry plant cuttings done', '6 cuttings of Salt Harrier I have made in water'],
+    mustNot: ['six Tallow Bell cuttings have made roots', 'three cuttings were taken by slugs'],
+  },
+  {
     name: 'new cuttings: <count> <plant>',
     kind: 'strike',
     head: 'cuttings|basals|slips|basal|<cutting>',

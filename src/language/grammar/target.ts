@@ -12,7 +12,7 @@ export const targetRules: readonly TargetRule[] = [
   {
     name: 'want <count> <plant> by <day>',
     pattern:
-      /\b(?:want|wants|wanted|wanting|need|needs|needed|needing|require|requires|required|be wanting|be needing|wish for|after)\b/,
+      /\b(?:want|wants|wanted|wanting|need|needs|needed|needing|require|requires|required|be wanting|be needing|wish for)\b|\b(?:i'm|we're|i am|we are|am|are|is|was) after (?=\d|a |an |some |about |at least |\w+ (?:of|more)\b|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty|sixty|a hundred)/,
   },
   {
     name: "I'd love <count> <plant>",
@@ -32,7 +32,7 @@ export const targetRules: readonly TargetRule[] = [
   {
     name: 'promised <count> <plant>',
     pattern:
-      /\b(?:promised|promise|said i'd (?:grow|do|make|bring|have|raise|give|supply)|said we'd (?:grow|do|make|bring|have)|owe|commissioned|commission|asked (?:me |us )?for|down for|signed up for|committed to|told .* i'd (?:have|grow|bring|do)|on the hook for)\b/,
+      /\b(?:promised|promise|said i'd (?:grow|do|make|bring|have|raise|give|supply)|said we'd (?:grow|do|make|bring|have)|owe|commissioned|commission|asked (?:me |us )?for|down for|signed up for|committed to (?:grow|give|have|raise|supply|bring|make|do)\w*|told .* i'd (?:have|grow|bring|do)|on the hook for)\b/,
   },
 ];
 
