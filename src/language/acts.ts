@@ -169,10 +169,12 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
           : found;
       const placed = kind === 'tend' && draft.place !== undefined;
       const carried = draft.plant === undefined && !placed ? carriedHere() : undefined;
+      // "Threw eight Mossy Dell into the propagator, tips, no powder": cuttings, however they were told.
+      const inserted = kind === 'move' && (draft.cutting !== undefined || draft.hormone !== undefined);
       proposals.push({
-        kind,
+        kind: inserted ? 'strike' : kind,
         draft,
-        slots: slotsOf(rule, draft),
+        slots: slotsOf(inserted ? { ...rule, kind: 'strike' } : rule, draft),
         rule: rule.name,
         ...(carried ? { carried } : {}),
         ...(purpose ? { purpose } : {}),

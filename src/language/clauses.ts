@@ -157,7 +157,10 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
       if (isCut(pieces, at - 1)) break;
       at--;
       // "Binned two Ember Fox they went mouldy": they are the subject.
-      if (/^(?:they|it)$/.test(piece.text)) {
+      if (
+        /^(?:they|it)$/.test(piece.text) ||
+        (/^(?:that|which)$/.test(piece.text) && pieces[at - 1]?.is === 'plant')
+      ) {
         pronoun = true;
         break;
       }

@@ -10,7 +10,7 @@ const CORE: readonly (readonly string[])[] = [
   ['excuse', 'me'],
   ['pardon'],
   ['apologies'],
-  ['make', 'that'], ['i', 'mean'], ['i', 'meant'], ['or', 'rather'], ['scratch', 'that'], ['scrap', 'that'], ['correction'], ['sorry'], ['wait'], ['actually'], ['rather'], ['no'], ['nope'], ['hang', 'on'], ['hold', 'on'], ['my', 'mistake'], ['that', 'is'], ['well'], ['oops'],
+  ['make', 'that'], ['make', 'it'], ['wait', 'make', 'it'], ['wait', 'make', 'that'], ['no', 'make', 'it'], ['strike', 'that'], ['i', 'beg', 'your', 'pardon'], ['beg', 'your', 'pardon'], ['beg', 'pardon'], ['nah'], ['sorry', 'i', 'mean'], ['sorry', 'i', 'meant'], ['oh', 'wait'], ['i', 'mean'], ['i', 'meant'], ['or', 'rather'], ['scratch', 'that'], ['scrap', 'that'], ['correction'], ['sorry'], ['wait'], ['actually'], ['rather'], ['no'], ['nope'], ['hang', 'on'], ['hold', 'on'], ['my', 'mistake'], ['that', 'is'], ['well'], ['oops'],
 ]; // prettier-ignore
 const FILLER = /^(?:er|erm|um|uh|oh|it|was|that's|they|were|i|think|the|only|just|a)$/;
 const CORRECTABLE: ReadonlySet<Piece['is']> = new Set([

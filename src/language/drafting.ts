@@ -385,7 +385,9 @@ function words(
     const text = texts[at] ?? '';
     if (
       /^(?:hormone|clonex|rootgrow)$/.test(text) ||
-      (/^(?:powder|gel)$/.test(text) && /^(?:rooting|root|hormone|no|without)$/.test(texts[at - 1] ?? ''))
+      (/^(?:powder|gel)$/.test(text) &&
+        (/^(?:rooting|root|hormone|no|without|dip)$/.test(texts[at - 1] ?? '') ||
+          (texts[at - 1] === 'the' && /^(?:without|no|skipped|with)$/.test(texts[at - 2] ?? ''))))
     ) {
       const lead = texts.slice(Math.max(clause.from, at - 4), at);
       const last = groups.at(-1);

@@ -67,10 +67,50 @@ export function restoreHeard(
     if (isName(at)) continue;
     const text = word(at);
     if (text === 'routed') put(at, 'rooted');
+    else if (
+      text === 'for' &&
+      word(at - 1) === 'and' &&
+      /^(?:tossed|binned|chucked|lost|thrown|dumped|died|dead|rotted|rotten|potted|moved|sold|pinched)$/.test(
+        word(at + 1),
+      )
+    )
+      put(at, 'four');
+    else if (
+      /^(?:to|too)$/.test(text) &&
+      /^(?:thrown|threw|chucked|tossed|gave|given|put|took|knocked)$/.test(word(at - 1)) &&
+      /^(?:away|out|on|off)$/.test(word(at + 1))
+    )
+      put(at, 'two');
+    else if (
+      /^(?:too|to)$/.test(text) &&
+      word(at - 1) === 'of' &&
+      /^(?:cuttings|cutting|plants)$/.test(word(at + 1))
+    )
+      put(at, 'two');
+    else if (
+      text === 'buy' &&
+      /^(?:the|end|early|mid|late|next|june|july|may|august|september|october|november|december|january|february|march|april|easter|christmas|monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/.test(
+        word(at + 1),
+      ) &&
+      !isPlant(at + 2) &&
+      at > 2
+    )
+      put(at, 'by');
+    else if (
+      text === 'ate' &&
+      /^(?:cuttings|cutting|of|plants|pots)$/.test(word(at + 1)) &&
+      /^(?:was|were|took|it|only|had|and|is|potted|on)$/.test(word(at - 1))
+    )
+      put(at, 'eight');
+    else if (text === 'heal' && /^(?:cutting|cuttings|ones)$/.test(word(at + 1))) put(at, 'heel');
+    else if (text === 'pearlite') put(at, 'perlite');
     else if (text === 'route' || text === 'routes') {
       if (
         at === 0 ||
-        /^(?:have|has|a|no|some|white|good|new|first|the|showing|taken|any)$/.test(word(at - 1)) ||
+        /^(?:have|has|a|no|some|white|good|new|first|the|showing|taken|any|one|two|three|four|five|six|seven|eight|nine|ten|with)$/.test(
+          word(at - 1),
+        ) ||
+        /^(?:showing|out|coming|poking|visible)$/.test(word(at + 1)) ||
         Object.hasOwn(NUMBER_FOR, word(at - 1))
       )
         put(at, text === 'route' ? 'root' : 'roots');

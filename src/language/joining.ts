@@ -56,7 +56,15 @@ function joinCheck(before: Proposal, next: Proposal): Proposal | undefined {
 
 /** "3 rotten, binned", "gone mouldy, all of it in the bin": one loss told twice. */
 function joinLoss(before: Proposal, next: Proposal): Proposal | undefined {
-  if (before.kind !== 'loss' || next.kind !== 'loss' || next.draft.plant !== undefined) return undefined;
+  if (before.kind !== 'loss' || next.kind !== 'loss') return undefined;
+  // "Lost three, sorry I mean …, lost three to rot": said again in full.
+  const again =
+    before.draft.quantity?.value !== undefined &&
+    before.draft.quantity.value === next.draft.quantity?.value &&
+    before.slots['cause'] === undefined &&
+    same(plantOf(before), plantOf(next));
+  if (again) return { ...before, slots: { ...before.slots, ...next.slots } };
+  if (next.draft.plant !== undefined) return undefined;
   const { quantity } = next.draft;
   if (before.draft.quantity !== undefined && quantity !== undefined && !next.draft.pronoun) return undefined;
   const told = before.draft.quantity ?? quantity;
@@ -144,7 +152,9 @@ function joinHardening(before: Proposal, next: Proposal): Proposal | undefined {
     before.kind === 'move' && before.slots['place'] === undefined && before.slots['fromPlace'] === undefined;
   if (
     before.kind !== 'move' ||
-    !(next.kind === 'hardenOff' ? next.purpose || unplaced : next.kind === 'plantOut' && unplaced)
+    !(next.kind === 'hardenOff'
+      ? next.purpose || unplaced || (next.draft.plant === undefined && next.slots['place'] === undefined)
+      : next.kind === 'plantOut' && unplaced)
   )
     return undefined;
   if (next.draft.plant !== undefined && !same(plantOf(before), next.draft.plant)) return undefined;

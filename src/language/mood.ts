@@ -27,11 +27,11 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   const before: string[] = [];
   // A verb told in the past stands for itself behind "and" ("forgot to water and lost three").
   let start = clause.from;
-  if (form === 'past')
+  if (form === 'past' || (head?.is === 'word' && head.text === 'done'))
     for (let at = clause.from; at < hit.from; at++)
       if (
         /^(?:and|but|so|then)$/.test(wordAt(pieces, at)) &&
-        ((wordAt(pieces, at) === 'but' && /^(?:i|we)$/.test(wordAt(pieces, at + 1))) ||
+        ((wordAt(pieces, at) === 'but' && /^(?:i|we|i've|we've)$/.test(wordAt(pieces, at + 1))) ||
           pieces
             .slice(clause.from, at)
             .some(

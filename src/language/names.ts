@@ -54,6 +54,7 @@ export function findNames(tokens: readonly Token[], context: NoteContext): reado
       if (find) finds.push(find);
     }
   }
+  finds.push(...findParts(tokens, names));
   finds.sort((a, b) => a.slips - b.slips || b.to - b.from - (a.to - a.from) || a.from - b.from);
   const taken = new Set<number>();
   const kept: FoundName[] = [];
@@ -98,6 +99,36 @@ function findInitials(tokens: readonly Token[], names: readonly Name[]): FoundNa
     );
     const [only] = meant;
     return meant.length === 1 && only ? [{ from: at, to: at + 1, variety: only.variety, slips: 4 }] : [];
+  });
+}
+
+/** Words of time say when, whoever has them in a name. */
+const OF_TIME =
+  /^(?:jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|january|february|march|april|may|june|july|august|september|october|november|december|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|spring|summer|autumn|winter|easter|christmas|today|morning|evening|afternoon|midnight|noon|dozens?|hundreds?)$/;
+
+/** "The Bridies", "kraken": one word that belongs to a single name, and to no everyday talk. */
+function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[] {
+  const owners = new Map<string, Name | undefined>();
+  for (const name of names)
+    if (name.words.length > 1)
+      for (const part of new Set(name.words))
+        for (const form of pluralsOf(part)) owners.set(form, owners.has(form) ? undefined : name);
+  if (owners.size === 0) return [];
+  const isUnknownWord = (at: number): boolean => {
+    const token = tokens[at];
+    return token?.is === 'word' && token.start !== tokens[at + 1]?.start && !isKnown(token.text);
+  };
+  return tokens.flatMap((token, at) => {
+    const part = plain(token.raw.replace(/'s$/i, ''));
+    const name = part.length < 4 ? undefined : owners.get(part);
+    if (!name || token.is !== 'word' || OF_TIME.test(part)) return [];
+    const capital = token.capital && at > 0 && !/^[.!?]$/.test(tokens[at - 1]?.raw ?? '.');
+    const beside = [tokens[at - 1], tokens[at + 1]];
+    // Beside another word nobody knows, or another capital, it is part of a name of its own.
+    if (capital ? beside.some((each, n) => each?.capital === true && (n === 1 || at > 1)) : isKnown(part))
+      return [];
+    if (!capital && (isUnknownWord(at - 1) || isUnknownWord(at + 1))) return [];
+    return [{ from: at, to: at + 1, variety: name.variety, slips: 5 }];
   });
 }
 

@@ -11,7 +11,7 @@ const NEVER = new Set(
   ),
 );
 const LINK =
-  /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|cuttings|cutting|from|our|her|his)$/;
+  /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|cuttings|cutting|plugs|plug|liners|slips|pieces|bits|divisions|from|our|her|his)$/;
 
 /** Whether a row is written in capitals throughout, so that a capital says nothing. */
 const SHOUTED = new WeakMap<readonly Token[], boolean>();

@@ -50,7 +50,11 @@ function ownedByOthers(pieces: readonly Piece[], clause: Clause): boolean {
   for (let at = clause.from; at < clause.to; at++) {
     if (!OTHERS.test(wordAt(pieces, at))) continue;
     const next = pieces[at + 1];
-    const named = next?.is === 'plant' || next?.is === 'place' || wordAt(pieces, at + 1) === 'own';
+    const named =
+      next?.is === 'plant' ||
+      next?.is === 'place' ||
+      next?.is === 'count' ||
+      /^(?:own|whole|entire|last|lot|batch|cuttings|plants)$/.test(wordAt(pieces, at + 1));
     const given = clause.hit && /^(?:stock|receive|dispatch|strike)$/.test(clause.hit.rule.kind);
     if (
       named &&

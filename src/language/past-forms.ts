@@ -6,8 +6,23 @@ const DID = /^(?:had|managed|remembered|decided|able|proceeded|went|got|found|he
 const ON_THE_WAY =
   /^(?:round|around|time|a|moment|minute|on|up|it|the|chance|finally|just|energy|strength|my|act|together|also)$/;
 
+/** "Move the Salt Harrier to the greenhouse yesterday": dictation drops endings; what has a day gone by was done. */
+function settleDropped(pieces: readonly Piece[]): readonly Piece[] {
+  const [first] = pieces;
+  if (first?.is !== 'word' || first.verb?.form !== 'base' || first.verb.lemma === 'be') return pieces;
+  const gone = pieces.some(
+    (piece) =>
+      piece.is === 'when' &&
+      /\b(?:yesterday|last|ago|gone|this morning|earlier)\b/i.test(piece.when.words) &&
+      piece.when.past !== undefined,
+  );
+  if (!gone) return pieces;
+  return [{ ...first, verb: { lemma: first.verb.lemma, form: 'past' as const } }, ...pieces.slice(1)];
+}
+
 /** The row with such verbs marked as past; everything else as it stands. */
-export function settlePastForms(pieces: readonly Piece[]): readonly Piece[] {
+export function settlePastForms(row: readonly Piece[]): readonly Piece[] {
+  const pieces = settleDropped(row);
   return pieces.map((piece, at) => {
     if (piece.is !== 'word' || !piece.verb || (piece.verb.form !== 'base' && piece.verb.form !== 'ing'))
       return piece;

@@ -98,13 +98,17 @@ function knownAt(
     for (const [n, expected] of words.entries()) {
       if (n > 0 && tokens[to]?.raw === '-') to++;
       const written = plain[to] ?? '';
-      if (!free(to) || !same(written, expected)) {
+      const raw = tokens[to]?.raw.toLowerCase();
+      // "C frame", "prop house": a place's own words, however the trade would spell them out.
+      const initial = n === 0 && words.length > 1 && written.length === 1 && expected.startsWith(written);
+      if (!free(to) || !(same(written, expected) || raw === expected || initial)) {
         fits = false;
         break;
       }
       to++;
     }
-    if (fits) return { from: at, to, place, known: true };
+    if (fits && !(words.length > 1 && (plain[at] ?? '').length === 1 && to - at < 2))
+      return { from: at, to, place, known: true };
     if (free(at) && initialsOf(words) === plain[at]) return { from: at, to: at + 1, place, known: true };
     const joined = words.join('');
     if (words.length > 1 && free(at) && plain[at] === joined)

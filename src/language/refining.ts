@@ -304,8 +304,16 @@ function dateSlot(proposal: Proposal, say: Say, asks: Omit<Ask, 'entry'>[]): voi
   )
     return;
   // "Since March" tells how long, not when it was done.
-  if (!proposal.future && /^(?:since|for)\b/i.test(when.words)) return;
+  if (
+    !proposal.future &&
+    /^(?:since|for)\b/i.test(when.words) &&
+    !(proposal.kind === 'hardenOff' && /^since/i.test(when.words))
+  )
+    return;
   const date: Day | Span | 'ask' | undefined = proposal.future ? when.future : when.past;
   if (date === 'ask') asks.push({ slot: 'date' });
+  // Hardening off since Monday began on Monday.
+  else if (proposal.kind === 'hardenOff' && date !== undefined && /^since/i.test(when.words))
+    say('date', firstDay(date));
   else say('date', date);
 }

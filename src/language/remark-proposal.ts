@@ -11,6 +11,7 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
   const { pieces } = sentence;
   const line = sentence.line.slice(0, LINE_LIMIT);
   const plants = plantsIn(pieces);
+  if (/^(?:not|no longer|won't be|isn't|aren't) \w+ing\b/.test(line)) return undefined;
   if (IDLE.test(line) && !OBSERVED_ALONE.test(line)) return undefined;
   const when = firstOf(pieces, 'when')?.when;
   if (plants.length === 0) {

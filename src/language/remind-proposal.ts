@@ -32,6 +32,13 @@ export function proposeRemind(
     found.rule.beforeVerb
   )
     return undefined;
+  // "I should have potted them on": it was not done, and is not planned. "One should cut": advice.
+  if (
+    /^(?:should|ought to|would)$/.test(found.rule.words.join(' ')) &&
+    (/^(?:have|of|'ve)$/.test(wordAt(pieces, found.to)) ||
+      /^(?:one|you|he|she|people|they)$/.test(wordAt(pieces, found.from - 1)))
+  )
+    return undefined;
   const bounds = clauseBounds(pieces, found.from);
   const start = found.rule.beforeVerb ? bounds.from : Math.min(bounds.from, found.from);
   const end = nextDoneClause(pieces, found.to);

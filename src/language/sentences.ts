@@ -23,18 +23,41 @@ export function sentencesOf(pieces: readonly Piece[], utterance: Utterance): rea
     const piece = pieces[at];
     if (piece && !(piece.is === 'break' && piece.hard)) continue;
     if (at > from) {
-      const row = pieces.slice(from, at);
-      sentences.push({
-        from,
-        to: at,
-        pieces: row,
-        line: lineOf(row, utterance),
-        asked: piece?.is === 'break' && piece.mark === '?',
-      });
+      const row = withoutTalk(pieces.slice(from, at));
+      if (row.length > 0)
+        sentences.push({
+          from,
+          to: at,
+          pieces: row,
+          line: lineOf(row, utterance),
+          asked: piece?.is === 'break' && piece.mark === '?',
+        });
     }
     from = at + 1;
   }
   return sentences;
+}
+
+const BEFORE = /^(?:right|ok|okay|so|oh|ah|hey|hi|hello|hiya|yeah|anyway|anyways|listen|omg)$/;
+const BEHIND = /^(?:lol|lmao|haha|ha|omg|xx?|thanks|ta|cheers|mate|lads)$/;
+
+/** A sentence without the talk that leads into it and rounds it off ("right so …", "… lol"). */
+function withoutTalk(row: readonly Piece[]): readonly Piece[] {
+  let from = 0;
+  let to = row.length;
+  const text = (at: number): string => {
+    const piece = row[at];
+    return piece?.is === 'word' ? piece.text : '';
+  };
+  while (
+    from < to - 1 &&
+    (BEFORE.test(text(from)) || (from > 0 && row[from]?.is === 'break')) &&
+    !/^(?:far|long|much|many|side|now)$/.test(text(from + 1))
+  )
+    from++;
+  while (to > from + 1 && (BEHIND.test(text(to - 1)) || (to < row.length && row[to - 1]?.is === 'break')))
+    to--;
+  return row.slice(from, to);
 }
 
 /** A run of pieces as a sentence that asks nothing. */

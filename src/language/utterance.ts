@@ -362,7 +362,14 @@ function isCuttingType(tokens: readonly Token[], at: number, length: number): bo
   const before = word(tokens, at - 1);
   if (/^basil$/.test(words)) return false;
   if (/^(?:root|leaf|tip|tips|node|leaf bud|leaf buds|heel|heels)$/.test(words)) {
+    if (/^leaf bud/.test(words) && (/^(?:x|,)$/.test(next) || tokens[at + length]?.is === 'number'))
+      return true;
     if (nextIsCutting || (next === '-' && /^cutting/.test(word(tokens, at + length + 1)))) return true;
+    // ", tips,": how they were taken, said by itself.
+    if (/^(?:tip|tips)$/.test(words))
+      return (
+        tokens[at - 1]?.raw === ',' && (tokens[at + length] === undefined || tokens[at + length]?.raw === ',')
+      );
     if (/^(?:heel|heels)$/.test(words)) return /^(?:with|a|have)$/.test(before) || /^(?:ones|on)$/.test(next);
     return false;
   }

@@ -28,7 +28,10 @@ export function findWhens(
   };
   const exclude: [number, number][] = [];
   tokens.forEach((token, at) => {
-    if (isName(at)) exclude.push([starts[at] ?? 0, (starts[at] ?? 0) + token.text.length]);
+    // "Mon 4x84": four trays of 84, no fourth of the month.
+    const multiplied =
+      token.is === 'number' && tokens[at + 1]?.text === 'x' && tokens[at + 2]?.is === 'number';
+    if (isName(at) || multiplied) exclude.push([starts[at] ?? 0, (starts[at] ?? 0) + token.text.length]);
   });
   const finds: FoundWhen[] = [];
   let reached = 0;

@@ -62,7 +62,7 @@ export function bareQuantity(pieces: readonly Piece[]): Quantity | undefined {
     else if (piece.is === 'break') continue;
     else if (
       piece.is === 'word' &&
-      /^(?:of|them|em|those|yes|yeah|yep|yup|just|only|so|far|oh|ok|okay|well|got|i|think|thanks|the|now|please|about|it's|have|did|there|are|is|in|total|all|think|today|er|sorry|say|cuttings|plants|pots|ones|did|sadly|out|make|it|i'd|can|see|answer)$/.test(
+      /^(?:of|them|em|those|yes|yeah|yep|yup|just|only|so|far|oh|ok|okay|well|got|i|think|thanks|the|now|please|about|it's|have|did|there|are|is|in|total|all|think|today|er|sorry|say|cuttings|plants|pots|ones|did|sadly|out|it|i'd|can|see|answer)$/.test(
         piece.text,
       )
     )

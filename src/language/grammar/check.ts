@@ -16,6 +16,8 @@ const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: number): 
     pieces.slice(0, from).some(verbAround)
   )
     return true;
+  // "Given a rooted westringia".
+  if (/^(?:a|an|another)$/.test(before) && pieces[to]?.is === 'plant') return true;
   const adjective = pieces[to]?.is === 'plant' || wordAt(pieces, to) === 'of';
   if (
     adjective &&
@@ -238,6 +240,51 @@ export const checkRules: readonly Rule[] = [
     head: 'resist|resisted|resisting',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 3, 'count'),
+  },
+  {
+    name: 'pulled: looked at <count>',
+    kind: 'aside',
+    head: 'look~past at <count>',
+    shape: 'object',
+    when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'count'),
+  },
+  {
+    name: 'pulled: <count> looked at',
+    kind: 'aside',
+    head: '<count> looked at',
+    shape: 'object',
+    when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'count'),
+  },
+  {
+    name: '<plant> <count> of <count>',
+    kind: 'check',
+    head: '<count>',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) => {
+      const piece = p[f];
+      return (
+        p.length === t &&
+        piece?.is === 'count' &&
+        piece.quantity.outOf !== undefined &&
+        p.slice(0, f).every(({ is }) => is === 'plant' || is === 'break') &&
+        f > 0
+      );
+    },
+    phrasings: ['Salt Harrier 2 of 5'],
+    mustNot: ['moved Salt Harrier 2 of 5'],
+  },
+  {
+    name: 'none of <plant> have done a thing',
+    kind: 'check',
+    head: '<count> .. done|doing|happening a? thing|anything|below|under|yet',
+    shape: 'object',
+    rooted: 'none',
+    when: (p, f) => {
+      const piece = p[f];
+      return piece?.is === 'count' && piece.quantity.value === 0 && p.some(({ is }) => is === 'plant');
+    },
+    phrasings: ['none of the Salt Harrier have done a thing below'],
   },
   { name: 'pulled <count> from <plant>', kind: 'aside', head: 'pull~past', shape: 'object' },
 ];

@@ -7,7 +7,7 @@ const needsPlantOrCount = (pieces: readonly Piece[], _from: number, to: number):
 const counted = (pieces: readonly Piece[], from: number, to: number): boolean =>
   precedes(pieces, from, 7, 'count') || closeBehind(pieces, to, 'count');
 const PESTS =
-  'slug|slugs|snail|snails|mice|mouse|squirrel|squirrels|pigeon|pigeons|rabbit|rabbits|caterpillar|caterpillars|rat|rats|weevil|weevils|aphids|greenfly|possum|possums|woodlice|deer|voles|earwigs|earwig|birds|bird|blackbirds|blackbird|hens|hen|chickens|chicken|cat|dog|puppy|kitten|goat|cows|wallaby|wallabies|rabbits|gnats|grubs|mites|chipmunk|chipmunks|groundhog|hare|hares|badger|badgers|fox|toddler|kids|grandson|magpies|magpie|mole';
+  'slug|slugs|snail|snails|mice|mouse|squirrel|squirrels|pigeon|pigeons|rabbit|rabbits|caterpillar|caterpillars|rat|rats|weevil|weevils|aphids|greenfly|possum|possums|woodlice|deer|voles|earwigs|earwig|birds|bird|blackbirds|blackbird|hens|hen|chickens|chicken|cat|dog|puppy|kitten|goat|cows|wallaby|wallabies|rabbits|gnats|grubs|mites|chipmunk|chipmunks|groundhog|hare|hares|badger|badgers|fox|toddler|kids|grandson|magpies|magpie|mole|sciarid|sciarids|sciara|thrips|earwigs|cutworm|cutworms';
 
 /** "Chucked them into the greenhouse", "threw six in with the lobelia": put there, not thrown away. */
 function putSomewhere(pieces: readonly Piece[], from: number): boolean {
@@ -152,8 +152,10 @@ export const lossRules: readonly Rule[] = [
     head: 'perish~|croak~|collapse~past|shrivel~past|wither~past|succumb~|fail~past|frazzle~past|fry~past|drown~past|wilt~past|cook~past|scorch~past|bake~past|expire~past|conk~past|flop~past|crisp~past',
     shape: 'subject',
     when: counted,
-    unless: (p, _f, t) =>
-      /^to$/.test(wordAt(p, t)) && !/^(?:rot|botrytis|mould|frost|the|slugs)$/.test(wordAt(p, t + 1)),
+    unless: (p, f, t) =>
+      /^to$/.test(wordAt(p, t)) &&
+      !/^succumb/.test(wordAt(p, f)) &&
+      !/^(?:rot|botrytis|mould|frost|the|slugs|black|blackleg)$/.test(wordAt(p, t + 1)),
   },
   {
     name: '<count> froze',
@@ -196,6 +198,19 @@ export const lossRules: readonly Rule[] = [
   },
   { name: '<count> bit the dust', kind: 'loss', head: 'bit|bitten the dust', shape: 'subject' },
   { name: '<count> carked it', kind: 'loss', head: 'carked|karked|croaked|copped it', shape: 'subject' },
+  {
+    name: '<count> down',
+    kind: 'loss',
+    head: 'down',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      p[f - 1]?.is === 'count' &&
+      (!p[t] || p[t]?.is === 'break') &&
+      p.some(({ is }) => is === 'plant') &&
+      f > 1,
+    mustNot: ['put the Salt Harrier down'],
+  },
   {
     name: '<count> gone',
     kind: 'loss',

@@ -159,7 +159,7 @@ export const moveRules: readonly Rule[] = [
   {
     name: '<plant> hardening',
     kind: 'hardenOff',
-    head: 'hardening',
+    head: 'for? hardening',
     shape: 'object',
     when: (p) => p.some(({ is }) => is === 'plant'),
   },

@@ -27,7 +27,47 @@ export const pinchRules: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       (closeBehind(p, t, 'plant', 'count') || precedes(p, f, 5, 'plant')) &&
-      !(wordAt(p, f) === 'tipped' && followsWord(p, t, /^(?:root|roots|rooted)$/)),
+      !(
+        wordAt(p, f) === 'tipped' &&
+        p.slice(t).some((piece) => piece.is === 'word' && /^(?:root|roots|rooted)$/.test(piece.text))
+      ),
+  },
+  {
+    name: 'tipped <plant>',
+    kind: 'pinch',
+    head: 'tip~past',
+    shape: 'object',
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'plant') && !/^(?:out|over|off|up|down|into|onto)$/.test(wordAt(p, t)),
+    unless: (p, _f, t) =>
+      followsWord(p, t, /^(?:root|roots|rooted|over|out|bin|bed)$/) || cuttingsTaken(p, 0, t),
+    phrasings: ['tipped the Salt Harriers today'],
+    mustNot: ['tipped out a pot of the Salt Harrier and all three have roots'],
+  },
+  {
+    name: 'gave <plant> a pinch',
+    kind: 'pinch',
+    head: 'give~past .. a|their first|second|good|proper? pinch|pinching|stopping|nip',
+    shape: 'object',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') ||
+      p.slice(f, t).some((piece) => piece.is === 'word' && /^(?:them|those|em)$/.test(piece.text)),
+    phrasings: ['gave half the Salt Harrier a pinch today'],
+  },
+  {
+    name: 'the growing points of <plant> removed',
+    kind: 'pinch',
+    head: 'points|tips|tops|growing .. removed|pinched|nipped|snipped|off|out',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (p.slice(f, t).some(({ is }) => is === 'plant') || precedes(p, f, 5, 'plant')) &&
+      !p.some(
+        (piece) =>
+          piece.is === 'word' &&
+          /^(?:cuttings|cutting|of|need|needs|want|will)$/.test(piece.text) &&
+          piece.text !== 'of',
+      ),
+    phrasings: ['the growing points of eight Salt Harrier have been removed'],
   },
   {
     name: 'tips out <plant>',

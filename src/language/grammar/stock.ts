@@ -24,7 +24,7 @@ const ofYoung = (pieces: readonly Piece[], f: number, _to: number): boolean =>
   pieces.slice(Math.max(0, f - 7), f + 12).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) ||
   follows(pieces, f, 'size');
 const bought =
-  'buy~past|get~past|purchase~past|pick~past|collect~past|acquire~past|order~past|nab~past|grab~past up?';
+  'score~past|bag~past|blag~past|snaffle~past|win~past|nick~past|inherit~past|buy~past|get~past|purchase~past|pick~past|collect~past|acquire~past|order~past|nab~past|grab~past up?';
 
 export const stockRules: readonly Rule[] = [
   {
@@ -59,7 +59,7 @@ export const stockRules: readonly Rule[] = [
   {
     name: 'got <plant> as stock',
     kind: 'stock',
-    head: 'get~past|pick~past|collect~past|lift~past|dig~past|divide~past up?',
+    head: 'get~past|pick~past|collect~past|lift~past|dig~past|divide~past|score~past|bag~past|blag~past|snaffle~past|win~past|inherit~past|grab~past up?',
     shape: 'object',
     when: (p, f, t) => follows(p, t, 'plant') && ofStock(p, f, t),
   },
@@ -95,14 +95,13 @@ export const stockRules: readonly Rule[] = [
   {
     name: '<someone> turned up with <count> <plant>',
     kind: 'receive',
-    head: 'turn~past|come~past|appear~past up|round|back|over? with',
+    head: 'turn~past|come~past|appear~past|arrive~past|go~past up|round|back|over|home|in? .. with',
     shape: 'object',
     when: (p, f, t) =>
       closeBehind(p, t, 'count') &&
       follows(p, t, 'plant') &&
-      !/^(?:i|we)$/.test(wordAt(p, f - 1)) &&
       !followsWord(p, t, /^cuttings$/) &&
-      (ofYoung(p, f, t) || followsWord(p, t, /^(?:me|us)$/)),
+      (ofYoung(p, f, t) || followsWord(p, t, /^(?:me|us)$/) || /^(?:came|home)$/.test(wordAt(p, f))),
     phrasings: ['Doreen turned up with six rooted Tallow Bell for me'],
     mustNot: ['Doreen turned up with a cake'],
   },
@@ -179,6 +178,28 @@ export const stockRules: readonly Rule[] = [
     when: (p, _f, t) => closeBehind(p, t, 'plant') && ofYoung(p, t, t),
   },
   {
+    name: '<someone> dropped off <count> <plant>',
+    kind: 'receive',
+    head: 'drop~past|leave~past|bring~past|hand~past|deliver~past off|round|over|in?',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'count') &&
+      follows(p, t, 'plant') &&
+      f > 0 &&
+      !/^(?:i|we|i've|we've|and|then|have|just|also|were|was|been|got|be)$/.test(wordAt(p, f - 1)) &&
+      (ofYoung(p, f, t) || followsWord(p, t, /^(?:me|us)$/)) &&
+      !followsWord(p, t, /^(?:to|cuttings)$/),
+    phrasings: ['Bazza dropped off 8 rooted Salt Harrier on Sunday'],
+    mustNot: ['I dropped off 8 rooted Salt Harrier to Bazza'],
+  },
+  {
+    name: 'have become <count> <plant>',
+    kind: 'receive',
+    head: 'have become',
+    shape: 'object',
+    when: (p, _f, t) => p[t]?.is === 'count' && follows(p, t, 'plant'),
+  },
+  {
     name: '<someone> sent <count> rooted <plant>',
     kind: 'receive',
     head: 'send~past',
@@ -230,7 +251,7 @@ export const stockRules: readonly Rule[] = [
   {
     name: 'new stock plant <plant>',
     kind: 'stock',
-    head: 'new|another|<count> stock|mother|parent plant|plants',
+    head: 'new|another|<count>|<plant> stock|mother|parent plant|plants',
     shape: 'object',
     when: (p, f, t) =>
       (follows(p, t, 'plant') || precedes(p, f, 5, 'plant')) &&
@@ -238,7 +259,9 @@ export const stockRules: readonly Rule[] = [
         p.some(
           (piece) =>
             piece.is === 'word' &&
-            /^(?:bought|new|arrived|came|got|potted|started|delivered|in)$/.test(piece.text),
+            /^(?:bought|scored|bagged|got|picked|collected|acquired|given|new|arrived|came|got|potted|started|delivered|in)$/.test(
+              piece.text,
+            ),
         )),
     unless: (p) =>
       p.some(

@@ -282,6 +282,40 @@ export const strikeRules: readonly Rule[] = [
         ),
   },
   {
+    name: 'whacked in <count> <plant>',
+    kind: 'strike',
+    head: 'whack~past|bang~past|bung~past|pop~past|stick~past|shove~past|sling~past|chuck~past|put~ in',
+    shape: 'object',
+    when: (p, _f, t) =>
+      p[t]?.is === 'count' &&
+      closeBehind(p, t, 'plant') &&
+      !follows(p, t, 'size') &&
+      !followsWord(p, t, /^(?:bed|border|ground|garden)$/),
+    phrasings: ['whacked in 16 Salt Harrier this arvo'],
+  },
+  {
+    name: '<count> <plant> cuttings in <medium>',
+    kind: 'strike',
+    head: 'cuttings .. in|into|on <medium>',
+    shape: 'subject',
+    when: (p, f) =>
+      precedes(p, f, 5, 'count') &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
+    phrasings: ['5 Salt Harrier cuttings are now in a jar of water'],
+  },
+  {
+    name: '<pots> of <plant> under fog',
+    kind: 'strike',
+    head: 'in|into|under|on|with|no under|on|with|at|fog|mist|dip|hormone|powder|cover|lid|bag|bags|glass|<place>',
+    shape: 'subject',
+    faint: true,
+    when: (p, f) =>
+      precedes(p, f, 6, 'pots') &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
+  },
+  {
     name: '<count> cuttings of <plant> made',
     kind: 'strike',
     head: 'cuttings|cutting|pieces|slips|<cutting> .. made|done|struck|taken|prepared|inserted|stuck',

@@ -12,7 +12,7 @@ export const targetRules: readonly TargetRule[] = [
   {
     name: 'want <count> <plant> by <day>',
     pattern:
-      /\b(?:want|wants|wanted|wanting|need|needs|needed|needing|require|requires|required|be wanting|be needing|wish for)\b|\b(?:i'm|we're|i am|we are|am|are|is|was) after (?=\d|a |an |some |about |at least |\w+ (?:of|more)\b|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty|sixty|a hundred)/,
+      /\b(?:want|wants|wanted|wanting|need|needs|needed|needing|require|requires|required|put me down for|wanting|be wanting|be needing|wish for)\b|\b(?:i'm|we're|i am|we are|am|are|is|was) after (?=\d|a |an |some |about |at least |\w+ (?:of|more)\b|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty|sixty|a hundred)/,
   },
   {
     name: "I'd love <count> <plant>",
@@ -23,6 +23,11 @@ export const targetRules: readonly TargetRule[] = [
     name: 'aiming for <count> <plant>',
     pattern:
       /\b(?:aim|aiming|aims|target|targets|targeting|goal|shooting|hoping|hope|going|looking|wishing|gunning|after|planning|plan) (?:is |to |for |of |on |at |: )/,
+  },
+  {
+    name: 'chasing <count> <plant>',
+    pattern:
+      /^(?:i'm |we're |i am |we are )?(?:chasing|hunting|seeking|after) (?=\d|a |an |some |about |two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty|sixty|a hundred)/,
   },
   { name: 'target: <count> <plant>', pattern: /\b(?:target|goal|aim|quota|order|ordered|orders)\b/ },
   {

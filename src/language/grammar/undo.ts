@@ -5,9 +5,9 @@ export interface UndoRule {
 }
 
 const OPEN =
-  "(?:(?:please|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|nope|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls) )*";
+  "(?:(?:please|kindly|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|nope|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls) )*";
 const THAT =
-  '(?:that(?: one| last one| last entry| last bit| note| entry| last note| last)?|it|this|(?:the |my |that )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update))?(?: (?:i|you) (?:said|sent|wrote|logged|made|put|entered))?|what i (?:just )?(?:said|wrote|sent|logged|put|told you)|(?:the|my) entry|last one)';
+  '(?:that(?: one| last one| last entry| last bit| note| entry| last note| last)?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update))?(?: (?:i|you) (?:said|sent|wrote|logged|made|put|entered))?|what i (?:just )?(?:said|wrote|sent|logged|put|told you)|(?:the|my) entry|last one)';
 
 export const undoRules: readonly UndoRule[] = [
   {
@@ -19,7 +19,7 @@ export const undoRules: readonly UndoRule[] = [
   {
     name: 'take that back',
     pattern: new RegExp(
-      `^${OPEN}(?:take|put|rub|cross|strike) ${THAT} (?:back|out|off)(?: please| again| thanks)*$`,
+      `^${OPEN}(?:take|put|rub|cross|strike)(?: (?:back|out|off) ${THAT}| ${THAT} (?:back|out|off))(?: please| again| thanks)*$`,
     ),
   },
   { name: 'never mind that', pattern: new RegExp(`^${OPEN}(?:never mind|nevermind) ${THAT}$`) },
@@ -39,4 +39,4 @@ export function isUndo(line: string): UndoRule | undefined {
 
 /** Reasons given beside an undo. */
 export const WHY =
-  /^(?:whoops|oops|oh no|oh|no|wait|sorry|damn|argh|no wait|hang on|hold on|wrong(?: (?:one|plant|pot|batch|button|entry|person|chat|window|way|place|thing))?|my mistake|mistake|that was wrong|i (?:didn't|did not) mean (?:that|it|to)|i got (?:it|that|mixed up|muddled|confused)(?: wrong)?|got (?:it|that) wrong|wrong(?:ly)? entered|i made a mistake|that's not right|not right|please|pls|thanks|thank you|ta|would you|will you|it was (?:wrong|a mistake)|it never happened|that never happened|that isn't right|i misspoke|typo)$/;
+  /^(?:whoops|oops|oh no|oh|no|wait|sorry|damn|argh|no wait|hang on|hold on|wrong(?: (?:one|plant|pot|batch|button|entry|person|chat|window|way|place|thing))?|my mistake|mistake|that was wrong|i (?:didn't|did not) mean (?:that|it|to)|i got (?:it|that|mixed up|muddled|confused)(?: wrong)?|got (?:it|that) wrong|wrong(?:ly)? entered|i made a mistake|that's not right|not right|please|pls|thanks|thank you|ta|would you|will you|actually no|actually|no actually|(?:it|that|this|the last (?:one|entry|note)|that last (?:one|entry|note|bit)|last one|last entry) (?:was|is) (?:wrong|a mistake|an error|not right|rubbish|nonsense|incorrect)|it was in error|in error|it never happened|that never happened|that isn't right|i misspoke|typo)$/;
