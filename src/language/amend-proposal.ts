@@ -85,6 +85,11 @@ export function proposeAmend(
     return undefined;
   const strong =
     AMEND_CUE.test(line) ||
+    (not > 0 &&
+      contrasted(pieces, not) &&
+      /^(?:oh |no |sorry |oops )*(?:hang on|hold on|wait)\b|\b(?:pls|please) (?:amend|correct|fix|change)(?: that| it)?$|\b(?:amend|correct|fix|change) (?:that|it|this)(?: please| pls)?$/.test(
+        line,
+      )) ||
     /^(?:should|make that|amend|change|update|edit|recount|miscounted|mistyped|it|that|they|not|was|call that|i said|i put|i mistyped|i miscounted|wrong)\b/.test(
       line,
     ) ||

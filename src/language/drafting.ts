@@ -202,6 +202,8 @@ function toldOfEach(pieces: readonly Piece[], at: number): boolean {
 function countedByContainers(draft: Draft): Draft {
   const { pots, each, quantity, size } = draft;
   if (each === undefined || (quantity !== undefined && quantity.whole === undefined)) return draft;
+  // "Put them in the greenhouse, ten to a pot": how they stand, not how many.
+  if (pots === undefined && draft.pronoun) return draft;
   const cells = size?.endsWith('cell') ? Number(size.slice(0, -4)) : undefined;
   if (cells !== undefined) return { ...draft, quantity: { value: cells * each * (pots ?? 1) } };
   return pots === undefined

@@ -67,6 +67,7 @@ export function restoreHeard(
     if (isName(at)) continue;
     const text = word(at);
     if (text === 'routed') put(at, 'rooted');
+    else if (text === 'dyed') put(at, 'died');
     else if (
       text === 'for' &&
       word(at - 1) === 'and' &&
@@ -102,6 +103,8 @@ export function restoreHeard(
       /^(?:was|were|took|it|only|had|and|is|potted|on)$/.test(word(at - 1))
     )
       put(at, 'eight');
+    else if (text === '4' && /^(?:the|my|our|her|his|mum|dad|a)$/.test(word(at + 1)) && isName(at - 1))
+      put(at, 'for');
     else if (text === 'heal' && /^(?:cutting|cuttings|ones)$/.test(word(at + 1))) put(at, 'heel');
     else if (text === 'pearlite') put(at, 'perlite');
     else if (text === 'route' || text === 'routes') {

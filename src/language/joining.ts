@@ -115,7 +115,12 @@ function merge(before: Proposal, next: Proposal): Proposal {
   put('place', place);
   put('potSize', size);
   put('medium', medium);
-  put('pots', pots);
+  const struck = before.draft.quantity?.value;
+  const { each } = next.draft;
+  put(
+    'pots',
+    pots ?? (each !== undefined && struck !== undefined && struck % each === 0 ? struck / each : undefined),
+  );
   put('hormone', next.draft.hormone);
   put('cutting', next.draft.cutting);
   const quantity =

@@ -19,6 +19,7 @@ import { proposeRemind } from './remind-proposal.js';
 import { proposeTarget } from './target-proposal.js';
 import { type Proposal, refine } from './refining.js';
 import { lineOf, type Sentence, sentencesOf } from './sentences.js';
+import { restatementIn } from './restatement.js';
 import { settlePastForms } from './past-forms.js';
 import { type Utterance, utteranceOf } from './utterance.js';
 
@@ -53,10 +54,40 @@ export function readingOf(note: Note): Reading {
   if (instruction) return { ...seen, outcome: { entries: [], asks: [], instruction } };
   const sentences = sentencesOf(pieces, utterance);
   const told: Proposal[] = [];
-  for (const sentence of sentences) told.push(...proposeSentence(sentence, utterance, note, told));
+  for (const sentence of sentences) {
+    if (!mendsLast(sentence, told, note)) told.push(...proposeSentence(sentence, utterance, note, told));
+  }
   const proposals = joinProposals(told);
   return { ...seen, sentences, proposals, outcome: refined(proposals, note) };
 }
+
+/** "Three rooted. No wait, two." in one note: the second sentence mends what the first told; "checked them. Nothing." fills it. */
+function mendsLast(sentence: Sentence, told: Proposal[], note: Note): boolean {
+  const last = told.at(-1);
+  if (!last || !isAct(last)) return false;
+  const silent = last.draft.quantity === undefined && last.slots['rooted'] === undefined;
+  if (last.kind === 'check' && silent) {
+    const answer = proposeAnswer(sentence.line, sentence.pieces, note);
+    const value = answer?.slots['value'];
+    if (value === 'none' || value === 'notYet' || value === 'no') {
+      told[told.length - 1] = { ...last, slots: { ...last.slots, rooted: 'none' } };
+      return true;
+    }
+  }
+  const restated = restatementIn(sentence.pieces, false);
+  if (!restated || restated.plant !== undefined || restated.when !== undefined) return false;
+  const { count, ...rest } = restated.set as { readonly count?: number } & Record<string, unknown>;
+  if (Object.keys(rest).some((slot) => !/^(?:pots|potSize|place)$/.test(slot))) return false;
+  told[told.length - 1] = {
+    ...last,
+    slots: { ...last.slots, ...rest },
+    draft: count === undefined ? last.draft : { ...last.draft, quantity: { value: count } },
+  };
+  return true;
+}
+
+const isAct = ({ kind }: Proposal): boolean =>
+  !/^(?:question|answer|undo|amend|remark|remind|reading|tend)$/.test(kind);
 
 /** "Whoops, wrong one, take it back": one part undoes, the others only say why. */
 function isUndoInParts(pieces: readonly Piece[], utterance: Utterance): boolean {

@@ -21,6 +21,11 @@ export function proposeRemind(
   const found = findRemind(pieces) ?? bareTomorrow(pieces);
   if (!found) return undefined;
   const line = sentence.line.slice(0, LINE_LIMIT);
+  if (
+    /\b(?:one|you|people|they|he|she) (?:should|ought to|must|has to|have to)\b/.test(line) &&
+    found.rule.beforeVerb
+  )
+    return undefined;
   const lead = pieces.slice(0, found.from);
   const leadWords = lead.map((_, at) => wordAt(lead, at));
   if (

@@ -56,6 +56,21 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
   const bare = subject === undefined && copula === undefined;
   if (bare && answering && kinds.every((kind) => kind === 'count' || kind === 'plant')) return undefined;
   if (!doubted && kinds.includes('place') && !value.denied) return undefined;
+  // "It was eight cuttings of Toucan Tart, not nine": the plant tells which entry.
+  if (
+    kinds.length > 1 &&
+    kinds.includes('plant') &&
+    value.denied?.is !== 'plant' &&
+    subject?.plant === undefined
+  ) {
+    const { variety, crop, batch, ...set } = value.set as PlantWords & Record<string, unknown>;
+    const plant = {
+      ...(variety === undefined ? {} : { variety }),
+      ...(crop === undefined ? {} : { crop }),
+      ...(batch === undefined ? {} : { batch }),
+    };
+    return { set, plant };
+  }
   return {
     set: value.set,
     ...(subject?.plant ? { plant: subject.plant } : {}),

@@ -245,7 +245,7 @@ function namedNames(
     const isNamed =
       /^(?:called|named|labelled|labeled|calls|christened|titled)$/.test(word(tokens, at)) ||
       (/^(?:is|was)$/.test(word(tokens, at)) && word(tokens, at - 1) === 'name') ||
-      /^(?:name's)$/.test(word(tokens, at)) ||
+      /^name's$/.test(word(tokens, at)) ||
       (word(tokens, at) === 'of' && word(tokens, at - 1) === 'name');
     if (!isNamed) continue;
     let start = at + 1;

@@ -64,7 +64,7 @@ function clearOut(batch: Batch, rooting: RootingOutlook): Due {
   const from = latest(addDays(lastLook(batch), 1), struck);
   return {
     ...aboutBatch(batch, 'clearOut', 0),
-    count: alive(batch),
+    count: alive(batch) - batch.pottedOn,
     from,
     bestBy: addDays(from, CLEAR_OUT_WITHIN_DAYS),
     tooLateAfter: addDays(from, CLEAR_OUT_WITHIN_DAYS),

@@ -31,7 +31,7 @@ function sillyOf(ledger: Ledger, due: Due, label: string, today: Day): string[] 
     [due.kind === 'check' && batch.pottedOn >= alive(batch), 'roots looked for in its own pot'],
     [due.kind === 'check' && batch.struck === today, 'roots looked for on the day of striking'],
     [due.kind === 'potOn' && batch.rooted === 0, 'potting on what has no roots'],
-    [due.kind === 'clearOut' && batch.rooted > 0, 'giving up on what has rooted'],
+    [due.kind === 'clearOut' && batch.rooted > batch.pottedOn, 'giving up on what has rooted'],
     [due.kind === 'pinch' && batch.hardeningSince !== null, 'pinching while hardening off'],
     [due.kind === 'pinch' && batch.pottedOn === 0 && batch.received === null, 'pinching what is not potted'],
     [due.kind === 'hardenOff' && batch.plantedOut >= alive(batch), 'hardening off what is planted out'],

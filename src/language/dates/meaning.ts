@@ -46,6 +46,10 @@ export interface When {
 export const impossible: Doubt = { problem: 'impossible' };
 export const ambiguous: Doubt = { problem: 'ambiguous' };
 
+/** Days that a grower's ledger can hold; what lies beyond is a slip ("2026 years ago"). */
+const MOST_DAYS_AWAY = 150 * 366;
+const isFarOff = (days: number): boolean => Math.abs(days) > MOST_DAYS_AWAY;
+
 export function isDoubt(resolved: Resolved): resolved is Doubt {
   return 'problem' in resolved;
 }
@@ -75,7 +79,7 @@ export function fixed(of: (now: Moment) => Resolved): When {
 }
 
 export function daysFromToday(days: number): When {
-  return fixed(({ today }) => ({ date: addDays(today, days) }));
+  return fixed(({ today }) => (isFarOff(days) ? impossible : { date: addDays(today, days) }));
 }
 
 /** The phrase's first and last day put through `change`; a doubt stays one. */
@@ -96,6 +100,7 @@ export function shifted(phrase: When, days: number, months = 0): When {
     mean: (leaning, now) => {
       const resolved = phrase.mean(leaning, now);
       if (isDoubt(resolved)) return resolved;
+      if (isFarOff(days + months * 31)) return impossible;
       const move = (day: Day) => addDays(addMonths(day, months), days);
       return 'date' in resolved
         ? { date: move(resolved.date) }

@@ -32,6 +32,17 @@ export const amendRules: readonly AmendRule[] = [
       /^(?:please |can you |could you |would you |oops |sorry |actually |pls )*(?:change|update|set|alter|put|edit|amend|correct|make|switch|fix|adjust) (?:that|it|(?:the |my |this |last )*(?:last|count|date|number|place|name|entry|one|pots?|size|day|[a-z]+\d+)|[a-z]+\d+)\b.*\bto\b/,
   },
   {
+    name: 'change the <plant> strike to <x>',
+    pattern:
+      /^(?:please |can you |could you |would you |oops |sorry |actually |pls )*(?:change|update|alter|amend|correct|adjust)\b.*\b(?:strike|count|loss|entry|note|check|number|date|batch|pot on|move|sale)\b.* to\b/,
+  },
+  {
+    name: '<x> not <y>, fix that',
+    pattern:
+      /^(?:oh |no |sorry |oops )*(?:hang on|hold on|wait)\b.*\bnot\b|\bnot\b.*\b(?:(?:pls|please) (?:amend|correct|fix|change)(?: that| it)?|(?:amend|correct|fix|change) (?:that|it|this)(?: please| pls)?)$/,
+    needsNot: true,
+  },
+  {
     name: 'rename <plant> to <name>',
     pattern: /\b(?:rename|re name|renamed|change the name of|change the name|call)\b/,
   },

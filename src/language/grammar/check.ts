@@ -18,6 +18,20 @@ const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: number): 
     return true;
   // "Given a rooted westringia".
   if (/^(?:a|an|another)$/.test(before) && pieces[to]?.is === 'plant') return true;
+  // "4 flats of 50 rooted Salt Harrier came in".
+  if (
+    pieces[to]?.is === 'plant' &&
+    pieces[from - 1]?.is !== 'word' &&
+    pieces.slice(0, from).some(({ is }) => is === 'word') &&
+    pieces
+      .slice(0, from)
+      .some(
+        (piece) =>
+          piece.is === 'word' &&
+          /^(?:came|received|arrived|got|bought|bringing|brought|dropped|turned|given)$/.test(piece.text),
+      )
+  )
+    return true;
   const adjective = pieces[to]?.is === 'plant' || wordAt(pieces, to) === 'of';
   if (
     adjective &&

@@ -94,7 +94,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'count',
     unmarked: true,
     pattern:
-      /^(?:what|what's|whats|what've)\b(?: do| have| is| am| i| we| got| had| still| alive| there)* (?:left|remaining|alive|got|in stock)(?: (?:over|now|alive|in all|altogether|of (?:them|it all)))*$/,
+      /^(?:what|what's|whats|what've)(?: do| have| is| am| i| we| got| had| still| alive| there)* (?:left|remaining|alive|got|in stock)(?: (?:over|now|alive|in all|altogether|of (?:them|it all)))*$/,
   },
   {
     name: 'what is in <place>',
@@ -137,4 +137,4 @@ export const questionRules: readonly QuestionRule[] = [
 
 /** Words that open a question even without its mark. */
 export const OPENS_QUESTION =
-  /^(?:what(?:'s|s)? (?!a\b|with\b)|when(?:'s|s)? (?:is|are|was|were|did|do|does|will|should|can|must|shall|have|has|am|to|would|could|the|our|my|are)|when's|where(?:'s|s|\b)|how (?:many|much|are|is|do|does|did|long|old|have|has|well|about|come|can|will|should|to|goes|would|be|was|were|am|good)|how's|hows|which|who|who's|whose|is (?!done)|are (?!rooted)|am i|did (?:i|we|the|my|they|it|you)\b|do (?:i|we|the|my|they|you|any)\b|does|have (?:i|we|they|you|any)\b|have (?:the|my)\b(?=.*\b(?:yet|rooted|taken|struck|got roots)\b)|has (?:the|my|it|anyone|any)\b|will (?:i|we|the|my|they|it|there|this|these)\b|can (?:i|you|we|they)\b|could (?:i|you|we)\b|should (?:i|we|they|the)\b|shall (?:i|we)\b|any (?:news|sign|signs|update|updates|roots|idea|jobs|word|luck|progress|change|chance|frost)|anything (?:due|to do|need|needs|ready|for)|is there|are there|whats|wheres|hows|whens|what way)\b/;
+  /^(?:what(?:'s|s)? (?!a\b|with\b)|when(?:'s|s)? (?:is|are|was|were|did|do|does|will|should|can|must|shall|have|has|am|to|would|could|the|our|my|are)|when's|where(?:'s|s|\b)|how (?:many|much|are|is|do|does|did|long|old|have|has|well|about|come|can|will|should|to|goes|would|be|was|were|am|good)|how's|hows|which|who|who's|whose|is (?!done)|are (?!rooted)|am i|did (?:i|we|the|my|they|it|you)\b|do (?:i|we|the|my|they|you|any)\b|does|have (?:i|we|they|you|any)\b|have (?:the|my)\b(?=.*\b(?:yet|rooted|taken|struck|got roots)\b)|has (?:the|my|it|anyone|any)\b|will (?:i|we|the|my|they|it|there|this|these)\b|can (?:i|we|they)\b|can you (?!put (?:me|us) down)|could (?:i|you|we)\b|should (?:i|we|they|the)\b|shall (?:i|we)\b|any (?:news|sign|signs|update|updates|roots|idea|jobs|word|luck|progress|change|chance|frost)|anything (?:due|to do|need|needs|ready|for)|is there|are there|whats|wheres|hows|whens|what way)\b/;
