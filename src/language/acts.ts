@@ -72,7 +72,7 @@ function telegraphs(row: readonly Piece[]): readonly (readonly Piece[])[] {
   if (parts.length < 2) return [row];
   const rows: Piece[][] = [];
   let alone = false;
-  for (const part of parts) {
+  for (const [n, part] of parts.entries()) {
     const hits = findHits(rules, part);
     const [only] = hits;
     const stands =
@@ -80,6 +80,10 @@ function telegraphs(row: readonly Piece[]): readonly (readonly Piece[])[] {
         only?.rule.faint === true &&
         /^(?:move|dispatch|potOn)$/.test(only.rule.kind) &&
         part.some(({ is }) => is === 'plant')) ||
+      (hits.length === 1 &&
+        only?.rule.faint === true &&
+        only.rule.kind === 'strike' &&
+        nextIsAnother(parts, n)) ||
       isTemperature(part);
     const last = rows.at(-1);
     if (!last || stands || (alone && hits.length > 0)) rows.push([...part]);
@@ -87,6 +91,18 @@ function telegraphs(row: readonly Piece[]): readonly (readonly Piece[])[] {
     alone = stands;
   }
   return rows;
+}
+
+/** "20 Salt Harrier cuttings in, binned two Tallow Bell": the next part is an act on a plant of its own. */
+function nextIsAnother(parts: readonly (readonly Piece[])[], n: number): boolean {
+  const part = parts[n] ?? [];
+  const next = parts[n + 1] ?? [];
+  return (
+    part.some(({ is }) => is === 'plant') &&
+    part.some(({ is }) => is === 'count' || is === 'pots') &&
+    next.some(({ is }) => is === 'plant') &&
+    findHits(rules, next).some(({ rule }) => rule.faint !== true)
+  );
 }
 
 /** "Glasshouse 4 at 26" between acts. */

@@ -173,7 +173,10 @@ function inWords(tokens: readonly Token[], at: number, name: Name): FoundName | 
     }
     to++;
   }
-  if (slips >= 2 && exact === 0 && name.words.length > 1 && sounded === name.words.length) return undefined;
+  // Two everyday words that happen to sound alike are no name.
+  const everyday = tokens.slice(at, to).some((token) => isKnown(plain(token.raw)));
+  if (everyday && slips >= 2 && exact === 0 && name.words.length > 1 && sounded === name.words.length)
+    return undefined;
   if (slips >= 2 && name.words.length === 1 && name.joined.length < 5) return undefined;
   return { from: at, to, variety: name.variety, slips };
 }

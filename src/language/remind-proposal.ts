@@ -193,6 +193,6 @@ export function isFutureOnly(when: When): boolean {
   return (
     /\b(?:tomorrow|next|coming|tonight|later|week today)\b|\bin (?:a|\w+) (?:day|days|week|weeks|fortnight|month|months|hour|hours)\b|\bweekend\b|\b(?:mon|tues|wednes|thurs|fri|satur|sun)day\b|\b(?:mon|tue|tues|wed|weds|thu|thur|thurs|fri|sat|sun)\b/i.test(
       when.words,
-    ) && !/\b(?:last|gone|past|ago|yesterday)\b/i.test(when.words)
+    ) && !/\b(?:last|gone|past|ago|yesterday|since)\b/i.test(when.words)
   );
 }

@@ -153,8 +153,12 @@ export const weekdays = [
   rule(
     'day',
     'Saturday gone a week',
-    '<weekday> just? gone|past|last a? <unit=week|fortnight>',
+    '<weekday> just? gone|past a? <unit=week|fortnight>',
     ({ unit, weekday }) => movedBy(lastWeekday(weekday), one, unit, -1),
+  ),
+  // "Wednesday last week" is the Wednesday of last week.
+  rule('day', 'Saturday last, a week', '<weekday> last ,? a <unit=week|fortnight>', ({ unit, weekday }) =>
+    movedBy(lastWeekday(weekday), one, unit, -1),
   ),
   rule('day', 'next Tuesday but one', 'the? next <weekday> but one', () => fixed(() => ambiguous)),
   rule('day', 'next Tuesday week', 'next <weekday> a? <unit=week|fortnight>', () => fixed(() => ambiguous)),

@@ -159,7 +159,8 @@ export const instructionRules: readonly InstructionRule[] = [
     pattern: starts(
       "(?:i am|i'm|we are|we're|we live|i live|i've moved|we've moved|i moved|i have moved|we have moved|my|set|change|our|the)?\\b.*\\b(?:time zone|timezone|zone|clock|live in|moved to|based in|local time)\\b.*|i'm in [a-z]+$|i am in [a-z]+$",
     ),
-    read: ({ written }) => {
+    read: ({ written, plants }) => {
+      if (plants.length > 0) return undefined;
       const zone = /\b([A-Z]+\/[A-Z_]+(?:\/[A-Z_]+)?)\b/i.exec(written)?.[1];
       if (zone) return { kind: 'setZone', zone };
       const place = /\b(?:in|to|is|for|on) (?:the )?(\p{Lu}[\p{L}']*(?: \p{Lu}[\p{L}']*)*)/u.exec(

@@ -99,7 +99,7 @@ export const moveRules: readonly Rule[] = [
   {
     name: '<plant> went to <place>',
     kind: 'move',
-    head: 'go~past|gone|go~ into|to|in|out|onto|on|under|back|up|down',
+    head: 'go~past|gone|go~ over|across|back|off|up|down|out? into|to|in|out|onto|on|under|back|up|down',
     shape: 'subject',
     when: standing,
   },

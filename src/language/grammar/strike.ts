@@ -189,7 +189,7 @@ export const strikeRules: readonly Rule[] = [
       spoken(p, f, t) ||
       (p[t]?.is === 'count' &&
         closeBehind(p, t, 'plant') &&
-        (follows(p, t, 'pots', 'cutting') || p.length < t + 5) &&
+        (p.slice(t).some(({ is }) => is === 'pots' || is === 'cutting') || p.length < t + 5) &&
         !followsWord(p, t, /^to$/)),
   },
   {
