@@ -1,10 +1,33 @@
 /** A bare reply to a prompt, where the note is nothing else. */
 import type { AnswerValue } from '../ledger/entry.js';
+import { rules } from './grammar/rules.js';
+import { findHits } from './grammar/rule.js';
+import type { Utterance } from './utterance.js';
+import { lineOf } from './sentences.js';
 import { answerRules, bareQuantity } from './grammar/answer.js';
 import type { KnownBatch, Note } from './note.js';
 import type { Piece, When } from './pieces.js';
 import type { Proposal } from './refining.js';
 import { firstOf, plantsIn } from './sentences.js';
+
+/** A bare reply, with talk behind it at most ("not yet, give them a chance"); the talk names nothing. */
+export function proposeReply(
+  line: string,
+  pieces: readonly Piece[],
+  utterance: Utterance,
+  note: Note,
+): Proposal | undefined {
+  const whole = proposeAnswer(line, pieces, note);
+  const cut = pieces.findIndex(({ is }) => is === 'break');
+  if (whole || cut <= 0 || note.context?.pending === undefined) return whole;
+  const rest = pieces.slice(cut);
+  const isTalk =
+    rest.every((piece) => piece.is === 'word' || piece.is === 'break') && findHits(rules, rest).length === 0;
+  if (!isTalk || rest.length > 12 || rest.some((piece) => piece.is === 'break' && piece.mark === '?'))
+    return undefined;
+  const first = pieces.slice(0, cut);
+  return proposeAnswer(lineOf(first, utterance), first, note);
+}
 
 /** A bare reply, where the note is nothing else. */
 export function proposeAnswer(line: string, pieces: readonly Piece[], note: Note): Proposal | undefined {

@@ -180,6 +180,15 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
     if (piece?.is === 'plant' && !plant && !count) plant = true;
     else if (piece?.is === 'plant' && !plant && count) plant = true;
     else if (piece?.is === 'count' && !count) count = true;
+    // "Mist bench 1 misted and tunnel 5 vented".
+    else if (
+      piece?.is === 'place' &&
+      !plant &&
+      !count &&
+      hit.rule.kind === 'tend' &&
+      isBoundary(pieces[at - 2])
+    )
+      plant = true;
     else if (
       piece?.is === 'word' &&
       /^(?:of|the|my|those|these|them|others|other|ones|cuttings|cutting|from|little|poor|remaining|more|they|which|that)$/.test(

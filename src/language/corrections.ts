@@ -1,6 +1,7 @@
 /** Self-corrections: "four no five", "three pots of eight, er no, three pots of six", "4 not 5". The later word stands. */
+import { addDays, type Day } from '../calendar/day.js';
 import { wordAt } from './grammar/rule.js';
-import type { Piece } from './pieces.js';
+import type { Piece, When } from './pieces.js';
 
 const CORE: readonly (readonly string[])[] = [
   ['no', 'wait'], ['no', 'sorry'], ['sorry', 'no'], ['no', 'hang', 'on'], ['no', 'hold', 'on'], ['wait', 'no'], ['oh', 'no'], ['no', 'make', 'that'], ['no', 'i', 'mean'], ['no', 'it', 'was'], ['no', 'actually'], ['no', 'tell', 'a', 'lie'], ['tell', 'a', 'lie'],
@@ -43,6 +44,28 @@ interface Settled {
   readonly next: number;
 }
 
+/** "Yesterday, no, the day before": the day told is moved by one. */
+function dayBeside(pieces: readonly Piece[], start: number, at: number): Settled | undefined {
+  const [day, side] = [wordAt(pieces, at), wordAt(pieces, at + 1)];
+  if (day !== 'day' || !/^(?:before|after)$/.test(side)) return undefined;
+  const earlier = pieces.findLastIndex((piece, n) => n < start && piece.is === 'when');
+  const told = pieces[earlier];
+  if (told?.is !== 'when') return undefined;
+  const by = side === 'before' ? -1 : 1;
+  const moved = (when: When['past']): When['past'] =>
+    typeof when === 'string' && when !== 'ask' ? addDays(when as Day, by) : when;
+  const when = { ...told.when, past: moved(told.when.past), future: moved(told.when.future) };
+  return {
+    pieces: [
+      ...pieces.slice(0, earlier),
+      { ...told, when },
+      ...pieces.slice(earlier + 1, start),
+      ...pieces.slice(at + 2),
+    ],
+    next: start,
+  };
+}
+
 function markerAt(pieces: readonly Piece[], start: number): Settled | undefined {
   const core = CORE.find((words) => words.every((word, n) => wordAt(pieces, start + n) === word));
   if (!core) return undefined;
@@ -58,6 +81,8 @@ function markerAt(pieces: readonly Piece[], start: number): Settled | undefined 
       continue;
     else break;
   }
+  const beside = dayBeside(pieces, start, at);
+  if (beside) return beside;
   // "No sorry, not Silver Mustard, Rhubarb Bishop": the denied name goes too.
   if (wordAt(pieces, at) === 'not' && pieces[at + 1] && CORRECTABLE.has(pieces[at + 1]?.is ?? 'word')) {
     let real = at + 2;

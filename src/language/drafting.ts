@@ -153,7 +153,14 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
     ) {
       slotOf(piece, current(), note);
       eachOfPots = true;
-    } else if (piece.is === 'place' && tellsWhich(pieces, at, clause.from)) current().stands ??= piece.place;
+    } else if (
+      piece.is === 'pots' &&
+      piece.pots === 1 &&
+      wordAt(pieces, at - 1) === 'to' &&
+      pieces[at - 2]?.is === 'count'
+    )
+      continue;
+    else if (piece.is === 'place' && tellsWhich(pieces, at, clause.from)) current().stands ??= piece.place;
     else if (
       piece.is === 'when' &&
       wordAt(pieces, at - 1) === 'for' &&
@@ -184,6 +191,9 @@ function toldOfEach(pieces: readonly Piece[], at: number): boolean {
   const after = wordAt(pieces, next + 1);
   const every = pieces[next + 1];
   if (/^(?:each|apiece|per)$/.test(word)) return true;
+  // "Three to a 4 inch pot".
+  const container = pieces[next + 1];
+  if (word === 'to' && container?.is === 'pots' && container.pots === 1) return true;
   if (
     word === 'in' &&
     (/^(?:each|every|it)$/.test(after) || (every?.is === 'count' && every.quantity.whole === 'all'))
@@ -201,6 +211,13 @@ function toldOfEach(pieces: readonly Piece[], at: number): boolean {
 /** Containers that are counted, and what each holds, give the cuttings ("six pots, three to a pot"). */
 function countedByContainers(draft: Draft): Draft {
   const { pots, each, quantity, size } = draft;
+  if (
+    each !== undefined &&
+    pots === undefined &&
+    quantity?.value !== undefined &&
+    quantity.value % each === 0
+  )
+    return { ...draft, pots: quantity.value / each };
   if (each === undefined || (quantity !== undefined && quantity.whole === undefined)) return draft;
   // "Put them in the greenhouse, ten to a pot": how they stand, not how many.
   if (pots === undefined && draft.pronoun) return draft;
@@ -215,7 +232,7 @@ function countedByContainers(draft: Draft): Draft {
 function nearestWord(pieces: readonly Piece[], at: number): string {
   let before = at - 1;
   while (
-    /^(?:good|big|new|old|little|nice|rooted|spare|whole|lovely|small|large|fine|decent|of|the|my|her|his)$/.test(
+    /^(?:mouldy|moldy|dead|rotten|rotted|poor|sad|mushy|soggy|limp|wilted|broken|sickly|manky|good|big|new|old|little|nice|rooted|spare|whole|lovely|small|large|fine|decent|of|the|my|her|his)$/.test(
       wordAt(pieces, before),
     ) &&
     at - before < 5

@@ -8,6 +8,7 @@ const NUMBER_FOR: Readonly<Record<string, string>> = {
   to: 'two',
   too: 'two',
   won: 'one',
+  wan: 'one',
   ate: 'eight',
   tree: 'three',
   free: 'three',
@@ -30,6 +31,9 @@ const ACT = new Set(
   ),
 );
 const BEFORE_COUNT = new Set([
+  'were',
+  'was',
+  'there',
   'have',
   'had',
   'has',
@@ -105,6 +109,14 @@ export function restoreHeard(
       put(at, 'eight');
     else if (text === '4' && /^(?:the|my|our|her|his|mum|dad|a)$/.test(word(at + 1)) && isName(at - 1))
       put(at, 'for');
+    else if (/^(?:won|wan)$/.test(text) && /^(?:pot|tray|jar|plant|cutting)$/.test(word(at + 1)))
+      put(at, 'one');
+    else if (
+      Object.hasOwn(NUMBER_FOR, text) &&
+      /^(?:twenty|thirty|forty|fifty|sixty)$/.test(word(at - 1)) &&
+      /^(?:have|has|rooted|routed|died|rotted|dead|cuttings)$/.test(word(at + 1))
+    )
+      put(at, NUMBER_FOR[text] ?? text);
     else if (text === 'heal' && /^(?:cutting|cuttings|ones)$/.test(word(at + 1))) put(at, 'heel');
     else if (text === 'pearlite') put(at, 'perlite');
     else if (text === 'route' || text === 'routes') {

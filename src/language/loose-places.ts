@@ -7,7 +7,7 @@ import type { Token } from './tokens.js';
 const LEAD =
   /^(?:in|into|on|onto|to|at|under|by|down|up|beside|along|near|outside|inside|round|around|behind|against|beneath|between|over|amongst|among|next|alongside)$/;
 const NOT_PLACES =
-  /^(?:water|daytime|daytimes|nights|weather|compost|perlite|sand|morning|evening|afternoon|night|mix|post|half|end|dark|one|own|total|all|them|it|rot|mould|death|time|times|growth|return|advance|future|past|rain|sun|cold|frost|heat|bag|bags|day|days|week|weeks|hour|hours|minute|minutes|last|once|least|first|best|way|good|case|order|use|need|place|hope|bits|pieces|pot|pots|tray|trays|turn|which|that|this|what|me|us|you|my|her|his|their|our|a|an|mush|slime|hormone|powder|gel|hand|hands|hurry|meantime|go|fresh|peat|work|bed|be|make|see|get|do|keep|root|stop|start|finish|bush|toughen|harden|grow|give|take|check|pot|plant|move|water|mist|feed|tip|tips|top|tops|base|leaf|leaves|roots|stems|stem|flower|bud|full|flat|foot|knees|head|back|left|right|side|number|book|diary|rim|edge|lot|whole|batch|new|bigger|larger|smaller|individual|separate|singles|threes|twos|pairs)$/;
+  /^(?:water|daytime|daytimes|nights|weather|compost|perlite|sand|morning|evening|afternoon|night|mix|post|half|end|dark|one|own|total|all|them|it|rot|mould|death|time|times|growth|return|advance|future|past|rain|sun|cold|frost|heat|bag|bags|day|days|week|weeks|hour|hours|minute|minutes|last|once|least|first|best|way|good|case|order|use|need|place|hope|bits|pieces|pot|pots|tray|trays|turn|which|that|this|what|me|us|you|my|her|his|their|our|a|an|mush|slime|hormone|powder|gel|hand|hands|hurry|meantime|go|fresh|peat|work|bed|be|make|see|get|do|keep|root|stop|start|finish|bush|toughen|harden|grow|give|take|check|pot|plant|move|water|mist|feed|tip|tips|top|tops|base|leaf|leaves|roots|stems|stem|flower|bud|full|flat|foot|knees|head|back|left|right|side|number|book|diary|rim|edge|ends|lot|whole|batch|new|bigger|larger|smaller|individual|separate|singles|threes|twos|pairs)$/;
 
 /** The place behind the last fitting preposition of the clause, as written, without its article. */
 export function loosePlace(
@@ -18,7 +18,11 @@ export function loosePlace(
 ): string | undefined {
   const from = clause.hit ? clause.hit.from : clause.from;
   for (let at = from; at < clause.to; at++) {
-    if (pieces[at]?.is === 'break' && !LEAD.test(wordAt(pieces, at + 1))) return undefined;
+    if (pieces[at]?.is === 'break' && !LEAD.test(wordAt(pieces, at + 1)) && pieces[at + 1]?.is !== 'count')
+      return undefined;
+    // What was going on meanwhile is no place of the plants.
+    if (at > from && /^(?:while|whilst|when|because|though|although|if|unless)$/.test(wordAt(pieces, at)))
+      return undefined;
     const lead = wordAt(pieces, at);
     if (!LEAD.test(lead) || (lead === 'next' && wordAt(pieces, at + 1) !== 'to')) continue;
     let start = at + 1;
@@ -65,6 +69,7 @@ export function loosePlace(
       !/^(?:side|end|top|back|bed)$/.test(wordAt(pieces, end - 1))
     )
       continue;
+    if (!article && lead === 'by') continue;
     if (!article && lead === 'to' && !tokens[pieces[start]?.from ?? 0]?.capital) continue;
     const place = text.slice(
       tokens[pieces[start]?.from ?? 0]?.start ?? 0,

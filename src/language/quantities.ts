@@ -146,6 +146,13 @@ function wholes(tokens: readonly Token[], at: number): FoundQuantity | undefined
   const the = first === 'the' ? at + 1 : at;
   const word = text(tokens, the);
   if (/^(?:rest|remainder)$/.test(word) && first === 'the') return result({ whole: 'rest' }, the + 1);
+  // "200 rooted, rest binned".
+  if (
+    word === 'rest' &&
+    (tokens[at - 1]?.is === 'mark' || text(tokens, at - 1) === 'and') &&
+    verbSense(text(tokens, at + 1))?.form === 'past'
+  )
+    return result({ whole: 'rest' }, at + 1);
   if (word === 'others' && first === 'the') return result({ whole: 'rest' }, the + 1);
   if (/^(?:remaining|other)$/.test(word)) {
     const found = numberAt(tokens, the + 1);

@@ -12,14 +12,14 @@ import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import type { Piece } from './pieces.js';
 import { isQuestion, proposeQuestion } from './question-proposal.js';
 import { proposeAmend, proposeRestatement } from './amend-proposal.js';
-import { proposeAnswer } from './answer-proposal.js';
+import { proposeReply } from './answer-proposal.js';
 import { proposeReading } from './reading-proposal.js';
 import { proposeRemark } from './remark-proposal.js';
 import { proposeRemind } from './remind-proposal.js';
 import { proposeTarget } from './target-proposal.js';
 import { type Proposal, refine } from './refining.js';
 import { lineOf, type Sentence, sentencesOf } from './sentences.js';
-import { restatementIn } from './restatement.js';
+import { mendedBy } from './mending.js';
 import { settlePastForms } from './past-forms.js';
 import { type Utterance, utteranceOf } from './utterance.js';
 
@@ -46,7 +46,7 @@ export function readingOf(note: Note): Reading {
   const line = lineOf(pieces, utterance);
   const seen = { utterance, pieces, sentences: [], proposals: [] };
   if (line === '') return { ...seen, outcome: { entries: [], asks: [] } };
-  const answer = proposeAnswer(line, pieces, note);
+  const answer = proposeReply(line, pieces, utterance, note);
   if (answer) return { ...seen, proposals: [answer], outcome: refined([answer], note) };
   if (isUndo(line) || isUndoInParts(pieces, utterance))
     return { ...seen, outcome: { entries: [{ entry: { kind: 'undo' }, sources: {} }], asks: [] } };
@@ -55,39 +55,13 @@ export function readingOf(note: Note): Reading {
   const sentences = sentencesOf(pieces, utterance);
   const told: Proposal[] = [];
   for (const sentence of sentences) {
-    if (!mendsLast(sentence, told, note)) told.push(...proposeSentence(sentence, utterance, note, told));
+    const mended = mendedBy(told.at(-1), sentence, note);
+    if (mended) told[told.length - 1] = mended;
+    else told.push(...proposeSentence(sentence, utterance, note, told));
   }
   const proposals = joinProposals(told);
   return { ...seen, sentences, proposals, outcome: refined(proposals, note) };
 }
-
-/** "Three rooted. No wait, two." in one note: the second sentence mends what the first told; "checked them. Nothing." fills it. */
-function mendsLast(sentence: Sentence, told: Proposal[], note: Note): boolean {
-  const last = told.at(-1);
-  if (!last || !isAct(last)) return false;
-  const silent = last.draft.quantity === undefined && last.slots['rooted'] === undefined;
-  if (last.kind === 'check' && silent) {
-    const answer = proposeAnswer(sentence.line, sentence.pieces, note);
-    const value = answer?.slots['value'];
-    if (value === 'none' || value === 'notYet' || value === 'no') {
-      told[told.length - 1] = { ...last, slots: { ...last.slots, rooted: 'none' } };
-      return true;
-    }
-  }
-  const restated = restatementIn(sentence.pieces, false);
-  if (!restated || restated.plant !== undefined || restated.when !== undefined) return false;
-  const { count, ...rest } = restated.set as { readonly count?: number } & Record<string, unknown>;
-  if (Object.keys(rest).some((slot) => !/^(?:pots|potSize|place)$/.test(slot))) return false;
-  told[told.length - 1] = {
-    ...last,
-    slots: { ...last.slots, ...rest },
-    draft: count === undefined ? last.draft : { ...last.draft, quantity: { value: count } },
-  };
-  return true;
-}
-
-const isAct = ({ kind }: Proposal): boolean =>
-  !/^(?:question|answer|undo|amend|remark|remind|reading|tend)$/.test(kind);
 
 /** "Whoops, wrong one, take it back": one part undoes, the others only say why. */
 function isUndoInParts(pieces: readonly Piece[], utterance: Utterance): boolean {

@@ -95,6 +95,8 @@ function subjectAt(pieces: readonly Piece[], from: number): Subject | undefined 
   const plant = named?.is === 'plant' ? named.plant : undefined;
   if (!plant && !/^(?:ones|batch|lot|cuttings)$/.test(wordAt(pieces, at))) return undefined;
   at++;
+  if (plant && /^(?:place|count|number|date|day|size|pots|total|entry|strike|note)$/.test(wordAt(pieces, at)))
+    at++;
   if (/^(?:that|which)$/.test(wordAt(pieces, at))) at++;
   // "… I took on 5 March", "… from Sunday": which entry is meant.
   let when: When | undefined;
@@ -163,7 +165,13 @@ function valueAt(pieces: readonly Piece[], from: number): Value | undefined {
     kinds.push(piece.is);
   }
   if (kinds.length === 0) return undefined;
-  if (denied && !kinds.includes(denied.is)) return undefined;
+  // "9 trays not 10", "mist bench 2 not 1": a bare number denies what has a number.
+  if (
+    denied &&
+    !kinds.includes(denied.is) &&
+    !(denied.is === 'count' && kinds.some((kind) => /^(?:pots|place|size|when)$/.test(kind)))
+  )
+    return undefined;
   return { set, kinds, ...(denied ? { denied } : {}) };
 }
 

@@ -57,7 +57,18 @@ function withoutTalk(row: readonly Piece[]): readonly Piece[] {
     from++;
   while (to > from + 1 && (BEHIND.test(text(to - 1)) || (to < row.length && row[to - 1]?.is === 'break')))
     to--;
-  return row.slice(from, to);
+  // "Can you put down that I misted everything".
+  const said = row.slice(from, to);
+  const asked = said.findIndex((piece, at) => at < 7 && piece.is === 'word' && piece.text === 'that');
+  const lead = said
+    .slice(0, Math.max(0, asked))
+    .map((piece) => (piece.is === 'word' ? piece.text : '?'))
+    .join(' ');
+  return /^(?:(?:can|could|would|will) you |please |pls |just )*(?:put|note|log|record|jot|write|mark)(?: down| it down)?$/.test(
+    lead,
+  )
+    ? said.slice(asked + 1)
+    : said;
 }
 
 /** A run of pieces as a sentence that asks nothing. */

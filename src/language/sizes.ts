@@ -64,7 +64,13 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
   const container =
     CONTAINERS.has(text(tokens, to + 1)) ||
     (text(tokens, to + 1) === 'square' && CONTAINERS.has(text(tokens, to + 2)));
-  if (raw === '"' && (!glued || (tokens[to + 1]?.glued === true && !CONTAINERS.has(text(tokens, to + 1)))))
+  if (
+    raw === '"' &&
+    (!glued ||
+      (tokens[to + 1]?.glued === true &&
+        !/^[,.;)]$/.test(text(tokens, to + 1)) &&
+        !CONTAINERS.has(text(tokens, to + 1))))
+  )
     return undefined;
   // "put 2 in the frame": a lone "in" is a unit only when it touches its number or a container follows an "into".
   if (raw === 'in' && !glued && !(container && /^(?:into|to|in|on|up|the|own|x)$/.test(text(tokens, at - 1))))

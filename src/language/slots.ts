@@ -2,12 +2,15 @@
 import type { Draft } from './drafting.js';
 import type { Rule } from './grammar/rule.js';
 
+/** What a rule says of an act beside its words. */
+type Told = Pick<Rule, 'kind' | 'care' | 'cause' | 'how' | 'rooted'>;
+
 /** The slots beside plant, count and date that an act of this rule takes from what was said. */
-export function slotsOf(rule: Rule, draft: Draft): Readonly<Record<string, unknown>> {
+export function slotsOf(rule: Told, draft: Draft): Readonly<Record<string, unknown>> {
   return Object.fromEntries(Object.entries(taken(rule, draft)).filter(([, value]) => value !== undefined));
 }
 
-function taken(rule: Rule, draft: Draft): Record<string, unknown> {
+function taken(rule: Told, draft: Draft): Record<string, unknown> {
   switch (rule.kind) {
     case 'strike':
       return {

@@ -246,7 +246,7 @@ function namedNames(
       /^(?:called|named|labelled|labeled|calls|christened|titled)$/.test(word(tokens, at)) ||
       (/^(?:is|was)$/.test(word(tokens, at)) && word(tokens, at - 1) === 'name') ||
       /^name's$/.test(word(tokens, at)) ||
-      (word(tokens, at) === 'of' && word(tokens, at - 1) === 'name');
+      (word(tokens, at) === 'of' && word(tokens, at - 1) === 'name' && word(tokens, at - 3) === 'by');
     if (!isNamed) continue;
     let start = at + 1;
     while (/^(?:the|it|them|this|"|')$/.test(word(tokens, start))) start++;
@@ -258,8 +258,11 @@ function namedNames(
       free(end) &&
       tokens[end]?.is === 'word' &&
       !(capital && !tokens[end]?.capital && !/^(?:of|the|de|la|and|on|in)$/.test(word(tokens, end))) &&
-      !/^(?:in|into|on|at|from|today|yesterday|this|for|with|to|by|and|which|that|last)$/.test(
-        word(tokens, end),
+      !(
+        !tokens[end]?.capital &&
+        /^(?:in|into|on|at|from|today|yesterday|this|for|with|to|by|and|which|that|last|please)$/.test(
+          word(tokens, end),
+        )
       )
     )
       end++;

@@ -5,7 +5,9 @@ import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt 
 const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: number): boolean => {
   const before = wordAt(pieces, from - 1);
   const verbAround = (piece: Piece): boolean =>
-    piece.is === 'word' && piece.verb?.form === 'past' && !/^(?:rooted|had|been|were|was)$/.test(piece.text);
+    piece.is === 'word' &&
+    piece.verb?.form === 'past' &&
+    !/^(?:rooted|had|been|were|was|are|is|have|has)$/.test(piece.text);
   if (
     /^(?:plants?|plugs?|liners?|babies|seedlings|cuttings|one|ones)$/.test(wordAt(pieces, to)) &&
     !/^(?:are|is|have|has)$/.test(before)
@@ -85,7 +87,19 @@ export const checkRules: readonly Rule[] = [
     head: 'have~|get~|grow~|make~|show~|form~|with|develop~|push~|put~|throw~ .. roots|root',
     shape: 'subject',
     // "Put them in the propagator to root" tells what for.
-    unless: (p, f, t) => notAboutRoots(p, f, t) || wordAt(p, t - 2) === 'to',
+    unless: (p, f, t) =>
+      notAboutRoots(p, f, t) ||
+      wordAt(p, t - 2) === 'to' ||
+      // "Potted on the three with roots": which ones.
+      (wordAt(p, f) === 'with' &&
+        p
+          .slice(0, f)
+          .some(
+            (piece) =>
+              piece.is === 'word' &&
+              piece.verb?.form === 'past' &&
+              /^(?:pot|plant|move|give|sell|pinch|put|shift|send|swap)$/.test(piece.verb.lemma),
+          )),
   },
   {
     name: '<count> showing roots',
@@ -258,7 +272,7 @@ export const checkRules: readonly Rule[] = [
   {
     name: 'pulled: looked at <count>',
     kind: 'aside',
-    head: 'look~past at <count>',
+    head: 'look~past|sample~past|tug~past|lift~past|pull~past at|up|out? <count>',
     shape: 'object',
     when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'count'),
   },

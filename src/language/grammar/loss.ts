@@ -219,7 +219,7 @@ export const lossRules: readonly Rule[] = [
     faint: true,
     when: (p, f, t) =>
       precedes(p, f, 4, 'count') &&
-      endsAt(p, t) &&
+      (endsAt(p, t) || /^(?:at|with|to)$/.test(wordAt(p, t))) &&
       p[t]?.is !== 'when' &&
       !p
         .slice(0, f)
@@ -249,7 +249,7 @@ export const lossRules: readonly Rule[] = [
   {
     name: '<pest> had <count> <plant>',
     kind: 'loss',
-    head: `${PESTS} have~past|get~past|eat~past|take~past|kill~past|munch~past|scoff~past|demolish~past|destroy~past|chomp~past|devour~past|finish~past|nibble~past|do~past|dig~past|break~past|snap~past|knock~past|flatten~past|wreck~past|pull~past|polish~past|trample~past|squash~past|ate|ruined|mowed|sat|dug up|off|through|over|for?`,
+    head: `${PESTS} have~past|get~past|eat~past|take~past|kill~past|munch~past|scoff~past|demolish~past|destroy~past|chomp~past|devour~past|finish~past|nibble~past|do~past|dig~past|break~past|snap~past|knock~past|flatten~past|wreck~past|pull~past|polish~past|trample~past|wipe~past|clear~past|squash~past|ate|ruined|mowed|sat|dug up|off|through|over|for?`,
     shape: 'object',
     cause: 'pest',
     when: needsPlantOrCount,

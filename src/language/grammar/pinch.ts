@@ -75,6 +75,11 @@ export const pinchRules: readonly Rule[] = [
     head: 'tips|tops|heads be~? out|off|pinched|nipped',
     shape: 'object',
     when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 5, 'plant'),
+    // "Took three of each, tips off both": cuttings.
+    unless: (p, f) =>
+      p
+        .slice(0, f)
+        .some((piece) => piece.is === 'word' && /^(?:took|take|taken|struck|cuttings)$/.test(piece.text)),
   },
   {
     name: 'stopped <plant>',

@@ -84,7 +84,8 @@ export const stockRules: readonly Rule[] = [
     when: (p, f, t) =>
       (p.slice(0, f).some(({ is }) => is === 'plant' || is === 'count') ||
         p.slice(t).some(({ is }) => is === 'plant')) &&
-      p.some(({ is }) => is === 'plant') &&
+      (p.some(({ is }) => is === 'plant') ||
+        p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:plugs|liners)$/.test(piece.text))) &&
       !anyStock(p) &&
       (/^arrived$/.test(wordAt(p, f)) ||
         /^(?:up|in|delivered)$/.test(wordAt(p, t - 1)) ||
@@ -238,8 +239,11 @@ export const stockRules: readonly Rule[] = [
       !p.some(
         (piece) =>
           piece.is === 'word' &&
-          /^(?:need|want|look|looking|rotten|rotting|dead|buy|must|soft|sprouting)$/.test(piece.text),
-      ),
+          /^(?:need|want|look|looking|rotten|rotting|dead|buy|must|soft|sprouting|basals|cuttings|shoots|slips|off)$/.test(
+            piece.text,
+          ),
+      ) &&
+      !p.some(({ is }) => is === 'cutting'),
   },
   {
     name: '<plant> tubers started',

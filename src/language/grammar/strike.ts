@@ -8,6 +8,12 @@ const CUTTINGS =
 /** "Took" is a strike only with something taken from a plant behind it. */
 function takesSomethingElse(pieces: readonly Piece[], from: number, to: number): boolean {
   if (isRelative(pieces, from)) return true;
+  // "Took the row cover off the hoop house".
+  if (
+    followsWord(pieces, to, /^(?:cover|covers|lid|lids|fleece|shading|shade|netting|dome|domes|cloche)$/) &&
+    followsWord(pieces, to, /^off$/)
+  )
+    return true;
   const next = wordAt(pieces, to);
   if (
     /^(?:out|off|away|delivery|photos?|pictures?|ages|stock|advice|care|time|notes?|part|place|over|down|it|him|her|home|apart|forever|long|root|roots|ill|pity|hours|days|weeks)$/.test(
@@ -321,7 +327,7 @@ export const strikeRules: readonly Rule[] = [
     head: 'cuttings|cutting|pieces|slips|<cutting> .. made|done|struck|taken|prepared|inserted|stuck',
     shape: 'subject',
     when: (p, f, t) =>
-      (precedes(p, f, 6, 'count', 'pots') || p.slice(f, t).some(({ is }) => is === 'count')) &&
+      p.some(({ is }) => is === 'count') &&
       (p.slice(0, t).some(({ is }) => is === 'plant') || closeBehind(p, f, 'plant')) &&
       !p
         .slice(0, t)

@@ -1,0 +1,67 @@
+/** A sentence that says no act of its own, but fills or puts right the act told before it in the same note. */
+import { proposeAnswer } from './answer-proposal.js';
+import { wholeOf } from './clauses.js';
+import { type Draft, draftsOf } from './drafting.js';
+import type { Note } from './note.js';
+import type { Proposal } from './refining.js';
+import { restatementIn } from './restatement.js';
+import type { Sentence } from './sentences.js';
+import { slotsOf } from './slots.js';
+
+const NO_ACT = /^(?:question|answer|undo|amend|remark|remind|reading|tend)$/;
+
+/** What the sentence makes of the act before it; undefined where it speaks for itself. */
+export function mendedBy(last: Proposal | undefined, sentence: Sentence, note: Note): Proposal | undefined {
+  if (!last || NO_ACT.test(last.kind)) return undefined;
+  return answered(last, sentence, note) ?? filled(last, sentence) ?? restated(last, sentence);
+}
+
+/** "Checked the Salt Harrier. Nothing." */
+function answered(last: Proposal, sentence: Sentence, note: Note): Proposal | undefined {
+  if (last.kind !== 'check' || last.draft.quantity !== undefined || last.slots['rooted'] !== undefined)
+    return undefined;
+  const value = proposeAnswer(sentence.line, sentence.pieces, note)?.slots['value'];
+  if (typeof value === 'number') return { ...last, draft: { ...last.draft, quantity: { value } } };
+  if (value === 'none' || value === 'notYet' || value === 'no')
+    return { ...last, slots: { ...last.slots, rooted: 'none' } };
+  return undefined;
+}
+
+/** "Took twelve. Tip cuttings, no hormone, in the utility room." */
+function filled(last: Proposal, sentence: Sentence): Proposal | undefined {
+  const added = last.kind === 'strike' ? slotsAlone(sentence) : undefined;
+  return (
+    added && {
+      ...last,
+      slots: { ...slotsOf({ kind: 'strike' }, added), ...last.slots },
+      draft: { ...added, ...last.draft },
+    }
+  );
+}
+
+const AROUND_SLOTS =
+  /^(?:no|with|without|hormone|powder|gel|in|into|on|under|at|the|a|an|and|of|each|per|to|cuttings|cutting|all|my|bundles|bundle|rooting|dip|dipped|plus|them|it)$/;
+
+function slotsAlone({ pieces }: Sentence): Draft | undefined {
+  const isAlone = pieces.every(
+    (piece) =>
+      piece.is !== 'plant' &&
+      piece.is !== 'celsius' &&
+      (piece.is !== 'word' || AROUND_SLOTS.test(piece.text)),
+  );
+  const hasSlot = pieces.some(({ is }) => /^(?:cutting|pots|medium|place|size)$/.test(is));
+  return isAlone && hasSlot ? draftsOf(pieces, wholeOf(pieces))[0] : undefined;
+}
+
+/** "Three rooted. No wait, two." */
+function restated(last: Proposal, sentence: Sentence): Proposal | undefined {
+  const again = restatementIn(sentence.pieces, false);
+  if (!again || again.plant !== undefined || again.when !== undefined) return undefined;
+  const { count, ...rest } = again.set as { readonly count?: number } & Record<string, unknown>;
+  if (Object.keys(rest).some((slot) => !/^(?:pots|potSize|place)$/.test(slot))) return undefined;
+  return {
+    ...last,
+    slots: { ...last.slots, ...rest },
+    draft: count === undefined ? last.draft : { ...last.draft, quantity: { value: count } },
+  };
+}
