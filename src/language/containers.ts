@@ -84,6 +84,27 @@ function containerAt(pieces: readonly Piece[], start: number): Joined | undefine
       ],
       to: at + 1,
     };
+  // "4x84": four trays of 84.
+  const multiplied = wordAt(pieces, start + 1) === 'x' ? countAt(pieces, start + 2) : undefined;
+  if (
+    number !== undefined &&
+    multiplied?.quantity.value !== undefined &&
+    multiplied.quantity.value >= 20 &&
+    multiplied.from === first.to + 1 &&
+    !isContainer(pieces, start + 3)
+  )
+    return {
+      pieces: [
+        {
+          is: 'count',
+          quantity: { value: number * multiplied.quantity.value },
+          from: first.from,
+          to: first.to,
+        },
+        { is: 'pots', pots: number, from: first.to, to: multiplied.to },
+      ],
+      to: start + 3,
+    };
   let size: PieceOf<'size'> | undefined;
   const sized = pieces[at];
   if (sized?.is === 'size' && !isContainer(pieces, at)) {

@@ -1,7 +1,7 @@
 /** Self-corrections: "four no five", "three pots of eight, er no, three pots of six", "4 not 5". The later word stands. */
 import { addDays, type Day } from '../calendar/day.js';
 import { wordAt } from './grammar/rule.js';
-import type { Piece, When } from './pieces.js';
+import type { Piece, PieceOf, When } from './pieces.js';
 
 const CORE: readonly (readonly string[])[] = [
   ['no', 'wait'], ['no', 'sorry'], ['sorry', 'no'], ['no', 'hang', 'on'], ['no', 'hold', 'on'], ['wait', 'no'], ['oh', 'no'], ['no', 'make', 'that'], ['no', 'i', 'mean'], ['no', 'it', 'was'], ['no', 'actually'], ['no', 'tell', 'a', 'lie'], ['tell', 'a', 'lie'],
@@ -30,7 +30,7 @@ const CORRECTABLE: ReadonlySet<Piece['is']> = new Set([
 export function settleCorrections(row: readonly Piece[]): readonly Piece[] {
   let pieces = row;
   for (let at = 1; at < pieces.length; at++) {
-    const settled = markerAt(pieces, at) ?? notAt(pieces, at);
+    const settled = markerAt(pieces, at) ?? notAt(pieces, at) ?? afterwards(pieces, at);
     if (settled) {
       pieces = settled.pieces;
       at = settled.next;
@@ -90,6 +90,9 @@ function markerAt(pieces: readonly Piece[], start: number): Settled | undefined 
     if (pieces[real]?.is === pieces[at + 1]?.is) at = real;
   }
   const next = pieces[at];
+  // "Um, for, no hang on, five": nothing was said yet that could be taken back.
+  const nothingYet = !pieces.slice(0, start).some(({ is }) => CORRECTABLE.has(is)) && start < 6;
+  if (nothingYet && core.length > 1 && next) return { pieces: pieces.slice(at), next: 0 };
   if (!next || !CORRECTABLE.has(next.is)) return undefined;
   const brokenBefore = pieces[start - 1]?.is === 'break';
   const bareNo = core.length === 1 && core[0] === 'no';
@@ -125,6 +128,18 @@ function replaceEarlier(pieces: readonly Piece[], start: number, at: number): Se
   for (let n = start; n < at; n++) drop.add(n);
   if (pieces[start - 1]?.is === 'break') drop.add(start - 1);
   return { pieces: pieces.filter((_, n) => !drop.has(n)), next: start - drop.size + (at - start) };
+}
+
+/** "… to the greenhouse - cold frame sorry": said again behind a break, and excused. */
+function afterwards(pieces: readonly Piece[], at: number): Settled | undefined {
+  const again = pieces[at];
+  if (!again || !CORRECTABLE.has(again.is) || pieces[at - 1]?.is !== 'break') return undefined;
+  if (!/^(?:sorry|oops|whoops)$/.test(wordAt(pieces, at + 1)) || pieces[at + 2] !== undefined)
+    return undefined;
+  const earlier = pieces.findLastIndex((piece, n) => n < at - 1 && piece.is === again.is);
+  if (earlier < 0) return undefined;
+  const said = again.is === 'place' ? { ...again, prep: (pieces[earlier] as PieceOf<'place'>).prep } : again;
+  return { pieces: [...pieces.slice(0, earlier), said, ...pieces.slice(earlier + 1, at - 1)], next: at };
 }
 
 /** "4 not 5": the denied one goes. */

@@ -3,7 +3,8 @@ import { proposeActs } from './acts.js';
 import { joinContainers } from './containers.js';
 import { settleCorrections } from './corrections.js';
 import { findRemind } from './grammar/remind.js';
-import { wordAt } from './grammar/rule.js';
+import { findHits, wordAt } from './grammar/rule.js';
+import { rules } from './grammar/rules.js';
 import { isUndo, WHY } from './grammar/undo.js';
 import { instruct } from './instructing.js';
 import { joinProposals } from './joining.js';
@@ -18,7 +19,7 @@ import { proposeRemark } from './remark-proposal.js';
 import { proposeRemind } from './remind-proposal.js';
 import { proposeTarget } from './target-proposal.js';
 import { type Proposal, refine } from './refining.js';
-import { lineOf, type Sentence, sentencesOf } from './sentences.js';
+import { lineOf, type Sentence, sentenceOf, sentencesOf } from './sentences.js';
 import { mendedBy } from './mending.js';
 import { settlePastForms } from './past-forms.js';
 import { type Utterance, utteranceOf } from './utterance.js';
@@ -128,8 +129,40 @@ function proposeSentence(
   if (wanted) return wanted;
   const readings = acts.proposals.length === 0 ? proposeReading(corrected, note) : undefined;
   if (readings) return readings;
-  if (acts.hits > 0) return acts.proposals;
+  if (acts.hits > 0) return withReadings(acts.proposals, corrected.pieces, utterance, note);
   return proposeRemark(corrected, utterance) ?? [];
+}
+
+/** "38 degrees in the igloo so I vented it": temperatures in parts of the sentence that tell no act. */
+function withReadings(
+  acts: readonly Proposal[],
+  pieces: readonly Piece[],
+  utterance: Utterance,
+  note: Note,
+): readonly Proposal[] {
+  if (
+    acts.some(({ kind }) => kind === 'reading') ||
+    !pieces.some(({ is }) => is === 'celsius' || is === 'place')
+  )
+    return acts;
+  const before: Proposal[] = [];
+  const behind: Proposal[] = [];
+  let part: Piece[] = [];
+  let acted = false;
+  for (const piece of [...pieces, undefined]) {
+    if (piece && piece.is !== 'break' && !(piece.is === 'word' && /^(?:and|so|but|then)$/.test(piece.text))) {
+      part.push(piece);
+      continue;
+    }
+    if (findHits(rules, part).length > 0) acted = true;
+    else if (
+      part.some(({ is }) => is === 'celsius' || is === 'count') &&
+      !part.some(({ is }) => is === 'plant')
+    )
+      (acted ? behind : before).push(...(proposeReading(sentenceOf(part, utterance), note) ?? []));
+    part = [];
+  }
+  return [...before, ...acts, ...behind];
 }
 
 /** "I want to have 15", "would like to end up with a dozen": plants to have, no act to be reminded of. */

@@ -47,7 +47,9 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
     else break;
   }
   const subject = subjectAt(pieces, at);
-  const copula = copulaAt(pieces, subject?.to ?? at, doubted);
+  let verb = subject?.to ?? at;
+  while (subject && /^(?:actually|really|only|just)$/.test(wordAt(pieces, verb))) verb++;
+  const copula = copulaAt(pieces, verb, doubted);
   if (copula === undefined && (subject !== undefined || !doubted)) return undefined;
   if (copula !== undefined && subject === undefined && !doubted) return undefined;
   const value = valueAt(pieces, copula ?? at);

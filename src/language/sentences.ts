@@ -30,13 +30,16 @@ export function sentencesOf(pieces: readonly Piece[], utterance: Utterance): rea
           to: at,
           pieces: row,
           line: lineOf(row, utterance),
-          asked: piece?.is === 'break' && piece.mark === '?',
+          // "Gone green?? Not purple any more": astonishment, no question.
+          asked: piece?.is === 'break' && piece.mark === '?' && !isAgain(pieces[at + 1]),
         });
     }
     from = at + 1;
   }
   return sentences;
 }
+
+const isAgain = (piece: Piece | undefined): boolean => piece?.is === 'break' && /^[?!]$/.test(piece.mark);
 
 const BEFORE = /^(?:right|ok|okay|so|oh|ah|hey|hi|hello|hiya|yeah|anyway|anyways|listen|omg)$/;
 const BEHIND = /^(?:lol|lmao|haha|ha|omg|xx?|thanks|ta|cheers|mate|lads)$/;

@@ -219,7 +219,7 @@ export const lossRules: readonly Rule[] = [
     faint: true,
     when: (p, f, t) =>
       precedes(p, f, 4, 'count') &&
-      (endsAt(p, t) || /^(?:at|with|to)$/.test(wordAt(p, t))) &&
+      (endsAt(p, t) || /^(?:at|with)$/.test(wordAt(p, t))) &&
       p[t]?.is !== 'when' &&
       !p
         .slice(0, f)

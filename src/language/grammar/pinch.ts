@@ -18,7 +18,10 @@ export const pinchRules: readonly Rule[] = [
     kind: 'pinch',
     head: 'nip~past|take~past|pinch~past|cut~past|snip~past|nick~past|tweak~past|whip~past .. tips|tops|heads|tip|top|points out|off|of',
     shape: 'object',
-    unless: (p, f, t) => cuttingsTaken(p, f, t) || p.slice(f, t).some(({ is }) => is === 'cutting'),
+    unless: (p, f, t) =>
+      cuttingsTaken(p, f, t) ||
+      p.slice(f, t).some(({ is }) => is === 'cutting') ||
+      followsWord(p, t, /^(?:stock|mother|parent|stuck|struck)$/),
   },
   {
     name: 'nipped out <plant>',
@@ -64,8 +67,7 @@ export const pinchRules: readonly Rule[] = [
       !p.some(
         (piece) =>
           piece.is === 'word' &&
-          /^(?:cuttings|cutting|of|need|needs|want|will)$/.test(piece.text) &&
-          piece.text !== 'of',
+          /^(?:cuttings|cutting|need|needs|want|will|took|take|taken|struck)$/.test(piece.text),
       ),
     phrasings: ['the growing points of eight Salt Harrier have been removed'],
   },
