@@ -85,9 +85,18 @@ function localClock(minutes: number): TimeOfDay {
   return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
 }
 
+/** The moments asked for last: a turn asks for the same few many times over, and a zone's offset is dear to find. */
+const lately = new Map<string, DateTime>();
+const REMEMBERED = 64;
+
 function inZone(instant: Instant, zone: string): DateTime {
+  const key = `${instant} ${zone}`;
+  const before = lately.get(key);
+  if (before) return before;
   const local = DateTime.fromMillis(instant, { zone });
   if (!local.isValid) throw new RangeError(`no such zone: ${zone}`);
+  if (lately.size >= REMEMBERED) lately.clear();
+  lately.set(key, local);
   return local;
 }
 

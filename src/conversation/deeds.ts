@@ -9,7 +9,11 @@ import type { Sitting } from './sitting.js';
 /** What stands on these lines, in the order of the journal. */
 export function standingOn(ledger: Ledger, lines: readonly Line[]): StandingEntry[] {
   const wanted = new Set(lines);
-  return ledger.standing.filter((each) => wanted.has(each.line));
+  // What a turn speaks of stands near the end, and the order is the journal's: no need to go through it all.
+  const first = Math.min(...lines);
+  let from = ledger.standing.length;
+  while (from > 0 && (ledger.standing[from - 1]?.line ?? 0) >= first) from--;
+  return ledger.standing.slice(from).filter((each) => wanted.has(each.line));
 }
 
 export function doneOf(ledger: Ledger, { line, entry, touched }: StandingEntry): Done {

@@ -38,9 +38,14 @@ interface ReadOptions {
   readonly origin?: Origin;
 }
 
+/** Batches are values, and most are the same from turn to turn. */
+const known = new WeakMap<Batch, KnownBatch>();
+
 function knownBatch(batch: Batch): KnownBatch {
+  const before = known.get(batch);
+  if (before) return before;
   const place = placeOf(batch);
-  return {
+  const told: KnownBatch = {
     label: batch.label,
     ...(batch.variety === null ? {} : { variety: batch.variety }),
     ...(batch.crop === null ? {} : { crop: batch.crop }),
@@ -51,4 +56,6 @@ function knownBatch(batch: Batch): KnownBatch {
     rooted: batch.rooted,
     pottedOn: batch.pottedOn,
   };
+  known.set(batch, told);
+  return told;
 }

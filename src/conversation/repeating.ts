@@ -11,8 +11,8 @@ export function asksAgain(sitting: Sitting, text: string): boolean {
       each.counted &&
       each.from === from &&
       each.message !== message &&
-      normal(each.text) === normal(text) &&
-      Math.abs(at - each.at) <= WITHIN_MS,
+      Math.abs(at - each.at) <= WITHIN_MS &&
+      normal(each.text) === normal(text),
   );
   if (!same) return false;
   sitting.change({ heard: [...sitting.talk.heard, { message, from, at, text, counted: false }] });

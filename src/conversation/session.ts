@@ -1,10 +1,9 @@
 /** One transaction a turn: takes the world from the books, has the turn worked out, and keeps all that came of it. */
 import type { Instant } from '../calendar/clock.js';
-import { fold, postTo } from '../ledger/fold.js';
+import { advance, fold } from '../ledger/fold.js';
 import { type Keeper, memoryKeeper } from '../outlook/keeper.js';
 import { emptyLedger, type Ledger } from '../ledger/ledger.js';
-import { isAmendment, type JournalLine, type Posting } from '../ledger/posting.js';
-import { isRefusal } from '../ledger/refusal.js';
+import type { JournalLine } from '../ledger/posting.js';
 import { newLedgerAsked, noSuchLedger, switched } from '../words/instructions.js';
 import type { Bookkeeping } from './bookkeeping.js';
 import { converse } from './converse.js';
@@ -75,7 +74,7 @@ export class Session {
     const news = this.books.linesAfter(id, known.journal.length);
     if (news.length === 0) return known;
     const journal = [...known.journal, ...news];
-    const cached = { journal, ledger: advanced(known.ledger, news) ?? fold(journal).ledger };
+    const cached = { journal, ledger: advance(known.ledger, news) ?? fold(journal).ledger };
     this.cache.set(id, cached);
     return cached;
   }
@@ -120,15 +119,4 @@ export class Session {
       throw error;
     }
   }
-}
-
-function advanced(ledger: Ledger, lines: readonly JournalLine[]): Ledger | null {
-  let after = ledger;
-  for (const line of lines) {
-    if (isAmendment(line.what)) return null;
-    const next = postTo(after, line as JournalLine & { what: Posting });
-    if (isRefusal(next)) return null;
-    after = next;
-  }
-  return after;
 }

@@ -62,14 +62,14 @@ export function forecast(learnt: Learnt, question: ForecastQuestion): RootingFor
     checks: batch.checks.map(({ day, rooted }) => ({ day: clock.thermal(day), rooted })),
   });
   const posterior = posteriorOf(learnt, evidence, batch.struck);
-  const oneMoreChance = evidence.open === 0 ? 0 : chanceBy(posterior, Infinity, atLeast(1, evidence.open));
+  const oneMoreChance = evidence.open === 0 ? 0 : chanceBy(posterior, atLeast(1, evidence.open))(Infinity);
   const known = { need, rooted: evidence.rooted, oneMoreChance };
   if (evidence.rooted >= need) return { ...known, ...readyAlready(posterior, need, clock) };
 
-  const table = atLeast(need - evidence.rooted, evidence.open);
-  const everChance = chanceBy(posterior, Infinity, table);
+  const chance = chanceBy(posterior, atLeast(need - evidence.rooted, evidence.open));
+  const everChance = chance(Infinity);
   const lastLook = batch.checks.at(-1)?.day ?? 0;
-  const curve = chanceCurve((day) => chanceBy(posterior, clock.thermal(day), table), lastLook, everChance);
+  const curve = chanceCurve((day) => chance(clock.thermal(day)), lastLook, everChance);
   const givenUp = oneMoreChance < GIVE_UP_BELOW;
   const readyBy = (day: number) => Math.min(1, curve.at(day) / everChance);
   const earliest = Math.max(batch.checks.length > 0 ? lastLook + LEAST_DAYS_BETWEEN_LOOKS : 1, today);
@@ -97,9 +97,9 @@ function settlingDay(
   clock: RootingClock,
   { oneMoreChance, earliest }: { readonly oneMoreChance: number; readonly earliest: number },
 ): number {
-  const oneMore = atLeast(1, posterior.evidence.open);
+  const chance = chanceBy(posterior, atLeast(1, posterior.evidence.open));
   const stillToCome = (day: number): number => {
-    const by = chanceBy(posterior, clock.thermal(day), oneMore);
+    const by = chance(clock.thermal(day));
     return (oneMoreChance - by) / (1 - by);
   };
   return smallest(earliest, FARTHEST_DAY, (day) => stillToCome(day) < GIVE_UP_BELOW) ?? earliest;

@@ -3,6 +3,7 @@ import { chanceAt } from './binomial.js';
 import type { TabledChance } from './binomial.js';
 import { normalCdfTabled } from './normal.js';
 import { cellsOf, openRate, rateLikelihood, type RootingCell } from './rooting-cells.js';
+import { normalised } from './rooting-grid.js';
 import type { Learnt } from './rooting-learning.js';
 import type { RootingEvidence } from './rooting-record.js';
 
@@ -17,9 +18,14 @@ export interface RootingPosterior {
 }
 
 export interface PosteriorCell extends Omit<RootingCell, 'byMean'> {
-  /** One weight for each rate. */
+  /** One weight for each rate … */
   readonly weights: Float64Array;
+  /** … and their sum. */
+  readonly weight: number;
 }
+
+/** Rates weigh alike in two cells where no share differs by more. */
+const ALIKE = 1e-9;
 
 /** Cells with less than this share of the heaviest's weight are left out. */
 const NEGLIGIBLE = 1e-6;
@@ -39,7 +45,7 @@ export function posteriorOf(learnt: Learnt, evidence: RootingEvidence, struck: n
   const active = weighed.filter(({ sum }) => sum > heaviest * NEGLIGIBLE);
   const total = active.reduce((all, { sum }) => all + sum, 0);
   for (const { cell } of active) for (let r = 0; r < rates.length; r++) cell.weights[r]! /= total;
-  return { evidence, rates, cells: active.map(({ cell }) => cell) };
+  return { evidence, rates, cells: active.map(({ cell, sum }) => ({ ...cell, weight: sum / total })) };
 }
 
 function addTo(target: Float64Array, share: number, source: Float64Array): void {
@@ -47,11 +53,18 @@ function addTo(target: Float64Array, share: number, source: Float64Array): void 
   for (let i = 0; i < target.length; i++) target[i]! += share * source[i]!;
 }
 
-/**
- * Chance of what `table` tells (of the rate at which open cuttings have rooted) by `day`; Infinity: ever. Days before the
- * last check count as the last check.
- */
-export function chanceBy({ cells, rates }: RootingPosterior, day: number, table: TabledChance): number {
+/** Chance by a day after striking; Infinity: ever. Days before the last check count as the last check. */
+export type ChanceBy = (day: number) => number;
+
+/** The chance of what `table` tells of the rate at which open cuttings have rooted. */
+export function chanceBy(posterior: RootingPosterior, table: TabledChance): ChanceBy {
+  const shares = unseenShares(posterior, table);
+  return shares
+    ? (day) => chanceUnseen(posterior, day, shares)
+    : (day) => chanceInCells(posterior, day, table);
+}
+
+function chanceInCells({ cells, rates }: RootingPosterior, day: number, table: TabledChance): number {
   const logDay = Math.log(day);
   const impossibleSoFar = table.chances[0] === 0;
   let chance = 0;
@@ -72,5 +85,34 @@ function chanceInCell(
   let chance = 0;
   for (let i = 0; i < rates.length; i++)
     chance += weights[i]! * chanceAt(table, openRate(rates[i]!, rooted, rootedByLook));
+  return chance;
+}
+
+/**
+ * Before a batch's first check, nothing as a rule ties its strike rate to its time: every cell weighs the rates alike. Then
+ * the sum over the rates depends on the share rooted alone, is tabled once, and a day costs a look-up for each cell.
+ */
+function unseenShares({ cells, rates }: RootingPosterior, table: TabledChance): TabledChance | null {
+  const [first] = cells;
+  if (!first || cells.some(({ rootedByLook }) => rootedByLook > 0)) return null;
+  const alike = normalised(first.weights);
+  for (const { weight, weights } of cells)
+    for (let i = 0; i < rates.length; i++)
+      if (Math.abs(weights[i]! - weight * alike[i]!) > ALIKE * weight) return null;
+  const { steps } = table;
+  const chances = Float64Array.from({ length: steps + 2 }, (_, i) => {
+    let chance = 0;
+    for (let r = 0; r < rates.length; r++)
+      chance += alike[r]! * chanceAt(table, rates[r]! * Math.min(1, i / steps));
+    return chance;
+  });
+  return { steps, chances };
+}
+
+function chanceUnseen({ cells }: RootingPosterior, day: number, shares: TabledChance): number {
+  const logDay = Math.log(day);
+  let chance = 0;
+  for (const { weight, logMedian, within } of cells)
+    chance += weight * chanceAt(shares, normalCdfTabled((logDay - logMedian) / within));
   return chance;
 }

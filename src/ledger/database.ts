@@ -101,11 +101,15 @@ export function openDatabase(
 
 class SqliteView implements Database {
   private readonly statements = new Map<string, SqliteDatabase.Statement>();
+  /** Inside another, better-sqlite3 makes it a savepoint. */
+  private readonly whole: SqliteDatabase.Transaction<(work: () => unknown) => unknown>;
 
   constructor(
     private readonly sqlite: SqliteDatabase.Database,
     private readonly path: string,
-  ) {}
+  ) {
+    this.whole = sqlite.transaction((work: () => unknown) => work());
+  }
 
   run(sql: string, ...values: SqlValue[]) {
     const { changes, lastInsertRowid } = naming(this.path, () => this.prepared(sql).run(...values));
@@ -125,8 +129,7 @@ class SqliteView implements Database {
   }
 
   transaction<T>(work: () => T): T {
-    // Inside another, better-sqlite3 makes it a savepoint.
-    return naming(this.path, () => this.sqlite.transaction(work).immediate());
+    return naming(this.path, () => this.whole.immediate(work)) as T;
   }
 
   async backup(path: string): Promise<void> {

@@ -37,6 +37,16 @@ export function postTo(ledger: Ledger, line: JournalLine & { readonly what: Post
   return post(draft, line, line.what) ?? draft;
 }
 
+/** The ledger after these lines; null where one amends or does not follow, so that the whole journal must be folded anew. */
+export function advance(ledger: Ledger, lines: readonly JournalLine[]): Ledger | null {
+  const draft = draftOf(ledger);
+  for (const line of lines) {
+    rememberLabels(draft, line);
+    if (isAmendment(line.what) || post(draft, line, line.what)) return null;
+  }
+  return draft;
+}
+
 /** What each amended line reads as now; an amendment that was itself amended away no longer counts. */
 export function corrections(journal: readonly JournalLine[]): Map<Line, readonly Posting[]> {
   const corrected = new Map<Line, readonly Posting[]>();

@@ -54,34 +54,45 @@ export function rootingOutlook(
   if (story === null) return null;
   const basis = rootingBasis(ledger, batch, hemisphere);
   const temperatures = rootingTemperatures(ledger, batch);
-  const own = JSON.stringify([batch.struck, batch.crop, story, [...temperatures]]);
+  const own = JSON.stringify([batch.crop, story, [...temperatures]]);
   const seen = keeper.recall('foreseen', `rooting ${own} ${basis.key}`, () =>
-    foreseen(learntFrom(basis, keeper), story, batch.struck as Day, rootingClock(batch, temperatures)),
+    foreseen(learntFrom(basis, keeper), story, rootingClock(batch, temperatures)),
   );
-  return { ...seen, grounds: { ...basis.grounds, temperatures: temperatures.size > 0 } };
+  return {
+    ...onDays(seen, batch.struck as Day),
+    grounds: { ...basis.grounds, temperatures: temperatures.size > 0 },
+  };
 }
 
-function foreseen(
-  learnt: Learnt,
-  story: RootingRecord,
-  struck: Day,
-  clock: RootingClock,
-): Omit<RootingOutlook, 'grounds'> {
+/** In days after striking, so that all batches of like conditions and size share it, whenever they were struck. */
+type Foreseen = Omit<RootingOutlook, 'grounds' | 'ready' | 'nextCheck'> & {
+  readonly nextCheckDay: number | null;
+};
+
+function onDays({ nextCheckDay, ...seen }: Foreseen, struck: Day): Omit<RootingOutlook, 'grounds'> {
+  const on = (days: number) => addDays(struck, Math.round(days));
+  const { readyDays } = seen;
+  return {
+    ...seen,
+    ready: readyDays && { p10: on(readyDays.p10), p50: on(readyDays.p50), p90: on(readyDays.p90) },
+    nextCheck: nextCheckDay === null ? null : on(nextCheckDay),
+  };
+}
+
+function foreseen(learnt: Learnt, story: RootingRecord, clock: RootingClock): Foreseen {
   const need = halfOfExpected(story.struck, expectedStrikeRate(learnt));
   const lookedOn = story.checks.at(-1)?.day ?? 0;
   const seen = forecast(learnt, { batch: story, today: lookedOn, need, clock });
   const look = seen.nextCheck === null ? null : Math.max(seen.nextCheck, firstWorthwhileLook(seen, lookedOn));
-  const on = (days: number) => addDays(struck, Math.round(days));
   return {
     state: seen.state,
     rooted: seen.rooted,
     need: seen.need,
-    ready: seen.ready && { p10: on(seen.ready.p10), p50: on(seen.ready.p50), p90: on(seen.ready.p90) },
     readyDays: seen.ready,
     lookedOn: lookedOn === 0 ? null : lookedOn,
     everChance: seen.everChance,
     oneMoreChance: seen.oneMoreChance,
-    nextCheck: look === null ? null : addDays(struck, look),
+    nextCheckDay: look,
     spareDays: look === null ? 0 : spareDays(seen, look, lookedOn),
   };
 }
