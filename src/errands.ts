@@ -27,6 +27,8 @@ export interface ErrandPorts {
   readonly now: () => number;
   /** Erases a grower for good, copies and all. */
   readonly erase: (grower: string) => Erased;
+  /** Erases a group's ledger likewise. */
+  readonly eraseShared: (ledger: number) => Erased;
   /** Name of the Telegram bot, once it is known. */
   readonly bot?: () => string | undefined;
 }
@@ -50,7 +52,12 @@ export async function runErrand(errand: Errand, incoming: Incoming, ports: Erran
     case 'picture':
       return pictured(errand, view);
     case 'erase':
-      return { text: erasedWords(ports.erase(incoming.from.id)) };
+      return {
+        text: erasedWords(
+          world.group ? ports.eraseShared(world.current.id) : ports.erase(incoming.from.id),
+          world.group,
+        ),
+      };
     case 'labels':
       return labelled(errand, view, ports.bot?.());
     default:

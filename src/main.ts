@@ -16,7 +16,7 @@ import { keepDailyBackups } from './ledger/daily-backup.js';
 import { LedgerFault } from './ledger/database.js';
 import { type LedgerFile, openLedgerFile } from './ledger/ledger-file.js';
 import { atTheMachine, firstLedger, ledgerNamed } from './ledger/ledgers.js';
-import { eraseGrower } from './ledger/erasure.js';
+import { eraseGrower, eraseShared } from './ledger/erasure.js';
 import { createLog, type Log, traced } from './log.js';
 import { Addresses } from './post/addresses.js';
 import { Heartbeat } from './post/heartbeat.js';
@@ -86,6 +86,11 @@ async function run(settings: Settings, ledger: LedgerFile, log: Log, stop: Abort
           program.forget();
           return erased;
         },
+        eraseShared: (shared) => {
+          const erased = eraseShared(database, dataFolder, shared, now());
+          program.forget();
+          return erased;
+        },
         bot: () => program.bot,
       }),
   });
@@ -131,6 +136,7 @@ async function serveTelegram(
     passes: (fault) => fault instanceof LedgerFault,
     knows: (grower) => admission.knows(grower),
     hear,
+    joined: (speaker) => program.joined(speaker),
     beat: () => heartbeat.beat(),
   });
   await program.serve(channel, stop, () => heartbeat.alive);

@@ -9,6 +9,7 @@ import { keptBooks } from './conversation/kept-books.js';
 import { stillTrue } from './conversation/prompting.js';
 import { Session } from './conversation/session.js';
 import type { Incoming, Outgoing } from './conversation/turn.js';
+import type { Speaker } from './conversation/bookkeeping.js';
 import type { Errand } from './conversation/world.js';
 import { ledgerIn } from './exchange/bringing-in.js';
 import { stationMinima } from './exchange/station-minima.js';
@@ -21,6 +22,7 @@ import { Delivery, type Recheck } from './post/delivery.js';
 import { Outbox, type WaitingLetter } from './post/outbox.js';
 import { Waking } from './post/waking.js';
 import { errandWords } from './words/errand-words.js';
+import { groupWelcome } from './words/setup.js';
 
 /** What an errand brings back; null where it is done without a word. */
 export type RunErrand = (
@@ -117,6 +119,14 @@ export class Program {
   /** The world of a chat, for what draws, exports and hears. */
   worldOf(incoming: Pick<Incoming, 'chat' | 'from' | 'group'>) {
     return this.session.world(incoming, this.parts.clock.now());
+  }
+
+  /** A grower who is known let the bot into a group: its ledger begins, theirs before anyone's, and the bot says how it is spoken to. */
+  joined(speaker: Speaker): void {
+    const now = this.parts.clock.now();
+    if (!this.parts.admission.admits(speaker.from, now)) return;
+    const { current } = this.session.world(speaker, now);
+    this.desk.queue({ chat: speaker.chat, key: 'hello', text: groupWelcome(this.bot ?? '') }, current.id);
   }
 
   /** Reads the ledger anew: it was changed by another hand than a turn's. */

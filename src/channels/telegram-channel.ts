@@ -37,6 +37,8 @@ export interface TelegramPorts {
   /** Whether someone may use the bot. */
   readonly knows: (grower: string) => boolean;
   readonly hear: Hear;
+  /** Someone let the bot into a group. */
+  readonly joined: (speaker: Pick<Incoming, 'chat' | 'from' | 'group' | 'title'>) => void;
   /** A poll got through. */
   readonly beat: () => void;
 }
@@ -154,6 +156,11 @@ export class TelegramChannel implements Channel {
         return addresses.closed(received.chat, 'left or blocked');
       case 'opened':
         return addresses.heardFrom(received.chat);
+      case 'joined':
+        addresses.heardFrom(received.speaker.chat);
+        return this.ports.joined(received.speaker);
+      case 'left':
+        return addresses.left(received.chat, received.grower);
       case 'nothing':
         return;
     }

@@ -24,7 +24,13 @@ export type Received =
   | { readonly kind: 'moved'; readonly chat: string; readonly to: string }
   | { readonly kind: 'closed'; readonly chat: string }
   | { readonly kind: 'opened'; readonly chat: string }
+  /** Someone let the bot into a group. */
+  | { readonly kind: 'joined'; readonly speaker: Speaker }
+  /** Someone went out of a group, or was sent out. */
+  | { readonly kind: 'left'; readonly chat: string; readonly grower: string }
   | { readonly kind: 'nothing' };
+
+type Speaker = Pick<Incoming, 'chat' | 'from' | 'group' | 'title'>;
 
 export interface BotSelf {
   readonly id: number;
@@ -42,7 +48,8 @@ export function chatOfUpdate(update: Update): string {
     update.message?.chat ??
     update.edited_message?.chat ??
     update.callback_query?.message?.chat ??
-    update.my_chat_member?.chat;
+    update.my_chat_member?.chat ??
+    update.chat_member?.chat;
   return typeof chat?.id === 'number' ? chatId(chat.id) : '';
 }
 
@@ -56,6 +63,7 @@ export function readUpdate(update: Update, self: BotSelf, receivedAt: number): R
   if (update.edited_message) return readMessage(update.edited_message, self, true);
   if (update.callback_query) return readTap(update.callback_query, receivedAt);
   if (update.my_chat_member) return readMembership(update.my_chat_member);
+  if (update.chat_member) return readOthersMembership(update.chat_member);
   return nothing;
 }
 
@@ -63,6 +71,9 @@ function readMessage(message: Message, self: BotSelf, edited: boolean): Received
   const chat = chatId(integer(message.chat?.id));
   if (message.migrate_to_chat_id !== undefined)
     return { kind: 'moved', chat, to: chatId(integer(message.migrate_to_chat_id)) };
+  // The bot is told of its own going by its membership.
+  if (message.left_chat_member && message.left_chat_member.id !== self.id)
+    return { kind: 'left', chat, grower: senderOf(message.left_chat_member).id };
   if (!message.from || message.from.is_bot) return nothing;
   const group = message.chat.type !== 'private';
   const written = message.text ?? message.caption;
@@ -78,6 +89,7 @@ function readMessage(message: Message, self: BotSelf, edited: boolean): Received
     incoming: {
       chat,
       group,
+      ...titleOf(message.chat),
       from: senderOf(message.from),
       message: String(integer(message.message_id)),
       at: integer(message.date) * 1000,
@@ -145,6 +157,7 @@ function readTap(tap: NonNullable<Update['callback_query']>, receivedAt: number)
     incoming: {
       chat: chatId(integer(tap.message.chat.id)),
       group: tap.message.chat.type !== 'private',
+      ...titleOf(tap.message.chat),
       from: senderOf(tap.from),
       message: String(integer(tap.message.message_id)),
       at: receivedAt,
@@ -154,11 +167,32 @@ function readTap(tap: NonNullable<Update['callback_query']>, receivedAt: number)
   };
 }
 
-function readMembership({ chat, new_chat_member }: NonNullable<Update['my_chat_member']>): Received {
+type Membership = NonNullable<Update['my_chat_member']>;
+
+function readMembership({ chat, from, old_chat_member, new_chat_member }: Membership): Received {
   const id = chatId(integer(chat.id));
-  return new_chat_member.status === 'left' || new_chat_member.status === 'kicked'
-    ? { kind: 'closed', chat: id }
-    : { kind: 'opened', chat: id };
+  if (isOut(new_chat_member)) return { kind: 'closed', chat: id };
+  if (chat.type === 'private' || !isOut(old_chat_member) || from.is_bot) return { kind: 'opened', chat: id };
+  return {
+    kind: 'joined',
+    speaker: { chat: id, group: true, from: senderOf(from), ...titleOf(chat) },
+  };
+}
+
+/** Told only to a bot that is an administrator of the group; others hear of it by the group's own message. */
+function readOthersMembership({ chat, new_chat_member }: Membership): Received {
+  return isOut(new_chat_member) && !new_chat_member.user.is_bot
+    ? { kind: 'left', chat: chatId(integer(chat.id)), grower: senderOf(new_chat_member.user).id }
+    : nothing;
+}
+
+function isOut(member: Membership['new_chat_member'] | undefined): boolean {
+  if (member?.status === 'restricted') return !member.is_member;
+  return member?.status === 'left' || member?.status === 'kicked';
+}
+
+function titleOf(chat: { readonly title?: unknown }): { title?: string } {
+  return typeof chat.title === 'string' && chat.title.trim() !== '' ? { title: chat.title } : {};
 }
 
 function threadOf(message: Message): { thread?: number } {

@@ -70,7 +70,7 @@ export interface BotAddress {
 
 const CALL_SECONDS = 40;
 const FILE_MS = 30_000;
-const updateKinds = ['message', 'edited_message', 'callback_query', 'my_chat_member'] as const;
+const updateKinds = ['message', 'edited_message', 'callback_query', 'my_chat_member', 'chat_member'] as const;
 
 export function connectBot({ token, root }: BotAddress): BotApi {
   const api = new Api(token, { apiRoot: root, timeoutSeconds: CALL_SECONDS });

@@ -60,6 +60,13 @@ export class Admission {
     }
   }
 
+  /** Whether someone is in, who is then among the growers; call it inside the transaction. */
+  admits(from: Incoming['from'], now: Instant): boolean {
+    if (!this.knows(from.id)) return false;
+    admitGrower(this.database, from, null, now);
+    return true;
+  }
+
   /** Call it inside the turn's transaction: a code is used up together with the turn. */
   admit(incoming: Incoming, now: Instant): Admitted {
     const { from } = incoming;

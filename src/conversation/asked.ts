@@ -3,12 +3,13 @@ import type { ReadNote } from '../language/note.js';
 import { justOnce } from '../words/answers.js';
 import { heardAgain } from '../words/heard.js';
 import { renameAll, renameOne } from '../words/amend.js';
-import { eraseBegun, eraseNothing } from '../words/erase.js';
+import { eraseBegun, eraseInGroup, eraseNothing } from '../words/erase.js';
 import { leftOut } from '../words/bringing-in-words.js';
 import { takeIn } from './bringing-in.js';
 import { amend, putRightBy, rename, setSlots } from './amending.js';
 import { standingOn } from './deeds.js';
 import { takingBack } from './history.js';
+import { mayErase } from './instructing.js';
 import { takeNote } from './noting.js';
 import { readIn } from './reading.js';
 import { drop } from './replying.js';
@@ -112,6 +113,10 @@ export function settleAsk(sitting: Sitting, ask: Ask, text: string, read: ReadNo
 /** Does what option `index` of the question says; null turns it down. */
 export function choose(sitting: Sitting, ask: Ask, index: number | null): void {
   const { asked } = ask;
+  if (asked.ask === 'erase' && !mayErase(sitting)) {
+    sitting.reply.text.push(eraseInGroup(sitting.world.founder?.name ?? null));
+    return;
+  }
   drop(sitting, ask);
   switch (asked.ask) {
     case 'repeat':

@@ -7,7 +7,7 @@ import {
   batchOption, everyOne, leaveIt, refusalWords, repeatAgain, repeatOnce, repeatQuestion, slotQuestion,
 } from '../words/asks.js'; // prettier-ignore
 import { bringInButtons, bringInQuestion } from '../words/bringing-in-words.js';
-import { eraseButtons, eraseQuestion } from '../words/erase.js';
+import { eraseButtons, eraseQuestion, eraseSharedQuestion } from '../words/erase.js';
 import { heardButtons, heardQuestion } from '../words/heard.js';
 import { briefly } from '../words/receipts.js';
 import { capital, dayWords, type Speech } from '../words/speech.js';
@@ -82,7 +82,7 @@ export function questionOf(sitting: Sitting, { id, asked, askedAt, origin }: Ask
       return { text: heardQuestion(asked.words), buttons: [buttons(heardButtons).flat()] };
     case 'erase':
       return {
-        text: eraseQuestion,
+        text: sitting.world.group ? eraseSharedQuestion : eraseQuestion,
         buttons: [
           buttons(eraseButtons.slice(0, 2)).flat(),
           [{ label: eraseButtons[2], data: `ask:${id}:x` }],

@@ -3,20 +3,20 @@ import type { Instant } from '../calendar/clock.js';
 import type { JournalLine } from '../ledger/posting.js';
 import type { LedgerSettings } from './ledger-settings.js';
 import type { Talk } from './talk.js';
-import type { Outgoing } from './turn.js';
+import type { Incoming, Outgoing } from './turn.js';
 import type { LedgerName } from './world.js';
+
+/** Who speaks in which chat. */
+export type Speaker = Pick<Incoming, 'chat' | 'from' | 'group' | 'title'>;
 
 /** All of it is synchronous; reads within `transaction` see its own writes. */
 export interface Bookkeeping {
   /** Runs `work` whole or not at all: where it throws, nothing of it stays. */
   transaction<T>(work: () => T): T;
-  /** The ledger that the chat writes to, made where the chat is new; `from` is who speaks. */
-  ledgerOf(
-    chat: string,
-    from: { readonly id: string; readonly name: string },
-    group: boolean,
-    at: Instant,
-  ): LedgerName;
+  /** The ledger that the chat writes to, made where the chat is new; `from` is who speaks. A group's is called like the group. */
+  ledgerOf(speaker: Speaker, at: Instant): LedgerName;
+  /** Who has shared a group's ledger longest; null where nobody does. */
+  founder(ledger: number): { readonly id: string; readonly name: string } | null;
   /** Ledgers that the grower may write to. */
   ledgersOf(grower: string): readonly LedgerName[];
   /** Makes a ledger of the grower's own. */

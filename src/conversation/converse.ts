@@ -21,7 +21,7 @@ export function converse(world: World, incoming: Incoming, now: Instant): Turned
   const sitting = new Sitting(world, now, {
     message: incoming.message,
     from: incoming.from.id,
-    by: world.group ? incoming.from.name : null,
+    by: world.current.shared ? incoming.from.name : null,
     at: incoming.at,
   });
   sitting.talk = lookedToday(world, now);

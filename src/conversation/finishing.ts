@@ -41,7 +41,9 @@ export function finish(sitting: Sitting, incoming: Pick<Incoming, 'message' | 't
   if (posted.length > 0) buttons.push(receiptButtons(posted));
   buttons.push(...reply.buttons);
   if (expired) text.push(forgotten);
-  if (text.length === 0 && incoming.text === undefined) return;
+  // What is fetched from outside speaks for itself when it comes.
+  const fetched = sitting.errands.length > 0 && buttons.length === 0;
+  if (text.length === 0 && (incoming.text === undefined || fetched)) return;
   if (text.length === 0) text.push(notANote);
   const [page = '', ...pages] = pagesOf(text.join('\n'));
   if (pages.length > 0) sitting.change({ pages });

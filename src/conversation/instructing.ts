@@ -72,7 +72,9 @@ export function follow(sitting: Sitting, instruction: Instruction): void {
     case 'missed':
       return sayMissed(sitting);
     case 'erase':
-      return sitting.world.group ? say(sitting, eraseInGroup) : sitting.ask({ ask: 'erase' });
+      return mayErase(sitting)
+        ? sitting.ask({ ask: 'erase' })
+        : say(sitting, eraseInGroup(sitting.world.founder?.name ?? null));
     case 'labels':
     case 'picture':
     case 'export':
@@ -80,6 +82,11 @@ export function follow(sitting: Sitting, instruction: Instruction): void {
     case 'switchLedger':
       sitting.errands.push(instruction);
   }
+}
+
+/** In a chat of their own who asks erases what is theirs; a group's ledger only its owner does. */
+export function mayErase({ world, origin }: Sitting): boolean {
+  return !world.group || world.founder?.id === origin.from;
 }
 
 function say(sitting: Sitting, text: string): void {

@@ -1,6 +1,6 @@
 /** Books in memory: for replays, and for tests that need no file. */
 import type { JournalLine } from '../ledger/posting.js';
-import type { Bookkeeping } from './bookkeeping.js';
+import type { Bookkeeping, Speaker } from './bookkeeping.js';
 import type { LedgerSettings } from './ledger-settings.js';
 import type { Talk } from './talk.js';
 import type { Outgoing } from './turn.js';
@@ -20,13 +20,17 @@ export class MemoryBooks implements Bookkeeping {
     return work();
   }
 
-  ledgerOf(chat: string, from: { readonly id: string }, group: boolean): LedgerName {
+  ledgerOf({ chat, from, group }: Speaker): LedgerName {
     const id = this.chats.get(chat);
     const known = this.ledgers.find((each) => each.id === id);
     if (known) return known;
     const made = this.open(group ? chat : 'own', group ? null : from.id);
     this.chats.set(chat, made.id);
     return made;
+  }
+
+  founder(): null {
+    return null;
   }
 
   ledgersOf(grower: string): readonly LedgerName[] {
@@ -72,7 +76,7 @@ export class MemoryBooks implements Bookkeeping {
   }
 
   private open(name: string, owner: string | null): LedgerName {
-    const made = { id: this.ledgers.length + 1, name, owner };
+    const made = { id: this.ledgers.length + 1, name, owner, shared: owner === null };
     this.ledgers.push(made);
     this.journals.set(made.id, []);
     this.saved.set(made.id, this.settingsOfNew);

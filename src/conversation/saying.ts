@@ -22,7 +22,9 @@ import { undoLast } from './undoing.js';
 import { isLive } from '../ledger/batch.js';
 import { batchLabelled } from '../ledger/ledger.js';
 import { standingOn } from './deeds.js';
+import { whichLedger } from '../words/instructions.js';
 import { asksAgain } from './repeating.js';
+import { asksWhichLedger, switchAsked } from './switching.js';
 
 /** What Telegram sends when a chat is opened, bare or from the square code on a plant label. */
 const OPENS = /^\/start(?:\s+b_(\S{1,20}))?(?:\s|$)/;
@@ -31,6 +33,17 @@ export function sayText(sitting: Sitting, text: string, context: Context): void 
   const opened = OPENS.exec(text);
   if (opened) {
     open(sitting, text, opened[1]);
+    return;
+  }
+  const ledger = switchAsked(sitting.world.ledgers, text);
+  if (ledger !== null && !sitting.world.group) {
+    remember(sitting, text, false);
+    sitting.errands.push({ kind: 'switchLedger', name: ledger, create: false });
+    return;
+  }
+  if (asksWhichLedger(text)) {
+    remember(sitting, text, false);
+    sitting.reply.text.push(whichLedger(sitting.world.current, sitting.world.ledgers));
     return;
   }
   const button = matchButton(sitting, text, context);

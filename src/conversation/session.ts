@@ -5,21 +5,19 @@ import { type Keeper, memoryKeeper } from '../outlook/keeper.js';
 import { emptyLedger, type Ledger } from '../ledger/ledger.js';
 import type { JournalLine } from '../ledger/posting.js';
 import { newLedgerAsked, noSuchLedger, switched } from '../words/instructions.js';
-import type { Bookkeeping } from './bookkeeping.js';
+import type { Bookkeeping, Speaker } from './bookkeeping.js';
 import { converse } from './converse.js';
 import { defaultSettings } from './ledger-settings.js';
 import { nextMoment, prompt } from './prompting.js';
 import { newTalk } from './talk.js';
 import type { Incoming } from './turn.js';
+import { ledgerMeant } from './switching.js';
 import type { Errand, LedgerName, Turned, World } from './world.js';
 
 interface Cached {
   readonly journal: readonly JournalLine[];
   readonly ledger: Ledger;
 }
-
-/** Who speaks in which chat. */
-type Speaker = Pick<Incoming, 'chat' | 'from' | 'group'>;
 
 export class Session {
   private readonly cache = new Map<number, Cached>();
@@ -52,8 +50,9 @@ export class Session {
   }
 
   /** The world as it stands for a speaker. */
-  world({ chat, from, group }: Speaker, now: Instant): World {
-    const current = this.books.ledgerOf(chat, from, group, now);
+  world(speaker: Speaker, now: Instant): World {
+    const { chat, from, group } = speaker;
+    const current = this.books.ledgerOf(speaker, now);
     const { journal, ledger } = this.ledger(current.id);
     return {
       chat,
@@ -65,6 +64,7 @@ export class Session {
       keeper: this.keeper,
       current,
       ledgers: group ? [current] : this.books.ledgersOf(from.id),
+      founder: current.shared ? this.books.founder(current.id) : null,
     };
   }
 
@@ -91,9 +91,10 @@ export class Session {
   private switches(errand: Errand, incoming: Incoming, { world }: Turned, now: Instant): boolean {
     if (errand.kind !== 'switchLedger') return false;
     const wanted = errand.name.trim();
-    const known = world.ledgers.find(({ name }) => name.toLowerCase() === wanted.toLowerCase());
     const chosen: LedgerName | undefined =
-      known ??
+      (errand.create
+        ? world.ledgers.find(({ name }) => name.toLowerCase() === wanted.toLowerCase())
+        : ledgerMeant(world.ledgers, wanted)) ??
       (errand.create && !world.group ? this.books.makeLedger(wanted, incoming.from.id, now) : undefined);
     if (chosen && !world.group) this.books.pointChat(incoming.chat, chosen.id);
     const text = world.group

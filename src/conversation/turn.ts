@@ -14,6 +14,8 @@ export interface Incoming {
   /** The channel's id of the chat, stable over restarts: `telegram:123`, `terminal`. */
   readonly chat: string;
   readonly group: boolean;
+  /** What a group is called. */
+  readonly title?: string;
   readonly from: { readonly id: string; readonly name: string };
   /** The channel's id of the message within the chat; for a tap, of the message that carries the button. */
   readonly message: string;

@@ -10,11 +10,13 @@ import type { Outgoing } from './turn.js';
 export interface LedgerName {
   readonly id: number;
   readonly name: string;
+  /** A group's; then each entry says by whom, wherever it was said. */
+  readonly shared: boolean;
 }
 
 export interface World {
   readonly chat: string;
-  /** Several growers write here; then each entry says by whom. */
+  /** Several growers talk here. */
   readonly group: boolean;
   readonly journal: readonly JournalLine[];
   /** `journal`, folded. */
@@ -26,6 +28,8 @@ export interface World {
   /** The ledger that the chat writes to, and all that the grower may write to. */
   readonly current: LedgerName;
   readonly ledgers: readonly LedgerName[];
+  /** Whose a group's ledger is: who has shared it longest. Null where nobody does, and of a ledger of one grower. */
+  readonly founder: { readonly id: string; readonly name: string } | null;
 }
 
 /** What a turn asks of the world outside the ledger; done after it was committed. */

@@ -6,11 +6,8 @@ import type { Instant } from '../calendar/clock.js';
 import { copiesIn, removeFile } from './backups.js';
 import { type Database, openDatabase } from './database.js';
 
-/** What a restore must know to erase again, without saying who it was: a hash of the grower's id, and when. */
-interface Erasure {
-  readonly grower: string;
-  readonly at: Instant;
-}
+/** What a restore must know to erase again, without saying who or what it was: a hash of the grower or ledger, and when. */
+type Erasure = { readonly at: Instant } & ({ readonly grower: string } | { readonly ledger: string });
 
 export interface Erased {
   readonly ledgers: number;
@@ -28,18 +25,33 @@ export function eraseGrower(database: Database, dataFolder: string, grower: stri
   const erased = eraseFrom(database, grower);
   // Models of speech hold the names of a grower's plants.
   rmSync(join(dataFolder, 'speech'), { recursive: true, force: true });
-  const copies = copiesIn(dataFolder).map((path) => eraseFromCopy(path, grower));
+  const copies = copiesIn(dataFolder).map((path) => eraseFromCopy(path, (copy) => eraseFrom(copy, grower)));
   const rewritten = copies.filter(Boolean).length;
   return { ...erased, copiesRewritten: rewritten, copiesDropped: copies.length - rewritten };
 }
 
-/** Rewrites a copy without the grower; one that can't be opened is dropped, since nobody could say what it holds. */
-function eraseFromCopy(path: string, grower: string): boolean {
+/** Erases the ledger of a group in the same way: its entries, and what its chats said of it. */
+export function eraseShared(database: Database, dataFolder: string, ledger: number, at: Instant): Erased {
+  const name = nameOfShared(database, ledger);
+  if (name === null) return { ledgers: 0, lines: 0, copiesRewritten: 0, copiesDropped: 0 };
+  noteErasure(dataFolder, { ledger: name, at });
+  const erased = whole(database, () => eraseLedger(database, ledger));
+  rmSync(join(dataFolder, 'speech'), { recursive: true, force: true });
+  const again = (copy: Database) => {
+    if (nameOfShared(copy, ledger) === name) whole(copy, () => eraseLedger(copy, ledger));
+  };
+  const copies = copiesIn(dataFolder).map((path) => eraseFromCopy(path, again));
+  const rewritten = copies.filter(Boolean).length;
+  return { ledgers: 1, lines: erased, copiesRewritten: rewritten, copiesDropped: copies.length - rewritten };
+}
+
+/** Rewrites a copy without it; one that can't be opened is dropped, since nobody could say what it holds. */
+function eraseFromCopy(path: string, erase: (copy: Database) => unknown): boolean {
   try {
     const copy = openDatabase(path, { mode: 'write', journal: 'file' });
     try {
       copy.script('PRAGMA journal_mode = DELETE');
-      eraseFrom(copy, grower);
+      erase(copy);
       return true;
     } finally {
       copy.close();
@@ -50,7 +62,7 @@ function eraseFromCopy(path: string, grower: string): boolean {
   }
 }
 
-/** Applies every erasure of the data folder to a file that was restored; answers how many growers it erased again. */
+/** Applies every erasure of the data folder to a file that was restored; answers how many growers and groups it erased again. */
 export function eraseAgain(database: Database, dataFolder: string): number {
   const erasures = erasuresOf(dataFolder);
   const growers = new Set([
@@ -61,42 +73,58 @@ export function eraseAgain(database: Database, dataFolder: string): number {
   ]);
   let again = 0;
   for (const grower of growers) {
-    const erasure = erasures.find((each) => each.grower === hashOf(grower));
+    const erasure = erasures.find((each) => 'grower' in each && each.grower === hashOf(grower));
     // Who came back after an erasure and began anew keeps what is newer.
     if (!erasure || beganAfter(database, grower, erasure.at)) continue;
     eraseFrom(database, grower);
+    again += 1;
+  }
+  for (const { id } of database.all<{ id: number }>('SELECT id FROM ledgers WHERE owner IS NULL')) {
+    const name = nameOfShared(database, id);
+    if (!erasures.some((each) => 'ledger' in each && each.ledger === name)) continue;
+    whole(database, () => eraseLedger(database, id));
     again += 1;
   }
   return again;
 }
 
 function eraseFrom(database: Database, grower: string): { ledgers: number; lines: number } {
-  const counted = database.transaction(() => {
+  return whole(database, () => {
     const ledgers = database
       .all<{ id: number }>('SELECT id FROM ledgers WHERE owner = ?', grower)
       .map(({ id }) => id);
     let lines = 0;
-    for (const id of ledgers) {
-      lines += database.get<{ n: number }>('SELECT count(*) AS n FROM journal WHERE ledger = ?', id)?.n ?? 0;
-      for (const { chat } of database.all<{ chat: string }>(
-        'SELECT id AS chat FROM chats WHERE ledger = ?',
-        id,
-      )) {
-        eraseChat(database, chat);
-      }
-      database.run('DELETE FROM outbox WHERE ledger = ?', id);
-      // Journal, chats, talks, members and wakings go with their ledger.
-      database.run('DELETE FROM ledgers WHERE id = ?', id);
-    }
+    for (const id of ledgers) lines += eraseLedger(database, id);
     eraseChat(database, grower);
     database.run('DELETE FROM invitations WHERE made_by = ? OR used_by = ?', grower, grower);
     database.run('DELETE FROM growers WHERE id = ?', grower);
     return { ledgers: ledgers.length, lines };
   });
-  // Deleted rows stay readable in a file's free pages until it is written anew.
+}
+
+/** All of it in one transaction, and nothing left of it in the file's free pages, which stay readable until it is written anew. */
+function whole<T>(database: Database, erase: () => T): T {
+  const erased = database.transaction(erase);
   database.script('VACUUM');
   database.get('PRAGMA wal_checkpoint(TRUNCATE)');
-  return counted;
+  return erased;
+}
+
+/** Answers how many lines its journal had. */
+function eraseLedger(database: Database, id: number): number {
+  const lines = database.get<{ n: number }>('SELECT count(*) AS n FROM journal WHERE ledger = ?', id)?.n ?? 0;
+  // A grower's own chat that was switched to a group's ledger has talked about other ledgers too.
+  const chats = database.all<{ chat: string }>(
+    `SELECT id AS chat FROM chats WHERE ledger = ?
+     AND NOT (id IN (SELECT id FROM growers) AND (SELECT owner FROM ledgers WHERE id = ?) IS NULL)`,
+    id,
+    id,
+  );
+  for (const { chat } of chats) eraseChat(database, chat);
+  database.run('DELETE FROM outbox WHERE ledger = ?', id);
+  // Journal, chats, talks, members and wakings go with their ledger.
+  database.run('DELETE FROM ledgers WHERE id = ?', id);
+  return lines;
 }
 
 function eraseChat(database: Database, chat: string): void {
@@ -120,6 +148,15 @@ function beganAfter(database: Database, grower: string, at: Instant): boolean {
 
 function hashOf(grower: string): string {
   return createHash('sha256').update(`slipnote erasure ${grower}`).digest('hex');
+}
+
+/** Of a group's ledger, the same in every copy of the file; null where it is none. */
+function nameOfShared(database: Database, id: number): string | null {
+  const made = database.get<{ at: number }>(
+    'SELECT created_at AS at FROM ledgers WHERE id = ? AND owner IS NULL',
+    id,
+  )?.at;
+  return made === undefined ? null : hashOf(`ledger ${id} of ${made}`);
 }
 
 function erasureFile(dataFolder: string): string {

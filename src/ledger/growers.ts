@@ -33,6 +33,26 @@ export function addMember(database: Database, ledger: number, grower: string, at
   );
 }
 
+/** A grower who left a group loses its ledger, and a chat of their own that was switched to it goes back to their own. */
+export function removeMember(database: Database, ledger: number, grower: string): void {
+  database.run('DELETE FROM members WHERE ledger = ? AND grower = ?', ledger, grower);
+  database.run('DELETE FROM chats WHERE id = ? AND ledger = ?', grower, ledger);
+}
+
+/** Who has shared a group's ledger longest: its owner. Null where nobody does. */
+export function founderOf(
+  database: Database,
+  ledger: number,
+): { readonly id: string; readonly name: string } | null {
+  return (
+    database.get<{ id: string; name: string }>(
+      `SELECT growers.id AS id, growers.name AS name FROM members JOIN growers ON growers.id = members.grower
+       WHERE members.ledger = ? ORDER BY since, growers.id LIMIT 1`,
+      ledger,
+    ) ?? null
+  );
+}
+
 /** Who made an invitation; null for the code that the start prints, whose user owns the first ledger. */
 export interface Invitation {
   readonly madeBy: string | null;

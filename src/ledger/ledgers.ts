@@ -20,6 +20,11 @@ export function createLedger(database: Database, name: string, owner: string | n
     .lastId;
 }
 
+/** Calls a ledger otherwise, as its group is called otherwise. */
+export function renameLedger(database: Database, id: number, name: string): void {
+  database.run('UPDATE ledgers SET name = ? WHERE id = ? AND name <> ?', name, id, name);
+}
+
 export function ledgerById(database: Database, id: number): LedgerRecord | undefined {
   const stored = database.get<Stored>('SELECT id, name, owner FROM ledgers WHERE id = ?', id);
   return stored && asRecord(stored);

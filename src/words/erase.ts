@@ -6,8 +6,14 @@ export const eraseQuestion =
 export const eraseButtons = ['Take it along first', 'Erase everything', 'Keep it'] as const;
 export const eraseBegun = 'Erasing …';
 export const eraseNothing = 'All right, everything stays.';
-export const eraseInGroup =
-  'This ledger belongs to the group, and nothing here can erase it for all. Ask me in a chat of your own to erase what is yours.';
+export const eraseSharedQuestion =
+  'This erases the group’s ledger for everyone in it, what was said of it and the copies in the backups, for good; nobody can bring it back. Take it along first?';
+
+/** `owner` is who may erase the group's ledger. */
+export function eraseInGroup(owner: string | null): string {
+  const who = owner === null ? 'nobody here may erase it' : `only ${owner} may erase it`;
+  return `This ledger belongs to the group, and ${who}. Ask me in a chat of your own to erase what is yours.`;
+}
 
 export interface Erased {
   readonly ledgers: number;
@@ -16,7 +22,10 @@ export interface Erased {
   readonly copiesDropped: number;
 }
 
-export function erasedWords({ ledgers, lines, copiesRewritten, copiesDropped }: Erased): string {
+export function erasedWords(
+  { ledgers, lines, copiesRewritten, copiesDropped }: Erased,
+  shared: boolean,
+): string {
   const copies =
     copiesRewritten === 0
       ? ''
@@ -25,5 +34,6 @@ export function erasedWords({ ledgers, lines, copiesRewritten, copiesDropped }: 
     copiesDropped === 0
       ? ''
       : ` ${many(copiesDropped, 'backup that could not be read was', 'backups that could not be read were')} deleted.`;
-  return `Erased: ${many(ledgers, 'ledger')} with ${many(lines, 'line')}, and your messages.${copies}${dropped} A backup restored later is cleaned likewise.`;
+  const said = shared ? 'what was said of it' : 'your messages';
+  return `Erased: ${many(ledgers, 'ledger')} with ${many(lines, 'line')}, and ${said}.${copies}${dropped} A backup restored later is cleaned likewise.`;
 }

@@ -1,7 +1,7 @@
 /** What is said when a setting changes, a batch is shared out, or something is put off. */
 import type { Day } from '../calendar/day.js';
 import { asDay } from '../calendar/day.js';
-import { dateWords, dayWords, type Speech } from './speech.js';
+import { dateWords, dayWords, listWords, type Speech } from './speech.js';
 
 export function snoozed(until: Day, speech: Speech): string {
   return `All right, I’ll bring it up ${dayWords(until, speech)}.`;
@@ -50,6 +50,17 @@ export function switched(name: string): string {
 }
 export function noSuchLedger(name: string, names: readonly string[]): string {
   return `There is no ledger “${name}”. Yours: ${names.join(', ')}. Say “new ledger ${name}” to begin one.`;
+}
+
+export function whichLedger(
+  current: { readonly id: number; readonly name: string },
+  ledgers: readonly { readonly id: number; readonly name: string }[],
+): string {
+  const others = ledgers.filter(({ id }) => id !== current.id).map(({ name }) => `“${name}”`);
+  const here = `This is the ledger “${current.name}”.`;
+  return others.length === 0
+    ? here
+    : `${here} There is also ${listWords(others)}: say “switch to” and its name.`;
 }
 
 export const newLedgerAsked = 'A group keeps one ledger. Switch in your own chat with me.';

@@ -8,6 +8,11 @@ export function welcome(): string {
   return 'Tell me what you do with your cuttings, in your own words: “took 5 basal cuttings of Copper Lantern dahlia, one pot, propagator”. I keep count, say when to look for roots, and anything can be undone. Three short questions, which you may skip:';
 }
 
+/** In a group the Bot API brings the bot nothing but commands, replies to it and mentions. */
+export function groupWelcome(bot: string): string {
+  return `I keep one ledger for this group, and each entry says by whom. I read what begins with @${bot}, replies to me and commands, nothing else: “@${bot} took 5 cuttings of Copper Lantern dahlia”.`;
+}
+
 export function setupQuestion(
   step: 'place' | 'zone' | 'digest',
   settings: { readonly zone: string; readonly digestAt: string },

@@ -22,7 +22,7 @@ import {
   lastGoodBackup,
 } from '../../src/ledger/backups.js';
 import { LedgerFault } from '../../src/ledger/database.js';
-import { eraseGrower } from '../../src/ledger/erasure.js';
+import { eraseGrower, eraseShared } from '../../src/ledger/erasure.js';
 import { appendLine, readJournal } from '../../src/ledger/journal.js';
 import { type LedgerFile, openLedgerFile } from '../../src/ledger/ledger-file.js';
 import { createLedger } from '../../src/ledger/ledgers.js';
@@ -220,6 +220,32 @@ describe('erasing a grower', () => {
     expect(readJournal(open().database, mine)).toEqual([]);
     close();
     rmSync(elsewhere);
+    expect(bytesHold(secret)).toEqual([]);
+  });
+
+  it('leaves a group’s ledger, which is erased by itself, and again when an older copy is restored', async () => {
+    const { database } = open();
+    const group = createLedger(database, 'Bench', null, 40);
+    const mine = createLedger(database, 'own', 'bea', 41);
+    notes(20, (line) => note(group, `${secret} ${line}`));
+    note(mine, 'bea keeps this');
+    const backup = await backUp(database, folder, today);
+    const elsewhere = join(folder, '..', `copy-${process.pid}.sqlite`);
+    cpSync(backup, elsewhere);
+    expect(eraseShared(database, folder, mine, 5000).ledgers).toBe(0);
+    expect(eraseShared(database, folder, group, 5000)).toEqual({
+      ledgers: 1,
+      lines: 20,
+      copiesRewritten: 1,
+      copiesDropped: 0,
+    });
+    expect(readJournal(database, mine)).toHaveLength(1);
+    close();
+    expect(bytesHold(secret)).toEqual([]);
+    expect(restoreLedger(elsewhere, folder, 6000, true).erasedAgain).toBe(1);
+    rmSync(elsewhere);
+    expect(readJournal(open().database, mine)).toHaveLength(1);
+    close();
     expect(bytesHold(secret)).toEqual([]);
   });
 });

@@ -110,6 +110,7 @@ async function ours(folder: string, name: string, notes: number, atOnce: number)
     atomically: (work) => program.atomically(work),
     passes: () => false,
     knows: () => true,
+    joined: () => undefined,
     hear: () => Promise.resolve({ other: 'voice' }),
     beat: () => undefined,
   });

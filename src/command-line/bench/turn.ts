@@ -22,7 +22,7 @@ export const turn: Bench = async () => {
     const books = keptBooks({ database, queue: (_, { text }) => void say(text) });
     const speaker = { chat: 'bench:1', group: false, from: { id: 'bench:1', name: 'Ada' } };
     const at = instantAt(asDay('2026-03-20'), '12:00', 'Europe/London');
-    const { id } = database.transaction(() => books.ledgerOf(speaker.chat, speaker.from, false, at));
+    const { id } = database.transaction(() => books.ledgerOf(speaker, at));
     database.transaction(() => {
       for (let line = 1; line <= BATCHES; line++)
         books.append(id, {

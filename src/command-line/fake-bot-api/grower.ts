@@ -5,14 +5,14 @@ import type { FakeBotApi } from './fake-bot-api.js';
 let updateId = 500_000;
 
 export class Grower {
-  private nextMessage = 1;
-
   constructor(
     private readonly fake: FakeBotApi,
     readonly id: number,
     readonly name = `Grower ${id}`,
     /** The group that they write in; without, they write to the bot alone. */
     readonly group?: number,
+    /** Number of their first message; those of several in one group must not meet. */
+    private nextMessage = 1,
   ) {}
 
   get chat(): number {
@@ -68,6 +68,36 @@ export class Grower {
         new_chat_member: status === 'member' ? { status, user } : { status, user, until_date: 0 },
       },
     } as Partial<Update>);
+  }
+
+  /** Lets the bot into the group. */
+  letsIn(): void {
+    const user = { ...this.self(), is_bot: true as const };
+    this.brings({
+      my_chat_member: {
+        chat: this.message(0, {}).chat,
+        from: this.self(),
+        date: this.seconds(),
+        old_chat_member: { status: 'left', user },
+        new_chat_member: { status: 'member', user },
+      },
+    } as Partial<Update>);
+  }
+
+  /** Goes out of the group: by the group's own message, or as an administrator's bot is told. */
+  leaves(how: 'message' | 'membership' = 'message'): void {
+    const user = this.self();
+    if (how === 'message') this.sends({ left_chat_member: user });
+    else
+      this.brings({
+        chat_member: {
+          chat: this.message(0, {}).chat,
+          from: user,
+          date: this.seconds(),
+          old_chat_member: { status: 'member', user },
+          new_chat_member: { status: 'left', user },
+        },
+      } as Partial<Update>);
   }
 
   /** An update of whatever shape, numbered. */
