@@ -18,7 +18,7 @@ import { seasonPaper } from './papers/season-paper.js';
 import { doorWords } from './words/door-words.js';
 import { erasedWords, type Erased } from './words/erase.js';
 import { errandWords } from './words/errand-words.js';
-import { labelsNothing, missingLettersWords, noSuchBatch } from './words/paper-words.js';
+import { labelsNothing, missingLettersWords, noSuchBatch, nothingToDraw } from './words/paper-words.js';
 
 export interface ErrandPorts {
   readonly admission: Admission;
@@ -84,6 +84,7 @@ async function pictured(
   { of, plant, year }: Extract<Errand, { kind: 'picture' }>,
   view: Viewpoint,
 ): Promise<Brought> {
+  if (view.ledger.batches.size === 0) return { text: nothingToDraw };
   if (of === 'season') return broughtBy(await seasonPaper(view));
   if (of === 'review') return broughtBy(await reviewPaper(view, year ?? yearOf(view.today)));
   const batch = plant === undefined ? undefined : newest(matching(view.ledger, plant));

@@ -42,6 +42,13 @@ export interface ProgramParts {
   readonly runErrand: RunErrand;
 }
 
+/** What of these takes a while and ends in a file. */
+const MADE: Partial<Record<Errand['kind'], 'picture' | 'document'>> = {
+  picture: 'picture',
+  labels: 'document',
+  export: 'document',
+};
+
 type Task = { readonly errand: Errand; readonly incoming: Incoming };
 
 export class Program {
@@ -171,6 +178,9 @@ export class Program {
   }
 
   private async runTask({ errand, incoming }: Task): Promise<void> {
+    const thread = chatById(this.parts.database, incoming.chat)?.thread;
+    const making = MADE[errand.kind];
+    const made = making && (await this.channel?.showMaking?.(incoming.chat, making, thread));
     try {
       const said = await this.parts.runErrand(errand, incoming);
       if (!said) return;
@@ -185,6 +195,8 @@ export class Program {
       this.parts.log.error('errand failed', { errand: errand.kind, ...traced(fault) });
       this.desk.queue({ chat: incoming.chat, key: `errand-${incoming.message}`, text: errandWords.failed });
       this.delivery?.wake();
+    } finally {
+      made?.();
     }
   }
 

@@ -12,6 +12,8 @@ export interface Channel {
   /** Messages as the channel can carry them, each under a key of its own; buttons stay with the last. */
   pieces(outgoing: Outgoing): readonly Outgoing[];
   send(letter: WaitingLetter): Promise<Sent>;
+  /** Shows in a chat that a picture or paper is being made, until what it answers is called. */
+  showMaking?(chat: string, what: 'picture' | 'document', thread?: number): Promise<() => void>;
   /** Takes in until the signal, or the end of what comes in; what was taken by then is dealt with. */
   run(stop: AbortSignal): Promise<void>;
 }

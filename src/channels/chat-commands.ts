@@ -14,7 +14,7 @@ export const chatCommands: readonly ChatCommand[] = [
   { name: 'bench', does: 'What stands where', says: 'where is everything?' },
   { name: 'count', does: 'How many live, by variety', says: 'how many of each?' },
   { name: 'plan', does: 'What to strike, and by when', says: 'what is the plan?' },
-  { name: 'season', does: 'The season as a picture', says: 'season picture' },
+  { name: 'season', does: 'The season as a picture', says: 'show me the season picture' },
   { name: 'labels', does: 'Labels to print', says: 'labels' },
   { name: 'undo', does: 'Take the last entry back', says: 'undo' },
   { name: 'help', does: 'How to write a note', says: 'help' },

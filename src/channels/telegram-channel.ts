@@ -13,7 +13,8 @@ import type { Channel } from './channel.js';
 import { chatCommands } from './chat-commands.js';
 import type { Desk } from './desk.js';
 import { type BotApi, BotFault, type Update } from './telegram.js';
-import { sendLetter, telegramPieces } from './telegram-letters.js';
+import { repeatedly } from './repeatedly.js';
+import { numberOf, sendLetter, telegramPieces } from './telegram-letters.js';
 import { pollUpdates } from './telegram-poll.js';
 import { type BotSelf, type Received, readUpdate, type SentFile } from './telegram-update.js';
 
@@ -79,6 +80,14 @@ export class TelegramChannel implements Channel {
 
   send(letter: WaitingLetter): Promise<Sent> {
     return sendLetter(this.ports.api, letter);
+  }
+
+  async showMaking(chat: string, what: 'picture' | 'document', thread?: number): Promise<() => void> {
+    const { api, log } = this.ports;
+    const target = { chat: numberOf(chat), ...(thread !== undefined ? { thread } : {}) };
+    return repeatedly(() =>
+      api.showMaking(target, what).catch((fault: unknown) => log.debug('making not shown', traced(fault))),
+    );
   }
 
   async run(stop: AbortSignal): Promise<void> {

@@ -29,11 +29,16 @@ export function telegramPieces(said: Outgoing): Outgoing[] {
   });
 }
 
+/** Telegram's own number of a chat. */
+export function numberOf(chat: string): number {
+  return Number(chat.slice(chat.indexOf(':') + 1));
+}
+
 export async function sendLetter(api: BotApi, letter: WaitingLetter): Promise<Sent> {
   const said = sayingOf(letter);
   const replyTo = Number(said.replyTo);
   const target = {
-    chat: Number(letter.chat.slice(letter.chat.indexOf(':') + 1)),
+    chat: numberOf(letter.chat),
     ...(said.thread !== undefined ? { thread: said.thread } : {}),
     ...(Number.isSafeInteger(replyTo) ? { replyTo } : {}),
     ...(said.buttons && said.buttons.length > 0 ? { buttons: said.buttons } : {}),

@@ -50,6 +50,8 @@ export interface BotApi {
   deleteWebhook(): Promise<void>;
   sendText(target: SendTarget, text: string): Promise<number>;
   sendFile(target: SendTarget, file: BotFile, caption: string): Promise<number>;
+  /** Shows for some five seconds that a picture or paper is on its way. */
+  showMaking(target: Pick<SendTarget, 'chat' | 'thread'>, what: BotFile['kind']): Promise<void>;
   answerTap(tapId: string, text?: string): Promise<void>;
   setCommands(commands: readonly { readonly command: string; readonly description: string }[]): Promise<void>;
   /** Bytes of a file that a grower sent; a fault where there are more than `maxBytes`. */
@@ -103,6 +105,15 @@ export function connectBot({ token, root }: BotAddress): BotApi {
             : await api.sendDocument(target.chat, file, options),
         );
       }),
+    showMaking: ({ chat, thread }, what) =>
+      called(
+        async () =>
+          void (await api.sendChatAction(
+            chat,
+            what === 'picture' ? 'upload_photo' : 'upload_document',
+            thread !== undefined ? { message_thread_id: thread } : {},
+          )),
+      ),
     answerTap: (tapId, text) =>
       called(async () => void (await api.answerCallbackQuery(tapId, text ? { text } : {}))),
     setCommands: (commands) => called(async () => void (await api.setMyCommands([...commands]))),

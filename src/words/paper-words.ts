@@ -93,4 +93,5 @@ export function calendarCaption(count: number): string {
 
 export const labelsNothing =
   'No live batch to print a label for. Note some cuttings first, or ask for blank labels.';
+export const nothingToDraw = 'There is nothing to draw yet: tell me of some cuttings first.';
 export const noSuchBatch = 'I know no batch of that name.';

@@ -129,6 +129,7 @@ function quietApi(measured: Promise<unknown>): Omit<BotApi, 'updates'> {
     deleteWebhook: () => Promise.resolve(),
     sendText: () => measured.then(() => 1),
     sendFile: () => measured.then(() => 1),
+    showMaking: () => Promise.resolve(),
     answerTap: () => Promise.resolve(),
     setCommands: () => Promise.resolve(),
     fetchFile: () => Promise.resolve(new Uint8Array()),

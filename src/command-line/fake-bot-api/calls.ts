@@ -35,6 +35,8 @@ export interface FakeState {
   readonly queue: UpdateQueue;
   readonly sent: SentMessage[];
   readonly answeredTaps: { readonly id: string; readonly text?: string }[];
+  /** What the bot showed itself doing. */
+  readonly actions: { readonly chat: number; readonly action: string }[];
   readonly edited: { readonly chat: number; readonly message: number }[];
   readonly files: Map<string, Uint8Array>;
   commands: readonly { readonly command: string; readonly description: string }[];
@@ -115,7 +117,10 @@ export function callsOn(state: FakeState) {
       state.answeredTaps.push({ id: callback_query_id, ...(text ? { text } : {}) });
       return true;
     },
-    sendChatAction: () => true,
+    sendChatAction: ({ chat_id, action }) => {
+      state.actions.push({ chat: Number(chat_id), action });
+      return true;
+    },
     setMyCommands: ({ commands }) => {
       state.commands = commands;
       return true;

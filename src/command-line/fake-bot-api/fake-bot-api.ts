@@ -24,6 +24,7 @@ export async function startFakeBotApi(now: () => number = () => performance.time
     queue: new UpdateQueue(),
     sent: [],
     answeredTaps: [],
+    actions: [],
     edited: [],
     files: new Map(),
     commands: [],
@@ -99,8 +100,7 @@ async function argsOf(request: IncomingMessage): Promise<Record<string, unknown>
   const type = request.headers['content-type'] ?? '';
   if (body.length === 0) return {};
   if (!type.startsWith('multipart/')) return JSON.parse(body.toString()) as Record<string, unknown>;
-  const form = await new Response(body, { headers: { 'content-type': type } }).formData();
-  const fields = Object.fromEntries([...form].map(([name, value]) => [name, plain(value)]));
+  const fields: Record<string, unknown> = formFields(body, /boundary="?([^";]+)/.exec(type)?.[1] ?? '');
   // An upload is named by a field `attach://ID`, its bytes by a field ID.
   return Object.fromEntries(
     Object.entries(fields).map(([name, value]) => [
@@ -110,8 +110,22 @@ async function argsOf(request: IncomingMessage): Promise<Record<string, unknown>
   );
 }
 
-function plain(value: string | File): unknown {
-  if (typeof value !== 'string') return value;
+/** Node's own parser of forms refuses the headers that grammy writes, which the real Bot API takes. */
+function formFields(body: Buffer, boundary: string): Record<string, unknown> {
+  const parts = body.toString('latin1').split(`--${boundary}`).slice(1, -1);
+  return Object.fromEntries(
+    parts.map((part) => {
+      const end = part.indexOf('\r\n\r\n');
+      const headers = part.slice(0, end);
+      const content = Buffer.from(part.slice(end + 4, -2), 'latin1');
+      const file = /filename="?([^";\r]*)/i.exec(headers)?.[1];
+      const name = /\bname="?([^";\r]*)/i.exec(headers)?.[1] ?? '';
+      return [name, file === undefined ? plain(content.toString()) : new File([content], file)];
+    }),
+  );
+}
+
+function plain(value: string): unknown {
   try {
     return JSON.parse(value) as unknown;
   } catch {
