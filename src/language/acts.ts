@@ -43,7 +43,7 @@ export function proposeActs(
     proposals.push(...acts.proposals);
     hits += acts.hits;
   }
-  return { proposals: backwards(proposals), hits };
+  return { proposals: backwards(dated(proposals, row), row), hits };
 }
 
 /** "If they had rooted I'd have potted them": nothing in it was done. */
@@ -116,10 +116,32 @@ function isTemperature(pieces: readonly Piece[]): boolean {
   return told && findHits(rules, pieces).length === 0;
 }
 
+/** The first plant of a row stands behind "on", "of" and the like, with no act behind it. */
+function isNamedLast(row: readonly Piece[]): boolean {
+  let at = row.findIndex(({ is }) => is === 'plant') - 1;
+  while (/^(?:the|my|those|these|our)$/.test(wordAt(row, at))) at--;
+  return (
+    /^(?:on|of|from|for|with|in|off|to)$/.test(wordAt(row, at)) ||
+    row[at]?.is === 'count' ||
+    row[at]?.is === 'break'
+  );
+}
+
+/** "Sunday: pinched these, watered those": a day that opens the sentence belongs to all that it tells. */
+function dated(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
+  const first = row[/^(?:on|so|and)$/.test(wordAt(row, 0)) ? 1 : 0];
+  if (first?.is !== 'when' || first.when.past === undefined) return proposals;
+  const { when } = first;
+  return proposals.map((proposal) =>
+    proposal.draft.when === undefined ? { ...proposal, draft: { ...proposal.draft, when } } : proposal,
+  );
+}
+
 /** "Two rooted and one rotted on the Granite Poppy": a plant named last is meant by what precedes it. */
-function backwards(proposals: readonly Proposal[]): readonly Proposal[] {
-  const plant = proposals.find(({ draft }) => draft.plant !== undefined)?.draft.plant;
-  if (plant === undefined) return proposals;
+function backwards(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
+  const first = proposals.findIndex(({ draft }) => draft.plant !== undefined);
+  const plant = proposals[first]?.draft.plant;
+  if (plant === undefined || !isNamedLast(row)) return proposals;
   return proposals.map((proposal) =>
     proposal.draft.plant === undefined &&
     proposal.carried === undefined &&
@@ -167,24 +189,43 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       kind === 'hardenOff' &&
       (wordAt(pieces, clause.hit.from - 1) === 'to' || wordAt(pieces, clause.hit.from) === 'to');
     const told = rule.how === 'swapped' ? beforeReturn(pieces, clause) : clause;
-    const drafts = draftsOf(pieces, told).map((found) => withWhereTo(found, rule, pieces, clause, utterance));
+    const drafts = eachMove(pieces, told).flatMap((part) =>
+      draftsOf(pieces, part).map((found) =>
+        withWhereTo(found, rule, pieces, rule.kind === 'move' ? part : clause, utterance),
+      ),
+    );
     const guarded = drafts.filter((found) =>
       PLANT_ACTS.has(kind)
         ? actsOnPlants(found, pieces, clause)
         : kind !== 'tend' || actsOnPlants({ ...found, pronoun: true }, pieces, clause),
     );
-    for (const found of kind === 'tend' ? eachPlace(guarded, pieces, clause) : guarded) {
+    for (const told of kind === 'tend' ? eachPlace(guarded, pieces, clause) : guarded) {
+      // "Checked everything": looked at, which says nothing of roots.
+      const looked =
+        kind === 'check' &&
+        /^(?:checked|looked|had a look|tugged)/.test(rule.name) &&
+        told.quantity?.whole !== undefined;
+      const found: Draft = looked ? withoutQuantity(told) : told;
       const counted =
         kind === 'check' &&
         lookedAt !== undefined &&
         found.quantity?.value !== undefined &&
         found.quantity.outOf === undefined;
+      const there =
+        STANDS.has(kind) && found.place === undefined
+          ? placeThere(pieces, clause, [...earlier, ...proposals])
+          : undefined;
       const draft: Draft =
-        counted && lookedAt !== undefined
-          ? { ...found, quantity: { ...found.quantity, outOf: lookedAt } }
-          : found;
+        there !== undefined
+          ? { ...found, place: there }
+          : counted && lookedAt !== undefined
+            ? { ...found, quantity: { ...found.quantity, outOf: lookedAt } }
+            : found;
       const placed = kind === 'tend' && draft.place !== undefined;
-      const carried = draft.plant === undefined && !placed ? carriedHere() : undefined;
+      const carried =
+        draft.plant === undefined && !placed
+          ? (carriedHere() ?? (draft.pronoun ? plantBefore(pieces, clause) : undefined))
+          : undefined;
       // "Threw eight Mossy Dell into the propagator, tips, no powder": cuttings, however they were told.
       const inserted = kind === 'move' && (draft.cutting !== undefined || draft.hormone !== undefined);
       proposals.push({
@@ -211,6 +252,30 @@ function eachPlace(drafts: readonly Draft[], pieces: readonly Piece[], clause: C
   return places.length < 2 ? drafts : [...new Set(places)].map((place) => ({ ...draft, place }));
 }
 
+/** "Shifted these from here to there and those from there to here": one clause a move. */
+function eachMove(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
+  if (clause.hit?.rule.kind !== 'move' || clause.subjectFirst) return [clause];
+  const reaches = (from: number, to: number): boolean =>
+    pieces
+      .slice(from, to)
+      .some((piece) => piece.is === 'place' && /^(?:to|into|onto)$/.test(piece.prep ?? ''));
+  for (let at = clause.hit.to; at < clause.to; at++) {
+    if (wordAt(pieces, at) !== 'and') continue;
+    let plant = at + 1;
+    while (/^(?:the|my|those)$/.test(wordAt(pieces, plant)) || pieces[plant]?.is === 'count') plant++;
+    if (pieces[plant]?.is !== 'plant' || !reaches(clause.hit.to, at) || !reaches(plant, clause.to)) continue;
+    return [
+      { ...clause, to: at },
+      ...eachMove(pieces, {
+        ...clause,
+        from: at + 1,
+        hit: { ...clause.hit, from: at + 1, to: at + 1, own: [] },
+      }),
+    ];
+  }
+  return [clause];
+}
+
 /** Of a swap, what came back ("for one of her ferns") is no part of what left. */
 function beforeReturn(pieces: readonly Piece[], clause: Clause): Clause {
   const from = clause.hit?.to ?? clause.from;
@@ -231,6 +296,15 @@ function beforeReturn(pieces: readonly Piece[], clause: Clause): Clause {
 const PLANT_ACTS: ReadonlySet<string> = new Set(
   'loss dispatch potOn plantOut pinch stock receive strike move hardenOff'.split(' '),
 );
+
+/** "Moved the others in there too": the place named last. */
+function placeThere(pieces: readonly Piece[], clause: Clause, told: readonly Proposal[]): string | undefined {
+  for (let at = clause.hit?.to ?? clause.from; at < clause.to; at++)
+    if (wordAt(pieces, at) === 'there' && /^(?:in|into|out|over|up|down|on)$/.test(wordAt(pieces, at - 1)))
+      return told.findLast(({ slots }) => typeof slots['place'] === 'string')?.slots['place'] as
+        string | undefined;
+  return undefined;
+}
 
 const STANDS: ReadonlySet<string> = new Set(['move', 'plantOut', 'hardenOff', 'strike']);
 
@@ -327,6 +401,18 @@ function movedOn(
       ? reached.place
       : loosePlace(pieces, { ...clause, from: to, hit: undefined }, tokens, text);
   return place === undefined ? undefined : { fromPlace: stood.place, place };
+}
+
+/** "The Soot Angel want watering, so I gave them a soak": the plant that the sentence spoke of. */
+function plantBefore(pieces: readonly Piece[], clause: Clause): PlantWords | undefined {
+  const piece = pieces.slice(0, clause.hit?.from ?? clause.from).findLast(({ is }) => is === 'plant');
+  return piece?.is === 'plant' ? piece.plant : undefined;
+}
+
+function withoutQuantity(draft: Draft): Draft {
+  const bare: { -readonly [Slot in keyof Draft]: Draft[Slot] } = { ...draft };
+  delete bare.quantity;
+  return bare;
 }
 
 /** The plant named last, which a pronoun or silence in what follows means. */

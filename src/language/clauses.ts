@@ -69,13 +69,69 @@ export function clausesOf(pieces: readonly Piece[], rules: readonly Rule[]): rea
     for (const [n, hit] of hits.entries()) {
       const next = hits[n + 1];
       const subjectFirst = hit.rule.shape === 'subject' || isPassive(pieces, start, hit);
-      const end = next ? cutBetween(pieces, hit, next, subjectFirst) : to;
-      clauses.push({ from: start, to: end, hit, sentence, asked, subjectFirst });
-      start = end;
+      const cut = next ? cutBetween(pieces, hit, next, subjectFirst) : to;
+      const end = anotherState(pieces, hit, subjectFirst ? anotherSubject(pieces, start, hit, cut) : cut);
+      const begin = subjectFirst ? ownSubject(pieces, start, hit) : start;
+      clauses.push({ from: begin, to: end, hit, sentence, asked, subjectFirst });
+      start = cut;
     }
     sentence++;
   }
   return clauses;
+}
+
+/** "Sixteen into pots then, and the Cinder Mabel has shifted": what precedes the break before the subject is no part of it. */
+function ownSubject(pieces: readonly Piece[], start: number, hit: Hit): number {
+  for (let at = hit.from - 1; at > start; at--) {
+    if (pieces[at]?.is !== 'break') continue;
+    const own = pieces.slice(at, hit.from).some(({ is }) => is === 'plant');
+    const before = pieces.slice(start, at).some(({ is }) => is === 'plant');
+    return own && !before && pieces.slice(start, at).some(({ is }) => is === 'word') ? at + 1 : start;
+  }
+  return start;
+}
+
+const STATE = /^(?:be|have|look|need|want|seem|smell)$/;
+
+/** "Pinched these and by the way the Tin Mandolin look happy": another plant's state is told, no act on it. */
+function anotherState(pieces: readonly Piece[], hit: Hit, end: number): number {
+  for (let at = hit.to; at + 1 < end; at++) {
+    if (!isBoundary(pieces[at])) continue;
+    let plant = at + 1;
+    while (/^(?:and|the|but|my|by|way|oh|also|so)$/.test(wordAt(pieces, plant))) plant++;
+    const verb = pieces[plant + 1];
+    const named = pieces.slice(0, at).some(({ is }) => is === 'plant');
+    if (
+      named &&
+      pieces[plant]?.is === 'plant' &&
+      verb?.is === 'word' &&
+      verb.verb &&
+      STATE.test(verb.verb.lemma) &&
+      verb.verb.form !== 'ing'
+    )
+      return at;
+  }
+  return end;
+}
+
+/** Where another plant takes over behind a break ("these rooted, Braai Smoke still nothing"), else the end. */
+function anotherSubject(pieces: readonly Piece[], start: number, hit: Hit, end: number): number {
+  const named = pieces.slice(start, hit.from).some(({ is }) => is === 'plant');
+  if (!named) return end;
+  for (let at = hit.to; at + 1 < end; at++) {
+    if (pieces[at]?.is !== 'break') continue;
+    let plant = at + 1;
+    while (/^(?:and|the|but|my)$/.test(wordAt(pieces, plant))) plant++;
+    const behind = pieces[plant + 1];
+    if (
+      pieces[plant]?.is === 'plant' &&
+      behind &&
+      behind.is !== 'break' &&
+      wordAt(pieces, plant + 1) !== 'and'
+    )
+      return at;
+  }
+  return end;
 }
 
 function* sentences(pieces: readonly Piece[]): Generator<[number, number, string]> {
@@ -92,6 +148,8 @@ function* sentences(pieces: readonly Piece[]): Generator<[number, number, string
 function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
   const head = pieces[hit.from];
   if (head?.is !== 'word' || head.verb?.form !== 'past') return false;
+  // Pasts that no passive has: "pinched the Soot Angel gave four to Brenda".
+  if (/^(?:gave|took|went|did|ate|broke|froze|threw|grew|shook)$/.test(head.text)) return false;
   if (/^(?:them|em|those|it|these)$/.test(wordAt(pieces, hit.from + 1))) return false;
   let at = hit.from - 1;
   while (
@@ -102,7 +160,9 @@ function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
   const aux = pieces[at];
   const between = pieces.slice(hit.to).findIndex((piece) => piece.is === 'break');
   const after = pieces.slice(hit.to, between < 0 ? undefined : hit.to + between);
-  const plantBefore = pieces.slice(start, hit.from).some(({ is }) => is === 'plant' || is === 'count');
+  const placed = pieces[hit.from - 1]?.is === 'place';
+  const plantBefore =
+    placed || pieces.slice(start, hit.from).some(({ is }) => is === 'plant' || is === 'count');
   const plantAfter = after.some(({ is }) => is === 'plant');
   if (aux?.is === 'word' && aux.verb && BE.has(aux.verb.lemma) && aux.verb.lemma !== 'have')
     return plantBefore || !plantAfter;
@@ -114,7 +174,10 @@ function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
     (direct?.is === 'count' && !after.some(({ is }) => is === 'count')) ||
     direct?.is === 'place' ||
     direct?.is === 'when' ||
-    (direct?.is === 'word' && /^(?:cuttings|cutting|plants|all)$/.test(direct.text)) ||
+    (direct?.is === 'word' &&
+      /^(?:cuttings|cutting|plants|all|others|other|ones|stragglers|straggler|duds|dud|weaklings|weakling|runts|rest)$/.test(
+        direct.text,
+      )) ||
     (direct?.is === 'break' && !direct.hard && pieces[hit.from - 2]?.is === 'plant');
   return subject && plantBefore && !plantAfter;
 }
@@ -191,7 +254,7 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
       plant = true;
     else if (
       piece?.is === 'word' &&
-      /^(?:of|the|my|those|these|them|others|other|ones|cuttings|cutting|from|little|poor|remaining|more|they|which|that)$/.test(
+      /^(?:of|the|my|those|these|them|others|other|ones|cuttings|cutting|from|little|poor|remaining|more|they|which|that|stragglers|straggler|duds|dud|weaklings|weakling|runts|black|weedy|weak|good|bad|small|dead|rotten)$/.test(
         piece.text,
       )
     ) {

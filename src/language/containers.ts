@@ -116,6 +116,14 @@ function containerAt(pieces: readonly Piece[], start: number): Joined | undefine
       if (wordAt(pieces, start + 1) !== 'x') return undefined;
     }
   } else if (isContainer(pieces, at)) {
+    // "Seven Glass Pheasant": more than one container is plural.
+    if (
+      number !== undefined &&
+      number > 1 &&
+      !wordAt(pieces, at).endsWith('s') &&
+      !isContainer(pieces, at + 1)
+    )
+      return undefined;
     at++;
     if (isContainer(pieces, at)) at++;
   } else return undefined;

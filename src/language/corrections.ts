@@ -11,7 +11,7 @@ const CORE: readonly (readonly string[])[] = [
   ['excuse', 'me'],
   ['pardon'],
   ['apologies'],
-  ['make', 'that'], ['make', 'it'], ['wait', 'make', 'it'], ['wait', 'make', 'that'], ['no', 'make', 'it'], ['strike', 'that'], ['i', 'beg', 'your', 'pardon'], ['beg', 'your', 'pardon'], ['beg', 'pardon'], ['nah'], ['sorry', 'i', 'mean'], ['sorry', 'i', 'meant'], ['oh', 'wait'], ['i', 'mean'], ['i', 'meant'], ['or', 'rather'], ['scratch', 'that'], ['scrap', 'that'], ['correction'], ['sorry'], ['wait'], ['actually'], ['rather'], ['no'], ['nope'], ['hang', 'on'], ['hold', 'on'], ['my', 'mistake'], ['that', 'is'], ['well'], ['oops'],
+  ['make', 'that'], ['make', 'it'], ['wait', 'make', 'it'], ['wait', 'make', 'that'], ['no', 'make', 'it'], ['strike', 'that'], ['what', 'am', 'i', 'saying'], ['scrub', 'that'], ['i', 'beg', 'your', 'pardon'], ['beg', 'your', 'pardon'], ['beg', 'pardon'], ['nah'], ['sorry', 'i', 'mean'], ['sorry', 'i', 'meant'], ['oh', 'wait'], ['i', 'mean'], ['i', 'meant'], ['or', 'rather'], ['scratch', 'that'], ['scrap', 'that'], ['correction'], ['sorry'], ['wait'], ['actually'], ['rather'], ['no'], ['nope'], ['hang', 'on'], ['hold', 'on'], ['my', 'mistake'], ['that', 'is'], ['well'], ['oops'],
 ]; // prettier-ignore
 const FILLER = /^(?:er|erm|um|uh|oh|it|was|that's|they|were|i|think|the|only|just|a)$/;
 const CORRECTABLE: ReadonlySet<Piece['is']> = new Set([
@@ -101,7 +101,8 @@ function markerAt(pieces: readonly Piece[], start: number): Settled | undefined 
     /^(?:well|actually|wait|that)$/.test(core[0] ?? '') &&
     core.length === 1 &&
     next.is !== 'count' &&
-    !brokenBefore
+    !brokenBefore &&
+    !(next.is === 'when' && pieces[start - 1]?.is === 'when')
   )
     return undefined;
   return replaceEarlier(pieces, start, at);

@@ -26,7 +26,7 @@ const STATE = new Set(
   'rooted routed dead died damped rotted have has had rotten gone wilted failed survived'.split(' '),
 );
 const ACT = new Set(
-  'take strike stick insert cut snip pot pinch lose move shift sell give bin chuck plant dispatch root swap'.split(
+  'toss ditch dump throw chuck tug check take strike stick insert cut snip pot pinch lose move shift sell give bin chuck plant dispatch root swap'.split(
     ' ',
   ),
 );
@@ -73,6 +73,28 @@ export function restoreHeard(
     if (text === 'routed') put(at, 'rooted');
     else if (text === 'dyed') put(at, 'died');
     else if (
+      text === 'punched' &&
+      /^(?:out|back|the)$/.test(word(at + 1)) &&
+      (isPlant(at + 1) ||
+        isPlant(at + 2) ||
+        isPlant(at + 3) ||
+        /^(?:tips|tops|out)$/.test(word(at + 1)) ||
+        /^(?:tips|tops)$/.test(word(at + 2)))
+    )
+      put(at, 'pinched');
+    else if (
+      Object.hasOwn(NUMBER_FOR, text) &&
+      (word(at - 1) === 'minus' || /^(?:inch|litre|litres|mil|cm)$/.test(word(at + 1)))
+    )
+      put(at, NUMBER_FOR[text] ?? text);
+    else if (
+      /^(?:to|too|for)$/.test(text) &&
+      /^(?:except|bar|but|for)$/.test(word(at - 1)) &&
+      /\b(?:except|bar|all but)\b/.test(`${word(at - 3)} ${word(at - 2)} ${word(at - 1)}`) &&
+      restored[at + 1] === undefined
+    )
+      put(at, NUMBER_FOR[text] ?? text);
+    else if (
       text === 'for' &&
       word(at - 1) === 'and' &&
       /^(?:tossed|binned|chucked|lost|thrown|dumped|died|dead|rotted|rotten|potted|moved|sold|pinched)$/.test(
@@ -117,7 +139,17 @@ export function restoreHeard(
       /^(?:have|has|rooted|routed|died|rotted|dead|cuttings)$/.test(word(at + 1))
     )
       put(at, NUMBER_FOR[text] ?? text);
-    else if (text === 'heal' && /^(?:cutting|cuttings|ones)$/.test(word(at + 1))) put(at, 'heel');
+    else if (
+      text === 'heal' &&
+      (/^(?:cutting|cuttings|ones)$/.test(word(at + 1)) || (word(at - 1) === 'a' && word(at - 2) === 'with'))
+    )
+      put(at, 'heel');
+    else if (
+      text === 'two' &&
+      /^(?:the|my|her|his|our)$/.test(word(at + 1)) &&
+      /^(?:sold|gave|given|sent|donated|gone|went)$/.test(word(at - 1))
+    )
+      put(at, 'to');
     else if (text === 'pearlite') put(at, 'perlite');
     else if (text === 'route' || text === 'routes') {
       if (
@@ -140,7 +172,7 @@ export function restoreHeard(
     else if (
       text === 'basil' &&
       /^(?:cutting|cuttings)$/.test(word(at + 1)) &&
-      (/^(?:of|from)$/.test(word(at + 2)) || isPlant(at + 2))
+      (/^(?:of|from|off)$/.test(word(at + 2)) || isPlant(at + 2) || isName(at - 1))
     )
       put(at, 'basal');
     else if (

@@ -138,7 +138,9 @@ function merge(before: Proposal, next: Proposal): Proposal {
 
 /** "24 plugs arrived and went into the cold frame" stays two; a place told of a receipt in the next breath is one. */
 function joinReceipt(before: Proposal, next: Proposal): Proposal | undefined {
-  if ((before.kind !== 'receive' && before.kind !== 'stock') || next.kind !== 'move') return undefined;
+  const potted = next.kind === 'potOn' && next.draft.pronoun === true && before.kind === 'stock';
+  if ((before.kind !== 'receive' && before.kind !== 'stock') || (next.kind !== 'move' && !potted))
+    return undefined;
   if (
     next.draft.plant !== undefined ||
     next.draft.fromPlace !== undefined ||
@@ -147,7 +149,13 @@ function joinReceipt(before: Proposal, next: Proposal): Proposal | undefined {
     return undefined;
   return {
     ...before,
-    slots: { ...before.slots, ...(next.draft.place === undefined ? {} : { place: next.draft.place }) },
+    slots: {
+      ...before.slots,
+      ...(next.draft.place === undefined ? {} : { place: next.draft.place }),
+      ...(next.draft.size === undefined || before.slots['potSize'] !== undefined
+        ? {}
+        : { potSize: next.draft.size }),
+    },
   };
 }
 
@@ -189,7 +197,14 @@ function joinTwiceTold(before: Proposal, next: Proposal): Proposal | undefined {
     !same(plantOf(before), next.draft.plant)
   )
     return undefined;
-  if (before.draft.quantity !== undefined && next.draft.quantity !== undefined) return undefined;
+  if (
+    before.draft.quantity !== undefined &&
+    next.draft.quantity !== undefined &&
+    (before.draft.quantity.value === undefined ||
+      before.draft.quantity.value !== next.draft.quantity.value ||
+      next.draft.plant !== undefined)
+  )
+    return undefined;
   const quantity = before.draft.quantity ?? next.draft.quantity;
   const plant = before.draft.plant ?? next.draft.plant;
   const when = before.draft.when ?? next.draft.when;

@@ -24,7 +24,9 @@ export function loosePlace(
     if (at > from && /^(?:while|whilst|when|because|though|although|if|unless)$/.test(wordAt(pieces, at)))
       return undefined;
     const lead = wordAt(pieces, at);
-    if (!LEAD.test(lead) || (lead === 'next' && wordAt(pieces, at + 1) !== 'to')) continue;
+    const outTheFront =
+      lead === 'out' && wordAt(pieces, at + 1) === 'the' && /^(?:front|back)$/.test(wordAt(pieces, at + 2));
+    if ((!LEAD.test(lead) && !outTheFront) || (lead === 'next' && wordAt(pieces, at + 1) !== 'to')) continue;
     let start = at + 1;
     if (/^(?:to|of)$/.test(wordAt(pieces, start)) && /^(?:next|inside|outside|on|in)$/.test(lead)) start++;
     let article = false;

@@ -49,7 +49,11 @@ function slotsAlone({ pieces }: Sentence): Draft | undefined {
       piece.is !== 'celsius' &&
       (piece.is !== 'word' || AROUND_SLOTS.test(piece.text)),
   );
-  const hasSlot = pieces.some(({ is }) => /^(?:cutting|pots|medium|place|size)$/.test(is));
+  const hasSlot = pieces.some(
+    (piece) =>
+      /^(?:cutting|pots|medium|place|size)$/.test(piece.is) ||
+      (piece.is === 'word' && /^(?:hormone|powder)$/.test(piece.text)),
+  );
   return isAlone && hasSlot ? draftsOf(pieces, wholeOf(pieces))[0] : undefined;
 }
 

@@ -6,7 +6,7 @@ import type { Token } from './tokens.js';
 import { titleCase } from './utterance.js';
 
 const NEVER = new Set(
-  'i we he she they it you me my our your his her their its the a an and or but then so of to in into on onto from with without for at by under over off out up down back is are was were be been being am has have had do did does not no yes this that these those them us who which what when where why how all some any each every both few more most other another here there now just only also very too really quite still yet again already as if than because while until till after before since about around through during per each every apiece else please thanks x one ones lot lots bit bits piece pieces cutting cuttings slip slips plant plants pot pots tray trays tuber tubers plug plugs liner liners crown crowns seedling seedlings root roots rooted leaf leaves bud buds tip tips stem stems shoot shoots batch batches dud duds weakling weaklings straggler stragglers side sides top bottom end edge way today yesterday tomorrow morning afternoon evening night week weekend month year time times day days dead gone rotten lost left right tops heads ends nodes node points seedlings starts scented variegated trailing upright double single white red blue yellow purple orange dark pale bright striped dwarf giant hardy tender bare lots weeny titchy dozen rest bicolour pieces growth sorts kinds types varieties colour colours friend friends people lady man woman mate home house garden moss water sand perlite individually separately singly together properly delivery parcel order box photo picture chance punt newspaper cardboard min max minimum maximum plastic fleece bag bags bubblewrap cloche shade sun photo photos  alive dry wet fine nine everything everyone fast firm tight new old big small little tiny large good bad nice healthy strong weak young fresh spare extra total loads heap compost bench own pairs pair socks label labels hormone powder gel went been wee mini tiny sad poor lovely gorgeous chunky stocky sturdy fat skinny spindly straggly bonny cute beautiful got get gets getting going goes come came mum dad nan gran'.split(
+  'i we he she they it you me my our your his her their its the a an and or but then so of to in into on onto from with without for at by under over off out up down back is are was were be been being am has have had do did does not no yes this that these those them us who which what when where why how all some any each every both few more most other another here there now just only also very too really quite still yet again already as if than because while until till after before since about around through during per each every apiece else please thanks x one ones lot lots bit bits piece pieces cutting cuttings slip slips plant plants pot pots tray trays tuber tubers plug plugs liner liners crown crowns seedling seedlings root roots rooted leaf leaves bud buds tip tips stem stems shoot shoots batch batches dud duds weakling weaklings straggler stragglers side sides top bottom end edge way today yesterday tomorrow morning afternoon evening night week weekend month year time times day days dead gone rotten lost left right tops heads ends nodes node points seedlings starts scented variegated trailing upright double single white red blue yellow purple orange dark pale bright striped dwarf giant hardy tender bare lots weeny titchy dozen rest bicolour pieces growth sorts kinds types varieties colour colours friend friends people lady man woman mate home house garden moss water sand perlite individually separately singly together properly delivery parcel order box photo picture chance punt newspaper cardboard min max minimum maximum plastic fleece bag bags bubblewrap cloche shade sun photo photos  alive dry wet fine nine everything everyone fast firm tight new old big small little tiny large good bad nice healthy strong weak young fresh spare extra total loads heap compost bench own pairs pair socks label labels hormone powder gel went been wee mini tiny sad poor lovely gorgeous chunky stocky sturdy fat skinny spindly straggly bonny cute beautiful strength seaweed got get gets getting going goes come came mum dad nan gran'.split(
     ' ',
   ),
 );
@@ -94,7 +94,14 @@ function nameLength(
       !(COLOURS.test(token.text) && namedAfter(pieces, tokens, at + length + 1))
     )
       break;
-    if (!isCapital && piece.verb?.form === 'past' && (length > 0 || before.at(-1)?.is === 'count')) break;
+    if (
+      !isCapital &&
+      piece.verb?.form === 'past' &&
+      (length > 0 ||
+        before.at(-1)?.is === 'count' ||
+        /^(?:those|these|them|of)$/.test(wordAt(before, before.length - 1)))
+    )
+      break;
     if (!isCapital && capital > 0 && isKnown(token.text)) break;
     if (isCapital) capital++;
     else if (!isKnown(token.text)) unknown++;

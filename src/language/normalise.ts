@@ -33,6 +33,7 @@ export function normalise(text: string): string {
         : `${digit}${FRACTIONS[fraction]}`,
     )
     .replace(/[ºᵒ˚]/gu, '°')
+    .replace(/(^|\s)w\/(?=\s)/giu, '$1with')
     .replace(/(\d),(\d)(?=\s?(?:°|degrees?\b|grad\b))/gu, '$1.$2')
     .normalize('NFKC')
     .replace(/[\u2018\u2019\u201A\u201B\u2032\u02BC`´]/gu, "'")

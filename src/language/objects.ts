@@ -35,7 +35,7 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     // What was done it to stands before the first preposition.
     if (
       at > from &&
-      /^(?:to|with|from|for|in|into|on|onto|at|by)$/.test(piece.text) &&
+      /^(?:to|with|from|for|in|into|on|onto|at|by|before|after|during|while|when)$/.test(piece.text) &&
       draft.quantity !== undefined
     )
       return true;

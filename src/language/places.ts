@@ -113,6 +113,15 @@ function knownAt(
     const joined = words.join('');
     if (words.length > 1 && free(at) && plain[at] === joined)
       return { from: at, to: at + 1, place, known: true };
+    // "Kitchen window sill" of the kitchen windowsill.
+    const parted = words.length + 1;
+    if (
+      words.length > 1 &&
+      free(at) &&
+      free(at + parted - 1) &&
+      plain.slice(at, at + parted).join('') === joined
+    )
+      return { from: at, to: at + parted, place, known: true };
     if (
       words.length === 1 &&
       free(at) &&
@@ -190,7 +199,11 @@ function genericAt(
     return undefined;
   const bare =
     phrase === undefined && (EVERYDAY.has(noun) || EVERYDAY.has(noun.replace(/s$/, ''))) && to - from === 1;
-  if (bare && prepositionBefore(tokens, from) === undefined) return undefined;
+  // "Watered the tunnel": what is tended is a place.
+  const tended =
+    DETERMINER.has(word(tokens, from - 1)) &&
+    /^(?:water|mist|vent|shade|feed|spray|air|damp)$/.test(verbSense(word(tokens, from - 2))?.lemma ?? '');
+  if (bare && !tended && prepositionBefore(tokens, from) === undefined) return undefined;
   const place = tokens
     .slice(from, to)
     .map(({ text }) => text)

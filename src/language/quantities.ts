@@ -122,6 +122,13 @@ function wholes(tokens: readonly Token[], at: number): FoundQuantity | undefined
     starts(tokens, at, ['not', 'any', 'of'])
   )
     return result({ value: 0 }, at + 3);
+  if (
+    starts(tokens, at, ['not', 'one']) &&
+    (tokens[at + 2] === undefined ||
+      tokens[at + 2]?.is === 'mark' ||
+      /^(?:yet|and|so|has|have)$/.test(text(tokens, at + 2)))
+  )
+    return result({ value: 0 }, at + 2);
   if (starts(tokens, at, ['divil', 'a'])) return result({ value: 0 }, at + 2);
   if (first === 'every') {
     if (text(tokens, at + 1) === 'last' && text(tokens, at + 2) !== 'one')

@@ -73,7 +73,7 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
     )
       continue;
     if (!lines.some((line) => rule.pattern.test(line))) continue;
-    if (/^(?:do|did) you remember when|^remember when/.test(full)) return [];
+    if (/^(?:do|did) you remember when|^remember when|^what if\b/.test(full)) return [];
     if (
       /^(?:how are you|how's it going|how are things|how do you do|what do you think|what's up|who are you|is this thing on|are you there|you there|can you hear me|is anyone there|what's new|you ok|are you ok|hello is this|is it me)\b/.test(
         bare,

@@ -115,7 +115,10 @@ function proposeSentence(
     utterance,
     sentence.asked,
   );
-  const acts = proposeActs(corrected.pieces, earlier, utterance, note);
+  const wish = targetThenActs(corrected, utterance, note);
+  if (wish) return wish;
+  const { rest, before: readBefore, behind: readBehind } = withoutReadings(corrected, utterance, note);
+  const acts = proposeActs(rest, earlier, utterance, note);
   const amend =
     proposeRestatement(sentence, utterance, note) ?? proposeAmend(sentence, utterance, acts.hits > 0);
   if (amend) return [amend];
@@ -127,42 +130,71 @@ function proposeSentence(
     return [...before.proposals, ...remind.proposals];
   }
   if (wanted) return wanted;
-  const readings = acts.proposals.length === 0 ? proposeReading(corrected, note) : undefined;
+  const apart = [...readBefore, ...readBehind];
+  const whole = acts.proposals.length === 0 ? proposeReading(corrected, note) : undefined;
+  const readings = whole && apart.length >= whole.length ? apart : whole;
   if (readings) return readings;
-  if (acts.hits > 0) return withReadings(acts.proposals, corrected.pieces, utterance, note);
+  if (acts.hits > 0) return [...readBefore, ...acts.proposals, ...readBehind];
   return proposeRemark(corrected, utterance) ?? [];
 }
 
-/** "38 degrees in the igloo so I vented it": temperatures in parts of the sentence that tell no act. */
-function withReadings(
-  acts: readonly Proposal[],
-  pieces: readonly Piece[],
+/** "38 degrees in the igloo so I vented it": parts of a sentence that tell a temperature and no act are taken apart. */
+function withoutReadings(
+  sentence: Sentence,
   utterance: Utterance,
   note: Note,
-): readonly Proposal[] {
-  if (
-    acts.some(({ kind }) => kind === 'reading') ||
-    !pieces.some(({ is }) => is === 'celsius' || is === 'place')
-  )
-    return acts;
+): {
+  readonly rest: readonly Piece[];
+  readonly before: readonly Proposal[];
+  readonly behind: readonly Proposal[];
+} {
+  const { pieces } = sentence;
   const before: Proposal[] = [];
   const behind: Proposal[] = [];
-  let part: Piece[] = [];
-  let acted = false;
-  for (const piece of [...pieces, undefined]) {
-    if (piece && piece.is !== 'break' && !(piece.is === 'word' && /^(?:and|so|but|then)$/.test(piece.text))) {
-      part.push(piece);
+  const rest: Piece[] = [];
+  if (!pieces.some(({ is }) => is === 'celsius' || is === 'place')) return { rest: pieces, before, behind };
+  let from = 0;
+  for (let at = 0; at <= pieces.length; at++) {
+    const piece = pieces[at];
+    if (piece && piece.is !== 'break' && !(piece.is === 'word' && /^(?:and|so|but|then)$/.test(piece.text)))
       continue;
-    }
-    if (findHits(rules, part).length > 0) acted = true;
-    else if (
+    const part = pieces.slice(from, at);
+    const readings =
       part.some(({ is }) => is === 'celsius' || is === 'count') &&
-      !part.some(({ is }) => is === 'plant')
-    )
-      (acted ? behind : before).push(...(proposeReading(sentenceOf(part, utterance), note) ?? []));
-    part = [];
+      !part.some(({ is }) => is === 'plant') &&
+      findHits(rules, part).length === 0
+        ? proposeReading(sentenceOf(part, utterance), note)
+        : undefined;
+    if (readings) (rest.some(({ is }) => is === 'word') ? behind : before).push(...readings);
+    else rest.push(...part);
+    if (piece) rest.push(piece);
+    from = at + 1;
   }
-  return [...before, ...acts, ...behind];
+  return { rest: before.length + behind.length === 0 ? pieces : rest, before, behind };
+}
+
+/** "I'd like twenty by mid May, oh and took the first five today": a wish, then a deed. */
+function targetThenActs(
+  sentence: Sentence,
+  utterance: Utterance,
+  note: Note,
+): readonly Proposal[] | undefined {
+  const { pieces } = sentence;
+  for (let at = 1; at < pieces.length; at++) {
+    if (pieces[at]?.is !== 'break' && wordAt(pieces, at) !== 'and') continue;
+    const before = part(sentence, 0, at, utterance, false);
+    const after = part(sentence, at + 1, pieces.length, utterance, false);
+    const deeds = after.pieces.find((piece) => piece.is === 'word' && piece.verb !== undefined);
+    if (deeds?.is !== 'word' || deeds.verb?.form !== 'past' || deeds.text === 'wanted') continue;
+    const wanted = proposeTarget(
+      before,
+      utterance,
+      proposeActs(before.pieces, [], utterance, note).proposals.length > 0,
+    );
+    const acts = wanted && proposeActs(after.pieces, wanted, utterance, note).proposals;
+    if (wanted && acts && acts.length > 0) return [...wanted, ...acts];
+  }
+  return undefined;
 }
 
 /** "I want to have 15", "would like to end up with a dozen": plants to have, no act to be reminded of. */

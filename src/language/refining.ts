@@ -306,7 +306,7 @@ function dateSlot(proposal: Proposal, say: Say, asks: Omit<Ask, 'entry'>[]): voi
   // "Since March" tells how long, not when it was done.
   if (
     !proposal.future &&
-    /^(?:since|for)\b/i.test(when.words) &&
+    /^(?:since|for|after)\b/i.test(when.words) &&
     !(proposal.kind === 'hardenOff' && /^since/i.test(when.words))
   )
     return;

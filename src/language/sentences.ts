@@ -79,15 +79,20 @@ export function sentenceOf(pieces: readonly Piece[], utterance: Utterance): Sent
   return { from: 0, to: pieces.length, pieces, line: lineOf(pieces, utterance), asked: false };
 }
 
-/** The words of a run of pieces, lower case, marks left out. */
+/** What stands in a line for a plant: a name may hold any word ("Quiet Ferry", "Not Dave"), and patterns must not see it. */
+export const NAMELESS = 'plantname';
+
+/** The words of a run of pieces, lower case, marks left out, plants nameless. */
 export function lineOf(pieces: readonly Piece[], utterance: Utterance): string {
-  const first = pieces[0];
-  const last = pieces.at(-1);
-  if (!first || !last) return '';
-  return utterance.tokens
-    .slice(first.from, last.to)
-    .filter(({ is, text }) => is !== 'line' && (is !== 'mark' || text === '%'))
-    .map(({ text }) => text)
+  return pieces
+    .flatMap((piece) =>
+      piece.is === 'plant'
+        ? [NAMELESS]
+        : utterance.tokens
+            .slice(piece.from, piece.to)
+            .filter(({ is, text }) => is !== 'line' && (is !== 'mark' || text === '%'))
+            .map(({ text }) => text),
+    )
     .join(' ');
 }
 

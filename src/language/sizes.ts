@@ -35,7 +35,7 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
       ? undefined
       : withContainer(tokens, `1${UNITS[text(tokens, at)]}`, at + 1);
   const halfLitre = text(tokens, at) === 'half' && /^(?:litre|liter|l)$/.test(text(tokens, at + 1));
-  if (halfLitre) return withContainer(tokens, '0.5l', at + 2);
+  if (halfLitre) return withContainer(tokens, '500ml', at + 2);
   // "Into gallons", "one-litre" without its one, "in 84s".
   if (
     /^(?:gallons|gallon|quarts|quart|litres|liters)$/.test(text(tokens, at)) &&
@@ -143,7 +143,9 @@ export function temperatureAt(
   let decimal =
     found.figures &&
     !Number.isInteger(value) &&
-    /^(?:temp|temperature|at|reads|reading|read|showing|min|max|now)$/.test(text(tokens, from - 1));
+    /^(?:temp|temperature|at|to|heat|hit|reads|reading|read|showing|min|max|now)$/.test(
+      text(tokens, from - 1),
+    );
   if (text(tokens, to) === 'point') {
     const tenth = numberAt(tokens, to + 1);
     if (tenth && tenth.value < 10) {

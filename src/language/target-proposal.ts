@@ -3,24 +3,17 @@ import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import { targetRules, wantsAnAct } from './grammar/target.js';
 import type { Proposal } from './refining.js';
-import { LINE_LIMIT, lineOf, plantsIn, type Sentence } from './sentences.js';
+import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
 import type { Utterance } from './utterance.js';
 
 /** "I'd love forty Gone Paddling by June". */
 export function proposeTarget(
   sentence: Sentence,
-  utterance: Utterance,
+  _utterance: Utterance,
   hasAct: boolean,
 ): readonly Proposal[] | undefined {
   const { pieces } = sentence;
-  // Names may hold any word ("Not Dave").
-  const line = pieces
-    .filter(({ is }) => is !== 'plant')
-    .flatMap((piece) =>
-      piece.is === 'word' ? [piece.text] : piece.is === 'break' ? [] : [lineOf([piece], utterance)],
-    )
-    .join(' ')
-    .slice(0, LINE_LIMIT);
+  const line = sentence.line.slice(0, LINE_LIMIT);
   const rule = targetRules.find(({ pattern }) => pattern.test(line));
   if (!rule || plantsIn(pieces).length === 0) return undefined;
   if (!pieces.some(({ is }) => is === 'count')) return undefined;

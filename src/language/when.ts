@@ -120,7 +120,8 @@ function plausible(tokens: readonly Token[], from: number, to: number): boolean 
     );
   if (/\b(?:spring|fall|summer|winter|autumn)\b/.test(phrase))
     return (
-      words.length > 1 || /^(?:in|by|for|since|last|next|this|early|late|back|until|before)$/.test(before)
+      !/^(?:party|fair|show|sale|fete|garden|house|festival|term|bedding|tyres)$/.test(next) &&
+      (words.length > 1 || /^(?:in|by|for|since|last|next|this|early|late|back|until|before)$/.test(before))
     );
   if (/^\d+(?:st|nd|rd|th)$/.test(phrase))
     return !/^(?:flower|flowers|cutting|cuttings|batch|tray|time|year|lot|one|attempt|go|bud|leaf|leaves|pot|place|week|floor|shelf)$/.test(

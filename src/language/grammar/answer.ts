@@ -12,7 +12,7 @@ export interface AnswerRule {
 const OPEN =
   "(?:(?:yes|yeah|yep|yup|no|nope|nah|oh|well|ah|so|ok|okay|sorry|um|eh|i am|i'm|just|ha|hi|hello|sadly|unfortunately|the answer is|answer|oops|right|hm|only|think|i think|sure|please|still) )*";
 const CLOSE =
-  "(?: (?:thanks|thank you|cheers|mate|pls|please|i am afraid|i'm afraid|sadly|unfortunately|boss|love|so far|for now|today|now|this time|at all|of course|sorry|i think|yet|grand|lol|actually|still|really|too|as well))*";
+  "(?: (?:thanks|thank you|cheers|mate|pls|please|i am afraid|i'm afraid|sadly|unfortunately|boss|love|so far|for now|today|now|this time|at all|of course|sorry|i think|yet|grand|lol|actually|still|really|too|as well|surely|indeed|honest|honestly|aye))*";
 const whole = (body: string): RegExp => new RegExp(`^${OPEN}(?:${body})${CLOSE}$`);
 
 /** In the order in which they are tried. */
@@ -62,7 +62,7 @@ export function bareQuantity(pieces: readonly Piece[]): Quantity | undefined {
     else if (piece.is === 'break') continue;
     else if (
       piece.is === 'word' &&
-      /^(?:of|them|em|those|yes|yeah|yep|yup|just|only|so|far|oh|ok|okay|well|got|i|think|thanks|the|now|please|about|it's|have|did|there|are|is|in|total|all|think|today|er|sorry|say|cuttings|plants|pots|ones|did|sadly|out|it|i'd|can|see|answer)$/.test(
+      /^(?:of|them|em|those|yes|yeah|yep|yup|just|only|so|far|oh|ok|okay|well|got|i|think|thanks|the|now|please|about|it's|have|did|there|are|is|in|total|all|think|today|er|sorry|say|cuttings|plants|pots|ones|did|sadly|out|do|tho|though|it|i'd|can|see|answer)$/.test(
         piece.text,
       )
     )

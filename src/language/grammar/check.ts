@@ -44,6 +44,23 @@ const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: number): 
   return closeBehind(pieces, to, 'medium') && closeBehind(pieces, to, 'plant');
 };
 
+/** "… the eight that had rooted" behind another act. */
+const tellsWhichOnes = (pieces: readonly Piece[], from: number): boolean => {
+  let at = from - 1;
+  while (/^(?:had|have|has|already|all)$/.test(wordAt(pieces, at))) at--;
+  return (
+    /^(?:that|which|who)$/.test(wordAt(pieces, at)) &&
+    pieces
+      .slice(0, at)
+      .some(
+        (piece) =>
+          piece.is === 'word' &&
+          piece.verb?.form === 'past' &&
+          !/^(?:be|have|check|look)$/.test(piece.verb.lemma),
+      )
+  );
+};
+
 const notAboutRoots = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   /^(?:cutting|cuttings|powder|hormone|rot|stock|ball|balls|bound)$/.test(wordAt(pieces, to)) ||
   pieces.some(
@@ -54,7 +71,7 @@ export const checkRules: readonly Rule[] = [
   {
     name: '<count> held firm',
     kind: 'check',
-    head: 'hold~|resist~|cling~ fast|firm|on|tight|tight?',
+    head: 'hold~|resist~|cling~|hang~ fast|firm|on|tight|tight?',
     shape: 'subject',
     when: (p, f, t) =>
       precedes(p, f, 3, 'count') &&
@@ -64,11 +81,45 @@ export const checkRules: readonly Rule[] = [
     mustNot: ['holding on till Saturday with the ember fox'],
   },
   {
+    name: '<plant> fully rooted',
+    kind: 'check',
+    head: 'fully|completely root~past',
+    shape: 'subject',
+    rooted: 'all',
+    when: (p, f) => precedes(p, f, 5, 'plant'),
+    phrasings: ['Salt Harrier fully rooted'],
+  },
+  {
+    name: 'tugged <plant>, no give',
+    kind: 'check',
+    head: 'no give|movement',
+    shape: 'object',
+    rooted: 'all',
+    when: (p) =>
+      p.some((piece) => piece.is === 'word' && /^(?:tug|tugged|pull|pulled|tugging)$/.test(piece.text)),
+    phrasings: ['tugged the Salt Harrier, no give on any of them'],
+  },
+  {
+    name: 'roots at the holes of <plant>',
+    kind: 'check',
+    head: 'roots at|through|out|in|from of? the? drainage|pot|tray|bottom? holes|bottom',
+    shape: 'object',
+    rooted: 'some',
+    phrasings: ['roots at the holes on the Salt Harrier'],
+  },
+  {
+    name: 'gave <plant> a tug',
+    kind: 'check',
+    head: 'give~past .. a tug|pull',
+    shape: 'object',
+  },
+  {
     name: '<count> of <plant> have rooted',
     kind: 'check',
     head: 'well? root~past|rooty',
     shape: 'subject',
-    unless: rootedIsAdjective,
+    // "Potted the eight that had rooted": which ones.
+    unless: (p, f, t) => rootedIsAdjective(p, f, t) || tellsWhichOnes(p, f),
   },
   { name: '<plant> are rooting', kind: 'check', head: 'be~ rooting', shape: 'subject', rooted: 'some' },
   {
@@ -116,7 +167,7 @@ export const checkRules: readonly Rule[] = [
   {
     name: 'no roots',
     kind: 'check',
-    head: 'no|zero|zilch|not|nary|any .. roots|root',
+    head: 'no|zero|zilch|not|nary|any|nothing .. roots|root',
     shape: 'object',
     rooted: 'none',
     unless: (p, f, t) =>
@@ -282,6 +333,19 @@ export const checkRules: readonly Rule[] = [
     head: '<count> looked at',
     shape: 'object',
     when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'count'),
+  },
+  {
+    name: '<plant> still nothing',
+    kind: 'check',
+    head: 'still|as nothing|nowt|<count>|none yet?',
+    shape: 'subject',
+    rooted: 'none',
+    faint: true,
+    when: (p, f, t) =>
+      endsAt(p, t) &&
+      p[f - 1]?.is === 'plant' &&
+      p.slice(f, t).every((piece) => piece.is !== 'count' || piece.quantity.value === 0),
+    phrasings: ['Salt Harrier still nothing'],
   },
   {
     name: '<plant> <count> of <count>',

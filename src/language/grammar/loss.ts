@@ -1,5 +1,5 @@
 /** Cuttings or plants that died or were thrown out. */
-import type { Piece } from '../pieces.js';
+import type { Piece, PieceOf } from '../pieces.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 const needsPlantOrCount = (pieces: readonly Piece[], _from: number, to: number): boolean =>
@@ -183,6 +183,7 @@ export const lossRules: readonly Rule[] = [
     shape: 'subject',
     when: (p, f, t) => precedes(p, f, 5, 'count') && endsAt(p, t),
   },
+  { name: '<count> turned up their toes', kind: 'loss', head: 'turn~past up their toes', shape: 'subject' },
   { name: '<count> popped their clogs', kind: 'loss', head: 'popped .. clogs', shape: 'subject' },
   {
     name: "<count> didn't make it",
@@ -220,7 +221,8 @@ export const lossRules: readonly Rule[] = [
     when: (p, f, t) =>
       precedes(p, f, 4, 'count') &&
       (endsAt(p, t) || /^(?:at|with)$/.test(wordAt(p, t))) &&
-      p[t]?.is !== 'when' &&
+      (p[t]?.is !== 'when' ||
+        /^(?:today|yesterday|this|last)\b/i.test((p[t] as PieceOf<'when'>).when.words)) &&
       !p
         .slice(0, f)
         .some(
@@ -297,7 +299,7 @@ export const lossRules: readonly Rule[] = [
   {
     name: 'binned <count> <plant>',
     kind: 'loss',
-    head: 'bin~past|chuck~past|throw~past|compost~past|toss~past|dump~past|scrap~past|discard~past|ditch~past|cull~past|destroy~past|turf~past|heave~past|biff~past out|away|off?',
+    head: 'bin~past|pitch~past|chuck~past|throw~past|compost~past|toss~past|dump~past|scrap~past|discard~past|ditch~past|cull~past|destroy~past|turf~past|heave~past|biff~past out|away|off?',
     shape: 'object',
     unless: (p, _f, t) =>
       followsWord(p, t, /^(?:fleece|lid|cover|sheet|party|towel|over)$/) ||

@@ -113,7 +113,7 @@ export const moveRules: readonly Rule[] = [
   {
     name: '<plant> are in <place> now',
     kind: 'move',
-    head: 'be~ out|up|down|over|back? in|on|under|at the?|my? <place> now|<when>',
+    head: 'be~ out|up|down|over|back? in|on|under|at the|my? <place> now|<when>',
     shape: 'subject',
     when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
   },
@@ -141,7 +141,9 @@ export const moveRules: readonly Rule[] = [
     shape: 'subject',
     faint: true,
     when: (p, f) =>
-      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p
+        .slice(0, f)
+        .some((piece) => piece.is === 'plant' || (piece.is === 'count' && piece.quantity.whole === 'all')) &&
       !p
         .slice(0, f)
         .some(

@@ -90,6 +90,6 @@ export const pinchRules: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       (closeBehind(p, t, 'plant') && !/^(?:to|for|at|by|watering|misting)$/.test(wordAt(p, t))) ||
-      (precedes(p, f, 4, 'plant') && endsAt(p, t)),
+      (precedes(p, f, 4, 'plant') && (endsAt(p, t) || wordAt(p, t) === 'at')),
   },
 ];

@@ -244,7 +244,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: '<count> <plant> went to <recipient>',
     kind: 'dispatch',
-    head: 'go~past|gone|off|away|out to|with',
+    head: 'go~past|gone|off|away|out home? to|with',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 8, 'plant', 'count'),
     unless: (p, _f, t) =>

@@ -37,6 +37,22 @@ export const potOnRules: readonly Rule[] = [
     unless: aboutCuttings,
   },
   {
+    name: 'pricked <count> off into <size>',
+    kind: 'potOn',
+    head: 'prick~past .. off|out? into|in|to <size>',
+    shape: 'object',
+    phrasings: ['pricked the rooted ones off into 8cm, Salt Harrier'],
+  },
+  {
+    name: '<count> of them into <size>',
+    kind: 'potOn',
+    head: '<count> into <size>',
+    shape: 'object',
+    faint: true,
+    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+    unless: aboutCuttings,
+  },
+  {
     name: '<plant> now in <size>',
     kind: 'potOn',
     head: 'now|all in|into <size>',
@@ -77,7 +93,7 @@ export const potOnRules: readonly Rule[] = [
   {
     name: 'moved <plant> into <size> pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|bring~past|gone|plant~past|rehouse~past|promote~past|place~past .. into|to|in|up|on <size>',
+    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|bung~past|whack~past|shove~past|plonk~past|bring~past|gone|plant~past|rehouse~past|promote~past|place~past .. into|to|in|up|on <size>',
     shape: 'object',
     unless: aboutCuttings,
   },

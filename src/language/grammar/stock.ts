@@ -32,7 +32,16 @@ export const stockRules: readonly Rule[] = [
     kind: 'stock',
     head: 'pot~past up|on?',
     shape: 'object',
-    when: ofStock,
+    when: (p, f, t) =>
+      ofStock(p, f, t) ||
+      p
+        .slice(0, f)
+        .some(
+          (piece, at) =>
+            piece.is === 'word' &&
+            /^(?:mother|stock|parent)$/.test(piece.text) &&
+            /^plants?$/.test(wordAt(p, at + 1)),
+        ),
   },
   {
     name: 'boxed up <count> tubers',
@@ -79,7 +88,7 @@ export const stockRules: readonly Rule[] = [
   {
     name: '<count> <plant> arrived',
     kind: 'receive',
-    head: 'arrive~past|turned|came|come|been up|in|delivered?',
+    head: 'arrive~past|turned|showed|came|come|been up|in|delivered?',
     shape: 'subject',
     when: (p, f, t) =>
       (p.slice(0, f).some(({ is }) => is === 'plant' || is === 'count') ||
@@ -121,7 +130,7 @@ export const stockRules: readonly Rule[] = [
   {
     name: 'delivery of <count> <plant>',
     kind: 'receive',
-    head: 'take~past|get~past|have~past|a? delivery|order|parcel|box of',
+    head: 'take~past|get~past|have~past|a? delivery|order|parcel|box of|in|came|arrived',
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant'),
   },

@@ -8,6 +8,14 @@ const CUTTINGS =
 /** "Took" is a strike only with something taken from a plant behind it. */
 function takesSomethingElse(pieces: readonly Piece[], from: number, to: number): boolean {
   if (isRelative(pieces, from)) return true;
+  // "Took the Salt Harrier out of the hot press": carried.
+  if (
+    closeBehind(pieces, to, 'plant') &&
+    !closeBehind(pieces, to, 'count') &&
+    pieces.some((piece) => piece.is === 'place' && piece.prep === 'from') &&
+    followsWord(pieces, to, /^out$/)
+  )
+    return true;
   // "Took the row cover off the hoop house".
   if (
     followsWord(pieces, to, /^(?:cover|covers|lid|lids|fleece|shading|shade|netting|dome|domes|cloche)$/) &&
@@ -62,6 +70,12 @@ const spoken = (pieces: readonly Piece[], from: number, to: number): boolean =>
 const told =
   /^(?:need|needs|want|wants|look|looks|looking|are|is|going|gone|getting|from|should|still|doing|seem|got|have|has|rooted|later|where|which|that|if|for|will|would|my|these|those|your|how|took)$/;
 
+/** "Cuttings from the streptocarpus": off a plant, not out of somebody's hands. */
+const fromAPlant = (pieces: readonly Piece[], at: number): boolean =>
+  pieces[at + 1]?.is === 'plant' ||
+  (/^(?:the|a|my|an|our)$/.test(wordAt(pieces, at + 1)) && pieces[at + 2]?.is === 'plant') ||
+  pieces.slice(at).some((piece) => piece.is === 'word' && /^(?:prunings|trimmings|stock)$/.test(piece.text));
+
 /** Telegraphic: "14 box cuttings, nodal" and nothing that says otherwise. */
 const bareCuttings = (pieces: readonly Piece[], from: number, _to: number): boolean => {
   if (!pieces.some(({ is }) => is === 'plant')) return false;
@@ -69,13 +83,13 @@ const bareCuttings = (pieces: readonly Piece[], from: number, _to: number): bool
   return !pieces.some(
     (piece, at) =>
       piece.is === 'word' &&
-      (told.test(piece.text) ||
+      ((told.test(piece.text) && !(piece.text === 'from' && fromAPlant(pieces, at))) ||
         (piece.verb !== undefined &&
           at !== from &&
           !/^(?:heel|root|rooting|water|compost|place|tip|stem|leaf|pot|bed|cut|cutting|cuttings|shade)$/.test(
             piece.text,
           ) &&
-          !/^(?:push|put|go|do|tuck|pop|dip|stick)$/.test(piece.verb.lemma))),
+          !/^(?:push|put|go|do|tuck|pop|dip|stick|lay|dust|line|insert|space)$/.test(piece.verb.lemma))),
   );
 };
 
@@ -150,7 +164,7 @@ export const strikeRules: readonly Rule[] = [
     kind: 'strike',
     head: 'strike~',
     shape: 'object',
-    unless: (p, f, t) => isRelative(p, f) || wordAt(p, t) === 'rate',
+    unless: (p, f, t) => isRelative(p, f) || /^(?:rate|root|roots)$/.test(wordAt(p, t)),
   },
   {
     name: 'stuck <count> <plant>',
@@ -229,7 +243,7 @@ export const strikeRules: readonly Rule[] = [
   {
     name: 'put <count> <plant> in <medium>',
     kind: 'strike',
-    head: 'put~|pop~past|stick~past|bung~past|place~past|chuck~past|shove~past|set~past|root~past|dunk~past|plonk~past .. in|into <medium>',
+    head: 'put~|start~past|pop~past|stick~past|bung~past|place~past|chuck~past|shove~past|set~past|root~past|dunk~past|plonk~past .. in|into <medium>',
     shape: 'object',
     when: (p, f, t) =>
       (p.slice(f, t).some(({ is }) => is === 'count' || is === 'cutting') ||
@@ -320,6 +334,17 @@ export const strikeRules: readonly Rule[] = [
       precedes(p, f, 6, 'pots') &&
       p.slice(0, f).some(({ is }) => is === 'plant') &&
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
+  },
+  {
+    name: '<pots> of <plant>, took them all',
+    kind: 'strike',
+    head: 'take~past them|those|em all?',
+    shape: 'subject',
+    when: (p, f) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(0, f).some(({ is }) => is === 'pots') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
+    phrasings: ['two pots of Salt Harrier, four in each, took them all on Sunday'],
   },
   {
     name: '<count> cuttings of <plant> made',

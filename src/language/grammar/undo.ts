@@ -13,7 +13,7 @@ export const undoRules: readonly UndoRule[] = [
   {
     name: 'undo that',
     pattern: new RegExp(
-      `^${OPEN}(?:undo|del|scrap|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|unlog|lose|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: ${THAT})?(?: please| pls| thanks| then| again| out| off| sorry| mate| would you| will you| wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?| i (?:got|had) (?:it|that) wrong| it was (?:wrong|a mistake)| it's wrong| that was (?:wrong|a mistake)| its wrong| mistake| my mistake| i made a mistake)*$`,
+      `^${OPEN}(?:undo|del|scrap|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|unlog|lose|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: undo)?(?: ${THAT})?(?: i was (?:looking at|on|thinking of) the wrong \\w+| lol| please| pls| thanks| then| again| out| off| sorry| mate| would you| will you| wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?| i (?:got|had) (?:it|that) wrong| it was (?:wrong|a mistake)| it's wrong| that was (?:wrong|a mistake)| its wrong| mistake| my mistake| i made a mistake)*$`,
     ),
   },
   {
@@ -30,13 +30,33 @@ export const undoRules: readonly UndoRule[] = [
   },
 ];
 
+/** "Scratch that the last entry was wrong take it out": an undo, then reasons and undoes, with no mark between. */
+function undoWithReason(line: string): UndoRule | undefined {
+  const words = line.split(' ');
+  if (words.length > 24) return undefined;
+  const isRun = (from: number): boolean => {
+    if (from === words.length) return true;
+    for (let to = words.length; to > from; to--) {
+      const part = words.slice(from, to).join(' ');
+      if ((WHY.test(part) || undoRules.some(({ pattern }) => pattern.test(part))) && isRun(to)) return true;
+    }
+    return false;
+  };
+  for (let to = words.length - 1; to > 0; to--) {
+    const first = words.slice(0, to).join(' ');
+    const rule = undoRules.find(({ pattern }) => pattern.test(first));
+    if (rule && isRun(to)) return rule;
+  }
+  return undefined;
+}
+
 /** Whether an undo may stand here: "take off" and "drop" alone are no undo. */
 export function isUndo(line: string): UndoRule | undefined {
   if (/^(?:take off|take out|take away|drop|skip|lose|kill|bin|strike|wipe|discard)$/.test(line))
     return undefined;
-  return undoRules.find(({ pattern }) => pattern.test(line));
+  return undoRules.find(({ pattern }) => pattern.test(line)) ?? undoWithReason(line);
 }
 
 /** Reasons given beside an undo. */
 export const WHY =
-  /^(?:whoops|oops|oh no|oh|no|wait|sorry|damn|argh|no wait|hang on|hold on|wrong(?: (?:one|plant|pot|batch|button|entry|person|chat|window|way|place|thing))?|my mistake|mistake|that was wrong|i (?:didn't|did not) mean (?:that|it|to)|i got (?:it|that|mixed up|muddled|confused)(?: wrong)?|got (?:it|that) wrong|wrong(?:ly)? entered|i made a mistake|that's not right|not right|please|pls|thanks|thank you|ta|would you|will you|actually no|actually|no actually|(?:it|that|this|the last (?:one|entry|note)|that last (?:one|entry|note|bit)|last one|last entry) (?:was|is) (?:wrong|a mistake|an error|not right|rubbish|nonsense|incorrect)|it was in error|in error|it never happened|that never happened|that isn't right|i misspoke|typo)$/;
+  /^(?:whoops|oops|oh no|oh|no|wait|sorry|damn|argh|no wait|hang on|hold on|wrong \w+(?: (?:entirely|altogether|sorry))?|i (?:was|am|must have been) (?:looking at|on|in|thinking of) the wrong \w+(?: lol)?|i misread (?:the|it|my)(?: \w+)?|would you|wrong(?: (?:one|plant|pot|batch|button|entry|person|chat|window|way|place|thing))?|my mistake|mistake|that was wrong|i (?:didn't|did not) mean (?:that|it|to)|i got (?:it|that|mixed up|muddled|confused)(?: wrong)?|got (?:it|that) wrong|wrong(?:ly)? entered|i made a mistake|that's not right|not right|please|pls|thanks|thank you|ta|would you|will you|actually no|actually|no actually|(?:it|that|this|the last (?:one|entry|note)|that last (?:one|entry|note|bit)|last one|last entry) (?:was|is) (?:wrong|a mistake|an error|not right|rubbish|nonsense|incorrect)|it was in error|in error|it never happened|that never happened|that isn't right|i misspoke|typo)$/;
