@@ -166,6 +166,7 @@ export const checkRules: readonly Rule[] = [
   },
   {
     name: 'no roots',
+    phrasings: ['Salt Harrier no roots'],
     kind: 'check',
     head: 'no|zero|zilch|not|nary|any|nothing .. roots|root',
     shape: 'object',
@@ -183,6 +184,7 @@ export const checkRules: readonly Rule[] = [
   },
   {
     name: 'not one root',
+    phrasings: ['not one root on the Salt Harrier'],
     kind: 'check',
     head: 'not|never <count> root|roots',
     shape: 'subject',

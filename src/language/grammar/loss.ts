@@ -187,12 +187,14 @@ export const lossRules: readonly Rule[] = [
   { name: '<count> popped their clogs', kind: 'loss', head: 'popped .. clogs', shape: 'subject' },
   {
     name: "<count> didn't make it",
+    phrasings: ["five Salt Harrier didn't make it"],
     kind: 'loss',
     head: "didn't|not|never|hasn't|haven't make~ it",
     shape: 'subject',
   },
   {
     name: "<count> didn't survive",
+    phrasings: ['two of the Salt Harrier did not survive'],
     kind: 'loss',
     head: "didn't|not|never survive|survived",
     shape: 'subject',
@@ -201,6 +203,7 @@ export const lossRules: readonly Rule[] = [
   { name: '<count> carked it', kind: 'loss', head: 'carked|karked|croaked|copped it', shape: 'subject' },
   {
     name: '<count> down',
+    phrasings: ['sciarid got into SH1, 3 down'],
     kind: 'loss',
     head: 'down',
     shape: 'subject',

@@ -17,7 +17,11 @@ const standing = (pieces: readonly Piece[], from: number, to: number): boolean =
   toPlace(pieces, from, to) &&
   !pieces
     .slice(from)
-    .some((piece) => piece.is === 'word' && /^(?:bin|bed|border|ground|heap)$/.test(piece.text));
+    .some(
+      (piece) =>
+        (piece.is === 'word' && /^(?:bin|bed|border|ground|heap)$/.test(piece.text)) ||
+        (piece.is === 'place' && /\b(?:bed|border|ground)$/.test(piece.place)),
+    );
 
 export const moveRules: readonly Rule[] = [
   {
@@ -197,6 +201,7 @@ export const moveRules: readonly Rule[] = [
   },
   {
     name: 'out to harden',
+    phrasings: ['Salt Harrier out to harden'],
     kind: 'hardenOff',
     head: 'to harden',
     shape: 'subject',

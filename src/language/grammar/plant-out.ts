@@ -38,6 +38,7 @@ export const plantOutRules: readonly Rule[] = [
   },
   {
     name: 'in they went, <plant>',
+    phrasings: ['in they went, Salt Harrier, along the path'],
     kind: 'plantOut',
     head: 'in they|we went|go',
     shape: 'object',
@@ -141,6 +142,7 @@ export const plantOutRules: readonly Rule[] = [
   },
   {
     name: 'the last of <plant> went out',
+    phrasings: ['the last of the Salt Harrier went out to the border'],
     kind: 'plantOut',
     head: 'go~past out',
     shape: 'subject',
@@ -150,6 +152,7 @@ export const plantOutRules: readonly Rule[] = [
   },
   {
     name: '<plant> out, <place>',
+    phrasings: ['Salt Harrier out, front border'],
     kind: 'plantOut',
     head: 'out',
     shape: 'subject',
@@ -219,6 +222,7 @@ export const dispatchRules: readonly Rule[] = [
   },
   {
     name: 'did a swap with <recipient>',
+    phrasings: ['did a swap with Doreen, two Salt Harrier for a fern'],
     kind: 'dispatch',
     head: 'do~past|have~past a? swap|trade',
     shape: 'object',

@@ -45,6 +45,7 @@ export const potOnRules: readonly Rule[] = [
   },
   {
     name: '<count> of them into <size>',
+    phrasings: ['Salt Harrier, five of them into 9cm'],
     kind: 'potOn',
     head: '<count> into <size>',
     shape: 'object',

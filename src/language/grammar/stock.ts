@@ -229,6 +229,7 @@ export const stockRules: readonly Rule[] = [
   },
   {
     name: 'woke <plant>',
+    phrasings: ['woke the Salt Harrier stools'],
     kind: 'stock',
     head: 'wake~past|start~past|bring~past|coax~past up|off?',
     shape: 'object',

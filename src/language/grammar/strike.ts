@@ -316,7 +316,7 @@ export const strikeRules: readonly Rule[] = [
   {
     name: '<count> <plant> cuttings in <medium>',
     kind: 'strike',
-    head: 'cuttings .. in|into|on <medium>',
+    head: 'cuttings .. in|into|on <pots>? of? <medium>',
     shape: 'subject',
     when: (p, f) =>
       precedes(p, f, 5, 'count') &&
@@ -365,7 +365,7 @@ export const strikeRules: readonly Rule[] = [
             !/^(?:i|we)$/.test(wordAt(p, p.indexOf(piece) - 1)),
         ) &&
       !/^(?:roots|root|off|well|it)$/.test(wordAt(p, t)),
-    phrasings: ['five curry plant cuttings done', '6 cuttings of Salt Harrier I have made in water'],
+    phrasings: ['five rosemary cuttings done', '6 cuttings of Salt Harrier I have made in water'],
     mustNot: ['six Tallow Bell cuttings have made roots', 'three cuttings were taken by slugs'],
   },
   {

@@ -49,7 +49,7 @@ export const tendRules: readonly Rule[] = [
   { name: 'opened the vents', kind: 'tend', head: 'open~past|prop~past|crack~past|throw~past|lift~past|raise~past|tilt~past|wedge~past|leave~past .. vents|vent|lid|lids|windows|window|door|doors|lights|flaps|sides|tops|lantern|louvres', shape: 'object', care: 'vent' },
   { name: 'opened up <place>', kind: 'tend', head: 'open~past up? the|my? <place>', shape: 'object', care: 'vent' },
   { name: 'vents open', kind: 'tend', head: 'vents|vent|lid|lids|doors|door|lights|windows open|opened|full|up|ajar|wide|cracked|propped', shape: 'object', care: 'vent' },
-  { name: 'sides up', kind: 'tend', head: 'sides|side rolled? up', shape: 'object', care: 'vent', when: (p) => p.some(({ is }) => is === 'place') },
+  { name: 'sides up', phrasings: ['greenhouse sides up'], kind: 'tend', head: 'sides|side rolled? up', shape: 'object', care: 'vent', when: (p) => p.some(({ is }) => is === 'place') },
   { name: 'lid off', kind: 'tend', head: 'lid|lids off', shape: 'object', care: 'vent' },
   { name: 'took the lid off', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|pop~past|lift~past .. lid|lids off?', shape: 'object', care: 'vent' },
   { name: 'gave <plant> a drink', kind: 'tend', head: 'give~past|give~ing|give~base .. drink|water|soak|watering|soaking|dunk|drench|dousing', shape: 'object', care: 'water' },
