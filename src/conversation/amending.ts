@@ -11,13 +11,14 @@ import { undoLabel } from '../words/undo.js';
 import { briefly, receipt } from '../words/receipts.js';
 import { doneOf, speechOf, standingOn } from './deeds.js';
 import { isLogged } from './noting.js';
+import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
 
 type Slots = Readonly<Record<string, unknown>>;
 
 /** Does what an `amend` says. `meant` are the lines of the message that it replies to, empty where it replies to none; `kind` the kind of entry meant. */
-export function amend(sitting: Sitting, entry: Amend, meant: readonly Line[], kind?: Posting['kind']): void {
-  const set = entry.set ?? {};
+export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kind?: Posting['kind']): void {
+  const { entry, set } = withPlantSet(said);
   const to = set['variety'];
   if (
     typeof to === 'string' &&
@@ -35,6 +36,14 @@ export function amend(sitting: Sitting, entry: Amend, meant: readonly Line[], ki
   else if (another && 'date' in set) setSlots(sitting, candidates, set);
   else if (another) ask(sitting, set, candidates);
   else setSlots(sitting, [only], set);
+}
+
+/** "They were Copper Lantern": where nothing else is to read otherwise, the plant is. */
+function withPlantSet(said: Amend): { readonly entry: Amend; readonly set: Slots } {
+  const set = said.set ?? {};
+  const plant = plantOf(said);
+  if (Object.keys(set).length > 0 || Object.keys(plant).length === 0) return { entry: said, set };
+  return { entry: withoutSlots(said, 'variety', 'crop', 'batch') as Amend, set: { ...plant } };
 }
 
 function ask(sitting: Sitting, set: Slots, candidates: readonly StandingEntry[]): void {

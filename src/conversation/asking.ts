@@ -109,7 +109,13 @@ function slotText(sitting: Sitting, asked: SlotAsk, id: number, leave: Button[])
   const plant = asked.entry as Plant;
   const batch = plant.batch === undefined ? undefined : batchLabelled(sitting.ledger, plant.batch);
   const why = asked.refusal ? `${refusalWords(asked.refusal, asked.entry, speech)} ` : '';
-  const text = why + slotQuestion(asked.entry, asked.slot, { batch, live: liveBatches(sitting.ledger) });
+  const text =
+    why +
+    slotQuestion(asked.entry, asked.slot, {
+      batch,
+      live: liveBatches(sitting.ledger),
+      unknown: asked.refusal?.refused === 'noBatch',
+    });
   const labels = asked.options.map((option) => optionLabel(sitting, asked.slot, option, speech));
   const options = labels.map((label, index) => ({ label, data: `ask:${id}:${index}` }));
   const wide = asked.slot === 'batch' || asked.slot === 'variety';

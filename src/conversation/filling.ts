@@ -10,22 +10,51 @@ import { allOfThem, withBatch } from './completing.js';
 import { isLogged } from './noting.js';
 import type { SlotAsk } from './talk.js';
 
+/** Words of a reply taken for what the question asks for; null where they are none. */
+export interface Understanding {
+  readonly day: (text: string) => Day | Span | null;
+  readonly plant: (text: string) => Plant | null;
+}
+
 /** The entry completed by the reply, or null where the reply is no answer to the question. */
 export function fill(
   ask: SlotAsk,
   text: string,
   read: ReadNote,
   ledger: Ledger,
-  day: (text: string) => Day | Span | null,
+  { day, plant }: Understanding,
 ): LoggedEntry | null {
   const said = read.entries.map(({ entry }) => entry);
   const merged = merge(ask, said[0], said.length, read);
   if (merged) return merged;
+  const reminder = ask.slot === 'text' && ask.entry.kind === 'remind' ? toBeDone(text, read) : null;
+  if (reminder !== null) return withValue(ask, reminder, ledger);
   // Another deed told in full is a note of its own, whatever words it shares with the question.
   if (said.some(isLogged) && !said.every((entry) => entry.kind === 'remark')) return null;
   if (said.some((entry) => entry.kind === 'question' || entry.kind === 'undo')) return null;
+  if (ask.slot === 'variety') {
+    const name = nameIn(text, said[0]?.kind === 'answer');
+    const meant = name === null ? null : plant(name);
+    return name === null ? null : ({ ...ask.entry, ...(meant ?? { variety: name }) } as LoggedEntry);
+  }
   const value = ask.slot === 'date' ? day(text) : valueFor(ask, text, said[0], ledger);
   return value === null ? null : withValue(ask, value, ledger);
+}
+
+const DONE =
+  /^(?:(?:i|we|i['’]ve|just|have|also) )*(?:\w+ed|took|lost|gave|sold|put|made|got|found|had|did|went|saw|cut)\b/i;
+
+/** "To pot on the Ember Fox": what is to be done, which the reader may take for a deed; null where it has been done. */
+function toBeDone(text: string, read: ReadNote): string | null {
+  const told = text
+    .trim()
+    .replace(/^(?:please |that i (?:should|need to|have to) |about |of |to )+/i, '')
+    .replace(/[.!]$/, '');
+  const kinds = read.entries.map(({ entry }) => entry.kind);
+  const other = kinds.some((kind) => kind === 'question' || kind === 'undo' || kind === 'amend');
+  if (told === '' || other || read.instruction || DONE.test(told)) return null;
+  // A plant and a number tell a deed: "5 tip cuttings of Ember Fox".
+  return /^\d/.test(told) && kinds.length > 0 ? null : told;
 }
 
 /** Puts a tapped or understood value into the slot. */
@@ -82,9 +111,6 @@ function valueFor(ask: SlotAsk, text: string, entry: Entry | undefined, ledger: 
       const all = labels.length > 0 ? labels : liveBatches(ledger).map(({ label }) => label);
       return chooseBatch(text, all, ledger)?.label ?? null;
     }
-    case 'variety':
-    case 'crop':
-      return nameIn(text, answered !== undefined);
     default:
       return answered === undefined && text.length <= 60 ? text.trim().toLowerCase() : null;
   }
@@ -100,7 +126,7 @@ function numberIn(text: string): number | null {
 function nameIn(text: string, isAnswer: boolean): string | null {
   const name = text
     .trim()
-    .replace(/^(?:it was|it's|it’s|they were|the|of|some)\s+/i, '')
+    .replace(/^(?:it was|it's|it’s|they were|they['’]re|the|of|some|cuttings of)\s+/i, '')
     .replace(/[.!?"“”]+/g, '');
   if (isAnswer || name === '' || name.split(/\s+/).length > 5 || /\d/.test(name)) return null;
   return name.replace(/(?:^|\s)\p{L}/gu, (letter) => letter.toUpperCase());

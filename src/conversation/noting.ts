@@ -1,6 +1,6 @@
 /** Posts what a note says, entry by entry; what is in doubt waits for its question alone. */
 import { alive } from '../ledger/batch.js';
-import { knownPlace, matching } from '../ledger/ledger.js';
+import { knownPlace, liveBatches, matching } from '../ledger/ledger.js';
 import { named, plantOf } from '../ledger/reach.js';
 import { standingOn } from './deeds.js';
 import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
@@ -31,6 +31,12 @@ export function takeNote(
     const [first, ...then] = read.asks
       .filter((ask) => ask.entry === index && !(ask.slot in own))
       .map(({ slot, options }) => ({ slot, options: options ?? [] }));
+    const unknown = first && asksWhichPlant(sitting, own);
+    if (unknown) {
+      const later = [first, ...then].filter(({ slot }) => slot !== 'batch');
+      putOrRefuse(sitting, { ...unknown, then: later }, origin);
+      return [];
+    }
     if (first) {
       const offered = first.options.length > 0 ? first.options : optionsFor(sitting.ledger, own, first.slot);
       const labels = offered.filter((each) => typeof each === 'string');
@@ -40,6 +46,14 @@ export function takeNote(
     }
     return postEntry(sitting, own, origin);
   });
+}
+
+/** A plant that nobody knows is asked about before anything else of it. */
+function asksWhichPlant({ ledger }: Sitting, entry: LoggedEntry): SlotAsk | null {
+  const plant = plantOf(entry as Plant);
+  if (!isOnOneBatch(entry.kind) || !named(plant) || matching(ledger, plant).length > 0) return null;
+  const options = liveBatches(ledger).map(({ label }) => label);
+  return { ask: 'slot', entry, slot: 'batch', options, then: [], refusal: { refused: 'noBatch', plant } };
 }
 
 /** "The rest" as a number, less what the same note named before; places by the name that the ledger has for them. */
@@ -88,7 +102,7 @@ function unguessed({ sources }: ReadEntry, entry: LoggedEntry, pending: Pending 
 export function postEntry(sitting: Sitting, entry: LoggedEntry, origin: Origin = sitting.origin): Line[] {
   const completed = complete(sitting.ledger, inFull(sitting, entry), sitting.dayOf(origin.at));
   if ('asks' in completed) {
-    sitting.ask(completed.asks, origin);
+    putOrRefuse(sitting, completed.asks, origin);
     return [];
   }
   const line = sitting.post(completed.posting, origin);
@@ -99,6 +113,13 @@ export function postEntry(sitting: Sitting, entry: LoggedEntry, origin: Origin =
   sitting.reply.lines.push(line);
   if (completed.assumed) sitting.assumed.push(line);
   return [line];
+}
+
+/** Where nothing lives, it is no use to ask which was meant. */
+function putOrRefuse(sitting: Sitting, ask: SlotAsk, origin: Origin): void {
+  if (ask.refusal?.refused === 'noBatch' && ask.options.length === 0)
+    sitting.refused.push({ entry: ask.entry, refusal: ask.refusal });
+  else sitting.ask(ask, origin);
 }
 
 /** Asks what the refused entry should have said; where nothing would do, only says so. */

@@ -1,8 +1,9 @@
 /** A reply to a question of ours: what it settles, or that it is none. */
 import type { ReadNote } from '../language/note.js';
 import { dayIn } from './day-in.js';
-import { fill } from './filling.js';
+import { fill, type Understanding } from './filling.js';
 import { postEntry } from './noting.js';
+import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 import type { Ask } from './talk.js';
 import { settleAsk } from './asked.js';
@@ -22,12 +23,38 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
   }
   if (asked.ask !== 'slot') return settleAsk(sitting, ask, text, read);
   const leaning = asked.entry.kind === 'target' || asked.entry.kind === 'remind' ? 'future' : 'past';
-  const day = (words: string) => dayIn(words, sitting.origin.at, sitting.settings, leaning);
-  const entry = fill(asked, text, read, sitting.ledger, day);
-  if (!entry) return false;
+  const understanding: Understanding = {
+    day: (words) => dayIn(words, sitting.origin.at, sitting.settings, leaning),
+    plant: (words) => plantIn(sitting, words),
+  };
+  const entry = fill(asked, text, read, sitting.ledger, understanding);
+  if (entry) {
+    drop(sitting, ask);
+    goOn(sitting, asked, entry, ask.origin);
+    return true;
+  }
+  // "Two" to "Which was sold?": what would have been asked next is known already.
+  const early = asked.then.map(({ slot, options }) => {
+    const other = { ...asked, slot, options };
+    return { slot, entry: slot === 'text' ? null : fill(other, text, read, sitting.ledger, understanding) };
+  });
+  const known = early.find((each) => each.entry !== null);
+  if (!known?.entry) return false;
   drop(sitting, ask);
-  goOn(sitting, asked, entry, ask.origin);
+  sitting.ask(
+    { ...asked, entry: known.entry, then: asked.then.filter(({ slot }) => slot !== known.slot) },
+    ask.origin,
+  );
   return true;
+}
+
+/** A plant's name as the reader would take it in a note: the variety apart from its crop. */
+function plantIn(sitting: Sitting, words: string): Plant | null {
+  const [only, another] = readIn(sitting, `took 2 cuttings of ${words}`).entries;
+  if (!only || another || only.entry.kind !== 'strike') return null;
+  const { variety, crop } = only.entry;
+  const plant = { ...(variety === undefined ? {} : { variety }), ...(crop === undefined ? {} : { crop }) };
+  return Object.keys(plant).length === 0 ? null : plant;
 }
 
 /** The entry with one slot more: asks the next, or posts it. */
@@ -56,7 +83,7 @@ export function drop(sitting: Sitting, ask: Ask): void {
 }
 
 function isDropped(text: string): boolean {
-  return /^(?:leave it|never ?mind|forget it|skip(?: it)?|don['’]?t know|no idea|cancel)[.!]?$/i.test(
+  return /^(?:leave it|never ?mind|forget it|skip(?: it)?|(?:i )?don['’]?t know|dunno|no idea|no clue|not sure|cancel)[.!]?$/i.test(
     text.trim(),
   );
 }

@@ -15,6 +15,8 @@ import type { Errand, Turned, World } from './world.js';
 
 /** How many messages of ours can still be tapped or answered, and how many of the growers' are remembered. */
 const REMEMBERED = 40;
+/** How many questions of ours may wait; nobody answers an eleventh. */
+const ASKS = 10;
 
 export class Sitting {
   journal: JournalLine[];
@@ -95,7 +97,9 @@ export class Sitting {
     this.talk = {
       ...this.talk,
       nextAsk: this.talk.nextAsk + 1,
-      asks: [...this.talk.asks, { id: this.talk.nextAsk, key: null, askedAt: this.now, origin, asked }],
+      asks: [...this.talk.asks, { id: this.talk.nextAsk, key: null, askedAt: this.now, origin, asked }].slice(
+        -ASKS,
+      ),
     };
   }
 

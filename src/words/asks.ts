@@ -9,6 +9,8 @@ import { dayWords, listWords, many, type Speech } from './speech.js';
 export interface Known {
   readonly batch?: Batch | undefined;
   readonly live: readonly Batch[];
+  /** No live batch is of the plant that was named. */
+  readonly unknown?: boolean;
 }
 
 /** "How many of EF1 Ember Fox were lost?" */
@@ -19,6 +21,7 @@ export function slotQuestion(entry: LoggedEntry, slot: string, known: Known): st
     case 'count':
       return countQuestion(entry, unnamed ? null : plant, known);
     case 'batch':
+      if (known.unknown) return 'Which did you mean?';
       return unnamed ? `Which batch was ${deed(entry)}?` : `Which ${plant} was ${deed(entry)}?`;
     case 'variety':
     case 'crop':

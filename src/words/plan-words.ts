@@ -29,11 +29,20 @@ function next({ take, strikeBy, from, crop, want }: Plan, speech: Speech): strin
   const latest = strikeBy === null ? '' : `, ${dateWords(strikeBy, speech)} at the latest`;
   return [
     `Take ${many(take, 'more cutting')}${start}${latest}: nine times in ten that is enough.`,
-    ...materials(crop, take, want),
+    ...materials(crop, take, want, speech),
   ];
 }
 
-function materials(name: string | null, cuttings: number, plants: number): string[] {
+/** Of liquid, as mix is sold: 0.946 353 l by NIST Handbook 44, appendix C. */
+const LITRES_IN_US_QUART = 0.946353;
+
+/** "9cm" as the inch size that such pots are sold by in America, to the half: "3.5in". */
+function inInches(size: string): string {
+  const cm = /^([\d.]+)cm$/.exec(size)?.[1];
+  return cm === undefined ? size : `${Math.round((Number(cm) / 2.54) * 2) / 2}in`;
+}
+
+function materials(name: string | null, cuttings: number, plants: number, { units }: Speech): string[] {
   const crop = name === null ? null : cropNamed(name);
   if (crop === null) return [];
   const { potOnSize, cuttingsPer9cmPot } = crop;
@@ -45,8 +54,14 @@ function materials(name: string | null, cuttings: number, plants: number): strin
   });
   const litres =
     needed.striking === null || needed.pottingOn === null ? null : needed.striking + needed.pottingOn;
-  const compost = litres === null ? '' : `, some ${many(litres, 'litre')} of compost in all`;
+  const compost =
+    litres === null
+      ? ''
+      : units === 'us'
+        ? `, some ${many(Math.ceil(litres / LITRES_IN_US_QUART), 'quart')} of potting mix in all`
+        : `, some ${many(litres, 'litre')} of compost in all`;
+  const pots = (size: string) => potWords(units === 'us' ? inInches(size) : size);
   return [
-    `To strike in: ${needed.strikePots} × ${potWords('9cm')}. To pot on: ${needed.potOnPots} × ${potWords(potOnSize)}${compost}.`,
+    `To strike in: ${needed.strikePots} × ${pots('9cm')}. To pot on: ${needed.potOnPots} × ${pots(potOnSize)}${compost}.`,
   ];
 }

@@ -44,7 +44,7 @@ function sentence({ entry, touched, count }: Done, speech: Speech): string {
       const crop = entry.variety !== undefined && batch?.crop ? ` (${batch.crop})` : '';
       return [
         `${entry.label}: ${many(Number(entry.count), cuttingWords(entry.cutting))}${of ? ` of ${of}` : ''}${crop}`,
-        ...(entry.pots === undefined ? [] : [many(entry.pots, vessel(entry.potSize))]),
+        ...(entry.pots === undefined ? [] : [potsWords(entry.pots, entry.potSize)]),
         ...(entry.medium === undefined ? [] : [`in ${entry.medium}`]),
         ...(entry.hormone === undefined ? [] : [entry.hormone ? 'with rooting hormone' : 'no hormone']),
         ...(entry.place === undefined ? [] : [entry.place]),
@@ -115,7 +115,10 @@ function left(batch: Batch | undefined): string {
   return alive(batch) === 0 ? '; none left' : `; ${alive(batch)} left`;
 }
 
-function vessel(size: string | undefined): string {
-  if (size === undefined) return 'pot';
-  return size.endsWith('cell') ? `${size.replace('cell', '-cell')} tray` : `${size} pot`;
+/** "1 pot", "3 pots of 9 cm", "2 24-cell trays": a size by its own number would run into that of the pots. */
+function potsWords(count: number, size: string | undefined): string {
+  if (size === undefined) return many(count, 'pot');
+  const [, number, unit] = /^([\d.]+)([a-z]+)$/.exec(size) ?? [];
+  if (unit === 'cell') return `${count} × ${number}-cell tray${count === 1 ? '' : 's'}`;
+  return `${many(count, 'pot')} of ${number && unit ? `${number} ${unit}` : size}`;
 }
