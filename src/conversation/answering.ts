@@ -8,6 +8,8 @@ import type { Incoming } from './turn.js';
 
 /** How long a question waits for its answer. */
 export const PATIENCE_MS = 48 * 3_600_000;
+/** … and how long where nothing was said since, so that a bare answer can be for nothing else. */
+const LONG_PATIENCE_MS = 14 * 24 * 3_600_000;
 
 export interface Context {
   /** The question that a bare reply would answer. */
@@ -51,8 +53,16 @@ function isAnswerable({ ledger }: Sitting, { about }: Prompt): boolean {
 }
 
 /** Questions that were put and still wait, oldest first. */
-export function openAsks({ talk, now }: Sitting): Ask[] {
-  return talk.asks.filter((each) => each.key !== null && now - each.askedAt <= PATIENCE_MS);
+export function openAsks(sitting: Sitting): Ask[] {
+  return sitting.talk.asks.filter((each) => each.key !== null && !isExpired(sitting, each));
+}
+
+/** Whether it waited too long for its answer. */
+function isExpired({ talk, now, origin }: Sitting, { id, askedAt }: Ask): boolean {
+  const waited = now - askedAt;
+  const isNewest = talk.asks.at(-1)?.id === id;
+  const since = talk.heard.some(({ at, message }) => at > askedAt && message !== origin.message);
+  return waited > (isNewest && !since ? LONG_PATIENCE_MS : PATIENCE_MS);
 }
 
 export function linesOfMessage(sitting: Sitting, message: string): Line[] {

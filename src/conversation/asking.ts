@@ -1,5 +1,6 @@
 /** Puts the question that comes next, with its buttons. */
 import { allOfThem } from './completing.js';
+import { isLive } from '../ledger/batch.js';
 import { batchLabelled, liveBatches } from '../ledger/ledger.js';
 import { whichPrompt } from '../words/answers.js';
 import { changeQuestion, renameAll, renameOne, renameQuestion, whichQuestion } from '../words/amend.js';
@@ -117,12 +118,20 @@ function slotText(sitting: Sitting, asked: SlotAsk, id: number, leave: Button[])
       unknown: asked.refusal?.refused === 'noBatch',
     });
   const labels = asked.options.map((option) => optionLabel(sitting, asked.slot, option, speech));
-  const options = labels.map((label, index) => ({ label, data: `ask:${id}:${index}` }));
+  const options = labels.flatMap((label, index) =>
+    isGone(sitting, asked, asked.options[index]) ? [] : { label, data: `ask:${id}:${index}` },
+  );
   const wide = asked.slot === 'batch' || asked.slot === 'variety';
   return {
     text,
     buttons: [...(wide ? options.map((each) => [each]) : options.length > 0 ? [options] : []), leave],
   };
+}
+
+/** A batch that was offered when it lived. */
+function isGone({ ledger }: Sitting, { slot }: SlotAsk, option: unknown): boolean {
+  const batch = slot === 'batch' && typeof option === 'string' ? batchLabelled(ledger, option) : undefined;
+  return batch !== undefined && !isLive(batch);
 }
 
 function optionLabel(sitting: Sitting, slot: string, option: unknown, speech: Speech): string {

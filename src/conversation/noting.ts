@@ -7,7 +7,8 @@ import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
 import type { Line } from '../ledger/posting.js';
 import type { Refusal } from '../ledger/refusal.js';
 import type { Pending, ReadEntry, ReadNote } from '../language/note.js';
-import { complete, isOnOneBatch, optionsFor, whichOf } from './completing.js';
+import { complete, isOnOneBatch, optionsFor, whichOf, withBatch } from './completing.js';
+import { batchPointedAt, type PointedAt } from './pointing.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
 import type { Origin, SlotAsk } from './talk.js';
@@ -40,6 +41,8 @@ export function takeNote(
     if (first) {
       const offered = first.options.length > 0 ? first.options : optionsFor(sitting.ledger, own, first.slot);
       const labels = offered.filter((each) => typeof each === 'string');
+      const meant = first.slot === 'batch' && then.length === 0 ? batchPointedAt(sitting, own, labels) : null;
+      if (meant) return postPointedAt(sitting, own, meant, origin);
       const options = first.slot === 'batch' ? whichOf(own, labels) : offered;
       sitting.ask({ ask: 'slot', entry: own, slot: first.slot, options, then }, origin);
       return [];
@@ -102,6 +105,10 @@ function unguessed({ sources }: ReadEntry, entry: LoggedEntry, pending: Pending 
 export function postEntry(sitting: Sitting, entry: LoggedEntry, origin: Origin = sitting.origin): Line[] {
   const completed = complete(sitting.ledger, inFull(sitting, entry), sitting.dayOf(origin.at));
   if ('asks' in completed) {
+    const { slot, refusal, options } = completed.asks;
+    const labels = options.filter((each) => typeof each === 'string');
+    const meant = slot === 'batch' && !refusal ? batchPointedAt(sitting, entry, labels) : null;
+    if (meant) return postPointedAt(sitting, entry, meant, origin);
     putOrRefuse(sitting, completed.asks, origin);
     return [];
   }
@@ -113,6 +120,17 @@ export function postEntry(sitting: Sitting, entry: LoggedEntry, origin: Origin =
   sitting.reply.lines.push(line);
   if (completed.assumed) sitting.assumed.push(line);
   return [line];
+}
+
+function postPointedAt(
+  sitting: Sitting,
+  entry: LoggedEntry,
+  { batch, guessed }: PointedAt,
+  origin: Origin,
+): Line[] {
+  const lines = postEntry(sitting, withBatch(entry, batch), origin);
+  if (guessed) sitting.assumed.push(...lines);
+  return lines;
 }
 
 /** Where nothing lives, it is no use to ask which was meant. */

@@ -20,6 +20,17 @@ export function asksAgain(sitting: Sitting, text: string): boolean {
   return true;
 }
 
+/** Whether the same grower said the same in a message before this one, within a minute. */
+export function saidLately({ talk, origin }: Sitting, text: string): boolean {
+  return talk.heard.some(
+    (each) =>
+      each.from === origin.from &&
+      each.message !== origin.message &&
+      Math.abs(origin.at - each.at) <= WITHIN_MS &&
+      normal(each.text) === normal(text),
+  );
+}
+
 function normal(text: string): string {
   return text
     .toLowerCase()

@@ -136,16 +136,18 @@ function promptKey(
   const open = given.findLast((prompt) => prompt.open);
   if (open) return ownKey(books, world, open);
   const batch = batches.findLast(isLive) ?? batches.at(-1);
+  const occasion = `told:${about}:${batch?.label ?? variety ?? ''}:${localDay(now, settings.zone)}`;
   return ownKey(books, world, {
     key: '',
-    occasion: `told:${about}:${batch?.label ?? variety ?? ''}:${localDay(now, settings.zone)}`,
+    occasion,
     givenAt: now,
     about: {
       about,
       ...(batch ? { batch: batch.label } : {}),
       ...(variety === undefined ? {} : { variety }),
     },
-    open: true,
+    // Answered a second time, it is closed as a prompt in a chat would be.
+    open: !given.some((each) => each.occasion === occasion),
   });
 }
 

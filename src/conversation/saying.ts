@@ -4,7 +4,14 @@ import type { Answer, Entry } from '../ledger/entry.js';
 import { amend, setSlots } from './amending.js';
 import { saysOtherOnly, swapsBatch } from './swapping.js';
 import { answerQuestion } from './questions.js';
-import { notANote, notUnderstood, nothingOpen, nothingOpenWith } from '../words/answers.js';
+import {
+  noOther,
+  notANote,
+  notUnderstood,
+  nothingOpen,
+  nothingOpenWith,
+  settledAlready,
+} from '../words/answers.js';
 import { type Context, pendingOf } from './answering.js';
 import { corrects, hasSecondThoughts } from './correcting.js';
 import { follow } from './instructing.js';
@@ -23,13 +30,14 @@ import { isLive } from '../ledger/batch.js';
 import { batchLabelled } from '../ledger/ledger.js';
 import { standingOn } from './deeds.js';
 import { whichLedger } from '../words/instructions.js';
-import { asksAgain } from './repeating.js';
+import { asksAgain, saidLately } from './repeating.js';
 import { asksWhichLedger, switchAsked } from './switching.js';
 
 /** What Telegram sends when a chat is opened, bare or from the square code on a plant label. */
 const OPENS = /^\/start(?:\s+b_(\S{1,20}))?(?:\s|$)/;
 
 export function sayText(sitting: Sitting, text: string, context: Context): void {
+  sitting.text = text;
   const opened = OPENS.exec(text);
   if (opened) {
     open(sitting, text, opened[1]);
@@ -80,6 +88,10 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
   if (isSecondThought(sitting, text, read) && corrects(sitting, text, context.lines)) return;
   const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
   if ((silent || saysOtherOnly(text)) && swapsBatch(sitting, text, context.lines)) return;
+  if (saysOtherOnly(text)) {
+    sitting.reply.text.push(noOther);
+    return;
+  }
   if (silent && corrects(sitting, text, context.lines)) return;
   if (read.entries.length === 0) {
     const batch = batchLabelled(sitting.ledger, text.trim().replace(/[?!.]$/, ''));
@@ -126,6 +138,10 @@ function answer(sitting: Sitting, { value, ...plant }: Answer, text: string, con
   }
   if (another) {
     sitting.ask({ ask: 'whichPrompt', value, occasions: candidates.map(({ occasion }) => occasion) });
+    return;
+  }
+  if (prompt && !prompt.open && saidLately(sitting, text)) {
+    sitting.reply.text.push(settledAlready);
     return;
   }
   if (prompt) {

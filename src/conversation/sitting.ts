@@ -25,6 +25,8 @@ export class Sitting {
   talk: Talk;
   readonly errands: Errand[] = [];
   readonly reply: Reply = reply();
+  /** The words that are being taken; empty for a tap. */
+  text = '';
   /** Lines whose batch nobody named: it was the only one. */
   readonly assumed: Line[] = [];
   /** Entries that the ledger refused for good. */

@@ -76,10 +76,25 @@ export function plantOut(batch: Batch, entry: Of<'plantOut'>): Changed {
 export function carry(batch: Batch, entry: Of<'move'>): Changed {
   const here =
     entry.fromPlace === undefined ? alive(batch) : (batch.standing[entry.fromPlace] ?? alive(batch));
-  return done(batch, entry, here, here, (each, count) => ({
+  const settled = entry.count === 'rest' && entry.fromPlace === undefined ? lastCarried(batch, entry) : {};
+  const there = Object.values(settled).reduce((sum, each) => sum + each, 0);
+  return done(batch, entry, here, here - there, (each, count) => ({
     ...each,
-    standing: entry.place === undefined ? each.standing : move(each, count, entry.place, entry.fromPlace),
+    standing:
+      entry.place === undefined
+        ? each.standing
+        : there > 0
+          ? { ...settled, [entry.place]: count }
+          : move(each, count, entry.place, entry.fromPlace),
   }));
+}
+
+/** "The rest" are those that the move before did not take: where that led, and how many stand there. */
+function lastCarried(batch: Batch, entry: Of<'move'>): Readonly<Record<string, number>> {
+  const last = batch.acts.at(-1)?.entry;
+  const place = last?.kind === 'move' ? last.place : undefined;
+  const there = place === undefined ? 0 : (batch.standing[place] ?? 0);
+  return place === undefined || place === entry.place || there >= alive(batch) ? {} : { [place]: there };
 }
 
 export function harden(batch: Batch, entry: Of<'hardenOff'>): Changed {

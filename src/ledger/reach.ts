@@ -69,9 +69,12 @@ function countOf(before: Batch, after: Batch, entry: Posting): number | null {
       return after.dispatched - before.dispatched;
     case 'plantOut':
       return after.plantedOut - before.plantedOut;
+    case 'move':
+      if (entry.count === 'rest' && entry.place !== undefined)
+        return (after.standing[entry.place] ?? 0) - (before.standing[entry.place] ?? 0);
+      return typeof entry.count === 'number' ? entry.count : alive(before);
     case 'potOn':
     case 'pinch':
-    case 'move':
     case 'hardenOff':
       return typeof entry.count === 'number'
         ? entry.count

@@ -41,6 +41,7 @@ export function notUnderstood(words: string): string {
 
 export const leftIt = 'All right, left out.';
 export const settledAlready = 'That is settled already.';
+export const noOther = 'I know of no other that it could be, so I’ve left it as it was.';
 export const justOnce = 'All right, once only.';
 export const buttonGone = 'That button is too old to work. Say it in words instead.';
 

@@ -22,6 +22,7 @@ export function slotQuestion(entry: LoggedEntry, slot: string, known: Known): st
       return countQuestion(entry, unnamed ? null : plant, known);
     case 'batch':
       if (known.unknown) return 'Which did you mean?';
+      if (unnamed && entry.kind === 'loss') return 'Lost from which batch?';
       return unnamed ? `Which batch was ${deed(entry)}?` : `Which ${plant} was ${deed(entry)}?`;
     case 'variety':
     case 'crop':
