@@ -17,6 +17,7 @@ export function joinProposals(proposals: readonly Proposal[]): readonly Proposal
         joinLoss(last, proposal) ??
         joinStrike(last, proposal) ??
         joinReceipt(last, proposal) ??
+        joinMove(last, proposal) ??
         joinTwiceTold(last, proposal) ??
         joinHardening(last, proposal));
     if (one) joined[joined.length - 1] = one;
@@ -157,6 +158,18 @@ function joinReceipt(before: Proposal, next: Proposal): Proposal | undefined {
         : { potSize: next.draft.size }),
     },
   };
+}
+
+/** "Came out of the propagator and is in the lean-to now": where from and where to, told apart. */
+function joinMove(before: Proposal, next: Proposal): Proposal | undefined {
+  if (before.kind !== 'move' || next.kind !== 'move') return undefined;
+  const isOneWay =
+    before.slots['place'] === undefined &&
+    before.slots['fromPlace'] !== undefined &&
+    next.slots['fromPlace'] === undefined;
+  if (!isOneWay || (next.draft.plant !== undefined && !same(plantOf(before), next.draft.plant)))
+    return undefined;
+  return { ...before, slots: { ...next.slots, ...before.slots } };
 }
 
 /** "Moved to the cold frame to harden off": one act, and its purpose. */

@@ -5,6 +5,7 @@ import { settleCorrections } from './corrections.js';
 import { findRemind } from './grammar/remind.js';
 import { findHits, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
+import { targetRules } from './grammar/target.js';
 import { isUndo, WHY } from './grammar/undo.js';
 import { instruct } from './instructing.js';
 import { joinProposals } from './joining.js';
@@ -173,6 +174,9 @@ function withoutReadings(
   return { rest: before.length + behind.length === 0 ? pieces : rest, before, behind };
 }
 
+/** No grower wishes and tells in more pieces than these; each joint costs two readings. */
+const LONGEST_WISH = 60;
+
 /** "I'd like twenty by mid May, oh and took the first five today": a wish, then a deed. */
 function targetThenActs(
   sentence: Sentence,
@@ -180,6 +184,8 @@ function targetThenActs(
   note: Note,
 ): readonly Proposal[] | undefined {
   const { pieces } = sentence;
+  if (pieces.length > LONGEST_WISH || !targetRules.some(({ pattern }) => pattern.test(sentence.line)))
+    return undefined;
   for (let at = 1; at < pieces.length; at++) {
     if (pieces[at]?.is !== 'break' && wordAt(pieces, at) !== 'and') continue;
     const before = part(sentence, 0, at, utterance, false);

@@ -327,8 +327,15 @@ function mediumPiece(
     is: 'medium',
     from,
     to,
-    medium: text.slice(tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0).toLowerCase(),
+    medium: mediumAsMeant(text, tokens.slice(from, to)),
   });
+}
+
+/** As written, lower case; a slip of the pen ("watr") as it was meant. */
+function mediumAsMeant(text: string, tokens: readonly Token[]): string {
+  const written = text.slice(tokens[0]?.start ?? 0, tokens.at(-1)?.end ?? 0).toLowerCase();
+  const slipped = tokens.some((token) => token.is === 'word' && token.text !== token.raw.toLowerCase());
+  return slipped ? tokens.map((token) => token.text).join(' ') : written;
 }
 
 function moneyAt(tokens: readonly Token[], at: number): number | undefined {

@@ -43,6 +43,20 @@ describe('the reader', () => {
     },
   );
 
+  it.each([
+    'no wait',
+    'right then',
+    'now then',
+    'so now and',
+    'wrong number',
+    'please can you',
+    'thanks mate',
+    'undo that',
+  ])('answers "%s" said again and again', (phrase) => {
+    const [note] = notes;
+    if (note) expect(read({ ...note, text: `${phrase} `.repeat(60) }).entries.length).toBeLessThan(3);
+  });
+
   it('answers words of notes in any order, and asks only for slots that its entries lack', () => {
     fc.assert(
       fc.property(anyNote, salad, (note, text) => {

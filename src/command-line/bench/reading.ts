@@ -13,6 +13,8 @@ const hostile = [
   'took 3 copper lantern and '.repeat(158),
   'no 4 not 5 or '.repeat(293),
   'pot '.repeat(1024),
+  'no wait '.repeat(512),
+  '4x84 '.repeat(820),
   'x9cm'.repeat(1024),
   'the 3rd to monday last week 3/4 '.repeat(128),
 ];

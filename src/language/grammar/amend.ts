@@ -1,4 +1,5 @@
 /** An entry put right: the words that announce it. */
+import { leading, leadingSome } from './runs.js';
 export interface AmendRule {
   readonly name: string;
   readonly pattern: RegExp;
@@ -6,8 +7,9 @@ export interface AmendRule {
   readonly needsNot?: true;
 }
 
-const OPEN =
-  "(?:(?:nvm|never mind|oops|whoops|no|sorry|wait|hold on|hang on|actually|ah|oh|um|correction|mistake|my mistake|omg|damn|argh|hmm|right|so|and|please|lol|ok|pls|i have made mistake|i have made a mistake|i made a mistake|made a mistake|i got that wrong|got that wrong|that was wrong|that's wrong|i was wrong|typo|my bad|silly me|i mistyped|wrong) )*";
+const OPEN = leading(
+  "nvm|never mind|oops|whoops|no|sorry|wait|hold on|hang on|actually|ah|oh|um|correction|mistake|my mistake|omg|damn|argh|hmm|right|so|and|please|lol|ok|pls|i have made mistake|i have made a mistake|i made a mistake|made a mistake|i got that wrong|got that wrong|that was wrong|that's wrong|i was wrong|typo|my bad|silly me|i mistyped|wrong",
+);
 
 export const amendRules: readonly AmendRule[] = [
   {
@@ -60,8 +62,9 @@ export const amendRules: readonly AmendRule[] = [
   { name: '<x> not <y>', pattern: new RegExp(`^${OPEN}[^,]{0,60}\\bnot\\b`), needsNot: true },
   {
     name: 'actually it was <x>',
-    pattern:
-      /^(?:(?:nvm|never mind|oops|whoops|no|sorry|actually|ah|oh|wrong number|wrong date|wrong|mistake|my mistake|typo|my bad|argh|damn|hang on|hold on|wait|i got that wrong|got that wrong|hmm|no wait|correction|wrong one|i was wrong) )+(?:it|that|they|there|this|the last one|that last one|was) ?(?:was|were|is|are|should be|'s)?\b/,
+    pattern: new RegExp(
+      `^${leadingSome('nvm|never mind|oops|whoops|no|sorry|actually|ah|oh|wrong number|wrong date|wrong|mistake|my mistake|typo|my bad|argh|damn|hang on|hold on|wait|i got that wrong|got that wrong|hmm|no wait|correction|wrong one|i was wrong')}(?:it|that|they|there|this|the last one|that last one|was) ?(?:was|were|is|are|should be|'s)?\\b`,
+    ),
   },
   {
     name: 'that was <day>',

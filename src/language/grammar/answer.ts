@@ -2,6 +2,7 @@
 import type { AnswerValue } from '../../ledger/entry.js';
 import type { Piece } from '../pieces.js';
 import type { Quantity } from '../quantities.js';
+import { leading, trailing } from './runs.js';
 
 export interface AnswerRule {
   readonly name: string;
@@ -9,10 +10,12 @@ export interface AnswerRule {
   readonly pattern: RegExp;
 }
 
-const OPEN =
-  "(?:(?:yes|yeah|yep|yup|no|nope|nah|oh|well|ah|so|ok|okay|sorry|um|eh|i am|i'm|just|ha|hi|hello|sadly|unfortunately|the answer is|answer|oops|right|hm|only|think|i think|sure|please|still) )*";
-const CLOSE =
-  "(?: (?:thanks|thank you|cheers|mate|pls|please|i am afraid|i'm afraid|sadly|unfortunately|boss|love|so far|for now|today|now|this time|at all|of course|sorry|i think|yet|grand|lol|actually|still|really|too|as well|surely|indeed|honest|honestly|aye))*";
+const OPEN = leading(
+  "yes|yeah|yep|yup|no|nope|nah|oh|well|ah|so|ok|okay|sorry|um|eh|i am|i'm|just|ha|hi|hello|sadly|unfortunately|the answer is|answer|oops|right|hm|only|think|i think|sure|please|still",
+);
+const CLOSE = trailing(
+  "thanks|thank you|cheers|mate|pls|please|i am afraid|i'm afraid|sadly|unfortunately|boss|love|so far|for now|today|now|this time|at all|of course|sorry|i think|yet|grand|lol|actually|still|really|too|as well|surely|indeed|honest|honestly|aye",
+);
 const whole = (body: string): RegExp => new RegExp(`^${OPEN}(?:${body})${CLOSE}$`);
 
 /** In the order in which they are tried. */

@@ -4,6 +4,7 @@ import type { Day } from '../../calendar/day.js';
 import type { Plant } from '../../ledger/entry.js';
 import type { Instruction } from '../instruction.js';
 import type { Piece } from '../pieces.js';
+import { leading } from './runs.js';
 
 /** What a rule of instructions may look at. */
 export interface InstructionWords {
@@ -26,8 +27,9 @@ export interface InstructionRule {
   readonly read: (words: InstructionWords, match: RegExpExecArray) => Instruction | undefined;
 }
 
-const OPEN =
-  "^(?:(?:please|can you|could you|would you|ok|hey|pls|kindly|just|now|and|i want to|i'd like to|i would like to|let's|want to|you can|will you|bot|be so good as to|be so kind as to|would you be so kind as to|would you be so good as to|if you would|be a dear and|be an angel and|i should like you to|i'd like you to|i want you to|we should|i need to) )*";
+const OPEN = `^${leading(
+  "please|can you|could you|would you|ok|hey|pls|kindly|just|now|and|i want to|i'd like to|i would like to|let's|want to|you can|will you|bot|be so good as to|be so kind as to|would you be so kind as to|would you be so good as to|if you would|be a dear and|be an angel and|i should like you to|i'd like you to|i want you to|we should|i need to",
+)}`;
 const starts = (body: string): RegExp => new RegExp(`${OPEN}(?:${body})`);
 const plantOf = ({ plants }: InstructionWords): { plant?: Plant } => (plants[0] ? { plant: plants[0] } : {});
 

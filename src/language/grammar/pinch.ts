@@ -30,6 +30,7 @@ export const pinchRules: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       (closeBehind(p, t, 'plant', 'count') || precedes(p, f, 5, 'plant')) &&
+      !followsWord(p, t, /^(?:pot|pots|tray|trays|jar)$/) &&
       !(
         wordAt(p, f) === 'tipped' &&
         p.slice(t).some((piece) => piece.is === 'word' && /^(?:root|roots|rooted)$/.test(piece.text))

@@ -1,5 +1,6 @@
 /** Things asked, by what they ask about. */
 import type { Topic } from '../../ledger/entry.js';
+import { leadingSome } from './runs.js';
 
 export interface QuestionRule {
   readonly name: string;
@@ -12,8 +13,11 @@ export interface QuestionRule {
 }
 
 /** Words before the question proper. */
-export const PREAMBLE =
-  /^(?:(?:wait|omg|omfg|lol|ugh|mate|listen|right then|now then|quick one|one question|tell us|kindly|kindly inform me|kindly tell me|inform me|kindly advise|advise me|would you ever tell me|will you tell me|you might tell me|perhaps you could tell me|could you please tell me|can you please tell me|i should like to know|so|now|and|but|right|ok|okay|well|hey|hi|hello|please|hiya|morning|evening|sorry|quick question|question|just wondering|i wonder|wondering|do tell me|tell me|can you tell me|could you tell me|remind me|any idea|do you know|do we know|i forget|i've quite forgotten|i've forgotten|forgot|i forgot|i have forgotten|pray|um|oh|ah|remember|just|out of interest|by the way|btw|can i ask|may i ask|would you know|you wouldn't know|bot|slipnote|yo|then|also|what on earth|i can't remember|can't remember|cannot remember|i don't remember|don't remember|i'd like to know|i want to know|let me know|say|lads|help me out|show me|give me|not sure|i'm not sure|no idea|be a dear and tell me|mind telling me|could you say|would you tell me|please tell me|please say me|say me|do you remember|can you remember|eh|yoke|in the name of god|in heaven's name|for the love of god) )+/;
+export const PREAMBLE = new RegExp(
+  `^${leadingSome(
+    "wait|omg|omfg|lol|ugh|mate|listen|right then|now then|quick one|one question|tell us|kindly|kindly inform me|kindly tell me|inform me|kindly advise|advise me|would you ever tell me|will you tell me|you might tell me|perhaps you could tell me|could you please tell me|can you please tell me|i should like to know|so|now|and|but|right|ok|okay|well|hey|hi|hello|please|hiya|morning|evening|sorry|quick question|question|just wondering|i wonder|wondering|do tell me|tell me|can you tell me|could you tell me|remind me|any idea|do you know|do we know|i forget|i've quite forgotten|i've forgotten|forgot|i forgot|i have forgotten|pray|um|oh|ah|remember|just|out of interest|by the way|btw|can i ask|may i ask|would you know|you wouldn't know|bot|slipnote|yo|then|also|what on earth|i can't remember|can't remember|cannot remember|i don't remember|don't remember|i'd like to know|i want to know|let me know|say|lads|help me out|show me|give me|not sure|i'm not sure|no idea|be a dear and tell me|mind telling me|could you say|would you tell me|please tell me|please say me|say me|do you remember|can you remember|eh|yoke|in the name of god|in heaven's name|for the love of god",
+  )}`,
+);
 
 export const questionRules: readonly QuestionRule[] = [
   {

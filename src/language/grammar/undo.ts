@@ -1,19 +1,25 @@
 /** The last entry taken back. */
+import { leading, trailing } from './runs.js';
 export interface UndoRule {
   readonly name: string;
   readonly pattern: RegExp;
 }
 
-const OPEN =
-  "(?:(?:please|kindly|nah|nope|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|nope|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls) )*";
+const OPEN = leading(
+  "please|kindly|nah|nope|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|nope|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls",
+);
 const THAT =
   '(?:that(?: one| last one| last entry| last bit| note| entry| last note| last)?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update))?(?: (?:i|you) (?:said|sent|wrote|logged|made|put|entered))?|what i (?:just )?(?:said|wrote|sent|logged|put|told you)|(?:the|my) entry|last one)';
+
+const AFTER = trailing(
+  "i was (?:looking at|on|thinking of) the wrong \\w+|lol|please|pls|thanks|then|again|out|off|sorry|mate|would you|will you|wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?|i (?:got|had) (?:it|that) wrong|it was (?:wrong|a mistake)|it's wrong|that was (?:wrong|a mistake)|its wrong|mistake|my mistake|i made a mistake",
+);
 
 export const undoRules: readonly UndoRule[] = [
   {
     name: 'undo that',
     pattern: new RegExp(
-      `^${OPEN}(?:undo|del|scrap|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|unlog|lose|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: undo)?(?: ${THAT})?(?: i was (?:looking at|on|thinking of) the wrong \\w+| lol| please| pls| thanks| then| again| out| off| sorry| mate| would you| will you| wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?| i (?:got|had) (?:it|that) wrong| it was (?:wrong|a mistake)| it's wrong| that was (?:wrong|a mistake)| its wrong| mistake| my mistake| i made a mistake)*$`,
+      `^${OPEN}(?:undo|del|scrap|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|unlog|lose|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: undo)?(?: ${THAT})?${AFTER}$`,
     ),
   },
   {
