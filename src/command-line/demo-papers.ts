@@ -1,10 +1,12 @@
 /** What the demo season yields beside the talk; each is made from the ledger at its end. */
+import type { Instant } from '../calendar/clock.js';
 import { year } from '../calendar/day.js';
 import { viewFrom } from '../conversation/looking-ahead.js';
 import type { World } from '../conversation/world.js';
 import { ledgerCsv } from '../exchange/ledger-csv.js';
 import { ledgerJson } from '../exchange/ledger-json.js';
 import { calendarPaper } from '../papers/calendar-paper.js';
+import { fold } from '../ledger/fold.js';
 import { labelPaper } from '../papers/label-paper.js';
 import { reviewPaper } from '../papers/review-paper.js';
 import { rootingPaper } from '../papers/rooting-paper.js';
@@ -18,10 +20,25 @@ export interface Paper {
 
 const endOf = ({ journal }: World) => journal.at(-1)?.postedAt ?? 0;
 const seen = (world: World) => viewFrom(world, endOf(world));
+/** The world as it stood then. */
+function asOf(world: World, at: Instant): World {
+  const journal = world.journal.filter(({ postedAt }) => postedAt <= at);
+  return { ...world, journal, ledger: fold(journal).ledger };
+}
+
+/** In the midst of the season, some weeks after the first strike, when there is most to see. */
+function midSeason(world: World): ReturnType<typeof viewFrom> {
+  const first = world.journal.find(({ what }) => 'kind' in what && what.kind === 'strike')?.postedAt ?? 0;
+  const at = first + WEEKS_IN * 7 * 86_400_000;
+  return viewFrom(asOf(world, at), at);
+}
+
+const WEEKS_IN = 9;
+
 const batchesOf = (world: World) => [...world.ledger.batches.values()];
 
 export const demoPapers: readonly Paper[] = [
-  { name: 'season.png', make: async (world) => (await seasonPaper(seen(world))).bytes },
+  { name: 'season.png', make: async (world) => (await seasonPaper(midSeason(world))).bytes },
   {
     name: 'rooting.png',
     make: async (world) => {
@@ -31,7 +48,7 @@ export const demoPapers: readonly Paper[] = [
   },
   {
     name: 'review.png',
-    make: async (world) => (await reviewPaper(seen(world), year(seen(world).today))).bytes,
+    make: async (world) => (await reviewPaper(seen(world), year(midSeason(world).today))).bytes,
   },
   {
     name: 'labels.pdf',

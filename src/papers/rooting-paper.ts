@@ -11,7 +11,10 @@ import { rootingPicture } from '../pictures/rooting-picture.js';
 import { rootingCaption } from '../words/paper-words.js';
 import type { Paper } from './paper.js';
 
-const DAYS_SHOWN = 60;
+const FEWEST_DAYS = 21;
+const MOST_DAYS = 90;
+/** Beyond the last look, or the day by which nine in ten such batches are ready. */
+const MARGIN_DAYS = 7;
 
 /** Null for plants that came in rooted. */
 export async function rootingPaper(
@@ -27,7 +30,9 @@ export async function rootingPaper(
   const clock = rootingClock(batch, rootingTemperatures(ledger, batch));
   // The forecast as it stood when it was struck: what was found since is drawn beside it.
   const first = forecast(learnt, { batch: { ...story, checks: [] }, today: 0, need: outlook.need, clock });
-  const shown = Math.min(DAYS_SHOWN, Math.max(21, first.settledOn, daysBetween(struck, today)));
+  const age = daysBetween(struck, today);
+  const told = Math.max(first.ready?.p90 ?? 0, story.checks.at(-1)?.day ?? 0) + MARGIN_DAYS;
+  const shown = Math.min(MOST_DAYS, Math.max(FEWEST_DAYS, told, outlook.state === 'rooting' ? age : 0));
   const ready = Array.from({ length: Math.ceil(shown) + 1 }, (_, day) => ({
     day: addDays(struck, day),
     p: day === 0 ? 0 : first.readyChanceBy(day),

@@ -1,7 +1,7 @@
 /** A year looked back on: how well what struck, with intervals as wide as the records leave them. */
 import { pictureWords as words } from '../words/picture-words.js';
 import { chartSvg, type ChartSpec } from './chart.js';
-import { mark, type MarkSpec, textMark } from './chart-mark.js';
+import { mark, type MarkSpec, textMark, limitOf } from './chart-mark.js';
 import { faintInk, ink, paper, rule, stageColour } from './palette.js';
 import { pngOf } from './raster.js';
 
@@ -58,7 +58,7 @@ export function reviewSpec(view: ReviewView): ChartSpec {
     background: paper,
     data: [{ name: 'rows', values: rows }],
     scales: [{ name: 'x', domain: [0, 1], range: [plot.left, plot.right] }],
-    marks: [...shareLines(bottom), ...marks, ...rowMarks()],
+    marks: [...(rows.length > 0 ? shareLines(bottom) : []), ...marks, ...rowMarks()],
   };
 }
 
@@ -73,7 +73,7 @@ function rowMarks(): MarkSpec[] {
   const y = { field: 'y', offset: 58 };
   return [
     textMark(
-      { x: 40, y: { field: 'y', offset: 22 }, text: { field: 'text' }, fontSize: 28, limit: 1000 },
+      { x: 40, y: { field: 'y', offset: 22 }, text: { field: 'text' }, fontSize: 28, limit: limitOf(1000) },
       'rows',
     ),
     mark('rect', { x: { scale: 'x', field: 'low' }, x2: { scale: 'x', field: 'high' }, yc: y, height: 18, fill: stageColour.rooted, stroke: ink, strokeWidth: 0.8, cornerRadius: 9 }, 'rows'), // prettier-ignore

@@ -2,7 +2,7 @@
 import { addDays, type Day, daysBetween } from '../calendar/day.js';
 import { pictureWords as words, shortDay } from '../words/picture-words.js';
 import { chartSvg, type ChartSpec } from './chart.js';
-import { mark, type MarkSpec, textMark } from './chart-mark.js';
+import { mark, type MarkSpec, textMark, limitOf } from './chart-mark.js';
 import { faintInk, ink, paper, rule, stageColour, todayColour } from './palette.js';
 import { pngOf } from './raster.js';
 import type { RootingRange } from './season-view.js';
@@ -30,8 +30,9 @@ export async function rootingPicture(view: RootingView): Promise<Uint8Array> {
 }
 
 export function rootingSpec(view: RootingView): ChartSpec {
-  const lastDay = [view.today, ...view.ready.map(({ day }) => day)].reduce((a, b) => (a > b ? a : b));
+  const lastDay = [view.struck, ...view.ready.map(({ day }) => day)].reduce((a, b) => (a > b ? a : b));
   const to = addDays(lastDay, 1);
+  const shares = view.checks.map(({ rooted }) => rooted);
   return {
     $schema: 'https://vega.github.io/schema/vega/v6.json',
     ...size,
@@ -42,10 +43,11 @@ export function rootingSpec(view: RootingView): ChartSpec {
       { name: 'ready', values: view.ready.map(({ day, p }) => ({ x: time(day), p })) },
       {
         name: 'checks',
-        values: view.checks.map(({ day, rooted }) => ({
+        values: view.checks.map(({ day, rooted }, index) => ({
           x: time(day),
           share: rooted / view.count,
-          text: words.checked(rooted, view.count),
+          // Looks that found nothing new would only write over each other.
+          text: shares.indexOf(rooted) === index ? words.checked(rooted, view.count) : '',
         })),
       },
     ],
@@ -60,7 +62,7 @@ export function rootingSpec(view: RootingView): ChartSpec {
         text: `${view.label}  ${view.name}`,
         fontSize: 40,
         fontWeight: 'bold',
-        limit: 1000,
+        limit: limitOf(1000),
       }),
       textMark({ x: 40, y: 108, text: words.struckOn(view.count, view.struck), fontSize: 28 }),
       ...keys(),
@@ -69,11 +71,27 @@ export function rootingSpec(view: RootingView): ChartSpec {
       ...rangeMarks(view.range),
       mark('line', { x: { scale: 'x', field: 'x' }, y: { scale: 'y', field: 'p' }, stroke: stageColour.hardening, strokeWidth: 6 }, 'ready'), // prettier-ignore
       mark('symbol', { x: { scale: 'x', field: 'x' }, y: { scale: 'y', field: 'share' }, size: 620, fill: stageColour.rooted, stroke: ink, strokeWidth: 3 }, 'checks'), // prettier-ignore
-      textMark({ x: { scale: 'x', field: 'x' }, y: { scale: 'y', field: 'share', offset: -34 }, align: 'center', text: { field: 'text' }, fontSize: 26, fontWeight: 'bold' }, 'checks'), // prettier-ignore
-      mark('rule', { x: { scale: 'x', value: time(view.today) }, y: plot.top, y2: plot.bottom, stroke: todayColour, strokeWidth: 3, strokeDash: [10, 6] }), // prettier-ignore
-      textMark({ x: { scale: 'x', value: time(view.today) }, y: plot.top - 20, align: 'center', text: words.today, fontSize: 26, fontWeight: 'bold', fill: todayColour }), // prettier-ignore
+      // Cleared of the curve behind it.
+      textMark({ ...checked, stroke: paper, strokeWidth: 10, strokeJoin: 'round' }, 'checks'),
+      textMark(checked, 'checks'),
+      ...(view.today <= to ? todayMarks(view.today) : []),
     ],
   };
+}
+
+const checked = {
+  x: { scale: 'x', field: 'x', offset: 8 },
+  y: { scale: 'y', field: 'share', offset: 38 },
+  text: { field: 'text' },
+  fontSize: 26,
+  fontWeight: 'bold',
+};
+
+function todayMarks(today: Day): MarkSpec[] {
+  return [
+    mark('rule', { x: { scale: 'x', value: time(today) }, y: plot.top, y2: plot.bottom, stroke: todayColour, strokeWidth: 3, strokeDash: [10, 6] }), // prettier-ignore
+    textMark({ x: { scale: 'x', value: time(today) }, y: plot.top - 20, align: 'center', text: words.today, fontSize: 26, fontWeight: 'bold', fill: todayColour }), // prettier-ignore
+  ];
 }
 
 function keys(): MarkSpec[] {

@@ -2,7 +2,7 @@
 import { addDays, type Day, daysBetween } from '../calendar/day.js';
 import { pictureWords as words, monthWord } from '../words/picture-words.js';
 import type { ChartSpec } from './chart.js';
-import { mark, type MarkSpec, textMark } from './chart-mark.js';
+import { mark, type MarkSpec, textMark, limitOf } from './chart-mark.js';
 import { faintInk, frostColour, ink, paper, rule, stageColour, todayColour } from './palette.js';
 import { legendMarks } from './season-legend.js';
 import type { Row, SeasonView } from './season-view.js';
@@ -174,7 +174,7 @@ function rowMarks(sizes: Sizes): MarkSpec[] {
       { x: atX('x'), y: { field: 'y' }, shape: 'triangle-down', size: sizes.bar * 7, fill: ink },
       'pinches',
     ),
-    textMark({ x: 0, y: { field: 'y' }, text: { field: 'text' }, fontSize: sizes.text, fill: { field: 'ink' }, limit: innerPixels }, 'rows'), // prettier-ignore
+    textMark({ x: 0, y: { field: 'y' }, text: { field: 'text' }, fontSize: sizes.text, fill: { field: 'ink' }, limit: limitOf(innerPixels) }, 'rows'), // prettier-ignore
     textMark(
       {
         x: 0,
@@ -182,7 +182,7 @@ function rowMarks(sizes: Sizes): MarkSpec[] {
         text: { field: 'text' },
         fontSize: { signal: `datum.bold ? ${sizes.text * 1.15} : ${sizes.text}` },
         fontWeight: { signal: "datum.bold ? 'bold' : 'normal'" },
-        limit: innerPixels,
+        limit: limitOf(innerPixels),
       },
       'lines',
     ),
@@ -223,7 +223,7 @@ function monthMarks(view: SeasonView, bottom: number): MarkSpec[] {
 }
 
 function todayMarks(view: SeasonView, bottom: number): MarkSpec[] {
-  const line = { y: frostBottom, y2: bottom, stroke: todayColour, strokeWidth: 3, strokeDash: [10, 6] };
+  const line = { y: axisY + 20, y2: bottom, stroke: todayColour, strokeWidth: 3, strokeDash: [10, 6] };
   return [
     mark('rule', { x: atDay(view.today), ...line }),
     textMark({ x: atDay(view.today), y: bottom + 20, align: 'center', text: words.today, fontSize: 26, fontWeight: 'bold', fill: todayColour }), // prettier-ignore

@@ -74,7 +74,7 @@ export interface SeasonAhead {
 
 const otherCrop = 'other';
 
-/** The batches that lived at some time since `since`, grouped by crop, oldest first. */
+/** The batches with something still to come, or something done since `since`, grouped by crop, oldest first. */
 export function seasonViewOf(ledger: Ledger, today: Day, since: Day, ahead: SeasonAhead): SeasonView {
   const batches = [...ledger.batches.values()].filter(
     (batch) => began(batch) <= today && endOf(batch, today) >= since,
@@ -104,9 +104,9 @@ function cropOf(batch: Batch): string {
   return batch.crop ?? otherCrop;
 }
 
-/** The day on which its last plant went, else today. */
+/** The day of the last thing done to it where all went or are planted out, else today. */
 function endOf(batch: Batch, today: Day): Day {
-  return alive(batch) > 0 ? today : (batch.acts.at(-1)?.on ?? began(batch));
+  return alive(batch) > batch.plantedOut ? today : (batch.acts.at(-1)?.on ?? began(batch));
 }
 
 function rowOf(batch: Batch, today: Day, rooting: RootingRange | null): Row {

@@ -31,7 +31,7 @@ export const pictureWords = {
   living: (alive: number, count: number) => (alive === count ? `${count}` : `${alive} of ${count}`),
   target: (name: string, wanted: number, by: Day | null, chance: number | null) =>
     `${wanted} ${name} wanted${by === null ? '' : ` by ${shortDay(by)}`}${chance === null ? '' : `: ${chanceWords(chance)}`}`,
-  chanceReady: 'chance that it is ready to look at',
+  chanceReady: 'chance that enough have rooted',
   shareRooted: 'rooted at a check',
   checked: (rooted: number, count: number) => `${rooted} of ${count}`,
   struckOn: (count: number, day: Day) =>
