@@ -71,7 +71,8 @@ export function labelDetail(batch: Batch, living: number, speech: Speech): strin
   const far = { ...speech, today: '1000-01-01' as Day };
   const began = batch.struck !== null ? `struck ${dateWords(batch.struck, far)}` : batch.received !== null ? `came in ${dateWords(batch.received, far)}` : ''; // prettier-ignore
   const crop = batch.variety === null ? '' : (batch.crop ?? '');
-  return [crop, began, String(living)].filter((part) => part !== '').join(' · ');
+  // A narrow label breaks the line between the parts, not within a date.
+  return [crop, began.replaceAll(' ', '\u00A0'), String(living)].filter((part) => part !== '').join(' · ');
 }
 
 export function labelCaption(count: number, sheet: string, blank: boolean): string {

@@ -1,4 +1,5 @@
 /** Runs the transcripts of `fixtures/sessions`: what was said, the ledger at the end, and what holds after every turn. */
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -10,6 +11,7 @@ import { memoryKeeper } from '../../src/outlook/keeper.js';
 import { fold } from '../../src/ledger/fold.js';
 import { readTranscript } from '../../src/conversation/transcript.js';
 
+const fits = new Ajv2020().compile(JSON.parse(readFileSync('shared/answer.schema.json', 'utf8')) as object);
 const keeper = memoryKeeper();
 const folder = resolve(import.meta.dirname, '../../fixtures/sessions');
 const transcripts = readdirSync(folder)
@@ -29,6 +31,10 @@ describe('conversations', () => {
     const records = [...replayed.world.ledger.batches.values()].map(batchRecord);
     expect(records.map((record, index) => asListed(record, batches[index] ?? ''))).toEqual(batches);
     if (entries !== null) expect(entryRecords(replayed.world.ledger).map(entryWords)).toEqual(entries);
+    for (const { by, ...entry } of entryRecords(replayed.world.ledger)) {
+      const answer = { id: String(by), entries: [JSON.parse(JSON.stringify(entry))], asks: [] };
+      expect(fits(answer), `${JSON.stringify(entry)} ${JSON.stringify(fits.errors)}`).toBe(true);
+    }
     promptsAreCivil(replayed);
     expect(fold(replayed.journal).conflicts).toEqual([]);
   });
