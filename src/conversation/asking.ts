@@ -140,7 +140,7 @@ function optionLabel(sitting: Sitting, slot: string, option: unknown, speech: Sp
     const batch = batchLabelled(sitting.ledger, option);
     return batch ? batchOption(batch, speech) : option;
   }
-  if (slot === 'rooted') return option === 'all' ? 'All' : option === 'none' ? 'None yet' : String(option);
+  if (slot === 'rooted') return option === 'none' ? 'None yet' : capital(String(option));
   if (slot === 'care') return capital(careWords(option as Care));
   if (slot === 'date' && typeof option === 'string') return dayWords(option as never, speech);
   return typeof option === 'object' ? JSON.stringify(option) : String(option);

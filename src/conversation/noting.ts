@@ -54,7 +54,8 @@ export function takeNote(
 /** A plant that nobody knows is asked about before anything else of it. */
 function asksWhichPlant({ ledger }: Sitting, entry: LoggedEntry): SlotAsk | null {
   const plant = plantOf(entry as Plant);
-  if (!isOnOneBatch(entry.kind) || !named(plant) || matching(ledger, plant).length > 0) return null;
+  const aboutPlants = isOnOneBatch(entry.kind) || entry.kind === 'move' || entry.kind === 'hardenOff';
+  if (!aboutPlants || !named(plant) || matching(ledger, plant).length > 0) return null;
   const options = liveBatches(ledger).map(({ label }) => label);
   return { ask: 'slot', entry, slot: 'batch', options, then: [], refusal: { refused: 'noBatch', plant } };
 }

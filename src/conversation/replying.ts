@@ -11,6 +11,7 @@ import { leftIt } from '../words/answers.js';
 import { allOfThem, optionsFor } from './completing.js';
 import { withoutSlots } from './slots.js';
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
+import { named } from '../ledger/reach.js';
 import type { Origin, SlotAsk } from './talk.js';
 
 /** Whether the reply answered the question; then what it settles is done. */
@@ -33,6 +34,12 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
     goOn(sitting, asked, entry, ask.origin);
     return true;
   }
+  const corrected = withCorrection(asked, read);
+  if (corrected) {
+    drop(sitting, ask);
+    sitting.ask({ ...asked, entry: corrected }, ask.origin);
+    return true;
+  }
   // "Two" to "Which was sold?": what would have been asked next is known already.
   const early = asked.then.map(({ slot, options }) => {
     const other = { ...asked, slot, options };
@@ -46,6 +53,16 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
     ask.origin,
   );
   return true;
+}
+
+/** "No, that was 10", of the entry that still waits: what it says otherwise, where it has such a slot. */
+function withCorrection({ entry, slot }: SlotAsk, { entries }: ReadNote): LoggedEntry | null {
+  const [only, another] = entries;
+  if (!only || another || only.entry.kind !== 'amend') return null;
+  const { set = {}, ...about } = only.entry;
+  const known = Object.keys(set);
+  if (known.length === 0 || named(about) || about.date !== undefined) return null;
+  return known.every((each) => each !== slot && each in entry) ? ({ ...entry, ...set } as LoggedEntry) : null;
 }
 
 /** A plant's name as the reader would take it in a note: the variety apart from its crop. */

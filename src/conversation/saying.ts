@@ -22,7 +22,7 @@ import { replyToAsk } from './replying.js';
 import { close } from './given-prompts.js';
 import { settle } from './settling.js';
 import { start } from './starting.js';
-import type { Prompt } from './talk.js';
+import type { Ask, Prompt } from './talk.js';
 import type { Sitting } from './sitting.js';
 import { tap } from './tapping.js';
 import { undoLast } from './undoing.js';
@@ -61,7 +61,11 @@ export function sayText(sitting: Sitting, text: string, context: Context): void 
     return;
   }
   const read = readIn(sitting, text, { pending: pendingOf(context) });
-  if (context.ask && replyToAsk(sitting, context.ask, text, read)) {
+  if (
+    context.ask &&
+    !correctsSince(sitting, context.ask, read) &&
+    replyToAsk(sitting, context.ask, text, read)
+  ) {
     remember(sitting, text, false);
     return;
   }
@@ -69,6 +73,17 @@ export function sayText(sitting: Sitting, text: string, context: Context): void 
   if (counts && asksAgain(sitting, text)) return;
   remember(sitting, text, counts);
   act(sitting, text, read, context);
+}
+
+/** "I meant 12" is of what was noted after the question was put, not the question's answer. */
+function correctsSince({ ledger, world, text }: Sitting, { askedAt }: Ask, { entries }: ReadNote): boolean {
+  const last = ledger.standing.at(-1)?.journal;
+  return (
+    entries.some(({ entry }) => entry.kind === 'amend') &&
+    last !== undefined &&
+    (last.postedAt > askedAt || (last.postedAt === askedAt && /\bmeant\b/i.test(text))) &&
+    last.source?.chat === world.chat
+  );
 }
 
 function open(sitting: Sitting, text: string, label: string | undefined): void {
