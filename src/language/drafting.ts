@@ -95,6 +95,16 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
         piece.quantity.value !== undefined
       )
         group.quantity = { allBut: piece.quantity.value };
+      else if (
+        clause.hit?.rule.kind === 'check' &&
+        at > clause.hit.to &&
+        /^(?:of|from)$/.test(wordAt(pieces, at - 1)) &&
+        !leads &&
+        group.quantity?.value !== undefined &&
+        group.quantity.value <= (piece.quantity.value ?? 0)
+      )
+        // "190 rooted of 240".
+        group.quantity = { ...group.quantity, outOf: piece.quantity.value ?? 0 };
       else if (isTimeSpan(pieces, at)) continue;
       else if (
         group.quantity?.value !== undefined &&

@@ -242,6 +242,17 @@ function gaveBefore(tokens: readonly Token[], at: number): boolean {
   return false;
 }
 
+/** Cuttings were taken or lost earlier in the sentence. */
+function actBefore(tokens: readonly Token[], at: number): boolean {
+  for (let before = at - 1; before >= Math.max(0, at - 14); before--) {
+    const token = tokens[before];
+    if (!token || (token.is === 'mark' && /^[.!?;]$/.test(token.raw))) return false;
+    if (/^(?:take|strike|stick|insert|cut|lose|pot|bin)$/.test(verbSense(token.text)?.lemma ?? ''))
+      return true;
+  }
+  return false;
+}
+
 function clauseStart(tokens: readonly Token[], at: number): boolean {
   const before = tokens[at - 1];
   return (
@@ -296,6 +307,21 @@ function countFits(
     /^(?:have|had|got)$/.test(before?.text ?? '') &&
     isPlant(at + 1) &&
     tokens.slice(at + 2, at + 6).some(({ text }) => /^(?:rooted|routed|dead|died)$/.test(text))
+  )
+    return true;
+  // "Six Tin Whistler too Thursday Muffin and for Old Skerry": a list of numbers and names.
+  if (
+    isPlant(at + 1) &&
+    (isName(at - 1) || (before?.text === 'and' && isName(at - 2))) &&
+    actBefore(tokens, at)
+  )
+    return !(text === 'to' && isName(at - 1));
+  // "For Rusty Abbot dead".
+  if (
+    text === 'for' &&
+    start &&
+    isPlant(at + 1) &&
+    tokens.slice(at + 2, at + 6).some(({ text }) => /^(?:rooted|routed|dead|died|rotted)$/.test(text))
   )
     return true;
   if (text === 'free' || text === 'tree') return false;

@@ -5,7 +5,7 @@ import type { Piece } from './pieces.js';
 import type { Token } from './tokens.js';
 
 const LEAD =
-  /^(?:in|into|on|onto|to|at|under|by|down|up|beside|along|near|outside|inside|round|around|behind|against|beneath|between|over|amongst|among|next|alongside)$/;
+  /^(?:in|into|on|onto|to|at|under|by|down|up|beside|along|near|outside|inside|round|around|behind|against|beneath|over|amongst|among|next|alongside)$/;
 const NOT_PLACES =
   /^(?:water|daytime|daytimes|nights|weather|compost|perlite|sand|morning|evening|afternoon|night|mix|post|half|end|dark|one|own|total|all|them|it|rot|mould|death|time|times|growth|return|advance|future|past|rain|sun|cold|frost|heat|bag|bags|day|days|week|weeks|hour|hours|minute|minutes|last|once|least|first|best|way|good|case|order|use|need|place|hope|bits|pieces|pot|pots|tray|trays|turn|which|that|this|what|me|us|you|my|her|his|their|our|a|an|mush|slime|hormone|powder|gel|hand|hands|hurry|meantime|go|fresh|peat|work|bed|be|make|see|get|do|keep|root|stop|start|finish|bush|toughen|harden|grow|give|take|check|pot|plant|move|water|mist|feed|tip|tips|top|tops|base|leaf|leaves|roots|stems|stem|flower|bud|full|flat|foot|knees|head|back|left|right|side|number|book|diary|rim|edge|ends|lot|whole|batch|new|bigger|larger|smaller|individual|separate|singles|threes|twos|pairs)$/;
 

@@ -132,6 +132,10 @@ function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[
   });
 }
 
+const NUMERALS: Readonly<Record<string, string>> = {
+  1: 'one', 2: 'two', 3: 'three', 4: 'four', 5: 'five', 6: 'six', 7: 'seven', 8: 'eight', 9: 'nine', 10: 'ten', 12: 'twelve',
+}; // prettier-ignore
+
 function nameAt(tokens: readonly Token[], at: number, name: Name): FoundName | undefined {
   return inWords(tokens, at, name) ?? runTogether(tokens, at, name);
 }
@@ -149,7 +153,16 @@ function inWords(tokens: readonly Token[], at: number, name: Name): FoundName | 
     const written = plain(token.raw.replace(/'s$/i, ''));
     const whole = plain(token.raw);
     const lastWord = n === name.words.length - 1;
-    if (whole === word || written === word) exact++;
+    if (whole === word || written === word || NUMERALS[whole] === word) exact++;
+    // "T Whistler": the first word by its letter.
+    else if (
+      n === 0 &&
+      name.words.length > 1 &&
+      whole.length === 1 &&
+      word.startsWith(whole) &&
+      token.capital
+    )
+      slips += 1;
     else if (lastWord && pluralsOf(word).includes(whole)) {
       exact++;
       slips += 1;

@@ -229,6 +229,16 @@ function quotedNames(
       continue;
     }
     const name = text.slice(inside[0]?.start ?? 0, inside.at(-1)?.end ?? 0);
+    const crop = phraseAt(
+      crops,
+      inside.map((token) => token.text),
+      0,
+    );
+    if (crop && crop.words.length === inside.length && !inside.some(({ capital }) => capital)) {
+      claim({ is: 'plant', from: at + 1, to: end, known: true, plant: { crop: crop.value } });
+      at = end;
+      continue;
+    }
     claim({ is: 'plant', from: at + 1, to: end, known: false, plant: { variety: titleCase(name) } });
     at = end;
   }
@@ -429,7 +439,7 @@ function cropAt(
       !(counted && before !== 'one')
     )
       return undefined;
-    if (phrase === 'mum' && !cuttings) return undefined;
+    if (phrase === 'mum' && (!cuttings || /'s$/.test(tokens[at]?.raw.toLowerCase() ?? ''))) return undefined;
     if (!counted && !cuttings && !ALWAYS_CROP.has(phrase) && !/^(?:the|my|our)$/.test(before))
       return undefined;
   }

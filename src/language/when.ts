@@ -5,6 +5,7 @@ import { localDay, localTime } from '../calendar/zone.js';
 import { datesIn, type Moment, type Resolved } from './dates.js';
 import type { Note } from './note.js';
 import type { When } from './pieces.js';
+import { CONTAINERS } from './sizes.js';
 import type { Token } from './tokens.js';
 
 export interface FoundWhen {
@@ -28,10 +29,14 @@ export function findWhens(
   };
   const exclude: [number, number][] = [];
   tokens.forEach((token, at) => {
+    // "In September, one tray": a number of trays, no first of the month.
+    const contained =
+      /^(?:one|two|three|four|five|six|\d+)$/.test(token.text) && CONTAINERS.has(tokens[at + 1]?.text ?? '');
     // "Mon 4x84": four trays of 84, no fourth of the month.
     const multiplied =
       token.is === 'number' && tokens[at + 1]?.text === 'x' && tokens[at + 2]?.is === 'number';
-    if (isName(at) || multiplied) exclude.push([starts[at] ?? 0, (starts[at] ?? 0) + token.text.length]);
+    if (isName(at) || multiplied || contained)
+      exclude.push([starts[at] ?? 0, (starts[at] ?? 0) + token.text.length]);
   });
   const finds: FoundWhen[] = [];
   let reached = 0;

@@ -34,7 +34,11 @@ const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: number): 
       )
   )
     return true;
-  const adjective = pieces[to]?.is === 'plant' || wordAt(pieces, to) === 'of';
+  const ofPlant =
+    wordAt(pieces, to) === 'of' &&
+    (pieces[to + 1]?.is === 'plant' ||
+      (/^(?:the|my|those)$/.test(wordAt(pieces, to + 1)) && pieces[to + 2]?.is === 'plant'));
+  const adjective = pieces[to]?.is === 'plant' || ofPlant;
   if (
     adjective &&
     (pieces[from - 1]?.is === 'count' || /^(?:the|my|those|these)$/.test(before)) &&
@@ -140,6 +144,7 @@ export const checkRules: readonly Rule[] = [
     // "Put them in the propagator to root" tells what for.
     unless: (p, f, t) =>
       notAboutRoots(p, f, t) ||
+      p.slice(f, t).some((piece) => piece.is === 'word' && piece.text === 'no') ||
       wordAt(p, t - 2) === 'to' ||
       // "Potted on the three with roots": which ones.
       (wordAt(p, f) === 'with' &&

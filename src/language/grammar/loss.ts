@@ -11,6 +11,16 @@ const PESTS =
 
 /** "Chucked them into the greenhouse", "threw six in with the lobelia": put there, not thrown away. */
 function putSomewhere(pieces: readonly Piece[], from: number): boolean {
+  if (
+    pieces
+      .slice(from)
+      .some(
+        (piece) =>
+          piece.is === 'word' &&
+          /^(?:gone|brown|slimy|mushy|rotten|rotted|dead|mouldy|black)$/.test(piece.text),
+      )
+  )
+    return false;
   for (let at = from; at < pieces.length; at++) {
     const piece = pieces[at];
     if (!piece || piece.is === 'break') return false;
@@ -104,6 +114,22 @@ export const lossRules: readonly Rule[] = [
     shape: 'subject',
     cause: 'rot',
     when: (p, f) => precedes(p, f, 8, 'count', 'plant'),
+  },
+  {
+    name: '<count> <plant> are mush',
+    kind: 'loss',
+    head: 'be~ mush|mushy|toast|goners|soup|slime',
+    shape: 'subject',
+    cause: 'rot',
+    when: (p, f) => precedes(p, f, 5, 'count'),
+    phrasings: ['5 Salt Harrier are mush'],
+  },
+  {
+    name: 'rip <count> <plant>',
+    kind: 'loss',
+    head: 'rip',
+    shape: 'object',
+    when: (p, f, t) => f === 0 && closeBehind(p, t, 'plant', 'count'),
   },
   {
     name: '<count> turned to mush',
@@ -223,7 +249,7 @@ export const lossRules: readonly Rule[] = [
     faint: true,
     when: (p, f, t) =>
       precedes(p, f, 4, 'count') &&
-      (endsAt(p, t) || /^(?:at|with)$/.test(wordAt(p, t))) &&
+      (endsAt(p, t) || /^(?:at|with|on)$/.test(wordAt(p, t))) &&
       (p[t]?.is !== 'when' ||
         /^(?:today|yesterday|this|last)\b/i.test((p[t] as PieceOf<'when'>).when.words)) &&
       !p

@@ -48,7 +48,15 @@ export const moveRules: readonly Rule[] = [
             piece.is === 'place' &&
             /\b(?:bin|compost|heap|skip|tip|bonfire|rubbish|fire|dustbin)\b/.test(piece.place),
         ) &&
-      !followsWord(p, t, /^(?:bin|compost|heap|skip|tip|bonfire|rubbish|fire|dustbin|fleece|lid|cover)$/),
+      !followsWord(p, t, /^(?:bin|compost|heap|skip|tip|bonfire|rubbish|fire|dustbin|fleece|lid|cover)$/) &&
+      // "Chucked two of those on the sill, gone slimy": thrown out.
+      !p
+        .slice(t)
+        .some(
+          (piece) =>
+            piece.is === 'word' &&
+            /^(?:gone|brown|slimy|mushy|rotten|rotted|dead|mouldy|black)$/.test(piece.text),
+        ),
     phrasings: [
       'removed the Salt Harrier from the cold frame to the greenhouse',
       'threw four Tallow Bell into the shed',
