@@ -1,14 +1,14 @@
 /** Posts what a note says, entry by entry; what is in doubt waits for its question alone. */
 import { alive } from '../ledger/batch.js';
-import { knownPlace, liveBatches, matching } from '../ledger/ledger.js';
+import { batchLabelled, knownPlace, liveBatches, matching } from '../ledger/ledger.js';
 import { named, plantOf } from '../ledger/reach.js';
 import { standingOn } from './deeds.js';
 import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
 import type { Line } from '../ledger/posting.js';
 import type { Refusal } from '../ledger/refusal.js';
 import type { Pending, ReadEntry, ReadNote } from '../language/note.js';
-import { complete, isOnOneBatch, optionsFor, whichOf, withBatch } from './completing.js';
-import { batchPointedAt, type PointedAt } from './pointing.js';
+import { allOfThem, complete, isOnOneBatch, optionsFor, whichOf, withBatch } from './completing.js';
+import { batchPointedAt, meansEverything, type PointedAt } from './pointing.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
 import type { Origin, SlotAsk } from './talk.js';
@@ -44,6 +44,8 @@ export function takeNote(
       const meant = first.slot === 'batch' && then.length === 0 ? batchPointedAt(sitting, own, labels) : null;
       if (meant) return postPointedAt(sitting, own, meant, origin);
       const options = first.slot === 'batch' ? whichOf(own, labels) : offered;
+      if (options.includes(allOfThem) && meansEverything(sitting.text) && !named(own as Plant))
+        return labels.flatMap((label) => onEachLabel(sitting, own, label, origin));
       sitting.ask({ ask: 'slot', entry: own, slot: first.slot, options, then }, origin);
       return [];
     }
@@ -108,6 +110,13 @@ export function postEntry(sitting: Sitting, entry: LoggedEntry, origin: Origin =
   if ('asks' in completed) {
     const { slot, refusal, options } = completed.asks;
     const labels = options.filter((each) => typeof each === 'string');
+    if (
+      slot === 'batch' &&
+      options.includes(allOfThem) &&
+      meansEverything(sitting.text) &&
+      !named(entry as Plant)
+    )
+      return labels.flatMap((label) => onEachLabel(sitting, entry, label, origin));
     const meant = slot === 'batch' && !refusal ? batchPointedAt(sitting, entry, labels) : null;
     if (meant) return postPointedAt(sitting, entry, meant, origin);
     putOrRefuse(sitting, completed.asks, origin);
@@ -121,6 +130,11 @@ export function postEntry(sitting: Sitting, entry: LoggedEntry, origin: Origin =
   sitting.reply.lines.push(line);
   if (completed.assumed) sitting.assumed.push(line);
   return [line];
+}
+
+function onEachLabel(sitting: Sitting, entry: LoggedEntry, label: string, origin: Origin): Line[] {
+  const batch = batchLabelled(sitting.ledger, label);
+  return batch ? postEntry(sitting, withBatch(entry, batch), origin) : [];
 }
 
 function postPointedAt(

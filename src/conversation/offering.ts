@@ -20,10 +20,18 @@ export function matchButton(
   const near = offers.filter((each) => each.key === key);
   const recent = context.explicit ? [] : offers.slice(-RECENT).reverse();
   for (const offer of [...near, ...recent]) {
-    const button = offer.buttons.find(({ label }) => normal(label) === words);
+    const button = offer.buttons.find(
+      ({ label, data }) => normal(label) === words && (context.explicit || isOpen(sitting, data)),
+    );
     if (button) return { data: button.data, key: offer.key };
   }
   return null;
+}
+
+/** "Not yet" is not of a prompt that is settled while another waits. */
+function isOpen({ talk }: Sitting, data: string): boolean {
+  const occasion = /^prompt:(.*):[^:]*$/.exec(data)?.[1];
+  return occasion === undefined || talk.prompts.some((each) => each.occasion === occasion && each.open);
 }
 
 function normal(text: string): string {

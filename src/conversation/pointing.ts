@@ -5,6 +5,11 @@ import { batchLabelled } from '../ledger/ledger.js';
 import { named } from '../ledger/reach.js';
 import type { Sitting } from './sitting.js';
 
+/** "Planted out everything": of all that live. */
+export function meansEverything(text: string): boolean {
+  return /\b(?:everything|every one of them|the whole lot)\b/i.test(text);
+}
+
 /** So long "them" may mean what was last told of. */
 const SPOKEN_OF_MS = 3_600_000;
 

@@ -53,7 +53,7 @@ function sentence({ entry, touched, count }: Done, speech: Speech): string {
     case 'receive':
       return `${entry.label}: ${entry.count} ${plantWords(entry)} came in${at(entry.place)}`;
     case 'check':
-      return `${about}: ${rootedWords(entry.rooted, batch)}`;
+      return `${about}: ${rootedWords(entry.rooted, batch)}${seenBefore(entry.rooted, count)}`;
     case 'loss':
       return `${about}: ${count ?? ''} lost${entry.cause ? ` to ${causeWords(entry.cause, speech)}` : ''}${left(batch)}`;
     case 'potOn':
@@ -113,6 +113,12 @@ function at(place: string | undefined): string {
 function left(batch: Batch | undefined): string {
   if (batch === undefined) return '';
   return alive(batch) === 0 ? '; none left' : `; ${alive(batch)} left`;
+}
+
+/** Fewer than an earlier look found: how many ever rooted does not fall. */
+function seenBefore(rooted: unknown, ever: number | null): string {
+  const seen = rooted === 'none' ? 0 : rooted;
+  return typeof seen === 'number' && ever !== null && ever > seen ? ` (${ever} had at an earlier look)` : '';
 }
 
 /** "1 pot", "3 pots of 9 cm", "2 24-cell trays": a size by its own number would run into that of the pots. */
