@@ -1,14 +1,17 @@
 /** The third stage: tokens to pieces. Names first, then times, sizes, places, crops and counts; the rest stays words. */
-import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
+import { cropAt } from './crop-words.js';
 import { restoreHeard } from './homophones.js';
+import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
+import { mediumPiece } from './media.js';
 import { findNames } from './names.js';
-import type { Note, NoteContext } from './note.js';
 import { normalise } from './normalise.js';
+import type { Note, NoteContext } from './note.js';
 import type { Piece } from './pieces.js';
 import { findPlaces, prepositionBefore } from './places.js';
 import { quantityAt } from './quantities.js';
 import { sizeAt, temperatureAt } from './sizes.js';
 import { type Token, tokenise } from './tokens.js';
+import { namedNames, quotedNames } from './told-names.js';
 import { findWhens } from './when.js';
 
 export interface Utterance {
@@ -27,79 +30,6 @@ const OPAQUE: Token = {
   capital: false,
   glued: false,
 };
-
-/** Crop words that everyday talk uses otherwise; a crop only in a plant's position. */
-const EVERYDAY_CROPS = new Set([
-  'pink',
-  'rose',
-  'box',
-  'bay',
-  'sage',
-  'mum',
-  'mint',
-  'vine',
-  'elder',
-  'pinks',
-  'boxes',
-  'bays',
-  'vines',
-  'heather',
-  'apple',
-  'pear',
-  'plum',
-  'cherry',
-  'rue',
-  'zonal',
-  'mums',
-  'olive',
-  'ivy',
-  'holly',
-  'iris',
-  'currant',
-  'lilac',
-  'lemon balm',
-  'basil',
-  'rosemary',
-  'viola',
-  'jasmine',
-  'lavender',
-  'peach',
-  'orange',
-  'heathers',
-  'roses',
-  'succulent',
-  'grape',
-  'hops',
-  'hop',
-  'aster',
-  'laurel',
-  'bamboo',
-  'cactus',
-  'cherry pie',
-  'savory',
-  'pans',
-]);
-const ALWAYS_CROP = new Set([
-  'basil',
-  'rosemary',
-  'lavender',
-  'mint',
-  'roses',
-  'pinks',
-  'mums',
-  'sage',
-  'jasmine',
-  'heathers',
-  'lemon balm',
-  'zonal',
-  'ivy',
-  'succulent',
-  'aster',
-  'currant',
-  'viola',
-  'cherry pie',
-  'cactus',
-]);
 
 /** Whether bare degrees are Fahrenheit where the note was written. */
 export function isAmerican(note: Note): boolean {
@@ -208,146 +138,6 @@ function chunk(
   return row(tokens, owner);
 }
 
-/** Names in quotes are names, whoever knows them. */
-function quotedNames(
-  text: string,
-  tokens: readonly Token[],
-  free: (at: number) => boolean,
-  claim: (piece: Piece) => boolean,
-): void {
-  for (let at = 0; at < tokens.length; at++) {
-    const quote = tokens[at]?.raw;
-    if ((quote !== '"' && quote !== "'") || !free(at)) continue;
-    let end = at + 1;
-    while (end < tokens.length && end - at < 7 && tokens[end]?.raw !== quote) end++;
-    if (tokens[end]?.raw !== quote || end === at + 1) continue;
-    const inside = tokens.slice(at + 1, end);
-    let allFree = true;
-    for (let n = at + 1; n < end; n++) if (!free(n)) allFree = false;
-    if (!allFree || inside.some(({ is }) => is === 'mark' || is === 'line') || inside.length > 5) {
-      at = end;
-      continue;
-    }
-    const name = text.slice(inside[0]?.start ?? 0, inside.at(-1)?.end ?? 0);
-    const crop = phraseAt(
-      crops,
-      inside.map((token) => token.text),
-      0,
-    );
-    if (crop && crop.words.length === inside.length && !inside.some(({ capital }) => capital)) {
-      claim({ is: 'plant', from: at + 1, to: end, known: true, plant: { crop: crop.value } });
-      at = end;
-      continue;
-    }
-    claim({ is: 'plant', from: at + 1, to: end, known: false, plant: { variety: titleCase(name) } });
-    at = end;
-  }
-}
-
-/** "A dahlia called brown paper duchess": what follows is the name, whatever its words. */
-function namedNames(
-  text: string,
-  tokens: readonly Token[],
-  free: (at: number) => boolean,
-  claim: (piece: Piece) => boolean,
-): void {
-  for (let at = 1; at < tokens.length; at++) {
-    const isNamed =
-      /^(?:called|named|labelled|labeled|calls|christened|titled)$/.test(word(tokens, at)) ||
-      (/^(?:is|was)$/.test(word(tokens, at)) && word(tokens, at - 1) === 'name') ||
-      /^name's$/.test(word(tokens, at)) ||
-      (word(tokens, at) === 'of' && word(tokens, at - 1) === 'name' && word(tokens, at - 3) === 'by');
-    if (!isNamed) continue;
-    let start = at + 1;
-    while (/^(?:the|it|them|this|"|')$/.test(word(tokens, start))) start++;
-    const capital = tokens[start]?.capital === true;
-    let end = start;
-    while (
-      end < tokens.length &&
-      end - start < 5 &&
-      free(end) &&
-      tokens[end]?.is === 'word' &&
-      !(capital && !tokens[end]?.capital && !/^(?:of|the|de|la|and|on|in)$/.test(word(tokens, end))) &&
-      !(
-        !tokens[end]?.capital &&
-        /^(?:in|into|on|at|from|today|yesterday|this|for|with|to|by|and|which|that|last|please)$/.test(
-          word(tokens, end),
-        )
-      )
-    )
-      end++;
-    while (end > start && /^(?:of|the|de|la|and|on|in)$/.test(word(tokens, end - 1))) end--;
-    if (end === start) continue;
-    claim({
-      is: 'plant',
-      from: start,
-      to: end,
-      known: false,
-      plant: { variety: titleCase(text.slice(tokens[start]?.start ?? 0, tokens[end - 1]?.end ?? 0)) },
-    });
-  }
-}
-
-export function titleCase(name: string): string {
-  return name.replace(/(^|[\s-])(\p{Ll})/gu, (_, gap: string, letter: string) => gap + letter.toUpperCase());
-}
-
-function mediumPiece(
-  text: string,
-  tokens: readonly Token[],
-  at: number,
-  length: number,
-  claim: (piece: Piece) => boolean,
-): void {
-  const bare = word(tokens, at);
-  const ambiguous =
-    /^(?:water|compost|soil|oasis|bark|moss)$/.test(bare) &&
-    length === 1 &&
-    !(/^(?:and|plus|\/)$/.test(word(tokens, at + 1)) && media.has(word(tokens, at + 2)));
-  const before = word(tokens, at - 1);
-  if (
-    ambiguous &&
-    !/^(?:in|into|of|with|and|multipurpose|fresh|plain|tap|rain|new|gritty|the|a|some|more|potting|free|purpose|plus|garden|general)$/.test(
-      before,
-    )
-  )
-    return;
-  if (bare === 'water' && !/^(?:in|into|plain|tap|rain|of)$/.test(before)) return;
-  let from = at;
-  let to = at + length;
-  // "a gritty mix of coir and perlite", "50/50 perlite and compost": joined media are one phrase.
-  while (/^(?:and|plus|[/,:-]|with)$/.test(word(tokens, to)) && to < tokens.length) {
-    const next = phraseAt(
-      media,
-      tokens.slice(to + 1, to + 7).map(({ text }) => text),
-      0,
-    );
-    if (!next) break;
-    to = to + 1 + next.words.length;
-  }
-  while (
-    /^(?:fresh|new|gritty|sandy|plain|peat|free|tap|rain|bagged|homemade|cheap|proper|sieved|seed|fine)$/.test(
-      word(tokens, from - 1),
-    ) ||
-    (tokens[from - 1]?.raw === '-' && word(tokens, from - 2) === 'peat')
-  )
-    from--;
-  if (/^(?:mix|mixture|blend)$/.test(word(tokens, to))) to++;
-  claim({
-    is: 'medium',
-    from,
-    to,
-    medium: mediumAsMeant(text, tokens.slice(from, to)),
-  });
-}
-
-/** As written, lower case; a slip of the pen ("watr") as it was meant. */
-function mediumAsMeant(text: string, tokens: readonly Token[]): string {
-  const written = text.slice(tokens[0]?.start ?? 0, tokens.at(-1)?.end ?? 0).toLowerCase();
-  const slipped = tokens.some((token) => token.is === 'word' && token.text !== token.raw.toLowerCase());
-  return slipped ? tokens.map((token) => token.text).join(' ') : written;
-}
-
 function moneyAt(tokens: readonly Token[], at: number): number | undefined {
   const token = tokens[at];
   if (!token) return undefined;
@@ -394,56 +184,6 @@ function isCuttingType(tokens: readonly Token[], at: number, length: number): bo
     return false;
   }
   return true;
-}
-
-function cropAt(
-  tokens: readonly Token[],
-  at: number,
-  owner: readonly (Piece | undefined)[],
-): { crop: string; to: number } | undefined {
-  const words = tokens.slice(at, at + 4).map(({ text }) => text.replace(/'s$/, ''));
-  const found = phraseAt(crops, words, 0);
-  if (!found) return undefined;
-  const phrase = found.words.join(' ');
-  if (
-    /^(?:feed|food|fertiliser|fertilizer|soup|sandwich|sandwiches|sauce|tea|bushes?|jelly|drizzle|cake|pie)$/.test(
-      word(tokens, at + found.words.length),
-    )
-  )
-    return undefined;
-  const to = at + found.words.length;
-  // "Gave Rosemary a …": a person.
-  if (
-    tokens[at]?.capital &&
-    found.words.length === 1 &&
-    /^(?:gave|give|given|to|for|from)$/.test(word(tokens, at - 1)) &&
-    (/^(?:a|an|some|two|three|four|five|six|the)$/.test(word(tokens, to)) || tokens[to]?.is === 'number')
-  )
-    return undefined;
-  if (EVERYDAY_CROPS.has(phrase)) {
-    const before = word(tokens, at - 1);
-    const next = word(tokens, to);
-    const behindPlant = owner[at - 1]?.is === 'plant';
-    const counted =
-      behindPlant ||
-      tokens[at - 1]?.is === 'number' ||
-      /^(?:of|cuttings|some|few|one|two|three|four|five|six|seven|eight|nine|ten|twelve|dozen|more|basal|tip|heel|hardwood|softwood|couple|basil)$/.test(
-        before,
-      );
-    const cuttings = /^(?:cutting|cuttings|plants|plugs|tip|heel|stems|tips)$/.test(next);
-    if (
-      /^(?:box|bay|plum|pear|apple|elder|vine|mum|rose|pink|holly|olive|rue|iris|orange|peach|boxes|hop|hops|laurel|pans|savory)$/.test(
-        phrase,
-      ) &&
-      !cuttings &&
-      !(counted && before !== 'one')
-    )
-      return undefined;
-    if (phrase === 'mum' && (!cuttings || /'s$/.test(tokens[at]?.raw.toLowerCase() ?? ''))) return undefined;
-    if (!counted && !cuttings && !ALWAYS_CROP.has(phrase) && !/^(?:the|my|our)$/.test(before))
-      return undefined;
-  }
-  return { crop: found.value, to };
 }
 
 const SOFT = new Set([',', '-', ':', '(', ')', '/', '=', '|', '>']);

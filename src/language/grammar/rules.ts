@@ -2,7 +2,9 @@
 import { checkRules } from './check.js';
 import { lossRules } from './loss.js';
 import { moveRules } from './move.js';
-import { dispatchRules, plantOutRules } from './plant-out.js';
+import { dispatchRules } from './dispatch.js';
+import { hardenOffRules } from './harden-off.js';
+import { plantOutRules } from './plant-out.js';
 import { potOnRules } from './pot-on.js';
 import { pinchRules } from './pinch.js';
 import type { Rule } from './rule.js';
@@ -20,5 +22,6 @@ export const rules: readonly Rule[] = [
   ...strikeRules,
   ...dispatchRules,
   ...moveRules,
+  ...hardenOffRules,
   ...tendRules,
 ];

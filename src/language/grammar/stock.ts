@@ -1,6 +1,6 @@
 /** Stock plants bought, given, potted up or woken; rooted plants that come in. */
 import type { Piece } from '../pieces.js';
-import { sentByOthers } from './plant-out.js';
+import { sentByOthers } from './dispatch.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 const STOCK =

@@ -1,0 +1,130 @@
+/** Crops named by words that everyday talk uses too: a crop only in a plant's position. */
+import { crops, phraseAt } from './lexicon.js';
+import type { Piece } from './pieces.js';
+import type { Token } from './tokens.js';
+
+const word = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
+
+/** Crop words that everyday talk uses otherwise; a crop only in a plant's position. */
+const EVERYDAY_CROPS = new Set([
+  'pink',
+  'rose',
+  'box',
+  'bay',
+  'sage',
+  'mum',
+  'mint',
+  'vine',
+  'elder',
+  'pinks',
+  'boxes',
+  'bays',
+  'vines',
+  'heather',
+  'apple',
+  'pear',
+  'plum',
+  'cherry',
+  'rue',
+  'zonal',
+  'mums',
+  'olive',
+  'ivy',
+  'holly',
+  'iris',
+  'currant',
+  'lilac',
+  'lemon balm',
+  'basil',
+  'rosemary',
+  'viola',
+  'jasmine',
+  'lavender',
+  'peach',
+  'orange',
+  'heathers',
+  'roses',
+  'succulent',
+  'grape',
+  'hops',
+  'hop',
+  'aster',
+  'laurel',
+  'bamboo',
+  'cactus',
+  'cherry pie',
+  'savory',
+  'pans',
+]);
+
+const ALWAYS_CROP = new Set([
+  'basil',
+  'rosemary',
+  'lavender',
+  'mint',
+  'roses',
+  'pinks',
+  'mums',
+  'sage',
+  'jasmine',
+  'heathers',
+  'lemon balm',
+  'zonal',
+  'ivy',
+  'succulent',
+  'aster',
+  'currant',
+  'viola',
+  'cherry pie',
+  'cactus',
+]);
+
+export function cropAt(
+  tokens: readonly Token[],
+  at: number,
+  owner: readonly (Piece | undefined)[],
+): { crop: string; to: number } | undefined {
+  const words = tokens.slice(at, at + 4).map(({ text }) => text.replace(/'s$/, ''));
+  const found = phraseAt(crops, words, 0);
+  if (!found) return undefined;
+  const phrase = found.words.join(' ');
+  if (
+    /^(?:feed|food|fertiliser|fertilizer|soup|sandwich|sandwiches|sauce|tea|bushes?|jelly|drizzle|cake|pie)$/.test(
+      word(tokens, at + found.words.length),
+    )
+  )
+    return undefined;
+  const to = at + found.words.length;
+  // "Gave Rosemary a …": a person.
+  if (
+    tokens[at]?.capital &&
+    found.words.length === 1 &&
+    /^(?:gave|give|given|to|for|from)$/.test(word(tokens, at - 1)) &&
+    (/^(?:a|an|some|two|three|four|five|six|the)$/.test(word(tokens, to)) || tokens[to]?.is === 'number')
+  )
+    return undefined;
+  if (EVERYDAY_CROPS.has(phrase)) {
+    const before = word(tokens, at - 1);
+    const next = word(tokens, to);
+    const behindPlant = owner[at - 1]?.is === 'plant';
+    const counted =
+      behindPlant ||
+      tokens[at - 1]?.is === 'number' ||
+      /^(?:of|cuttings|some|few|one|two|three|four|five|six|seven|eight|nine|ten|twelve|dozen|more|basal|tip|heel|hardwood|softwood|couple|basil)$/.test(
+        before,
+      );
+    const cuttings = /^(?:cutting|cuttings|plants|plugs|tip|heel|stems|tips)$/.test(next);
+    if (
+      /^(?:box|bay|plum|pear|apple|elder|vine|mum|rose|pink|holly|olive|rue|iris|orange|peach|boxes|hop|hops|laurel|pans|savory)$/.test(
+        phrase,
+      ) &&
+      !cuttings &&
+      !(counted && before !== 'one')
+    )
+      return undefined;
+    if (phrase === 'mum' && (!cuttings || /'s$/.test(tokens[at]?.raw.toLowerCase() ?? ''))) return undefined;
+    if (!counted && !cuttings && !ALWAYS_CROP.has(phrase) && !/^(?:the|my|our)$/.test(before))
+      return undefined;
+  }
+  return { crop: found.value, to };
+}

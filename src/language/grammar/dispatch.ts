@@ -1,0 +1,167 @@
+/** Plants that leave the collection. */
+import type { Piece } from '../pieces.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+
+const NOT_GIVEN =
+  /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go)$/;
+const TOWARDS = /^(?:to|on|for)$/;
+
+/** "Mr Abbery has kindly sent four rooted …": what somebody else sent comes in. */
+export function sentByOthers(pieces: readonly Piece[], from: number, to: number): boolean {
+  if (wordAt(pieces, from) !== 'sent' || followsWord(pieces, to, /^(?:to|off|out)$/)) return false;
+  let at = from - 1;
+  while (/^(?:has|have|had|kindly|very|just|also|now|already|again|then|by|post)$/.test(wordAt(pieces, at)))
+    at--;
+  const who = wordAt(pieces, at);
+  return (
+    who !== '' && !/^(?:i|we|i've|we've|and|then|been|were|was|are|is|be|got|they|all|that|it)$/.test(who)
+  );
+}
+
+export const dispatchRules: readonly Rule[] = [
+  {
+    name: 'gave <count> <plant> to <recipient>',
+    kind: 'dispatch',
+    head: 'give~past|hand~past|pass~past|donate~past|gift~past|present~past|offload~past|rehome~past|slip~past away|on|over?',
+    shape: 'object',
+    how: 'given',
+    when: (p, f, t) =>
+      follows(p, t, 'plant', 'count') ||
+      (precedes(p, f, 6, 'plant', 'count') && followsWord(p, t, /^(?:to|away)$/)),
+    unless: (p, f, t) =>
+      /^(?:up|in)$/.test(wordAt(p, t)) ||
+      (followsWord(p, t, NOT_GIVEN) && !followsWord(p, t, TOWARDS)) ||
+      /^(?:me|us)$/.test(wordAt(p, t)) ||
+      (/^(?:passed|slipped)$/.test(wordAt(p, f)) && !followsWord(p, t, TOWARDS)),
+  },
+  {
+    name: 'sold <count> <plant>',
+    kind: 'dispatch',
+    head: 'sell~past|flog~past',
+    shape: 'object',
+    how: 'sold',
+    unless: (p, _f, t) => /^(?:me|us|out)$/.test(wordAt(p, t)),
+  },
+  {
+    name: 'swapped <count> <plant> with <recipient>',
+    kind: 'dispatch',
+    head: 'swap~past|trade~past|exchange~past',
+    shape: 'object',
+    how: 'swapped',
+    unless: (p, _f, t) =>
+      (/^(?:to|places|the)$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'count')) ||
+      wordAt(p, t) === 'for',
+  },
+  {
+    name: 'did a swap with <recipient>',
+    phrasings: ['did a swap with Doreen, two Salt Harrier for a fern'],
+    kind: 'dispatch',
+    head: 'do~past|have~past a? swap|trade',
+    shape: 'object',
+    how: 'swapped',
+    when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'plant'),
+  },
+  {
+    name: 'dispatched <count> <plant> to <recipient>',
+    kind: 'dispatch',
+    head: 'dispatch~past|ship~past|send~past|post~past|deliver~past|mail~past off|out|over?',
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 6, 'plant', 'count'),
+    unless: sentByOthers,
+  },
+  {
+    name: 'dispatch: <count> <plant>, <recipient>',
+    kind: 'dispatch',
+    head: 'dispatch|dispatches|despatch note?',
+    shape: 'object',
+    when: (p, f, t) =>
+      f === 0 && p.slice(t).some(({ is }) => is === 'plant') && p.slice(t).some(({ is }) => is === 'count'),
+  },
+  {
+    name: '<count> <plant> went to <recipient>',
+    kind: 'dispatch',
+    head: 'go~past|gone|off|away|out home? to|with',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 8, 'plant', 'count'),
+    unless: (p, _f, t) =>
+      follows(p, t, 'place') ||
+      (/^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|nothing|black|ground|earth)$/.test(
+        wordAt(p, t),
+      ) &&
+        !/^(?:vicar|school|church|neighbours?|lady|man|market|hospice|club|society|shop|fete|fair|office|pub|library|girls|lads|ladies|women|care|children)$/.test(
+          wordAt(p, t + 1),
+        )),
+  },
+  {
+    name: '<recipient> took <count> <plant> home',
+    kind: 'dispatch',
+    head: 'take~past|have~past|collect~past|buy~past|carry~past .. home|away',
+    shape: 'object',
+    how: 'given',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
+      f > 0 &&
+      !/^(?:i|we|and|then|also)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: '<recipient> had <count> <plant> off me',
+    kind: 'dispatch',
+    head: 'take~past|have~past|collect~past|buy~past|get~past .. off|from me|us',
+    shape: 'object',
+    how: 'given',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
+      f > 0 &&
+      !/^(?:i|we)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: '<recipient> collected <count> <plant>',
+    kind: 'dispatch',
+    head: 'collect~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'plant') &&
+      f > 0 &&
+      p[f - 1]?.is === 'word' &&
+      !/^(?:i|we|and|then|just|have|also|i've|we've)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: 'let <recipient> have <count> <plant>',
+    kind: 'dispatch',
+    head: 'let~ .. have|take',
+    shape: 'object',
+    how: 'given',
+    when: (p, _f, t) => follows(p, t, 'plant', 'count'),
+  },
+  {
+    name: 'pressed <count> <plant> on <recipient>',
+    kind: 'dispatch',
+    head: 'press~past|palm~past|foist~past|force~past|thrust~past',
+    shape: 'object',
+    how: 'given',
+    when: (p, _f, t) => follows(p, t, 'plant', 'count') && followsWord(p, t, /^(?:on|onto|upon|off)$/),
+  },
+  {
+    name: '<recipient> got <count> <plant> from me',
+    kind: 'dispatch',
+    head: 'get~past|become|became|have~past .. from me|us',
+    shape: 'object',
+    how: 'given',
+    when: (p, f, t) => p.slice(f).some(({ is }) => is === 'plant') && t > f,
+  },
+  {
+    name: '<count> <plant> to <recipient>',
+    kind: 'dispatch',
+    head: 'to',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(0, f).some(({ is }) => is === 'count') &&
+      p[t]?.is === 'word' &&
+      !/^(?:the|my|a|go|be|do|check|pot|plant|water|move|take|see|get|make|try|keep|grow|root)$/.test(
+        wordAt(p, t),
+      ) &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
+  },
+];

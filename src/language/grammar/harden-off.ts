@@ -1,0 +1,83 @@
+/** Hardening off begins. */
+import { follows, followsWord, precedes, type Rule } from './rule.js';
+
+const THEM = /^(?:them|em|those|they|everything|it|these|batch|lot|cuttings|pots|tray|trays|all|both)$/;
+
+export const hardenOffRules: readonly Rule[] = [
+  { name: 'hardening <plant> off', kind: 'hardenOff', head: 'harden~ .. off|of', shape: 'object' },
+  { name: 'hardening off <plant>', kind: 'hardenOff', head: 'harden~ off|of', shape: 'object' },
+  {
+    name: '<plant> hardening',
+    kind: 'hardenOff',
+    head: 'for? hardening',
+    shape: 'object',
+    when: (p) => p.some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> first day out',
+    kind: 'hardenOff',
+    head: 'first day|night|time|outing|afternoon|morning out|outside|outdoors',
+    shape: 'subject',
+    when: (p) => p.some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> out by day',
+    kind: 'hardenOff',
+    head: 'out|outside|outdoors in|by|during|for|all|through the|a|an? day|days|daytime|daytimes|afternoon|afternoons|daylight',
+    shape: 'subject',
+    when: (p) => p.some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> out days',
+    kind: 'hardenOff',
+    head: 'out|outside|outdoors days|daytimes',
+    shape: 'subject',
+    when: (p) => p.some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> getting used to outside',
+    kind: 'hardenOff',
+    head: 'used to .. outside|outdoors|sun|cold|wind|weather|open|it',
+    shape: 'subject',
+    when: (p) =>
+      p.some(({ is }) => is === 'plant') &&
+      p.some((piece) => piece.is === 'word' && /^(?:outside|outdoors|out|outdoor)$/.test(piece.text)),
+  },
+  {
+    name: 'out to harden',
+    phrasings: ['Salt Harrier out to harden'],
+    kind: 'hardenOff',
+    head: 'to harden',
+    shape: 'subject',
+    when: (p) =>
+      p.some(({ is }) => is === 'plant') || p.some((piece) => piece.is === 'word' && THEM.test(piece.text)),
+  },
+  {
+    name: 'acclimatising <plant>',
+    kind: 'hardenOff',
+    head: 'acclimatise~|acclimatize~|acclimate~|wean~',
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 6, 'plant', 'word'),
+  },
+  {
+    name: '<plant> out to toughen up',
+    kind: 'hardenOff',
+    head: 'out|outside .. toughen|harden up|off',
+    shape: 'subject',
+  },
+  { name: 'toughening up <plant>', kind: 'hardenOff', head: 'toughen~ up', shape: 'object' },
+  {
+    name: '<plant> out by day',
+    kind: 'hardenOff',
+    head: 'put~|go~past|gone|out|outside|be~|pop~past|stand~past|take~past .. out|outside .. day|days|daytime|daytimes',
+    shape: 'object',
+    when: (p, f) =>
+      p.some((piece) => piece.is === 'word' && /^(?:by|for|during|the|in)$/.test(piece.text)) &&
+      (precedes(p, f, 6, 'plant') || follows(p, f, 'plant') || followsWord(p, f, THEM)) &&
+      p.some(
+        (piece) =>
+          piece.is === 'word' &&
+          /^(?:first|night|nights|in|back|by|daytime|daytimes|during)$/.test(piece.text),
+      ),
+  },
+];

@@ -1,0 +1,62 @@
+/** What cuttings stand in, where a word can be nothing else. */
+import { media, phraseAt } from './lexicon.js';
+import type { Piece } from './pieces.js';
+import type { Token } from './tokens.js';
+
+const word = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
+
+export function mediumPiece(
+  text: string,
+  tokens: readonly Token[],
+  at: number,
+  length: number,
+  claim: (piece: Piece) => boolean,
+): void {
+  const bare = word(tokens, at);
+  const ambiguous =
+    /^(?:water|compost|soil|oasis|bark|moss)$/.test(bare) &&
+    length === 1 &&
+    !(/^(?:and|plus|\/)$/.test(word(tokens, at + 1)) && media.has(word(tokens, at + 2)));
+  const before = word(tokens, at - 1);
+  if (
+    ambiguous &&
+    !/^(?:in|into|of|with|and|multipurpose|fresh|plain|tap|rain|new|gritty|the|a|some|more|potting|free|purpose|plus|garden|general)$/.test(
+      before,
+    )
+  )
+    return;
+  if (bare === 'water' && !/^(?:in|into|plain|tap|rain|of)$/.test(before)) return;
+  let from = at;
+  let to = at + length;
+  // "a gritty mix of coir and perlite", "50/50 perlite and compost": joined media are one phrase.
+  while (/^(?:and|plus|[/,:-]|with)$/.test(word(tokens, to)) && to < tokens.length) {
+    const next = phraseAt(
+      media,
+      tokens.slice(to + 1, to + 7).map(({ text }) => text),
+      0,
+    );
+    if (!next) break;
+    to = to + 1 + next.words.length;
+  }
+  while (
+    /^(?:fresh|new|gritty|sandy|plain|peat|free|tap|rain|bagged|homemade|cheap|proper|sieved|seed|fine)$/.test(
+      word(tokens, from - 1),
+    ) ||
+    (tokens[from - 1]?.raw === '-' && word(tokens, from - 2) === 'peat')
+  )
+    from--;
+  if (/^(?:mix|mixture|blend)$/.test(word(tokens, to))) to++;
+  claim({
+    is: 'medium',
+    from,
+    to,
+    medium: mediumAsMeant(text, tokens.slice(from, to)),
+  });
+}
+
+/** As written, lower case; a slip of the pen ("watr") as it was meant. */
+function mediumAsMeant(text: string, tokens: readonly Token[]): string {
+  const written = text.slice(tokens[0]?.start ?? 0, tokens.at(-1)?.end ?? 0).toLowerCase();
+  const slipped = tokens.some((token) => token.is === 'word' && token.text !== token.raw.toLowerCase());
+  return slipped ? tokens.map((token) => token.text).join(' ') : written;
+}

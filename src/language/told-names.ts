@@ -1,0 +1,90 @@
+/** Names that a note itself marks as names: in quotes, or behind "called". */
+import { crops, phraseAt } from './lexicon.js';
+import type { Piece } from './pieces.js';
+import type { Token } from './tokens.js';
+
+const word = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
+
+/** Names in quotes are names, whoever knows them. */
+export function quotedNames(
+  text: string,
+  tokens: readonly Token[],
+  free: (at: number) => boolean,
+  claim: (piece: Piece) => boolean,
+): void {
+  for (let at = 0; at < tokens.length; at++) {
+    const quote = tokens[at]?.raw;
+    if ((quote !== '"' && quote !== "'") || !free(at)) continue;
+    let end = at + 1;
+    while (end < tokens.length && end - at < 7 && tokens[end]?.raw !== quote) end++;
+    if (tokens[end]?.raw !== quote || end === at + 1) continue;
+    const inside = tokens.slice(at + 1, end);
+    let allFree = true;
+    for (let n = at + 1; n < end; n++) if (!free(n)) allFree = false;
+    if (!allFree || inside.some(({ is }) => is === 'mark' || is === 'line') || inside.length > 5) {
+      at = end;
+      continue;
+    }
+    const name = text.slice(inside[0]?.start ?? 0, inside.at(-1)?.end ?? 0);
+    const crop = phraseAt(
+      crops,
+      inside.map((token) => token.text),
+      0,
+    );
+    if (crop && crop.words.length === inside.length && !inside.some(({ capital }) => capital)) {
+      claim({ is: 'plant', from: at + 1, to: end, known: true, plant: { crop: crop.value } });
+      at = end;
+      continue;
+    }
+    claim({ is: 'plant', from: at + 1, to: end, known: false, plant: { variety: titleCase(name) } });
+    at = end;
+  }
+}
+
+/** "A dahlia called brown paper duchess": what follows is the name, whatever its words. */
+export function namedNames(
+  text: string,
+  tokens: readonly Token[],
+  free: (at: number) => boolean,
+  claim: (piece: Piece) => boolean,
+): void {
+  for (let at = 1; at < tokens.length; at++) {
+    const isNamed =
+      /^(?:called|named|labelled|labeled|calls|christened|titled)$/.test(word(tokens, at)) ||
+      (/^(?:is|was)$/.test(word(tokens, at)) && word(tokens, at - 1) === 'name') ||
+      /^name's$/.test(word(tokens, at)) ||
+      (word(tokens, at) === 'of' && word(tokens, at - 1) === 'name' && word(tokens, at - 3) === 'by');
+    if (!isNamed) continue;
+    let start = at + 1;
+    while (/^(?:the|it|them|this|"|')$/.test(word(tokens, start))) start++;
+    const capital = tokens[start]?.capital === true;
+    let end = start;
+    while (
+      end < tokens.length &&
+      end - start < 5 &&
+      free(end) &&
+      tokens[end]?.is === 'word' &&
+      !(capital && !tokens[end]?.capital && !/^(?:of|the|de|la|and|on|in)$/.test(word(tokens, end))) &&
+      !(
+        !tokens[end]?.capital &&
+        /^(?:in|into|on|at|from|today|yesterday|this|for|with|to|by|and|which|that|last|please)$/.test(
+          word(tokens, end),
+        )
+      )
+    )
+      end++;
+    while (end > start && /^(?:of|the|de|la|and|on|in)$/.test(word(tokens, end - 1))) end--;
+    if (end === start) continue;
+    claim({
+      is: 'plant',
+      from: start,
+      to: end,
+      known: false,
+      plant: { variety: titleCase(text.slice(tokens[start]?.start ?? 0, tokens[end - 1]?.end ?? 0)) },
+    });
+  }
+}
+
+export function titleCase(name: string): string {
+  return name.replace(/(^|[\s-])(\p{Ll})/gu, (_, gap: string, letter: string) => gap + letter.toUpperCase());
+}

@@ -1,0 +1,157 @@
+/** Where an act brought its plants, and from where: told by places, by prepositions, by "in there". */
+import type { Clause } from './clauses.js';
+import type { Draft } from './drafting.js';
+import { type Rule, wordAt } from './grammar/rule.js';
+import { loosePlace } from './loose-places.js';
+import type { Piece } from './pieces.js';
+import { recipientOf } from './recipients.js';
+import type { Proposal } from './refining.js';
+import type { Utterance } from './utterance.js';
+
+/** "Watered both the greenhouse and the cold frame": one entry a place. */
+export function eachPlace(
+  drafts: readonly Draft[],
+  pieces: readonly Piece[],
+  clause: Clause,
+): readonly Draft[] {
+  const [draft] = drafts;
+  if (drafts.length !== 1 || !draft || draft.plant !== undefined) return drafts;
+  const places = pieces
+    .slice(clause.from, clause.to)
+    .flatMap((piece) => (piece.is === 'place' ? [piece.place] : []));
+  return places.length < 2 ? drafts : [...new Set(places)].map((place) => ({ ...draft, place }));
+}
+
+/** "Shifted these from here to there and those from there to here": one clause a move. */
+export function eachMove(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
+  if (clause.hit?.rule.kind !== 'move' || clause.subjectFirst) return [clause];
+  const reaches = (from: number, to: number): boolean =>
+    pieces
+      .slice(from, to)
+      .some((piece) => piece.is === 'place' && /^(?:to|into|onto)$/.test(piece.prep ?? ''));
+  for (let at = clause.hit.to; at < clause.to; at++) {
+    if (wordAt(pieces, at) !== 'and') continue;
+    let plant = at + 1;
+    while (/^(?:the|my|those)$/.test(wordAt(pieces, plant)) || pieces[plant]?.is === 'count') plant++;
+    if (pieces[plant]?.is !== 'plant' || !reaches(clause.hit.to, at) || !reaches(plant, clause.to)) continue;
+    return [
+      { ...clause, to: at },
+      ...eachMove(pieces, {
+        ...clause,
+        from: at + 1,
+        hit: { ...clause.hit, from: at + 1, to: at + 1, own: [] },
+      }),
+    ];
+  }
+  return [clause];
+}
+
+/** "Moved the others in there too": the place named last. */
+export function placeThere(
+  pieces: readonly Piece[],
+  clause: Clause,
+  told: readonly Proposal[],
+): string | undefined {
+  for (let at = clause.hit?.to ?? clause.from; at < clause.to; at++)
+    if (wordAt(pieces, at) === 'there' && /^(?:in|into|out|over|up|down|on)$/.test(wordAt(pieces, at - 1)))
+      return told.findLast(({ slots }) => typeof slots['place'] === 'string')?.slots['place'] as
+        string | undefined;
+  return undefined;
+}
+
+export const STANDS: ReadonlySet<string> = new Set(['move', 'plantOut', 'hardenOff', 'strike']);
+
+/** Adds the recipient of what left, and a place that only a preposition tells. */
+export function withWhereTo(
+  draft: Draft,
+  rule: Rule,
+  pieces: readonly Piece[],
+  clause: Clause,
+  { tokens, text }: Utterance,
+): Draft {
+  const { kind } = rule;
+  if (kind === 'dispatch') {
+    const to = draft.to ?? recipientOf(pieces, clause, tokens, text);
+    return to === undefined ? draft : { ...draft, to };
+  }
+  if (rule.name.startsWith('emptied')) {
+    const [from, to] = pieces
+      .slice(clause.from, clause.to)
+      .flatMap((piece) => (piece.is === 'place' ? [piece.place] : []));
+    return {
+      ...draft,
+      ...(from === undefined ? {} : { fromPlace: from }),
+      ...(to === undefined ? {} : { place: to }),
+    };
+  }
+  if (kind === 'move') {
+    const places = pieces
+      .slice(clause.from, clause.to)
+      .flatMap((piece) => (piece.is === 'place' && piece.place !== draft.stands ? [piece] : []));
+    const moved =
+      draft.quantity?.whole || rule.name.startsWith('moved')
+        ? movedOn(pieces, clause, tokens, text, draft.stands)
+        : undefined;
+    if (moved) return { ...draft, ...moved };
+    const inside = pieces
+      .slice(clause.from, clause.to)
+      .some((piece) => piece.is === 'word' && /^(?:indoors|inside)$/.test(piece.text));
+    const [only] = places;
+    if (
+      places.length === 1 &&
+      only &&
+      inside &&
+      draft.plant === undefined &&
+      /^(?:in|from|on|off)$/.test(only.prep ?? '')
+    )
+      return { ...draft, place: 'indoors', fromPlace: only.place };
+    const towards = places.find(({ prep }, n) => n > 0 && /^(?:to|into|onto|in|on)$/.test(prep ?? ''));
+    const [first] = places;
+    if (
+      places.length > 1 &&
+      towards &&
+      first &&
+      (first.prep === undefined || first.prep === 'from' || first.prep === 'off')
+    )
+      return { ...draft, place: towards.place, fromPlace: first.place };
+  }
+  if (!STANDS.has(kind) || draft.place !== undefined) return draft;
+  const place = loosePlace(pieces, clause, tokens, text);
+  return place === undefined || place === draft.fromPlace ? draft : { ...draft, place };
+}
+
+/** "Everything in the cold frame to the shed": where they stood before "to" is where they came from. */
+function movedOn(
+  pieces: readonly Piece[],
+  clause: Clause,
+  tokens: Utterance['tokens'],
+  text: string,
+  stands: string | undefined,
+): Pick<Draft, 'place' | 'fromPlace'> | undefined {
+  const from = clause.subjectFirst ? clause.from : (clause.hit?.to ?? clause.from);
+  const at = pieces.findIndex(
+    (piece, n) =>
+      n >= from &&
+      n < clause.to &&
+      piece.is === 'place' &&
+      piece.place !== stands &&
+      /^(?:in|on|at|under|inside|by)$/.test(piece.prep ?? ''),
+  );
+  const stood = pieces[at];
+  if (stood?.is !== 'place') return undefined;
+  const to = pieces.findIndex(
+    (_, n) => n > at && n < clause.to && /^(?:to|into|onto)$/.test(wordAt(pieces, n)),
+  );
+  const outside = /^(?:outside|outdoors|indoors|inside|upstairs|downstairs)$/.exec(
+    wordAt(pieces, at + 1),
+  )?.[0];
+  if (to < 0 && outside !== undefined && wordAt(pieces, at + 2) !== 'the')
+    return { fromPlace: stood.place, place: outside };
+  if (to < 0) return undefined;
+  const reached = pieces.slice(to, to + 4).find((piece) => piece.is === 'place');
+  const place =
+    reached?.is === 'place'
+      ? reached.place
+      : loosePlace(pieces, { ...clause, from: to, hit: undefined }, tokens, text);
+  return place === undefined ? undefined : { fromPlace: stood.place, place };
+}
