@@ -234,11 +234,13 @@ export class Program {
 
   /** What a session remembers of the ledger may never have been committed: after a fault it reads anew. */
   atomically<T>(work: () => T): T {
+    const before = this.tasks.length;
     try {
       return this.parts.database.transaction(work);
     } catch (fault) {
       this.session = this.freshSession();
-      this.tasks = [];
+      // Those of other turns in the same transaction are still to be run.
+      this.tasks = this.tasks.slice(0, before);
       throw fault;
     }
   }

@@ -70,12 +70,16 @@ export function readUpdate(update: Update, self: BotSelf, receivedAt: number): R
 function readMessage(message: Message, self: BotSelf, edited: boolean): Received {
   const chat = chatId(integer(message.chat?.id));
   if (message.migrate_to_chat_id !== undefined)
-    return { kind: 'moved', chat, to: chatId(integer(message.migrate_to_chat_id)) };
+    return {
+      kind: 'moved',
+      chat: chatId(groupId(message.chat.id)),
+      to: chatId(groupId(message.migrate_to_chat_id)),
+    };
   // The bot is told of its own going by its membership.
   if (message.left_chat_member && message.left_chat_member.id !== self.id)
     return { kind: 'left', chat, grower: senderOf(message.left_chat_member).id };
   if (!message.from || message.from.is_bot) return nothing;
-  const group = message.chat.type !== 'private';
+  const group = isGroup(message.chat, message.from);
   const written = message.text ?? message.caption;
   if (written !== undefined && typeof written !== 'string') throw new BadUpdate('text');
   const text = written === undefined ? undefined : withoutMention(written, self.username);
@@ -156,7 +160,7 @@ function readTap(tap: NonNullable<Update['callback_query']>, receivedAt: number)
     tapId: string(tap.id),
     incoming: {
       chat: chatId(integer(tap.message.chat.id)),
-      group: tap.message.chat.type !== 'private',
+      group: isGroup(tap.message.chat, tap.from),
       ...titleOf(tap.message.chat),
       from: senderOf(tap.from),
       message: String(integer(tap.message.message_id)),
@@ -224,6 +228,18 @@ function plainName(name: unknown): string {
       .at(-1)
       ?.replace(/\p{Cc}/gu, '') ?? '';
   return last.slice(0, 100) || 'document';
+}
+
+/** A chat of one has its person's number, a group one below nothing: with any other, someone would write in another's chat. */
+function isGroup({ id, type }: Message['chat'], from: NonNullable<Message['from']>): boolean {
+  if (type === 'private' ? id !== from.id : !(id < 0)) throw new BadUpdate('chat');
+  return type !== 'private';
+}
+
+function groupId(value: unknown): number {
+  const id = integer(value);
+  if (id >= 0) throw new BadUpdate('group');
+  return id;
 }
 
 function integer(value: unknown): number {

@@ -5,12 +5,23 @@ import { clock } from './drills/clock.js';
 import { disk } from './drills/disk.js';
 import { type Drill, DrillFailed } from './drills/drill.js';
 import { flood } from './drills/flood.js';
+import { hostile } from './drills/hostile.js';
 import { kills } from './drills/kills.js';
 import { notices } from './drills/notices.js';
 import { poison } from './drills/poison.js';
 import { starts } from './drills/starts.js';
 
-export const allDrills: readonly Drill[] = [kills, notices, botApi, flood, poison, clock, disk, starts];
+export const allDrills: readonly Drill[] = [
+  kills,
+  notices,
+  botApi,
+  flood,
+  poison,
+  hostile,
+  clock,
+  disk,
+  starts,
+];
 
 /** Exit 1 where a drill fails or is not known. */
 export async function drills(args: readonly string[], { output, errors }: CommandStreams): Promise<number> {

@@ -10,6 +10,13 @@ import { allOfThem, withBatch } from './completing.js';
 import { isLogged } from './noting.js';
 import type { SlotAsk } from './talk.js';
 
+/** What names a batch is short; a longer text may name it in passing. */
+const MOST_WORDS = 10;
+/** In UTF-16 units. */
+const LONGEST_NAME = 60;
+/** Figures, and what can't be written on a label: controls, halves of characters, characters that nobody has given a meaning. */
+const NO_NAME = /[\d\p{Cc}\p{Cs}\p{Co}\p{Cn}]/u;
+
 /** Words of a reply taken for what the question asks for; null where they are none. */
 export interface Understanding {
   readonly day: (text: string) => Day | Span | null;
@@ -73,15 +80,18 @@ function merge(ask: SlotAsk, entry: Entry | undefined, entries: number, read: Re
     .map(({ slot }) => slot)
     .filter((slot) => slot !== 'batch' && slot !== 'variety');
   if (stillAsked.length > 0) return null;
-  const [known, said] = [ask.entry as Plant, entry as Plant];
-  const other = (['variety', 'crop', 'batch'] as const).some(
-    (slot) =>
-      known[slot] !== undefined &&
-      said[slot] !== undefined &&
-      known[slot]?.toLowerCase() !== said[slot]?.toLowerCase(),
+  const said = entry as unknown as Readonly<Record<string, unknown>>;
+  // With another number or another plant it is another deed.
+  const other = Object.entries(ask.entry).some(
+    ([slot, value]) => slot !== ask.slot && slot in said && !isSame(value, said[slot]),
   );
   if (other) return null;
-  return { ...ask.entry, ...entry, ...plantSlots(known) } as LoggedEntry;
+  return { ...ask.entry, ...entry, ...plantSlots(ask.entry as Plant) } as LoggedEntry;
+}
+
+function isSame(a: unknown, b: unknown): boolean {
+  const plain = (value: unknown): string => String(JSON.stringify(value)).toLowerCase();
+  return plain(a) === plain(b);
 }
 
 function plantSlots({ variety, crop, batch }: Plant): Plant {
@@ -105,6 +115,7 @@ function valueFor(ask: SlotAsk, text: string, entry: Entry | undefined, ledger: 
         return 'none';
       return numberIn(text);
     case 'batch': {
+      if ((text.match(/[\p{L}\p{N}'’]+/gu) ?? []).length > MOST_WORDS) return null;
       if (ask.options.includes(allOfThem) && (answered === 'all' || /\b(?:both|all|every)\b/i.test(text)))
         return allOfThem;
       const labels = ask.options.filter((option) => typeof option === 'string');
@@ -116,11 +127,12 @@ function valueFor(ask: SlotAsk, text: string, entry: Entry | undefined, ledger: 
   }
 }
 
-/** "5", "it was 5", "about 5 I think": the one number in a short reply. */
+/** "5", "it was 5", "about 5 I think": the one number in a short reply, standing by itself: not a label's, nor one below nothing. */
 function numberIn(text: string): number | null {
   const numbers = text.match(/\d+/g) ?? [];
   const words = text.trim().split(/\s+/).length;
-  return numbers.length === 1 && words <= 5 ? Number(numbers[0]) : null;
+  const alone = /(?<![^\s("'~])\d{1,6}(?![^\s)"'.,!?;:])/.exec(text);
+  return numbers.length === 1 && alone && words <= 5 ? Number(alone[0]) : null;
 }
 
 function nameIn(text: string, isAnswer: boolean): string | null {
@@ -128,6 +140,13 @@ function nameIn(text: string, isAnswer: boolean): string | null {
     .trim()
     .replace(/^(?:it was|it's|it’s|they were|they['’]re|the|of|some|cuttings of)\s+/i, '')
     .replace(/[.!?"“”]+/g, '');
-  if (isAnswer || name === '' || name.split(/\s+/).length > 5 || /\d/.test(name)) return null;
+  if (
+    isAnswer ||
+    name === '' ||
+    name.length > LONGEST_NAME ||
+    name.split(/\s+/).length > 5 ||
+    NO_NAME.test(name)
+  )
+    return null;
   return name.replace(/(?:^|\s)\p{L}/gu, (letter) => letter.toUpperCase());
 }

@@ -16,9 +16,9 @@ export interface Token {
   readonly glued: boolean;
 }
 
-// Order matters: phone spellings with digits, abbreviations with a stroke, ordinals, numbers, words, any other mark.
+// Order matters: machines' numbers, which no grower writes and which are no count; phone spellings with digits, abbreviations with a stroke, ordinals, numbers, words, any other mark.
 const TOKEN =
-  /x(?=\d)|->|=>|2day|2moro|2nite|[a-z]\/[a-z]+|y'day|\d+(?:,\d{3})*(?:\.\d+)?(?:(?:st|nd|rd|th)(?![\p{L}\d]))?|\.\d+|\p{L}[\p{L}\p{M}\d]*(?:'\p{L}+)*|\n|\S/giu;
+  /0x[\da-f]+|\d{1,9}e\d+|x(?=\d)|->|=>|2day|2moro|2nite|[a-z]\/[a-z]+|y'day|\d+(?:,\d{3})*(?:\.\d+)?(?:(?:st|nd|rd|th)(?![\p{L}\d]))?|\.\d+|\p{L}[\p{L}\p{M}\d]*(?:'\p{L}+)*|\n|\S/giu;
 
 const MARKS_OF_SPEECH = new Set(['um', 'er', 'erm', 'uh', 'umm', 'err', 'ah', 'hmm', 'mm']);
 

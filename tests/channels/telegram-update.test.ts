@@ -107,6 +107,10 @@ describe('an update of a shape that the Bot API does not give', () => {
     expect(() => read({ text: 'hello', message_id: { $gt: 0 } })).toThrow(BadUpdate);
     expect(() => read({ location: { latitude: 'north', longitude: 0 } })).toThrow(BadUpdate);
     expect(() => read({ location: { latitude: 91, longitude: 0 } })).toThrow(BadUpdate);
+    // Someone in another's chat of one, a group with a person's number, a group that would become a person's chat.
+    expect(() => read({ text: 'hello', from: { ...bea, id: 8 } })).toThrow(BadUpdate);
+    expect(() => read({ text: 'hello', chat: { id: 7, type: 'group' } })).toThrow(BadUpdate);
+    expect(() => read({ chat: group, migrate_to_chat_id: 7 })).toThrow(BadUpdate);
     expect(chatOfUpdate({ update_id: 1, message: { chat: { id: 'x' } } } as unknown as Update)).toBe('');
   });
 });

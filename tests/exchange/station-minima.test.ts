@@ -149,3 +149,10 @@ describe('open daily series, as files', () => {
     },
   );
 });
+
+describe('a table whose quote is never closed', () => {
+  it('is read with its quotes as characters, or refused in words, and never thrown at whoever sent it', () => {
+    const read = stationMinima(Buffer.from('date,minimum\n2026-01-01,-2\n"unclosed\n2026-01-02,-3'));
+    expect('refused' in read ? read.refused : read.minima.length).toBe(2);
+  });
+});

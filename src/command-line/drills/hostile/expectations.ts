@@ -1,0 +1,89 @@
+/** What each message of the hostile drill may leave in the ledger, held against what it did leave. */
+import type { Database } from '../../../ledger/database.js';
+import type { Entry, Strike } from '../../../ledger/entry.js';
+import { fold } from '../../../ledger/fold.js';
+import { readJournal } from '../../../ledger/journal.js';
+import { allLedgers } from '../../../ledger/ledgers.js';
+import { isAmendment, type JournalLine } from '../../../ledger/posting.js';
+import { integrityFault } from '../../../ledger/backups.js';
+import { mustHold } from '../drill.js';
+import { letters } from './texts.js';
+
+type Allows = (entry: Entry) => boolean;
+
+export class Expectations {
+  private readonly allowed = new Map<string, Allows>();
+  private readonly honest = new Set<string>();
+  private readonly told = new Map<string, { readonly texts: string[]; readonly counts: Set<number> }>();
+
+  /** `shown` finds a message, so that what failed can be seen. */
+  constructor(private readonly shown: (key: string) => string) {}
+
+  /** Nothing may come of a message for which nothing is allowed. */
+  allow(chat: number, message: number, allows: Allows): void {
+    const key = `telegram:${chat} ${message}`;
+    const before = this.allowed.get(key);
+    // Malformed messages may share a number.
+    this.allowed.set(key, before ? (entry) => before(entry) || allows(entry) : allows);
+  }
+
+  /** What a chat told at a moment, and the number in it: either may answer what an earlier note left open. */
+  tells(chat: number, at: number, text: string, count?: number): void {
+    const key = `telegram:${chat} ${at}`;
+    const told = this.told.get(key) ?? { texts: [], counts: new Set() };
+    this.told.set(key, told);
+    told.texts.push(letters(text));
+    if (count !== undefined) told.counts.add(count);
+  }
+
+  /** A good note: one entry, and that one. */
+  expect(chat: number, message: number, isIt: Allows): void {
+    this.allow(chat, message, isIt);
+    this.honest.add(`telegram:${chat} ${message}`);
+  }
+
+  /** Throws `DrillFailed` at the first entry that nobody said, or that somebody said and is not there; else how many came of what. */
+  hold(database: Database): { readonly honest: number; readonly other: number } {
+    const fault = integrityFault(database);
+    mustHold(fault === null, () => `the ledger is damaged: ${fault}`);
+    const seen = new Map<string, number>();
+    for (const { id } of allLedgers(database)) {
+      const journal = readJournal(database, id);
+      const { conflicts } = fold(journal);
+      mustHold(conflicts.length === 0, () => `lines that do not follow: ${JSON.stringify(conflicts)}`);
+      for (const line of journal) {
+        const { what, source } = line;
+        const key = `${source?.chat} ${source?.message}`;
+        seen.set(key, (seen.get(key) ?? 0) + 1);
+        const allows = this.allowed.get(key);
+        mustHold(
+          allows !== undefined &&
+            !isAmendment(what) &&
+            (allows(what as Entry) || this.wasAnswered(line, allows)),
+          () =>
+            `an entry that nobody said, of message ${key}: ${JSON.stringify(what)}, said was ${this.shown(key)}, told meanwhile ${this.meanwhile(line)}`,
+        );
+      }
+    }
+    const missing = [...this.honest].filter((key) => seen.get(key) !== 1);
+    mustHold(missing.length === 0, () => `good notes not logged once: ${missing.slice(0, 5).join(', ')}`);
+    const lines = [...seen.values()].reduce((sum, count) => sum + count, 0);
+    return { honest: this.honest.size, other: lines - this.honest.size };
+  }
+
+  private meanwhile({ source, postedAt }: JournalLine): string {
+    const texts = this.told.get(`${source?.chat} ${postedAt}`)?.texts ?? [];
+    return JSON.stringify(texts.map((text) => text.slice(0, 80)));
+  }
+
+  /** Whether the chat told the number or the name when the entry was made, and all else is as it was noted. */
+  private wasAnswered({ postedAt, source, what }: JournalLine, allows: Allows): boolean {
+    const told = this.told.get(`${source?.chat} ${postedAt}`);
+    const { count, variety, ...rest } = what as Strike;
+    const counted = typeof count === 'number' && told?.counts.has(count) === true;
+    const named =
+      variety !== undefined && told?.texts.some((text) => text.includes(letters(variety))) === true;
+    const left = { ...rest, ...(counted ? {} : { count }), ...(named ? {} : { variety }) };
+    return (counted || named) && allows(left as Entry);
+  }
+}
