@@ -31,7 +31,7 @@ export function joinNewNames(
   for (let at = 0; at < pieces.length; at++) {
     const piece = pieces[at];
     if (!piece) continue;
-    const holding = nameHoldingCrop(pieces, tokens, at);
+    const holding = nameHoldingCrop(pieces, tokens, at, inPlantPosition(result));
     const length = holding > 0 ? holding : nameLength(pieces, tokens, at, result, capitals === 0);
     if (length === 0) {
       result.push(piece);
@@ -126,7 +126,12 @@ function nameLength(
 }
 
 /** "Rose Muffler dahlia": how many pieces of a name that itself holds a crop stand before the crop, else 0. */
-function nameHoldingCrop(pieces: readonly Piece[], tokens: readonly Token[], at: number): number {
+function nameHoldingCrop(
+  pieces: readonly Piece[],
+  tokens: readonly Token[],
+  at: number,
+  counted: boolean,
+): number {
   let words = 0;
   let held = 0;
   let to = at;
@@ -140,8 +145,10 @@ function nameHoldingCrop(pieces: readonly Piece[], tokens: readonly Token[], at:
     const token = tokens[piece.from];
     const isName =
       token !== undefined &&
-      (token.capital || !isKnown(token.text)) &&
+      // "Eight plum gaiters fuchsia": any word may stand between what is counted and its crop.
+      (token.capital || !isKnown(token.text) || (counted && held > 0)) &&
       !NEVER.has(token.text) &&
+      piece.verb?.form !== 'ing' &&
       piece.verb?.form !== 'past';
     if (!isName) break;
     words++;
