@@ -19,7 +19,9 @@ import { atTheMachine, firstLedger } from './ledger/ledgers.js';
 import { type Log, traced } from './log.js';
 import { civilMoment, isQuiet } from './outlook/digest-time.js';
 import { Delivery, type Recheck } from './post/delivery.js';
+import { Inbox } from './post/inbox.js';
 import { Outbox, type WaitingLetter } from './post/outbox.js';
+import { keepPruned } from './post/pruning.js';
 import { Waking } from './post/waking.js';
 import { errandWords } from './words/errand-words.js';
 import { groupWelcome } from './words/setup.js';
@@ -105,10 +107,12 @@ export class Program {
     });
     this.delivery = delivery;
     this.waking = waking;
+    const stopPruning = keepPruned({ inbox: new Inbox(database), outbox: this.outbox, clock, log });
     delivery.start();
     waking.start();
     await channel.run(stop);
     waking.stop();
+    stopPruning();
   }
 
   /** Resolves when errands are run and all that is due has been said. */

@@ -94,7 +94,6 @@ export class TelegramChannel implements Channel {
     const { api, inbox, log, now, beat, self } = this.ports;
     const bot = String(self.id);
     this.prepare();
-    inbox.prune(now());
     const left = inbox.waiting(bot);
     if (left.length > 0) log.info('left from before', { count: left.length });
     this.turns.add(() => left.map((arrival) => this.workOf(arrival)));

@@ -116,6 +116,12 @@ const steps: readonly string[] = [
   );
   CREATE INDEX wakings_by_time ON wakings (at);
   `,
+  `
+  -- What was settled long ago is found to be forgotten without a walk through all.
+  CREATE INDEX outbox_settled ON outbox (settled_at) WHERE settled_at IS NOT NULL;
+  CREATE INDEX inbox_settled ON inbox (settled_at) WHERE settled_at IS NOT NULL;
+  CREATE INDEX offered_by_key ON offered (key);
+  `,
 ];
 
 /** The schema version that this program writes. */

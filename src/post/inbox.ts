@@ -23,6 +23,8 @@ interface Stored {
  * most, and numbers updates anew at random after an idle week: longer memory would take a new update for an old one.
  */
 const REMEMBERED_MS = 3 * 86_400_000;
+/** How long what could not be dealt with is kept, for whoever runs the bot to look at. */
+const ASIDE_MS = 90 * 86_400_000;
 
 export class Inbox {
   constructor(private readonly database: Database) {}
@@ -75,8 +77,9 @@ export class Inbox {
     );
   }
 
-  /** Forgets what was settled long ago; what was set aside stays. */
+  /** Forgets what was dealt with three days ago, and what was set aside 90 days ago. */
   prune(now: Instant): void {
     this.database.run('DELETE FROM inbox WHERE settled_at < ? AND fault IS NULL', now - REMEMBERED_MS);
+    this.database.run('DELETE FROM inbox WHERE settled_at < ?', now - ASIDE_MS);
   }
 }

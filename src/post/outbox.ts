@@ -51,6 +51,12 @@ interface Stored {
   tries: number;
 }
 
+/**
+ * How long a letter that was settled is remembered: until then its key is not queued again, a reply to it is understood and
+ * its buttons work. Longer than a batch takes from its cutting to its pot.
+ */
+const REMEMBERED_MS = 90 * 86_400_000;
+
 const ABOUT_CURRENT_LEDGER =
   '(outbox.ledger IS NULL OR outbox.ledger = (SELECT ledger FROM chats WHERE id = ?))';
 
@@ -167,6 +173,18 @@ export class Outbox {
       data,
       chat,
     );
+  }
+
+  /** Forgets what was settled 90 days ago, and its buttons. */
+  prune(now: Instant): void {
+    const before = now - REMEMBERED_MS;
+    this.database.transaction(() => {
+      this.database.run(
+        'DELETE FROM offered WHERE key IN (SELECT key FROM outbox WHERE settled_at < ?)',
+        before,
+      );
+      this.database.run('DELETE FROM outbox WHERE settled_at < ?', before);
+    });
   }
 
   private settle(seq: number, outcome: string, now: Instant, message?: string): void {

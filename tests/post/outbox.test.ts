@@ -107,3 +107,39 @@ describe('the outbox', () => {
     expect(outbox.due('telegram', 'notice', 100, [], 9)[0]?.chat).toBe('telegram:-100');
   });
 });
+
+describe('what was settled long ago', () => {
+  const DAY_MS = 86_400_000;
+
+  it('is forgotten by the outbox after 90 days, buttons and all; what waits never is', () => {
+    const database = freshDatabase();
+    const outbox = new Outbox(database);
+    pointChat(database, 'telegram:1', 1);
+    outbox.queue(letter('old', { offers: [{ data: 'a', means: 'a' }] }), 0);
+    outbox.queue(letter('young', { offers: [{ data: 'b', means: 'b' }] }), 0);
+    outbox.queue(letter('waiting', { offers: [{ data: 'c', means: 'c' }] }), 0);
+    outbox.markSent(1, '900', 0);
+    outbox.markSent(2, '901', 2 * DAY_MS);
+    outbox.prune(91 * DAY_MS);
+    expect(database.all('SELECT key FROM outbox ORDER BY seq')).toEqual([
+      { key: 'young' },
+      { key: 'waiting' },
+    ]);
+    expect(['a', 'b', 'c'].map((data) => outbox.offerOf('telegram:1', data)?.key)).toEqual([
+      undefined,
+      'young',
+      'waiting',
+    ]);
+  });
+
+  it('is forgotten by the inbox after 90 days where it was set aside', () => {
+    const database = freshDatabase();
+    const inbox = new Inbox(database);
+    inbox.take([arrival], 0);
+    inbox.setAside(arrival, 'TypeError', 0);
+    inbox.prune(89 * DAY_MS);
+    expect(database.all('SELECT fault FROM inbox')).toHaveLength(1);
+    inbox.prune(91 * DAY_MS);
+    expect(database.all('SELECT fault FROM inbox')).toEqual([]);
+  });
+});
