@@ -56,7 +56,9 @@ export function complete(ledger: Ledger, entry: LoggedEntry, today: Day): Comple
   if (!onOneBatch.has(entry.kind)) {
     const plant = entry as LoggedEntry & Plant;
     const [only, another] = named(plant) ? matching(ledger, plantOf(plant)) : [];
-    const found = only && !another && plant.batch === undefined ? withBatch(entry, only) : entry;
+    // What is wanted is wanted of the variety, whichever batches come to it.
+    const isOfOne = only && !another && plant.batch === undefined && entry.kind !== 'target';
+    const found = isOfOne ? withBatch(entry, only) : entry;
     return { posting: { ...found, date } as Posting, assumed: false };
   }
   return chosen(ledger, entry, today);

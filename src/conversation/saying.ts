@@ -21,7 +21,7 @@ import { readIn } from './reading.js';
 import { replyToAsk } from './replying.js';
 import { close } from './given-prompts.js';
 import { settle } from './settling.js';
-import { start } from './starting.js';
+import { greets, start } from './starting.js';
 import type { Ask, Prompt } from './talk.js';
 import type { Sitting } from './sitting.js';
 import { tap } from './tapping.js';
@@ -75,11 +75,12 @@ export function sayText(sitting: Sitting, text: string, context: Context): void 
   act(sitting, text, read, context);
 }
 
-/** "I meant 12" is of what was noted after the question was put, not the question's answer. */
+/** "I meant 12", "actually it was 3" are of what was noted after the question was put; "it was 6" is the question's answer. */
 function correctsSince({ ledger, world, text }: Sitting, { askedAt }: Ask, { entries }: ReadNote): boolean {
   const last = ledger.standing.at(-1)?.journal;
   return (
     entries.some(({ entry }) => entry.kind === 'amend') &&
+    hasSecondThoughts(text) &&
     last !== undefined &&
     (last.postedAt > askedAt || (last.postedAt === askedAt && /\bmeant\b/i.test(text))) &&
     last.source?.chat === world.chat
@@ -109,6 +110,7 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
   }
   if (silent && corrects(sitting, text, context.lines)) return;
   if (read.entries.length === 0) {
+    if (!sitting.talk.welcomed && greets(text)) return void start(sitting);
     const batch = batchLabelled(sitting.ledger, text.trim().replace(/[?!.]$/, ''));
     if (batch) return void answerQuestion(sitting, { kind: 'question', topic: 'status', batch: batch.label });
     sitting.reply.text.push(

@@ -10,6 +10,14 @@ import type { Ask } from './talk.js';
 type Step = 'place' | 'zone' | 'digest';
 const steps: readonly Step[] = ['place', 'zone', 'digest'];
 
+const greeting =
+  /^(?:hello|hi|hiya|hey|howdy|g'?day|good (?:morning|afternoon|evening)|morning)(?: there)?[\s!.,]*$/i;
+
+/** "Hello" and nothing else. */
+export function greets(text: string): boolean {
+  return greeting.test(text.trim());
+}
+
 export function start(sitting: Sitting): void {
   sitting.change({ welcomed: true, asks: sitting.talk.asks.filter(({ asked }) => asked.ask !== 'setup') });
   sitting.reply.text.push(welcome());

@@ -72,10 +72,20 @@ export function storyWords(batch: Batch, next: Due | null, speech: Speech): stri
     start,
     alives,
     ...(stage === '' ? [] : [stage]),
-    `${where.charAt(0).toUpperCase()}${where.slice(1)}${last ? ` Last: ${last.kind === 'check' ? 'looked at' : 'noted'} ${dayWords(last.on, speech)}.` : ''}`,
+    `${where.charAt(0).toUpperCase()}${where.slice(1)}${last ? ` Last: ${lastWords[last.kind] ?? 'noted'} ${dayWords(last.on, speech)}.` : ''}`,
     ...(next ? [nextLine(next, speech)] : []),
   ].join('\n');
 }
+
+const lastWords: Readonly<Partial<Record<string, string>>> = {
+  check: 'looked at',
+  move: 'moved',
+  tend: 'tended',
+  potOn: 'potted on',
+  pinch: 'pinched',
+  hardenOff: 'put to harden off',
+  plantOut: 'planted out',
+};
 
 /** "Next: look for roots from Thu 12 Mar; likely ready 10–19 Mar (10–14 days is usual, a starting guess)." */
 function nextLine(next: Due, speech: Speech): string {
