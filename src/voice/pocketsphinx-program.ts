@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { DecodedWord, Decoder, DecoderFiles } from './pocketsphinx.js';
 import { recogniserRateHz } from './sound.js';
+import { wordsOfUnit } from './unit.js';
 
 const program = 'pocketsphinx_continuous';
 
@@ -43,8 +44,8 @@ export function loadProgram(files: DecoderFiles): Decoder {
 export function wordsIn(output: string): DecodedWord[] {
   return output.split('\n').flatMap((line) => {
     const [, word = '', p = ''] =
-      /^([a-z'.]+)(?:\(\d+\))? [\d.]+ [\d.]+ ([\d.e+-]+)$/.exec(line.trim()) ?? [];
-    return word === '' ? [] : [{ word, p: Math.min(1, Number(p)) }];
+      /^([a-z'._]+)(?:\(\d+\))? [\d.]+ [\d.]+ ([\d.e+-]+)$/.exec(line.trim()) ?? [];
+    return word === '' ? [] : wordsOfUnit(word).map((each) => ({ word: each, p: Math.min(1, Number(p)) }));
   });
 }
 

@@ -1,5 +1,6 @@
 /** A narrow view of the PocketSphinx library, called in place through koffi; used inside the child process only. */
 import type { LibraryHandle } from 'koffi';
+import { wordsOfUnit } from './unit.js';
 
 /** Where a decoder finds what it needs; all are paths. */
 export interface DecoderFiles {
@@ -25,15 +26,17 @@ export interface Decoder {
 
 const libraryName = 'libpocketsphinx.so.3';
 const languageModelAuto = 0;
+/**
+ * The stock model's weight, the domain model's being 1. The library raises both models' probabilities to the language weight
+ * (6.5) before it adds them, so that a word is worth about what the better model gives it, and shares like a half and a
+ * half change nothing: this is a fifth against four fifths, raised likewise.
+ */
+const stockAgainstDomain = 1e-4;
 
 type Native = (...args: unknown[]) => unknown;
 
 /** Loads the models; throws where koffi or the library is missing, or a file cannot be read. */
-export async function loadDecoder(
-  files: DecoderFiles,
-  options: Record<string, string> = {},
-  domainShare = 0.5,
-): Promise<Decoder> {
+export async function loadDecoder(files: DecoderFiles): Promise<Decoder> {
   const { default: koffi } = await import('koffi');
   const library: LibraryHandle = koffi.load(libraryName);
   const native = (signature: string): Native => library.func(signature) as Native;
@@ -41,7 +44,7 @@ export async function loadDecoder(
   const quiet = native('void err_set_logfp(void *file)');
   quiet(null);
   const argumentTable = native('void *ps_args(void)')();
-  const words = ['slipnote', ...Object.entries({ ...settings(files), ...options }).flat()];
+  const words = ['slipnote', ...Object.entries(settings(files)).flat()];
   const config = native(
     'void *cmd_ln_parse_r(void *inout, void *defs, int argc, const char **argv, int strict)',
   )(null, argumentTable, words.length, words, 0);
@@ -58,7 +61,7 @@ export async function loadDecoder(
   });
   const mix = native(
     'void *ngram_model_set_init(void *config, void **models, const char **names, const float *weights, int count)',
-  )(config, models, ['domain', 'stock'], [domainShare, 1 - domainShare], 2);
+  )(config, models, ['domain', 'stock'], [1, stockAgainstDomain], 2);
   if (!mix) throw new Error('the language models could not be mixed');
   if (native('int ps_set_lm(void *ps, const char *name, void *model)')(decoder, 'mix', mix) !== 0)
     throw new Error('the mixed language model was refused');
@@ -87,7 +90,8 @@ export async function loadDecoder(
         const word = String(segmentWord(segment));
         if (/^[<[+]/.test(word)) continue;
         const p = Number(expOf(logBase, segmentPosterior(segment, null, null, null)));
-        heard.push({ word: word.replace(/\(\d+\)$/, ''), p: Math.min(1, p) });
+        for (const each of wordsOfUnit(word.replace(/\(\d+\)$/, '')))
+          heard.push({ word: each, p: Math.min(1, p) });
       }
       return heard;
     },
@@ -95,6 +99,11 @@ export async function loadDecoder(
 }
 
 function settings(files: DecoderFiles): Record<string, string> {
-  // Its own noise removal cost more words than it saved (DEVELOPERS.md, "Voice").
-  return { '-hmm': files.acousticModel, '-dict': files.dictionary, '-remove_noise': 'no' };
+  // Its own removal of noise and of silence cost more words than it saved (DEVELOPERS.md, "Voice").
+  return {
+    '-hmm': files.acousticModel,
+    '-dict': files.dictionary,
+    '-remove_noise': 'no',
+    '-remove_silence': 'no',
+  };
 }

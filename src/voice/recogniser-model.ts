@@ -3,6 +3,7 @@ import { trigramModel } from './language-model.js';
 import { readPhrases, say, seededChance, wordsOf } from './phrase-grammar.js';
 import { pronounce, readPronunciations } from './pronunciation.js';
 import { spelledLabel, spokenWords } from './spoken.js';
+import { unitOf, waysOfUnit, wordsOfUnit } from './unit.js';
 import type { Vocabulary } from './transcriber.js';
 
 /** The texts a model is built from. */
@@ -27,6 +28,7 @@ export interface RecogniserModel {
 const sentenceCount = 60_000;
 const seed = 1;
 const ownPlaceWeight = 6;
+const wholeNameWeight = 9;
 
 export function buildModel(vocabulary: Vocabulary, sources: ModelSources): RecogniserModel {
   const names = spokenNames(vocabulary);
@@ -37,9 +39,11 @@ export function buildModel(vocabulary: Vocabulary, sources: ModelSources): Recog
   const stock = new Map(
     [...readPronunciations(sources.stockDictionary)].filter(([word]) => sources.stockWords.has(word)),
   );
-  const words = wordsOf(grammar);
+  const units = wordsOf(grammar);
+  const words = new Set([...units].flatMap(wordsOfUnit));
   const ownNames = new Set(vocabulary.varieties.flatMap(spokenWords));
-  const ours = pronounce(words, ownNames, readPronunciations(sources.byHand), stock);
+  const singly = pronounce(words, ownNames, readPronunciations(sources.byHand), stock);
+  const ours = new Map([...singly, ...[...units].map((unit) => [unit, waysOfUnit(unit, singly)] as const)]);
   const lines: string[] = [];
   for (const [word, ways] of new Map([...stock, ...ours]))
     ways.forEach((phones, at) => lines.push(`${at === 0 ? word : `${word}(${at + 1})`} ${phones}`));
@@ -55,13 +59,18 @@ function spokenNames(vocabulary: Vocabulary): Record<string, string[]> {
   // Where the ledger knows no name of its own yet, a crop stands in its place.
   const orCrop = (names: string[]): string[] => (names.length > 0 ? names : ['<crops>']);
   return {
-    variety: orCrop(spoken(vocabulary.varieties)),
+    variety: orCrop(spoken(vocabulary.varieties).flatMap(asUnit)),
     crop: crops,
     crops: crops.map(plural),
     // A place of the grower's own is said far oftener than one from the list.
-    place: spoken(vocabulary.places).map((place) => `${ownPlaceWeight} ${place}`),
+    place: spoken(vocabulary.places).map((place) => `${ownPlaceWeight} ${unitOf(place)}`),
     label: orCrop(vocabulary.labels.map((label) => spelledLabel(label).join(' '))),
   };
+}
+
+/** A name is nearly always said whole; its words also stand singly, for who says half of it. */
+function asUnit(name: string): string[] {
+  return name.includes(' ') ? [`${wholeNameWeight} ${unitOf(name)}`, name] : [`${wholeNameWeight} ${name}`];
 }
 
 /** As English forms it: fuchsia → fuchsias, box → boxes, daisy → daisies; a name that ends in s stays. */

@@ -7,9 +7,10 @@ import { lettersToPhones } from '../../src/voice/letter-sounds.js';
 import { phonesOf } from '../../src/voice/phonemes.js';
 import { readPhrases, say, seededChance, wordsOf } from '../../src/voice/phrase-grammar.js';
 import { pronounce, readPronunciations } from '../../src/voice/pronunciation.js';
-import { plural } from '../../src/voice/recogniser-model.js';
+import { buildModel, plural } from '../../src/voice/recogniser-model.js';
 import { describeWith } from './installed.js';
 import { numberWords, spelledLabel, spokenWords } from '../../src/voice/spoken.js';
+import { unitOf, waysOfUnit, wordsOfUnit } from '../../src/voice/unit.js';
 
 const phrases = readFileSync('shared/speech/phrases.txt', 'utf8');
 const names = { variety: ['marble wren'], crop: [], crops: [], place: [], label: ['m w one'] };
@@ -139,5 +140,32 @@ describeWith(['espeak-ng'], 'names of the grower’s own', () => {
     const ways = pronounce(new Set(['coalhole', 'lantern']), new Set(['lantern']), new Map(), new Map());
     expect(ways.get('coalhole')).toEqual(['K OW L HH OW L']);
     expect(ways.get('lantern')).toEqual(['L AE N T AH N', 'L AE N T ER N']);
+  });
+});
+
+describe('a name of several words', () => {
+  it('is one unit to the recogniser, and comes apart again', () => {
+    expect(unitOf('mint humbug stripe')).toBe('mint_humbug_stripe');
+    expect(wordsOfUnit('mint_humbug_stripe')).toEqual(['mint', 'humbug', 'stripe']);
+    expect(wordsOfUnit("grandad's")).toEqual(["grandad's"]);
+  });
+
+  it('is said in every way that its words are', () => {
+    const known = new Map([
+      ['salt', ['S AO L T']],
+      ['harrier', ['HH EH R IY ER', 'HH AE R IY AH']],
+    ]);
+    expect(waysOfUnit('salt_harrier', known)).toEqual(['S AO L T HH EH R IY ER', 'S AO L T HH AE R IY AH']);
+  });
+
+  it('stands whole in the model, and its words singly', () => {
+    const { languageModel, dictionary } = buildModel(
+      { varieties: ['Marble Wren'], crops: [], places: ['Top bench'], labels: [] },
+      { phrases, byHand: 'marble M AA R B AH L\nwren R EH N', stockDictionary: '', stockWords: new Set() },
+    );
+    expect(languageModel).toMatch(/ of the marble_wren$/m);
+    expect(languageModel).toMatch(/ in the top_bench$/m);
+    expect(dictionary).toMatch(/^marble_wren M AA R B AH L R EH N$/m);
+    expect(dictionary).toMatch(/^wren R EH N$/m);
   });
 });
