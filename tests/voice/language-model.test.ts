@@ -158,7 +158,7 @@ describe('a name of several words', () => {
     expect(waysOfUnit('salt_harrier', known)).toEqual(['S AO L T HH EH R IY ER', 'S AO L T HH AE R IY AH']);
   });
 
-  it('stands whole in the model, and its words singly', () => {
+  it('stands whole in the model, and its words singly', { timeout: 120_000 }, () => {
     const { languageModel, dictionary } = buildModel(
       { varieties: ['Marble Wren'], crops: [], places: ['Top bench'], labels: [] },
       { phrases, byHand: 'marble M AA R B AH L\nwren R EH N', stockDictionary: '', stockWords: new Set() },

@@ -13,7 +13,7 @@ import { type Measurement, median } from './measurement.js';
 import { speakNote, voices } from './spoken-notes.js';
 import { wordErrors } from './word-errors.js';
 
-/** fixtures/voice/notes.json. */
+/** fixtures/voice/unseen.json. */
 interface SpokenNotes {
   readonly context: NamesKnown;
   readonly trade: readonly string[];
@@ -28,7 +28,7 @@ const answerSeconds = 120;
 
 export async function hearing(): Promise<readonly Measurement[]> {
   const notes = JSON.parse(
-    readFileSync(new URL('../../../fixtures/voice/notes.json', import.meta.url), 'utf8'),
+    readFileSync(new URL('../../../fixtures/voice/unseen.json', import.meta.url), 'utf8'),
   ) as SpokenNotes;
   const folder = mkdtempSync(join(tmpdir(), 'slipnote-bench-'));
   try {
@@ -59,6 +59,7 @@ async function measure(notes: SpokenNotes, folder: string): Promise<Measurement[
     const { ours, stock } = await misheard(said, hear, folder);
     rows.push({ name, unit: '%', ours, baseline: stock, against, ...(aim ? { aim } : {}) });
   }
+  rows.push(await namesHeard(notes.ownNames, hear, folder, against));
   rows.push(await speed(notes, hear, folder, against));
   const peak = Number(/VmHWM:\s+(\d+)/.exec(readFileSync(`/proc/${child.pid}/status`, 'utf8'))?.[1]) / 1000;
   child.kill();
@@ -129,6 +130,34 @@ async function misheard(
     }
   }
   return { ours: (100 * oursWrong) / said, stock: (100 * stockWrong) / said };
+}
+
+/** Percent of clips in which a name of the grower's own is heard whole; each name in one voice, the voices in turn. */
+async function namesHeard(
+  names: readonly string[],
+  hear: (audio: Uint8Array) => Promise<Heard>,
+  folder: string,
+  against: string,
+): Promise<Measurement> {
+  let [oursWhole, stockWhole] = [0, 0];
+  for (const [at, name] of names.entries()) {
+    const said = name.toLowerCase();
+    const audio = speakNote(
+      voices[at % voices.length] as (typeof voices)[number],
+      `three of the ${said} have roots`,
+    );
+    const isWhole = ({ words }: Heard): boolean => ` ${words.join(' ')} `.includes(` ${said} `);
+    if (isWhole(await hear(audio))) oursWhole++;
+    if (isWhole(stock(audio, folder))) stockWhole++;
+  }
+  return {
+    name: "names of the grower's own heard whole",
+    unit: '%',
+    ours: (100 * oursWhole) / names.length,
+    baseline: (100 * stockWhole) / names.length,
+    against,
+    aim: 'at least 90 %',
+  };
 }
 
 /** Milliseconds for ten seconds of speech, the middle of several voices. */
