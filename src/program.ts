@@ -23,6 +23,7 @@ import { Inbox } from './post/inbox.js';
 import { Outbox, type WaitingLetter } from './post/outbox.js';
 import { keepPruned } from './post/pruning.js';
 import { Waking } from './post/waking.js';
+import { channelWords } from './words/channel-words.js';
 import { errandWords } from './words/errand-words.js';
 import { groupWelcome } from './words/setup.js';
 
@@ -50,6 +51,9 @@ const MADE: Partial<Record<Errand['kind'], 'picture' | 'document'>> = {
   labels: 'document',
   export: 'document',
 };
+
+/** Begins the key of the letter that tells of others. */
+const GIVEN_UP = 'given-up';
 
 type Task = { readonly errand: Errand; readonly incoming: Incoming };
 
@@ -95,6 +99,7 @@ export class Program {
       isGroup: (chat) => channel.isGroup(chat),
       send: (letter) => channel.send(letter),
       recheck: (letter) => this.recheck(letter),
+      givenUp: (letter) => this.tellGivenUp(letter),
     });
     const waking = new Waking({
       database,
@@ -225,6 +230,18 @@ export class Program {
     return isQuiet(localTime(now, settings.zone), settings.quiet)
       ? { notBefore: civilMoment(now, settings) }
       : 'holds';
+  }
+
+  /** Once a chat, while that waits itself: several may be given up together. */
+  private tellGivenUp({ chat, key }: WaitingLetter): void {
+    if (keyWithinChat(key).startsWith(GIVEN_UP)) return;
+    const told = this.parts.database.get(
+      'SELECT 1 FROM outbox WHERE chat = ? AND settled_at IS NULL AND instr(key, ?) > 0',
+      chat,
+      ` ${GIVEN_UP}`,
+    );
+    if (!told)
+      this.desk.queue({ chat, key: `${GIVEN_UP}-${this.parts.clock.now()}`, text: channelWords.givenUp });
   }
 
   /** Of what is said unasked: in a chat of one, that one; in a group nobody. */

@@ -36,12 +36,20 @@ export interface DeliveryPorts {
   readonly send: (letter: WaitingLetter) => Promise<Sent>;
   /** Asked just before a notice is sent. */
   readonly recheck: (letter: WaitingLetter) => Recheck;
+  /** Told of a letter that is given up, within the transaction that settles it. */
+  readonly givenUp: (letter: WaitingLetter) => void;
 }
 
 const IN_FLIGHT = 3;
 const LONGEST_SLEEP_MS = 60_000;
 const LONGEST_HOLD_MS = 600_000;
 const LONGEST_PAUSE_MS = 30_000;
+/**
+ * A letter that fails time after time is given up when it was tried so often and has waited so long: long enough to outlast
+ * an outage, and so often that a clock set days on does not cost a letter.
+ */
+const MOST_TRIES = 20;
+const LONGEST_WAIT_MS = 3 * 86_400_000;
 
 export class Delivery {
   private readonly pace: Pace;
@@ -163,9 +171,22 @@ export class Delivery {
         return outbox.drop(letter.seq, `refused: ${sent.why}`, now);
       case 'failed':
         log.warn('letter not sent', { key: letter.key, why: sent.why, tries: letter.tries + 1 });
+        if (letter.tries + 1 >= MOST_TRIES && now - letter.queuedAt >= LONGEST_WAIT_MS) {
+          log.error('letter given up', { key: letter.key, why: sent.why, tries: letter.tries + 1 });
+          return this.giveUp(letter, sent.why, now);
+        }
         this.pause(Math.min(500 * 2 ** this.failuresInARow++, LONGEST_PAUSE_MS));
         return this.hold(letter.chat, Math.min(1000 * 2 ** letter.tries, LONGEST_HOLD_MS));
     }
+  }
+
+  /** Settled, and told to its chat in a short letter, unless that is what cannot be sent. */
+  private giveUp(letter: WaitingLetter, why: string, now: Instant): void {
+    const { database, outbox, givenUp } = this.ports;
+    database.transaction(() => {
+      outbox.drop(letter.seq, `given up: ${why}`, now);
+      givenUp(letter);
+    });
   }
 
   /** A fault of our own, a full disk for one: the letter stays, and its chat waits. */

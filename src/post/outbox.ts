@@ -35,6 +35,7 @@ export interface WaitingLetter {
   readonly body: string;
   readonly attachment?: Uint8Array;
   readonly dueAt: Instant;
+  readonly queuedAt: Instant;
   /** How often it was claimed before; above 0, it may have arrived already. */
   readonly tries: number;
 }
@@ -47,6 +48,7 @@ interface Stored {
   kind: PostKind;
   body: string;
   attachment: Uint8Array | null;
+  queued_at: number;
   due_at: number;
   tries: number;
 }
@@ -97,7 +99,7 @@ export class Outbox {
   due(channel: string, kind: PostKind, now: Instant, passingOver: readonly string[], limit: number) {
     return this.database
       .all<Stored>(
-        `SELECT seq, key, ledger, chat, kind, body, attachment, due_at, tries FROM outbox
+        `SELECT seq, key, ledger, chat, kind, body, attachment, queued_at, due_at, tries FROM outbox
          WHERE settled_at IS NULL AND kind = ? AND due_at <= ? AND (chat || ':') GLOB ?
            AND chat NOT IN (SELECT value FROM json_each(?))
            AND NOT EXISTS (SELECT 1 FROM chats WHERE chats.id = outbox.chat AND closed_at IS NOT NULL)
@@ -206,6 +208,7 @@ function asLetter(stored: Stored): WaitingLetter {
     kind: stored.kind,
     body: stored.body,
     dueAt: stored.due_at,
+    queuedAt: stored.queued_at,
     tries: stored.tries,
     ...(stored.ledger !== null ? { ledger: stored.ledger } : {}),
     ...(stored.attachment !== null ? { attachment: stored.attachment } : {}),

@@ -26,6 +26,7 @@ function setUp(
   for (const chat of ['telegram:1', 'telegram:2', 'telegram:-1']) pointChat(database, chat, 1);
   const outbox = new Outbox(database);
   const clock = new SetClock(1_000);
+  const given: string[] = [];
   const delivery = new Delivery({
     channel: 'telegram',
     database,
@@ -36,6 +37,7 @@ function setUp(
     isGroup: (chat) => chat.includes('-'),
     send,
     recheck,
+    givenUp: ({ key }) => given.push(key),
   });
   running.push(delivery);
   const queue = (key: string, more: Partial<Letter> = {}) =>
@@ -44,7 +46,7 @@ function setUp(
     database
       .all<{ key: string; outcome: string | null }>('SELECT key, outcome FROM outbox ORDER BY seq')
       .map(({ key, outcome }) => `${key} ${outcome ?? 'waits'}`);
-  return { database, outbox, clock, delivery, queue, outcomes };
+  return { database, outbox, clock, delivery, queue, outcomes, given };
 }
 
 const arrives = (message = '1'): Promise<Sent> => Promise.resolve({ outcome: 'arrived', message });
@@ -173,4 +175,24 @@ describe('delivery', () => {
     await delivery.stop();
     expect(outcomes()).toEqual(['a waits']);
   });
+
+  it.each([
+    ['often and for long', 19, 3 * 86_400_000, 'odd given up: 500', ['odd']],
+    ['for long, but not often', 18, 3 * 86_400_000, 'odd waits', []],
+    ['often, but not for long', 19, 86_400_000, 'odd waits', []],
+  ])(
+    'gives up, and tells of, only what failed often and for long: %s',
+    async (_, triesBefore, waitedMs, outcome, told) => {
+      const { database, delivery, queue, outcomes, given, clock } = setUp(({ key }) =>
+        key === 'odd' ? Promise.resolve({ outcome: 'failed', why: '500' }) : arrives(),
+      );
+      queue('odd');
+      database.run('UPDATE outbox SET tries = ?', triesBefore);
+      clock.set(1_000 + waitedMs);
+      delivery.start();
+      await sleep(50);
+      expect(outcomes()).toEqual([outcome]);
+      expect(given).toEqual(told);
+    },
+  );
 });
