@@ -43,7 +43,13 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
     return undefined;
   if (counted && !stative && !seen) return undefined;
   const [opening] = pieces;
-  if (counted && opening?.is === 'word' && opening.verb?.form === 'past') return undefined;
+  if (
+    opening?.is === 'word' &&
+    opening.verb?.form === 'past' &&
+    (counted ||
+      !/^(?:find|see|notice|spot|look|get|go|have|be|seem|note|start|show|smell)$/.test(opening.verb.lemma))
+  )
+    return undefined;
   if (!seen && !(stative && others >= 2 && !counted && !personal) && !(behindLabel && !counted))
     return undefined;
   if (personal && !stative && !OBSERVED_ALONE.test(line)) return undefined;
