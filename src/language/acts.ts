@@ -204,7 +204,20 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
         kind === 'check' &&
         /^(?:checked|looked|had a look|tugged)/.test(rule.name) &&
         told.quantity?.whole !== undefined;
-      const found: Draft = looked ? withoutQuantity(told) : told;
+      // "Lost all those not rooted": how many that is, nobody has said.
+      const unrooted =
+        told.quantity?.whole === 'all' &&
+        pieces
+          .slice(clause.from, clause.to)
+          .some(
+            (_, n) =>
+              wordAt(pieces, clause.from + n) === 'not' && wordAt(pieces, clause.from + n + 1) === 'rooted',
+          );
+      const found: Draft = looked
+        ? withoutQuantity(told)
+        : unrooted
+          ? { ...told, quantity: { vague: true } }
+          : told;
       const counted =
         kind === 'check' &&
         lookedAt !== undefined &&

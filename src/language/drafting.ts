@@ -35,7 +35,7 @@ type Loose = { -readonly [Slot in keyof Draft]: Draft[Slot] };
 
 const PRONOUN = /^(?:them|em|those|they|these|it|they're|they've|that|both)$/;
 const AFTER_COUNT =
-  /^(?:of|the|my|those|these|more|cuttings|cutting|basal|little|new|good|nice|big|small|extra|healthy|strong|plants|plant|plugs|pots|out|our|fresh|rooted|young|from|remaining|different|tiny|baby|poor|lovely|other|for)$/;
+  /^(?:of|the|my|those|these|more|cuttings|cutting|basal|little|new|good|nice|big|small|extra|healthy|strong|plants|plant|plugs|pots|out|our|fresh|rooted|young|from|off|remaining|different|tiny|baby|poor|lovely|other|for)$/;
 
 /** What the pieces [from, to) of a clause say, group by group. */
 export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Draft[] {

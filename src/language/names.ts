@@ -1,7 +1,7 @@
 /** Known variety names and batch labels, found first so that the numbers, months and verbs inside them stay names. */
 import { isKnown, pluralsOf } from './lexicon.js';
 import type { NoteContext } from './note.js';
-import { soundKey, soundsLike } from './sounds.js';
+import { soundFamily, soundKey, soundsLike } from './sounds.js';
 import { distance } from './spelling.js';
 import type { Token } from './tokens.js';
 
@@ -42,14 +42,53 @@ function namesOf(context: NoteContext): readonly Name[] {
   return [...seen.values()];
 }
 
+/** Names by how their first word begins and how it sounds. */
+interface NameIndex {
+  readonly byLetter: ReadonlyMap<string, readonly Name[]>;
+  readonly bySound: ReadonlyMap<string, readonly Name[]>;
+  readonly byFamily: ReadonlyMap<number | undefined, readonly Name[]>;
+}
+
+function indexOf(names: readonly Name[]): NameIndex {
+  const grouped = <Key>(keyOf: (name: Name) => Key): ReadonlyMap<Key, readonly Name[]> => {
+    const groups = new Map<Key, Name[]>();
+    for (const name of names) {
+      const key = keyOf(name);
+      const group = groups.get(key);
+      if (group) group.push(name);
+      else groups.set(key, [name]);
+    }
+    return groups;
+  };
+  return {
+    byLetter: grouped(({ words }) => (words[0] ?? '').charAt(0)),
+    bySound: grouped(({ words }) => soundKey(words[0] ?? '')),
+    byFamily: grouped(({ words }) => soundFamily(words[0] ?? '')),
+  };
+}
+
+/** The names that may begin at a token: a slip leaves the first letter standing, or the sound of the first word. */
+function candidatesAt(token: Token, { byLetter, bySound, byFamily }: NameIndex): ReadonlySet<Name> {
+  const written = plain(token.raw.replace(/'s$/i, ''));
+  const numeral = NUMERALS[written];
+  const family = soundFamily(written);
+  return new Set([
+    ...(byLetter.get(written.charAt(0)) ?? []),
+    ...(numeral === undefined ? [] : (byLetter.get(numeral.charAt(0)) ?? [])),
+    ...(bySound.get(soundKey(written)) ?? []),
+    ...(family === undefined ? [] : (byFamily.get(family) ?? [])),
+  ]);
+}
+
 /** Names and labels in the order of the text, none overlapping; longer and more exact finds win. */
 export function findNames(tokens: readonly Token[], context: NoteContext): readonly FoundName[] {
   const finds: FoundName[] = [...findLabels(tokens, context)];
   const names = namesOf(context);
   finds.push(...findInitials(tokens, names));
-  for (let at = 0; at < tokens.length; at++) {
-    if (tokens[at]?.is === 'mark' || tokens[at]?.is === 'line') continue;
-    for (const name of names) {
+  const index = indexOf(names);
+  for (const [at, token] of tokens.entries()) {
+    if (token.is === 'mark' || token.is === 'line') continue;
+    for (const name of candidatesAt(token, index)) {
       const find = nameAt(tokens, at, name);
       if (find) finds.push(find);
     }

@@ -110,12 +110,33 @@ function nameLength(
   if (length === 0) return 0;
   const position = inPlantPosition(before);
   const besideCrop = isCrop(pieces[at + length]);
+  // "Stuck 24 coleus cuttings, Marble Finch".
+  const apart =
+    before.at(-1)?.is === 'break' &&
+    capital === length &&
+    length > 1 &&
+    (pieces[at + length] === undefined || pieces[at + length]?.is === 'break') &&
+    (isCrop(before.at(-2)) ||
+      (/^(?:cuttings|plugs|plants|tips)$/.test(wordAt(before, before.length - 2)) && isCrop(before.at(-3))));
+  if (apart) return length;
   const behindCrop = isCrop(before.at(-1));
   // "Auntie Joan's pelargonium": whose, not which.
   if (besideCrop && /'s$/.test(wordAt(pieces, at + length - 1))) return 0;
   if (besideCrop && (capital > 0 || (unknown > 0 && position))) return length;
   if (behindCrop && capital === length) return length;
   if (behindCrop && unknown > 0 && length >= 2 && inPlantPosition(before.slice(0, -1))) return length;
+  // "Ember Fox 10 of 12 have rooted": two capitals that open a sentence, and a number.
+  const opens = pieces[at]?.from === 0 || isSentenceStart(tokens, pieces[at]?.from ?? 0);
+  const first = tokens[pieces[at]?.from ?? 0];
+  if (
+    opens &&
+    !SHOUTED.get(tokens) &&
+    length > 1 &&
+    first?.capital &&
+    capital === length - 1 &&
+    pieces[at + length]?.is === 'count'
+  )
+    return length;
   if (!position) return 0;
   if (pieces[at + length]?.is === 'plant' && !besideCrop) return 0;
   if (capital > 0 && capital + unknown === length) return length;

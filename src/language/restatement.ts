@@ -100,6 +100,9 @@ function subjectAt(pieces: readonly Piece[], from: number): Subject | undefined 
   if (plant && /^(?:place|count|number|date|day|size|pots|total|entry|strike|note)$/.test(wordAt(pieces, at)))
     at++;
   if (/^(?:that|which)$/.test(wordAt(pieces, at))) at++;
+  // "The ones struck on 20 September".
+  const done = pieces[at];
+  if (done?.is === 'word' && done.verb?.form === 'past' && TAKEN.test(done.verb.lemma)) at++;
   // "… I took on 5 March", "… from Sunday": which entry is meant.
   let when: When | undefined;
   if (/^(?:i|we)$/.test(wordAt(pieces, at))) {

@@ -15,6 +15,11 @@ const FAMILIES: readonly (readonly string[])[] = [
 const familyOf = new Map<string, number>();
 FAMILIES.forEach((family, n) => family.forEach((word) => familyOf.set(word, n)));
 
+/** The words that are confused with this one, as a key; undefined for words of no such family. */
+export function soundFamily(word: string): number | undefined {
+  return familyOf.get(word);
+}
+
 /** Whether two different lower-case words are heard alike. */
 export function soundsLike(heard: string, meant: string): boolean {
   const family = familyOf.get(heard);

@@ -58,7 +58,7 @@ describe('a rule', () => {
 
   it('names verbs that the word list has, and ends its options where their words end', () => {
     const parts = rules.flatMap(({ head }) => head.split(' '));
-    const verbs = parts.flatMap((part) => [...part.matchAll(/([a-z]+)~/g)].map(([, lemma = '']) => lemma));
+    const verbs = parts.flatMap((part) => [...part.matchAll(/\b([a-z]+)~/g)].map(([, lemma = '']) => lemma));
     expect([...new Set(verbs)].filter((lemma) => verbSense(lemma) === undefined)).toEqual([]);
     expect(parts.filter((part) => part.slice(0, -1).includes('?'))).toEqual([]);
   });

@@ -51,6 +51,15 @@ const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: number): 
 /** "… the eight that had rooted" behind another act. */
 const tellsWhichOnes = (pieces: readonly Piece[], from: number): boolean => {
   let at = from - 1;
+  // "Lost all those not rooted".
+  if (wordAt(pieces, at) === 'not' && /^(?:those|them|ones|all|that|any)$/.test(wordAt(pieces, at - 1)))
+    return pieces
+      .slice(0, at)
+      .some(
+        (piece) =>
+          piece.is === 'word' &&
+          /^(?:lose|bin|chuck|throw|compost|give|sell|move)$/.test(piece.verb?.lemma ?? ''),
+      );
   while (/^(?:had|have|has|already|all)$/.test(wordAt(pieces, at))) at--;
   return (
     /^(?:that|which|who)$/.test(wordAt(pieces, at)) &&
