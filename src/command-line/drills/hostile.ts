@@ -262,6 +262,7 @@ class Siege {
     this.expectations.expect(
       corner.chat,
       this.numberOf(message),
+      this.bot.clock.now(),
       (entry) =>
         entry.kind === 'strike' && entry.count === count && entry.variety === name && entry.pots === 1,
     );

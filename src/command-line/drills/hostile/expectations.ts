@@ -13,7 +13,8 @@ type Allows = (entry: Entry) => boolean;
 
 export class Expectations {
   private readonly allowed = new Map<string, Allows>();
-  private readonly honest = new Set<string>();
+  /** Good notes by their key, and when each was said. */
+  private readonly honest = new Map<string, { readonly at: number; readonly isIt: Allows }>();
   private readonly told = new Map<string, { readonly texts: string[]; readonly counts: Set<number> }>();
 
   /** `shown` finds a message, so that what failed can be seen. */
@@ -37,9 +38,9 @@ export class Expectations {
   }
 
   /** A good note: one entry, and that one. */
-  expect(chat: number, message: number, isIt: Allows): void {
+  expect(chat: number, message: number, at: number, isIt: Allows): void {
     this.allow(chat, message, isIt);
-    this.honest.add(`telegram:${chat} ${message}`);
+    this.honest.set(`telegram:${chat} ${message}`, { at, isIt });
   }
 
   /** Throws `DrillFailed` at the first entry that nobody said, or that somebody said and is not there; else how many came of what. */
@@ -47,6 +48,7 @@ export class Expectations {
     const fault = integrityFault(database);
     mustHold(fault === null, () => `the ledger is damaged: ${fault}`);
     const seen = new Map<string, number>();
+    const answers: JournalLine[] = [];
     for (const { id } of allLedgers(database)) {
       const journal = readJournal(database, id);
       const { conflicts } = fold(journal);
@@ -55,6 +57,7 @@ export class Expectations {
         const { what, source } = line;
         const key = `${source?.chat} ${source?.message}`;
         seen.set(key, (seen.get(key) ?? 0) + 1);
+        if (!this.honest.has(key)) answers.push(line);
         const allows = this.allowed.get(key);
         mustHold(
           allows !== undefined &&
@@ -65,10 +68,23 @@ export class Expectations {
         );
       }
     }
-    const missing = [...this.honest].filter((key) => seen.get(key) !== 1);
-    mustHold(missing.length === 0, () => `good notes not logged once: ${missing.slice(0, 5).join(', ')}`);
-    const lines = [...seen.values()].reduce((sum, count) => sum + count, 0);
-    return { honest: this.honest.size, other: lines - this.honest.size };
+    // A good note may be the answer to what an earlier one left open: then it stands under that one's message.
+    const missing = [...this.honest].filter(([key, { at, isIt }]) => {
+      const answering = answers.filter(
+        ({ what, source, postedAt }) =>
+          postedAt === at && key.startsWith(`${source?.chat} `) && isIt(what as Entry),
+      );
+      return (seen.get(key) ?? 0) + answering.length !== 1;
+    });
+    mustHold(
+      missing.length === 0,
+      () =>
+        `good notes not logged once: ${missing
+          .slice(0, 3)
+          .map(([key]) => this.shown(key))
+          .join(', ')}`,
+    );
+    return { honest: this.honest.size, other: answers.length };
   }
 
   private meanwhile({ source, postedAt }: JournalLine): string {
