@@ -72,6 +72,7 @@ export function restoreHeard(
     const text = word(at);
     if (text === 'routed') put(at, 'rooted');
     else if (text === 'dyed') put(at, 'died');
+    else if (/^(?:to|too)$/.test(text) && word(at + 1) === 'dozen') put(at, 'two');
     else if (
       text === 'punched' &&
       /^(?:out|back|the)$/.test(word(at + 1)) &&

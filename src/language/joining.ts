@@ -18,6 +18,7 @@ export function joinProposals(proposals: readonly Proposal[]): readonly Proposal
         joinStrike(last, proposal) ??
         joinReceipt(last, proposal) ??
         joinMove(last, proposal) ??
+        joinCare(last, proposal) ??
         joinTwiceTold(last, proposal) ??
         joinHardening(last, proposal));
     if (one) joined[joined.length - 1] = one;
@@ -158,6 +159,15 @@ function joinReceipt(before: Proposal, next: Proposal): Proposal | undefined {
         : { potSize: next.draft.size }),
     },
   };
+}
+
+/** "Opened the lid of the propagator to let some air in": one care told twice. */
+function joinCare(before: Proposal, next: Proposal): Proposal | undefined {
+  if (before.kind !== 'tend' || next.kind !== 'tend' || before.slots['care'] !== next.slots['care'])
+    return undefined;
+  return next.draft.plant === undefined && next.slots['place'] === undefined && next.carried !== undefined
+    ? before
+    : undefined;
 }
 
 /** "Came out of the propagator and is in the lean-to now": where from and where to, told apart. */

@@ -42,7 +42,12 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
       );
   }
   // "Prop 21": a place, a number, and nothing else.
-  const [first, second, third] = pieces.filter(({ is }) => is !== 'break' && is !== 'when');
+  const [first, second, third] = pieces.filter(
+    (piece) =>
+      piece.is !== 'break' &&
+      piece.is !== 'when' &&
+      !(piece.is === 'word' && /^(?:am|pm|this|now)$/.test(piece.text)),
+  );
   if (
     first?.is === 'place' &&
     first.prep === undefined &&

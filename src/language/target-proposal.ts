@@ -30,5 +30,14 @@ export function proposeTarget(
     ({ plant, quantity }) => plant !== undefined && (quantity !== undefined || plantsIn(pieces).length === 1),
   );
   if (drafts.length === 0) return undefined;
-  return drafts.map((draft) => ({ kind: 'target', rule: rule.name, slots: {}, draft, future: true }));
+  // "For the summer fair on 11 July": the day is the one that a preposition of a deadline brings.
+  const by = pieces.findLast((piece) => piece.is === 'when' && /^(?:by|before|on)\b/i.test(piece.when.words));
+  const deadline = drafts.length === 1 && by?.is === 'when' ? { when: by.when } : {};
+  return drafts.map((draft) => ({
+    kind: 'target',
+    rule: rule.name,
+    slots: {},
+    draft: { ...draft, ...deadline },
+    future: true,
+  }));
 }

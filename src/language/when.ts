@@ -53,7 +53,11 @@ export function findWhens(
     while (to < tokens.length && (starts[to] ?? 0) < find.end) to++;
     if (from < 0 || to <= from) continue;
     if (/^half a? ?doz/.test(find.text.toLowerCase())) continue;
-    if (isCounted(tokens, from, to, isName) || (!find.certain && !plausible(tokens, from, to))) continue;
+    const isEvent =
+      /\b(?:christmas|easter|halloween|summer|winter|spring|autumn)$/i.test(find.text) &&
+      /^(?:market|markets|fair|party|bazaar|show|sale|stall|fete|festival)$/.test(tokens[to]?.text ?? '');
+    if (isEvent || isCounted(tokens, from, to, isName) || (!find.certain && !plausible(tokens, from, to)))
+      continue;
     const past = done(dayOf(find.past), moment.today, find.text);
     const future = dayOf(find.future);
     finds.push({
@@ -128,6 +132,8 @@ function plausible(tokens: readonly Token[], from: number, to: number): boolean 
       !/^(?:party|fair|show|sale|fete|garden|house|festival|term|bedding|tyres)$/.test(next) &&
       (words.length > 1 || /^(?:in|by|for|since|last|next|this|early|late|back|until|before)$/.test(before))
     );
+  if (/\b(?:christmas|easter|halloween)$/.test(phrase))
+    return !/^(?:market|markets|fair|party|do|bazaar|show|sale|stall|cactus)$/.test(next);
   if (/^\d+(?:st|nd|rd|th)$/.test(phrase))
     return !/^(?:flower|flowers|cutting|cuttings|batch|tray|time|year|lot|one|attempt|go|bud|leaf|leaves|pot|place|week|floor|shelf)$/.test(
       next,

@@ -20,7 +20,7 @@ const standing = (pieces: readonly Piece[], from: number, to: number): boolean =
     .some(
       (piece) =>
         (piece.is === 'word' && /^(?:bin|bed|border|ground|heap)$/.test(piece.text)) ||
-        (piece.is === 'place' && /\b(?:bed|border|ground)$/.test(piece.place)),
+        (piece.is === 'place' && /(?<!standing )\b(?:bed|border|ground)$/.test(piece.place)),
     );
 
 export const moveRules: readonly Rule[] = [

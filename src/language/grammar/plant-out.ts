@@ -8,7 +8,12 @@ const garden = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   followsWord(pieces, to, GARDEN) ||
   pieces
     .slice(to, to + 5)
-    .some((piece) => piece.is === 'place' && piece.place.split(' ').some((word) => GARDEN.test(word)));
+    .some(
+      (piece) =>
+        piece.is === 'place' &&
+        !piece.place.startsWith('standing') &&
+        piece.place.split(' ').some((word) => GARDEN.test(word)),
+    );
 
 /** "In the ground", as a word or as a place. */
 const groundAt = (pieces: readonly Piece[], at: number): boolean => {

@@ -52,7 +52,9 @@ export function wantsAnAct(pieces: readonly Piece[]): boolean {
     )
       continue;
     const next = wordAt(pieces, at + 2);
-    if (/^(?:have|get|end|see|raise|grow|make|produce|reach|finish|be|own|hit|come|total)$/.test(next))
+    if (
+      /^(?:have|get|want|need|end|see|raise|grow|make|produce|reach|finish|be|own|hit|come|total)$/.test(next)
+    )
       return false;
     return true;
   }

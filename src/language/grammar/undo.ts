@@ -48,11 +48,12 @@ function undoWithReason(line: string): UndoRule | undefined {
     }
     return false;
   };
-  for (let to = words.length - 1; to > 0; to--) {
-    const first = words.slice(0, to).join(' ');
-    const rule = undoRules.find(({ pattern }) => pattern.test(first));
-    if (rule && isRun(to)) return rule;
-  }
+  if (!isRun(0)) return undefined;
+  for (let from = 0; from < words.length; from++)
+    for (let to = words.length; to > from; to--) {
+      const rule = undoRules.find(({ pattern }) => pattern.test(words.slice(from, to).join(' ')));
+      if (rule) return rule;
+    }
   return undefined;
 }
 
@@ -65,4 +66,4 @@ export function isUndo(line: string): UndoRule | undefined {
 
 /** Reasons given beside an undo. */
 export const WHY =
-  /^(?:whoops|oops|oh no|oh|no|wait|sorry|damn|argh|no wait|hang on|hold on|wrong \w+(?: (?:entirely|altogether|sorry))?|i (?:was|am|must have been) (?:looking at|on|in|thinking of) the wrong \w+(?: lol)?|i misread (?:the|it|my)(?: \w+)?|would you|wrong(?: (?:one|plant|pot|batch|button|entry|person|chat|window|way|place|thing))?|my mistake|mistake|that was wrong|i (?:didn't|did not) mean (?:that|it|to)|i got (?:it|that|mixed up|muddled|confused)(?: wrong)?|got (?:it|that) wrong|wrong(?:ly)? entered|i made a mistake|that's not right|not right|please|pls|thanks|thank you|ta|would you|will you|actually no|actually|no actually|(?:it|that|this|the last (?:one|entry|note)|that last (?:one|entry|note|bit)|last one|last entry) (?:was|is) (?:wrong|a mistake|an error|not right|rubbish|nonsense|incorrect)|it was in error|in error|it never happened|that never happened|that isn't right|i misspoke|typo)$/;
+  /^(?:whoops|oops|oh no|oh|no|wait|sorry|damn|argh|no wait|hang on|hold on|wrong \w+(?: (?:entirely|altogether|sorry))?|i (?:was|am|must have been) (?:looking at|on|in|thinking of) the wrong \w+(?: lol)?|i misread (?:the|it|my)(?: \w+)?|would you|wrong(?: (?:one|plant|pot|batch|button|entry|person|chat|window|way|place|thing))?|my mistake|mistake|that was wrong|i (?:didn't|did not) mean (?:that|it|to)|i got (?:it|that|mixed up|muddled|confused)(?: wrong)?|got (?:it|that) wrong|wrong(?:ly)? entered|i made a mistake|that's not right|not right|please|pls|thanks|thank you|ta|would you|will you|actually no|actually|no actually|that's wrong|thats wrong|(?:it|that|this|the last (?:one|entry|note)|that last (?:one|entry|note|bit)|last one|last entry) (?:was|is) (?:wrong|a mistake|an error|not right|rubbish|nonsense|incorrect)|it was in error|in error|it never happened|that never happened|that isn't right|i misspoke|typo)$/;
