@@ -70,7 +70,7 @@ function indexOf(names: readonly Name[]): NameIndex {
 /** The names that may begin at a token: a slip leaves the first letter standing, or the sound of the first word. */
 function candidatesAt(token: Token, { byLetter, bySound, byFamily }: NameIndex): ReadonlySet<Name> {
   const written = plain(token.raw.replace(/'s$/i, ''));
-  const numeral = NUMERALS[written];
+  const numeral = NUMERALS.get(written);
   const family = soundFamily(written);
   return new Set([
     ...(byLetter.get(written.charAt(0)) ?? []),
@@ -171,9 +171,11 @@ function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[
   });
 }
 
-const NUMERALS: Readonly<Record<string, string>> = {
-  1: 'one', 2: 'two', 3: 'three', 4: 'four', 5: 'five', 6: 'six', 7: 'seven', 8: 'eight', 9: 'nine', 10: 'ten', 12: 'twelve',
-}; // prettier-ignore
+const NUMERALS: ReadonlyMap<string, string> = new Map(
+  'one two three four five six seven eight nine ten eleven twelve'
+    .split(' ')
+    .map((word, n) => [String(n + 1), word]),
+);
 
 function nameAt(tokens: readonly Token[], at: number, name: Name): FoundName | undefined {
   return inWords(tokens, at, name) ?? runTogether(tokens, at, name);
@@ -192,7 +194,7 @@ function inWords(tokens: readonly Token[], at: number, name: Name): FoundName | 
     const written = plain(token.raw.replace(/'s$/i, ''));
     const whole = plain(token.raw);
     const lastWord = n === name.words.length - 1;
-    if (whole === word || written === word || NUMERALS[whole] === word) exact++;
+    if (whole === word || written === word || NUMERALS.get(whole) === word) exact++;
     // "T Whistler": the first word by its letter.
     else if (
       n === 0 &&

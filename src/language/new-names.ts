@@ -130,6 +130,7 @@ function nameLength(
   const first = tokens[pieces[at]?.from ?? 0];
   if (
     opens &&
+    verbOf(pieces[at]) === undefined &&
     !SHOUTED.get(tokens) &&
     length > 1 &&
     first?.capital &&
@@ -177,6 +178,8 @@ function nameHoldingCrop(
   const isBeforeCrop = isCrop(pieces[to - 1]) && held > 1;
   return words > 0 && isBeforeCrop ? to - 1 - at : 0;
 }
+
+const verbOf = (piece: Piece | undefined) => (piece?.is === 'word' ? piece.verb : undefined);
 
 function isSentenceStart(tokens: readonly Token[], at: number): boolean {
   const before = tokens[at - 1];
