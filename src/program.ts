@@ -13,7 +13,7 @@ import type { Speaker } from './conversation/bookkeeping.js';
 import type { Errand } from './conversation/world.js';
 import { ledgerIn } from './exchange/bringing-in.js';
 import { stationMinima } from './exchange/station-minima.js';
-import { chatById, chatsOfLedger } from './ledger/chats.js';
+import { chatById, chatsOfLedger, openChats } from './ledger/chats.js';
 import type { Database } from './ledger/database.js';
 import { atTheMachine, firstLedger } from './ledger/ledgers.js';
 import { type Log, traced } from './log.js';
@@ -79,6 +79,7 @@ export class Program {
       atomically: (work) => this.atomically(work),
       takeTurn: (incoming) => this.takeTurn(incoming),
       pieces: (said) => (this.serves(said.chat) ? (this.channel?.pieces(said) ?? []) : []),
+      chats: () => openChats(database),
       threadOf: (chat) => chatById(database, chat)?.thread,
       committed: () => this.afterCommit(),
     });

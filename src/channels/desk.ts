@@ -1,7 +1,11 @@
 /** Where channels, conversation and post meet: one turn, its replies and its settling are one transaction. */
 import type { Incoming, Outgoing } from '../conversation/turn.js';
 import type { Letter, Outbox, PostKind } from '../post/outbox.js';
+import { jitterMs } from '../post/jitter.js';
 import { keyWithinChat, letterOf } from './letter.js';
+
+/** Replies go at once, whatever the clock says. */
+const AT_ONCE = 0;
 
 export interface DeskPorts {
   readonly outbox: Outbox;
@@ -11,6 +15,8 @@ export interface DeskPorts {
   readonly takeTurn: (incoming: Incoming) => void;
   /** Messages as the chat's channel can carry them, each under a key of its own; none where this program does not serve it. */
   readonly pieces: (outgoing: Outgoing) => readonly Outgoing[];
+  /** How many chats are served. */
+  readonly chats: () => number;
   /** The topic in which a chat was last written to. */
   readonly threadOf: (chat: string) => number | undefined;
   /** What was queued is committed. */
@@ -45,8 +51,13 @@ export class Desk {
   queue(said: Outgoing, ledger?: number): void {
     const kind: PostKind = said.unasked ? 'notice' : 'reply';
     const thread = this.inTopic?.chat === said.chat ? this.inTopic.thread : this.ports.threadOf(said.chat);
+    const dueAt = kind === 'notice' ? this.ports.now() + jitterMs(said.chat, this.ports.chats()) : AT_ONCE;
     for (const piece of this.ports.pieces(said)) {
-      const letter = letterOf({ ...piece, ...(thread !== undefined ? { thread } : {}) }, kind, ledger);
+      const letter = letterOf(
+        { ...piece, ...(thread !== undefined ? { thread } : {}) },
+        { kind, dueAt },
+        ledger,
+      );
       if (!this.ports.outbox.queue(letter, this.ports.now()) && kind === 'reply') this.queueAnyway(letter);
     }
   }

@@ -1,7 +1,7 @@
 /** A message on its way through the outbox: what is said as JSON, and back. */
 import { createHash } from 'node:crypto';
 import type { Outgoing } from '../conversation/turn.js';
-import type { Letter, PostKind, WaitingLetter } from '../post/outbox.js';
+import type { Letter, WaitingLetter } from '../post/outbox.js';
 
 /** What a letter's body holds beside its chat and key. */
 type Body = Pick<Outgoing, 'text' | 'buttons' | 'replyTo' | 'prompts'> & {
@@ -15,7 +15,11 @@ export interface Saying extends Outgoing {
   readonly thread?: number;
 }
 
-export function letterOf(said: Saying, kind: PostKind, ledger?: number): Letter {
+export function letterOf(
+  said: Saying,
+  { kind, dueAt }: Pick<Letter, 'kind' | 'dueAt'>,
+  ledger?: number,
+): Letter {
   const { text, buttons, replyTo, prompts, file, thread } = said;
   const body: Body = {
     text,
@@ -33,8 +37,7 @@ export function letterOf(said: Saying, kind: PostKind, ledger?: number): Letter 
     chat: said.chat,
     kind,
     body: JSON.stringify(body),
-    // Replies go at once whatever the clock says; notices have their moment.
-    dueAt: 0,
+    dueAt,
     offers: buttons?.flat().map(({ data }) => ({ data: carried(data), means: data })) ?? [],
     ...(ledger !== undefined ? { ledger } : {}),
     ...(file ? { attachment: file.bytes } : {}),

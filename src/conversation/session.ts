@@ -19,6 +19,9 @@ interface Cached {
   readonly ledger: Ledger;
 }
 
+/** A folded ledger of a season is some hundred kilobytes. */
+const MOST_CACHED = 500;
+
 export class Session {
   private readonly cache = new Map<number, Cached>();
 
@@ -75,7 +78,7 @@ export class Session {
     if (news.length === 0) return known;
     const journal = [...known.journal, ...news];
     const cached = { journal, ledger: advance(known.ledger, news) ?? fold(journal).ledger };
-    this.cache.set(id, cached);
+    this.remember(id, cached);
     return cached;
   }
 
@@ -85,7 +88,15 @@ export class Session {
     this.books.saveSettings(id, world.settings);
     this.books.keepTalk(id, world.chat, world.talk, now);
     for (const each of outgoing) this.books.queue(id, each, now);
-    this.cache.set(id, { journal: world.journal, ledger: world.ledger });
+    this.remember(id, { journal: world.journal, ledger: world.ledger });
+  }
+
+  /** The ledgers used last; an older one is folded again when it is wanted. */
+  private remember(id: number, cached: Cached): void {
+    this.cache.delete(id);
+    this.cache.set(id, cached);
+    const [oldest] = this.cache.keys();
+    if (this.cache.size > MOST_CACHED && oldest !== undefined) this.cache.delete(oldest);
   }
 
   private switches(errand: Errand, incoming: Incoming, { world }: Turned, now: Instant): boolean {

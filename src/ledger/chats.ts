@@ -89,3 +89,10 @@ function asChat({ id, ledger, thread, closed_at }: Stored): Chat {
     ...(closed_at !== null ? { closedAt: closed_at } : {}),
   };
 }
+
+/** How many chats are open. */
+export function openChats(database: Database): number {
+  return (
+    database.get<{ open: number }>('SELECT count(*) AS open FROM chats WHERE closed_at IS NULL')?.open ?? 0
+  );
+}
