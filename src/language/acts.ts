@@ -202,8 +202,8 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       // "Checked everything": looked at, which says nothing of roots.
       const looked =
         kind === 'check' &&
-        /^(?:checked|looked|had a look|tugged)/.test(rule.name) &&
-        told.quantity?.whole !== undefined;
+        /^(?:checked|looked|had a look|tugged|gave)/.test(rule.name) &&
+        (told.quantity?.whole !== undefined || told.quantity?.weak === true);
       // "Lost all those not rooted": how many that is, nobody has said.
       const unrooted =
         told.quantity?.whole === 'all' &&

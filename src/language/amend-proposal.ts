@@ -80,6 +80,7 @@ export function proposeAmend(
     return undefined;
   if (
     /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
+    /\bmust be (?:a|an|the|some)\b/.test(line) ||
     /\b(?:reckons?|says|said i|told me|thinks)\b/.test(line)
   )
     return undefined;

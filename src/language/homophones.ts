@@ -72,6 +72,19 @@ export function restoreHeard(
     const text = word(at);
     if (text === 'routed') put(at, 'rooted');
     else if (text === 'dyed') put(at, 'died');
+    else if (
+      Object.hasOwn(NUMBER_FOR, text) &&
+      /^(?:pots|trays|pot|tray)$/.test(word(at + 1)) &&
+      word(at + 2) === 'of'
+    )
+      put(at, NUMBER_FOR[text] ?? text);
+    else if (
+      text === 'won' &&
+      (word(at + 1) === 'degree' ||
+        (/^(?:is|has|was)$/.test(word(at + 1)) &&
+          /^(?:dead|died|gone|rotted|rotten|dyed)$/.test(word(at + 2))))
+    )
+      put(at, 'one');
     else if (/^(?:to|too)$/.test(text) && word(at + 1) === 'dozen') put(at, 'two');
     else if (
       text === 'punched' &&

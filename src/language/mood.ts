@@ -43,7 +43,10 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
         start = at + 1;
   for (let at = start; at < hit.from; at++) {
     const text = wordAt(pieces, at);
-    if (text !== '') before.push(text);
+    // "No hormone" denies nothing but the hormone.
+    const bare =
+      text === 'no' && /^(?:hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(wordAt(pieces, at + 1));
+    if (text !== '' && !bare) before.push(text);
   }
   for (const at of hit.own)
     if (

@@ -177,8 +177,13 @@ function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
       pieces[at - 1]?.is === 'when' ||
       pieces[at - 1]?.is === 'break' ||
       /^(?:and|then|please|to|job|jobs|plan)$/.test(wordAt(pieces, at - 1));
+    const begun = pieces.some(
+      (each, n) =>
+        n > at && each.is === 'word' && /^(?:kicked|began|started|begun|finished)$/.test(each.text),
+    );
     if (
       open &&
+      !begun &&
       wordAt(pieces, at + 1) !== 'note' &&
       CHORES.test(piece.verb.lemma) &&
       (piece.verb.form === 'base' || piece.verb.form === 'ing')

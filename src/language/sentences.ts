@@ -41,7 +41,8 @@ export function sentencesOf(pieces: readonly Piece[], utterance: Utterance): rea
 
 const isAgain = (piece: Piece | undefined): boolean => piece?.is === 'break' && /^[?!]$/.test(piece.mark);
 
-const BEFORE = /^(?:right|ok|okay|so|oh|ah|hey|hi|hello|hiya|yeah|anyway|anyways|listen|omg)$/;
+const BEFORE =
+  /^(?:right|ok|okay|so|oh|ah|hey|hi|hello|hiya|yeah|anyway|anyways|listen|omg|arra|och|ach|nvm)$/;
 const BEHIND = /^(?:lol|lmao|haha|ha|omg|xx?|thanks|ta|cheers|mate|lads)$/;
 
 /** A sentence without the talk that leads into it and rounds it off ("right so …", "… lol"). */

@@ -83,8 +83,11 @@ export const dispatchRules: readonly Rule[] = [
     head: 'go~past|gone|off|away|out home? to|with',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 8, 'plant', 'count'),
-    unless: (p, _f, t) =>
+    unless: (p, f, t) =>
       follows(p, t, 'place') ||
+      p
+        .slice(Math.max(0, f - 4), f)
+        .some((piece) => piece.is === 'word' && /^(?:gave|given|give|sold|sent)$/.test(piece.text)) ||
       (/^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|nothing|black|ground|earth)$/.test(
         wordAt(p, t),
       ) &&

@@ -25,7 +25,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'help',
     unmarked: true,
     pattern:
-      /^(?:help(?: me| please| pls)?|(?:what|which) (?:can|could) (?:you|this|it|i) (?:do|say|ask|tell you|log|write|type)\b.*|what (?:do|can|should|must) i (?:even )?(?:say|type|write|send|tell you)\b.*|how (?:do|does|can|should|must) (?:i|this|it|you|we) (?:use|work|log|record|undo|change|correct|delete|enter|add|make an entry|start|write|tell|note|fix|set|say|get started|do this)\b.*|commands|instructions|what are the commands|what commands.*|how's this work|i need help|i don't know how (?:this|it) works.*|how to use.*|what i (?:must|should|have|need|can)\b.*\b(?:write|say|type|send|do)\b.*|what (?:all|else) can (?:you|i) (?:do|say)\b.*|what (?:sort|sorts|kind|kinds) of things? (?:can|could|do) (?:you|i)\b.*|what are you for|show help|menu|what does this do|what do you do)$/,
+      /^(?:help(?: me| please| pls)?|(?:what|which) (?:can|could) (?:you|u|this|it|i) (?:even )?(?:do|say|ask|tell you|log|write|type)\b.*|what (?:do|can|should|must) i (?:even )?(?:say|type|write|send|tell you)\b.*|how (?:do|does|can|should|must) (?:i|this|it|you|we) (?:use|work|log|record|undo|change|correct|delete|enter|add|make an entry|start|write|tell|note|fix|set|say|get started|do this)\b.*|commands|instructions|what are the commands|what commands.*|how's this work|i need help|i don't know how (?:this|it) works.*|how to use.*|what i (?:must|should|have|need|can)\b.*\b(?:write|say|type|send|do)\b.*|what (?:all|else) can (?:you|i) (?:do|say)\b.*|what (?:sort|sorts|kind|kinds) of things? (?:can|could|do) (?:you|i)\b.*|what are you for|show help|menu|what does this do|what do you do)$/,
   },
   {
     name: 'last frost',

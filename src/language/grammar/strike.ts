@@ -302,6 +302,19 @@ export const strikeRules: readonly Rule[] = [
         ),
   },
   {
+    name: '<count> <plant>, taken on <day>',
+    kind: 'strike',
+    head: 'taken|struck',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p[f - 1]?.is === 'break' &&
+      (p[t]?.is === 'when' || p[t] === undefined) &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(0, f).some(({ is }) => is === 'count') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
+    phrasings: ['five Salt Harrier basals in perlite, no hormone, taken on Monday'],
+  },
+  {
     name: 'whacked in <count> <plant>',
     kind: 'strike',
     head: 'whack~past|bang~past|bung~past|pop~past|stick~past|shove~past|sling~past|chuck~past|put~ in',
@@ -353,6 +366,7 @@ export const strikeRules: readonly Rule[] = [
     shape: 'subject',
     when: (p, f, t) =>
       p.some(({ is }) => is === 'count') &&
+      !p.slice(0, t).some((piece) => piece.is === 'word' && /^(?:and|then|took|take)$/.test(piece.text)) &&
       (p.slice(0, t).some(({ is }) => is === 'plant') || closeBehind(p, f, 'plant')) &&
       !p
         .slice(0, t)

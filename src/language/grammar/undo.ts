@@ -6,7 +6,7 @@ export interface UndoRule {
 }
 
 const OPEN = leading(
-  "please|kindly|nah|nope|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|nope|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls",
+  "please|kindly|nvm|nah|nope|arra|ach|och|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|nope|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls",
 );
 const THAT =
   '(?:that(?: one| last one| last entry| last bit| note| entry| last note| last)?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update))?(?: (?:i|you) (?:said|sent|wrote|logged|made|put|entered))?|what i (?:just )?(?:said|wrote|sent|logged|put|told you)|(?:the|my) entry|last one)';
@@ -25,7 +25,7 @@ export const undoRules: readonly UndoRule[] = [
   {
     name: 'take that back',
     pattern: new RegExp(
-      `^${OPEN}(?:take|put|rub|cross|strike)(?: (?:back|out|off) ${THAT}| ${THAT} (?:back|out|off))(?: please| again| thanks)*$`,
+      `^${OPEN}(?:take|put|rub|cross|strike)(?: (?:back|out|off) ${THAT}| ${THAT} (?:back out|back|out|off))(?: will you| would you)?(?: please| again| thanks)*$`,
     ),
   },
   { name: 'never mind that', pattern: new RegExp(`^${OPEN}(?:never mind|nevermind) ${THAT}$`) },
