@@ -38,7 +38,7 @@ export const pictureWords = {
     `${count} struck on ${shortDay(day)}; shaded: when roots are expected`,
   dayNumber: (days: number) => (days === 0 ? 'struck' : `day ${days}`),
   review: (year: number) => `What rooted in ${year}`,
-  reviewKey: 'dot: share that rooted; bar: where the true rate lies, 4 times in 5',
+  reviewKey: 'dot: the rate to expect; bar: where it lies, 4 times in 5',
   reviewRow: (name: string, rooted: number, struck: number, batches: number) =>
     `${name}: ${rooted} of ${struck}, ${batches === 1 ? '1 batch' : `${batches} batches`}`,
   nothingToReview: 'No batch of that year has been checked for roots yet.',
@@ -50,7 +50,7 @@ export const pictureWords = {
 export function chanceWords(chance: number): string {
   if (chance >= 0.95) return 'as good as sure';
   if (chance >= 0.8) return `likely (${percent(chance)})`;
-  if (chance >= 0.5) return `in the balance (${percent(chance)})`;
+  if (chance >= 0.35) return `in the balance (${percent(chance)})`;
   if (chance >= 0.05) return `unlikely (${percent(chance)})`;
   return 'out of reach as things stand';
 }
