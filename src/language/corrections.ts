@@ -13,6 +13,13 @@ const CORE: readonly (readonly string[])[] = [
   ['apologies'],
   ['make', 'that'], ['make', 'it'], ['wait', 'make', 'it'], ['wait', 'make', 'that'], ['no', 'make', 'it'], ['strike', 'that'], ['what', 'am', 'i', 'saying'], ['scrub', 'that'], ['i', 'beg', 'your', 'pardon'], ['beg', 'your', 'pardon'], ['beg', 'pardon'], ['nah'], ['sorry', 'i', 'mean'], ['sorry', 'i', 'meant'], ['oh', 'wait'], ['i', 'mean'], ['i', 'meant'], ['or', 'rather'], ['scratch', 'that'], ['scrap', 'that'], ['correction'], ['sorry'], ['wait'], ['actually'], ['rather'], ['no'], ['nope'], ['hang', 'on'], ['hold', 'on'], ['my', 'mistake'], ['that', 'is'], ['well'], ['oops'],
 ]; // prettier-ignore
+/** The same by their first words, in the same order: every word of every note is asked about. */
+const CORE_BY_FIRST = new Map(CORE.map(([first]) => [first, CORE.filter((words) => words[0] === first)]));
+const ONE_WORD: ReadonlySet<string | undefined> = new Set(
+  CORE.filter(({ length }) => length === 1).map(([word]) => word),
+);
+/** Words from a marker to what it puts right, at most: in a longer run of hesitation a later marker does it, in time that is linear. */
+const LONGEST_HESITATION = 24;
 const FILLER = /^(?:er|erm|um|uh|oh|it|was|that's|they|were|i|think|the|only|just|a)$/;
 const CORRECTABLE: ReadonlySet<Piece['is']> = new Set([
   'count',
@@ -67,18 +74,16 @@ function dayBeside(pieces: readonly Piece[], start: number, at: number): Settled
 }
 
 function markerAt(pieces: readonly Piece[], start: number): Settled | undefined {
-  const core = CORE.find((words) => words.every((word, n) => wordAt(pieces, start + n) === word));
+  const core = CORE_BY_FIRST.get(wordAt(pieces, start))?.find((words) =>
+    words.every((word, n) => wordAt(pieces, start + n) === word),
+  );
   if (!core) return undefined;
   let at = start + core.length;
   let broken = false;
-  for (; at < pieces.length; at++) {
+  for (; at < pieces.length && at < start + LONGEST_HESITATION; at++) {
     const piece = pieces[at];
     if (piece?.is === 'break' && !piece.hard) broken = true;
-    else if (
-      piece?.is === 'word' &&
-      (FILLER.test(piece.text) || CORE.some((words) => words.length === 1 && words[0] === piece.text))
-    )
-      continue;
+    else if (piece?.is === 'word' && (ONE_WORD.has(piece.text) || FILLER.test(piece.text))) continue;
     else break;
   }
   const beside = dayBeside(pieces, start, at);
@@ -91,7 +96,7 @@ function markerAt(pieces: readonly Piece[], start: number): Settled | undefined 
   }
   const next = pieces[at];
   // "Um, for, no hang on, five": nothing was said yet that could be taken back.
-  const nothingYet = !pieces.slice(0, start).some(({ is }) => CORRECTABLE.has(is)) && start < 6;
+  const nothingYet = start < 6 && !pieces.slice(0, start).some(({ is }) => CORRECTABLE.has(is));
   if (nothingYet && core.length > 1 && next) return { pieces: pieces.slice(at), next: 0 };
   if (!next || !CORRECTABLE.has(next.is)) return undefined;
   const brokenBefore = pieces[start - 1]?.is === 'break';
