@@ -8,6 +8,7 @@ import { ledgerCsv } from './exchange/ledger-csv.js';
 import { ledgerJson } from './exchange/ledger-json.js';
 import { year as yearOf } from './calendar/day.js';
 import { type Batch } from './ledger/batch.js';
+import type { Erased } from './ledger/erasure.js';
 import { matching } from './ledger/ledger.js';
 import { calendarPaper } from './papers/calendar-paper.js';
 import { batchesSince, labelPaper } from './papers/label-paper.js';
@@ -16,7 +17,7 @@ import { reviewPaper } from './papers/review-paper.js';
 import { rootingPaper } from './papers/rooting-paper.js';
 import { seasonPaper } from './papers/season-paper.js';
 import { doorWords } from './words/door-words.js';
-import { erasedWords, type Erased } from './words/erase.js';
+import { erasedWords } from './words/erase.js';
 import { errandWords } from './words/errand-words.js';
 import { labelsNothing, missingLettersWords, noSuchBatch, nothingToDraw } from './words/paper-words.js';
 

@@ -20,6 +20,9 @@ export interface Paper {
 
 const endOf = ({ journal }: World) => journal.at(-1)?.postedAt ?? 0;
 const seen = (world: World) => viewFrom(world, endOf(world));
+/** Into the season, for the picture with most to see. */
+const WEEKS_IN = 9;
+
 /** The world as it stood then. */
 function asOf(world: World, at: Instant): World {
   const journal = world.journal.filter(({ postedAt }) => postedAt <= at);
@@ -32,8 +35,6 @@ function midSeason(world: World): ReturnType<typeof viewFrom> {
   const at = first + WEEKS_IN * 7 * 86_400_000;
   return viewFrom(asOf(world, at), at);
 }
-
-const WEEKS_IN = 9;
 
 const batchesOf = (world: World) => [...world.ledger.batches.values()];
 

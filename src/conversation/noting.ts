@@ -41,11 +41,11 @@ export function takeNote(
     if (first) {
       const offered = first.options.length > 0 ? first.options : optionsFor(sitting.ledger, own, first.slot);
       const labels = offered.filter((each) => typeof each === 'string');
+      const options = first.slot === 'batch' ? whichOf(own, labels) : offered;
+      const all = first.slot === 'batch' ? onEverything(sitting, own, options, origin) : null;
+      if (all) return all;
       const meant = first.slot === 'batch' && then.length === 0 ? batchPointedAt(sitting, own, labels) : null;
       if (meant) return postPointedAt(sitting, own, meant, origin);
-      const options = first.slot === 'batch' ? whichOf(own, labels) : offered;
-      if (options.includes(allOfThem) && meansEverything(sitting.text) && !named(own as Plant))
-        return labels.flatMap((label) => onEachLabel(sitting, own, label, origin));
       sitting.ask({ ask: 'slot', entry: own, slot: first.slot, options, then }, origin);
       return [];
     }
@@ -110,13 +110,8 @@ export function postEntry(sitting: Sitting, entry: LoggedEntry, origin: Origin =
   if ('asks' in completed) {
     const { slot, refusal, options } = completed.asks;
     const labels = options.filter((each) => typeof each === 'string');
-    if (
-      slot === 'batch' &&
-      options.includes(allOfThem) &&
-      meansEverything(sitting.text) &&
-      !named(entry as Plant)
-    )
-      return labels.flatMap((label) => onEachLabel(sitting, entry, label, origin));
+    const all = slot === 'batch' ? onEverything(sitting, entry, options, origin) : null;
+    if (all) return all;
     const meant = slot === 'batch' && !refusal ? batchPointedAt(sitting, entry, labels) : null;
     if (meant) return postPointedAt(sitting, entry, meant, origin);
     putOrRefuse(sitting, completed.asks, origin);
@@ -132,9 +127,18 @@ export function postEntry(sitting: Sitting, entry: LoggedEntry, origin: Origin =
   return [line];
 }
 
-function onEachLabel(sitting: Sitting, entry: LoggedEntry, label: string, origin: Origin): Line[] {
-  const batch = batchLabelled(sitting.ledger, label);
-  return batch ? postEntry(sitting, withBatch(entry, batch), origin) : [];
+/** "Planted out everything": an entry for each batch on offer; null where the note does not say so. */
+function onEverything(
+  sitting: Sitting,
+  entry: LoggedEntry,
+  options: readonly unknown[],
+  origin: Origin,
+): Line[] | null {
+  if (!options.includes(allOfThem) || !meansEverything(sitting.text) || named(entry as Plant)) return null;
+  return options.flatMap((label) => {
+    const batch = typeof label === 'string' ? batchLabelled(sitting.ledger, label) : undefined;
+    return batch ? postEntry(sitting, withBatch(entry, batch), origin) : [];
+  });
 }
 
 function postPointedAt(

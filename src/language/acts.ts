@@ -198,15 +198,15 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
         ? actsOnPlants(found, pieces, clause)
         : kind !== 'tend' || actsOnPlants({ ...found, pronoun: true }, pieces, clause),
     );
-    for (const told of kind === 'tend' ? eachPlace(guarded, pieces, clause) : guarded) {
+    for (const drafted of kind === 'tend' ? eachPlace(guarded, pieces, clause) : guarded) {
       // "Checked everything": looked at, which says nothing of roots.
       const looked =
         kind === 'check' &&
         /^(?:checked|looked|had a look|tugged|gave)/.test(rule.name) &&
-        (told.quantity?.whole !== undefined || told.quantity?.weak === true);
+        (drafted.quantity?.whole !== undefined || drafted.quantity?.weak === true);
       // "Lost all those not rooted": how many that is, nobody has said.
       const unrooted =
-        told.quantity?.whole === 'all' &&
+        drafted.quantity?.whole === 'all' &&
         pieces
           .slice(clause.from, clause.to)
           .some(
@@ -214,10 +214,10 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
               wordAt(pieces, clause.from + n) === 'not' && wordAt(pieces, clause.from + n + 1) === 'rooted',
           );
       const found: Draft = looked
-        ? withoutQuantity(told)
+        ? withoutQuantity(drafted)
         : unrooted
-          ? { ...told, quantity: { vague: true } }
-          : told;
+          ? { ...drafted, quantity: { vague: true } }
+          : drafted;
       const counted =
         kind === 'check' &&
         lookedAt !== undefined &&

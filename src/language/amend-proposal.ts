@@ -7,6 +7,7 @@ import type { Piece, When } from './pieces.js';
 import type { Proposal } from './refining.js';
 import { restatementIn } from './restatement.js';
 import { LINE_LIMIT, plantsIn, type Sentence, textOf, trimmed } from './sentences.js';
+import { titleCase } from './told-names.js';
 import type { Utterance } from './utterance.js';
 
 type Settable = 'count' | 'pots' | 'when' | 'place' | 'size' | 'plant' | 'celsius' | 'cutting' | 'medium';
@@ -37,7 +38,7 @@ export function proposeRestatement(
   if (plant?.variety !== undefined && set['variety'] === plant.variety && old && fresh) {
     const written = textOf([fresh], utterance);
     if (written === textOf([old], utterance)) return undefined;
-    set = { variety: titled(written) };
+    set = { variety: titleCase(written) };
   }
   return {
     kind: 'amend',
@@ -57,7 +58,6 @@ export function proposeAmend(
   const { pieces } = sentence;
   const not = pieces.findIndex(
     (_, at) =>
-      at >= 0 &&
       (wordAt(pieces, at) === 'not' ||
         (wordAt(pieces, at) === 'instead' && wordAt(pieces, at + 1) === 'of')) &&
       (SETTABLE.has(pieces[at + 1]?.is ?? 'word') ||
@@ -98,7 +98,7 @@ export function proposeAmend(
   if (hasAct && !strong && !(not > 0 && /\b(?:was|were|should)\b/.test(line) && contrasted(pieces, not)))
     return undefined;
   const set: Record<string, unknown> = {};
-  const put = (piece: Piece | undefined, past = true): void => {
+  const put = (piece: Piece | undefined): void => {
     if (!piece) return;
     switch (piece.is) {
       case 'count':
@@ -117,7 +117,7 @@ export function proposeAmend(
         if (piece.pots !== undefined) set['pots'] ??= piece.pots;
         break;
       case 'when': {
-        const date = past ? piece.when.past : piece.when.future;
+        const date = piece.when.past;
         if (date !== undefined && date !== 'ask') set['date'] ??= date;
         break;
       }
@@ -223,9 +223,6 @@ function cueEnd(pieces: readonly Piece[]): number {
   return end;
 }
 
-const titled = (name: string): string =>
-  name.replace(/(^|[\s-])(\p{Ll})/gu, (_, gap: string, letter: string) => gap + letter.toUpperCase());
-
 function proposeRename(sentence: Sentence, utterance: Utterance): Proposal | undefined {
   const { pieces } = sentence;
   const plants = plantsIn(pieces);
@@ -244,7 +241,7 @@ function proposeRename(sentence: Sentence, utterance: Utterance): Proposal | und
     known.plant.variety?.toLowerCase() === name.toLowerCase() &&
     known.known
       ? known.plant.variety
-      : titled(name);
+      : titleCase(name);
   return {
     kind: 'amend',
     rule: 'rename <plant> to <name>',

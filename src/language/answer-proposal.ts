@@ -2,13 +2,12 @@
 import type { AnswerValue } from '../ledger/entry.js';
 import { rules } from './grammar/rules.js';
 import { findHits } from './grammar/rule.js';
-import type { Utterance } from './utterance.js';
-import { lineOf } from './sentences.js';
 import { answerRules, bareQuantity } from './grammar/answer.js';
 import type { KnownBatch, Note } from './note.js';
 import type { Piece, When } from './pieces.js';
 import type { Proposal } from './refining.js';
-import { firstOf, plantsIn } from './sentences.js';
+import { firstOf, lineOf, plantsIn } from './sentences.js';
+import type { Utterance } from './utterance.js';
 
 /** A bare reply, with talk behind it at most ("not yet, give them a chance"); the talk names nothing. */
 export function proposeReply(

@@ -1,9 +1,7 @@
 /** Crops named by words that everyday talk uses too: a crop only in a plant's position. */
 import { crops, phraseAt } from './lexicon.js';
 import type { Piece } from './pieces.js';
-import type { Token } from './tokens.js';
-
-const word = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
+import { textAt, type Token } from './tokens.js';
 
 /** Crop words that everyday talk uses otherwise; a crop only in a plant's position. */
 const EVERYDAY_CROPS = new Set([
@@ -90,7 +88,7 @@ export function cropAt(
   const phrase = found.words.join(' ');
   if (
     /^(?:feed|food|fertiliser|fertilizer|soup|sandwich|sandwiches|sauce|tea|bushes?|jelly|drizzle|cake|pie)$/.test(
-      word(tokens, at + found.words.length),
+      textAt(tokens, at + found.words.length),
     )
   )
     return undefined;
@@ -99,13 +97,13 @@ export function cropAt(
   if (
     tokens[at]?.capital &&
     found.words.length === 1 &&
-    /^(?:gave|give|given|to|for|from)$/.test(word(tokens, at - 1)) &&
-    (/^(?:a|an|some|two|three|four|five|six|the)$/.test(word(tokens, to)) || tokens[to]?.is === 'number')
+    /^(?:gave|give|given|to|for|from)$/.test(textAt(tokens, at - 1)) &&
+    (/^(?:a|an|some|two|three|four|five|six|the)$/.test(textAt(tokens, to)) || tokens[to]?.is === 'number')
   )
     return undefined;
   if (EVERYDAY_CROPS.has(phrase)) {
-    const before = word(tokens, at - 1);
-    const next = word(tokens, to);
+    const before = textAt(tokens, at - 1);
+    const next = textAt(tokens, to);
     const behindPlant = owner[at - 1]?.is === 'plant';
     const counted =
       behindPlant ||

@@ -1,9 +1,7 @@
 /** What cuttings stand in, where a word can be nothing else. */
 import { media, phraseAt } from './lexicon.js';
 import type { Piece } from './pieces.js';
-import type { Token } from './tokens.js';
-
-const word = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
+import { textAt, type Token } from './tokens.js';
 
 export function mediumPiece(
   text: string,
@@ -12,12 +10,12 @@ export function mediumPiece(
   length: number,
   claim: (piece: Piece) => boolean,
 ): void {
-  const bare = word(tokens, at);
+  const bare = textAt(tokens, at);
   const ambiguous =
     /^(?:water|compost|soil|oasis|bark|moss)$/.test(bare) &&
     length === 1 &&
-    !(/^(?:and|plus|\/)$/.test(word(tokens, at + 1)) && media.has(word(tokens, at + 2)));
-  const before = word(tokens, at - 1);
+    !(/^(?:and|plus|\/)$/.test(textAt(tokens, at + 1)) && media.has(textAt(tokens, at + 2)));
+  const before = textAt(tokens, at - 1);
   if (
     ambiguous &&
     !/^(?:in|into|of|with|and|multipurpose|fresh|plain|tap|rain|new|gritty|the|a|some|more|potting|free|purpose|plus|garden|general)$/.test(
@@ -29,7 +27,7 @@ export function mediumPiece(
   let from = at;
   let to = at + length;
   // "a gritty mix of coir and perlite", "50/50 perlite and compost": joined media are one phrase.
-  while (/^(?:and|plus|[/,:-]|with)$/.test(word(tokens, to)) && to < tokens.length) {
+  while (/^(?:and|plus|[/,:-]|with)$/.test(textAt(tokens, to)) && to < tokens.length) {
     const next = phraseAt(
       media,
       tokens.slice(to + 1, to + 7).map(({ text }) => text),
@@ -40,12 +38,12 @@ export function mediumPiece(
   }
   while (
     /^(?:fresh|new|gritty|sandy|plain|peat|free|tap|rain|bagged|homemade|cheap|proper|sieved|seed|fine)$/.test(
-      word(tokens, from - 1),
+      textAt(tokens, from - 1),
     ) ||
-    (tokens[from - 1]?.raw === '-' && word(tokens, from - 2) === 'peat')
+    (tokens[from - 1]?.raw === '-' && textAt(tokens, from - 2) === 'peat')
   )
     from--;
-  if (/^(?:mix|mixture|blend)$/.test(word(tokens, to))) to++;
+  if (/^(?:mix|mixture|blend)$/.test(textAt(tokens, to))) to++;
   claim({
     is: 'medium',
     from,

@@ -13,9 +13,6 @@ const NEVER = new Set(
 const LINK =
   /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|cuttings|cutting|plugs|plug|liners|slips|pieces|bits|divisions|from|our|her|his)$/;
 
-/** Whether a row is written in capitals throughout, so that a capital says nothing. */
-const SHOUTED = new WeakMap<readonly Token[], boolean>();
-
 /** Turns runs of unknown words behind a count, "cuttings of" or beside a crop into plants. */
 export function joinNewNames(
   pieces: readonly Piece[],
@@ -23,16 +20,14 @@ export function joinNewNames(
   text: string,
 ): readonly Piece[] {
   const capitals = tokens.filter(({ capital, start }) => capital && start > 0).length;
-  SHOUTED.set(
-    tokens,
-    tokens.length > 3 && tokens.every(({ is, raw }) => is !== 'word' || raw === raw.toUpperCase()),
-  );
+  const shouted = isShouted(tokens);
   const result: Piece[] = [];
   for (let at = 0; at < pieces.length; at++) {
     const piece = pieces[at];
     if (!piece) continue;
     const holding = nameHoldingCrop(pieces, tokens, at, inPlantPosition(result));
-    const length = holding > 0 ? holding : nameLength(pieces, tokens, at, result, capitals === 0);
+    const length =
+      holding > 0 ? holding : nameLength(pieces, tokens, at, result, { lower: capitals === 0, shouted });
     if (length === 0) {
       result.push(piece);
       continue;
@@ -76,7 +71,7 @@ function nameLength(
   tokens: readonly Token[],
   at: number,
   before: readonly Piece[],
-  lower: boolean,
+  { lower, shouted }: { readonly lower: boolean; readonly shouted: boolean },
 ): number {
   let length = 0;
   let unknown = 0;
@@ -86,8 +81,7 @@ function nameLength(
     if (piece?.is !== 'word') break;
     const token = tokens[piece.from];
     if (!token || /^(?:i|i'm|i've|i'll)$/.test(token.text)) break;
-    const isCapital =
-      !SHOUTED.get(tokens) && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
+    const isCapital = !shouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
     if (
       !isCapital &&
       NEVER.has(token.text) &&
@@ -131,7 +125,7 @@ function nameLength(
   if (
     opens &&
     verbOf(pieces[at]) === undefined &&
-    !SHOUTED.get(tokens) &&
+    !shouted &&
     length > 1 &&
     first?.capital &&
     capital === length - 1 &&
@@ -177,6 +171,11 @@ function nameHoldingCrop(
   }
   const isBeforeCrop = isCrop(pieces[to - 1]) && held > 1;
   return words > 0 && isBeforeCrop ? to - 1 - at : 0;
+}
+
+/** Written in capitals throughout, so that a capital says nothing. */
+function isShouted(tokens: readonly Token[]): boolean {
+  return tokens.length > 3 && tokens.every(({ is, raw }) => is !== 'word' || raw === raw.toUpperCase());
 }
 
 const verbOf = (piece: Piece | undefined) => (piece?.is === 'word' ? piece.verb : undefined);

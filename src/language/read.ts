@@ -123,7 +123,7 @@ function proposeSentence(
   const amend =
     proposeRestatement(sentence, utterance, note) ?? proposeAmend(sentence, utterance, acts.hits > 0);
   if (amend) return [amend];
-  const wanted = proposeTarget(corrected, utterance, acts.proposals.length > 0);
+  const wanted = proposeTarget(corrected, acts.proposals.length > 0);
   if (wanted && wantsToHave(corrected.pieces)) return wanted;
   const remind = proposeRemind(corrected, utterance, note);
   if (remind) {
@@ -194,7 +194,6 @@ function targetThenActs(
     if (deeds?.is !== 'word' || deeds.verb?.form !== 'past' || deeds.text === 'wanted') continue;
     const wanted = proposeTarget(
       before,
-      utterance,
       proposeActs(before.pieces, [], utterance, note).proposals.length > 0,
     );
     const acts = wanted && proposeActs(after.pieces, wanted, utterance, note).proposals;

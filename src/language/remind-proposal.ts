@@ -30,7 +30,7 @@ export function proposeRemind(
   const leadWords = lead.map((_, at) => wordAt(lead, at));
   if (
     leadWords.some((word) =>
-      /^(?:if|says|said|reckons|told|asked|thinks|would|wish|suggested|suggests|apparently|didn't|don't|not|never|might|could|forgot|haven't|wouldn't|forgotten|who|meant|supposed|used|advised|advises|recommends|says)$/.test(
+      /^(?:if|says|said|reckons|told|asked|thinks|would|wish|suggested|suggests|apparently|didn't|don't|not|never|might|could|forgot|haven't|wouldn't|forgotten|who|meant|supposed|used|advised|advises|recommends)$/.test(
         word,
       ),
     ) &&
@@ -194,7 +194,7 @@ function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
   return undefined;
 }
 
-export function isFutureOnly(when: When): boolean {
+function isFutureOnly(when: When): boolean {
   return (
     /\b(?:tomorrow|next|coming|tonight|later|week today)\b|\bin (?:a|\w+) (?:day|days|week|weeks|fortnight|month|months|hour|hours)\b|\bweekend\b|\b(?:mon|tues|wednes|thurs|fri|satur|sun)day\b|\b(?:mon|tue|tues|wed|weds|thu|thur|thurs|fri|sat|sun)\b/i.test(
       when.words,

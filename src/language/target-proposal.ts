@@ -4,14 +4,9 @@ import { draftsOf } from './drafting.js';
 import { targetRules, wantsAnAct } from './grammar/target.js';
 import type { Proposal } from './refining.js';
 import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
-import type { Utterance } from './utterance.js';
 
 /** "I'd love forty Gone Paddling by June". */
-export function proposeTarget(
-  sentence: Sentence,
-  _utterance: Utterance,
-  hasAct: boolean,
-): readonly Proposal[] | undefined {
+export function proposeTarget(sentence: Sentence, hasAct: boolean): readonly Proposal[] | undefined {
   const { pieces } = sentence;
   const line = sentence.line.slice(0, LINE_LIMIT);
   const rule = targetRules.find(({ pattern }) => pattern.test(line));

@@ -62,3 +62,8 @@ export function tokenise(text: string): readonly Token[] {
   }
   return tokens;
 }
+
+/** The text at a place in a row of tokens; empty beyond its ends. */
+export function textAt(tokens: readonly Token[], at: number): string {
+  return tokens[at]?.text ?? '';
+}

@@ -1,9 +1,7 @@
 /** Names that a note itself marks as names: in quotes, or behind "called". */
 import { crops, phraseAt } from './lexicon.js';
 import type { Piece } from './pieces.js';
-import type { Token } from './tokens.js';
-
-const word = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
+import { textAt, type Token } from './tokens.js';
 
 /** Names in quotes are names, whoever knows them. */
 export function quotedNames(
@@ -50,13 +48,13 @@ export function namedNames(
 ): void {
   for (let at = 1; at < tokens.length; at++) {
     const isNamed =
-      /^(?:called|named|labelled|labeled|calls|christened|titled)$/.test(word(tokens, at)) ||
-      (/^(?:is|was)$/.test(word(tokens, at)) && word(tokens, at - 1) === 'name') ||
-      /^name's$/.test(word(tokens, at)) ||
-      (word(tokens, at) === 'of' && word(tokens, at - 1) === 'name' && word(tokens, at - 3) === 'by');
+      /^(?:called|named|labelled|labeled|calls|christened|titled)$/.test(textAt(tokens, at)) ||
+      (/^(?:is|was)$/.test(textAt(tokens, at)) && textAt(tokens, at - 1) === 'name') ||
+      /^name's$/.test(textAt(tokens, at)) ||
+      (textAt(tokens, at) === 'of' && textAt(tokens, at - 1) === 'name' && textAt(tokens, at - 3) === 'by');
     if (!isNamed) continue;
     let start = at + 1;
-    while (/^(?:the|it|them|this|"|')$/.test(word(tokens, start))) start++;
+    while (/^(?:the|it|them|this|"|')$/.test(textAt(tokens, start))) start++;
     const capital = tokens[start]?.capital === true;
     let end = start;
     while (
@@ -64,16 +62,16 @@ export function namedNames(
       end - start < 5 &&
       free(end) &&
       tokens[end]?.is === 'word' &&
-      !(capital && !tokens[end]?.capital && !/^(?:of|the|de|la|and|on|in)$/.test(word(tokens, end))) &&
+      !(capital && !tokens[end]?.capital && !/^(?:of|the|de|la|and|on|in)$/.test(textAt(tokens, end))) &&
       !(
         !tokens[end]?.capital &&
         /^(?:in|into|on|at|from|today|yesterday|this|for|with|to|by|and|which|that|last|please)$/.test(
-          word(tokens, end),
+          textAt(tokens, end),
         )
       )
     )
       end++;
-    while (end > start && /^(?:of|the|de|la|and|on|in)$/.test(word(tokens, end - 1))) end--;
+    while (end > start && /^(?:of|the|de|la|and|on|in)$/.test(textAt(tokens, end - 1))) end--;
     if (end === start) continue;
     claim({
       is: 'plant',

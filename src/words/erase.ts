@@ -1,4 +1,5 @@
 /** Erasing all that is known of a grower: the question before, and what went. */
+import type { Erased } from '../ledger/erasure.js';
 import { many } from './speech.js';
 
 export const eraseQuestion =
@@ -13,13 +14,6 @@ export const eraseSharedQuestion =
 export function eraseInGroup(owner: string | null): string {
   const who = owner === null ? 'nobody here may erase it' : `only ${owner} may erase it`;
   return `This ledger belongs to the group, and ${who}. Ask me in a chat of your own to erase what is yours.`;
-}
-
-export interface Erased {
-  readonly ledgers: number;
-  readonly lines: number;
-  readonly copiesRewritten: number;
-  readonly copiesDropped: number;
 }
 
 export function erasedWords(

@@ -45,7 +45,7 @@ export const answerRules: readonly AnswerRule[] = [
     name: 'done',
     value: 'yes',
     pattern: whole(
-      "yes+|yea+h|ye+p+|yes|yeah|yep|yup|ya|yah|aye|sure|sure did|sure have|sure thing|ok|okay|done|all done|done it|did it|did that|done that|have done|has been done|is done|is ready|finished|all finished|i did|i have|we did|we have|they have|they did|it is|it has|they are|it did|correct|that's right|right|absolutely|definitely|of course|indeed|sorted|all sorted|yes indeed|job done|affirmative|yis|yessir|yes sir|i have done(?: it)?|have done it|done and dusted|just done|just did|just did it|i've done it|i've done that|i have yeah|got it done|it's done|its done|that's done|that is done|they're done|completed|y|did so|yes did|ticked off|tick|sure i did|i did yeah|i did so|already did|already done|already have|that's it done",
+      "yes+|yea+h|ye+p+|yup|ya|yah|aye|sure|sure did|sure have|sure thing|ok|okay|done|all done|done it|did it|did that|done that|have done|has been done|is done|is ready|finished|all finished|i did|i have|we did|we have|they have|they did|it is|it has|they are|it did|correct|that's right|right|absolutely|definitely|of course|indeed|sorted|all sorted|yes indeed|job done|affirmative|yis|yessir|yes sir|i have done(?: it)?|have done it|done and dusted|just done|just did|just did it|i've done it|i've done that|i have yeah|got it done|it's done|its done|that's done|that is done|they're done|completed|y|did so|yes did|ticked off|tick|sure i did|i did yeah|i did so|already did|already done|already have|that's it done",
     ),
   },
   {

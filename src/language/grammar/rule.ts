@@ -106,24 +106,17 @@ function openingIndex(rules: readonly Rule[]): ReadonlyMap<string, readonly Inde
         key.split('|').map((part) => (part.includes('~') ? `${part.split('~')[0]}~` : part)),
       ),
     );
-    for (const key of keys) index.set(key, [...(index.get(key) ?? []), { rule, list, order }]);
+    const indexed = { rule, list, order };
+    for (const key of keys) index.set(key, [...(index.get(key) ?? []), indexed]);
   }
   indexes.set(rules, index);
   return index;
 }
 
 function candidatesFor(piece: Piece, index: ReadonlyMap<string, readonly Indexed[]>): ReadonlySet<Indexed> {
-  const found = new Set<Indexed>();
   const keys =
     piece.is === 'word' ? [piece.text, ...(piece.verb ? [`${piece.verb.lemma}~`] : [])] : [`<${piece.is}>`];
-  const orders = new Set<number>();
-  for (const key of keys)
-    for (const each of index.get(key) ?? []) {
-      if (orders.has(each.order)) continue;
-      orders.add(each.order);
-      found.add(each);
-    }
-  return found;
+  return new Set(keys.flatMap((key) => index.get(key) ?? []));
 }
 
 const GAP_LIMIT = 8;

@@ -43,7 +43,7 @@ export const tendRules: readonly Rule[] = [
   { name: 'took the cover off <place>', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|get~past|lift~past|strip~past|peel~past .. fleece|cover|covers|bag|bags|cloche|dome|domes|plastic|blanket|bubblewrap|net|netting|shade|shading|shadecloth .. off', shape: 'object', care: 'uncover' },
   { name: 'took off the cover', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|lift~past|peel~past|strip~past off? the|their|all|its|those|my fleece|cover|covers|bag|bags|cloche|dome|domes|plastic', shape: 'object', care: 'uncover' },
   { name: 'fleece off <place>', kind: 'tend', head: 'fleece|covers|cover|dome|domes|bag|bags off', shape: 'object', care: 'uncover' },
-  { name: 'fleece on <place>', kind: 'tend', head: 'fleece|covers|cover|dome|bubblewrap|netting|net|blanket|blankets on|over|back', shape: 'object', care: 'cover', when: (p, f) => !precedes(p, f, 3, 'word') || true },
+  { name: 'fleece on <place>', kind: 'tend', head: 'fleece|covers|cover|dome|bubblewrap|netting|net|blanket|blankets on|over|back', shape: 'object', care: 'cover' },
   verb('cover fleece wrap tuck', 'cover', 'covered <place>', (p, f, t) => /^in$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'place') ? true : wordAt(p, f).startsWith('tuck') && !followsWord(p, t, /^(?:fleece|blanket|bubblewrap)$/)),
   verb('uncover unwrap unfleece', 'uncover', 'uncovered <place>'),
   { name: 'opened the vents', kind: 'tend', head: 'open~past|prop~past|crack~past|throw~past|lift~past|raise~past|tilt~past|wedge~past|leave~past .. vents|vent|lid|lids|windows|window|door|doors|lights|flaps|sides|tops|lantern|louvres', shape: 'object', care: 'vent' },
