@@ -1,7 +1,7 @@
 /** What a message answers: the question, prompt or receipt that it replies to, else the newest open one. */
 import type { Pending } from '../language/note.js';
-import { isLive } from '../ledger/batch.js';
 import type { Line } from '../ledger/posting.js';
+import { isAnswerable } from './given-prompts.js';
 import type { Sitting } from './sitting.js';
 import type { Ask, Prompt } from './talk.js';
 import type { Incoming } from './turn.js';
@@ -40,16 +40,10 @@ export function contextualAnswer(sitting: Sitting, { answers, replyTo }: Incomin
 
 function newest(sitting: Sitting): Pick<Context, 'ask' | 'prompts'> {
   const ask = openAsks(sitting).at(-1) ?? null;
-  const open = sitting.talk.prompts.filter((each) => each.open && isAnswerable(sitting, each));
+  const open = sitting.talk.prompts.filter((each) => isAnswerable(sitting, each));
   const prompt = open.at(-1);
   if (!prompt || (ask && ask.askedAt >= prompt.givenAt)) return { ask, prompts: [] };
   return { ask: null, prompts: open.filter((each) => each.key === prompt.key) };
-}
-
-/** A batch that is gone has nothing left to answer. */
-function isAnswerable({ ledger }: Sitting, { about }: Prompt): boolean {
-  const batch = about.batch === undefined ? undefined : ledger.batches.get(about.batch);
-  return about.batch === undefined || (batch !== undefined && isLive(batch));
 }
 
 /** Questions that were put and still wait, oldest first. */

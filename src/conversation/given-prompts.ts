@@ -1,7 +1,24 @@
-/** Prompts that were given: closed when answered, put off when not. */
+/** Prompts that were given: kept while they can be answered, closed when they are, put off when not. */
 import type { Day } from '../calendar/day.js';
+import { isLive } from '../ledger/batch.js';
 import type { Sitting } from './sitting.js';
 import type { Prompt } from './talk.js';
+
+/** So many are kept that can no longer be answered: an answer may be put right, and a batch come back by an undo. */
+const RECENT = 60;
+
+export function give(sitting: Sitting, prompts: readonly Prompt[]): void {
+  const all = [...sitting.talk.prompts, ...prompts];
+  const old = all.length - RECENT;
+  sitting.change({ prompts: all.filter((each, index) => index >= old || isAnswerable(sitting, each)) });
+}
+
+/** A batch that is gone has nothing left to answer. */
+export function isAnswerable({ ledger }: Pick<Sitting, 'ledger'>, { open, about }: Prompt): boolean {
+  if (about.batch === undefined) return open;
+  const batch = ledger.batches.get(about.batch);
+  return open && batch !== undefined && isLive(batch);
+}
 
 export function close(sitting: Sitting, prompt: Prompt): void {
   sitting.change({

@@ -7,6 +7,7 @@ import { civilMoment, digestHourCame, nextDigestAt } from '../outlook/digest-tim
 import { type Digest, digestOf } from '../outlook/digest.js';
 import { digestWords, promptButtons, promptWords, remindWords } from '../words/prompts.js';
 import { speechOf } from './deeds.js';
+import { give, isAnswerable } from './given-prompts.js';
 import { allDues, type Viewpoint, viewFrom } from './looking-ahead.js';
 import { Sitting } from './sitting.js';
 import type { Prompt, Talk } from './talk.js';
@@ -149,7 +150,10 @@ function sayDigest(sitting: Sitting, digest: Digest): void {
           }),
       unasked: true,
     });
-    if (!oneByOne) sitting.give(fresh.map((due) => promptOf(sitting, due, key)));
+    if (!oneByOne) give(
+        sitting,
+        fresh.map((due) => promptOf(sitting, due, key)),
+      );
   }
   if (oneByOne)
     oldestFirst(sitting, fresh).forEach((due, index) => {
@@ -164,7 +168,7 @@ function sayDigest(sitting: Sitting, digest: Digest): void {
         prompts: [about],
         unasked: true,
       });
-      sitting.give([promptOf(sitting, due, key)]);
+      give(sitting, [promptOf(sitting, due, key)]);
     });
   mention(
     sitting,
@@ -227,10 +231,7 @@ function mention(sitting: Sitting, dues: readonly Due[]): void {
 }
 
 /** Whether a message that was put into the outbox is still worth sending: nothing in it was settled meanwhile. */
-export function stillTrue({ talk, ledger }: World, key: string): boolean {
-  const prompts = talk.prompts.filter((each) => each.key === key);
-  if (prompts.length === 0) return true;
-  return prompts.some(
-    ({ open, about }) => open && (about.batch === undefined || ledger.batches.has(about.batch)),
-  );
+export function stillTrue(world: World, key: string): boolean {
+  const prompts = world.talk.prompts.filter((each) => each.key === key);
+  return prompts.length === 0 || prompts.some((each) => isAnswerable(world, each));
 }

@@ -9,7 +9,7 @@ import type { Amendment, JournalLine, Line, Posting } from '../ledger/posting.js
 import { type Conflict, isRefusal, type Refusal } from '../ledger/refusal.js';
 import type { LedgerSettings } from './ledger-settings.js';
 import { type Reply, reply } from './reply.js';
-import type { Asked, Offer, Origin, Prompt, Talk } from './talk.js';
+import type { Asked, Offer, Origin, Talk } from './talk.js';
 import type { Outgoing } from './turn.js';
 import type { Errand, Turned, World } from './world.js';
 
@@ -123,10 +123,6 @@ export class Sitting {
     this.outgoing.push({ chat: this.world.chat, key, ...message });
     this.change({ next: this.talk.next + 1, offers: [...this.talk.offers, offer].slice(-REMEMBERED) });
     return key;
-  }
-
-  give(prompts: readonly Prompt[]): void {
-    this.change({ prompts: [...this.talk.prompts, ...prompts] });
   }
 
   end(): Turned {
