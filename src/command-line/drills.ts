@@ -7,6 +7,7 @@ import { type Drill, DrillFailed } from './drills/drill.js';
 import { flood } from './drills/flood.js';
 import { hostile } from './drills/hostile.js';
 import { kills } from './drills/kills.js';
+import { memory } from './drills/memory.js';
 import { notices } from './drills/notices.js';
 import { poison } from './drills/poison.js';
 import { starts } from './drills/starts.js';
@@ -18,6 +19,7 @@ export const allDrills: readonly Drill[] = [
   flood,
   poison,
   hostile,
+  memory,
   clock,
   disk,
   starts,
@@ -26,7 +28,7 @@ export const allDrills: readonly Drill[] = [
 /** Exit 1 where a drill fails or is not known. */
 export async function drills(args: readonly string[], { output, errors }: CommandStreams): Promise<number> {
   const scale = args.includes('--tenth') ? 0.1 : 1;
-  const names = args.filter((arg) => !arg.startsWith('--'));
+  const names = args.filter((arg) => arg !== '--tenth');
   const unknown = names.filter((name) => !allDrills.some((drill) => drill.name === name));
   if (unknown.length > 0) {
     errors.write(`There is no drill ${unknown.join(', ')}. Drills:\n`);

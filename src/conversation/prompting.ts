@@ -150,7 +150,8 @@ function sayDigest(sitting: Sitting, digest: Digest): void {
           }),
       unasked: true,
     });
-    if (!oneByOne) give(
+    if (!oneByOne)
+      give(
         sitting,
         fresh.map((due) => promptOf(sitting, due, key)),
       );
