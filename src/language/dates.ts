@@ -40,7 +40,7 @@ export interface DateFind {
 }
 
 export interface DateOptions {
-  /** Stretches of the text, as [start, end), that are known to be something else, such as names of varieties. */
+  /** Stretches of the text, as [start, end) in order, that are known to be something else, such as names of varieties. */
   readonly exclude?: readonly (readonly [number, number])[];
 }
 
@@ -50,11 +50,13 @@ export interface DateOptions {
  */
 export function datesIn(text: string, now: Moment, options: DateOptions = {}): DateFind[] {
   const exclude = options.exclude ?? [];
-  const tokens = tokensOf(text).map((token) =>
-    exclude.some(([start, end]) => token.start < end && token.end > start)
+  let next = 0;
+  const tokens = tokensOf(text).map((token) => {
+    while ((exclude[next]?.[1] ?? Infinity) <= token.start) next++;
+    return (exclude[next]?.[0] ?? Infinity) < token.end
       ? { ...token, word: '', likeness: '', digits: false }
-      : token,
-  );
+      : token;
+  });
   const chart = new Chart(grammar, tokens);
   const finds: DateFind[] = [];
   for (let at = 0; at < tokens.length;) {

@@ -72,8 +72,9 @@ function isUndoInParts(pieces: readonly Piece[], utterance: Utterance): boolean 
     if (piece.is === 'break') parts.push([]);
     else parts.at(-1)?.push(piece);
   }
-  const lines = parts.filter((part) => part.length > 0).map((part) => lineOf(part, utterance));
-  if (lines.length < 2 || lines.length > 4) return false;
+  const said = parts.filter((part) => part.length > 0);
+  if (said.length < 2 || said.length > 4) return false;
+  const lines = said.map((part) => lineOf(part, utterance));
   return lines.some((line) => isUndo(line)) && lines.every((line) => isUndo(line) || WHY.test(line));
 }
 

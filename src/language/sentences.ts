@@ -85,16 +85,17 @@ export const NAMELESS = 'plantname';
 
 /** The words of a run of pieces, lower case, marks left out, plants nameless. */
 export function lineOf(pieces: readonly Piece[], utterance: Utterance): string {
-  return pieces
-    .flatMap((piece) =>
-      piece.is === 'plant'
-        ? [NAMELESS]
-        : utterance.tokens
-            .slice(piece.from, piece.to)
-            .filter(({ is, text }) => is !== 'line' && (is !== 'mark' || text === '%'))
-            .map(({ text }) => text),
-    )
-    .join(' ');
+  const words: string[] = [];
+  for (const piece of pieces) {
+    if (piece.is === 'plant') words.push(NAMELESS);
+    else
+      for (let at = piece.from; at < piece.to; at++) {
+        const token = utterance.tokens[at];
+        if (token && token.is !== 'line' && (token.is !== 'mark' || token.text === '%'))
+          words.push(token.text);
+      }
+  }
+  return words.join(' ');
 }
 
 /** The text as written behind pieces [from, to), without those that `leaveOut` names, trimmed of marks at its ends. */

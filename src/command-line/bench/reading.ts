@@ -23,7 +23,7 @@ export async function reading(): Promise<readonly Measurement[]> {
   const notes = notesOf('contract/examples');
   const [first] = notes;
   const worst = first
-    ? hostile.map((text) => measured('', [{ ...first, text: text.slice(0, 4096) }], 5))
+    ? hostile.map((text) => measured('', [{ ...first, text: text.slice(0, 4096) }], 15))
     : [];
   const slowest = worst.reduce<Measurement | undefined>(
     (most, one) => (most && most.ours > one.ours ? most : one),

@@ -333,7 +333,7 @@ export const strikeRules: readonly Rule[] = [
     shape: 'subject',
     when: (p, f) =>
       precedes(p, f, 5, 'count') &&
-      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      precedes(p, f, 8, 'plant') &&
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
     phrasings: ['5 Salt Harrier cuttings are now in a jar of water'],
   },
