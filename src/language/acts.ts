@@ -4,6 +4,7 @@ import { type Draft, draftsOf } from './drafting.js';
 import { findHits, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import { moodOf } from './mood.js';
+import { elidedLooks } from './elided.js';
 import type { Note } from './note.js';
 import { actsOnPlants } from './objects.js';
 import type { Piece, PlantWords } from './pieces.js';
@@ -155,7 +156,8 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
   let hits = 0;
   let plantNamed: PlantWords | undefined;
   let lookedAt: number | undefined;
-  for (const clause of clausesOf(pieces, rules)) {
+  const clauses = clausesOf(pieces, rules);
+  for (const [n, clause] of clauses.entries()) {
     if (!clause.hit) continue;
     hits++;
     const mood = moodOf(pieces, clause);
@@ -236,7 +238,9 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       const placed = kind === 'tend' && draft.place !== undefined;
       const carried =
         draft.plant === undefined && !placed
-          ? (carriedHere() ?? (draft.pronoun ? plantBefore(pieces, clause) : undefined))
+          ? ((draft.pronoun ? spokenOf(pieces, clause) : undefined) ??
+            carriedHere() ??
+            (draft.pronoun ? plantBefore(pieces, clause) : undefined))
           : undefined;
       // "Threw eight Mossy Dell into the propagator, tips, no powder": cuttings, however they were told.
       const inserted = kind === 'move' && (draft.cutting !== undefined || draft.hormone !== undefined);
@@ -250,6 +254,11 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       });
       if (draft.plant) plantNamed = draft.plant;
     }
+    if (proposals.some((told) => told.kind === 'check'))
+      for (const draft of elidedLooks(pieces, clause.to, clauses[n + 1]?.from ?? pieces.length)) {
+        proposals.push({ kind: 'check', draft, slots: {}, rule: '<plant> <count>, behind a look' });
+        plantNamed = draft.plant;
+      }
   }
   return { proposals, hits };
 }
@@ -279,6 +288,20 @@ const PLANT_ACTS: ReadonlySet<string> = new Set(
 function plantBefore(pieces: readonly Piece[], clause: Clause): PlantWords | undefined {
   const piece = pieces.slice(0, clause.hit?.from ?? clause.from).findLast(({ is }) => is === 'plant');
   return piece?.is === 'plant' ? piece.plant : undefined;
+}
+
+/** The same where that plant opened what stands since the last break, whatever was named before ("…, Second Cousin need water so I watered them"). */
+function spokenOf(pieces: readonly Piece[], clause: Clause): PlantWords | undefined {
+  const end = clause.hit?.from ?? clause.from;
+  for (let at = end - 1; at > 0; at--) {
+    const piece = pieces[at];
+    if (piece?.is === 'plant') {
+      while (/^(?:the|my|our|and|but)$/.test(wordAt(pieces, at - 1))) at--;
+      return pieces[at - 1]?.is === 'break' ? piece.plant : undefined;
+    }
+    if (piece?.is === 'break') return undefined;
+  }
+  return undefined;
 }
 
 function withoutQuantity(draft: Draft): Draft {

@@ -200,9 +200,14 @@ function contrasted(pieces: readonly Piece[], not: number): boolean {
   return denied !== undefined && pieces.slice(0, not).some((piece) => piece.is === denied.is);
 }
 
+/** What announces the value better than a word before it. */
+const LATER = /^(?:be|been|to|meant|actually)$/;
+const LATER_OR_WAS = /^(?:be|been|to|meant|actually|was|were|read)$/;
+
 /** The piece past the last word that announces the new value. */
 function cueEnd(pieces: readonly Piece[]): number {
   let end = -1;
+  let later = LATER;
   for (let at = 0; at < pieces.length; at++) {
     const text = wordAt(pieces, at);
     if (
@@ -213,10 +218,12 @@ function cueEnd(pieces: readonly Piece[]): number {
       end = at + 1;
     else if (/^(?:that|it)$/.test(text) && /^(?:make|call)$/.test(wordAt(pieces, at - 1))) end = at + 1;
     else if (text === 'should' && end < 0) end = at + 1;
+    // "Correction, yesterday's strike was 14": the day only tells which.
+    if (text === 'correction') later = LATER_OR_WAS;
     if (
       end >= 0 &&
       pieces.slice(end).some((piece) => SETTABLE.has(piece.is)) &&
-      !pieces.slice(end).some((_, n) => /^(?:be|been|to|meant|actually)$/.test(wordAt(pieces, end + n)))
+      !pieces.slice(end).some((_, n) => later.test(wordAt(pieces, end + n)))
     )
       return end;
   }

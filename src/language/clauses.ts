@@ -71,7 +71,8 @@ export function clausesOf(pieces: readonly Piece[], rules: readonly Rule[]): rea
       const subjectFirst = hit.rule.shape === 'subject' || isPassive(pieces, start, hit);
       const cut = next ? cutBetween(pieces, hit, next, subjectFirst) : to;
       const end = anotherState(pieces, hit, subjectFirst ? anotherSubject(pieces, start, hit, cut) : cut);
-      const begin = subjectFirst ? ownSubject(pieces, start, hit) : start;
+      const named = pieces.slice(hit.to, end).some(({ is }) => is === 'plant');
+      const begin = subjectFirst || !named ? ownSubject(pieces, start, hit) : start;
       clauses.push({ from: begin, to: end, hit, sentence, asked, subjectFirst });
       start = cut;
     }
@@ -116,8 +117,10 @@ function anotherState(pieces: readonly Piece[], hit: Hit, end: number): number {
 
 /** Where another plant takes over behind a break ("these rooted, Braai Smoke still nothing"), else the end. */
 function anotherSubject(pieces: readonly Piece[], start: number, hit: Hit, end: number): number {
-  const named = pieces.slice(start, hit.from).some(({ is }) => is === 'plant');
-  if (!named) return end;
+  const subject = pieces.slice(start, hit.from);
+  const named = subject.some(({ is }) => is === 'plant');
+  const counted = subject.some(({ is }) => is === 'count');
+  if (!named && !counted) return end;
   for (let at = hit.to; at + 1 < end; at++) {
     if (pieces[at]?.is !== 'break') continue;
     let plant = at + 1;
@@ -126,6 +129,7 @@ function anotherSubject(pieces: readonly Piece[], start: number, hit: Hit, end: 
     if (
       pieces[plant]?.is === 'plant' &&
       behind &&
+      (named || /^(?:still|is|are|was|were|has|have|look|looks|not|no)$/.test(wordAt(pieces, plant + 1))) &&
       behind.is !== 'break' &&
       wordAt(pieces, plant + 1) !== 'and'
     )
@@ -167,10 +171,14 @@ function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
   if (aux?.is === 'word' && aux.verb && BE.has(aux.verb.lemma) && aux.verb.lemma !== 'have')
     return plantBefore || !plantAfter;
   if (aux?.is === 'word' && aux.text === 'been') return true;
+  if (!plantAfter && plantToldOf(pieces, start, at) !== undefined) return true;
   // Telegraphic: "5 Copper Lantern potted on", "FU22 misted".
   const direct = pieces[hit.from - 1];
   const subject =
     direct?.is === 'plant' ||
+    (/^(?:those|these|them)$/.test(wordAt(pieces, hit.from - 1)) &&
+      wordAt(pieces, hit.from - 2) === 'of' &&
+      pieces[hit.from - 3]?.is === 'count') ||
     (direct?.is === 'count' && !after.some(({ is }) => is === 'count')) ||
     direct?.is === 'place' ||
     direct?.is === 'when' ||
@@ -180,6 +188,16 @@ function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
       )) ||
     (direct?.is === 'break' && !direct.hard && pieces[hit.from - 2]?.is === 'plant');
   return subject && plantBefore && !plantAfter;
+}
+
+/** "The Nettle Duchess are out of the frame and planted": where the plant stands of which the words before `and` tell. */
+function plantToldOf(pieces: readonly Piece[], start: number, and: number): number | undefined {
+  if (wordAt(pieces, and) !== 'and') return undefined;
+  for (let at = and - 1; at > start && pieces[at]?.is !== 'break'; at--) {
+    const verb = pieces[at];
+    if (verb?.is === 'word' && verb.verb?.lemma === 'be' && pieces[at - 1]?.is === 'plant') return at - 1;
+  }
+  return undefined;
 }
 
 function cutBetween(pieces: readonly Piece[], before: Hit, next: Hit, _subjectFirst: boolean): number {
@@ -236,6 +254,7 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
     return boundaryBefore(pieces, low, at);
   }
   if (pronoun) return boundaryBefore(pieces, low, at);
+  at = plantToldOf(pieces, low, at - 1) ?? at;
   let plant = false;
   let count = false;
   while (at > low) {

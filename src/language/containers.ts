@@ -105,6 +105,24 @@ function containerAt(pieces: readonly Piece[], start: number): Joined | undefine
       ],
       to: start + 3,
     };
+  // "2x5 tip cuttings": ten.
+  const counted = pieces[start + 3];
+  if (
+    number !== undefined &&
+    multiplied?.quantity.value !== undefined &&
+    (counted?.is === 'cutting' || counted?.is === 'plant' || /^cuttings?$/.test(wordAt(pieces, start + 3)))
+  )
+    return {
+      pieces: [
+        {
+          is: 'count',
+          quantity: { value: number * multiplied.quantity.value },
+          from: first.from,
+          to: multiplied.to,
+        },
+      ],
+      to: start + 3,
+    };
   let size: PieceOf<'size'> | undefined;
   const sized = pieces[at];
   if (sized?.is === 'size' && !isContainer(pieces, at)) {

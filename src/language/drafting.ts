@@ -84,6 +84,9 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
         setPlant(current(), piece);
       }
     } else if (piece.is === 'count') {
+      // "Three each of these and those, tips off both": the plants just named, and no number of its own.
+      if (piece.quantity.both && groups.length > 1 && groups.every(({ plant }) => plant !== undefined))
+        continue;
       const group = current();
       const leads = leadsToPlant(pieces, at, clause.to);
       if (group.quantity === undefined && sourcedCount(pieces, at)) sourced = true;
@@ -124,7 +127,10 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
       ) {
         ofEach = piece.quantity;
       } else if (piece.quantity.value !== undefined && toldOfEach(pieces, at)) {
-        if (current().pots !== undefined || groups.length === 1) current().each ??= piece.quantity.value;
+        // "Three pots of these and two pots of those, four in each".
+        const potted = groups.filter(({ pots, each, quantity }) => pots !== undefined && !each && !quantity);
+        if (potted.length > 0) for (const group of potted) group.each = piece.quantity.value;
+        else if (groups.length === 1) current().each ??= piece.quantity.value;
         else for (const each of groups) each.quantity ??= piece.quantity;
       } else if (group.quantity?.vague && piece.quantity.value !== undefined && !leads)
         group.quantity = piece.quantity;
@@ -178,7 +184,11 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
       pieces[at - 2]?.is === 'count'
     )
       continue;
-    else if (piece.is === 'place' && tellsWhich(pieces, at, clause.from)) current().stands ??= piece.place;
+    else if (piece.is === 'pots' && current().plant !== undefined && leadsToAnother(pieces, at, clause.to)) {
+      // "Two pots of these, one pot of those".
+      groups.push({});
+      slotOf(piece, current(), note);
+    } else if (piece.is === 'place' && tellsWhich(pieces, at, clause.from)) current().stands ??= piece.place;
     else if (
       piece.is === 'when' &&
       wordAt(pieces, at - 1) === 'for' &&
@@ -357,6 +367,11 @@ function definesCrop(pieces: readonly Piece[], at: number): boolean {
     (/^(?:is|are|being)$/.test(word) &&
       /^(?:it|that|which|they|these|those)$/.test(wordAt(pieces, before - 1)))
   );
+}
+
+/** Whether the containers are of a plant that the clause names behind them. */
+function leadsToAnother(pieces: readonly Piece[], at: number, end: number): boolean {
+  return wordAt(pieces, at + 1) === 'of' && leadsToPlant(pieces, at, end);
 }
 
 function leadsToPlant(pieces: readonly Piece[], at: number, end: number): boolean {

@@ -287,7 +287,7 @@ function countFits(
   const next = tokens[at + 1]?.text ?? '';
   const before = tokens[at - 1];
   const act = before ? verbSense(before.text) : undefined;
-  const afterAct = act !== undefined && ACT.has(act.lemma) && !isName(at - 1);
+  const afterAct = act !== undefined && ACT.has(act.lemma) && before?.text !== 'pots' && !isName(at - 1);
   const afterParticle =
     before !== undefined &&
     /^(?:on|up|out)$/.test(before.text) &&

@@ -21,7 +21,10 @@ export function joinProposals(proposals: readonly Proposal[]): readonly Proposal
         joinCare(last, proposal) ??
         joinTwiceTold(last, proposal) ??
         joinHardening(last, proposal));
+    const struck = one ? -1 : strikeInto(joined, proposal);
+    const strike = joined[struck];
     if (one) joined[joined.length - 1] = one;
+    else if (strike) joined[struck] = merge(strike, proposal);
     else joined.push(last ? carryCount(last, proposal) : proposal);
   }
   return joined;
@@ -59,11 +62,11 @@ function joinCheck(before: Proposal, next: Proposal): Proposal | undefined {
 /** "3 rotten, binned", "gone mouldy, all of it in the bin": one loss told twice. */
 function joinLoss(before: Proposal, next: Proposal): Proposal | undefined {
   if (before.kind !== 'loss' || next.kind !== 'loss') return undefined;
-  // "Lost three, sorry I mean …, lost three to rot": said again in full.
+  // "Lost three, sorry I mean …, lost three to rot", "knocked two off and snapped both": said again in full.
   const again =
     before.draft.quantity?.value !== undefined &&
     before.draft.quantity.value === next.draft.quantity?.value &&
-    before.slots['cause'] === undefined &&
+    (before.slots['cause'] === undefined || next.draft.quantity.both === true) &&
     same(plantOf(before), plantOf(next));
   if (again) return { ...before, slots: { ...before.slots, ...next.slots } };
   if (next.draft.plant !== undefined) return undefined;
@@ -106,6 +109,15 @@ function joinStrike(before: Proposal, next: Proposal): Proposal | undefined {
     return undefined;
   if (next.draft.fromPlace !== undefined) return undefined;
   return merge(before, next);
+}
+
+/** "Took 15 Pink Ute and 20 Creek Bandit, Utes in 50mm tubes, Bandits in a 40 cell tray": which of the strikes went into that. */
+function strikeInto(told: readonly Proposal[], next: Proposal): number {
+  if (next.kind !== 'potOn' || next.rule !== '<plant> to <size>') return -1;
+  return told.findLastIndex(
+    (each) =>
+      each.kind === 'strike' && each.slots['potSize'] === undefined && same(plantOf(each), next.draft.plant),
+  );
 }
 
 function merge(before: Proposal, next: Proposal): Proposal {

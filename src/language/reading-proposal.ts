@@ -3,7 +3,7 @@ import { wholeOf } from './clauses.js';
 import { type Draft, draftsOf } from './drafting.js';
 import { STRONG_CUE } from './grammar/reading.js';
 import type { Note } from './note.js';
-import type { PieceOf } from './pieces.js';
+import type { Piece, PieceOf, When } from './pieces.js';
 import type { Proposal } from './refining.js';
 import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
 import { isAmerican } from './utterance.js';
@@ -18,6 +18,8 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
     )
   )
     return undefined;
+  const listed = listedReadings(pieces, note);
+  if (listed) return listed;
   const marked = pieces.filter((piece): piece is PieceOf<'celsius'> => piece.is === 'celsius');
   const [draft = {}] = draftsOf(pieces, wholeOf(pieces));
   const base: Draft = { ...(draft.when ? { when: draft.when } : {}) };
@@ -41,22 +43,6 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
         propose(piece.is === 'celsius' ? piece.celsius : degrees(piece.quantity.value ?? 0, note)),
       );
   }
-  // "Prop 21": a place, a number, and nothing else.
-  const [first, second, third] = pieces.filter(
-    (piece) =>
-      piece.is !== 'break' &&
-      piece.is !== 'when' &&
-      !(piece.is === 'word' && /^(?:am|pm|this|now)$/.test(piece.text)),
-  );
-  if (
-    first?.is === 'place' &&
-    first.prep === undefined &&
-    second?.is === 'count' &&
-    second.quantity.value !== undefined &&
-    !second.quantity.weak &&
-    third === undefined
-  )
-    return [propose(degrees(second.quantity.value, note))];
   if (plantsIn(pieces).length > 0 || !STRONG_CUE.test(line)) return undefined;
   if (place === undefined && !/\b(?:temp|temperature|thermometer|min|max|minimum|maximum)\b/.test(line))
     return undefined;
@@ -73,6 +59,49 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
   )
     return undefined;
   return counts.map(({ quantity }) => propose(degrees(quantity.value ?? 0, note)));
+}
+
+const BETWEEN =
+  /^(?:at|sitting|sits|sat|is|was|are|were|reads|reading|read|showing|shows|on|the|now|about|around|up|down|to|steady|holding|this|am|pm)$/;
+
+/** "Prop 21", "utility room sitting at 12, propagator 19": places with a number each, and nothing else. */
+function listedReadings(pieces: readonly Piece[], note: Note): readonly Proposal[] | undefined {
+  const parts: Piece[][] = [[]];
+  let when: When | undefined;
+  for (const piece of pieces) {
+    if (piece.is === 'break' || (piece.is === 'word' && piece.text === 'and')) parts.push([]);
+    else if (piece.is === 'when' && hourOf(piece.when) === undefined) when = piece.when;
+    else if (!(piece.is === 'word' && BETWEEN.test(piece.text))) parts.at(-1)?.push(piece);
+  }
+  const readings: Proposal[] = [];
+  for (const [place, value, more] of parts.filter(({ length }) => length > 0)) {
+    const celsius = value && celsiusOf(value, note);
+    if (place?.is !== 'place' || place.prep !== undefined || celsius === undefined || more) return undefined;
+    readings.push({
+      kind: 'reading',
+      rule: '<place> <celsius>, …',
+      slots: { celsius, place: place.place },
+      draft: when ? { when } : {},
+    });
+  }
+  return readings.length > 0 ? readings : undefined;
+}
+
+function celsiusOf(piece: Piece, note: Note): number | undefined {
+  if (piece.is === 'celsius') return piece.celsius;
+  const value =
+    piece.is === 'when'
+      ? hourOf(piece.when)
+      : piece.is === 'count' && !piece.quantity.weak
+        ? piece.quantity.value
+        : undefined;
+  return value === undefined ? undefined : degrees(value, note);
+}
+
+/** "At 12", which beside a place and no act is no hour but degrees. */
+function hourOf({ words }: When): number | undefined {
+  const [, hour] = /^at (\d{1,2})$/i.exec(words) ?? [];
+  return hour === undefined ? undefined : Number(hour);
 }
 
 /** A bare number in the grower's own scale; above 45 no bench is so warm but in °F. */

@@ -356,7 +356,6 @@ export const checkRules: readonly Rule[] = [
     head: 'still|as nothing|nowt|<count>|none yet?',
     shape: 'subject',
     rooted: 'none',
-    faint: true,
     when: (p, f, t) =>
       endsAt(p, t) &&
       p[f - 1]?.is === 'plant' &&

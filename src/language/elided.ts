@@ -1,0 +1,30 @@
+/** Looks told without their verb behind one that has it: "seven rooted, Boxcar Ruby about four". */
+import type { Draft } from './drafting.js';
+import type { Piece } from './pieces.js';
+
+/** Words that may stand around the plant and its number and change nothing. */
+const AROUND =
+  /^(?:the|my|our|and|but|are|is|have|has|had|got|at|on|like|still|only|just|now|so|far|of|about|idk)$/;
+
+/**
+ * One draft for each part between the marks and conjunctions of [from, to) that is a plant with its number and nothing
+ * else. Empty where a part says anything more: then it tells of something of its own.
+ */
+export function elidedLooks(pieces: readonly Piece[], from: number, to: number): readonly Draft[] {
+  const parts: Piece[][] = [[]];
+  for (const piece of pieces.slice(from, to)) {
+    if (piece.is === 'break') parts.push([]);
+    else if (!(piece.is === 'word' && AROUND.test(piece.text))) parts.at(-1)?.push(piece);
+  }
+  const looks: Draft[] = [];
+  for (const part of parts.filter(({ length }) => length > 0)) {
+    const [plant] = part.filter((piece) => piece.is === 'plant');
+    const counts = part.filter((piece) => piece.is === 'count');
+    // "About half, like seven": the number that was counted.
+    const count = counts.findLast(({ quantity }) => quantity.value !== undefined) ?? counts[0];
+    if (!plant || !count || count.quantity.vague || part.length !== 1 + counts.length || counts.length > 2)
+      return [];
+    looks.push({ plant: plant.plant, known: plant.known, quantity: count.quantity });
+  }
+  return looks;
+}
