@@ -27,8 +27,8 @@ export async function notesInHand(): Promise<readonly Measurement[]> {
   const folder = mkdtempSync(join(tmpdir(), 'slipnote-bench-'));
   try {
     // Warmed up, then measured in turns, since the disk's own pace swings from second to second.
-    await ours(folder, 'warm', BATCH, 1);
-    await echo(folder, 'warm', BATCH, 1);
+    await ours(folder, 'warm', NOTES, BATCH);
+    await echo(folder, 'warm', NOTES, BATCH);
     const one = { ours: await ours(folder, 'one', NOTES, 1), echo: await echo(folder, 'one', NOTES, 1) };
     const burst = {
       ours: await ours(folder, 'burst', NOTES, BATCH),
