@@ -102,6 +102,14 @@ const allSlots = (pieces: readonly Piece[]): boolean =>
       ),
   );
 
+/** More plants than containers: rooted ones would have a pot each. */
+const sharesPot = (pieces: readonly Piece[]): boolean =>
+  pieces.some(
+    (piece) =>
+      piece.is === 'pots' &&
+      pieces.some((each) => each.is === 'count' && (each.quantity.value ?? 0) > (piece.pots ?? Infinity)),
+  );
+
 export const strikeRules: readonly Rule[] = [
   {
     name: 'filled a tray with <plant>',
@@ -399,7 +407,9 @@ export const strikeRules: readonly Rule[] = [
     when: (p) =>
       p.some(({ is }) => is === 'plant') &&
       allSlots(p) &&
-      !p.some(({ is }) => is === 'celsius' || is === 'size'),
+      !p.some(({ is }) => is === 'celsius') &&
+      (sharesPot(p) || !p.some(({ is }) => is === 'size')),
+    phrasings: ['6 Salt Harrier, one 9cm pot'],
   },
   {
     name: '<count> <plant>, dipped',
