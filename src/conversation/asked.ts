@@ -16,6 +16,7 @@ import { drop } from './replying.js';
 import { answerSetup } from './starting.js';
 import { promptName } from './asking.js';
 import { chooseBatch } from './choosing.js';
+import { dayIn } from './day-in.js';
 import { settle } from './settling.js';
 import type { Sitting } from './sitting.js';
 import type { Ask } from './talk.js';
@@ -77,7 +78,8 @@ export function settleAsk(sitting: Sitting, ask: Ask, text: string, read: ReadNo
       return true;
     }
     case 'otherBatch': {
-      const batch = chooseBatch(text, asked.labels, sitting.ledger);
+      const day = dayIn(text, sitting.origin.at, sitting.settings, 'past');
+      const batch = chooseBatch(text, asked.labels, sitting.ledger, day);
       if (!batch) return false;
       choose(sitting, ask, asked.labels.indexOf(batch.label));
       return true;

@@ -1,6 +1,8 @@
 /** Which of the offered batches an answer means: by label, name, place, day, size or order. */
 import type { Batch } from '../ledger/batch.js';
 import { began, placeOf } from '../ledger/batch.js';
+import type { Day } from '../calendar/day.js';
+import { firstDay, lastDay, type Span } from '../calendar/span.js';
 import { batchLabelled, type Ledger } from '../ledger/ledger.js';
 import { dateWords } from '../words/speech.js';
 
@@ -11,8 +13,16 @@ const ordinals: readonly (readonly [RegExp, (batches: readonly Batch[]) => Batch
   [/\b(?:third|3rd)\b/i, (batches) => batches[2]],
 ];
 
-/** The one batch meant, or null where the words fit none or several. Batches come oldest first. */
-export function chooseBatch(text: string, labels: readonly string[], ledger: Ledger): Batch | null {
+/**
+ * The one batch meant, or null where the words fit none or several. Batches come oldest first; `day` is what the words
+ * name of time ("the ones from the 9th", "the August ones").
+ */
+export function chooseBatch(
+  text: string,
+  labels: readonly string[],
+  ledger: Ledger,
+  day: Day | Span | null,
+): Batch | null {
   const offered = labels
     .flatMap((label) => batchLabelled(ledger, label) ?? [])
     .sort((a, b) => (began(a) < began(b) ? -1 : began(a) > began(b) ? 1 : 0));
@@ -25,6 +35,7 @@ export function chooseBatch(text: string, labels: readonly string[], ledger: Led
     (batch) => byWord(batch.variety),
     (batch) => byWord(placeOf(batch)),
     (batch) => offered.length > 0 && byWord(dateWords(began(batch), speech)),
+    (batch) => day !== null && firstDay(day) <= began(batch) && began(batch) <= lastDay(day),
     (batch) => byWord(batch.crop),
   ];
   for (const fits of tries) {

@@ -44,7 +44,7 @@ export function fill(
     const meant = name === null ? null : plant(name);
     return name === null ? null : ({ ...ask.entry, ...(meant ?? { variety: name }) } as LoggedEntry);
   }
-  const value = ask.slot === 'date' ? day(text) : valueFor(ask, text, said[0], ledger);
+  const value = ask.slot === 'date' ? day(text) : valueFor(ask, text, said[0], ledger, day);
   return value === null ? null : withValue(ask, value, ledger);
 }
 
@@ -102,7 +102,13 @@ function plantSlots({ variety, crop, batch }: Plant): Plant {
   };
 }
 
-function valueFor(ask: SlotAsk, text: string, entry: Entry | undefined, ledger: Ledger): unknown {
+function valueFor(
+  ask: SlotAsk,
+  text: string,
+  entry: Entry | undefined,
+  ledger: Ledger,
+  day: Understanding['day'],
+): unknown {
   const answered = entry?.kind === 'answer' ? entry.value : undefined;
   switch (ask.slot) {
     case 'count':
@@ -120,7 +126,7 @@ function valueFor(ask: SlotAsk, text: string, entry: Entry | undefined, ledger: 
         return allOfThem;
       const labels = ask.options.filter((option) => typeof option === 'string');
       const all = labels.length > 0 ? labels : liveBatches(ledger).map(({ label }) => label);
-      return chooseBatch(text, all, ledger)?.label ?? null;
+      return chooseBatch(text, all, ledger, day(text))?.label ?? null;
     }
     default:
       return answered === undefined && text.length <= 60 ? text.trim().toLowerCase() : null;

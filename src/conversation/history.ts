@@ -20,11 +20,17 @@ export function lastDeed(journal: readonly JournalLine[]): Deed | null {
       if (corrected.get(each.line)?.length === 0) continue;
       return { what: 'entry', lines: [each.line] };
     }
-    // What was taken back, or put back, is no deed of its own.
-    if (each.what.entries.length === 0) continue;
+    // What was taken back, or put back, is no deed of its own; an edited message is one with what it logged at first.
+    if (each.what.entries.length === 0 || isEdit(journal, each)) continue;
     return { what: 'correction', lines: together(journal, index, withdrawn) };
   }
   return null;
+}
+
+/** Whether the same message, edited, made the entry say otherwise. */
+function isEdit(journal: readonly JournalLine[], { what, source }: JournalLine): boolean {
+  const first = isAmendment(what) ? journal[what.amends - 1]?.source : undefined;
+  return first != null && first.chat === source?.chat && first.message === source.message;
 }
 
 /** Amendments made in one turn are one correction. */

@@ -1,6 +1,7 @@
 /** "That was the other one": the last entry about a batch was about its only fellow. */
-import { isLive, isOf } from '../ledger/batch.js';
+import { type Batch, isLive, isOf } from '../ledger/batch.js';
 import type { Plant } from '../ledger/entry.js';
+import type { Ledger } from '../ledger/ledger.js';
 import type { Line } from '../ledger/posting.js';
 import { setSlots } from './amending.js';
 import { standingOn } from './deeds.js';
@@ -26,14 +27,24 @@ export function swapsBatch(sitting: Sitting, text: string, meant: readonly Line[
   );
   const batch = ledger.batches.get(last?.touched[0] ?? '');
   if (!last || !batch) return false;
-  const plant =
-    batch.variety === null ? (batch.crop === null ? {} : { crop: batch.crop }) : { variety: batch.variety };
-  const others = [...ledger.batches.values()].filter(
-    (other) => other.label !== batch.label && isLive(other) && isOf(other, plant),
-  );
+  const others = fellowsOf(batch, ledger);
   const [only, another] = others;
   if (!only) return false;
   if (another) sitting.ask({ ask: 'otherBatch', line: last.line, labels: others.map(({ label }) => label) });
   else setSlots(sitting, [last], { batch: only.label });
   return true;
+}
+
+/** The live batches of the same plant, else those begun in the same note (a pot of two sorts), else the only other one. */
+function fellowsOf(batch: Batch, ledger: Ledger): readonly Batch[] {
+  const plant =
+    batch.variety === null ? (batch.crop === null ? {} : { crop: batch.crop }) : { variety: batch.variety };
+  const others = [...ledger.batches.values()].filter((other) => other.label !== batch.label && isLive(other));
+  const alike = others.filter((other) => isOf(other, plant));
+  if (alike.length > 0) return alike;
+  const noteOf = ({ label }: Batch): string | undefined =>
+    ledger.standing.find(({ entry }) => (entry as { label?: string }).label === label)?.journal.source
+      ?.message;
+  const together = others.filter((other) => noteOf(other) === noteOf(batch));
+  return together.length > 0 ? together : others.length === 1 ? others : [];
 }

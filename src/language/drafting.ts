@@ -67,6 +67,13 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
     }
     if (piece.is === 'plant') {
       const group = current();
+      // "Three of these and four of those, both fuchsias".
+      const told = pieces[at - 1];
+      if (groups.length > 1 && told?.is === 'count' && told.quantity.both && isCropAlone(piece.plant)) {
+        for (const each of groups)
+          if (each.plant && each.plant.crop === undefined) each.plant = { ...each.plant, ...piece.plant };
+        continue;
+      }
       const article = /^(?:a|an|another|single)$/.test(nearestWord(pieces, at));
       if (group.plant === undefined) {
         setPlant(group, piece);
@@ -188,7 +195,16 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
       // "Two pots of these, one pot of those".
       groups.push({});
       slotOf(piece, current(), note);
-    } else if (piece.is === 'place' && tellsWhich(pieces, at, clause.from)) current().stands ??= piece.place;
+    } else if (
+      piece.is === 'place' &&
+      clause.hit?.rule.kind === 'move' &&
+      clause.subjectFirst &&
+      at < clause.hit.from &&
+      piece.prep !== undefined
+    )
+      // "Everything in the propagator is now in the greenhouse".
+      current().fromPlace ??= piece.place;
+    else if (piece.is === 'place' && tellsWhich(pieces, at, clause.from)) current().stands ??= piece.place;
     else if (
       piece.is === 'when' &&
       wordAt(pieces, at - 1) === 'for' &&
@@ -330,6 +346,9 @@ function setPlant(group: Loose, piece: Extract<Piece, { is: 'plant' }>): void {
   group.known = piece.known;
 }
 
+const isCropAlone = ({ variety, batch, crop }: PlantWords): boolean =>
+  crop !== undefined && variety === undefined && batch === undefined;
+
 function samePlant(a: PlantWords, b: PlantWords): boolean {
   return a.variety === b.variety && a.crop === b.crop && a.batch === b.batch;
 }
@@ -342,13 +361,13 @@ function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at: numbe
     (a.batch !== undefined && b.batch !== undefined)
   )
     return false;
-  for (let before = at - 1; before >= 0 && before >= at - 4; before--) {
+  for (let before = at - 1; before >= 0 && before >= at - 5; before--) {
     const piece = pieces[before];
     if (piece?.is === 'plant') return true;
     if (piece?.is === 'break' && /^[,(:-]$/.test(piece.mark)) continue;
     if (
       piece?.is === 'word' &&
-      /^(?:the|called|named|labelled|she|he|they|calls|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's)$/.test(
+      /^(?:the|called|named|labelled|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's)$/.test(
         piece.text,
       )
     )

@@ -139,10 +139,12 @@ export function restoreHeard(
       put(at, 'by');
     else if (
       text === 'ate' &&
-      /^(?:cuttings|cutting|of|plants|pots)$/.test(word(at + 1)) &&
-      /^(?:was|were|took|it|only|had|and|is|potted|on)$/.test(word(at - 1))
+      ((/^(?:cuttings|cutting|of|plants|pots)$/.test(word(at + 1)) &&
+        /^(?:was|were|took|it|only|had|and|is|potted|on)$/.test(word(at - 1))) ||
+        (isPlant(at + 1) && word(at - 1) === 'and' && actBefore(restored, at)))
     )
       put(at, 'eight');
+    else if (text === 'time' && /^cuttings?$/.test(word(at + 1))) put(at, 'thyme');
     else if (text === '4' && /^(?:the|my|our|her|his|mum|dad|a)$/.test(word(at + 1)) && isName(at - 1))
       put(at, 'for');
     else if (/^(?:won|wan)$/.test(text) && /^(?:pot|tray|jar|plant|cutting)$/.test(word(at + 1)))

@@ -7,7 +7,7 @@ import type { Token } from './tokens.js';
 const LEAD =
   /^(?:in|into|on|onto|to|at|under|by|down|up|beside|along|near|outside|inside|round|around|behind|against|beneath|over|amongst|among|next|alongside)$/;
 const NOT_PLACES =
-  /^(?:water|daytime|daytimes|nights|weather|compost|perlite|sand|morning|evening|afternoon|night|mix|post|half|end|dark|one|own|total|all|them|it|rot|mould|death|time|times|growth|return|advance|future|past|rain|sun|cold|frost|heat|bag|bags|day|days|week|weeks|hour|hours|minute|minutes|last|once|least|first|best|way|good|case|order|use|need|place|hope|bits|pieces|pot|pots|tray|trays|turn|which|that|this|what|me|us|you|my|her|his|their|our|a|an|mush|slime|hormone|powder|gel|hand|hands|hurry|meantime|go|fresh|peat|work|bed|be|make|see|get|do|keep|root|stop|start|finish|bush|toughen|harden|grow|give|take|check|pot|plant|move|water|mist|feed|tip|tips|top|tops|base|leaf|leaves|roots|stems|stem|flower|bud|full|flat|foot|knees|head|back|left|right|side|number|book|diary|rim|edge|ends|lot|whole|batch|new|bigger|larger|smaller|individual|separate|singles|threes|twos|pairs)$/;
+  /^(?:water|earth|soil|daytime|daytimes|nights|weather|compost|perlite|sand|morning|evening|afternoon|night|mix|post|half|end|dark|one|own|total|all|them|it|rot|mould|death|time|times|growth|return|advance|future|past|rain|sun|cold|frost|heat|bag|bags|day|days|week|weeks|hour|hours|minute|minutes|last|once|least|first|best|way|good|case|order|use|need|place|hope|bits|pieces|pot|pots|tray|trays|turn|which|that|this|what|me|us|you|my|her|his|their|our|a|an|mush|slime|hormone|powder|gel|hand|hands|hurry|meantime|go|fresh|peat|work|bed|be|make|see|get|do|keep|root|stop|start|finish|bush|toughen|harden|grow|give|take|check|pot|plant|move|water|mist|feed|tip|tips|top|tops|base|leaf|leaves|roots|stems|stem|flower|bud|full|flat|foot|knees|head|back|left|right|side|number|book|diary|rim|edge|ends|lot|whole|batch|new|bigger|larger|smaller|individual|separate|singles|threes|twos|pairs)$/;
 
 /** The place behind the last fitting preposition of the clause, as written, without its article. */
 export function loosePlace(
@@ -64,7 +64,8 @@ export function loosePlace(
     while (end > start && /^(?:of|the|by|at|in|behind|under|outside)$/.test(wordAt(pieces, end - 1))) end--;
     if (end === start) continue;
     const head = wordAt(pieces, start);
-    if (/^(?:off|from|of|out|back|there|here|to)$/.test(head)) continue;
+    if (/^(?:off|from|of|out|there|here|to)$/.test(head)) continue;
+    if (head === 'back' && (!article || end - start === 1)) continue;
     if (NOT_PLACES.test(head) && end - start === 1) continue;
     if (
       NOT_PLACES.test(wordAt(pieces, end - 1)) &&
@@ -73,13 +74,10 @@ export function loosePlace(
       continue;
     if (!article && lead === 'by') continue;
     if (!article && lead === 'to' && !tokens[pieces[start]?.from ?? 0]?.capital) continue;
-    const place = text.slice(
+    return text.slice(
       tokens[pieces[start]?.from ?? 0]?.start ?? 0,
       tokens[(pieces[end - 1]?.to ?? 1) - 1]?.end ?? 0,
     );
-    return /^(?:round|around|behind|along|outside|beside|between|against|under|next|near)$/.test(lead)
-      ? place
-      : place;
   }
   for (let at = from; at < clause.to; at++)
     if (/^(?:outside|indoors|outdoors|inside|upstairs|downstairs)$/.test(wordAt(pieces, at)))

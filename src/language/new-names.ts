@@ -78,6 +78,11 @@ function nameLength(
   let capital = 0;
   while (length < 5) {
     const piece = pieces[at + length];
+    if (length > 0 && capital === length && isDayInName(pieces, tokens, at + length)) {
+      capital++;
+      length++;
+      continue;
+    }
     if (piece?.is !== 'word') break;
     const token = tokens[piece.from];
     if (!token || /^(?:i|i'm|i've|i'll)$/.test(token.text)) break;
@@ -113,6 +118,11 @@ function nameLength(
     (isCrop(before.at(-2)) ||
       (/^(?:cuttings|plugs|plants|tips)$/.test(wordAt(before, before.length - 2)) && isCrop(before.at(-3))));
   if (apart) return length;
+  // "His old Sexton's Cope mother plant".
+  const stock =
+    /^(?:mother|stock|parent)$/.test(wordAt(pieces, at + length)) &&
+    !/'s$/.test(wordAt(pieces, at + length - 1));
+  if (stock && capital === length && wordAt(pieces, at + length + 1) === 'plant') return length;
   const behindCrop = isCrop(before.at(-1));
   // "Auntie Joan's pelargonium": whose, not which.
   if (besideCrop && /'s$/.test(wordAt(pieces, at + length - 1))) return 0;
@@ -139,6 +149,17 @@ function nameLength(
   if (unknown === length) return length > 1 || looksLikeCrop(wordAt(pieces, at)) ? length : 0;
   if (lower && (unknown > 0 || length >= 2)) return length;
   return 0;
+}
+
+/** "Wet Sunday fuchsia": a day or month in capitals between a name and its crop is part of the name. */
+function isDayInName(pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean {
+  const piece = pieces[at];
+  return (
+    piece?.is === 'when' &&
+    piece.to === piece.from + 1 &&
+    tokens[piece.from]?.capital === true &&
+    isCrop(pieces[at + 1])
+  );
 }
 
 /** "Rose Muffler dahlia": how many pieces of a name that itself holds a crop stand before the crop, else 0. */

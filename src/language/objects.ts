@@ -35,7 +35,9 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     // What was done it to stands before the first preposition.
     if (
       at > from &&
-      /^(?:to|with|from|for|in|into|on|onto|at|by|before|after|during|while|when)$/.test(piece.text) &&
+      /^(?:to|with|from|for|in|into|on|onto|at|by|along|beside|behind|round|around|near|under|against|before|after|during|while|when)$/.test(
+        piece.text,
+      ) &&
       draft.quantity !== undefined
     )
       return true;

@@ -21,7 +21,7 @@ const MODIFIERS = new Set(
 );
 /** Nouns that everyday talk uses too: a place only behind a preposition or a modifier. */
 const EVERYDAY = new Set(
-  'bed frame house table room yard field ground mat lights stand press window step path office study sink tent nursery bay plot fridge shelf garden kitchen lounge basement attic tunnel border deck terrace'.split(
+  'bed frame house rack table room yard field ground mat lights stand press window step path office study sink tent nursery bay plot fridge shelf garden kitchen lounge basement attic tunnel border deck terrace'.split(
     ' ',
   ),
 );

@@ -221,6 +221,10 @@ function asksToBeReminded(pieces: readonly Piece[]): boolean {
 }
 
 /** Where a question begins behind a statement ("took 5, is that enough?"): the break before it, else 0. */
+/** "Lost half, no idea what did for them": told, not asked. */
+const KNOWS_NOT =
+  /^(?:and |but )?(?:(?:i've |i have )?no (?:idea|clue)|(?:god|goodness|lord|heaven|who) knows|dunno|(?:i )?don't know|(?:i )?(?:can't|cannot) think|beats me|not sure) (?:what|why|how)\b/;
+
 function questionStart(sentence: Sentence, utterance: Utterance, note: Note): number {
   for (let at = sentence.pieces.length - 1; at > 0; at--) {
     const piece = sentence.pieces[at];
@@ -228,6 +232,7 @@ function questionStart(sentence: Sentence, utterance: Utterance, note: Note): nu
     const rest = part(sentence, at + 1, sentence.pieces.length, utterance, false);
     if (
       isQuestion(rest) &&
+      !KNOWS_NOT.test(rest.line) &&
       proposeActs(sentence.pieces.slice(0, at), [], utterance, note).proposals.length > 0
     )
       return at;

@@ -184,7 +184,7 @@ function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
     if (
       open &&
       !begun &&
-      wordAt(pieces, at + 1) !== 'note' &&
+      !/^(?:note|of)$/.test(wordAt(pieces, at + 1)) &&
       CHORES.test(piece.verb.lemma) &&
       (piece.verb.form === 'base' || piece.verb.form === 'ing')
     )

@@ -91,9 +91,14 @@ export const dispatchRules: readonly Rule[] = [
       (/^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|nothing|black|ground|earth)$/.test(
         wordAt(p, t),
       ) &&
-        !/^(?:vicar|school|church|neighbours?|lady|man|market|hospice|club|society|shop|fete|fair|office|pub|library|girls|lads|ladies|women|care|children)$/.test(
-          wordAt(p, t + 1),
-        )),
+        !followsWord(
+          p,
+          t,
+          /^(?:vicar|school|church|neighbours?|lady|man|market|hospice|club|society|shop|fete|fair|sale|stall|auction|raffle|office|pub|library|girls|lads|ladies|women|care|children)$/,
+        )) ||
+      followsWord(p, t, /^start$/),
+    phrasings: ['6 Salt Harrier off to the parish sale'],
+    mustNot: ['6 Salt Harrier off to a good start', '6 Salt Harrier off to the greenhouse'],
   },
   {
     name: '<recipient> took <count> <plant> home',

@@ -33,6 +33,8 @@ const OPEN = `^${leading(
 const starts = (body: string): RegExp => new RegExp(`${OPEN}(?:${body})`);
 const plantOf = ({ plants }: InstructionWords): { plant?: Plant } => (plants[0] ? { plant: plants[0] } : {});
 
+/** "Split three of these into a batch of their own": the number is what is parted, not how many parts. */
+const OWN_BATCH = /\binto (?:(?:a|an|its|their|another) )?(?:own|new|separate|batch of)\b/;
 const NUMBERS = 'a one two three four five six seven eight nine ten eleven twelve'.split(' ');
 
 function numberOf(word: string | undefined): number | undefined {
@@ -216,7 +218,9 @@ export const instructionRules: readonly InstructionRule[] = [
       return {
         kind: 'split',
         plant,
-        ...(numbers.length === 1 && !/\binto\b/.test(line) ? { count: numbers[0] ?? 0 } : {}),
+        ...(numbers.length === 1 && (!/\binto\b/.test(line) || OWN_BATCH.test(line))
+          ? { count: numbers[0] ?? 0 }
+          : {}),
         ...(numbers.length > 1 ? { into: numbers } : {}),
       };
     },

@@ -227,6 +227,31 @@ export const lossRules: readonly Rule[] = [
     shape: 'subject',
     when: (p, f, t) => precedes(p, f, 5, 'count') && endsAt(p, t),
   },
+  {
+    name: 'the frost took <count> <plant> with it',
+    kind: 'loss',
+    head: 'take~past <count> .. with it|them',
+    shape: 'object',
+    cause: 'frost',
+    when: (p, f) =>
+      p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            (piece.is === 'celsius' && piece.celsius < 3) ||
+            (piece.is === 'word' && /^(?:frost|cold|freeze)$/.test(piece.text)),
+        ),
+    phrasings: ['hard frost last night, took 2 of the Salt Harrier with it'],
+    mustNot: ['took 2 of the Salt Harrier with me'],
+  },
+  {
+    name: 'took <count> <plant> with it',
+    kind: 'loss',
+    head: 'take~past <count> .. with it',
+    shape: 'object',
+    when: (p, f, t) => endsAt(p, t) && p.slice(f, t).some(({ is }) => is === 'plant'),
+    mustNot: ['took 2 of the Salt Harrier, with it being so warm'],
+  },
   { name: '<count> turned up their toes', kind: 'loss', head: 'turn~past up their toes', shape: 'subject' },
   { name: '<count> popped their clogs', kind: 'loss', head: 'popped .. clogs', shape: 'subject' },
   {

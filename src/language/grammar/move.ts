@@ -139,11 +139,13 @@ export const moveRules: readonly Rule[] = [
   },
   {
     name: '<plant> now in <place>',
+    phrasings: ['everything in the propagator is now in the greenhouse'],
     kind: 'move',
     head: 'now in|on|under|at|outside|inside|indoors',
     shape: 'subject',
     when: (p, f, t) =>
-      precedes(p, f, 5, 'plant') &&
+      (precedes(p, f, 5, 'plant') ||
+        p.slice(0, f).some((piece) => piece.is === 'count' && piece.quantity.whole === 'all')) &&
       (p[t]?.is === 'place' || wordAt(p, t) === 'the' || OUTSIDE.test(wordAt(p, t - 1))),
   },
   {

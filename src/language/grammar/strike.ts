@@ -316,7 +316,9 @@ export const strikeRules: readonly Rule[] = [
     shape: 'subject',
     when: (p, f, t) =>
       p[f - 1]?.is === 'break' &&
-      (p[t]?.is === 'when' || p[t] === undefined) &&
+      (p[t]?.is === 'when' ||
+        p[t] === undefined ||
+        /^(?:before|after|first|this|earlier)$/.test(wordAt(p, t))) &&
       p.slice(0, f).some(({ is }) => is === 'plant') &&
       p.slice(0, f).some(({ is }) => is === 'count') &&
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
@@ -361,11 +363,16 @@ export const strikeRules: readonly Rule[] = [
     kind: 'strike',
     head: 'take~past them|those|em all?',
     shape: 'subject',
-    when: (p, f) =>
+    when: (p, f, t) =>
       p.slice(0, f).some(({ is }) => is === 'plant') &&
-      p.slice(0, f).some(({ is }) => is === 'pots') &&
+      p.slice(0, f).some(({ is }) => is === 'pots' || is === 'count') &&
+      (endsAt(p, t) || p[t]?.is === 'when' || p[t]?.is === 'count') &&
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
-    phrasings: ['two pots of Salt Harrier, four in each, took them all on Sunday'],
+    phrasings: [
+      'two pots of Salt Harrier, four in each, took them all on Sunday',
+      '6 Salt Harrier cuttings, took those just now',
+    ],
+    mustNot: ['6 Salt Harrier cuttings, took those to the shed'],
   },
   {
     name: '<count> cuttings of <plant> made',

@@ -61,7 +61,7 @@ export const tendRules: readonly Rule[] = [
   { name: '<place> got its shading', kind: 'tend', head: 'get~past|have~past .. shading|shadecloth', shape: 'subject', care: 'shade', when: (p, f) => precedes(p, f, 4, 'place') },
   { name: '<plant> got a mist', kind: 'tend', head: 'get~past|have~past .. mist|misting|spray|spritz', shape: 'subject', care: 'mist', when: (p, f) => precedes(p, f, 6, 'plant', 'place') },
   { name: 'put fleece over <place>', kind: 'tend', head: 'put~|throw~past|chuck~past|drape~past|lay~past|pop~past|sling~past|stick~past|pull~past|whack~past|bung~past .. fleece|cover|covers|bubblewrap|bag|bags|cloche|cloches|sheet|blanket|newspaper|<pots>|lid|lids|dome|domes|net|netting|plastic over|on|across|back', shape: 'object', care: 'cover' },
-  { name: 'put the shading up', kind: 'tend', head: 'put~|throw~past|chuck~past|sling~past|drape~past|stick~past|hang~past|pull~past|rig~past .. shading|shade|shadecloth|blinds up|over|on|down|across', shape: 'object', care: 'shade' },
+  { name: 'put the shading up', kind: 'tend', phrasings: ['put the shade cloth up over the greenhouse'], head: 'put~|throw~past|chuck~past|sling~past|drape~past|stick~past|hang~past|pull~past|rig~past .. shading|shade|shadecloth|blinds cloth|netting|net? up|over|on|down|across', shape: 'object', care: 'shade' },
   { name: 'lid back on', kind: 'tend', head: 'lid|lids back? on', shape: 'object', care: 'cover' },
   { name: 'topped up the water', kind: 'tend', head: 'top~past up', shape: 'object', care: 'water', when: (p, f, t) => followsWord(p, t, /^(?:water|jars|jar|glass|saucers|tray|reservoir)$/) || p.slice(f).some(({ is }) => is === 'medium') },
   { name: 'bottom watered <plant>', kind: 'tend', head: 'bottom watered|watered', shape: 'object', care: 'water' },
