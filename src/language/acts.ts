@@ -215,11 +215,14 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
             (_, n) =>
               wordAt(pieces, clause.from + n) === 'not' && wordAt(pieces, clause.from + n + 1) === 'rooted',
           );
-      const found: Draft = looked
-        ? withoutQuantity(drafted)
-        : unrooted
-          ? { ...drafted, quantity: { vague: true } }
-          : drafted;
+      // "Her big old Soot Angel, pot and all": no number of plants.
+      const whole = kind === 'stock' && drafted.quantity?.whole === 'all';
+      const found: Draft =
+        looked || whole
+          ? withoutQuantity(drafted)
+          : unrooted
+            ? { ...drafted, quantity: { vague: true } }
+            : drafted;
       const counted =
         kind === 'check' &&
         lookedAt !== undefined &&

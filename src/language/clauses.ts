@@ -170,7 +170,8 @@ function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
   const plantAfter = after.some(({ is }) => is === 'plant');
   if (aux?.is === 'word' && aux.verb && BE.has(aux.verb.lemma) && aux.verb.lemma !== 'have')
     return plantBefore || !plantAfter;
-  if (aux?.is === 'word' && aux.text === 'been') return true;
+  const been = pieces.slice(at + 1, hit.from).some((piece) => piece.is === 'word' && piece.text === 'been');
+  if (been && (plantBefore || !plantAfter)) return true;
   if (!plantAfter && plantToldOf(pieces, start, at) !== undefined) return true;
   // Telegraphic: "5 Copper Lantern potted on", "FU22 misted".
   const direct = pieces[hit.from - 1];

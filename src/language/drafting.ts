@@ -52,6 +52,13 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
   let sourced = false;
   for (let at = clause.from; at < clause.to; at++) {
     const piece = pieces[at];
+    // "…, found the label under the bench": what was come upon meanwhile.
+    if (
+      at > (clause.hit?.to ?? 0) &&
+      pieces[at - 1]?.is === 'break' &&
+      /^(?:found|saw|noticed|spotted|discovered|heard)$/.test(wordAt(pieces, at))
+    )
+      break;
     // A reason given is no part of what was done.
     if (
       at > (clause.hit?.to ?? 0) &&

@@ -144,6 +144,12 @@ export function restoreHeard(
         (isPlant(at + 1) && word(at - 1) === 'and' && actBefore(restored, at)))
     )
       put(at, 'eight');
+    else if (
+      text === 'won' &&
+      (/^(?:bar|except|save|but)$/.test(word(at - 1)) ||
+        (word(at - 1) === 'from' && /^(?:apart|aside)$/.test(word(at - 2))))
+    )
+      put(at, 'one');
     else if (text === 'time' && /^cuttings?$/.test(word(at + 1))) put(at, 'thyme');
     else if (text === '4' && /^(?:the|my|our|her|his|mum|dad|a)$/.test(word(at + 1)) && isName(at - 1))
       put(at, 'for');

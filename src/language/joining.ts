@@ -69,6 +69,14 @@ function joinLoss(before: Proposal, next: Proposal): Proposal | undefined {
     (before.slots['cause'] === undefined || next.draft.quantity.both === true) &&
     same(plantOf(before), plantOf(next));
   if (again) return { ...before, slots: { ...before.slots, ...next.slots } };
+  // "The cat knocked the pot off the sill and snapped two Copper Lantern": how it came about, and what it came to.
+  if (
+    before.draft.plant === undefined &&
+    before.draft.quantity === undefined &&
+    before.slots['cause'] !== undefined &&
+    before.slots['cause'] === next.slots['cause']
+  )
+    return next;
   if (next.draft.plant !== undefined) return undefined;
   const { quantity } = next.draft;
   if (before.draft.quantity !== undefined && quantity !== undefined && !next.draft.pronoun) return undefined;

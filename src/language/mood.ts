@@ -58,6 +58,11 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
       before.push('not');
   if (before.at(-1) === 'for' && form === 'ing') return 'supposed';
   if (ofAnother(pieces, clause, before)) return 'reported';
+  // "Went out to take cuttings, ran out of steam, only took six": gone for, and not done.
+  const cutShort = pieces
+    .slice(hit.to)
+    .some((piece) => piece.is === 'word' && /^(?:only|instead|never|ran|gave)$/.test(piece.text));
+  if (form === 'base' && before.includes('went') && cutShort) return 'supposed';
   const has = (pattern: RegExp): boolean => before.some((word) => pattern.test(word));
   const reported = before.findIndex((word) => REPORT.test(word));
   if (reported >= 0 && before[reported - 1] !== 'to' && !/^(?:checked|i)$/.test(before[reported - 1] ?? ''))

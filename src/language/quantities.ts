@@ -77,7 +77,7 @@ function beyond(tokens: readonly Token[], at: number): FoundQuantity | undefined
     // "Handed over six", "brought up to": the word is the verb's.
     if (
       /^(?:over|under|up|close)$/.test(words[0] ?? '') &&
-      /^(?:hand|take|turn|pass|bring|go|come|put|carry|move|send|knock|keel)$/.test(
+      /^(?:hand|turn|pass|bring|go|come|put|carry|move|send|knock|keel)$/.test(
         verbSense(text(tokens, at - 1))?.lemma ?? '',
       )
     )

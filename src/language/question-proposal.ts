@@ -72,6 +72,8 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
       !/\b(?:strike rate|success rate|rooting rate|percentage|what %|percent)\b/.test(bare)
     )
       continue;
+    // "I can't count", "didn't count".
+    if (!asks && /\b(?:can't|cannot|couldn't|didn't|don't|not|lost) count\b/.test(bare)) continue;
     if (!lines.some((line) => rule.pattern.test(line))) continue;
     if (/^(?:do|did) you remember when|^remember when|^what if\b/.test(full)) return [];
     if (

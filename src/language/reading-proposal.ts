@@ -64,6 +64,8 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
 const BETWEEN =
   /^(?:at|sitting|sits|sat|is|was|are|were|reads|reading|read|showing|shows|on|the|now|about|around|up|down|to|steady|holding|this|am|pm)$/;
 
+const HEADING = /^(?:temps?|temperatures?|readings?|thermometers?|first|thing|last|overnight|min|max)$/;
+
 /** "Prop 21", "utility room sitting at 12, propagator 19": places with a number each, and nothing else. */
 function listedReadings(pieces: readonly Piece[], note: Note): readonly Proposal[] | undefined {
   const parts: Piece[][] = [[]];
@@ -74,7 +76,11 @@ function listedReadings(pieces: readonly Piece[], note: Note): readonly Proposal
     else if (!(piece.is === 'word' && BETWEEN.test(piece.text))) parts.at(-1)?.push(piece);
   }
   const readings: Proposal[] = [];
-  for (const [place, value, more] of parts.filter(({ length }) => length > 0)) {
+  const told = parts.filter(
+    (part, n) =>
+      part.length > 0 && !(n === 0 && part.every((piece) => piece.is === 'word' && HEADING.test(piece.text))),
+  );
+  for (const [place, value, more] of told) {
     const celsius = value && celsiusOf(value, note);
     if (place?.is !== 'place' || place.prep !== undefined || celsius === undefined || more) return undefined;
     readings.push({

@@ -48,7 +48,11 @@ export function proposeRemind(
   const start = found.rule.beforeVerb ? bounds.from : Math.min(bounds.from, found.from);
   const end = nextDoneClause(pieces, found.to);
   const own = pieces.slice(start, end);
-  const times = own.filter((piece): piece is PieceOf<'when'> => piece.is === 'when').map(({ when }) => when);
+  // "Sunday week, half seven, nudge me to …": a sentence that opens with its time.
+  const opening = pieces.slice(0, start).every(({ is }) => is === 'when' || is === 'break') ? pieces : own;
+  const times = opening
+    .filter((piece): piece is PieceOf<'when'> => piece.is === 'when')
+    .map(({ when }) => when);
   const whenDay = times.find(({ future }) => future !== undefined);
   const named = times.find((each) => each.time !== undefined)?.time;
   // "Tonight at seven" is no morning.

@@ -1,4 +1,5 @@
 /** Sizes of pots and trays, and temperatures: a number with its unit. */
+import { placeNouns } from './lexicon.js';
 import { numberAt } from './numbers.js';
 import type { Token } from './tokens.js';
 
@@ -123,6 +124,9 @@ export function temperatureAt(
   at: number,
   fahrenheit: boolean,
 ): FoundTemperature | undefined {
+  // "Half a degree in the frame".
+  if (text(tokens, at) === 'half' && text(tokens, at + 1) === 'a' && text(tokens, at + 2) === 'degree')
+    return { celsius: 0.5, to: at + 3 };
   let from = at;
   let sign = 1;
   if (/^(?:minus|negative)$/.test(text(tokens, from))) {
@@ -143,9 +147,10 @@ export function temperatureAt(
   let decimal =
     found.figures &&
     !Number.isInteger(value) &&
-    /^(?:temp|temperature|at|to|heat|hit|reads|reading|read|showing|min|max|now)$/.test(
-      text(tokens, from - 1),
-    );
+    (placeNouns.has(text(tokens, from - 1)) ||
+      /^(?:temp|temperature|at|to|heat|hit|reads|reading|read|showing|min|max|now)$/.test(
+        text(tokens, from - 1),
+      ));
   if (text(tokens, to) === 'point') {
     const tenth = numberAt(tokens, to + 1);
     if (tenth && tenth.value < 10) {

@@ -52,7 +52,7 @@ export function findWhens(
     let to = from;
     while (to < tokens.length && (starts[to] ?? 0) < find.end) to++;
     if (from < 0 || to <= from) continue;
-    if (/^half a? ?doz/.test(find.text.toLowerCase())) continue;
+    if (/^half an?\b|^half doz/i.test(find.text)) continue;
     const isEvent =
       /\b(?:christmas|easter|halloween|summer|winter|spring|autumn)$/i.test(find.text) &&
       /^(?:market|markets|fair|party|bazaar|show|sale|stall|fete|festival)$/.test(tokens[to]?.text ?? '');

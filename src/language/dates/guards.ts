@@ -20,6 +20,9 @@ const modifiersBefore = new Set('last next previous past week weeks fortnight ha
 /** Whether the tokens from `at` to `end` (exclusive) name a thing or a habit, for all that they read like a day. */
 export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: number, end: number): boolean {
   if (habits.has(tokens[at - 1]?.word ?? '')) return true;
+  // "The second to root", but "at 5 to shut the vents".
+  if (phrase.time !== undefined && tokens[end]?.word === 'to' && tokens[end + 1]?.digits !== true)
+    return false;
   return phrase.ordinal === true && counted.has(tokens[end]?.word ?? '');
 }
 

@@ -139,7 +139,7 @@ export const dispatchRules: readonly Rule[] = [
     head: 'let~ .. have|take',
     shape: 'object',
     how: 'given',
-    when: (p, _f, t) => follows(p, t, 'plant', 'count'),
+    when: (p, f, t) => follows(p, t, 'plant', 'count') && !/^(?:me|us)$/.test(wordAt(p, f + 1)),
   },
   {
     name: 'pressed <count> <plant> on <recipient>',

@@ -18,6 +18,21 @@ const ofStock = (pieces: readonly Piece[], _f: number, to: number): boolean =>
         /^(?:cuttings|babies|slips|shoots)$/.test(wordAt(rest, at + 1)) &&
         /^(?:from|off|of)$/.test(wordAt(rest, at + 2)),
     );
+/** "…, the in-laws turned up": behind a break, other words than of plants lead up to it. */
+const someoneElse = (pieces: readonly Piece[], from: number): boolean => {
+  const start = pieces.slice(0, from).findLastIndex(({ is }) => is === 'break') + 1;
+  return (
+    start > 0 &&
+    pieces.slice(start, from).every(({ is }) => is === 'word') &&
+    pieces
+      .slice(start, from)
+      .some(
+        (_, n) =>
+          !/^(?:have|has|just|finally|all|both|they|it|which|that|now)$/.test(wordAt(pieces, start + n)),
+      )
+  );
+};
+
 const anyStock = (pieces: readonly Piece[]): boolean =>
   pieces.some((piece) => piece.is === 'word' && STOCK.test(piece.text));
 const ofYoung = (pieces: readonly Piece[], f: number, _to: number): boolean =>
@@ -91,8 +106,11 @@ export const stockRules: readonly Rule[] = [
     head: 'arrive~past|turned|showed|came|come|been up|in|delivered?',
     shape: 'subject',
     when: (p, f, t) =>
-      (p.slice(0, f).some(({ is }) => is === 'plant' || is === 'count') ||
-        p.slice(t).some(({ is }) => is === 'plant')) &&
+      ((precedes(p, f, 12, 'plant', 'count') && !someoneElse(p, f)) ||
+        /^(?:plugs|liners)$/.test(wordAt(p, f - 1)) ||
+        follows(p, t, 'plant') ||
+        (/^(?:order|delivery|parcel|box|post)$/.test(wordAt(p, f - 1)) &&
+          p.slice(t).some(({ is }) => is === 'plant'))) &&
       (p.some(({ is }) => is === 'plant') ||
         p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:plugs|liners)$/.test(piece.text))) &&
       !anyStock(p) &&
@@ -186,6 +204,42 @@ export const stockRules: readonly Rule[] = [
     head: 'was|were|been|got given|gifted',
     shape: 'object',
     when: (p, _f, t) => closeBehind(p, t, 'plant') && ofYoung(p, t, t),
+  },
+  {
+    name: 'a stock plant of <plant> I bought',
+    kind: 'stock',
+    head: 'buy~past|get~past|pick~past',
+    shape: 'subject',
+    when: (p, f) =>
+      precedes(p, f, 6, 'plant') &&
+      anyStock(p.slice(0, f)) &&
+      /^(?:i|we|have|i've|we've)$/.test(wordAt(p, f - 1)),
+    phrasings: ['a stock plant of Salt Harrier I have bought last week'],
+  },
+  {
+    name: '<giver> let me have <plant>',
+    kind: 'stock',
+    head: 'let~ me|us have|keep|take',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings|cutting|some|few|tips)$/),
+    phrasings: ['the lady next door let me have her big old Salt Harrier'],
+    mustNot: ['let me have some cuttings of Salt Harrier'],
+  },
+  {
+    name: 'plug order came: <count> <plant>',
+    kind: 'receive',
+    head: 'plug|plugs|plant|plants|liner|liners order|delivery|parcel|box came|arrived|in|here|delivered',
+    shape: 'object',
+    when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'plant'),
+    phrasings: ['plug order came: 36 Salt Harrier'],
+  },
+  {
+    name: '<count> rooted youngsters came from <giver>',
+    kind: 'receive',
+    head: 'rooted|well-rooted youngsters|babies|plants|ones|plugs|cuttings came|arrived|turned|come',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 4, 'count'),
+    phrasings: ['thirty well rooted youngsters of Salt Harrier came from Gwen'],
   },
   {
     name: '<someone> dropped off <count> <plant>',

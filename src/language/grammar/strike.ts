@@ -23,6 +23,8 @@ function takesSomethingElse(pieces: readonly Piece[], from: number, to: number):
   )
     return true;
   const next = wordAt(pieces, to);
+  // "Took over twenty": more than that.
+  if (next === 'over' && pieces[to + 1]?.is === 'count') return false;
   if (
     /^(?:out|off|away|delivery|photos?|pictures?|ages|stock|advice|care|time|notes?|part|place|over|down|it|him|her|home|apart|forever|long|root|roots|ill|pity|hours|days|weeks)$/.test(
       next,

@@ -29,7 +29,11 @@ export const targetRules: readonly TargetRule[] = [
     pattern:
       /^(?:i'm |we're |i am |we are )?(?:chasing|hunting|seeking|after) (?=\d|a |an |some |about |two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty|sixty|a hundred)/,
   },
-  { name: 'target: <count> <plant>', pattern: /\b(?:target|goal|aim|quota|order|ordered|orders)\b/ },
+  {
+    name: 'target: <count> <plant>',
+    pattern:
+      /\b(?:target|goal|aim|quota)\b|\border(?:s|ed)?\b(?!.*\b(?:came|arrived|turned up|delivered|is in|is here)\b)/,
+  },
   {
     name: '<count> <plant> must become',
     pattern: /\b(?:must|should|shall|has to|have to|it must) (?:become|be(?! \w+ing\b)|end up)\b/,
