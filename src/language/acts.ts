@@ -1,8 +1,10 @@
 /** The acts that a row of pieces tells of: its clauses, their moods, and what each names or carries over. */
 import { type Clause, clausesOf } from './clauses.js';
 import { type Draft, draftsOf } from './drafting.js';
+import type { Cause } from '../ledger/entry.js';
 import { findHits, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
+import { causes, phraseAt } from './lexicon.js';
 import { moodOf } from './mood.js';
 import { elidedLooks } from './elided.js';
 import type { Note } from './note.js';
@@ -232,12 +234,18 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
         STANDS.has(kind) && found.place === undefined
           ? placeThere(pieces, clause, [...earlier, ...proposals])
           : undefined;
+      const cause =
+        kind === 'loss' && (found.cause === undefined || isMush(pieces, clause))
+          ? causeBefore(pieces, clause)
+          : undefined;
       const draft: Draft =
-        there !== undefined
-          ? { ...found, place: there }
-          : counted && lookedAt !== undefined
-            ? { ...found, quantity: { ...found.quantity, outOf: lookedAt } }
-            : found;
+        cause !== undefined
+          ? { ...found, cause }
+          : there !== undefined
+            ? { ...found, place: there }
+            : counted && lookedAt !== undefined
+              ? { ...found, quantity: { ...found.quantity, outOf: lookedAt } }
+              : found;
       const placed = kind === 'tend' && draft.place !== undefined;
       const carried =
         draft.plant === undefined && !placed
@@ -280,6 +288,25 @@ function beforeReturn(pieces: readonly Piece[], clause: Clause): Clause {
       return { ...clause, to: at };
   }
   return clause;
+}
+
+/** What decay looks like, whatever brought it about. */
+function isMush(pieces: readonly Piece[], clause: Clause): boolean {
+  return pieces
+    .slice(clause.from, clause.to)
+    .some((piece) => piece.is === 'word' && /^(?:mush|mushy|black|slime)$/.test(piece.text));
+}
+
+/** "Frost got into the igloo, five are mush": what did it, told just before; it outranks what the words of decay would tell. */
+function causeBefore(pieces: readonly Piece[], clause: Clause): Cause | undefined {
+  const words = pieces.slice(0, clause.from).map((_, at) => wordAt(pieces, at));
+  if (pieces[clause.from - 1]?.is !== 'break' && pieces[clause.from]?.is !== 'break') return undefined;
+  for (let at = words.length - 1; at >= 0; at--) {
+    const cause = phraseAt(causes, words, at)?.value;
+    if (cause === 'frost' || cause === 'pest' || cause === 'drought') return cause;
+    if (pieces[at]?.is === 'plant') return undefined;
+  }
+  return undefined;
 }
 
 /** Acts that are told of other things in the same words. */

@@ -100,11 +100,14 @@ function anotherState(pieces: readonly Piece[], hit: Hit, end: number): number {
     if (!isBoundary(pieces[at])) continue;
     let plant = at + 1;
     while (/^(?:and|the|but|my|by|way|oh|also|so)$/.test(wordAt(pieces, plant))) plant++;
+    // "…, the other half are sulking in the greenhouse".
+    const others = wordAt(pieces, plant) === 'other' && pieces[plant + 1]?.is === 'count';
+    if (others) plant++;
     const verb = pieces[plant + 1];
     const named = pieces.slice(0, at).some(({ is }) => is === 'plant');
     if (
       named &&
-      pieces[plant]?.is === 'plant' &&
+      (others || pieces[plant]?.is === 'plant') &&
       verb?.is === 'word' &&
       verb.verb &&
       STATE.test(verb.verb.lemma) &&
@@ -125,6 +128,9 @@ function anotherSubject(pieces: readonly Piece[], start: number, hit: Hit, end: 
     if (pieces[at]?.is !== 'break') continue;
     let plant = at + 1;
     while (/^(?:and|the|but|my)$/.test(wordAt(pieces, plant))) plant++;
+    // "PE17 pinched today, first buds on AR33".
+    const seen = /^(?:first|buds|flowers?|flower|aphids|greenfly|roots)$/.test(wordAt(pieces, plant));
+    if (named && seen && pieces.slice(plant, plant + 5).some(({ is }) => is === 'plant')) return at;
     const behind = pieces[plant + 1];
     if (
       pieces[plant]?.is === 'plant' &&
@@ -178,8 +184,7 @@ function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
   const subject =
     direct?.is === 'plant' ||
     (/^(?:those|these|them)$/.test(wordAt(pieces, hit.from - 1)) &&
-      wordAt(pieces, hit.from - 2) === 'of' &&
-      pieces[hit.from - 3]?.is === 'count') ||
+      pieces[wordAt(pieces, hit.from - 2) === 'of' ? hit.from - 3 : hit.from - 2]?.is === 'count') ||
     (direct?.is === 'count' && !after.some(({ is }) => is === 'count')) ||
     direct?.is === 'place' ||
     direct?.is === 'when' ||

@@ -138,7 +138,7 @@ function containerAt(pieces: readonly Piece[], start: number): Joined | undefine
     if (
       number !== undefined &&
       number > 1 &&
-      !wordAt(pieces, at).endsWith('s') &&
+      !/[^s]s$/.test(wordAt(pieces, at)) &&
       !isContainer(pieces, at + 1)
     )
       return undefined;

@@ -262,17 +262,14 @@ function toldOfEach(pieces: readonly Piece[], at: number): boolean {
 /** Containers that are counted, and what each holds, give the cuttings ("six pots, three to a pot"). */
 function countedByContainers(draft: Draft): Draft {
   const { pots, each, quantity, size } = draft;
-  if (
-    each !== undefined &&
-    pots === undefined &&
-    quantity?.value !== undefined &&
-    quantity.value % each === 0
-  )
-    return { ...draft, pots: quantity.value / each };
-  if (each === undefined || (quantity !== undefined && quantity.whole === undefined)) return draft;
+  if (each === undefined) return draft;
+  const cells = size?.endsWith('cell') ? Number(size.slice(0, -4)) : undefined;
+  const value = quantity?.value;
+  if (cells === undefined && pots === undefined && value !== undefined && value % each === 0)
+    return { ...draft, pots: value / each };
+  if (quantity !== undefined && quantity.whole === undefined) return draft;
   // "Put them in the greenhouse, ten to a pot": how they stand, not how many.
   if (pots === undefined && draft.pronoun) return draft;
-  const cells = size?.endsWith('cell') ? Number(size.slice(0, -4)) : undefined;
   if (cells !== undefined) return { ...draft, quantity: { value: cells * each * (pots ?? 1) } };
   return pots === undefined
     ? { ...draft, quantity: { value: each } }
@@ -326,9 +323,14 @@ function tellsWhich(pieces: readonly Piece[], at: number, from: number): boolean
   let before = at - 1;
   while (before >= from && /^(?:the|my|our|in|on|at|under|a|out|over)$/.test(wordAt(pieces, before)))
     before--;
+  // "Off the one by the gate": where the mother plant stands.
+  while (before >= from && /^(?:by|near|beside)$/.test(wordAt(pieces, before))) before--;
+  if (/^(?:one|plant|bush)$/.test(wordAt(pieces, before)) || pieces[before]?.is === 'count')
+    return wordAt(pieces, before - 1) === 'the' && /^(?:off|from)$/.test(wordAt(pieces, before - 2));
   if (!/^(?:was|were|is|are|been|sitting|stood|standing|sat|lived|that's|ones)$/.test(wordAt(pieces, before)))
     return false;
   if (wordAt(pieces, before) === 'ones' || wordAt(pieces, before) === "that's") return true;
+
   return /^(?:that|which|who|ones|still)$/.test(wordAt(pieces, before - 1));
 }
 

@@ -27,6 +27,13 @@ export function loosePlace(
     const outTheFront =
       lead === 'out' && wordAt(pieces, at + 1) === 'the' && /^(?:front|back)$/.test(wordAt(pieces, at + 2));
     if ((!LEAD.test(lead) && !outTheFront) || (lead === 'next' && wordAt(pieces, at + 1) !== 'to')) continue;
+    // "Off the one by the gate": where the mother plant stands.
+    if (
+      (/^(?:one|plant|bush)$/.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'count') &&
+      wordAt(pieces, at - 2) === 'the' &&
+      /^(?:off|from)$/.test(wordAt(pieces, at - 3))
+    )
+      continue;
     let start = at + 1;
     if (/^(?:to|of)$/.test(wordAt(pieces, start)) && /^(?:next|inside|outside|on|in)$/.test(lead)) start++;
     let article = false;

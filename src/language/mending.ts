@@ -2,6 +2,8 @@
 import { proposeAnswer } from './answer-proposal.js';
 import { wholeOf } from './clauses.js';
 import { type Draft, draftsOf } from './drafting.js';
+import { findHits } from './grammar/rule.js';
+import { tendRules } from './grammar/tend.js';
 import type { Note } from './note.js';
 import type { Proposal } from './refining.js';
 import { restatementIn } from './restatement.js';
@@ -12,8 +14,21 @@ const NO_ACT = /^(?:question|answer|undo|amend|remark|remind|reading|tend)$/;
 
 /** What the sentence makes of the act before it; undefined where it speaks for itself. */
 export function mendedBy(last: Proposal | undefined, sentence: Sentence, note: Note): Proposal | undefined {
+  if (last?.kind === 'tend') return otherCare(last, sentence);
   if (!last || NO_ACT.test(last.kind)) return undefined;
   return answered(last, sentence, note) ?? filled(last, sentence) ?? restated(last, sentence);
+}
+
+/** "Watered Glitch Toad. No wait, misted it." */
+function otherCare(last: Proposal, { line, pieces }: Sentence): Proposal | undefined {
+  const [, verb] =
+    /^(?:no(?: wait| sorry)?|wait|sorry|actually|i mean|i meant|correction) (?:i )?(\w+)(?: (?:it|them|that|those))?$/.exec(
+      line,
+    ) ?? [];
+  const [hit] = verb === undefined ? [] : findHits(tendRules, pieces);
+  return hit?.rule.care === undefined
+    ? undefined
+    : { ...last, slots: { ...last.slots, care: hit.rule.care } };
 }
 
 /** "Checked the Salt Harrier. Nothing." */

@@ -125,7 +125,8 @@ function indirectObject(
     return undefined;
   }
   let last = end;
-  while (last > from && /^(?:have|the|all|of)$/.test(wordAt(pieces, last - 1))) last--;
+  while (last > from && /^(?:have|the|all|of|last|first|remaining|final)$/.test(wordAt(pieces, last - 1)))
+    last--;
   return wordsOf(pieces, from, last, tokens, text);
 }
 

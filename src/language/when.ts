@@ -124,6 +124,7 @@ function plausible(tokens: readonly Token[], from: number, to: number): boolean 
     );
   if (/\bmay$/.test(phrase) && !/\d/.test(phrase))
     return (
+      /^(?:sorry|mean|meant|actually)$/.test(before === ',' ? (tokens[from - 2]?.text ?? '') : before) ||
       /^(?:in|by|for|of|since|last|next|this|early|late|mid|until|end|from|during)\b/.test(phrase) ||
       /^(?:in|by|for|of|since|last|next|this|early|late|mid|until)$/.test(before)
     );
