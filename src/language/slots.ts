@@ -45,8 +45,9 @@ function taken(rule: Told, draft: Draft): Record<string, unknown> {
 }
 
 /** "12 cuttings, 3 per pot" stand in four pots. */
-function potsOf({ pots, each, quantity }: Draft): number | undefined {
-  if (pots !== undefined) return pots;
+function potsOf({ pots, each, quantity, size }: Draft): number | undefined {
+  // "One per cell": the trays are not counted.
+  if (pots !== undefined || size?.endsWith('cell')) return pots;
   const count = quantity?.value;
   return each !== undefined && count !== undefined && count % each === 0 ? count / each : undefined;
 }
