@@ -24,6 +24,8 @@ import { settle } from './settling.js';
 import { greets, start } from './starting.js';
 import type { Ask, Prompt } from './talk.js';
 import type { Sitting } from './sitting.js';
+import { putsOff } from './not-now.js';
+import { snoozePrompts } from './snoozing.js';
 import { tap } from './tapping.js';
 import { undoLast } from './undoing.js';
 import { isLive } from '../ledger/batch.js';
@@ -58,6 +60,11 @@ export function sayText(sitting: Sitting, text: string, context: Context): void 
   if (button) {
     remember(sitting, text, false);
     tap(sitting, button.data, button.key);
+    return;
+  }
+  if (!context.ask && context.prompts.length > 0 && putsOff(text)) {
+    remember(sitting, text, false);
+    snoozePrompts(sitting, context.prompts);
     return;
   }
   const read = readIn(sitting, text, { pending: pendingOf(context) });
@@ -140,7 +147,7 @@ function actOn(sitting: Sitting, entry: Entry, text: string, context: Context): 
 }
 
 /** A bare answer lands on the prompt that it replies to, else on the newest open one; named by its plant, on that plant's. */
-function answer(sitting: Sitting, { value, ...plant }: Answer, text: string, context: Context): void {
+function answer(sitting: Sitting, { value, date, ...plant }: Answer, text: string, context: Context): void {
   const named = sitting.talk.prompts.findLast(
     ({ open, about }) =>
       open &&
@@ -162,7 +169,7 @@ function answer(sitting: Sitting, { value, ...plant }: Answer, text: string, con
     return;
   }
   if (prompt) {
-    settle(sitting, prompt, value);
+    settle(sitting, prompt, value, date);
     return;
   }
   if (context.lines.length > 0 && typeof value === 'number') {

@@ -1,5 +1,7 @@
 /** An answer to a prompt becomes the entry that it settles. */
-import { addDays } from '../calendar/day.js';
+import { addDays, type Day } from '../calendar/day.js';
+import type { Span } from '../calendar/span.js';
+import { alive } from '../ledger/batch.js';
 import type { AnswerValue, LoggedEntry } from '../ledger/entry.js';
 import { closedNotYet } from '../words/answers.js';
 import { postEntry } from './noting.js';
@@ -38,9 +40,10 @@ export function settledEntry(about: PromptAbout, value: AnswerValue): LoggedEntr
 }
 
 /** Posts what the answer settles; the prompt is closed either way. */
-export function settle(sitting: Sitting, prompt: Prompt, value: AnswerValue): void {
+export function settle(sitting: Sitting, prompt: Prompt, value: AnswerValue, date?: Day | Span): void {
   close(sitting, prompt);
-  const entry = settledEntry(prompt.about, value);
+  const settled = ofThoseAskedAbout(sitting, settledEntry(prompt.about, value));
+  const entry = settled && date !== undefined ? ({ ...settled, date } as LoggedEntry) : settled;
   if (entry === null) {
     const days = daysUntilAskedAgain(prompt.about.about);
     putOff(sitting, [prompt.occasion], addDays(sitting.today, days));
@@ -51,6 +54,14 @@ export function settle(sitting: Sitting, prompt: Prompt, value: AnswerValue): vo
   const [line] = lines;
   if (line !== undefined && entry.kind === 'check' && entry.rooted === 'some' && entry.batch !== undefined)
     sitting.ask({ ask: 'howMany', line, batch: entry.batch });
+}
+
+/** Where some were potted on before, "done" is of those that the prompt counted. */
+function ofThoseAskedAbout({ ledger }: Sitting, entry: LoggedEntry | null): LoggedEntry | null {
+  if (entry?.kind !== 'potOn' || entry.count !== undefined || entry.batch === undefined) return entry;
+  const batch = ledger.batches.get(entry.batch);
+  const left = batch ? Math.min(batch.rooted, alive(batch)) - batch.pottedOn : 0;
+  return batch && batch.pottedOn > 0 && left > 0 ? { ...entry, count: left } : entry;
 }
 
 function plantOf(about: PromptAbout): { batch: string } | { variety: string } | object {

@@ -7,11 +7,15 @@ import { close, putOff } from './given-prompts.js';
 import type { Sitting } from './sitting.js';
 import type { Prompt } from './talk.js';
 
-/** The prompt comes again tomorrow. */
-export function snoozePrompt(sitting: Sitting, prompt: Prompt): void {
-  close(sitting, prompt);
+/** They come again tomorrow. */
+export function snoozePrompts(sitting: Sitting, prompts: readonly Prompt[]): void {
+  for (const prompt of prompts) close(sitting, prompt);
   const until = addDays(sitting.today, 1);
-  putOff(sitting, [prompt.occasion], until);
+  putOff(
+    sitting,
+    prompts.map(({ occasion }) => occasion),
+    until,
+  );
   sitting.reply.text.push(snoozed(until, speechOf(sitting)));
 }
 

@@ -11,7 +11,7 @@ import { settle } from './settling.js';
 import type { Sitting } from './sitting.js';
 import { skipSetup } from './starting.js';
 import { standingOn } from './deeds.js';
-import { snoozePrompt } from './snoozing.js';
+import { snoozePrompts } from './snoozing.js';
 import { restore, revert, takeBack } from './undoing.js';
 
 /** `key` is that of the message that carries the button. */
@@ -73,7 +73,7 @@ function tapPrompt(sitting: Sitting, occasion: string, word: string, key?: strin
   );
   if (!prompt) sitting.reply.text.push(buttonGone);
   else if (!prompt.open) sitting.reply.text.push(settledAlready);
-  else if (word === 'later') snoozePrompt(sitting, prompt);
+  else if (word === 'later') snoozePrompts(sitting, [prompt]);
   else settle(sitting, prompt, /^\d+$/.test(word) ? Number(word) : (word as AnswerValue));
 }
 

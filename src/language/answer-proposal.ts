@@ -17,6 +17,17 @@ export function proposeReply(
   note: Note,
 ): Proposal | undefined {
   const whole = proposeAnswer(line, pieces, note);
+  // "Not yet too small".
+  const put = /^(?:(?:no|nope|sorry) )?(?:not|none|nothing) yet\b/.exec(line)?.[0];
+  const onlyTalk = pieces.every(({ is }) => is === 'word' || is === 'break') && pieces.length <= 12;
+  if (
+    !whole &&
+    put &&
+    onlyTalk &&
+    note.context?.pending !== undefined &&
+    findHits(rules, pieces).length === 0
+  )
+    return proposeAnswer('not yet', [], note);
   const cut = pieces.findIndex(({ is }) => is === 'break');
   if (whole || cut <= 0 || note.context?.pending === undefined) return whole;
   const rest = pieces.slice(cut);
@@ -47,13 +58,13 @@ export function proposeAnswer(line: string, pieces: readonly Piece[], note: Note
     draft: { ...(when ? { when } : {}) },
     ...(value === undefined ? { ask: 'value' } : {}),
   });
-  const rule = answerRules.find(({ pattern }) => pattern.test(rest));
+  const rule = answerRules.find(({ pattern }) => pattern.test(rest) || pattern.test(line));
   if (rule) return propose(rule.value, rule.name);
   const quantity = bareQuantity(pieces);
   if (!quantity) return undefined;
   if (quantity.whole === 'all') return propose('all', 'all');
   if (quantity.allBut !== undefined || quantity.half) {
-    const alive = batch?.count;
+    const alive = note.context?.pending?.kind === 'potOn' ? toPotOn(batch) : batch?.count;
     const value =
       alive === undefined
         ? undefined
@@ -77,6 +88,12 @@ export function proposeAnswer(line: string, pieces: readonly Piece[], note: Note
   if (quantity.value !== undefined && !quantity.negative && !quantity.vague)
     return propose(quantity.value === 0 ? 'none' : quantity.value, '<number>');
   return note.context?.pending || quantity.vague ? propose(undefined, 'a vague number') : undefined;
+}
+
+/** Of those that wait to be potted on, where that is known. */
+function toPotOn(batch: KnownBatch | undefined): number | undefined {
+  const { count, rooted = 0, pottedOn = 0 } = batch ?? {};
+  return rooted > pottedOn ? rooted - pottedOn : count;
 }
 
 function lineWithoutTimes(line: string, when: When): string {

@@ -87,6 +87,10 @@ function ownSubject(pieces: readonly Piece[], start: number, hit: Hit): number {
     if (pieces[at]?.is !== 'break') continue;
     const own = pieces.slice(at, hit.from).some(({ is }) => is === 'plant');
     const before = pieces.slice(start, at).some(({ is }) => is === 'plant');
+    const counted = (from: number, to: number): boolean =>
+      pieces.slice(from, to).some(({ is }) => is === 'count');
+    // "Four in the long border, two given to Nell".
+    if (!before && counted(at, hit.from) && counted(start, at)) return at + 1;
     return own && !before && pieces.slice(start, at).some(({ is }) => is === 'word') ? at + 1 : start;
   }
   return start;

@@ -148,6 +148,14 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
         else for (const each of groups) each.quantity ??= piece.quantity;
       } else if (group.quantity?.vague && piece.quantity.value !== undefined && !leads)
         group.quantity = piece.quantity;
+      // "Five and the rest are dead".
+      else if (
+        piece.quantity.whole === 'rest' &&
+        group.quantity?.value !== undefined &&
+        !leads &&
+        at < (clause.hit?.from ?? 0)
+      )
+        group.quantity = piece.quantity;
       // "Tugged on all of them and eleven are holding": the number beside the act.
       else if (
         group.quantity?.whole !== undefined &&

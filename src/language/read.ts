@@ -2,6 +2,7 @@
 import { proposeActs } from './acts.js';
 import { joinContainers } from './containers.js';
 import { settleCorrections } from './corrections.js';
+import { fullerReply } from './fuller-replies.js';
 import { findRemind } from './grammar/remind.js';
 import { findHits, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
@@ -54,8 +55,9 @@ export function readingOf(note: Note): Reading {
     return { ...seen, outcome: { entries: [{ entry: { kind: 'undo' }, sources: {} }], asks: [] } };
   const instruction = instruct(line, pieces, utterance, note);
   if (instruction) return { ...seen, outcome: { entries: [], asks: [], instruction } };
-  const sentences = sentencesOf(pieces, utterance);
-  const told: Proposal[] = [];
+  const reply = fullerReply(pieces, utterance, note);
+  const sentences = sentencesOf(reply?.rest ?? pieces, utterance);
+  const told: Proposal[] = [...(reply?.proposals ?? [])];
   for (const sentence of sentences) {
     const mended = mendedBy(told.at(-1), sentence, note);
     if (mended) told[told.length - 1] = mended;

@@ -16,11 +16,18 @@ export function move(batch: Batch, count: number, to: string, from?: string): Re
   return { ...left, [to]: Math.min(alive(batch), (left[to] ?? 0) + count) };
 }
 
-/** The batch's places after `count` of it are gone; its numbers are the caller's. */
+/**
+ * The batch's places after `count` of it are gone; its numbers are the caller's. What is planted out goes last: it is
+ * what is still in pots that is given away, sold or parted.
+ */
 export function without(batch: Batch, count: number): Batch {
   const known = total(batch.standing);
   const unplaced = Math.max(0, alive(batch) - known);
-  return { ...batch, standing: takeFrom(batch.standing, Math.max(0, count - unplaced), {}) };
+  const gone = Math.max(0, count - unplaced);
+  const planted = batch.acts.findLast(({ kind }) => kind === 'plantOut')?.entry;
+  const bed = planted?.kind === 'plantOut' ? planted.place : undefined;
+  const left = takeFrom(batch.standing, gone, { spare: bed });
+  return { ...batch, standing: takeFrom(left, gone - (total(batch.standing) - total(left)), {}) };
 }
 
 /**

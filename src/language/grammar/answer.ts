@@ -2,6 +2,7 @@
 import type { AnswerValue } from '../../ledger/entry.js';
 import type { Piece } from '../pieces.js';
 import type { Quantity } from '../quantities.js';
+import { wordAt } from './rule.js';
 import { leading, trailing } from './runs.js';
 
 export interface AnswerRule {
@@ -31,7 +32,7 @@ export const answerRules: readonly AnswerRule[] = [
     name: 'none',
     value: 'none',
     pattern: whole(
-      'none|none of (?:them|em|it|those)|zero|zilch|nil|nada|nought|0|not (?:a single|one|any)(?: (?:one|root|of them|of em))?|nothing|nowt|no one|not a sausage|not a one|zip|bugger all|sod all|neither|no roots|none at all|nothing doing|not one of them|divil a (?:one|bit|root)|not a whit|never a one',
+      'none|none of (?:them|em|it|those)|zero|zilch|nil|nada|nought|0|not (?:a single|one|any)(?: (?:one|root|of them|of em))?|nothing|nowt|no one|not a sausage|not a one|not a thing|no signs?|no roots (?:that i can see|to see|showing)|zip|bugger all|sod all|neither|no roots|none at all|nothing doing|not one of them|divil a (?:one|bit|root)|not a whit|never a one',
     ),
   },
   {
@@ -57,21 +58,31 @@ export const answerRules: readonly AnswerRule[] = [
   },
 ];
 
-/** A quantity that is all the note says, fillers aside. */
+const AROUND =
+  /^(?:and|of|them|em|those|yes|yeah|yep|yup|but|just|only|so|far|oh|ok|okay|well|got|i|think|thanks|the|now|please|about|it's|have|did|there|are|is|in|total|fact|all|think|today|er|sorry|say|cuttings|plants|pots|ones|did|sadly|out|do|tho|though|it|i'd|can|see|answer|looks|look|like|seems|seem|to|be|count|counted|reckon|exactly)$/;
+/** Behind a second number, which is then how many have not. */
+const HAVE_NOT = /^(?:haven't|hasn't|didn't|don't|not|aren't)$/;
+
+/** A quantity that is all the note says, fillers aside; vague where two are told ("two, maybe three"). */
 export function bareQuantity(pieces: readonly Piece[]): Quantity | undefined {
   let found: Quantity | undefined;
-  for (const piece of pieces) {
-    if (piece.is === 'count' && found === undefined) found = piece.quantity;
-    else if (piece.is === 'break') continue;
-    else if (
-      piece.is === 'word' &&
-      /^(?:of|them|em|those|yes|yeah|yep|yup|just|only|so|far|oh|ok|okay|well|got|i|think|thanks|the|now|please|about|it's|have|did|there|are|is|in|total|all|think|today|er|sorry|say|cuttings|plants|pots|ones|did|sadly|out|do|tho|though|it|i'd|can|see|answer)$/.test(
-        piece.text,
-      )
-    )
-      continue;
-    else if (piece.is === 'when') continue;
+  let another = false;
+  for (const [at, piece] of pieces.entries()) {
+    const text = piece.is === 'word' ? piece.text : '';
+    if (piece.is === 'count') {
+      const behind = pieces[at + 1];
+      if (found === undefined) found = piece.quantity;
+      // "Three have, two haven't".
+      else if (behind?.is === 'word' && HAVE_NOT.test(behind.text)) return found;
+      // "Two, maybe three"; "five, I think, yes, five".
+      else if (pieces.length > 6 || piece.quantity.value === undefined) return undefined;
+      else if (piece.quantity.value !== found.value) another = true;
+    } else if (text === 'half' && found === undefined) found = { half: true };
+    else if (piece.is === 'break' || piece.is === 'when' || AROUND.test(text)) continue;
+    else if (/^(?:maybe|or|possibly|perhaps)$/.test(text) && found !== undefined) continue;
+    // "I make it five", but not "make it five".
+    else if (text === 'make' && /^(?:i|we)$/.test(wordAt(pieces, at - 1))) continue;
     else return undefined;
   }
-  return found;
+  return another ? { vague: true } : found;
 }

@@ -1,0 +1,99 @@
+/** Replies to a prompt that say more than a bare answer: "yes, into 9cm", "yesterday", "five, and the rest are dead". */
+import type { EntryKind } from '../ledger/entry.js';
+import { proposeAnswer } from './answer-proposal.js';
+import { wholeOf } from './clauses.js';
+import { draftsOf } from './drafting.js';
+import { findHits } from './grammar/rule.js';
+import { rules } from './grammar/rules.js';
+import type { Note } from './note.js';
+import type { Piece } from './pieces.js';
+import type { Proposal } from './refining.js';
+import { lineOf, plantsIn } from './sentences.js';
+import { slotsOf } from './slots.js';
+import type { Utterance } from './utterance.js';
+
+export interface FullerReply {
+  readonly proposals: readonly Proposal[];
+  /** What is left to be read as any note is. */
+  readonly rest: readonly Piece[];
+}
+
+/** Undefined where no prompt waits, or the words are no such reply. */
+export function fullerReply(
+  pieces: readonly Piece[],
+  utterance: Utterance,
+  note: Note,
+): FullerReply | undefined {
+  const kind = note.context?.pending?.kind as EntryKind | undefined;
+  if (kind === undefined) return undefined;
+  const whole = withSlots(kind, pieces) ?? onDay(kind, pieces);
+  return whole ? { proposals: [whole], rest: [] } : beforeAnAct(kind, pieces, utterance, note);
+}
+
+const DONE = /^(?:potOn|pinch|hardenOff|plantOut|tend)$/;
+const AROUND =
+  /^(?:yes|yeah|yep|yup|aye|ok|okay|done|did|did|it|them|they|that|all|of|in|into|on|to|the|a|up|now|and|with|some|each|own|went|i|we|are|was|were|outside|finally|this|out|by|along|begun|started|put|they're|planted)$/;
+
+/** "Yes, into 9cm pots", "three of them in the long border": the act asked about, with what it was done with or where. */
+function withSlots(kind: EntryKind, pieces: readonly Piece[]): Proposal | undefined {
+  const told = { potOn: /^(?:size|medium|pots)$/, plantOut: /^place$/, hardenOff: /^place$/ }[kind as string];
+  if (!told?.test(pieces.find(({ is }) => told.test(is))?.is ?? '') || plantsIn(pieces).length > 0)
+    return undefined;
+  const isAll = pieces.every(
+    (piece) =>
+      /^(?:count|size|medium|pots|place|when|break)$/.test(piece.is) ||
+      (piece.is === 'word' && AROUND.test(piece.text)),
+  );
+  const [draft, another] = isAll ? draftsOf(pieces, wholeOf(pieces)) : [];
+  if (!draft || another || draft.quantity?.vague) return undefined;
+  return { kind, rule: 'yes, into <size>', slots: slotsOf({ kind } as never, draft), draft };
+}
+
+const GONE_BY = /^(?:yesterday.*|today|this morning|last .+|.+ ago|earlier.*|just now|the other day)$/i;
+
+const DID =
+  /^(?:did|done|started|begun|began|outside|out|it|them|they|they're|that|yes|yeah|yep|on|put|are|were|now|all|i|we|went)$/;
+
+/** "Yesterday", "started on Sunday", "they're outside now": done, and then. */
+function onDay(kind: EntryKind, pieces: readonly Piece[]): Proposal | undefined {
+  if (!DONE.test(kind)) return undefined;
+  const when = pieces.find((piece) => piece.is === 'when')?.when;
+  const words = pieces.flatMap((piece) => (piece.is === 'word' ? [piece.text] : []));
+  const told =
+    pieces.every(({ is }) => is === 'word' || is === 'when' || is === 'break') &&
+    words.every((word) => DID.test(word));
+  const did = words.some((word) => /^(?:did|done|started|begun|began|outside|out)$/.test(word));
+  if (!told || !(did || (when && words.length === 0 && GONE_BY.test(when.words)))) return undefined;
+  return { kind: 'answer', rule: 'yesterday', slots: { value: 'yes' }, draft: when ? { when } : {} };
+}
+
+/** "Four and I binned the rest", "did five, lost one": what was asked, then an act in its own words. */
+function beforeAnAct(
+  kind: EntryKind,
+  pieces: readonly Piece[],
+  utterance: Utterance,
+  note: Note,
+): FullerReply | undefined {
+  const cut = pieces.findIndex(
+    (piece) => piece.is === 'break' || (piece.is === 'word' && /^(?:and|but|then)$/.test(piece.text)),
+  );
+  const [first, rest] = [pieces.slice(0, cut), pieces.slice(cut + 1)];
+  const [act] = findHits(rules, rest);
+  if (cut <= 0 || !act || act.rule.kind === kind || act.rule.kind === 'remark') return undefined;
+  const withPlace = withSlots(kind, first);
+  if (withPlace) return { proposals: [withPlace], rest };
+  const value = proposeAnswer(lineOf(first, utterance), first, note)?.slots['value'];
+  if (value === undefined || (kind !== 'check' && !DONE.test(kind))) return undefined;
+  const denied = value === 'no' || value === 'none' || value === 'notYet';
+  if (denied && kind !== 'check') return undefined;
+  const quantity =
+    typeof value === 'number' ? { value } : value === 'all' ? { whole: 'all' as const } : undefined;
+  if (kind === 'check' && value === 'yes') return undefined;
+  const asked: Proposal = {
+    kind,
+    rule: '<count>, and …',
+    slots: denied ? { rooted: 'none' } : {},
+    draft: quantity ? { quantity } : {},
+  };
+  return { proposals: [asked], rest };
+}
