@@ -12,6 +12,7 @@ import { actsOnPlants } from './objects.js';
 import type { Piece, PlantWords } from './pieces.js';
 import { proposeReading } from './reading-proposal.js';
 import type { Proposal } from './refining.js';
+import { proposeRemark } from './remark-proposal.js';
 import { sentenceOf } from './sentences.js';
 import { slotsOf } from './slots.js';
 import type { Utterance } from './utterance.js';
@@ -234,6 +235,8 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
         STANDS.has(kind) && found.place === undefined
           ? placeThere(pieces, clause, [...earlier, ...proposals])
           : undefined;
+      const ofIt =
+        kind === 'tend' && found.place === undefined ? placeOfIt(pieces, clause, earlier) : undefined;
       const cause =
         kind === 'loss' && (found.cause === undefined || isMush(pieces, clause))
           ? causeBefore(pieces, clause)
@@ -241,11 +244,13 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       const draft: Draft =
         cause !== undefined
           ? { ...found, cause }
-          : there !== undefined
-            ? { ...found, place: there }
-            : counted && lookedAt !== undefined
-              ? { ...found, quantity: { ...found.quantity, outOf: lookedAt } }
-              : found;
+          : ofIt !== undefined
+            ? { ...found, place: ofIt }
+            : there !== undefined
+              ? { ...found, place: there }
+              : counted && lookedAt !== undefined
+                ? { ...found, quantity: { ...found.quantity, outOf: lookedAt } }
+                : found;
       const placed = kind === 'tend' && draft.place !== undefined;
       const carried =
         draft.plant === undefined && !placed
@@ -265,6 +270,9 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       });
       if (draft.plant) plantNamed = draft.plant;
     }
+    const state = stateBehind(pieces, clause.to, clauses[n + 1]?.from ?? pieces.length);
+    if (state && clauses[n + 1] === undefined)
+      proposals.push(...(proposeRemark(sentenceOf(state, utterance), utterance) ?? []));
     if (proposals.some((told) => told.kind === 'check'))
       for (const draft of elidedLooks(pieces, clause.to, clauses[n + 1]?.from ?? pieces.length)) {
         proposals.push({ kind: 'check', draft, slots: {}, rule: '<plant> <count>, behind a look' });
@@ -288,6 +296,19 @@ function beforeReturn(pieces: readonly Piece[], clause: Clause): Clause {
       return { ...clause, to: at };
   }
   return clause;
+}
+
+/** "Propagator at 24 so I opened its vents": the place whose temperature was just told. */
+function placeOfIt(
+  pieces: readonly Piece[],
+  clause: Clause,
+  earlier: readonly Proposal[],
+): string | undefined {
+  const last = earlier.at(-1);
+  const it = pieces
+    .slice(clause.from, clause.to)
+    .some((piece) => piece.is === 'word' && /^(?:it|its|there)$/.test(piece.text));
+  return it && last?.kind === 'reading' ? (last.slots['place'] as string | undefined) : undefined;
 }
 
 /** What decay looks like, whatever brought it about. */
@@ -338,6 +359,25 @@ function withoutQuantity(draft: Draft): Draft {
   const bare: { -readonly [Slot in keyof Draft]: Draft[Slot] } = { ...draft };
   delete bare.quantity;
   return bare;
+}
+
+/** "… and the fuchsias are starting to flower": what is told of another plant behind the acts, without the words that join it. */
+function stateBehind(pieces: readonly Piece[], from: number, to: number): readonly Piece[] | undefined {
+  let start = from;
+  while (
+    start < to &&
+    (pieces[start]?.is === 'break' || /^(?:and|but|by|way|oh|also|so)$/.test(wordAt(pieces, start)))
+  )
+    start++;
+  if (/^(?:the|my)$/.test(wordAt(pieces, start)) && wordAt(pieces, start + 1) === 'way') start += 2;
+  const plant = /^(?:the|my|our)$/.test(wordAt(pieces, start)) ? start + 1 : start;
+  const isState =
+    start > from &&
+    pieces[plant]?.is === 'plant' &&
+    /^(?:are|is|look|looks|looking|seem|seems|smell|have|has|starting|showing|getting|going)$/.test(
+      wordAt(pieces, plant + 1),
+    );
+  return isState ? pieces.slice(start, to) : undefined;
 }
 
 /** The plant named last, which a pronoun or silence in what follows means. */

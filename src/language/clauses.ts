@@ -162,6 +162,9 @@ function* sentences(pieces: readonly Piece[]): Generator<[number, number, string
 function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
   const head = pieces[hit.from];
   if (head?.is !== 'word' || head.verb?.form !== 'past') return false;
+  // "So those four went into pots": what went stands before.
+  const mover = pieces[hit.from - 1];
+  if (head.text === 'went' && mover?.is === 'count' && hit.from - 1 >= start) return true;
   // Pasts that no passive has: "pinched the Soot Angel gave four to Brenda".
   if (/^(?:gave|took|went|did|ate|broke|froze|threw|grew|shook)$/.test(head.text)) return false;
   if (/^(?:them|em|those|it|these)$/.test(wordAt(pieces, hit.from + 1))) return false;
@@ -283,7 +286,7 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
       plant = true;
     else if (
       piece?.is === 'word' &&
-      /^(?:of|the|my|those|these|them|others|other|ones|cuttings|cutting|from|little|poor|remaining|more|they|which|that|stragglers|straggler|duds|dud|weaklings|weakling|runts|black|weedy|weak|good|bad|small|dead|rotten)$/.test(
+      /^(?:of|the|my|those|these|them|others|other|ones|cuttings|cutting|plugs|liners|tubers|crowns|from|little|poor|remaining|more|they|which|that|stragglers|straggler|duds|dud|weaklings|weakling|runts|black|weedy|weak|good|bad|small|dead|rotten)$/.test(
         piece.text,
       )
     ) {

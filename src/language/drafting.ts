@@ -206,7 +206,14 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
       pieces[at - 2]?.is === 'count'
     )
       continue;
-    else if (piece.is === 'pots' && current().plant !== undefined && leadsToAnother(pieces, at, clause.to)) {
+    else if (piece.is === 'pots' && wordAt(pieces, at + 1) === 'each' && groups.length > 1) {
+      // "Three of these and two of those, one pot each".
+      for (const group of groups) if (piece.pots !== undefined) group.pots ??= piece.pots;
+    } else if (
+      piece.is === 'pots' &&
+      current().plant !== undefined &&
+      leadsToAnother(pieces, at, clause.to)
+    ) {
       // "Two pots of these, one pot of those".
       groups.push({});
       slotOf(piece, current(), note);
@@ -344,6 +351,9 @@ function tellsWhich(pieces: readonly Piece[], at: number, from: number): boolean
 
 /** A day behind "the ones I took on …". */
 function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): boolean {
+  // "The March lot of Cobbler's Moon".
+  if (wordAt(pieces, at - 1) === 'the' && /^(?:lot|ones|batch|batches)$/.test(wordAt(pieces, at + 1)))
+    return true;
   for (let before = at - 1; before >= Math.max(clause.from, at - 4); before--) {
     const piece = pieces[before];
     if (

@@ -10,7 +10,7 @@ const DENIAL =
 const SUPPOSED =
   /^(?:if|would|wouldn't|would've|could've|should've|might've|could|might|may|unless|wish|supposed|hypothetically|suppose|imagine|whether|shouldn't|meant|dreamt|dreamed|dream|tempted|wondering|wonder|considered|considering|thinking|thought)$/;
 const INTENDED =
-  /^(?:will|i'll|we'll|shall|gonna|going|must|need|needs|plan|planning|intend|want|hoping|hope|tomorrow|should|ought|let's|aim|aiming|ready|due|they'll|you'll|he'll|she'll|it'll)$/;
+  /^(?:will|i'll|we'll|shall|gonna|going|must|need|needs|plan|planning|intend|want|hoping|hope|tomorrow|should|ought|let's|aim|aiming|intention|ready|due|they'll|you'll|he'll|she'll|it'll)$/;
 const REPORT =
   /^(?:says|said|say|saying|reckon|reckons|reckoned|thinks|told|tells|asked|asks|ask|suggests|suggested|advised|advises|recommends|recommended|swears|swore|claims|claimed|insists|insisted|apparently|according|heard|read|wants|mentioned)$/;
 const MANAGED =

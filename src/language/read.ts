@@ -12,7 +12,7 @@ import { instruct } from './instructing.js';
 import { joinProposals } from './joining.js';
 import { joinNewNames } from './new-names.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
-import type { Piece } from './pieces.js';
+import type { Piece, PlantWords } from './pieces.js';
 import { isQuestion, proposeQuestion } from './question-proposal.js';
 import { proposeAmend, proposeRestatement } from './amend-proposal.js';
 import { proposeReply } from './answer-proposal.js';
@@ -21,7 +21,7 @@ import { proposeRemark } from './remark-proposal.js';
 import { proposeRemind } from './remind-proposal.js';
 import { proposeTarget } from './target-proposal.js';
 import { type Proposal, refine } from './refining.js';
-import { lineOf, type Sentence, sentenceOf, sentencesOf } from './sentences.js';
+import { lineOf, plantsIn, type Sentence, sentenceOf, sentencesOf } from './sentences.js';
 import { mendedBy } from './mending.js';
 import { settlePastForms } from './past-forms.js';
 import { type Utterance, utteranceOf } from './utterance.js';
@@ -58,14 +58,24 @@ export function readingOf(note: Note): Reading {
   const reply = fullerReply(pieces, utterance, note);
   const sentences = sentencesOf(reply?.rest ?? pieces, utterance);
   const told: Proposal[] = [...(reply?.proposals ?? [])];
+  // A sentence in which nothing was done, but a plant spoken of.
+  let spokenOf: Sentence | undefined;
   for (const sentence of sentences) {
     const mended = mendedBy(told.at(-1), sentence, note);
     if (mended) told[told.length - 1] = mended;
-    else told.push(...proposeSentence(sentence, utterance, note, told));
+    else {
+      const [mentioned, another] = plantsIn(spokenOf?.pieces ?? []);
+      const aside: Proposal[] = mentioned && !another ? [{ ...ASIDE, carried: mentioned.plant }] : [];
+      const proposed = proposeSentence(sentence, utterance, note, told.length === 0 ? aside : told);
+      told.push(...proposed);
+      spokenOf = proposed.length === 0 ? sentence : undefined;
+    }
   }
   const proposals = joinProposals(told);
   return { ...seen, sentences, proposals, outcome: refined(proposals, note) };
 }
+
+const ASIDE = { kind: 'remark', rule: 'spoken of', slots: {}, draft: {} } as const;
 
 /** "Whoops, wrong one, take it back": one part undoes, the others only say why. */
 function isUndoInParts(pieces: readonly Piece[], utterance: Utterance): boolean {
@@ -109,7 +119,7 @@ function proposeSentence(
         ...(proposeQuestion(after, utterance) ?? []),
       ];
     }
-    const question = proposeQuestion(sentence, utterance);
+    const question = twoQuestions(sentence, utterance) ?? proposeQuestion(sentence, utterance);
     if (question) return question;
   }
   const corrected = part(
@@ -122,11 +132,11 @@ function proposeSentence(
   const wish = targetThenActs(corrected, utterance, note);
   if (wish) return wish;
   const { rest, before: readBefore, behind: readBehind } = withoutReadings(corrected, utterance, note);
-  const acts = proposeActs(rest, earlier, utterance, note);
+  const acts = proposeActs(rest, [...earlier, ...readBefore], utterance, note);
   const amend =
     proposeRestatement(sentence, utterance, note) ?? proposeAmend(sentence, utterance, acts.hits > 0);
   if (amend) return [amend];
-  const wanted = proposeTarget(corrected, acts.proposals.length > 0);
+  const wanted = proposeTarget(corrected, acts.proposals.length > 0, lastPlant(earlier));
   if (wanted && wantsToHave(corrected.pieces)) return wanted;
   const remind = proposeRemind(corrected, utterance, note);
   if (remind) {
@@ -205,6 +215,12 @@ function targetThenActs(
   return undefined;
 }
 
+/** The plant told of last. */
+function lastPlant(told: readonly Proposal[]): PlantWords | undefined {
+  const last = told.findLast(({ draft, carried }) => draft.plant ?? carried);
+  return last?.draft.plant ?? last?.carried;
+}
+
 /** "I want to have 15", "would like to end up with a dozen": plants to have, no act to be reminded of. */
 function wantsToHave(pieces: readonly Piece[]): boolean {
   const found = findRemind(pieces);
@@ -222,11 +238,29 @@ function asksToBeReminded(pieces: readonly Piece[]): boolean {
   return !/^(?:what|when|where|how|which|who|if|whether|why)$/.test(wordAt(pieces, found.to));
 }
 
-/** Where a question begins behind a statement ("took 5, is that enough?"): the break before it, else 0. */
+/** "How many have I left, and when did I last feed them?" */
+function twoQuestions(sentence: Sentence, utterance: Utterance): readonly Proposal[] | undefined {
+  const { pieces } = sentence;
+  const cut = pieces.findIndex(
+    (_, at) =>
+      at > 1 &&
+      (wordAt(pieces, at - 1) === 'and' || pieces[at - 1]?.is === 'break') &&
+      /^(?:when|where|how|what|which)$/.test(wordAt(pieces, at)),
+  );
+  if (cut < 0 || !/^(?:when|where|how|what|which|are|is|do|did|have)$/.test(wordAt(pieces, 0)))
+    return undefined;
+  const first = proposeQuestion(part(sentence, 0, cut - 1, utterance, true), utterance);
+  const second = proposeQuestion(part(sentence, cut, pieces.length, utterance, true), utterance);
+  const carried = first?.[0]?.draft.plant;
+  if (!first?.[0] || !second?.[0]) return undefined;
+  return [...first, ...second.map((each) => (carried && !each.draft.plant ? { ...each, carried } : each))];
+}
+
 /** "Lost half, no idea what did for them": told, not asked. */
 const KNOWS_NOT =
   /^(?:and |but )?(?:(?:i've |i have )?no (?:idea|clue)|(?:god|goodness|lord|heaven|who) knows|dunno|(?:i )?don't know|(?:i )?(?:can't|cannot) think|beats me|not sure) (?:what|why|how)\b/;
 
+/** Where a question begins behind a statement ("took 5, is that enough?"): the break before it, else 0. */
 function questionStart(sentence: Sentence, utterance: Utterance, note: Note): number {
   for (let at = sentence.pieces.length - 1; at > 0; at--) {
     const piece = sentence.pieces[at];

@@ -169,6 +169,13 @@ function nextDoneClause(pieces: readonly Piece[], from: number): number {
 const CHORES =
   /^(?:pot|repot|mist|water|feed|take|strike|move|check|pinch|plant|vent|harden|shift|sell|cover|shade|bring|put|sow|prick|transplant|clean|order|dispatch|send|give|stop|look|open|close|uncover|start|finish|do|get|label|load|deliver|collect|buy|pick|stick|cut|book|ring|call)$/;
 
+/** Where the plant and number that stand before `at` begin; what is told begins there too. */
+function named(pieces: readonly Piece[], at: number): { from: number; to: number } {
+  let from = at;
+  while (from > 0 && /^(?:count|plant|break)$/.test(pieces[from - 1]?.is ?? '')) from--;
+  return { from, to: from };
+}
+
 /** "Tomorrow pot on Bitter Tom": a future day and the plain form of a chore. */
 function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
   const when = pieces.findIndex((piece) => piece.is === 'when' && isFutureOnly(piece.when));
@@ -176,6 +183,17 @@ function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
   for (let at = 0; at < pieces.length; at++) {
     const piece = pieces[at];
     if (piece?.is !== 'word' || !piece.verb) continue;
+    const before = pieces[at - 1];
+    // "60 going to the farm shop tomorrow".
+    if (
+      piece.text === 'going' &&
+      /^(?:to|out|off)$/.test(wordAt(pieces, at + 1)) &&
+      (before?.is === 'count' || before?.is === 'plant')
+    )
+      return {
+        rule: { name: '<count> going to <someone> <day>', words: [], beforeVerb: true },
+        ...named(pieces, at),
+      };
     const open =
       at === 0 ||
       pieces[at - 1]?.is === 'when' ||

@@ -2,15 +2,23 @@
 import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import { targetRules, wantsAnAct } from './grammar/target.js';
+import type { PlantWords } from './pieces.js';
 import type { Proposal } from './refining.js';
 import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
 
 /** "I'd love forty Gone Paddling by June". */
-export function proposeTarget(sentence: Sentence, hasAct: boolean): readonly Proposal[] | undefined {
+export function proposeTarget(
+  sentence: Sentence,
+  hasAct: boolean,
+  carried?: PlantWords,
+): readonly Proposal[] | undefined {
   const { pieces } = sentence;
   const line = sentence.line.slice(0, LINE_LIMIT);
   const rule = targetRules.find(({ pattern }) => pattern.test(line));
-  if (!rule || plantsIn(pieces).length === 0) return undefined;
+  // "I need forty of them by the end of June": those told of before.
+  const them =
+    carried !== undefined && plantsIn(pieces).length === 0 && /\bof (?:them|those|these)\b/.test(line);
+  if (!rule || (plantsIn(pieces).length === 0 && !them)) return undefined;
   if (!pieces.some(({ is }) => is === 'count')) return undefined;
   if (hasAct || wantsAnAct(pieces) || /\bfor (?:the )?(?:want|need|lack) of\b|\bafter all\b/.test(line))
     return undefined;
@@ -22,7 +30,8 @@ export function proposeTarget(sentence: Sentence, hasAct: boolean): readonly Pro
   )
     return undefined;
   const drafts = draftsOf(pieces, wholeOf(pieces)).filter(
-    ({ plant, quantity }) => plant !== undefined && (quantity !== undefined || plantsIn(pieces).length === 1),
+    ({ plant, quantity }) =>
+      (plant !== undefined || them) && (quantity !== undefined || plantsIn(pieces).length === 1),
   );
   if (drafts.length === 0) return undefined;
   // "For the summer fair on 11 July": the day is the one that a preposition of a deadline brings.
@@ -33,6 +42,7 @@ export function proposeTarget(sentence: Sentence, hasAct: boolean): readonly Pro
     rule: rule.name,
     slots: {},
     draft: { ...draft, ...deadline },
+    ...(them ? { carried } : {}),
     future: true,
   }));
 }

@@ -1,5 +1,5 @@
 /** Phrases of time as the reader uses them: where each stands among the tokens, and what it would mean. */
-import type { Day } from '../calendar/day.js';
+import { addDays, type Day } from '../calendar/day.js';
 import { firstDay } from '../calendar/span.js';
 import { localDay, localTime } from '../calendar/zone.js';
 import { datesIn, type Moment, type Resolved } from './dates.js';
@@ -97,9 +97,16 @@ function dayOf(resolved: Resolved): When['past'] {
   return 'date' in resolved ? resolved.date : resolved;
 }
 
+/** A month by its bare name; "last November" says which. */
+const MONTH =
+  /^(?:(?:in|during|back in|around|from) )?(?:early |mid |late )?(?:january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)\.?$/i;
+
 /** What was done lies in the past: a day to come is asked about, and "in ten days" tells how long it took. */
 function done(past: When['past'], today: Day, words: string): When['past'] {
-  if (past === undefined || past === 'ask' || firstDay(past) <= today) return past;
+  if (past === undefined || past === 'ask') return past;
+  // "In November", told in August: only last year's, more than six months back.
+  if (typeof past !== 'string' && MONTH.test(words) && past.to < addDays(today, -183)) return 'ask';
+  if (firstDay(past) <= today) return past;
   return /^(?:with)?in\b/i.test(words) ? undefined : 'ask';
 }
 
@@ -117,7 +124,9 @@ function plausible(tokens: readonly Token[], from: number, to: number): boolean 
   if (/^(?:on )?(?:the )?\d+$/.test(phrase)) return false;
   if (words.length === 1 && /^(?:mon|tue|tues|wed|weds|thu|thur|thurs|fri|sat|sun)$/.test(phrase))
     return (
-      !/^(?:was|were|is|had|have|has|i|they|we|and|it|the|that|he|she|dog|cat|in)$/.test(before) &&
+      !/^(?:was|were|is|had|have|has|i|they|we|and|it|the|that|he|she|dog|cat|in|some|more|full|hot|enough|much|any|bit|of|bright|strong)$/.test(
+        before,
+      ) &&
       !/^(?:in|on|by|down|up|there|here|and|was|is|shone|came|out|light|over|around|under|next|beside|at|with|through|my|the)$/.test(
         next,
       )

@@ -18,6 +18,14 @@ const ofStock = (pieces: readonly Piece[], _f: number, to: number): boolean =>
         /^(?:cuttings|babies|slips|shoots)$/.test(wordAt(rest, at + 1)) &&
         /^(?:from|off|of)$/.test(wordAt(rest, at + 2)),
     );
+/** What stands before `from` since the last break or "and" that does not join a list of counts. */
+const ownPart = (pieces: readonly Piece[], from: number): readonly Piece[] => {
+  const start = pieces
+    .slice(0, from)
+    .findLastIndex((piece) => piece.is === 'break' || (piece.is === 'word' && piece.text === 'and'));
+  return [...pieces.slice(start + 1, from), ...pieces.slice(from).filter((_, n) => n < 4)];
+};
+
 /** "…, the in-laws turned up": behind a break, other words than of plants lead up to it. */
 const someoneElse = (pieces: readonly Piece[], from: number): boolean => {
   const start = pieces.slice(0, from).findLastIndex(({ is }) => is === 'break') + 1;
@@ -113,7 +121,7 @@ export const stockRules: readonly Rule[] = [
           p.slice(t).some(({ is }) => is === 'plant'))) &&
       (p.some(({ is }) => is === 'plant') ||
         p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:plugs|liners)$/.test(piece.text))) &&
-      !anyStock(p) &&
+      !anyStock(ownPart(p, f)) &&
       (/^arrived$/.test(wordAt(p, f)) ||
         /^(?:up|in|delivered)$/.test(wordAt(p, t - 1)) ||
         wordAt(p, t) === 'from'),

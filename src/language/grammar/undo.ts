@@ -19,7 +19,7 @@ export const undoRules: readonly UndoRule[] = [
   {
     name: 'undo that',
     pattern: new RegExp(
-      `^${OPEN}(?:undo|del|scrap|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|unlog|lose|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: undo)?(?: ${THAT})?${AFTER}$`,
+      `^${OPEN}(?:undo|del|scrap|scrub|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|unlog|lose|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: undo)?(?: ${THAT})?${AFTER}$`,
     ),
   },
   {
