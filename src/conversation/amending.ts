@@ -35,7 +35,19 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
   else if (another && !sameNote(candidates)) ask(sitting, set, candidates);
   else if (another && 'date' in set) setSlots(sitting, candidates, set);
   else if (another) ask(sitting, set, candidates);
-  else setSlots(sitting, [only], set);
+  else setSlots(sitting, [fittingOf(sitting, only, entry, set)], set);
+}
+
+/** "The Ember Fox were 12", after two were lost of ten: where the last entry cannot read so, the plant's first is meant. */
+function fittingOf(sitting: Sitting, last: StandingEntry, about: Amend, set: Slots): StandingEntry {
+  const fits = (each: StandingEntry) =>
+    sitting.conflictsOf(amendmentsOf(sitting.ledger, [each], set)).length === 0;
+  const plant = plantOf(about);
+  if (Object.keys(plant).length === 0 || fits(last)) return last;
+  const [begun, another] = preferBeginnings(
+    sitting.ledger.standing.filter((each) => takes(each.entry, set) && isAbout(sitting.ledger, each, plant)),
+  );
+  return begun && !another && fits(begun) ? begun : last;
 }
 
 /** "They were Copper Lantern": where nothing else is to read otherwise, the plant is. */
@@ -172,16 +184,20 @@ function takes({ kind }: Posting, set: Slots): boolean {
 
 /** Sets slots of standing entries, or says what would no longer follow. */
 export function setSlots(sitting: Sitting, standing: readonly StandingEntry[], set: Slots): void {
+  putRightBy(sitting, amendmentsOf(sitting.ledger, standing, set));
+}
+
+function amendmentsOf(ledger: Ledger, standing: readonly StandingEntry[], set: Slots): Amendment[] {
   const amendments: Amendment[] = [];
   for (const { line } of standing) {
-    const onLine = standingOn(sitting.ledger, [line]).map(({ entry }) => entry);
+    const onLine = standingOn(ledger, [line]).map(({ entry }) => entry);
     const changed = onLine.map((entry) =>
-      standing.some((each) => each.entry === entry) ? withSlots(sitting.ledger, entry, set) : entry,
+      standing.some((each) => each.entry === entry) ? withSlots(ledger, entry, set) : entry,
     );
     if (JSON.stringify(changed) !== JSON.stringify(onLine))
       amendments.push({ amends: line, entries: changed });
   }
-  putRightBy(sitting, amendments);
+  return amendments;
 }
 
 /** Makes amendments and says so; where others would no longer follow, changes nothing and says which. */

@@ -53,6 +53,7 @@ export function proposeAmend(
   sentence: Sentence,
   utterance: Utterance,
   hasAct: boolean,
+  note: Note,
 ): Proposal | undefined {
   const line = sentence.line.slice(0, LINE_LIMIT);
   const { pieces } = sentence;
@@ -95,7 +96,12 @@ export function proposeAmend(
       line,
     ) ||
     /\b(?:i meant|should have said|should (?:be|have been))\b/.test(line);
-  if (hasAct && !strong && !(not > 0 && /\b(?:was|were|should)\b/.test(line) && contrasted(pieces, not)))
+  const contrast = not > 0 && contrasted(pieces, not);
+  if (
+    hasAct &&
+    !strong &&
+    !(contrast && (/\b(?:was|were|should)\b/.test(line) || deniesTheLedger(pieces, not, note)))
+  )
     return undefined;
   const set: Record<string, unknown> = {};
   const put = (piece: Piece | undefined): void => {
@@ -192,6 +198,22 @@ export function proposeAmend(
     slots: { set },
     draft: { ...(plant ? { plant } : {}), ...(when ? { when } : {}) },
   };
+}
+
+/** "I took 11 Ember Fox, not 10": the number denied is what was noted of that plant, some of which may be gone. */
+function deniesTheLedger(pieces: readonly Piece[], not: number, { context }: Note): boolean {
+  const denied = pieces.slice(not + 1, not + 3).find(({ is }) => is === 'count');
+  const [plant] = plantsIn(pieces);
+  const variety = plant?.plant.variety?.toLowerCase();
+  return (
+    denied?.is === 'count' &&
+    variety !== undefined &&
+    (context?.batches ?? []).some(
+      (batch) =>
+        batch.variety?.toLowerCase() === variety &&
+        (batch.count ?? Infinity) <= (denied.quantity.value ?? -1),
+    )
+  );
 }
 
 /** A piece before "not" of the same kind as the one behind it. */

@@ -118,6 +118,14 @@ function nameLength(
     (isCrop(before.at(-2)) ||
       (/^(?:cuttings|plugs|plants|tips)$/.test(wordAt(before, before.length - 2)) && isCrop(before.at(-3))));
   if (apart) return length;
+  // "Oops, that was Marble Wren", "it was Marble Wren, not Ember Fox".
+  const behind = pieces[at + length];
+  const correcting =
+    /^(?:was|were|be|meant|mean|it's|that's|not)$/.test(wordAt(before, before.length - 1)) &&
+    capital === length &&
+    length > 1 &&
+    (behind === undefined || behind.is === 'break' || wordAt(pieces, at + length) === 'not');
+  if (correcting) return length;
   // "His old Sexton's Cope mother plant".
   const stock =
     /^(?:mother|stock|parent)$/.test(wordAt(pieces, at + length)) &&

@@ -7,7 +7,7 @@ import { findRemind } from './grammar/remind.js';
 import { findHits, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import { targetRules } from './grammar/target.js';
-import { isUndo, WHY } from './grammar/undo.js';
+import { isUndo, undosIn, WHY } from './grammar/undo.js';
 import { instruct } from './instructing.js';
 import { joinProposals } from './joining.js';
 import { joinNewNames } from './new-names.js';
@@ -51,8 +51,8 @@ export function readingOf(note: Note): Reading {
   if (line === '') return { ...seen, outcome: { entries: [], asks: [] } };
   const answer = proposeReply(line, pieces, utterance, note);
   if (answer) return { ...seen, proposals: [answer], outcome: refined([answer], note) };
-  if (isUndo(line) || isUndoInParts(pieces, utterance))
-    return { ...seen, outcome: { entries: [{ entry: { kind: 'undo' }, sources: {} }], asks: [] } };
+  const undone = isUndoInParts(pieces, utterance) ? 1 : undosIn(line);
+  if (undone > 0) return { ...seen, outcome: { entries: Array(undone).fill(UNDO), asks: [] } };
   const instruction = instruct(line, pieces, utterance, note);
   if (instruction) return { ...seen, outcome: { entries: [], asks: [], instruction } };
   const reply = fullerReply(pieces, utterance, note);
@@ -75,6 +75,7 @@ export function readingOf(note: Note): Reading {
   return { ...seen, sentences, proposals, outcome: refined(proposals, note) };
 }
 
+const UNDO: ReadEntry = { entry: { kind: 'undo' }, sources: {} };
 const ASIDE = { kind: 'remark', rule: 'spoken of', slots: {}, draft: {} } as const;
 
 /** "Whoops, wrong one, take it back": one part undoes, the others only say why. */
@@ -134,7 +135,7 @@ function proposeSentence(
   const { rest, before: readBefore, behind: readBehind } = withoutReadings(corrected, utterance, note);
   const acts = proposeActs(rest, [...earlier, ...readBefore], utterance, note);
   const amend =
-    proposeRestatement(sentence, utterance, note) ?? proposeAmend(sentence, utterance, acts.hits > 0);
+    proposeRestatement(sentence, utterance, note) ?? proposeAmend(sentence, utterance, acts.hits > 0, note);
   if (amend) return [amend];
   const wanted = proposeTarget(corrected, acts.proposals.length > 0, lastPlant(earlier));
   if (wanted && wantsToHave(corrected.pieces)) return wanted;

@@ -1,5 +1,7 @@
 /** A whole sentence that says one thing again as it should have been: "no, 3", "it was 6 pots", "the ones I took on Monday were 14". */
+import type { Cause } from '../ledger/entry.js';
 import { wordAt } from './grammar/rule.js';
+import { causes, phraseAt } from './lexicon.js';
 import type { Piece, PlantWords, When } from './pieces.js';
 
 /** What was restated, and of which entry. */
@@ -17,7 +19,8 @@ const SECOND_THOUGHTS: readonly (readonly string[])[] = [
   ['tell', 'a', 'lie'], ['or', 'rather'], ['silly', 'me'],
 ]; // prettier-ignore
 const FILLER = /^(?:oh|ah|ok|okay|right|so|and|but|well|damn|argh|please|hmm|hey|then|the)$/;
-const POLITE = /^(?:please|sorry|thanks|then|in|total|altogether|instead|actually|mate|ok|my|mistake)$/;
+const POLITE =
+  /^(?:start|begin|with|originally|first|please|sorry|thanks|then|in|total|altogether|instead|actually|mate|ok|my|mistake)$/;
 const PRONOUN = /^(?:it|that|they|this|those|these)$/;
 const WAS = /^(?:was|were)$/;
 const BETWEEN =
@@ -52,6 +55,8 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
   const copula = copulaAt(pieces, verb, doubted);
   if (copula === undefined && (subject !== undefined || !doubted)) return undefined;
   if (copula !== undefined && subject === undefined && !doubted) return undefined;
+  const cause = copula === undefined ? undefined : causeAt(pieces, copula);
+  if (cause !== undefined && !subject?.plant) return { set: { cause } };
   const value = valueAt(pieces, copula ?? at);
   if (!value) return undefined;
   const kinds = value.kinds;
@@ -132,6 +137,14 @@ function copulaAt(pieces: readonly Piece[], at: number, doubted: boolean): numbe
   return undefined;
 }
 
+/** "It was rot", "that was the slugs": what did it, and no more. */
+function causeAt(pieces: readonly Piece[], from: number): Cause | undefined {
+  const start = /^(?:the|just|only)$/.test(wordAt(pieces, from)) ? from + 1 : from;
+  const words = pieces.map((_, at) => wordAt(pieces, at));
+  const found = phraseAt(causes, words, start);
+  return found && start + found.words.length === pieces.length ? found.value : undefined;
+}
+
 interface Value {
   readonly set: Readonly<Record<string, unknown>>;
   readonly kinds: readonly Piece['is'][];
@@ -159,7 +172,7 @@ function valueAt(pieces: readonly Piece[], from: number): Value | undefined {
       if (
         kinds.length === 0
           ? BETWEEN.test(text)
-          : NOUN.test(text) || POLITE.test(text) || /^(?:in|on|at|the)$/.test(text)
+          : NOUN.test(text) || POLITE.test(text) || /^(?:in|on|at|the|to)$/.test(text)
       )
         continue;
       return undefined;

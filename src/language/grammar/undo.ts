@@ -28,6 +28,10 @@ export const undoRules: readonly UndoRule[] = [
       `^${OPEN}(?:take|put|rub|cross|strike)(?: (?:back|out|off) ${THAT}| ${THAT} (?:back out|back|out|off))(?: will you| would you)?(?: please| again| thanks)*$`,
     ),
   },
+  {
+    name: 'that never happened',
+    pattern: new RegExp(`^${OPEN}(?:that|it|this) (?:never happened|didn't happen)${AFTER}$`),
+  },
   { name: 'never mind that', pattern: new RegExp(`^${OPEN}(?:never mind|nevermind) ${THAT}$`) },
   {
     name: 'that was a mistake',
@@ -35,6 +39,18 @@ export const undoRules: readonly UndoRule[] = [
       /^(?:oops |sorry |no |oh |wait |hang on |hold on |actually |whoops )*(?:that|the last one|last one|last entry|that last one) was (?:a mistake|wrong|an error|not right|the wrong (?:one|plant|batch))(?: please)?(?: undo(?: it| that)?| delete it| scrap it| forget it| ignore it)?$/,
   },
 ];
+
+/** How many entries the line takes back: "undo the last two" two, most one, other lines none. */
+export function undosIn(line: string): number {
+  const [, , number] =
+    /^(.*\b(?:last|previous)) (two|2|three|3)(?: (?:entries|notes|ones|things))?$/.exec(line) ?? [];
+  if (number === undefined) return isUndo(line) ? 1 : 0;
+  return isUndo(line.replace(/ (?:two|2|three|3)(?: (?:entries|notes|ones|things))?$/, ' one'))
+    ? /^(?:two|2)$/.test(number)
+      ? 2
+      : 3
+    : 0;
+}
 
 /** "Scratch that the last entry was wrong take it out": an undo, then reasons and undoes, with no mark between. */
 function undoWithReason(line: string): UndoRule | undefined {
