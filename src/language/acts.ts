@@ -265,8 +265,9 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
         draft,
         slots: slotsOf(inserted ? { ...rule, kind: 'strike' } : rule, draft),
         rule: rule.name,
-        ...(carried ? { carried } : {}),
+        ...(carried && !draft.leftOut ? { carried } : {}),
         ...(purpose ? { purpose } : {}),
+        ...(draft.leftOut ? { ask: 'batch' } : {}),
       });
       if (draft.plant) plantNamed = draft.plant;
     }

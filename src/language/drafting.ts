@@ -27,6 +27,8 @@ export interface Draft {
   readonly to?: string;
   /** Where the plants meant stand ("the ones that were on the sill"); it tells which, and is no slot. */
   readonly stands?: string;
+  /** "Everything except the Marble Wren": a plant that is left out; which others are meant, nobody has said. */
+  readonly leftOut?: true;
   /** When the plants meant were struck ("the ones I took on 5 March"). */
   readonly struckOn?: When;
 }
@@ -74,6 +76,10 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
     }
     if (piece.is === 'plant') {
       const group = current();
+      if (group.quantity?.whole === 'all' && group.plant === undefined && isLeftOut(pieces, at)) {
+        group.leftOut = true;
+        continue;
+      }
       // "Three of these and four of those, both fuchsias".
       const told = pieces[at - 1];
       if (groups.length > 1 && told?.is === 'count' && told.quantity.both && isCropAlone(piece.plant)) {
@@ -371,6 +377,17 @@ function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): bool
 function setPlant(group: Loose, piece: Extract<Piece, { is: 'plant' }>): void {
   group.plant = piece.plant;
   group.known = piece.known;
+}
+
+/** Behind "except the", "bar", "apart from". */
+function isLeftOut(pieces: readonly Piece[], at: number): boolean {
+  let before = at - 1;
+  while (/^(?:the|my|our|for)$/.test(wordAt(pieces, before))) before--;
+  const word = wordAt(pieces, before);
+  return (
+    /^(?:except|excepting|bar|but|save|besides)$/.test(word) ||
+    (word === 'from' && /^(?:apart|aside)$/.test(wordAt(pieces, before - 1)))
+  );
 }
 
 const isCropAlone = ({ variety, batch, crop }: PlantWords): boolean =>

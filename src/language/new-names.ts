@@ -107,7 +107,10 @@ function nameLength(
     length++;
   }
   if (length === 0) return 0;
-  const position = inPlantPosition(before);
+  // "Three rooted Blue Note".
+  const rooted =
+    capital === length && wordAt(before, before.length - 1) === 'rooted' && before.at(-2)?.is === 'count';
+  const position = rooted || inPlantPosition(before);
   const besideCrop = isCrop(pieces[at + length]);
   // "Stuck 24 coleus cuttings, Marble Finch".
   const apart =

@@ -33,9 +33,11 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
   const asks = isQuestion(sentence);
   for (const rule of questionRules) {
     if (!asks && !rule.unmarked) continue;
+    const listed = rule.name === 'what is in <place>' && /^(?:list|show me) (?:everything|all)\b/.test(full);
     if (
       !asks &&
-      !/^(?:help|due today|<plant> status|history of <plant>|how many <plant>|strike rate of <plant>)$/.test(
+      !listed &&
+      !/^(?:help|due today|<plant> status|show me <plant>|history of <plant>|how many <plant>|strike rate of <plant>)$/.test(
         rule.name,
       )
     )
@@ -49,6 +51,7 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
       continue;
     if (
       !asks &&
+      !listed &&
       plants.length === 0 &&
       !/^(?:help|due today)$/.test(rule.name) &&
       !/^(?:history|count|total|tally)/.test(bare)

@@ -1,6 +1,7 @@
 /** Sentences that say how many plants are wanted. */
 import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
+import { wordAt } from './grammar/rule.js';
 import { targetRules, wantsAnAct } from './grammar/target.js';
 import type { PlantWords } from './pieces.js';
 import type { Proposal } from './refining.js';
@@ -18,7 +19,12 @@ export function proposeTarget(
   // "I need forty of them by the end of June": those told of before.
   const them =
     carried !== undefined && plantsIn(pieces).length === 0 && /\bof (?:them|those|these)\b/.test(line);
-  if (!rule || (plantsIn(pieces).length === 0 && !them)) return undefined;
+  // "I need twenty plants for the sale on 16 May": of what, is asked.
+  const unnamed =
+    plantsIn(pieces).length === 0 &&
+    pieces.some((piece, at) => piece.is === 'count' && wordAt(pieces, at + 1) === 'plants') &&
+    pieces.some((piece) => piece.is === 'when' && piece.when.future !== undefined);
+  if (!rule || (plantsIn(pieces).length === 0 && !them && !unnamed)) return undefined;
   if (!pieces.some(({ is }) => is === 'count')) return undefined;
   if (hasAct || wantsAnAct(pieces) || /\bfor (?:the )?(?:want|need|lack) of\b|\bafter all\b/.test(line))
     return undefined;
@@ -31,7 +37,7 @@ export function proposeTarget(
     return undefined;
   const drafts = draftsOf(pieces, wholeOf(pieces)).filter(
     ({ plant, quantity }) =>
-      (plant !== undefined || them) && (quantity !== undefined || plantsIn(pieces).length === 1),
+      (plant !== undefined || them || unnamed) && (quantity !== undefined || plantsIn(pieces).length === 1),
   );
   if (drafts.length === 0) return undefined;
   // "For the summer fair on 11 July": the day is the one that a preposition of a deadline brings.

@@ -130,6 +130,14 @@ export const questionRules: readonly QuestionRule[] = [
       /^(?:how|how's|hows|how're|what way|what's (?:up|happening|the (?:state|status|story|situation|craic|news|latest))|whats (?:up|happening|the)|any (?:news|update|updates|roots|sign|signs|progress|luck|joy|change|word)|are|is|have|has|did|do|does|status|state|update on|what about|how about|will|can|should|could|would|any|which|what)\b/,
   },
   {
+    name: 'show me <plant>',
+    topic: 'status',
+    unmarked: true,
+    needsPlant: true,
+    pattern:
+      /^(?:show(?: me)?|tell me (?:all )?about|let me see|the story of|story of|list)(?: (?:all|the|my|of))* plantname$/,
+  },
+  {
     name: '<plant> status',
     topic: 'status',
     unmarked: true,

@@ -16,6 +16,13 @@ function takesSomethingElse(pieces: readonly Piece[], from: number, to: number):
     followsWord(pieces, to, /^out$/)
   )
     return true;
+  // "Took the cuttings out of the propagator".
+  if (
+    /^(?:the|my|all|those)$/.test(wordAt(pieces, to)) &&
+    CUTTINGS.test(wordAt(pieces, to + 1)) &&
+    wordAt(pieces, to + 2) === 'out'
+  )
+    return true;
   // "Took the row cover off the hoop house".
   if (
     followsWord(pieces, to, /^(?:cover|covers|lid|lids|fleece|shading|shade|netting|dome|domes|cloche)$/) &&

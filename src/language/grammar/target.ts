@@ -15,6 +15,11 @@ export const targetRules: readonly TargetRule[] = [
       /\b(?:want|wants|wanted|wanting|need|needs|needed|needing|require|requires|required|put me down for|wanting|be wanting|be needing|wish for)\b|\b(?:i'm|we're|i am|we are|am|are|is|was) after (?=\d|a |an |some |about |at least |\w+ (?:of|more)\b|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty|sixty|a hundred)/,
   },
   {
+    name: 'could do with <count> <plant>',
+    pattern:
+      /\b(?:could|can|might) do with (?:about |around |some |another |at least )?(?=\d|a |two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty)(?!a (?:drink|feed|soak|water|mist|trim|good|bit|bigger|pot))/,
+  },
+  {
     name: "I'd love <count> <plant>",
     pattern:
       /\b(?:i'd|we'd|would|i would|we would|she'd|he'd|they'd|i do|i) (?:love|like|want|be glad of|be happy with|need)\b|\blike to (?:have|get|end up with|see|raise|grow|make|produce)\b/,
