@@ -8,7 +8,7 @@ import { causes, phraseAt } from './lexicon.js';
 import { moodOf } from './mood.js';
 import { elidedLooks } from './elided.js';
 import type { Note } from './note.js';
-import { actsOnPlants } from './objects.js';
+import { actsOnPlants, tendsSomethingElse } from './objects.js';
 import type { Piece, PlantWords } from './pieces.js';
 import { proposeReading } from './reading-proposal.js';
 import type { Proposal } from './refining.js';
@@ -201,7 +201,9 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
     const guarded = drafts.filter((found) =>
       PLANT_ACTS.has(kind)
         ? actsOnPlants(found, pieces, clause)
-        : kind !== 'tend' || actsOnPlants({ ...found, pronoun: true }, pieces, clause),
+        : kind !== 'tend' ||
+          (actsOnPlants({ ...found, pronoun: true }, pieces, clause) &&
+            !tendsSomethingElse(found, pieces, clause)),
     );
     for (const drafted of kind === 'tend' ? eachPlace(guarded, pieces, clause) : guarded) {
       // "Checked everything": looked at, which says nothing of roots.

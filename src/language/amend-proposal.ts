@@ -79,6 +79,9 @@ export function proposeAmend(
     pieces.some(({ is }) => is === 'count' || is === 'celsius')
   )
     return undefined;
+  // "Should have potted them on by now": not done, and nothing to put right.
+  if (/^(?:(?:i|we) )?(?:should|ought to) have (?!been|said|read|put|written|told|logged)/.test(line))
+    return undefined;
   if (
     /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
     /\bmust be (?:a|an|the|some)\b/.test(line) ||

@@ -47,6 +47,26 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
   return true;
 }
 
+/** "Watered the lawn": something by name that is no plant of ours, no place that the ledger would know. */
+export function tendsSomethingElse(draft: Draft, pieces: readonly Piece[], { hit }: Clause): boolean {
+  if (
+    (!hit || hit.rule.shape !== 'object' || draft.plant) ??
+    draft.place ??
+    draft.fromPlace ??
+    draft.quantity
+  )
+    return false;
+  const article = /^(?:the|my|our)$/.test(wordAt(pieces, hit.to));
+  const object = wordAt(pieces, hit.to + 1);
+  return (
+    article &&
+    hit.own.length === 1 &&
+    object !== '' &&
+    !PLANTISH.test(object) &&
+    !/^(?:benches|bench|house|tops)$/.test(object)
+  );
+}
+
 /** "The neighbour lost all his dahlias", "Mum watered her own greenhouse". */
 function ownedByOthers(pieces: readonly Piece[], clause: Clause): boolean {
   for (let at = clause.from; at < clause.to; at++) {

@@ -149,7 +149,7 @@ function proposeSentence(
   const whole = acts.proposals.length === 0 ? proposeReading(corrected, note) : undefined;
   const readings = whole && apart.length >= whole.length ? apart : whole;
   if (readings) return readings;
-  if (acts.hits > 0) return [...readBefore, ...acts.proposals, ...readBehind];
+  if (acts.hits > 0) return [...readBefore, ...acts.proposals, ...placedAs(acts.proposals, readBehind)];
   return proposeRemark(corrected, utterance) ?? [];
 }
 
@@ -214,6 +214,16 @@ function targetThenActs(
     if (wanted && acts && acts.length > 0) return [...wanted, ...acts];
   }
   return undefined;
+}
+
+/** "Opened the vents in the greenhouse, 28 degrees": it was that warm where something was just done. */
+function placedAs(acts: readonly Proposal[], readings: readonly Proposal[]): readonly Proposal[] {
+  const place = acts.at(-1)?.kind === 'tend' ? acts.at(-1)?.slots['place'] : undefined;
+  return readings.map((each) =>
+    place === undefined || each.slots['place'] !== undefined
+      ? each
+      : { ...each, slots: { ...each.slots, place } },
+  );
 }
 
 /** The plant told of last. */

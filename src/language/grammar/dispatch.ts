@@ -1,5 +1,6 @@
 /** Plants that leave the collection. */
 import type { Piece } from '../pieces.js';
+import { leavesWith } from './taken-away.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 const NOT_GIVEN =
@@ -99,6 +100,15 @@ export const dispatchRules: readonly Rule[] = [
       followsWord(p, t, /^start$/),
     phrasings: ['6 Salt Harrier off to the parish sale'],
     mustNot: ['6 Salt Harrier off to a good start', '6 Salt Harrier off to the greenhouse'],
+  },
+  {
+    name: 'took <count> <plant> to <recipient>',
+    kind: 'dispatch',
+    head: 'take~past',
+    shape: 'object',
+    when: (p, _f, t) => leavesWith(p, t) && p.slice(t).some(({ is }) => is === 'count'),
+    phrasings: ['took 3 Salt Harrier to Doreen'],
+    mustNot: ['took 3 Salt Harrier to the greenhouse', 'took 3 cuttings of Salt Harrier to root'],
   },
   {
     name: '<recipient> took <count> <plant> home',

@@ -1,9 +1,7 @@
 /** Cuttings taken and inserted. */
 import type { Piece } from '../pieces.js';
+import { CUTTINGS, leavesWith } from './taken-away.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
-
-const CUTTINGS =
-  /^(?:cutting|cuttings|slip|slips|piece|pieces|stem|stems|shoots|shoot|bits|bit|basals|tips|nodes|babies)$/;
 
 /** "Took" is a strike only with something taken from a plant behind it. */
 function takesSomethingElse(pieces: readonly Piece[], from: number, to: number): boolean {
@@ -30,6 +28,8 @@ function takesSomethingElse(pieces: readonly Piece[], from: number, to: number):
   )
     return true;
   const next = wordAt(pieces, to);
+  // "Took three Salt Harrier to Nell".
+  if (leavesWith(pieces, to)) return true;
   // "Took over twenty": more than that.
   if (next === 'over' && pieces[to + 1]?.is === 'count') return false;
   if (
@@ -74,7 +74,10 @@ const mentionsCuttings = (pieces: readonly Piece[], _from: number, to: number): 
   followsWord(pieces, to, CUTTINGS) || follows(pieces, to, 'cutting');
 
 const spoken = (pieces: readonly Piece[], from: number, to: number): boolean =>
-  mentionsCuttings(pieces, from, to) && follows(pieces, to, 'count', 'plant') && !isRelative(pieces, from);
+  (mentionsCuttings(pieces, from, to) ||
+    pieces.slice(to).some((piece) => piece.is === 'word' && /^(?:hormone|clonex)$/.test(piece.text))) &&
+  follows(pieces, to, 'count', 'plant') &&
+  !isRelative(pieces, from);
 
 const told =
   /^(?:need|needs|want|wants|look|looks|looking|are|is|going|gone|getting|from|should|still|doing|seem|got|have|has|rooted|later|where|which|that|if|for|will|would|my|these|those|your|how|took)$/;
