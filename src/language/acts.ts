@@ -238,7 +238,9 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
           ? placeThere(pieces, clause, [...earlier, ...proposals])
           : undefined;
       const ofIt =
-        kind === 'tend' && found.place === undefined ? placeOfIt(pieces, clause, earlier) : undefined;
+        kind === 'tend' && found.place === undefined
+          ? placeOfIt(pieces, clause, [...earlier, ...proposals])
+          : undefined;
       const cause =
         kind === 'loss' && (found.cause === undefined || isMush(pieces, clause))
           ? causeBefore(pieces, clause)
@@ -311,7 +313,8 @@ function placeOfIt(
   const it = pieces
     .slice(clause.from, clause.to)
     .some((piece) => piece.is === 'word' && /^(?:it|its|there)$/.test(piece.text));
-  return it && last?.kind === 'reading' ? (last.slots['place'] as string | undefined) : undefined;
+  const told = last?.kind === 'reading' || (last?.kind === 'tend' && last.draft.plant === undefined);
+  return it && told ? (last.slots['place'] as string | undefined) : undefined;
 }
 
 /** What decay looks like, whatever brought it about. */

@@ -78,6 +78,18 @@ function markerAt(pieces: readonly Piece[], start: number): Settled | undefined 
     words.every((word, n) => wordAt(pieces, start + n) === word),
   );
   if (!core) return undefined;
+  // "I told no one".
+  const before = pieces[start - 1];
+  const one = pieces[start + 1];
+  if (
+    core.length === 1 &&
+    core[0] === 'no' &&
+    before?.is === 'word' &&
+    before.verb !== undefined &&
+    one?.is === 'count' &&
+    one.quantity.weak === true
+  )
+    return undefined;
   let at = start + core.length;
   let broken = false;
   for (; at < pieces.length && at < start + LONGEST_HESITATION; at++) {

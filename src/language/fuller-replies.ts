@@ -32,13 +32,15 @@ export function fullerReply(
 
 const DONE = /^(?:potOn|pinch|hardenOff|plantOut|tend)$/;
 const AROUND =
-  /^(?:yes|yeah|yep|yup|aye|ok|okay|done|did|did|it|them|they|that|all|of|in|into|on|to|the|a|up|now|and|with|some|each|own|went|i|we|are|was|were|outside|finally|this|out|by|along|begun|started|put|they're|planted)$/;
+  /^(?:yes|yeah|yep|yup|aye|ok|okay|done|did|it|them|they|that|all|of|in|into|on|to|the|a|up|now|and|with|some|each|own|went|i|we|are|was|were|outside|finally|this|out|by|along|begun|started|put|they're|planted)$/;
 
 /** "Yes, into 9cm pots", "three of them in the long border": the act asked about, with what it was done with or where. */
 function withSlots(kind: EntryKind, pieces: readonly Piece[]): Proposal | undefined {
   const told = { potOn: /^(?:size|medium|pots)$/, plantOut: /^place$/, hardenOff: /^place$/ }[kind as string];
   if (!told?.test(pieces.find(({ is }) => told.test(is))?.is ?? '') || plantsIn(pieces).length > 0)
     return undefined;
+  // "Greenhouse 12" is as warm as that.
+  if (pieces.some((piece) => piece.is === 'place' && piece.prep === undefined)) return undefined;
   const isAll = pieces.every(
     (piece) =>
       /^(?:count|size|medium|pots|place|when|break)$/.test(piece.is) ||
@@ -62,7 +64,11 @@ function onDay(kind: EntryKind, pieces: readonly Piece[]): Proposal | undefined 
   const told =
     pieces.every(({ is }) => is === 'word' || is === 'when' || is === 'break') &&
     words.every((word) => DID.test(word));
-  const did = words.some((word) => /^(?:did|done|started|begun|began|outside|out)$/.test(word));
+  const did = words.some(
+    (word) =>
+      /^(?:did|done|started|begun|began)$/.test(word) ||
+      (kind === 'hardenOff' && /^(?:outside|out)$/.test(word)),
+  );
   if (!told || !(did || (when && words.length === 0 && GONE_BY.test(when.words)))) return undefined;
   return { kind: 'answer', rule: 'yesterday', slots: { value: 'yes' }, draft: when ? { when } : {} };
 }

@@ -141,7 +141,9 @@ export function restoreHeard(
       text === 'ate' &&
       ((/^(?:cuttings|cutting|of|plants|pots)$/.test(word(at + 1)) &&
         /^(?:was|were|took|it|only|had|and|is|potted|on)$/.test(word(at - 1))) ||
-        (isPlant(at + 1) && word(at - 1) === 'and' && actBefore(restored, at)))
+        (isPlant(at + 1) && word(at - 1) === 'and' && actBefore(restored, at)) ||
+        // "Two Left Feet ate of twelve have rooted".
+        (isName(at - 1) && word(at + 1) === 'of'))
     )
       put(at, 'eight');
     else if (

@@ -26,7 +26,11 @@ export function isQuestion({ asked, line }: Sentence): boolean {
 export function proposeQuestion(sentence: Sentence, utterance: Utterance): readonly Proposal[] | undefined {
   const { pieces } = sentence;
   const plants = plantsIn(pieces);
-  const place = firstOf(pieces, 'place')?.place;
+  const lastBreak = pieces.findLastIndex(({ is }) => is === 'break');
+  const behind = pieces.slice(lastBreak + 1);
+  // "The stoep is trampled again, what did I do with them?": the place is no part of what is asked.
+  const part = OPENS_QUESTION.test(lineOf(behind, utterance)) ? behind : pieces;
+  const place = firstOf(part, 'place')?.place;
   const full = sentence.line.slice(0, LINE_LIMIT);
   const bare = full.replace(PREAMBLE, '');
   const lines = [bare, full, ...partsOf(pieces, utterance)];

@@ -35,7 +35,9 @@ export function findWhens(
     // "Mon 4x84": four trays of 84, no fourth of the month.
     const multiplied =
       token.is === 'number' && tokens[at + 1]?.text === 'x' && tokens[at + 2]?.is === 'number';
-    if (isName(at) || multiplied || contained)
+    // "Aiming at 1,200": a number, no hour.
+    const grouped = /^\d{1,3}(?:,\d{3})+$/.test(token.raw);
+    if (isName(at) || multiplied || contained || grouped)
       exclude.push([starts[at] ?? 0, (starts[at] ?? 0) + token.text.length]);
   });
   const finds: FoundWhen[] = [];

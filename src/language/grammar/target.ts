@@ -37,7 +37,7 @@ export const targetRules: readonly TargetRule[] = [
   {
     name: 'target: <count> <plant>',
     pattern:
-      /\b(?:target|goal|aim|quota)\b|\border(?:s|ed)?\b(?!.*\b(?:came|arrived|turned up|delivered|is in|is here)\b)/,
+      /\b(?:target|goal|aim|quota|requirements?)\b|\border(?:s|ed)?\b(?!.*\b(?:came|arrived|turned up|delivered|is in|is here)\b)/,
   },
   {
     name: '<count> <plant> must become',
