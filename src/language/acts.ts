@@ -16,7 +16,7 @@ import { proposeRemark } from './remark-proposal.js';
 import { sentenceOf } from './sentences.js';
 import { slotsOf } from './slots.js';
 import type { Utterance } from './utterance.js';
-import { eachMove, eachPlace, placeThere, STANDS, withWhereTo } from './where-to.js';
+import { eachMove, eachPlace, eachSending, placeThere, STANDS, withWhereTo } from './where-to.js';
 
 export interface Acts {
   readonly proposals: readonly Proposal[];
@@ -193,9 +193,10 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       kind === 'hardenOff' &&
       (wordAt(pieces, clause.hit.from - 1) === 'to' || wordAt(pieces, clause.hit.from) === 'to');
     const told = rule.how === 'swapped' ? beforeReturn(pieces, clause) : clause;
-    const drafts = eachMove(pieces, told).flatMap((part) =>
+    const parts = kind === 'dispatch' ? eachSending(pieces, told) : eachMove(pieces, told);
+    const drafts = parts.flatMap((part) =>
       draftsOf(pieces, part).map((found) =>
-        withWhereTo(found, rule, pieces, rule.kind === 'move' ? part : clause, utterance),
+        withWhereTo(found, rule, pieces, rule.kind === 'move' || parts.length > 1 ? part : clause, utterance),
       ),
     );
     const guarded = drafts.filter((found) =>

@@ -46,6 +46,31 @@ export function eachMove(pieces: readonly Piece[], clause: Clause): readonly Cla
   return [clause];
 }
 
+/** "96 sold to Pargeter's, a further 40 to Stanbury": one clause a recipient. */
+export function eachSending(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
+  const { hit } = clause;
+  if (hit?.rule.kind !== 'dispatch') return [clause];
+  for (let at = hit.to; at < clause.to; at++) {
+    if (pieces[at]?.is !== 'break' && wordAt(pieces, at) !== 'and') continue;
+    let count = at + 1;
+    while (/^(?:a|an|and|another|further|more)$/.test(wordAt(pieces, count))) count++;
+    if (pieces[count]?.is !== 'count') continue;
+    let to = count + 1;
+    while (pieces[to]?.is === 'plant' || /^(?:of|the|my|those)$/.test(wordAt(pieces, to))) to++;
+    const reached = pieces.slice(hit.from, at).some((_, n) => wordAt(pieces, hit.from + n) === 'to');
+    if (wordAt(pieces, to) !== 'to' || !reached) continue;
+    return [
+      { ...clause, to: at },
+      ...eachSending(pieces, {
+        ...clause,
+        from: at + 1,
+        hit: { ...hit, from: at + 1, to: at + 1, own: [] },
+      }),
+    ];
+  }
+  return [clause];
+}
+
 /** "Moved the others in there too": the place named last. */
 export function placeThere(
   pieces: readonly Piece[],
