@@ -8,8 +8,10 @@ import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 
 const lead = String.raw`^(?:(?:no|oops|whoops|sorry|wait|actually|hang on|i mean|i meant)[, ]+)*`;
-const secondThought = /^(?:no[, ]+(?:wait|sorry)|oops|whoops|sorry|wait|actually|hang on|i mean|i meant)\b/i;
+const secondThought =
+  /^(?:no[, ]+(?:wait|sorry|just|only|it was|make that)|oops|whoops|sorry|wait|actually|hang on|i mean|i meant)\b/i;
 
+/** Whether the text takes back what was just said, by its first words. */
 export function hasSecondThoughts(text: string): boolean {
   return secondThought.test(text.trim());
 }

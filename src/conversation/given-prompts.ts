@@ -20,6 +20,18 @@ export function isAnswerable({ ledger }: Pick<Sitting, 'ledger'>, { open, about 
   return open && batch !== undefined && isLive(batch);
 }
 
+/** For so long after a prompt, what is told of its kind is told in answer to it. */
+const FRESH_MS = 3_600_000;
+
+/** Whether a note that names its act but no plant can only be of the batch that was asked about: just now, or of no other. */
+export function isPlainlyAbout(sitting: Sitting, kind: string, batch: string): boolean {
+  const alike = sitting.talk.prompts.filter(
+    (each) => each.about.about === kind && isAnswerable(sitting, each),
+  );
+  const fresh = alike.filter(({ givenAt }) => sitting.origin.at - givenAt < FRESH_MS);
+  return (fresh.length > 0 ? fresh : alike).every(({ about }) => about.batch === batch);
+}
+
 export function close(sitting: Sitting, prompt: Prompt): void {
   sitting.change({
     prompts: sitting.talk.prompts.map((each) =>

@@ -8,6 +8,7 @@ import type { Line } from '../ledger/posting.js';
 import type { Refusal } from '../ledger/refusal.js';
 import type { Pending, ReadEntry, ReadNote } from '../language/note.js';
 import { allOfThem, complete, isOnOneBatch, optionsFor, whichOf, withBatch } from './completing.js';
+import { isPlainlyAbout } from './given-prompts.js';
 import { batchPointedAt, meansEverything, type PointedAt } from './pointing.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
@@ -27,7 +28,7 @@ export function takeNote(
 ): Line[] {
   return read.entries.flatMap((each, index) => {
     if (!isLogged(each.entry)) return [];
-    const entry = unguessed(each, each.entry, pending);
+    const entry = unguessed(sitting, each, each.entry, pending);
     const own = inFull(sitting, ofTheSame(sitting, entry, read.entries.length));
     const [first, ...then] = read.asks
       .filter((ask) => ask.entry === index && !(ask.slot in own))
@@ -95,10 +96,16 @@ function theRest(sitting: Sitting, entry: LoggedEntry): { count?: Count } {
   return entry.kind === 'loss' && unrooted === 0 ? { count: 'all' } : {};
 }
 
-/** A batch that nobody named, taken from a prompt that asks for something else, is not what was said. */
-function unguessed({ sources }: ReadEntry, entry: LoggedEntry, pending: Pending | undefined): LoggedEntry {
+/** A batch that nobody named, taken from a prompt that asks for something else or of many batches, is not what was said. */
+function unguessed(
+  sitting: Sitting,
+  { sources }: ReadEntry,
+  entry: LoggedEntry,
+  pending: Pending | undefined,
+): LoggedEntry {
   const { batch } = entry as Plant;
-  if (batch === undefined || batch !== pending?.batch || entry.kind === pending.kind) return entry;
+  if (batch === undefined || batch !== pending?.batch) return entry;
+  if (entry.kind === pending.kind && isPlainlyAbout(sitting, entry.kind, batch)) return entry;
   const said = (['batch', 'variety', 'crop'] as const).some((slot) => sources[slot] === 'said');
   if (said) return entry;
   return withoutSlots(entry, 'batch', 'variety', 'crop');

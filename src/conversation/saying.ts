@@ -108,7 +108,7 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     follow(sitting, read.instruction);
     return;
   }
-  if (isSecondThought(sitting, text, read) && corrects(sitting, text, context.lines)) return;
+  if (isSecondThought(sitting, text, read, context) && corrects(sitting, text, context.lines)) return;
   const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
   if ((silent || saysOtherOnly(text)) && swapsBatch(sitting, text, context.lines)) return;
   if (saysOtherOnly(text)) {
@@ -217,12 +217,20 @@ function moots(told: string, asked: string): boolean {
   return order.includes(told) && order.indexOf(told) > order.indexOf(asked);
 }
 
-/** "Sorry, just one": said of the last note, not to a prompt. */
-function isSecondThought({ ledger }: Sitting, text: string, { entries }: ReadNote): boolean {
+/** "Sorry, just one": said of the last note, not to a prompt that was given since or that it replies to. */
+function isSecondThought(
+  { ledger }: Sitting,
+  text: string,
+  { entries }: ReadNote,
+  { prompts, explicit }: Context,
+): boolean {
+  const last = ledger.standing.at(-1)?.journal;
+  const [prompt] = prompts;
   return (
+    last !== undefined &&
     entries.every(({ entry }) => entry.kind === 'answer') &&
-    ledger.standing.length > 0 &&
-    hasSecondThoughts(text)
+    hasSecondThoughts(text) &&
+    (prompt === undefined || (!explicit && last.postedAt > prompt.givenAt))
   );
 }
 

@@ -264,12 +264,15 @@ function proposeRename(sentence: Sentence, utterance: Utterance): Proposal | und
     (piece, at) => piece.from >= old.to && /^(?:to|as|into)$/.test(wordAt(pieces, at)),
   );
   if (to < 0) return undefined;
-  const name = trimmed(textOf(pieces.slice(to + 1), utterance)).replace(/^(?:the|be) /i, '');
+  // "Rename it to Pale Jessie, misread the label": the reason is no part of the name.
+  const stop = pieces.findIndex(({ is }, at) => at > to + 1 && is === 'break');
+  const told = pieces.slice(to + 1, stop < 0 ? undefined : stop);
+  const name = trimmed(textOf(told, utterance)).replace(/^(?:the|be) /i, '');
   if (name === '') return undefined;
-  const known = pieces[to + 1];
+  const [known] = told;
   const variety =
     known?.is === 'plant' &&
-    pieces.length === to + 2 &&
+    told.length === 1 &&
     known.plant.variety?.toLowerCase() === name.toLowerCase() &&
     known.known
       ? known.plant.variety

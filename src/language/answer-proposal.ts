@@ -60,7 +60,7 @@ export function proposeAnswer(line: string, pieces: readonly Piece[], note: Note
   });
   const rule = answerRules.find(({ pattern }) => pattern.test(rest) || pattern.test(line));
   if (rule) return propose(rule.value, rule.name);
-  const quantity = bareQuantity(pieces);
+  const quantity = bareQuantity(pieces, note.context?.pending !== undefined);
   if (!quantity) return undefined;
   if (quantity.whole === 'all') return propose('all', 'all');
   if (quantity.allBut !== undefined || quantity.half) {

@@ -1,5 +1,5 @@
 /** The second stage: words, numbers and marks, each with its place in the text and its word as the trade spells it. */
-import { spelling } from './lexicon.js';
+import { placeNouns, spelling } from './lexicon.js';
 import { respell } from './spelling.js';
 
 export interface Token {
@@ -21,6 +21,22 @@ const TOKEN =
   /0x[\da-f]+|\d{1,9}e\d+|x(?=\d)|->|=>|2day|2moro|2nite|[a-z]\/[a-z]+|y'day|\d+(?:,\d{3})*(?:\.\d+)?(?:(?:st|nd|rd|th)(?![\p{L}\d]))?|\.\d+|\p{L}[\p{L}\p{M}\d]*(?:'\p{L}+)*|\n|\S/giu;
 
 const MARKS_OF_SPEECH = new Set(['um', 'er', 'erm', 'uh', 'umm', 'err', 'ah', 'hmm', 'mm']);
+
+/** Behind a place's "'s" that is a verb ("the propagator's at 20"), not an owner ("the propagator's lid"). */
+const STATE = /^(?:at|been|sitting|showing|reading|up|down|on|hit|dropped|gone|now|hovering|running)$/;
+
+/** "Propagator's at" is "propagator is at", so that the place is found. */
+function placesWithVerb(tokens: readonly Token[]): readonly Token[] {
+  return tokens.flatMap((token, at) => {
+    const noun = token.text.replace(/'s$/, '');
+    if (noun === token.text || !placeNouns.has(noun) || !STATE.test(textAt(tokens, at + 1))) return [token];
+    const cut = token.end - 2;
+    return [
+      { ...token, text: noun, raw: token.raw.slice(0, -2), end: cut },
+      { ...token, text: 'is', raw: token.raw.slice(-2), start: cut, glued: true, capital: false },
+    ];
+  });
+}
 
 /** Splits a normalised text; fillers are dropped, abbreviations that stand for two words give two tokens. */
 export function tokenise(text: string): readonly Token[] {
@@ -60,7 +76,7 @@ export function tokenise(text: string): readonly Token[] {
     else if (raw === '&' || (raw === '+' && !glued)) tokens.push({ ...base, text: 'and', is: 'word' });
     else tokens.push({ ...base, text: raw, is: 'mark' });
   }
-  return tokens;
+  return placesWithVerb(tokens);
 }
 
 /** The text at a place in a row of tokens; empty beyond its ends. */

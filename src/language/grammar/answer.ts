@@ -63,8 +63,11 @@ const AROUND =
 /** Behind a second number, which is then how many have not. */
 const HAVE_NOT = /^(?:haven't|hasn't|didn't|don't|not|aren't)$/;
 
+/** Before a number to what asked "have they all?"; with nothing asked it corrects ("no, just 1"). */
+const NO = /^(?:no|nope|nah)$/;
+
 /** A quantity that is all the note says, fillers aside; vague where two are told ("two, maybe three"). */
-export function bareQuantity(pieces: readonly Piece[]): Quantity | undefined {
+export function bareQuantity(pieces: readonly Piece[], asked: boolean): Quantity | undefined {
   let found: Quantity | undefined;
   let another = false;
   for (const [at, piece] of pieces.entries()) {
@@ -79,6 +82,7 @@ export function bareQuantity(pieces: readonly Piece[]): Quantity | undefined {
       else if (piece.quantity.value !== found.value) another = true;
     } else if (text === 'half' && found === undefined) found = { half: true };
     else if (piece.is === 'break' || piece.is === 'when' || AROUND.test(text)) continue;
+    else if (at === 0 && asked && NO.test(text)) continue;
     else if (/^(?:maybe|or|possibly|perhaps)$/.test(text) && found !== undefined) continue;
     // "I make it five", but not "make it five".
     else if (text === 'make' && /^(?:i|we)$/.test(wordAt(pieces, at - 1))) continue;

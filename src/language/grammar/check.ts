@@ -103,6 +103,19 @@ export const checkRules: readonly Rule[] = [
     phrasings: ['Salt Harrier fully rooted'],
   },
   {
+    name: 'the last <plant> has rooted',
+    kind: 'check',
+    head: 'root~past',
+    shape: 'subject',
+    rooted: 'all',
+    when: (p, f) => {
+      const at = /^(?:has|have|is|are)$/.test(wordAt(p, f - 1)) ? f - 2 : f - 1;
+      return p[at]?.is === 'plant' && /^(?:last|final)$/.test(wordAt(p, at - 1));
+    },
+    phrasings: ['the last Salt Harrier has rooted'],
+    mustNot: ['moved the last Salt Harrier'],
+  },
+  {
     name: 'tugged <plant>, no give',
     kind: 'check',
     head: 'no give|movement',
