@@ -1,5 +1,5 @@
 /** Posts what a note says, entry by entry; what is in doubt waits for its question alone. */
-import { alive } from '../ledger/batch.js';
+import { alive, type Batch } from '../ledger/batch.js';
 import { batchLabelled, knownPlace, liveBatches, matching } from '../ledger/ledger.js';
 import { named, plantOf } from '../ledger/reach.js';
 import { standingOn } from './deeds.js';
@@ -9,7 +9,7 @@ import type { Refusal } from '../ledger/refusal.js';
 import type { Pending, ReadEntry, ReadNote } from '../language/note.js';
 import { allOfThem, complete, isOnOneBatch, optionsFor, whichOf, withBatch } from './completing.js';
 import { isPlainlyAbout } from './given-prompts.js';
-import { batchPointedAt, meansEverything, type PointedAt } from './pointing.js';
+import { batchPointedAt, meansEverything } from './pointing.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
 import type { Origin, SlotAsk } from './talk.js';
@@ -148,14 +148,9 @@ function onEverything(
   });
 }
 
-function postPointedAt(
-  sitting: Sitting,
-  entry: LoggedEntry,
-  { batch, guessed }: PointedAt,
-  origin: Origin,
-): Line[] {
+function postPointedAt(sitting: Sitting, entry: LoggedEntry, batch: Batch, origin: Origin): Line[] {
   const lines = postEntry(sitting, withBatch(entry, batch), origin);
-  if (guessed) sitting.assumed.push(...lines);
+  sitting.assumed.push(...lines);
   return lines;
 }
 

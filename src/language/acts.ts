@@ -228,7 +228,9 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
           ? withoutQuantity(drafted)
           : unrooted
             ? { ...drafted, quantity: { vague: true } }
-            : drafted;
+            : rule.count
+              ? { ...drafted, quantity: { whole: rule.count } }
+              : drafted;
       const counted =
         kind === 'check' &&
         lookedAt !== undefined &&

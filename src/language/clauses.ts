@@ -57,12 +57,14 @@ export function clausesOf(pieces: readonly Piece[], rules: readonly Rule[]): rea
   let sentence = 0;
   for (const [from, to, mark] of sentences(pieces)) {
     const row = pieces.slice(from, to);
-    const hits = findHits(rules, row).map((hit) => ({
-      ...hit,
-      from: hit.from + from,
-      to: hit.to + from,
-      own: hit.own.map((at) => at + from),
-    }));
+    const hits = findHits(rules, row)
+      .filter((hit, n, all) => hit.rule.kind !== all[n - 1]?.rule.kind || !isRelative(row, hit.from))
+      .map((hit) => ({
+        ...hit,
+        from: hit.from + from,
+        to: hit.to + from,
+        own: hit.own.map((at) => at + from),
+      }));
     const asked = mark === '?';
     if (hits.length === 0) clauses.push({ from, to, hit: undefined, sentence, asked, subjectFirst: false });
     let start = from;
@@ -79,6 +81,13 @@ export function clausesOf(pieces: readonly Piece[], rules: readonly Rule[]): rea
     sentence++;
   }
   return clauses;
+}
+
+/** "Binned one that had gone to mush": says again what befell those just told of. */
+function isRelative(row: readonly Piece[], from: number): boolean {
+  let at = from - 1;
+  while (/^(?:had|have|has|was|were|already|just|all)$/.test(wordAt(row, at))) at--;
+  return /^(?:that|which|that'd|thatd|that's|thats|that've|thatve)$/.test(wordAt(row, at)) && at > 0;
 }
 
 /** "Sixteen into pots then, and the Cinder Mabel has shifted": what precedes the break before the subject is no part of it. */

@@ -5,6 +5,7 @@ import { wordAt } from './grammar/rule.js';
 import { causes, phraseAt } from './lexicon.js';
 import type { Piece, PlantWords, When } from './pieces.js';
 import type { Quantity } from './quantities.js';
+import { type WhichBatch, whichAt } from './which-batch.js';
 
 export interface Draft {
   readonly quantity?: Quantity;
@@ -25,19 +26,17 @@ export interface Draft {
   readonly when?: When;
   readonly celsius?: number;
   readonly to?: string;
-  /** Where the plants meant stand ("the ones that were on the sill"); it tells which, and is no slot. */
-  readonly stands?: string;
+  /** Which of several batches is meant; it is no slot. */
+  readonly which?: WhichBatch;
   /** "Everything except the Marble Wren": a plant that is left out; which others are meant, nobody has said. */
   readonly leftOut?: true;
-  /** When the plants meant were struck ("the ones I took on 5 March"). */
-  readonly struckOn?: When;
 }
 
 type Loose = { -readonly [Slot in keyof Draft]: Draft[Slot] };
 
-const PRONOUN = /^(?:them|em|those|they|these|it|they're|they've|that|both)$/;
+const PRONOUN = /^(?:them|em|those|they|these|it|they're|they've|that|that'd|thatd|both)$/;
 const AFTER_COUNT =
-  /^(?:of|the|my|those|these|more|cuttings|cutting|basal|little|new|good|nice|big|small|extra|healthy|strong|plants|plant|plugs|pots|out|our|fresh|rooted|young|from|off|remaining|different|tiny|baby|poor|lovely|other|for)$/;
+  /^(?:of|the|my|those|these|more|cuttings|cutting|basal|little|new|good|nice|big|small|extra|healthy|strong|plants|plant|plugs|pots|out|our|fresh|rooted|young|from|off|remaining|different|tiny|baby|poor|lovely|other|older|oldest|newer|newest|younger|youngest|earlier|for)$/;
 
 /** What the pieces [from, to) of a clause say, group by group. */
 export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Draft[] {
@@ -72,6 +71,11 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
       if (piece?.is === 'count') current().quantity ??= piece.quantity;
       else if (piece && piece.is !== 'plant' && piece.is !== 'word') slotOf(piece, current(), note);
       else if (piece?.is === 'plant' && current().plant === undefined) setPlant(current(), piece);
+      continue;
+    }
+    const which = whichAt(pieces, at, clause);
+    if (which) {
+      current().which = { ...which, ...current().which };
       continue;
     }
     if (piece.is === 'plant') {
@@ -232,14 +236,12 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
     )
       // "Everything in the propagator is now in the greenhouse".
       current().fromPlace ??= piece.place;
-    else if (piece.is === 'place' && tellsWhich(pieces, at, clause.from)) current().stands ??= piece.place;
     else if (
       piece.is === 'when' &&
       wordAt(pieces, at - 1) === 'for' &&
       !/^(?:target|remind)$/.test(clause.hit?.rule.kind ?? 'target')
     )
       continue;
-    else if (piece.is === 'when' && tellsStruck(pieces, at, clause)) current().struckOn ??= piece.when;
     else slotOf(piece, current(), note);
   }
   for (const group of groups) if (ofEach) group.quantity ??= ofEach;
@@ -337,41 +339,6 @@ function isTimeSpan(pieces: readonly Piece[], at: number): boolean {
       pieces[at]?.is === 'count' &&
       !pieces.slice(at + 1, at + 4).some(({ is }) => is === 'plant'))
   );
-}
-
-/** A place behind "that was on the …": it says which plants, not where they went. */
-function tellsWhich(pieces: readonly Piece[], at: number, from: number): boolean {
-  let before = at - 1;
-  while (before >= from && /^(?:the|my|our|in|on|at|under|a|out|over)$/.test(wordAt(pieces, before)))
-    before--;
-  // "Off the one by the gate": where the mother plant stands.
-  while (before >= from && /^(?:by|near|beside)$/.test(wordAt(pieces, before))) before--;
-  if (/^(?:one|plant|bush)$/.test(wordAt(pieces, before)) || pieces[before]?.is === 'count')
-    return wordAt(pieces, before - 1) === 'the' && /^(?:off|from)$/.test(wordAt(pieces, before - 2));
-  if (!/^(?:was|were|is|are|been|sitting|stood|standing|sat|lived|that's|ones)$/.test(wordAt(pieces, before)))
-    return false;
-  if (wordAt(pieces, before) === 'ones' || wordAt(pieces, before) === "that's") return true;
-
-  return /^(?:that|which|who|ones|still)$/.test(wordAt(pieces, before - 1));
-}
-
-/** A day behind "the ones I took on …". */
-function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): boolean {
-  // "The March lot of Cobbler's Moon".
-  if (wordAt(pieces, at - 1) === 'the' && /^(?:lot|ones|batch|batches)$/.test(wordAt(pieces, at + 1)))
-    return true;
-  for (let before = at - 1; before >= Math.max(clause.from, at - 4); before--) {
-    const piece = pieces[before];
-    if (
-      piece?.is === 'word' &&
-      piece.verb &&
-      /^(?:take|strike|stick)$/.test(piece.verb.lemma) &&
-      !(clause.hit?.own.includes(before) ?? false)
-    )
-      return true;
-    if (piece?.is !== 'word') return false;
-  }
-  return false;
 }
 
 function setPlant(group: Loose, piece: Extract<Piece, { is: 'plant' }>): void {

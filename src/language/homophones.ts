@@ -18,7 +18,7 @@ const NUMBER_FOR: Readonly<Record<string, string>> = {
   ait: 'eight',
 };
 const KIND = new Set(
-  'cutting cuttings basal basil nodal internodal tip heel softwood semi hardwood stem root leaf of'.split(
+  'cutting cuttings basal basil nodal internodal tip heel heal softwood semi hardwood stem root leaf of'.split(
     ' ',
   ),
 );

@@ -63,10 +63,12 @@ function joinCheck(before: Proposal, next: Proposal): Proposal | undefined {
 function joinLoss(before: Proposal, next: Proposal): Proposal | undefined {
   if (before.kind !== 'loss' || next.kind !== 'loss') return undefined;
   // "Lost three, sorry I mean …, lost three to rot", "knocked two off and snapped both": said again in full.
+  const told = [before, next].map(({ draft }) => draft.quantity);
   const again =
-    before.draft.quantity?.value !== undefined &&
-    before.draft.quantity.value === next.draft.quantity?.value &&
-    (before.slots['cause'] === undefined || next.draft.quantity.both === true) &&
+    (told[0]?.value ?? told[0]?.whole) !== undefined &&
+    told[0]?.value === told[1]?.value &&
+    told[0]?.whole === told[1]?.whole &&
+    (before.slots['cause'] === undefined || told[1]?.both === true) &&
     same(plantOf(before), plantOf(next));
   if (again) return { ...before, slots: { ...before.slots, ...next.slots } };
   // "The cat knocked the pot off the sill and snapped two Copper Lantern": how it came about, and what it came to.
@@ -80,13 +82,13 @@ function joinLoss(before: Proposal, next: Proposal): Proposal | undefined {
   if (next.draft.plant !== undefined) return undefined;
   const { quantity } = next.draft;
   if (before.draft.quantity !== undefined && quantity !== undefined && !next.draft.pronoun) return undefined;
-  const told = before.draft.quantity ?? quantity;
+  const counted = before.draft.quantity ?? quantity;
   return {
     ...before,
     slots: { ...before.slots, ...(next.slots['cause'] === undefined ? {} : { cause: next.slots['cause'] }) },
     draft: {
       ...before.draft,
-      ...(told ? { quantity: told } : {}),
+      ...(counted ? { quantity: counted } : {}),
       ...(before.draft.when === undefined && next.draft.when ? { when: next.draft.when } : {}),
     },
   };

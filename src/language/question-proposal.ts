@@ -92,7 +92,8 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
       return [];
     const when = firstOf(pieces, 'when')?.when;
     const past =
-      /^(?:history|count|rate)$/.test(rule.topic) || (rule.topic === 'when' && /\bdid\b/.test(bare));
+      /^(?:history|count|rate)$/.test(rule.topic) ||
+      (/^(?:when|where)$/.test(rule.topic) && /\bdid\b/.test(bare));
     const span =
       when && rule.topic !== 'when'
         ? past && !/\bwill\b/.test(bare)

@@ -1,4 +1,5 @@
 /** The way in: a note to entries and asks, or to an instruction; never throws. */
+import type { Plant } from '../ledger/entry.js';
 import { proposeActs } from './acts.js';
 import { joinContainers } from './containers.js';
 import { settleCorrections } from './corrections.js';
@@ -95,7 +96,8 @@ function refined(proposals: readonly Proposal[], note: Note): ReadNote {
   const entries: ReadEntry[] = [];
   const asks: Ask[] = [];
   for (const proposal of proposals) {
-    const one = refine(proposal, note.context ?? {});
+    const before = entries.at(-1)?.entry as Partial<Plant> | undefined;
+    const one = refine(proposal, note.context ?? {}, before?.batch);
     if (!one) continue;
     asks.push(...one.asks.map((ask) => ({ entry: entries.length, ...ask })));
     entries.push(one.read);

@@ -1,10 +1,11 @@
 /** The sixth stage: drafts against what the ledger knows. One candidate is taken, several are asked about or covered. */
 import { type Day, daysBetween } from '../calendar/day.js';
-import { firstDay, lastDay, type Span } from '../calendar/span.js';
+import { firstDay, type Span } from '../calendar/span.js';
 import type { Entry, EntryKind } from '../ledger/entry.js';
 import type { Draft } from './drafting.js';
 import type { Ask, KnownBatch, NoteContext, ReadEntry, Source } from './note.js';
 import type { PlantWords } from './pieces.js';
+import { narrowed } from './which-batch.js';
 
 /** A draft with its kind, on the way to an entry. */
 export interface Proposal {
@@ -89,8 +90,11 @@ function cropOf(variety: string, context: NoteContext): string | undefined {
   );
 }
 
-/** Turns a proposal into an entry with the origin of each slot, and what must be asked first. Null: nothing to log. */
-export function refine(proposal: Proposal, context: NoteContext): Refined | null {
+/**
+ * Turns a proposal into an entry with the origin of each slot, and what must be asked first. Null: nothing to log.
+ * `lately` is the batch of the entry before it, which a plant carried over means again.
+ */
+export function refine(proposal: Proposal, context: NoteContext, lately?: string): Refined | null {
   const { kind } = proposal;
   const slots: Record<string, unknown> = {};
   const sources: Record<string, Source> = {};
@@ -100,7 +104,7 @@ export function refine(proposal: Proposal, context: NoteContext): Refined | null
     slots[slot] = value;
     sources[slot] = source;
   };
-  const batch = placePlant(proposal, context, say, asks);
+  const batch = placePlant(proposal, context, say, asks, lately);
   for (const [slot, value] of Object.entries(proposal.slots)) say(slot, value);
   if (!countSlots(proposal, batch, say, asks)) return null;
   dateSlot(proposal, say, asks);
@@ -124,6 +128,7 @@ function placePlant(
   context: NoteContext,
   say: Say,
   asks: Omit<Ask, 'entry'>[],
+  lately: string | undefined,
 ): KnownBatch | undefined {
   const { kind, draft } = proposal;
   if (kind === 'reading' || kind === 'undo' || kind === 'answer') return undefined;
@@ -141,7 +146,9 @@ function placePlant(
       }
       return undefined;
     }
-    const fits = narrow(fitting(words, context), draft, kind);
+    const all = fitting(words, context);
+    const told = draft.plant ? undefined : all.find(({ label }) => label === lately);
+    const fits = told ? [told] : narrow(all, draft, kind);
     if (fits.length === 1) {
       const [only] = fits;
       if (only) {
@@ -208,18 +215,8 @@ function silent(
 /** A place that the note says the plants stand in, or came from, singles out. */
 function narrow(fits: readonly KnownBatch[], draft: Draft, kind: EntryKind): readonly KnownBatch[] {
   if (fits.length < 2) return fits;
-  const { stands, struckOn } = draft;
-  if (stands !== undefined) {
-    const there = fits.filter(({ place }) => same(place, stands));
-    if (there.length > 0) return there;
-  }
-  const struck = struckOn?.past;
-  if (struck !== undefined && struck !== 'ask') {
-    const then = fits.filter(
-      ({ struck: day }) => day !== undefined && firstDay(struck) <= day && day <= lastDay(struck),
-    );
-    if (then.length > 0) return then;
-  }
+  const meant = narrowed(fits, draft.which ?? {});
+  if (meant.length < fits.length) return meant;
   const where =
     draft.fromPlace ??
     (kind === 'move' || kind === 'plantOut' || kind === 'hardenOff' || kind === 'potOn'

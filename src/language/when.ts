@@ -49,8 +49,8 @@ export function findWhens(
     )
       reached++;
     let from = reached < tokens.length ? reached : -1;
-    // "Went in several weeks back": the "in" is the verb's.
-    if (/^in\b.*\b(?:ago|back)$/i.test(find.text)) from++;
+    // "Went in several weeks back", "put six in last Sunday": the "in" is the verb's.
+    if (/^in\b.*\b(?:ago|back)$|^in (?:last|yesterday|on)\b/i.test(find.text)) from++;
     let to = from;
     while (to < tokens.length && (starts[to] ?? 0) < find.end) to++;
     if (from < 0 || to <= from) continue;

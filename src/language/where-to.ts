@@ -112,10 +112,10 @@ export function withWhereTo(
   if (kind === 'move') {
     const places = pieces
       .slice(clause.from, clause.to)
-      .flatMap((piece) => (piece.is === 'place' && piece.place !== draft.stands ? [piece] : []));
+      .flatMap((piece) => (piece.is === 'place' && piece.place !== draft.which?.stands ? [piece] : []));
     const moved =
       draft.quantity?.whole || rule.name.startsWith('moved')
-        ? movedOn(pieces, clause, tokens, text, draft.stands)
+        ? movedOn(pieces, clause, tokens, text, draft.which?.stands)
         : undefined;
     if (moved) return { ...draft, ...moved };
     const inside = pieces

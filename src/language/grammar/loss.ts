@@ -268,6 +268,20 @@ export const lossRules: readonly Rule[] = [
     head: "didn't|not|never survive|survived",
     shape: 'subject',
   },
+  {
+    name: 'none of <plant> survived',
+    kind: 'loss',
+    head: 'survive~past|make~past|pull~past|come~past|live~past it|through?',
+    shape: 'subject',
+    count: 'all',
+    when: (p, f, t) =>
+      (t > f + 1 || /^(?:survived|lived)$/.test(wordAt(p, f))) &&
+      p
+        .slice(Math.max(0, f - 6), f)
+        .some((piece) => piece.is === 'count' && piece.quantity.value === 0 && !piece.quantity.vague),
+    phrasings: ['none of the Salt Harrier survived', 'not one of the Salt Harrier made it'],
+    mustNot: ['ten of the Salt Harrier survived', 'none of the Salt Harrier have roots'],
+  },
   { name: '<count> bit the dust', kind: 'loss', head: 'bit|bitten the dust', shape: 'subject' },
   { name: '<count> carked it', kind: 'loss', head: 'carked|karked|croaked|copped it', shape: 'subject' },
   {

@@ -15,7 +15,7 @@ export interface QuestionRule {
 /** Words before the question proper. */
 export const PREAMBLE = new RegExp(
   `^${leadingSome(
-    "wait|omg|omfg|lol|ugh|mate|listen|right then|now then|quick one|one question|tell us|kindly|kindly inform me|kindly tell me|inform me|kindly advise|advise me|would you ever tell me|will you tell me|you might tell me|perhaps you could tell me|could you please tell me|can you please tell me|i should like to know|so|now|and|but|right|ok|okay|well|hey|hi|hello|please|hiya|morning|evening|sorry|quick question|question|just wondering|i wonder|wondering|do tell me|tell me|can you tell me|could you tell me|remind me|any idea|do you know|do we know|i forget|i've quite forgotten|i've forgotten|forgot|i forgot|i have forgotten|pray|um|oh|ah|remember|just|out of interest|by the way|btw|can i ask|may i ask|would you know|you wouldn't know|bot|slipnote|yo|then|also|what on earth|i can't remember|can't remember|cannot remember|i don't remember|don't remember|i'd like to know|i want to know|let me know|say|lads|help me out|show me|give me|not sure|i'm not sure|no idea|be a dear and tell me|mind telling me|could you say|would you tell me|please tell me|please say me|say me|do you remember|can you remember|eh|yoke|in the name of god|in heaven's name|for the love of god",
+    "wait|omg|omfg|lol|ugh|mate|listen|right then|now then|quick one|one question|tell us|kindly|kindly inform me|kindly tell me|inform me|kindly advise|advise me|would you ever tell me|will you tell me|you might tell me|perhaps you could tell me|could you please tell me|can you please tell me|i should like to know|so|now|and|but|right|ok|okay|well|hey|hi|hello|please|hiya|morning|evening|sorry|quick question|question|just wondering|i wonder|wondering|do tell me|tell me|can you tell me|could you tell me|remind me|can you remind me|could you remind me|will you remind me|any idea|do you know|do we know|i forget|i've quite forgotten|i've forgotten|forgot|i forgot|i have forgotten|pray|um|oh|ah|remember|just|out of interest|by the way|btw|can i ask|may i ask|would you know|you wouldn't know|bot|slipnote|yo|then|also|what on earth|i can't remember|can't remember|cannot remember|i don't remember|don't remember|i'd like to know|i want to know|let me know|say|lads|help me out|show me|give me|not sure|i'm not sure|no idea|be a dear and tell me|mind telling me|could you say|would you tell me|please tell me|please say me|say me|do you remember|can you remember|eh|yoke|in the name of god|in heaven's name|for the love of god",
   )}`,
 );
 
@@ -91,7 +91,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'where',
     unmarked: true,
     pattern:
-      /^(?:where|where's|wheres|which (?:bench|shelf|place|tunnel|house|frame|windowsill|tray|room|greenhouse|bed)|what (?:bench|shelf|place|tunnel) (?:is|are)|what have (?:i|we) done with|what did (?:i|we) do with|(?:have i|i've) lost track of|where abouts|whereabouts|what happened (?:to|with)|have you seen|has anyone seen|on what|in what|location of)\b/,
+      /^(?:where|where's|wheres|which (?:bench|shelf|place|tunnel|house|frame|windowsill|tray|room|greenhouse|bed)|what (?:bench|shelf|place|tunnel) (?:is|are)|what have (?:i|we) done with|what did (?:i|we) do with(?! .* (?:last|in|since|on|this|over|during)\b)|(?:have i|i've) lost track of|where abouts|whereabouts|what happened (?:to|with)|have you seen|has anyone seen|on what|in what|location of)\b/,
   },
   {
     name: 'what have I got left',
@@ -105,7 +105,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'where',
     unmarked: true,
     pattern:
-      /^(?:what's|whats|what is|what are|what have (?:i|we) (?:got )?|what do (?:i|we) have|what|which|what've i got|who's|list|anything|show)\b.*\b(?:in|on|under|at) (?:the |my |our )?/,
+      /^(?!what did\b)(?:what's|whats|what is|what are|what have (?:i|we) (?:got )?|what do (?:i|we) have|what|which|what've i got|who's|list|anything|show)\b.*\b(?:in|on|under|at) (?:the |my |our )?/,
   },
   {
     name: 'how many <plant>',

@@ -25,6 +25,8 @@ export interface Rule {
   readonly how?: Manner;
   /** Of a check: what it says without a number. */
   readonly rooted?: 'none' | 'all' | 'some';
+  /** What it says of how many, whatever number stands in it ("none survived" tells of all). */
+  readonly count?: 'all';
   /** Holds the rule back where its words mean something else; sees the whole row and the head's place in it. */
   readonly unless?: (pieces: readonly Piece[], from: number, to: number) => boolean;
   readonly when?: (pieces: readonly Piece[], from: number, to: number) => boolean;

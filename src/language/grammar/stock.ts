@@ -46,6 +46,7 @@ const anyStock = (pieces: readonly Piece[]): boolean =>
 const ofYoung = (pieces: readonly Piece[], f: number, _to: number): boolean =>
   pieces.slice(Math.max(0, f - 7), f + 12).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) ||
   follows(pieces, f, 'size');
+const MARKETS = /^(?:sale|market|nursery|fair|auction|stall|shop|swap)$/;
 const bought =
   'score~past|bag~past|blag~past|snaffle~past|win~past|nick~past|inherit~past|buy~past|get~past|purchase~past|pick~past|collect~past|acquire~past|order~past|nab~past|grab~past up?';
 
@@ -87,6 +88,22 @@ export const stockRules: readonly Rule[] = [
     head: 'buy~past|purchase~past|acquire~past',
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant'),
+  },
+  {
+    name: 'picked up <plant> at the sale',
+    kind: 'stock',
+    head: 'pick~past|grab~past|snaffle~past|nab~past|bag~past|get~past up?',
+    shape: 'object',
+    when: (p, f, t) =>
+      (t > f + 1 || !/^pick/.test(wordAt(p, f))) &&
+      closeBehind(p, t, 'plant') &&
+      !ofYoung(p, f, t) &&
+      !followsWord(p, t, /^cuttings$/) &&
+      (followsWord(p, t, MARKETS) ||
+        p.slice(t).some((piece) => piece.is === 'place' && MARKETS.test(piece.place))) &&
+      !/^(?:the|my|our)$/.test(wordAt(p, t)),
+    phrasings: ['picked up two Salt Harrier at the plant sale'],
+    mustNot: ['picked up the Salt Harrier on the way to the sale'],
   },
   {
     name: 'got <plant> as stock',

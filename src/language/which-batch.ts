@@ -1,0 +1,143 @@
+/** Which of several batches a note means: where they stand, when they were struck, the older lot or the newer. */
+import { type Day, month as monthOf } from '../calendar/day.js';
+import { firstDay, lastDay } from '../calendar/span.js';
+import type { Clause } from './clauses.js';
+import { monthWords } from './dates/words.js';
+import { wordAt } from './grammar/rule.js';
+import type { KnownBatch } from './note.js';
+import type { Piece, When } from './pieces.js';
+
+/** Words that single a batch out and are no slot of the entry. */
+export interface WhichBatch {
+  /** "The ones that were on the sill". */
+  readonly stands?: string;
+  /** "The ones I took on 5 March". */
+  readonly struckOn?: When;
+  /** "The March lot": 1–12. */
+  readonly month?: number;
+  readonly age?: 'first' | 'second' | 'last';
+}
+
+const monthNames = monthWords.map((names) => names.split(' '));
+
+/** What the piece tells of which batch is meant, if anything. */
+export function whichAt(pieces: readonly Piece[], at: number, clause: Clause): WhichBatch | undefined {
+  const piece = pieces[at];
+  if (piece?.is === 'place' && tellsWhere(pieces, at, clause.from)) return { stands: piece.place };
+  if (piece?.is === 'when' && tellsStruck(pieces, at, clause)) return { struckOn: piece.when };
+  if (piece?.is !== 'word') return undefined;
+  if (!isOneOfSeveral(pieces, at)) return undefined;
+  const month = monthNames.findIndex((names) => names.includes(piece.text)) + 1;
+  if (month > 0) return { month };
+  const age = ageOf(pieces, at);
+  return age === undefined ? undefined : { age };
+}
+
+/** Those of the batches that the words can mean; all of them where the words fit none. Where one's day is not known, the oldest comes first. */
+export function narrowed(fits: readonly KnownBatch[], which: WhichBatch): readonly KnownBatch[] {
+  if (fits.length < 2) return fits;
+  const { stands, struckOn, month, age } = which;
+  const past = struckOn?.past;
+  const tries: readonly ((batch: KnownBatch) => boolean)[] = [
+    ...(stands === undefined
+      ? []
+      : [({ place }: KnownBatch) => place?.toLowerCase() === stands.toLowerCase()]),
+    ...(past === undefined || past === 'ask'
+      ? []
+      : [({ struck }: KnownBatch) => fell(struck, firstDay(past), lastDay(past))]),
+    ...(month === undefined
+      ? []
+      : [({ struck }: KnownBatch) => struck !== undefined && monthOf(struck) === month]),
+  ];
+  for (const fit of tries) {
+    const found = fits.filter(fit);
+    if (found.length > 0) return found;
+  }
+  const oneSort = fits.every(({ variety, crop }) => variety === fits[0]?.variety && crop === fits[0]?.crop);
+  const byAge = fits.every(({ struck }) => struck !== undefined)
+    ? [...fits].sort((a, b) => (a.struck ?? '').localeCompare(b.struck ?? ''))
+    : fits;
+  const meant = age === 'first' ? byAge[0] : age === 'second' ? byAge[1] : byAge.at(-1);
+  const alone =
+    meant?.struck === undefined || fits.filter(({ struck }) => struck === meant.struck).length === 1;
+  return age !== undefined && oneSort && meant && alone ? [meant] : fits;
+}
+
+function fell(day: Day | undefined, from: Day, to: Day): boolean {
+  return day !== undefined && from <= day && day <= to;
+}
+
+const SEVERAL = /^(?:lot|ones|one|batch|batches|cuttings|lots)$/;
+const ARTICLE = /^(?:the|my|our|those|these|of)$/;
+
+/** Between an article or a number and the plants: "the March lot", "5 of the 9 March Ember Fox". */
+function isOneOfSeveral(pieces: readonly Piece[], at: number): boolean {
+  const before = pieces[at - 1];
+  const after = pieces[at + 1];
+  return (
+    (ARTICLE.test(wordAt(pieces, at - 1)) || before?.is === 'count') &&
+    (after?.is === 'plant' || SEVERAL.test(wordAt(pieces, at + 1)))
+  );
+}
+
+const AGES: readonly (readonly [NonNullable<WhichBatch['age']>, RegExp])[] = [
+  ['first', /^(?:older|oldest|earlier|earliest)$/],
+  ['last', /^(?:newer|newest|younger|youngest|later|latest)$/],
+];
+/** Of a lot alone: "the first ones" may be the first to root. */
+const ORDERED: readonly (readonly [NonNullable<WhichBatch['age']>, RegExp])[] = [
+  ['first', /^(?:first|original)$/],
+  ['second', /^second$/],
+];
+
+function ageOf(pieces: readonly Piece[], at: number): WhichBatch['age'] {
+  const text = wordAt(pieces, at);
+  const isLot = /^(?:lot|batch)$/.test(wordAt(pieces, at + 1));
+  return [...AGES, ...(isLot ? ORDERED : [])].find(([, pattern]) => pattern.test(text))?.[0];
+}
+
+/** A place behind "that was on the …": it says which plants, not where they went. */
+function tellsWhere(pieces: readonly Piece[], at: number, from: number): boolean {
+  let before = at - 1;
+  while (before >= from && /^(?:the|my|our|in|on|at|under|a|out|over)$/.test(wordAt(pieces, before)))
+    before--;
+  // "Off the one by the gate": where the mother plant stands.
+  while (before >= from && /^(?:by|near|beside)$/.test(wordAt(pieces, before))) before--;
+  if (/^(?:one|plant|bush)$/.test(wordAt(pieces, before)) || pieces[before]?.is === 'count')
+    return wordAt(pieces, before - 1) === 'the' && /^(?:off|from)$/.test(wordAt(pieces, before - 2));
+  if (!/^(?:was|were|is|are|been|sitting|stood|standing|sat|lived|that's|ones)$/.test(wordAt(pieces, before)))
+    return false;
+  if (wordAt(pieces, before) === 'ones' || wordAt(pieces, before) === "that's") return true;
+
+  return /^(?:that|which|who|ones|still)$/.test(wordAt(pieces, before - 1));
+}
+
+/** Kinds of what is done to plants that were struck before. */
+const LATER = new Set(['check', 'loss', 'potOn', 'pinch', 'plantOut', 'dispatch', 'move']);
+
+/** A day behind "the ones I took on …", or that tells the lot ("the Tuesday lot", "the Ember Fox from March"). */
+function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): boolean {
+  const piece = pieces[at];
+  if (wordAt(pieces, at - 1) === 'the' && /^(?:lot|ones|batch|batches)$/.test(wordAt(pieces, at + 1)))
+    return true;
+  const named = pieces[at - 1]?.is === 'plant' || SEVERAL.test(wordAt(pieces, at - 1));
+  if (
+    named &&
+    piece?.is === 'when' &&
+    /^from\b/i.test(piece.when.words) &&
+    LATER.has(clause.hit?.rule.kind ?? '')
+  )
+    return true;
+  for (let before = at - 1; before >= Math.max(clause.from, at - 4); before--) {
+    const piece = pieces[before];
+    if (
+      piece?.is === 'word' &&
+      piece.verb &&
+      /^(?:take|strike|stick)$/.test(piece.verb.lemma) &&
+      !(clause.hit?.own.includes(before) ?? false)
+    )
+      return true;
+    if (piece?.is !== 'word') return false;
+  }
+  return false;
+}

@@ -1,0 +1,61 @@
+/** Notes that say which of several batches of one variety they mean, by day, month, age or place. */
+import { describe, expect, it } from 'vitest';
+import { asDay } from '../../src/calendar/day.js';
+import type { Plant } from '../../src/ledger/entry.js';
+import { read } from '../../src/language/read.js';
+
+const readIt = (text: string) =>
+  read({
+    text,
+    now: Date.parse('2026-05-03T16:25:00+01:00'),
+    zone: 'Europe/London',
+    context: {
+      varieties: [{ name: 'Copper Lantern', crop: 'dahlia' }],
+      batches: [
+        {
+          label: 'CL1',
+          variety: 'Copper Lantern',
+          crop: 'dahlia',
+          struck: asDay('2026-03-10'),
+          count: 9,
+          place: 'greenhouse',
+        },
+        {
+          label: 'CL2',
+          variety: 'Copper Lantern',
+          crop: 'dahlia',
+          struck: asDay('2026-04-08'),
+          count: 11,
+          place: 'propagator',
+        },
+      ],
+    },
+  });
+
+describe('which batch is meant', () => {
+  it.each([
+    ['the March lot of Copper Lantern: 5 rooted', 'CL1'],
+    ['5 of the 9 March Copper Lantern have rooted', 'CL1'],
+    ['potted on the April Copper Lantern', 'CL2'],
+    ['5 of the Copper Lantern from March have rooted', 'CL1'],
+    ['lost 2 of the Copper Lantern struck on 8 April', 'CL2'],
+    ['lost two of the older Copper Lantern', 'CL1'],
+    ['pinched the younger Copper Lantern', 'CL2'],
+    ['the first lot of Copper Lantern, 4 rooted', 'CL1'],
+    ['2 of the Copper Lantern in the propagator rooted', 'CL2'],
+    ['had a look at the March lot of Copper Lantern: 5 rooted, potted those on', 'CL1'],
+  ])('%s', (text, label) => {
+    const { entries, asks } = readIt(text);
+    expect(asks).toEqual([]);
+    expect(entries.map(({ entry }) => (entry as Plant).batch)).toEqual(entries.map(() => label));
+    expect(entries.length).toBeGreaterThan(0);
+  });
+
+  it.each([
+    'lost 2 of the Copper Lantern',
+    'the June lot of Copper Lantern: 5 rooted',
+    'the first of the Copper Lantern has rooted',
+  ])('is asked of: %s', (text) => {
+    expect(readIt(text).asks.map(({ slot }) => slot)).toContain('batch');
+  });
+});
