@@ -68,8 +68,10 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
     )
       break;
     if (!piece || own.has(at)) {
-      if (piece?.is === 'count') current().quantity ??= piece.quantity;
-      else if (piece && piece.is !== 'plant' && piece.is !== 'word') slotOf(piece, current(), note);
+      // "Roots all round the edge": no number of plants.
+      if (piece?.is === 'count' && clause.hit?.rule.rooted !== 'some') current().quantity ??= piece.quantity;
+      else if (piece && piece.is !== 'plant' && piece.is !== 'word' && piece.is !== 'count')
+        slotOf(piece, current(), note);
       else if (piece?.is === 'plant' && current().plant === undefined) setPlant(current(), piece);
       continue;
     }

@@ -215,7 +215,8 @@ function joinHardening(before: Proposal, next: Proposal): Proposal | undefined {
       : next.kind === 'plantOut' && unplaced)
   )
     return undefined;
-  if (next.draft.plant !== undefined && !same(plantOf(before), next.draft.plant)) return undefined;
+  const moved = plantOf(before);
+  if (moved && next.draft.plant !== undefined && !same(moved, next.draft.plant)) return undefined;
   const place = next.slots['place'] ?? before.slots['place'];
   const { quantity } = next.draft;
   return {

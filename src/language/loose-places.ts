@@ -71,6 +71,9 @@ export function loosePlace(
     while (end > start && /^(?:of|the|by|at|in|behind|under|outside)$/.test(wordAt(pieces, end - 1))) end--;
     if (end === start) continue;
     const head = wordAt(pieces, start);
+    const first = pieces[start];
+    // "Outside to toughen up": what for.
+    if (lead === 'to' && !article && first?.is === 'word' && first.verb?.form === 'base') continue;
     if (/^(?:off|from|of|out|there|here|to)$/.test(head)) continue;
     if (head === 'back' && (!article || end - start === 1)) continue;
     if (NOT_PLACES.test(head) && end - start === 1) continue;

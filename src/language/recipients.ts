@@ -31,7 +31,10 @@ export function recipientOf(
       /^(?:and|then|today|so|also)$/.test(wordAt(pieces, start))
     )
       start++;
-    let end = hit.from;
+    const verb = pieces.findIndex(
+      (piece, at) => at > start && piece.is === 'word' && piece.verb?.form === 'past',
+    );
+    let end = verb < 0 ? hit.from : Math.min(verb, hit.from);
     while (end > start && /^(?:has|have|had|just|also)$/.test(wordAt(pieces, end - 1))) end--;
     const name = wordsOf(pieces, start, end, tokens, text);
     if (name !== undefined) return name;

@@ -134,6 +134,14 @@ export const checkRules: readonly Rule[] = [
     phrasings: ['roots at the holes on the Salt Harrier'],
   },
   {
+    name: 'roots all round the edge of <plant>',
+    kind: 'check',
+    head: 'roots are? all|<count>? right? round|around the? edge|edges|outside|pot|rootball|sides',
+    shape: 'object',
+    rooted: 'some',
+    phrasings: ['knocked one Salt Harrier out of its pot, roots all round the edge'],
+  },
+  {
     name: 'gave <plant> a tug',
     kind: 'check',
     head: 'give~past .. a tug|pull',

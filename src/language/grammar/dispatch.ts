@@ -133,6 +133,20 @@ export const dispatchRules: readonly Rule[] = [
       !/^(?:i|we)$/.test(wordAt(p, f - 1)),
   },
   {
+    name: '<recipient> went off with <count> <plant>',
+    kind: 'dispatch',
+    head: 'go~past|make~past|leave~past|walked|drove|skipped off|away|home? with',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'count') &&
+      closeBehind(p, t, 'plant') &&
+      f > 0 &&
+      !/^(?:i|we|it|they)$/.test(wordAt(p, f - 1)) &&
+      !followsWord(p, t, /^(?:gave|sold)$/),
+    phrasings: ['Doreen went home with three of the Salt Harrier'],
+    mustNot: ['went home with a cold', 'Doreen came round with six Salt Harrier'],
+  },
+  {
     name: '<recipient> collected <count> <plant>',
     kind: 'dispatch',
     head: 'collect~past',

@@ -439,6 +439,25 @@ export const strikeRules: readonly Rule[] = [
     when: bareCuttings,
   },
   {
+    name: "that's another <count> <plant>",
+    kind: 'strike',
+    head: "that's|thats|there's <count>",
+    shape: 'object',
+    faint: true,
+    when: (p, _f, t) => {
+      const count = p[t - 1];
+      const after = p[t]?.is === 'plant' ? t + 1 : t + 2;
+      return (
+        count?.is === 'count' &&
+        count.quantity.more === true &&
+        p.slice(t, t + 2).some(({ is }) => is === 'plant') &&
+        (endsAt(p, after) || /^(?:in|done|under|struck)$/.test(wordAt(p, after)))
+      );
+    },
+    phrasings: ["that's another eight Salt Harrier in the big tray by the door"],
+    mustNot: ["that's another eight Salt Harrier gone"],
+  },
+  {
     name: '<pots> of <plant>',
     kind: 'strike',
     head: '<pots>',
