@@ -142,7 +142,7 @@ export const dispatchRules: readonly Rule[] = [
       closeBehind(p, t, 'plant') &&
       f > 0 &&
       !/^(?:i|we|it|they)$/.test(wordAt(p, f - 1)) &&
-      !followsWord(p, t, /^(?:gave|sold)$/),
+      !p.slice(t).some((piece) => piece.is === 'word' && /^(?:gave|sold)$/.test(piece.text)),
     phrasings: ['Doreen went home with three of the Salt Harrier'],
     mustNot: ['went home with a cold', 'Doreen came round with six Salt Harrier'],
   },
