@@ -279,7 +279,7 @@ function carryCount(before: Proposal, next: Proposal): Proposal {
     quantity?.value === undefined ||
     quantity.more ||
     before.kind === 'loss' ||
-    !same(plantOf(before), plantOf(next))
+    !(same(plantOf(before), plantOf(next)) || (plantOf(before) ?? plantOf(next)) === undefined)
   )
     return next;
   return { ...next, draft: { ...next.draft, quantity: { value: quantity.value } } };

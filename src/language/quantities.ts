@@ -149,6 +149,8 @@ function wholes(tokens: readonly Token[], at: number): FoundQuantity | undefined
   if (starts(tokens, at, ['the', 'whole', 'lot']) || starts(tokens, at, ['the', 'entire', 'lot']))
     return result({ whole: 'all' }, at + 3);
   if (starts(tokens, at, ['the', 'lot'])) return result({ whole: 'all' }, at + 2);
+  if (starts(tokens, at, ['the', 'whole', 'of'])) return result({ whole: 'all' }, at + 3);
+  if (starts(tokens, at, ['whole', 'of', 'the'])) return result({ whole: 'all' }, at + 2);
   if (starts(tokens, at, ['whole', 'lot'])) return result({ whole: 'all' }, at + 2);
   const the = first === 'the' ? at + 1 : at;
   const word = text(tokens, the);

@@ -36,7 +36,8 @@ export function recipientOf(
     );
     let end = verb < 0 ? hit.from : Math.min(verb, hit.from);
     while (end > start && /^(?:has|have|had|just|also)$/.test(wordAt(pieces, end - 1))) end--;
-    const name = wordsOf(pieces, start, end, tokens, text);
+    // "Winnie's taken two": who has taken them.
+    const name = wordsOf(pieces, start, end, tokens, text)?.replace(/'s$/, '');
     if (name !== undefined) return name;
   }
   return (

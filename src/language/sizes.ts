@@ -50,6 +50,14 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
     Number(text(tokens, at)) >= 20
   )
     return withContainer(tokens, `${text(tokens, at)}cell`, at + 2);
+  // "Up into 9s": nobody's pots of that number are inches.
+  if (
+    text(tokens, at + 1) === 's' &&
+    tokens[at + 1]?.glued === true &&
+    /^(?:into|in|to)$/.test(text(tokens, at - 1)) &&
+    /^(?:[7-9]|1[0-9])$/.test(text(tokens, at))
+  )
+    return withContainer(tokens, `${text(tokens, at)}cm`, at + 2);
   const found = numberAt(tokens, at);
   if (!found || found.collective || found.value <= 0) return undefined;
   let { value, to } = found;

@@ -39,6 +39,9 @@ const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: number): 
     (pieces[to + 1]?.is === 'plant' ||
       (/^(?:the|my|those)$/.test(wordAt(pieces, to + 1)) && pieces[to + 2]?.is === 'plant'));
   const adjective = pieces[to]?.is === 'plant' || ofPlant;
+  // "The ten rooted Salt Harrier are in 3 inch pots".
+  if (pieces[from - 1]?.is === 'count' && adjective && pieces.slice(to).some(({ is }) => is === 'size'))
+    return true;
   if (
     adjective &&
     (pieces[from - 1]?.is === 'count' || /^(?:the|my|those|these)$/.test(before)) &&
@@ -349,6 +352,17 @@ export const checkRules: readonly Rule[] = [
     head: 'held|resisted|resist|holding|holds tight|firm|fast|on',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 3, 'count'),
+  },
+  {
+    name: 'tugged <plant>, <count> holding',
+    kind: 'check',
+    head: 'holding|hold',
+    shape: 'subject',
+    when: (p, f, t) =>
+      endsAt(p, t) &&
+      precedes(p, f, 3, 'count') &&
+      p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:tug|tugged|pull|pulled)$/.test(piece.text)),
+    phrasings: ['gave the Salt Harrier a gentle tug and four of the six are holding'],
   },
   {
     name: '<count> resist',

@@ -19,6 +19,13 @@ export function sentByOthers(pieces: readonly Piece[], from: number, to: number)
   );
 }
 
+/** "Doreen's", who has done something; no "that's". */
+export function isSomeones(word: string): boolean {
+  return (
+    /.'s$/.test(word) && !/^(?:it|that|this|there|what|here|who|where|how|when|let|she|he)'s$/.test(word)
+  );
+}
+
 export const dispatchRules: readonly Rule[] = [
   {
     name: 'gave <count> <plant> to <recipient>',
@@ -133,6 +140,30 @@ export const dispatchRules: readonly Rule[] = [
       !/^(?:i|we)$/.test(wordAt(p, f - 1)),
   },
   {
+    name: '<recipient> has taken <count> <plant>',
+    kind: 'dispatch',
+    head: 'taken|had|nabbed|scrounged',
+    shape: 'object',
+    when: (p, f, t) => isSomeones(wordAt(p, f - 1)) && p[t]?.is === 'count' && closeBehind(p, t, 'plant'),
+    unless: (p, _f, t) => followsWord(p, t, /^(?:cuttings?|tips?|slips?)$/),
+    phrasings: ["Doreen's taken two Salt Harrier"],
+    mustNot: ["that's taken two Salt Harrier"],
+  },
+  {
+    name: '<recipient> had <count> <plant> for their own',
+    kind: 'dispatch',
+    head: 'have~past|take~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      f > 0 &&
+      p[f - 1]?.is === 'word' &&
+      !/^(?:i|we|i've|we've|have|had|has|then|and|also|just|it|that|they|you)$/.test(wordAt(p, f - 1)) &&
+      p[t]?.is === 'count' &&
+      closeBehind(p, t, 'plant') &&
+      followsWord(p, t, /^(?:their|her|his)$/),
+    phrasings: ['the school had 5 Salt Harrier for their raised bed'],
+  },
+  {
     name: '<recipient> went off with <count> <plant>',
     kind: 'dispatch',
     head: 'go~past|make~past|leave~past|walked|drove|skipped off|away|home? with',
@@ -191,6 +222,9 @@ export const dispatchRules: readonly Rule[] = [
       p.slice(0, f).some(({ is }) => is === 'plant') &&
       p.slice(0, f).some(({ is }) => is === 'count') &&
       p[t]?.is === 'word' &&
+      !/^(?:damping|rot|mould|mold|botrytis|frost|slugs|slug|snails|mice|vine|pests|drought|heat|cold|wilt|blackleg)$/.test(
+        wordAt(p, t),
+      ) &&
       !/^(?:the|my|a|go|be|do|check|pot|plant|water|move|take|see|get|make|try|keep|grow|root)$/.test(
         wordAt(p, t),
       ) &&

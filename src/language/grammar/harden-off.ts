@@ -28,6 +28,14 @@ export const hardenOffRules: readonly Rule[] = [
     when: (p) => p.some(({ is }) => is === 'plant'),
   },
   {
+    name: '<plant> spending days outside',
+    kind: 'hardenOff',
+    head: 'spend|spends|spending|spent their|the? days|day|daytime|daytimes|afternoons out|outside|outdoors',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 6, 'plant'),
+    phrasings: ['Salt Harrier spending days outside from today'],
+  },
+  {
     name: '<plant> out days',
     kind: 'hardenOff',
     head: 'out|outside|outdoors days|daytimes',

@@ -269,6 +269,42 @@ export const lossRules: readonly Rule[] = [
     shape: 'subject',
   },
   {
+    name: 'down <count> <plant>',
+    kind: 'loss',
+    head: 'down <count>',
+    shape: 'object',
+    when: (p, f, t) =>
+      (f === 0 || p[f - 1]?.is === 'break' || /^(?:i'm|we're|am|are)$/.test(wordAt(p, f - 1))) &&
+      closeBehind(p, t, 'plant'),
+    phrasings: ['down two Salt Harrier to damping off'],
+  },
+  {
+    name: '<count> <plant> short',
+    kind: 'loss',
+    head: 'short|down|light',
+    shape: 'subject',
+    when: (p, f) =>
+      /^(?:i'm|im|we're|am|are)$/.test(wordAt(p, 0)) &&
+      precedes(p, f, 3, 'count') &&
+      precedes(p, f, 3, 'plant'),
+    phrasings: ["I'm two Salt Harrier short after the slugs"],
+  },
+  {
+    name: 'rot on <plant>, pulled out <count>',
+    kind: 'loss',
+    head: 'pull~past|whip~past|fished|hoick~past|pick~past|take~past out <count>',
+    shape: 'object',
+    when: (p, f) =>
+      p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'word' && /^(?:rot|botrytis|mould|mold|mildew|blackleg|mush)$/.test(piece.text),
+        ),
+    phrasings: ['botrytis on the Salt Harrier, pulled out five'],
+    mustNot: ['pulled out five Salt Harrier to look at the roots'],
+  },
+  {
     name: 'none of <plant> survived',
     kind: 'loss',
     head: 'survive~past|make~past|pull~past|come~past|live~past it|through?',
@@ -377,7 +413,7 @@ export const lossRules: readonly Rule[] = [
   {
     name: 'the heat got <count> <plant>',
     kind: 'loss',
-    head: 'heat|sun|drought|heatwave have~|get~|take~|kill~|fry~|cook~|claim~|finish~|do~ off|for?',
+    head: 'heat|sun|drought|heatwave in? the? <place>? have~|get~|take~|kill~|fry~|cook~|claim~|finish~|do~ off|for?',
     shape: 'object',
     cause: 'drought',
     when: needsPlantOrCount,
@@ -444,8 +480,14 @@ export const lossRules: readonly Rule[] = [
     shape: 'object',
     cause: 'broken',
     when: (p, f, t) =>
-      closeBehind(p, t, 'count') &&
-      !followsWord(p, t, /^(?:snapped|broke)$/) &&
+      (closeBehind(p, t, 'count') || (/^(?:a|an|another)$/.test(wordAt(p, t)) && p[t + 1]?.is === 'plant')) &&
+      // "Knocked three over and snapped two": what it came to.
+      !p
+        .slice(t)
+        .some(
+          (piece, n) =>
+            piece.is === 'word' && /^(?:snapped|broke)$/.test(piece.text) && p[t + n + 1]?.is === 'count',
+        ) &&
       (/^(?:over|off|down)$/.test(wordAt(p, t - 1)) || followsWord(p, t, /^(?:over|off|down|flying)$/)) &&
       f >= 0,
     mustNot: ['knocked on 12 Plum Gaiters to 1 litre'],

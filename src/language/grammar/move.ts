@@ -27,7 +27,7 @@ export const moveRules: readonly Rule[] = [
   {
     name: 'moved <plant> to <place>',
     kind: 'move',
-    head: 'move~past|shift~past|carry~past|transfer~past|relocate~past|lug~past|haul~past|drag~past|cart~past|evict~past|turf~past|trundle~past|trolley~past|wheel~past|schlep~past|banish~past|promote~past|demote~past|migrate~past|switch~past|ferry~past',
+    head: 'move~past|shift~past|carry~past|transfer~past|relocate~past|lug~past|haul~past|drag~past|cart~past|evict~past|turf~past|trundle~past|trolley~past|wheel~past|schlep~past|banish~past|promote~past|demote~past|migrate~past|switch~past|ferry~past|shuffle~past|shunt~past|slide~past',
     shape: 'object',
     unless: (p, _f, t) => /^(?:on|house|in)$/.test(wordAt(p, t)) && !follows(p, t, 'plant'),
   },

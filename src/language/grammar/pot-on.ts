@@ -62,6 +62,18 @@ export const potOnRules: readonly Rule[] = [
     unless: aboutCuttings,
   },
   {
+    name: '<plant> are in <size> now',
+    kind: 'potOn',
+    head: 'are|is in|into <size>',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      (/^(?:now|today)$/.test(wordAt(p, t)) || p[t]?.is === 'when'),
+    unless: aboutCuttings,
+    phrasings: ['the ten rooted Salt Harrier are in 3 inch pots now'],
+    mustNot: ['the Salt Harrier are in 3 inch pots'],
+  },
+  {
     name: 'potted <count> <plant> on',
     kind: 'potOn',
     head: 'pot~ .. on|up|individually|separately|singly',

@@ -1,6 +1,7 @@
 /** Cuttings taken and inserted. */
 import type { Piece } from '../pieces.js';
 import { CUTTINGS, leavesWith } from './taken-away.js';
+import { isSomeones } from './dispatch.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 /** "Took" is a strike only with something taken from a plant behind it. */
@@ -168,6 +169,7 @@ export const strikeRules: readonly Rule[] = [
     shape: 'object',
     unless: (p, f, t) =>
       takesSomethingElse(p, f, t) ||
+      (isSomeones(wordAt(p, f - 1)) && !followsWord(p, t, CUTTINGS)) ||
       (endsAt(p, t) && precedes(p, f, 6, 'plant', 'count')) ||
       /^(?:be|been|got)$/.test(wordAt(p, f - 1)),
   },
@@ -215,7 +217,9 @@ export const strikeRules: readonly Rule[] = [
     unless: (p, f, t) =>
       isRelative(p, f) ||
       (/^(?:them|it|em|the|inside|indoors|at|with|to|together|on|like)$/.test(wordAt(p, t)) &&
-        !follows(p, t, 'count', 'cutting')),
+        !follows(p, t, 'count', 'cutting') &&
+        !/^(?:prunings|trimmings|clippings)$/.test(wordAt(p, t + 1))),
+    phrasings: ['stuck the prunings of the Salt Harrier in a jar of water, six of em'],
   },
   {
     name: 'inserted <count> <plant>',
@@ -250,7 +254,9 @@ export const strikeRules: readonly Rule[] = [
       spoken(p, f, t) ||
       (p[t]?.is === 'count' &&
         closeBehind(p, t, 'plant') &&
-        (p.slice(t).some(({ is }) => is === 'pots' || is === 'cutting') || p.length < t + 5) &&
+        (p.slice(t).some(({ is }) => is === 'pots' || is === 'cutting') ||
+          p.length < t + 5 ||
+          followsWord(p, t, /^(?:tubers?|stools?|crowns?|stock)$/)) &&
         !followsWord(p, t, /^to$/)),
   },
   {
@@ -290,6 +296,39 @@ export const strikeRules: readonly Rule[] = [
       (p.slice(f, t).some(({ is }) => is === 'count' || is === 'cutting') ||
         p.slice(f, t).some((piece) => piece.is === 'word' && CUTTINGS.test(piece.text))) &&
       !p.slice(f, t).some(({ is }) => is === 'size'),
+  },
+  {
+    name: 'put <count> <plant> in to root',
+    kind: 'strike',
+    head: 'put~|pop~past|set~past|stick~past|start~past|tuck~past .. to root|strike',
+    shape: 'object',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'count') &&
+      p.slice(f, t).some(({ is }) => is === 'plant') &&
+      !followsWord(p, t, /^(?:out|through|well)$/),
+    phrasings: ["I've just put 7 Salt Harrier in to root"],
+    mustNot: ['put the Salt Harrier in the propagator to root'],
+  },
+  {
+    name: '<plant> gave <count> shoots, all in',
+    kind: 'strike',
+    head: 'give~past|yield~past|produce~past me|us? <count> .. shoots|cuttings|basals|slips|tips',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(t).some((piece) => piece.is === 'word' && /^(?:in|struck|stuck|inserted)$/.test(piece.text)),
+    phrasings: ['the Salt Harrier tubers gave me 8 good shoots, all in now'],
+    mustNot: ['the Salt Harrier gave me 8 good shoots'],
+  },
+  {
+    name: 'cut up <plant>, got <count> out of it',
+    kind: 'strike',
+    head: 'get~past <count> out|off|from of? it|them|that',
+    shape: 'object',
+    when: (p, f) =>
+      p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:cut|chopped|hacked)$/.test(piece.text)) &&
+      p.slice(0, f).some(({ is }) => is === 'plant'),
+    phrasings: ['cut up the Salt Harrier, got 9 out of it, all in modules'],
   },
   {
     name: 'rooting <count> <plant> in <medium>',
@@ -339,8 +378,11 @@ export const strikeRules: readonly Rule[] = [
         .slice(0, f)
         .some(
           (piece) =>
-            piece.is === 'word' && (piece.verb !== undefined || /^(?:came|plugs?|liners?)$/.test(piece.text)),
+            piece.is === 'word' &&
+            ((piece.verb !== undefined && piece.verb.lemma !== 'tip') ||
+              /^(?:came|plugs?|liners?)$/.test(piece.text)),
         ),
+    phrasings: ['Salt Harrier: a dozen tips in, three pots'],
   },
   {
     name: '<count> <plant>, taken on <day>',
