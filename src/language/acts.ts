@@ -8,6 +8,7 @@ import { causes, phraseAt } from './lexicon.js';
 import { moodOf } from './mood.js';
 import { elidedLooks } from './elided.js';
 import type { Note } from './note.js';
+import { partsOf } from './act-parts.js';
 import { actsOnPlants, tendsSomethingElse } from './objects.js';
 import type { Piece, PlantWords } from './pieces.js';
 import { proposeReading } from './reading-proposal.js';
@@ -16,7 +17,7 @@ import { proposeRemark } from './remark-proposal.js';
 import { sentenceOf } from './sentences.js';
 import { slotsOf } from './slots.js';
 import type { Utterance } from './utterance.js';
-import { eachMove, eachPlace, eachSending, placeThere, STANDS, withWhereTo } from './where-to.js';
+import { eachPlace, placeThere, STANDS, withWhereTo } from './where-to.js';
 
 export interface Acts {
   readonly proposals: readonly Proposal[];
@@ -193,7 +194,7 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       kind === 'hardenOff' &&
       (wordAt(pieces, clause.hit.from - 1) === 'to' || wordAt(pieces, clause.hit.from) === 'to');
     const told = rule.how === 'swapped' ? beforeReturn(pieces, clause) : clause;
-    const parts = kind === 'dispatch' ? eachSending(pieces, told) : eachMove(pieces, told);
+    const parts = partsOf(pieces, told);
     const drafts = parts.flatMap((part) =>
       draftsOf(pieces, part).map((found) =>
         withWhereTo(found, rule, pieces, rule.kind === 'move' || parts.length > 1 ? part : clause, utterance),

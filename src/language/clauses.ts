@@ -59,6 +59,7 @@ export function clausesOf(pieces: readonly Piece[], rules: readonly Rule[]): rea
     const row = pieces.slice(from, to);
     const hits = findHits(rules, row)
       .filter((hit, n, all) => hit.rule.kind !== all[n - 1]?.rule.kind || !isRelative(row, hit.from))
+      .filter((hit, n, all) => !isForHardening(row, hit, all[n + 1]))
       .map((hit) => ({
         ...hit,
         from: hit.from + from,
@@ -81,6 +82,18 @@ export function clausesOf(pieces: readonly Piece[], rules: readonly Rule[]): rea
     sentence++;
   }
   return clauses;
+}
+
+/** "Moved these and those to the cold frame to harden off": carried there for what is told behind. */
+function isForHardening(row: readonly Piece[], hit: Hit, next: Hit | undefined): boolean {
+  if (hit.rule.kind !== 'move' || next?.rule.kind !== 'hardenOff') return false;
+  const between = row.slice(hit.to, next.to);
+  const plants = between.filter(({ is }) => is === 'plant').length;
+  const purpose = between.some(
+    (piece, at) =>
+      wordAt(between, at) === 'to' && /^(?:harden|toughen)$/.test(wordAt(between, at + 1)) && piece,
+  );
+  return plants > 1 && purpose && !between.some(({ is }) => is === 'break');
 }
 
 /** "Binned one that had gone to mush": says again what befell those just told of. */

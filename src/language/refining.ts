@@ -300,10 +300,10 @@ function dateSlot(proposal: Proposal, say: Say, asks: Omit<Ask, 'entry'>[]): voi
     daysBetween(when.past.from, when.past.to) > 45
   )
     return;
-  // "Since March" tells how long, not when it was done.
+  // "Since March" tells how long and "by June" when it is wanted, not when it was done.
   if (
     !proposal.future &&
-    /^(?:since|for|after)\b/i.test(when.words) &&
+    /^(?:since|for|after|by)\b/i.test(when.words) &&
     !(proposal.kind === 'hardenOff' && /^since/i.test(when.words))
   )
     return;

@@ -22,6 +22,9 @@ export interface FoundSize {
   readonly container: boolean;
 }
 
+/** Pots by their width in centimetres ("into nines"). */
+const GROSS: Readonly<Record<string, number>> = { sevens: 7, eights: 8, nines: 9, tens: 10, elevens: 11 };
+
 const text = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
 
 /** The size that begins at token `at`: "9cm", "3 inch pots", "2L", "72-cell tray", `4"`, "half litre". */
@@ -58,6 +61,9 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
     /^(?:[7-9]|1[0-9])$/.test(text(tokens, at))
   )
     return withContainer(tokens, `${text(tokens, at)}cm`, at + 2);
+  const word = text(tokens, at);
+  if (/^(?:into|in|to)$/.test(text(tokens, at - 1)) && Object.hasOwn(GROSS, word))
+    return withContainer(tokens, `${GROSS[word]}cm`, at + 1);
   const found = numberAt(tokens, at);
   if (!found || found.collective || found.value <= 0) return undefined;
   let { value, to } = found;

@@ -112,7 +112,9 @@ function chunk(
     const size = sizeAt(open, at);
     if (size && claim({ is: 'size', from: at, to: size.to, size: size.size, container: size.container }))
       continue;
-    const temperature = temperatureAt(open, at, american);
+    // "TE1 -1 rot": one fewer.
+    const fewer = open[at]?.text === '-' && owner[at - 1]?.is === 'plant';
+    const temperature = fewer ? undefined : temperatureAt(open, at, american);
     if (temperature) claim({ is: 'celsius', from: at, to: temperature.to, celsius: temperature.celsius });
   }
   for (const { from, to, place, known } of findPlaces(tokens, context, free))

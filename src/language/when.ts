@@ -50,7 +50,12 @@ export function findWhens(
       reached++;
     let from = reached < tokens.length ? reached : -1;
     // "Went in several weeks back", "put six in last Sunday": the "in" is the verb's.
-    if (/^in\b.*\b(?:ago|back)$|^in (?:last|yesterday|on)\b/i.test(find.text)) from++;
+    if (
+      /^in\b.*\b(?:ago|back)$|^in (?:last|yesterday|on|this (?:morning|arvo|afternoon|evening))\b/i.test(
+        find.text,
+      )
+    )
+      from++;
     let to = from;
     while (to < tokens.length && (starts[to] ?? 0) < find.end) to++;
     if (from < 0 || to <= from) continue;
@@ -124,6 +129,12 @@ function plausible(tokens: readonly Token[], from: number, to: number): boolean 
     return Number(second) <= 12 || Number(phrase.split('/')[0]) <= 12;
   }
   if (/^(?:on )?(?:the )?\d+$/.test(phrase)) return false;
+  // "The sixth is broken": one of six.
+  if (
+    /^the (?:[a-z]+|\d+(?:st|nd|rd|th))$/.test(phrase) &&
+    /^(?:is|was|has|had|one|looks|looked|died|rotted|snapped)$/.test(next)
+  )
+    return false;
   if (words.length === 1 && /^(?:mon|tue|tues|wed|weds|thu|thur|thurs|fri|sat|sun)$/.test(phrase))
     return (
       !/^(?:was|were|is|had|have|has|i|they|we|and|it|the|that|he|she|dog|cat|in|some|more|full|hot|enough|much|any|bit|of|bright|strong)$/.test(

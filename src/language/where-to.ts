@@ -22,55 +22,6 @@ export function eachPlace(
   return places.length < 2 ? drafts : [...new Set(places)].map((place) => ({ ...draft, place }));
 }
 
-/** "Shifted these from here to there and those from there to here": one clause a move. */
-export function eachMove(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
-  if (clause.hit?.rule.kind !== 'move' || clause.subjectFirst) return [clause];
-  const reaches = (from: number, to: number): boolean =>
-    pieces
-      .slice(from, to)
-      .some((piece) => piece.is === 'place' && /^(?:to|into|onto)$/.test(piece.prep ?? ''));
-  for (let at = clause.hit.to; at < clause.to; at++) {
-    if (wordAt(pieces, at) !== 'and') continue;
-    let plant = at + 1;
-    while (/^(?:the|my|those)$/.test(wordAt(pieces, plant)) || pieces[plant]?.is === 'count') plant++;
-    if (pieces[plant]?.is !== 'plant' || !reaches(clause.hit.to, at) || !reaches(plant, clause.to)) continue;
-    return [
-      { ...clause, to: at },
-      ...eachMove(pieces, {
-        ...clause,
-        from: at + 1,
-        hit: { ...clause.hit, from: at + 1, to: at + 1, own: [] },
-      }),
-    ];
-  }
-  return [clause];
-}
-
-/** "96 sold to Pargeter's, a further 40 to Stanbury": one clause a recipient. */
-export function eachSending(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
-  const { hit } = clause;
-  if (hit?.rule.kind !== 'dispatch') return [clause];
-  for (let at = hit.to; at < clause.to; at++) {
-    if (pieces[at]?.is !== 'break' && wordAt(pieces, at) !== 'and') continue;
-    let count = at + 1;
-    while (/^(?:a|an|and|another|further|more)$/.test(wordAt(pieces, count))) count++;
-    if (pieces[count]?.is !== 'count') continue;
-    let to = count + 1;
-    while (pieces[to]?.is === 'plant' || /^(?:of|the|my|those)$/.test(wordAt(pieces, to))) to++;
-    const reached = pieces.slice(hit.from, at).some((_, n) => wordAt(pieces, hit.from + n) === 'to');
-    if (wordAt(pieces, to) !== 'to' || !reached) continue;
-    return [
-      { ...clause, to: at },
-      ...eachSending(pieces, {
-        ...clause,
-        from: at + 1,
-        hit: { ...hit, from: at + 1, to: at + 1, own: [] },
-      }),
-    ];
-  }
-  return [clause];
-}
-
 /** "Moved the others in there too": the place named last. */
 export function placeThere(
   pieces: readonly Piece[],

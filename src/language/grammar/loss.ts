@@ -245,6 +245,23 @@ export const lossRules: readonly Rule[] = [
     mustNot: ['took 2 of the Salt Harrier with me'],
   },
   {
+    name: 'there was frost and it took <count> <plant>',
+    kind: 'loss',
+    head: 'it take~past|have~past|get~past <count>',
+    shape: 'object',
+    when: (p, f) =>
+      p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            (piece.is === 'celsius' && piece.celsius < 3) ||
+            (piece.is === 'word' &&
+              /^(?:frost|cold|freeze|rot|botrytis|mould|heat|slug|fox|cat)$/.test(piece.text)),
+        ),
+    phrasings: ['there was a frost and it took two of the Salt Harrier'],
+    mustNot: ['it took two hours to pot the Salt Harrier'],
+  },
+  {
     name: 'took <count> <plant> with it',
     kind: 'loss',
     head: 'take~past <count> .. with it',

@@ -7,6 +7,8 @@ import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt 
 /** "Took" is a strike only with something taken from a plant behind it. */
 function takesSomethingElse(pieces: readonly Piece[], from: number, to: number): boolean {
   if (isRelative(pieces, from)) return true;
+  // "A frost, and it took two".
+  if (wordAt(pieces, from - 1) === 'it') return true;
   // "Took the Salt Harrier out of the hot press": carried.
   if (
     closeBehind(pieces, to, 'plant') &&
@@ -410,6 +412,15 @@ export const strikeRules: readonly Rule[] = [
       !follows(p, t, 'size') &&
       !followsWord(p, t, /^(?:bed|border|ground|garden)$/),
     phrasings: ['whacked in 16 Salt Harrier this arvo'],
+  },
+  {
+    name: 'whacked <count> <plant> in',
+    kind: 'strike',
+    head: 'whack~past|bang~past|bung~past|pop~past|shove~past|put~ <count> of? the? <plant> <plant>? in',
+    shape: 'object',
+    when: (p, _f, t) => !p[t] || p[t]?.is === 'break' || p[t]?.is === 'when',
+    phrasings: ['whacked ten Salt Harrier in this arvo, no powder', 'put six Salt Harrier in last Sunday'],
+    mustNot: ['put six Salt Harrier in the shed'],
   },
   {
     name: '<count> <plant> cuttings in <medium>',

@@ -1,0 +1,101 @@
+/** An act told in parts: one clause for each plant moved, each recipient, each place or day. */
+import type { EntryKind } from '../ledger/entry.js';
+import type { Clause } from './clauses.js';
+import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+export function partsOf(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
+  const kind = clause.hit?.rule.kind;
+  if (kind === 'dispatch') return eachSending(pieces, clause);
+  const moves = eachMove(pieces, clause);
+  return moves.length > 1 ? moves : eachShare(pieces, clause);
+}
+
+const SHARED: ReadonlySet<EntryKind | 'aside'> = new Set([
+  'strike',
+  'loss',
+  'potOn',
+  'pinch',
+  'move',
+  'plantOut',
+]);
+const PLACED: ReadonlySet<EntryKind | 'aside'> = new Set(['move', 'plantOut']);
+const PREPOSITION = /^(?:in|by|on|at|under|along|near|beside|behind|to|into|onto|outside|round|around)$/;
+
+/** "Struck ten yesterday and another six today", "six in the long border and three by the gate". */
+function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
+  const { hit } = clause;
+  if (!hit || !SHARED.has(hit.rule.kind) || clause.subjectFirst) return [clause];
+  for (let at = hit.to; at < clause.to; at++) {
+    if (pieces[at]?.is !== 'break' && wordAt(pieces, at) !== 'and') continue;
+    let count = at + 1;
+    while (/^(?:a|an|and|another|further|then|the|other)$/.test(wordAt(pieces, count))) count++;
+    const quantity = pieces[count];
+    if (quantity?.is !== 'count' || quantity.quantity.value === undefined) continue;
+    const before = pieces.slice(hit.to, at);
+    let next = count + 1;
+    while (/^(?:more|of|them)$/.test(wordAt(pieces, next))) next++;
+    const after = pieces[next];
+    const counted = before.some(({ is }) => is === 'count');
+    const sameDay = after?.is === 'when' && before.some(({ is }) => is === 'when');
+    const elsewhere =
+      PLACED.has(hit.rule.kind) &&
+      PREPOSITION.test(wordAt(pieces, next)) &&
+      before.some((piece) => piece.is === 'word' && PREPOSITION.test(piece.text));
+    if (!counted || !(sameDay || elsewhere)) continue;
+    return [
+      { ...clause, to: at },
+      ...eachShare(pieces, { ...clause, from: at + 1, hit: { ...hit, from: at + 1, to: at + 1, own: [] } }),
+    ];
+  }
+  return [clause];
+}
+
+/** "Shifted these from here to there and those from there to here": one clause a move. */
+function eachMove(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
+  if (clause.hit?.rule.kind !== 'move' || clause.subjectFirst) return [clause];
+  const reaches = (from: number, to: number): boolean =>
+    pieces
+      .slice(from, to)
+      .some((piece) => piece.is === 'place' && /^(?:to|into|onto)$/.test(piece.prep ?? ''));
+  for (let at = clause.hit.to; at < clause.to; at++) {
+    if (wordAt(pieces, at) !== 'and') continue;
+    let plant = at + 1;
+    while (/^(?:the|my|those)$/.test(wordAt(pieces, plant)) || pieces[plant]?.is === 'count') plant++;
+    if (pieces[plant]?.is !== 'plant' || !reaches(clause.hit.to, at) || !reaches(plant, clause.to)) continue;
+    return [
+      { ...clause, to: at },
+      ...eachMove(pieces, {
+        ...clause,
+        from: at + 1,
+        hit: { ...clause.hit, from: at + 1, to: at + 1, own: [] },
+      }),
+    ];
+  }
+  return [clause];
+}
+
+/** "96 sold to Pargeter's, a further 40 to Stanbury": one clause a recipient. */
+function eachSending(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
+  const { hit } = clause;
+  if (hit?.rule.kind !== 'dispatch') return [clause];
+  for (let at = hit.to; at < clause.to; at++) {
+    if (pieces[at]?.is !== 'break' && wordAt(pieces, at) !== 'and') continue;
+    let count = at + 1;
+    while (/^(?:a|an|and|another|further|more)$/.test(wordAt(pieces, count))) count++;
+    if (pieces[count]?.is !== 'count') continue;
+    let to = count + 1;
+    while (pieces[to]?.is === 'plant' || /^(?:of|the|my|those)$/.test(wordAt(pieces, to))) to++;
+    const reached = pieces.slice(hit.from, at).some((_, n) => wordAt(pieces, hit.from + n) === 'to');
+    if (wordAt(pieces, to) !== 'to' || !reached) continue;
+    return [
+      { ...clause, to: at },
+      ...eachSending(pieces, {
+        ...clause,
+        from: at + 1,
+        hit: { ...hit, from: at + 1, to: at + 1, own: [] },
+      }),
+    ];
+  }
+  return [clause];
+}
