@@ -15,6 +15,7 @@ import {
 import { type Context, pendingOf } from './answering.js';
 import { corrects, hasSecondThoughts } from './correcting.js';
 import { follow } from './instructing.js';
+import { saysLikewise } from './likewise.js';
 import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './offering.js';
 import { readIn } from './reading.js';
@@ -108,13 +109,15 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     follow(sitting, read.instruction);
     return;
   }
-  if (isSecondThought(sitting, text, read, context) && corrects(sitting, text, context.lines)) return;
+  const ofLastNote = isOfLastNote(sitting, read, context);
+  if (ofLastNote && hasSecondThoughts(text) && corrects(sitting, text, context.lines)) return;
   const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
   if ((silent || saysOtherOnly(text)) && swapsBatch(sitting, text, context.lines)) return;
   if (saysOtherOnly(text)) {
     sitting.reply.text.push(noOther);
     return;
   }
+  if (ofLastNote && saysLikewise(sitting, text)) return;
   if (silent && corrects(sitting, text, context.lines)) return;
   if (read.entries.length === 0) {
     if (!sitting.talk.welcomed && greets(text)) return void start(sitting);
@@ -217,19 +220,13 @@ function moots(told: string, asked: string): boolean {
   return order.includes(told) && order.indexOf(told) > order.indexOf(asked);
 }
 
-/** "Sorry, just one": said of the last note, not to a prompt that was given since or that it replies to. */
-function isSecondThought(
-  { ledger }: Sitting,
-  text: string,
-  { entries }: ReadNote,
-  { prompts, explicit }: Context,
-): boolean {
+/** "Sorry, just one", "and another two": said of the last note, not to a prompt that was given since or that it replies to. */
+function isOfLastNote({ ledger }: Sitting, { entries }: ReadNote, { prompts, explicit }: Context): boolean {
   const last = ledger.standing.at(-1)?.journal;
   const [prompt] = prompts;
   return (
     last !== undefined &&
-    entries.every(({ entry }) => entry.kind === 'answer') &&
-    hasSecondThoughts(text) &&
+    entries.every(({ entry }) => entry.kind === 'answer' || entry.kind === 'remark') &&
     (prompt === undefined || (!explicit && last.postedAt > prompt.givenAt))
   );
 }

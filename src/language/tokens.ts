@@ -38,9 +38,12 @@ function placesWithVerb(tokens: readonly Token[]): readonly Token[] {
   });
 }
 
+const SMALL = new Set('with without and the for to are you of in on my off'.split(' '));
+
 /** Splits a normalised text; fillers are dropped, abbreviations that stand for two words give two tokens. */
 export function tokenise(text: string): readonly Token[] {
   const tokens: Token[] = [];
+  const shouted = !/\p{Ll}/u.test(text);
   let last = 0;
   for (const match of text.matchAll(TOKEN)) {
     const raw = match[0];
@@ -69,7 +72,13 @@ export function tokenise(text: string): readonly Token[] {
       const before = tokens.at(-1);
       const midway = before !== undefined && before.is === 'word' && raw !== raw.toUpperCase();
       // A capital inside a sentence is likely a name, which only a habitual spelling may change.
-      const meant = base.capital && midway && raw.length < 9 ? (spelling(lower) ?? lower) : respell(lower);
+      // "The WI" is no Scots "with".
+      const initials = /^\p{Lu}{2,4}$/u.test(raw) && SMALL.has(spelling(lower) ?? '') && !shouted;
+      const meant = initials
+        ? lower
+        : base.capital && midway && raw.length < 9
+          ? (spelling(lower) ?? lower)
+          : respell(lower);
       for (const text of meant.split(' ')) tokens.push({ ...base, text, is: 'word' });
     } else if (raw === '->' || raw === '=>' || (raw === '>' && !glued))
       tokens.push({ ...base, text: 'to', is: 'word' });

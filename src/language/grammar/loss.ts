@@ -335,6 +335,15 @@ export const lossRules: readonly Rule[] = [
     phrasings: ['none of the Salt Harrier survived', 'not one of the Salt Harrier made it'],
     mustNot: ['ten of the Salt Harrier survived', 'none of the Salt Harrier have roots'],
   },
+  {
+    name: '<count> were duds',
+    kind: 'loss',
+    head: 'be~past duds|useless|goners|hopeless',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 4, 'count'),
+    phrasings: ['potted up 20 Salt Harrier into 9cm, 2 were duds'],
+    mustNot: ['the Salt Harrier were hopeless to label'],
+  },
   { name: '<count> bit the dust', kind: 'loss', head: 'bit|bitten the dust', shape: 'subject' },
   { name: '<count> carked it', kind: 'loss', head: 'carked|karked|croaked|copped it', shape: 'subject' },
   {

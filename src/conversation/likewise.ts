@@ -1,0 +1,75 @@
+/** "And the Marble Wren too", "another six": the last note again, of another plant or another number. */
+import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
+import { named, plantOf } from '../ledger/reach.js';
+import { standingOn } from './deeds.js';
+import { isLogged, takeNote } from './noting.js';
+import { readIn } from './reading.js';
+import type { Sitting } from './sitting.js';
+import { withoutSlots } from './slots.js';
+
+/** So long after a note may another lean on it. */
+const LEANS_MS = 24 * 3_600_000;
+
+const ofPlants = new Set(['tend', 'check', 'potOn', 'pinch', 'move', 'hardenOff', 'plantOut']);
+const ofNumbers = new Set(['strike', 'loss', 'potOn', 'pinch', 'move', 'plantOut', 'dispatch']);
+
+const LEAD =
+  /^(?:and|also|plus|then|ditto|likewise|(?:the )?same(?: again)?(?: for| with| goes for| to| on)?)\b[, ]*/i;
+const TAIL = /[, ]*\b(?:too|as well|also|likewise)$/i;
+const ANOTHER = /\b(?:other|another|more|rest|remaining|last)\b/i;
+
+/** Whether the text leans on the last note, and what it says is logged or asked about. */
+export function saysLikewise(sitting: Sitting, text: string): boolean {
+  const words = text.trim().replace(/[.!]+$/, '');
+  const bare = words.replace(LEAD, '').replace(TAIL, '');
+  const leans = bare !== words;
+  const last = leans || ANOTHER.test(words) ? lastEntry(sitting) : null;
+  if (!last || bare === '' || bare.length > 60) return false;
+  const count = ANOTHER.test(words) && ofNumbers.has(last.kind) ? countIn(sitting, bare) : undefined;
+  const plant = leans && ofPlants.has(last.kind) ? plantIn(sitting, bare) : undefined;
+  const own = withoutSlots(last, 'date', 'count', 'pots');
+  const entry =
+    count !== undefined
+      ? { ...own, count }
+      : plant && { ...withoutSlots(own, 'variety', 'crop', 'batch', 'rooted'), ...roots(last), ...plant };
+  if (!entry) return false;
+  takeNote(sitting, { entries: [{ entry: entry as LoggedEntry, sources: {} }], asks: [] });
+  return true;
+}
+
+/** The only entry of the grower's last note, of late. */
+function lastEntry({ ledger, origin, world }: Sitting): LoggedEntry | null {
+  const journal = ledger.standing.at(-1)?.journal;
+  if (!journal || journal.by !== origin.by || journal.source?.chat !== world.chat) return null;
+  if (origin.at - journal.at > LEANS_MS) return null;
+  const note = ledger.standing.filter((each) => each.journal.source?.message === journal.source?.message);
+  const [only, another] = standingOn(
+    ledger,
+    note.map(({ line }) => line),
+  );
+  return only && !another && isLogged(only.entry) ? withoutSlots(only.entry, 'label') : null;
+}
+
+/** All of one sort says the same of another; a number does not. */
+function roots(last: LoggedEntry): object {
+  return last.kind === 'check' && typeof last.rooted === 'string' ? { rooted: last.rooted } : {};
+}
+
+function countIn(sitting: Sitting, words: string): Count | undefined {
+  const [only, another] = readIn(sitting, `lost ${words}`).entries;
+  if (!only || another || only.entry.kind !== 'loss' || named(plantSaid(only.entry, only.sources)))
+    return undefined;
+  return only.entry.count;
+}
+
+function plantIn(sitting: Sitting, words: string): Plant | undefined {
+  const [only, another] = readIn(sitting, `misted ${words}`).entries;
+  if (!only || another || only.entry.kind !== 'tend') return undefined;
+  const plant = plantSaid(only.entry, only.sources);
+  return named(plant) ? plant : undefined;
+}
+
+function plantSaid(entry: Plant, sources: Readonly<Record<string, string>>): Plant {
+  const plant = plantOf(entry);
+  return Object.fromEntries(Object.entries(plant).filter(([slot]) => sources[slot] === 'said')) as Plant;
+}
