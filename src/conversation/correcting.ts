@@ -7,13 +7,16 @@ import { dayIn } from './day-in.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 
-const lead = String.raw`^(?:(?:no|oops|whoops|sorry|wait|actually|hang on|i mean|i meant)[, ]+)*`;
+const lead = String.raw`^(?:(?:and|no|oops|whoops|sorry|wait|actually|hang on|i mean|i meant)[, ]+)*`;
 const secondThought =
   /^(?:no[, ]+(?:wait|sorry|just|only|it was|make that)|oops|whoops|sorry|wait|actually|hang on|i mean|i meant)\b/i;
 
+/** "To Nora, I mean". */
+const afterwards = /[, ]+(?:i mean|i meant|i should say)[.!]?$/i;
+
 /** Whether the text takes back what was just said, by its first words. */
 export function hasSecondThoughts(text: string): boolean {
-  return secondThought.test(text.trim());
+  return secondThought.test(text.trim()) || afterwards.test(text.trim());
 }
 const itWas = new RegExp(
   `${lead}(?:it|that|this|they|those|these)(?:['’]s| is| was| were| came| arrived| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$`,
@@ -40,7 +43,7 @@ const kindOf: Readonly<Record<string, LoggedEntry['kind']>> = {
 
 /** Whether the text puts something right, and that is done or asked about; `meant` are the lines of a message replied to. */
 export function corrects(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
-  const words = text.trim().replace(/[.!]$/, '');
+  const words = text.trim().replace(/[.!]$/, '').replace(afterwards, '');
   if (sitting.ledger.standing.length === 0) return false;
   const ones = theOnes.exec(words);
   if (ones) {
@@ -52,7 +55,7 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     amend(sitting, { kind: 'amend', ...plantIn(sitting, name), date, set: { count } }, meant, kind);
     return true;
   }
-  const was = itWas.exec(words) ?? (hasSecondThoughts(words) ? afterThought.exec(words) : null);
+  const was = itWas.exec(words) ?? (hasSecondThoughts(text) ? afterThought.exec(words) : null);
   const set = was && slotIn(sitting, (was[1] ?? '').trim());
   if (!set) return false;
   amend(sitting, { kind: 'amend', set }, meant);
@@ -72,6 +75,8 @@ function slotIn(sitting: Sitting, words: string): NonNullable<Amend['set']> | nu
   if (place !== undefined) return { place };
   const count = numberIn(sitting, words);
   if (count !== null) return { count };
+  const recipient = /^(?:to|with) (\p{Lu}[\p{L}'’ ]{0,40})$/u.exec(words)?.[1];
+  if (recipient !== undefined) return { to: recipient };
   const date =
     /^[\p{L}\p{N}/. -]+$/u.test(words) && words.split(' ').length <= 4
       ? dayIn(words, sitting.origin.at, sitting.settings, 'past')

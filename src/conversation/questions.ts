@@ -68,10 +68,12 @@ function answerTo(sitting: Sitting, question: Question): string {
     case 'history': {
       const from = question.from;
       const to = question.to;
-      const entries = ledger.standing.filter(({ entry, touched }) => {
+      const who = growerNamed(sitting);
+      const entries = ledger.standing.filter(({ entry, touched, journal }) => {
         const day = typeof entry.date === 'string' ? entry.date : entry.date.to;
         return (
           (!named || touched.some((label) => all.some((batch) => batch.label === label))) &&
+          (who === undefined || journal.by === who) &&
           (from === undefined || day >= from) &&
           (to === undefined || day <= to)
         );
@@ -102,6 +104,19 @@ function answerTo(sitting: Sitting, question: Question): string {
     case 'help':
       return helpWords(live[0] ?? null, placeOf(live[0] ?? ({ standing: {} } as Batch)), speech);
   }
+}
+
+/** "What did Col do in March": a grower of this ledger that the words name. */
+function growerNamed({ ledger, text }: Sitting): string | undefined {
+  const words = new Set(text.toLowerCase().split(/[^\p{L}\p{N}]+/u));
+  return ledger.standing
+    .flatMap(({ journal }) => journal.by ?? [])
+    .find((by) =>
+      by
+        .toLowerCase()
+        .split(/\s+/)
+        .every((name) => words.has(name)),
+    );
 }
 
 function fits(batch: Batch, { place, ...question }: Question): boolean {

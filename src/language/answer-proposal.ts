@@ -7,6 +7,7 @@ import type { KnownBatch, Note } from './note.js';
 import type { Piece, When } from './pieces.js';
 import type { Proposal } from './refining.js';
 import { firstOf, lineOf, plantsIn } from './sentences.js';
+import { shareOf } from './quantities.js';
 import type { Utterance } from './utterance.js';
 
 /** A bare reply, with talk behind it at most ("not yet, give them a chance"); the talk names nothing. */
@@ -63,19 +64,16 @@ export function proposeAnswer(line: string, pieces: readonly Piece[], note: Note
   const quantity = bareQuantity(pieces, note.context?.pending !== undefined);
   if (!quantity) return undefined;
   if (quantity.whole === 'all') return propose('all', 'all');
-  if (quantity.allBut !== undefined || quantity.half) {
+  if (quantity.allBut !== undefined || quantity.share) {
     const alive = note.context?.pending?.kind === 'potOn' ? toPotOn(batch) : batch?.count;
-    const value =
-      alive === undefined
+    const value = quantity.share
+      ? shareOf(alive, quantity.share)
+      : alive === undefined
         ? undefined
-        : quantity.half
-          ? alive % 2 === 0
-            ? alive / 2
-            : undefined
-          : alive - (quantity.allBut ?? 0);
+        : alive - (quantity.allBut ?? 0);
     return propose(
       value !== undefined && value >= 0 ? value : undefined,
-      quantity.half ? 'half of them' : 'all but <number>',
+      quantity.share ? 'half of them' : 'all but <number>',
     );
   }
   if (

@@ -39,8 +39,13 @@ function withSlots(kind: EntryKind, pieces: readonly Piece[]): Proposal | undefi
   const told = { potOn: /^(?:size|medium|pots)$/, plantOut: /^place$/, hardenOff: /^place$/ }[kind as string];
   if (!told?.test(pieces.find(({ is }) => told.test(is))?.is ?? '') || plantsIn(pieces).length > 0)
     return undefined;
-  if (kind !== 'plantOut' && pieces.some((piece) => piece.is === 'word' && piece.text === 'planted'))
-    return undefined;
+  // Put in a bed is planted out, whatever was asked.
+  const planted = pieces.some(
+    (piece) =>
+      (piece.is === 'word' && piece.text === 'planted') ||
+      (piece.is === 'place' && /\b(?:bed|border|ground)$/.test(piece.place)),
+  );
+  if (kind !== 'plantOut' && planted) return undefined;
   // "Greenhouse 12" is as warm as that.
   if (pieces.some((piece) => piece.is === 'place' && piece.prep === undefined)) return undefined;
   const isAll = pieces.every(

@@ -10,7 +10,8 @@ export interface Quantity {
   readonly vague?: true;
   /** "All but two". */
   readonly allBut?: number;
-  readonly half?: true;
+  /** "Half", "three quarters": a part of what there is, numerator and denominator. */
+  readonly share?: readonly [number, number];
   /** "Two more": on top of what was there. */
   readonly more?: true;
   /** "Three out of eight": the eight. */
@@ -173,6 +174,8 @@ function wholes(tokens: readonly Token[], at: number): FoundQuantity | undefined
     if (word === 'remaining') return result({ whole: 'rest' }, the + 1);
     return undefined;
   }
+  const share = shareAt(tokens, at);
+  if (share) return result({ share: share.share }, share.to);
   if (word === 'half' || starts(tokens, at, ['a', 'half'])) {
     const half = word === 'half' ? the : at + 1;
     if (numberAt(tokens, half)) return undefined;
@@ -183,9 +186,43 @@ function wholes(tokens: readonly Token[], at: number): FoundQuantity | undefined
     )
       return undefined;
     if (text(tokens, half + 1) === '' || /^[.,!?-]$/.test(text(tokens, half + 1))) return undefined;
-    return result({ half: true }, half + 1);
+    return result({ share: [1, 2] }, half + 1);
   }
   return undefined;
+}
+
+const PARTS: Readonly<Record<string, number>> = {
+  third: 3,
+  thirds: 3,
+  quarter: 4,
+  quarters: 4,
+  fifth: 5,
+  fifths: 5,
+};
+
+/** "Three quarters of the", "a third of them": nothing of the clock or the calendar. */
+function shareAt(
+  tokens: readonly Token[],
+  at: number,
+): { share: readonly [number, number]; to: number } | undefined {
+  const one = /^(?:a|one)$/.test(text(tokens, at));
+  const many = one ? undefined : numberAt(tokens, at);
+  const to = one ? at + 1 : (many?.to ?? at);
+  const part = text(tokens, to);
+  if (to === at || !Object.hasOwn(PARTS, part)) return undefined;
+  const whole = PARTS[part] ?? 1;
+  const times = one ? 1 : (many?.value ?? 0);
+  const ofThem = text(tokens, to + 1) === 'of' || tokens[to + 1] === undefined;
+  return ofThem && times < whole ? { share: [times, whole], to: to + 1 } : undefined;
+}
+
+/** So many of `alive`, where that is a whole number of plants. */
+export function shareOf(
+  alive: number | undefined,
+  [times, whole]: readonly [number, number],
+): number | undefined {
+  const value = alive === undefined ? NaN : (alive * times) / whole;
+  return Number.isInteger(value) ? value : undefined;
 }
 
 function exact(tokens: readonly Token[], at: number): FoundQuantity | undefined {

@@ -5,6 +5,7 @@ import type { Entry, EntryKind } from '../ledger/entry.js';
 import type { Draft } from './drafting.js';
 import type { Ask, KnownBatch, NoteContext, ReadEntry, Source } from './note.js';
 import type { PlantWords } from './pieces.js';
+import { shareOf } from './quantities.js';
 import { narrowed } from './which-batch.js';
 
 /** A draft with its kind, on the way to an entry. */
@@ -259,9 +260,10 @@ function countSlots(
     say(slot, alive - quantity.allBut, 'said');
     return true;
   }
-  if (quantity.half) {
-    if (alive === undefined || alive % 2 === 1) return ask();
-    say(slot, alive / 2, 'said');
+  if (quantity.share) {
+    const value = shareOf(alive, quantity.share);
+    if (value === undefined) return ask();
+    say(slot, value, 'said');
     return true;
   }
   if (quantity.whole !== undefined) {

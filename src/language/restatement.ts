@@ -137,12 +137,17 @@ function copulaAt(pieces: readonly Piece[], at: number, doubted: boolean): numbe
   return undefined;
 }
 
-/** "It was rot", "that was the slugs": what did it, and no more. */
+/** "It was rot", "that was the slugs", "it was mould, not rot": what did it, and no more. */
 function causeAt(pieces: readonly Piece[], from: number): Cause | undefined {
   const start = /^(?:the|just|only)$/.test(wordAt(pieces, from)) ? from + 1 : from;
   const words = pieces.map((_, at) => wordAt(pieces, at));
   const found = phraseAt(causes, words, start);
-  return found && start + found.words.length === pieces.length ? found.value : undefined;
+  if (!found) return undefined;
+  let end = start + found.words.length;
+  if (pieces[end]?.is === 'break') end++;
+  const denied = words[end] === 'not' ? phraseAt(causes, words, end + 1) : undefined;
+  if (denied) end += 1 + denied.words.length;
+  return end >= pieces.length ? found.value : undefined;
 }
 
 interface Value {

@@ -119,7 +119,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'history',
     unmarked: true,
     pattern:
-      /\bhistory\b|^what (?:(?:did|have) (?:i|we)|(?:i|we) (?:did|have done))\b.*|^what (?:happened|went on|was done|has been done|got done|was i doing)\b.*|^(?:log|diary|record|summary|recap|journal|story|notes) (?:of|for|on|from)\b.*|\b(?:log|diary|journal|summary|recap)$|^(?:what's|whats) (?:been done|happened|the story|been happening|been going)\b.*|^last (?:week|month)'s\b.*|^(?:have i|did i|have we|did we|has anyone|did anyone)\b.*/,
+      /\bhistory\b|^what (?:(?:did|have) (?:i|we)|did [a-z']+ (?:do|take|lose|pot|plant|sell|give)|(?:i|we) (?:did|have done))\b.*|^what (?:happened|went on|was done|has been done|got done|was i doing)\b.*|^(?:log|diary|record|summary|recap|journal|story|notes) (?:of|for|on|from)\b.*|\b(?:log|diary|journal|summary|recap)$|^(?:what's|whats) (?:been done|happened|the story|been happening|been going)\b.*|^last (?:week|month)'s\b.*|^(?:have i|did i|have we|did we|has anyone|did anyone)\b.*/,
   },
   {
     name: 'how are <plant>',
