@@ -26,7 +26,7 @@ const STATE = new Set(
   'rooted routed dead died damped rotted have has had rotten gone wilted failed survived'.split(' '),
 );
 const ACT = new Set(
-  'toss ditch dump throw chuck tug check take strike stick insert cut snip pot pinch lose move shift sell give bin chuck plant dispatch root swap'.split(
+  'toss ditch dump finish throw chuck tug check take strike stick insert cut snip pot pinch lose move shift sell give bin chuck plant dispatch root swap'.split(
     ' ',
   ),
 );
@@ -300,7 +300,7 @@ function countFits(
   const afterAct = act !== undefined && ACT.has(act.lemma) && before?.text !== 'pots' && !isName(at - 1);
   const afterParticle =
     before !== undefined &&
-    /^(?:on|up|out)$/.test(before.text) &&
+    /^(?:on|up|out|off)$/.test(before.text) &&
     ACT.has(verbSense(tokens[at - 2]?.text ?? '')?.lemma ?? '');
   const start = clauseStart(tokens, at);
   const afterCountWord = before !== undefined && BEFORE_COUNT.has(before.text);

@@ -37,7 +37,7 @@ export function mediumPiece(
     to = to + 1 + next.words.length;
   }
   while (
-    /^(?:fresh|new|gritty|sandy|plain|peat|free|tap|rain|bagged|homemade|cheap|proper|sieved|seed|fine)$/.test(
+    /^(?:fresh|new|gritty|sandy|plain|peat|free|tap|rain|bagged|homemade|cheap|proper|sieved|seed|fine|straight|pure|neat)$/.test(
       textAt(tokens, from - 1),
     ) ||
     (tokens[from - 1]?.raw === '-' && textAt(tokens, from - 2) === 'peat')

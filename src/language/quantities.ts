@@ -54,7 +54,7 @@ const VAGUE: readonly (readonly string[])[] = [
   ['a', 'good', 'few'], ['quite', 'a', 'few'], ['a', 'few'], ['few'], ['some'], ['several'], ['a', 'handful'], ['handful'], ['loads'],
   ['a', 'load'], ['a', 'bunch'], ['bunch'], ['lots'], ['a', 'lot'], ['plenty'], ['tons'], ['heaps'], ['most'], ['many'], ['umpteen'],
   ['oodles'], ['masses'], ['a', 'number'], ['a', 'good', 'many'], ['various'], ['a', 'whole', 'load'], ['a', 'fair', 'few'], ['stacks'],
-  ['quite', 'a', 'lot'], ['the', 'odd'], ['a', 'whole', 'bunch'], ['a', 'ton'], ['a', 'batch'], ['a', 'wheen'], ['dozens'], ['hundreds'], ['one', 'or', 'two'],
+  ['quite', 'a', 'lot'], ['the', 'odd'], ['a', 'whole', 'bunch'], ['a', 'ton'], ['a', 'fair', 'whack'], ['a', 'batch'], ['a', 'wheen'], ['dozens'], ['hundreds'], ['one', 'or', 'two'],
   ['the', 'majority'],
 ]; // prettier-ignore
 
@@ -111,6 +111,14 @@ function wholes(tokens: readonly Token[], at: number): FoundQuantity | undefined
       const but = numberAt(tokens, at + 4);
       if (but) return result({ allBut: but.value }, but.to);
     }
+    // "Gone all mouldy".
+    if (
+      /^(?:gone|went|going|looking|is|are|it's|they're)$/.test(text(tokens, at - 1)) &&
+      /^(?:mouldy|moldy|black|brown|soft|slimy|limp|floppy|yellow|leggy|mushy|soggy|crispy|droopy|wilted|furry)$/.test(
+        text(tokens, at + 1),
+      )
+    )
+      return undefined;
     // "all" as an adverb ("all in one pot", "all done") still names the whole.
     return result({ whole: 'all' }, at + 1);
   }

@@ -8,7 +8,7 @@ const targets: ReadonlyMap<string, readonly string[]> = (() => {
     ...[...crops.values()].flatMap((phrases) => phrases.flatMap(({ words }) => words)),
     ...Object.keys(lists.verbs).flatMap((lemma) => verbForms(lemma)),
     ...lists.placeNouns,
-    ...'cuttings cutting compost perlite vermiculite yesterday tomorrow morning afternoon evening weekend fortnight monday tuesday wednesday thursday friday saturday sunday january february april august september october november december propagator windowsill temperature celsius botrytis hormone internodal semi hardwood softwood remember remind several couple dozen hundred twenty thirty forty fifty twelve eleven seven eight three because everything greenhouse kitchen geraniums'.split(
+    ...'cuttings cutting compost perlite vermiculite yesterday tomorrow morning afternoon evening weekend fortnight monday tuesday wednesday thursday friday saturday sunday january february april august september october november december propagator windowsill temperature celsius botrytis hormone internodal semi hardwood softwood remember remind several couple dozen hundred twenty thirty forty fifty twelve eleven seven eight three because everything greenhouse kitchen geraniums another should'.split(
       ' ',
     ),
   ]);
@@ -67,7 +67,9 @@ export function slipsAllowed(length: number): number {
 export function respell(word: string): string {
   const habitual = spelling(word);
   if (habitual !== undefined) return habitual;
-  if (word.length < 5 || word.length > 20 || isKnown(word) || /[^a-z]/.test(word)) return word;
+  if (word.length < 4 || word.length > 20 || isKnown(word) || /[^a-z]/.test(word)) return word;
+  if (word.endsWith('in') && verbSense(`${word}g`)?.form === 'ing' && !isEnglish(word)) return `${word}g`;
+  if (word.length < 5) return isEnglish(word) ? word : (vowelled(word) ?? word);
   let best = word;
   let bestCost = slipsAllowed(word.length) + 1;
   let tied = false;
@@ -84,8 +86,31 @@ export function respell(word: string): string {
       tied = false;
     } else if (cost === bestCost && !samePlural(best, target)) tied = true;
   }
-  if (best === word || (tied && bestCost > 1)) return word;
+  if (best === word || (tied && bestCost > 1)) return isEnglish(word) ? word : (vowelled(word) ?? word);
   return isEnglish(word) ? word : best;
+}
+
+const VOWELS = /(?!^)[aeiou]/g;
+
+/** Words of the trade by their consonants; none where several share them. */
+const byConsonants: ReadonlyMap<string, string | null> = (() => {
+  const index = new Map<string, string | null>();
+  for (const words of targets.values())
+    for (const word of words) {
+      const key = word.replace(VOWELS, '');
+      const other = index.get(key);
+      index.set(key, other === undefined || other === word ? word : null);
+    }
+  return index;
+})();
+
+/** "Opnd", "grnhouse": the one word of the trade that these letters are of, with vowels left out. */
+function vowelled(word: string): string | undefined {
+  const target = byConsonants.get(word.replace(VOWELS, ''));
+  if (target == null || target.length <= word.length) return undefined;
+  let at = 0;
+  for (const letter of target) if (letter === word[at]) at++;
+  return at === word.length ? target : undefined;
 }
 
 function samePlural(a: string, b: string): boolean {

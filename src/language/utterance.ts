@@ -100,6 +100,10 @@ function chunk(
     if (crop && crop.words.length > 1)
       claim({ is: 'plant', from: at, to: at + crop.words.length, known: true, plant: { crop: crop.value } });
   }
+  // A place that has a season in its name ("winter garden") is no phrase of time.
+  for (const { from, to, place, known } of findPlaces(tokens, context, free))
+    if (known && to - from > 1)
+      claim({ is: 'place', from, to, place, known, prep: prepositionBefore(tokens, from) });
   for (const { from, to, when } of findWhens(tokens, note, (at) => !free(at)))
     claim({ is: 'when', from, to, when });
   const american = isAmerican(note);

@@ -109,7 +109,7 @@ function tellsWhere(pieces: readonly Piece[], at: number, from: number): boolean
     return false;
   if (wordAt(pieces, before) === 'ones' || wordAt(pieces, before) === "that's") return true;
 
-  return /^(?:that|which|who|ones|still)$/.test(wordAt(pieces, before - 1));
+  return /^(?:that|which|who|what|ones|still)$/.test(wordAt(pieces, before - 1));
 }
 
 /** Kinds of what is done to plants that were struck before. */

@@ -168,7 +168,7 @@ export const lossRules: readonly Rule[] = [
   {
     name: '<count> gone mouldy',
     kind: 'loss',
-    head: 'go~|gone to? grey|gray? mouldy|furry|fuzzy|mould|botrytis',
+    head: 'go~|gone to|all|right? grey|gray? mouldy|furry|fuzzy|mould|botrytis',
     shape: 'subject',
     cause: 'mould',
     when: (p, f) => precedes(p, f, 7, 'count') || followsWord(p, f, /^(?:bin|binned|heap|thrown|chucked)$/),

@@ -70,6 +70,22 @@ export const plantOutRules: readonly Rule[] = [
     shape: 'object',
     unless: (p, _f, t) => follows(p, t, 'size') || followsWord(p, t, /^(?:tubers?|seeds?|bulbs?)$/),
   },
+  {
+    name: 'whacked <count> <plant> in the bed',
+    kind: 'plantOut',
+    head: 'whack~past|bung~past|shove~past|stick~past|pop~past|bang~past|plonk~past|put~ <count>? of? the? <plant> <plant>? in|into',
+    shape: 'object',
+    when: (p, _f, t) =>
+      p
+        .slice(t, t + 3)
+        .some(
+          (piece) =>
+            piece.is === 'place' &&
+            /(?<!(?:standing|sand|mist|hot|prop) )\b(?:bed|border|rockery)$/.test(piece.place),
+        ),
+    phrasings: ['whacked nine Salt Harrier in the front bed this arvo'],
+    mustNot: ['whacked nine Salt Harrier in the sand bed'],
+  },
   { name: 'bedded out <count> <plant>', kind: 'plantOut', head: 'bed~past out|in?', shape: 'object' },
   {
     name: 'set out <count> <plant>',

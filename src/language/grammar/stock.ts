@@ -106,6 +106,16 @@ export const stockRules: readonly Rule[] = [
     mustNot: ['picked up the Salt Harrier on the way to the sale'],
   },
   {
+    name: '<someone> gave me their old <plant>',
+    kind: 'stock',
+    head: 'give~past me|us .. old|big|spare|overgrown',
+    shape: 'object',
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings?|plugs?|pots?|compost|trays?)$/),
+    phrasings: ['Mum gave me her old Salt Harrier, just the one plant, 200mm pot'],
+    mustNot: ['Mum gave me her old pots for the Salt Harrier'],
+  },
+  {
     name: 'got <plant> as stock',
     kind: 'stock',
     head: 'get~past|pick~past|collect~past|lift~past|dig~past|divide~past|score~past|bag~past|blag~past|snaffle~past|win~past|inherit~past|grab~past up?',

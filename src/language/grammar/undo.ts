@@ -25,7 +25,7 @@ export const undoRules: readonly UndoRule[] = [
   {
     name: 'take that back',
     pattern: new RegExp(
-      `^${OPEN}(?:take|put|rub|cross|strike)(?: (?:back|out|off) ${THAT}| ${THAT} (?:back out|back|out|off))(?: will you| would you)?(?: please| again| thanks)*$`,
+      `^${OPEN}(?:take|put|rub|cross|strike)(?: (?:back|out|off) ${THAT}| ${THAT} (?:back out|back off|back|out|off))(?: will you| would you)?(?: please| again| thanks)*$`,
     ),
   },
   {
@@ -82,4 +82,4 @@ export function isUndo(line: string): UndoRule | undefined {
 
 /** Reasons given beside an undo. */
 export const WHY =
-  /^(?:whoops|oops|oh no|oh|no|wait|sorry|damn|argh|no wait|hang on|hold on|wrong \w+(?: (?:entirely|altogether|sorry))?|i (?:was|am|must have been) (?:looking at|on|in|thinking of) the wrong \w+(?: lol)?|i misread (?:the|it|my)(?: \w+)?|would you|wrong(?: (?:one|plant|pot|batch|button|entry|person|chat|window|way|place|thing))?|my mistake|mistake|(?:fat|cold|clumsy|wet) (?:fingers|thumbs)|butterfingers|silly me|autocorrect|that was wrong|i (?:didn't|did not) mean (?:that|it|to)|i got (?:it|that|mixed up|muddled|confused)(?: wrong)?|got (?:it|that) wrong|wrong(?:ly)? entered|i made a mistake|that's not right|not right|please|pls|thanks|thank you|ta|would you|will you|actually no|actually|no actually|that's wrong|thats wrong|(?:it|that|this|the last (?:one|entry|note)|that last (?:one|entry|note|bit)|last one|last entry) (?:was|is) (?:wrong|a mistake|an error|not right|rubbish|nonsense|incorrect)|it was in error|in error|it never happened|that never happened|that isn't right|i misspoke|typo)$/;
+  /^(?:whoops|oops|oh no|oh|no|wait|sorry|damn|argh|no wait|hang on|hold on|wrong \w+(?: (?:entirely|altogether|sorry))?|i (?:was|am|must have been) (?:looking at|on|in|thinking of) the wrong \w+(?: lol)?|i misread (?:the|it|my)(?: \w+)?|would you|wrong(?: (?:one|plant|pot|batch|button|entry|person|chat|window|way|place|thing))?|my mistake|mistake|(?:fat|cold|clumsy|wet) (?:fingers|thumbs)|butterfingers|silly me|autocorrect|that was wrong|i (?:didn't|did not) mean (?:that|it|to)|i got (?:it|that|mixed up|muddled|confused)(?: wrong)?|got (?:it|that) wrong|wrong(?:ly)? entered|i made a mistake|that's not right|not right|please|pls|thanks|thank you|ta|would you|will you|actually no|actually|no actually|that's wrong|thats wrong|(?:it|that|this|the last (?:one|entry|note)|that last (?:one|entry|note|bit)|last one|last entry) (?:was|is) (?:wrong|a mistake|an error|not right|rubbish|nonsense|incorrect)|it was in error|in error|it never happened|that never happened|that isn't right|i misspoke|typo|i had the wrong end of the stick)$/;
