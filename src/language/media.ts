@@ -27,14 +27,15 @@ export function mediumPiece(
   let from = at;
   let to = at + length;
   // "a gritty mix of coir and perlite", "50/50 perlite and compost": joined media are one phrase.
-  while (/^(?:and|plus|[/,:-]|with)$/.test(textAt(tokens, to)) && to < tokens.length) {
+  while (to < tokens.length) {
+    const joint = /^(?:and|plus|[/,:-]|with)$/.test(textAt(tokens, to)) ? 1 : 0;
     const next = phraseAt(
       media,
-      tokens.slice(to + 1, to + 7).map(({ text }) => text),
+      tokens.slice(to + joint, to + joint + 6).map(({ text }) => text),
       0,
     );
     if (!next) break;
-    to = to + 1 + next.words.length;
+    to = to + joint + next.words.length;
   }
   while (
     /^(?:fresh|new|gritty|sandy|plain|peat|free|tap|rain|bagged|homemade|cheap|proper|sieved|seed|fine|straight|pure|neat)$/.test(

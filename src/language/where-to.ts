@@ -92,8 +92,18 @@ export function withWhereTo(
       return { ...draft, place: towards.place, fromPlace: first.place };
   }
   if (!STANDS.has(kind) || draft.place !== undefined) return draft;
-  const place = loosePlace(pieces, clause, tokens, text);
+  const place =
+    loosePlace(pieces, clause, tokens, text) ?? (kind === 'move' ? doorsOf(pieces, clause) : undefined);
   return place === undefined || place === draft.fromPlace ? draft : { ...draft, place };
+}
+
+/** "Brought everything indoors": all that is said of where. */
+function doorsOf(pieces: readonly Piece[], clause: Clause): string | undefined {
+  return pieces
+    .slice(clause.hit?.to ?? clause.from, clause.to)
+    .flatMap((piece) =>
+      piece.is === 'word' && /^(?:indoors|outdoors|outside)$/.test(piece.text) ? [piece.text] : [],
+    )[0];
 }
 
 /** "Everything in the cold frame to the shed": where they stood before "to" is where they came from. */

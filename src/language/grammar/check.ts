@@ -40,7 +40,11 @@ const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: number): 
       (/^(?:the|my|those)$/.test(wordAt(pieces, to + 1)) && pieces[to + 2]?.is === 'plant'));
   const adjective = pieces[to]?.is === 'plant' || ofPlant;
   // "The ten rooted Salt Harrier are in 3 inch pots".
-  if (pieces[from - 1]?.is === 'count' && adjective && pieces.slice(to).some(({ is }) => is === 'size'))
+  if (
+    (pieces[from - 1]?.is === 'count' || /^(?:the|my|those|all)$/.test(before)) &&
+    adjective &&
+    pieces.slice(to).some(({ is }) => is === 'size')
+  )
     return true;
   if (
     adjective &&
@@ -82,6 +86,18 @@ const notAboutRoots = (pieces: readonly Piece[], _from: number, to: number): boo
   pieces.some(
     (piece) => piece.is === 'word' && /^(?:arrived|delivered|received|bought|came)$/.test(piece.text),
   );
+
+/** "Culled four, no roots": why those went. */
+const saysWhyGone = (pieces: readonly Piece[], from: number): boolean =>
+  pieces[from - 1]?.is === 'break' &&
+  pieces
+    .slice(0, from)
+    .some(
+      (piece, at) =>
+        piece.is === 'word' &&
+        /^(?:cull|bin|chuck|throw|compost|dump|toss|ditch|scrap)$/.test(piece.verb?.lemma ?? '') &&
+        pieces.slice(at, from).some(({ is }) => is === 'count'),
+    );
 
 export const checkRules: readonly Rule[] = [
   {
@@ -211,6 +227,7 @@ export const checkRules: readonly Rule[] = [
     rooted: 'none',
     unless: (p, f, t) =>
       notAboutRoots(p, f, t) ||
+      saysWhyGone(p, f) ||
       (wordAt(p, f) === 'any' &&
         !p
           .slice(0, f)

@@ -336,6 +336,14 @@ export const lossRules: readonly Rule[] = [
     mustNot: ['ten of the Salt Harrier survived', 'none of the Salt Harrier have roots'],
   },
   {
+    name: '<count> <plant> ruined',
+    kind: 'loss',
+    head: 'ruined|wrecked|squashed|smashed|trashed',
+    shape: 'subject',
+    when: (p, f, t) => precedes(p, f, 4, 'count') && endsAt(p, t),
+    phrasings: ['dropped the tray, five Salt Harrier ruined'],
+  },
+  {
     name: '<count> were duds',
     kind: 'loss',
     head: 'be~past duds|useless|goners|hopeless',

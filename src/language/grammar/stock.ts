@@ -206,7 +206,9 @@ export const stockRules: readonly Rule[] = [
     when: (p, f, t) =>
       precedes(p, f, 5, 'plant') &&
       p.slice(0, f).some(({ is }) => is === 'count') &&
+      !/^(?:into|in|to)$/.test(wordAt(p, f - 1)) &&
       (wordAt(p, t - 1) === 'in' || endsAt(p, t)),
+    mustNot: ['72 Salt Harrier into plugs'],
   },
   {
     name: '<giver> gave me <count> rooted <plant>',

@@ -119,8 +119,12 @@ const bareCuttings = (pieces: readonly Piece[], from: number, _to: number): bool
   return !pieces.some(
     (piece, at) =>
       piece.is === 'word' &&
-      ((told.test(piece.text) && !(piece.text === 'from' && fromAPlant(pieces, at))) ||
+      ((told.test(piece.text) &&
+        !(piece.text === 'from' && fromAPlant(pieces, at)) &&
+        !(piece.text === 'got' && /^(?:round|around)$/.test(wordAt(pieces, at + 1)))) ||
         (piece.verb !== undefined &&
+          wordAt(pieces, at + 1) !== 'count' &&
+          wordAt(pieces, at + 1) !== 'round' &&
           at !== from &&
           !/^(?:heel|root|rooting|water|compost|place|tip|stem|leaf|pot|bed|cut|cutting|cuttings|shade)$/.test(
             piece.text,
@@ -385,6 +389,19 @@ export const strikeRules: readonly Rule[] = [
               /^(?:came|plugs?|liners?)$/.test(piece.text)),
         ),
     phrasings: ['Salt Harrier: a dozen tips in, three pots'],
+  },
+  {
+    name: '<count> <plant> into plugs',
+    kind: 'strike',
+    head: 'into|in plugs|modules|cells|jiffies',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      endsAt(p, t) &&
+      precedes(p, f, 5, 'count') &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
+    phrasings: ['72 Salt Harrier into plugs'],
   },
   {
     name: '<count> <plant>, taken on <day>',
