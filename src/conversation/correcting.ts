@@ -2,7 +2,7 @@
 import type { Amend, LoggedEntry, Plant } from '../ledger/entry.js';
 import { liveBatches } from '../ledger/ledger.js';
 import type { Line } from '../ledger/posting.js';
-import { amend } from './amending.js';
+import { amend, setSlots } from './amending.js';
 import { dayIn } from './day-in.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
@@ -27,6 +27,23 @@ const theOnes = new RegExp(
   `${lead}(?:the ones?|those|the (.{1,40}?)) (?:that )?(?:i|we) (took|struck|potted on|planted out|lost|gave away|sold|pinched|moved|got) (.{1,40}?) (?:was|were|should be|should have been) (.{1,20})$`,
   'i',
 );
+
+const theDeed =
+  /^(?:and |no[, ]+|sorry[, ]+|actually[, ]+)?(?:the|that|my) (?:last )?(loss|sale|move|check|strike|potting on|planting out|pinch|pinching|reading|watering|feed) (?:was|were|should be|should have been) (?:actually |really |only )?(?:on |to )?(.{1,40})$/i;
+const deedOf: Readonly<Record<string, LoggedEntry['kind']>> = {
+  loss: 'loss',
+  sale: 'dispatch',
+  move: 'move',
+  check: 'check',
+  strike: 'strike',
+  'potting on': 'potOn',
+  'planting out': 'plantOut',
+  pinch: 'pinch',
+  pinching: 'pinch',
+  reading: 'reading',
+  watering: 'tend',
+  feed: 'tend',
+};
 
 const kindOf: Readonly<Record<string, LoggedEntry['kind']>> = {
   took: 'strike',
@@ -53,6 +70,14 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     const kind = kindOf[deed.toLowerCase()];
     if (count === null || date === null || kind === undefined) return false;
     amend(sitting, { kind: 'amend', ...plantIn(sitting, name), date, set: { count } }, meant, kind);
+    return true;
+  }
+  const deed = theDeed.exec(words);
+  const kind = deedOf[deed?.[1]?.toLowerCase() ?? ''];
+  const last = sitting.ledger.standing.findLast(({ entry }) => entry.kind === kind);
+  const right = last && slotIn(sitting, (deed?.[2] ?? '').trim());
+  if (last && right) {
+    setSlots(sitting, [last], right);
     return true;
   }
   const was = itWas.exec(words) ?? (hasSecondThoughts(text) ? afterThought.exec(words) : null);

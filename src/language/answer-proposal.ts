@@ -25,19 +25,20 @@ export function proposeReply(
     !whole &&
     put &&
     onlyTalk &&
-    note.context?.pending !== undefined &&
     findHits(rules, pieces).length === 0
   )
     return proposeAnswer('not yet', [], note);
   const cut = pieces.findIndex(({ is }) => is === 'break');
-  if (whole || cut <= 0 || note.context?.pending === undefined) return whole;
+  if (whole || cut <= 0) return whole;
   const rest = pieces.slice(cut);
   const isTalk =
     rest.every((piece) => piece.is === 'word' || piece.is === 'break') && findHits(rules, rest).length === 0;
   if (!isTalk || rest.length > 12 || rest.some((piece) => piece.is === 'break' && piece.mark === '?'))
     return undefined;
   const first = pieces.slice(0, cut);
-  return proposeAnswer(lineOf(first, utterance), first, note);
+  const answer = proposeAnswer(lineOf(first, utterance), first, note);
+  // With nothing asked, only "not yet" can be nothing but an answer.
+  return note.context?.pending || answer?.slots['value'] === 'notYet' ? answer : undefined;
 }
 
 /** A bare reply, where the note is nothing else. */

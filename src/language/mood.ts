@@ -8,7 +8,7 @@ export type Mood = 'done' | 'denied' | 'intended' | 'supposed' | 'reported' | 'a
 const DENIAL =
   /^(?:not|never|no|cannot|nobody|without|forgot|forgotten|failed|haven't|hasn't|hadn't|didn't|don't|doesn't|won't|can't|couldn't|isn't|aren't|wasn't|weren't|ain't|refused|nearly|almost|avoid|avoided)$/;
 const SUPPOSED =
-  /^(?:if|would|wouldn't|would've|could've|should've|might've|could|might|may|unless|wish|supposed|hypothetically|suppose|imagine|whether|shouldn't|meant|dreamt|dreamed|dream|tempted|wondering|wonder|considered|considering|thinking|thought)$/;
+  /^(?:if|would|wouldn't|would've|could've|should've|might've|could|might|may|unless|wish|supposed|hypothetically|suppose|imagine|whether|shouldn't|meant|dreamt|dreamed|dream|tempted|wondering|wonder|considered|considering|thinking|thought|usually|normally|generally|typically)$/;
 const INTENDED =
   /^(?:will|i'll|we'll|shall|gonna|going|must|need|needs|plan|planning|intend|want|hoping|hope|tomorrow|should|ought|let's|aim|aiming|intention|ready|due|they'll|you'll|he'll|she'll|it'll)$/;
 const REPORT =

@@ -34,6 +34,11 @@ export const amendRules: readonly AmendRule[] = [
       /^(?:please |can you |could you |would you |oops |sorry |actually |pls )*(?:change|update|set|alter|put|edit|amend|correct|make|switch|fix|adjust) (?:that|it|(?:the |my |this |last )*(?:last|count|date|number|place|name|entry|one|pots?|size|day|[a-z]+\d+)|[a-z]+\d+)\b.*\bto\b/,
   },
   {
+    name: 'change the <number> to a <number>',
+    pattern:
+      /^(?:please |can you |could you )*(?:change|correct|alter|amend|switch) (?:the |that )?[\da-z]+ (?:to|into) (?:an? )?[\da-z]+$/,
+  },
+  {
     name: 'change the <plant> strike to <x>',
     pattern:
       /^(?:please |can you |could you |would you |oops |sorry |actually |pls )*(?:change|update|alter|amend|correct|adjust)\b.*\b(?:strike|count|loss|entry|note|check|number|date|batch|pot on|move|sale)\b.* to\b/,

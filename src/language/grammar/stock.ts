@@ -48,7 +48,7 @@ const ofYoung = (pieces: readonly Piece[], f: number, _to: number): boolean =>
   follows(pieces, f, 'size');
 const MARKETS = /^(?:sale|market|nursery|fair|auction|stall|shop|swap)$/;
 const bought =
-  'score~past|bag~past|blag~past|snaffle~past|win~past|nick~past|inherit~past|buy~past|get~past|purchase~past|pick~past|collect~past|acquire~past|order~past|nab~past|grab~past up?';
+  'score~past|bag~past|blag~past|snaffle~past|win~past|nick~past|inherit~past|buy~past|get~past|purchase~past|pick~past|collect~past|acquire~past|nab~past|grab~past up?';
 
 export const stockRules: readonly Rule[] = [
   {

@@ -42,6 +42,8 @@ export const undoRules: readonly UndoRule[] = [
 
 /** How many entries the line takes back: "undo the last two" two, most one, other lines none. */
 export function undosIn(line: string): number {
+  const both = /^(.+?) and (?:also )?the one before(?: that| it)?$/.exec(line);
+  if (both?.[1] !== undefined && isUndo(both[1])) return 2;
   const [, , number] =
     /^(.*\b(?:last|previous)) (two|2|three|3)(?: (?:entries|notes|ones|things))?$/.exec(line) ?? [];
   if (number === undefined) return isUndo(line) ? 1 : 0;
