@@ -16,7 +16,8 @@ const afterwards = /[, ]+(?:i mean|i meant|i should say)[.!]?$/i;
 
 /** Whether the text takes back what was just said, by its first words. */
 export function hasSecondThoughts(text: string): boolean {
-  return secondThought.test(text.trim()) || afterwards.test(text.trim());
+  const words = text.trim();
+  return [secondThought, afterwards, onlyDid].some((pattern) => pattern.test(words));
 }
 const itWas = new RegExp(
   `${lead}(?:it|that|this|they|those|these)(?:['’]s| is| was| were| came| arrived| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$`,
@@ -28,6 +29,8 @@ const theOnes = new RegExp(
   'i',
 );
 
+const onlyDid =
+  /^(?:no[, ]+|sorry[, ]+|well[, ]+|actually[, ]+)?(?:i |we )?(?:only|just) (?:did|managed|got round to) (.{1,30})$/i;
 const theDeed =
   /^(?:and |no[, ]+|sorry[, ]+|actually[, ]+)?(?:the|that|my) (?:last )?(loss|sale|move|check|strike|potting on|planting out|pinch|pinching|reading|watering|feed) (?:was|were|should be|should have been) (?:actually |really |only )?(?:on |to )?(.{1,40})$/i;
 const deedOf: Readonly<Record<string, LoggedEntry['kind']>> = {
@@ -80,7 +83,8 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     setSlots(sitting, [last], right);
     return true;
   }
-  const was = itWas.exec(words) ?? (hasSecondThoughts(text) ? afterThought.exec(words) : null);
+  const was =
+    itWas.exec(words) ?? onlyDid.exec(words) ?? (hasSecondThoughts(text) ? afterThought.exec(words) : null);
   const set = was && slotIn(sitting, (was[1] ?? '').trim());
   if (!set) return false;
   amend(sitting, { kind: 'amend', set }, meant);
