@@ -21,12 +21,7 @@ export function proposeReply(
   // "Not yet too small".
   const put = /^(?:(?:no|nope|sorry) )?(?:not|none|nothing) yet\b/.exec(line)?.[0];
   const onlyTalk = pieces.every(({ is }) => is === 'word' || is === 'break') && pieces.length <= 12;
-  if (
-    !whole &&
-    put &&
-    onlyTalk &&
-    findHits(rules, pieces).length === 0
-  )
+  if (!whole && put && onlyTalk && findHits(rules, pieces).length === 0)
     return proposeAnswer('not yet', [], note);
   const cut = pieces.findIndex(({ is }) => is === 'break');
   if (whole || cut <= 0) return whole;

@@ -23,6 +23,8 @@ export function mediumPiece(
     )
   )
     return;
+  // "Six to the compost": thrown out.
+  if (bare === 'compost' && before === 'the' && /^(?:to|on|onto)$/.test(textAt(tokens, at - 2))) return;
   if (bare === 'water' && !/^(?:in|into|plain|tap|rain|of)$/.test(before)) return;
   let from = at;
   let to = at + length;

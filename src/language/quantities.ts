@@ -83,6 +83,8 @@ function beyond(tokens: readonly Token[], at: number): FoundQuantity | undefined
       )
     )
       continue;
+    // "Back up to 20": as warm as that.
+    if (words[0] === 'up' && /^(?:back|right|now)$/.test(text(tokens, at - 1))) continue;
     const found = numberAt(tokens, at + words.length);
     if (text(tokens, at + words.length) === 'half')
       return { quantity: { vague: true }, to: skipOf(tokens, at + words.length + 1) };

@@ -37,7 +37,9 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
   const asks = isQuestion(sentence);
   for (const rule of questionRules) {
     if (!asks && !rule.unmarked) continue;
-    const listed = rule.name === 'what is in <place>' && /^(?:list|show me) (?:everything|all)\b/.test(full);
+    const listed =
+      (rule.name === 'what is in <place>' && /^(?:list|show me) (?:everything|all)\b/.test(full)) ||
+      (rule.name === 'what is due' && /^(?:list|show me) .*\b(?:needs?|needing|due|wants?)\b/.test(full));
     if (
       !asks &&
       !listed &&

@@ -62,7 +62,7 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
 }
 
 const BETWEEN =
-  /^(?:at|sitting|sits|sat|is|was|are|were|reads|reading|read|showing|shows|on|the|now|about|around|up|down|to|steady|holding|this|am|pm)$/;
+  /^(?:at|sitting|sits|sat|is|was|are|were|reads|reading|read|showing|shows|on|the|now|about|around|up|down|to|steady|holding|this|am|pm|back|again|climbed|dropped|fell|rose|in|inside|just)$/;
 
 const HEADING = /^(?:temps?|temperatures?|readings?|thermometers?|first|thing|last|overnight|min|max)$/;
 
@@ -80,9 +80,14 @@ function listedReadings(pieces: readonly Piece[], note: Note): readonly Proposal
     (part, n) =>
       part.length > 0 && !(n === 0 && part.every((piece) => piece.is === 'word' && HEADING.test(piece.text))),
   );
-  for (const [place, value, more] of told) {
+  // "19.5 in the propagator, 16 on the bench": no plants come in halves.
+  const inTenths = pieces.some((piece) => piece.is === 'word' && TENTHS.test(piece.text));
+  for (const [first, second, more] of told) {
+    const behind = inTenths && second?.is === 'place' && /^(?:in|on|inside|at)$/.test(second.prep ?? '');
+    const [place, value] = behind ? [second, first] : [first, second];
     const celsius = value && celsiusOf(value, note);
-    if (place?.is !== 'place' || place.prep !== undefined || celsius === undefined || more) return undefined;
+    if (place?.is !== 'place' || (place.prep !== undefined && !behind) || celsius === undefined || more)
+      return undefined;
     readings.push({
       kind: 'reading',
       rule: '<place> <celsius>, …',
@@ -93,8 +98,12 @@ function listedReadings(pieces: readonly Piece[], note: Note): readonly Proposal
   return readings.length > 0 ? readings : undefined;
 }
 
+/** A number that counts nothing. */
+const TENTHS = /^\d{1,2}\.\d$/;
+
 function celsiusOf(piece: Piece, note: Note): number | undefined {
   if (piece.is === 'celsius') return piece.celsius;
+  if (piece.is === 'word') return TENTHS.test(piece.text) ? degrees(Number(piece.text), note) : undefined;
   const value =
     piece.is === 'when'
       ? hourOf(piece.when)

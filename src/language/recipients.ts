@@ -139,7 +139,8 @@ function nameEnd(pieces: readonly Piece[], from: number, to: number, tokens: rea
   for (; at < to; at++) {
     const piece = pieces[at];
     if (!piece || piece.is === 'break' || piece.is === 'when' || piece.is === 'money') break;
-    if (piece.is === 'place' && at > from && !tokens[piece.from]?.capital) break;
+    const afterArticle = at === from + 1 && /^(?:the|a|an|my|our)$/.test(wordAt(pieces, from));
+    if (piece.is === 'place' && at > from && !afterArticle && !tokens[piece.from]?.capital) break;
     if (piece.is === 'count' || piece.is === 'size' || piece.is === 'pots') break;
     if (piece.is === 'plant' && !tokens[piece.from]?.capital) break;
     if (piece.is === 'word' && tokens[piece.from]?.raw === '&') continue;

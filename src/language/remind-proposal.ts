@@ -45,7 +45,9 @@ export function proposeRemind(
   )
     return undefined;
   const bounds = clauseBounds(pieces, found.from);
-  const start = found.rule.beforeVerb ? bounds.from : Math.min(bounds.from, found.from);
+  // "Sow the sweet peas on Saturday - remind me": of what stands before.
+  const trails = !found.rule.beforeVerb && pieces.slice(found.to).every(({ is }) => is === 'break');
+  const start = trails ? 0 : found.rule.beforeVerb ? bounds.from : Math.min(bounds.from, found.from);
   const end = nextDoneClause(pieces, found.to);
   const own = pieces.slice(start, end);
   // "Sunday week, half seven, nudge me to …": a sentence that opens with its time.
