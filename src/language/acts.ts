@@ -12,6 +12,7 @@ import { partsOf } from './act-parts.js';
 import { actsOnPlants, tendsSomethingElse } from './objects.js';
 import type { Piece, PlantWords } from './pieces.js';
 import { proposeReading } from './reading-proposal.js';
+import type { Quantity } from './quantities.js';
 import type { Proposal } from './refining.js';
 import { proposeRemark } from './remark-proposal.js';
 import { sentenceOf } from './sentences.js';
@@ -160,6 +161,8 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
   let hits = 0;
   let plantNamed: PlantWords | undefined;
   let lookedAt: number | undefined;
+  // How many were said not to have rooted: "they" that go out behind it.
+  let unrooted: Quantity | undefined;
   const clauses = clausesOf(pieces, rules);
   for (const [n, clause] of clauses.entries()) {
     if (!clause.hit) continue;
@@ -176,6 +179,12 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
     const carriedHere = (): PlantWords | undefined => plantNamed ?? carriedFrom([...earlier, ...proposals]);
     if (mood === 'denied' && kind === 'check' && rule.head !== 'check~|inspect~past') {
       const [draft] = draftsOf(pieces, clause);
+      // "Six of them haven't rooted": of the others nothing is said.
+      if (draft?.quantity?.value !== undefined && draft.quantity.value > 0) {
+        unrooted = draft.quantity;
+        plantNamed = draft.plant ?? plantNamed;
+        continue;
+      }
       const carried = draft?.plant === undefined ? carriedHere() : undefined;
       proposals.push({
         kind,
@@ -214,7 +223,7 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
         /^(?:checked|looked|had a look|tugged|gave)/.test(rule.name) &&
         (drafted.quantity?.whole !== undefined || drafted.quantity?.weak === true);
       // "Lost all those not rooted": how many that is, nobody has said.
-      const unrooted =
+      const allUnrooted =
         drafted.quantity?.whole === 'all' &&
         pieces
           .slice(clause.from, clause.to)
@@ -227,11 +236,13 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       const found: Draft =
         looked || whole
           ? withoutQuantity(drafted)
-          : unrooted
+          : allUnrooted
             ? { ...drafted, quantity: { vague: true } }
-            : rule.count
-              ? { ...drafted, quantity: { whole: rule.count } }
-              : drafted;
+            : kind === 'loss' && drafted.quantity === undefined && unrooted
+              ? { ...drafted, quantity: unrooted }
+              : rule.count
+                ? { ...drafted, quantity: { whole: rule.count } }
+                : drafted;
       const counted =
         kind === 'check' &&
         lookedAt !== undefined &&

@@ -113,6 +113,8 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
       // "Three each of these and those, tips off both": the plants just named, and no number of its own.
       if (piece.quantity.both && groups.length > 1 && groups.every(({ plant }) => plant !== undefined))
         continue;
+      // "Roots out of three of the four pots": no number of plants.
+      if (clause.hit?.rule.kind === 'check' && /^(?:pots?|trays?)$/.test(wordAt(pieces, at + 1))) continue;
       const group = current();
       const leads = leadsToPlant(pieces, at, clause.to);
       if (group.quantity === undefined && sourcedCount(pieces, at)) sourced = true;
@@ -159,6 +161,16 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
         else if (groups.length === 1) current().each ??= piece.quantity.value;
         else for (const each of groups) each.quantity ??= piece.quantity;
       } else if (group.quantity?.vague && piece.quantity.value !== undefined && !leads)
+        group.quantity = piece.quantity;
+      // "9 fine, 3 dead": the number beside the act.
+      else if (
+        clause.subjectFirst &&
+        at < (clause.hit?.from ?? 0) &&
+        group.quantity?.value !== undefined &&
+        piece.quantity.value !== undefined &&
+        !leads &&
+        isBesideAct(pieces, at)
+      )
         group.quantity = piece.quantity;
       // "Five and the rest are dead".
       else if (
@@ -252,6 +264,16 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
     if (eachOfPots && group.pots !== undefined && group.quantity?.value !== undefined)
       group.quantity = { value: group.pots * group.quantity.value };
   return share(groups, where).map(countedByContainers);
+}
+
+/** Behind a break or "and", with no plant since the number before it. */
+function isBesideAct(pieces: readonly Piece[], at: number): boolean {
+  let parted = false;
+  for (let before = at - 1; before >= 0 && pieces[before]?.is !== 'count'; before--) {
+    if (pieces[before]?.is === 'plant') return false;
+    parted ||= pieces[before]?.is === 'break' || wordAt(pieces, before) === 'and';
+  }
+  return parted;
 }
 
 /** The plants that a row names, each once, a crop joined to the variety beside it. */

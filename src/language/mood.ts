@@ -45,7 +45,8 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     const text = wordAt(pieces, at);
     // "No hormone" denies nothing but the hormone.
     const bare =
-      text === 'no' && /^(?:hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(wordAt(pieces, at + 1));
+      text === 'no' &&
+      /^(?:good|use|hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(wordAt(pieces, at + 1));
     if (text !== '' && !bare) before.push(text);
   }
   for (const at of hit.own)

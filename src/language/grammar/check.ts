@@ -262,6 +262,15 @@ export const checkRules: readonly Rule[] = [
     rooted: 'none',
   },
   {
+    name: '<plant> nothing doing',
+    kind: 'check',
+    head: 'nothing|nowt|zilch|nada doing|happening|yet|showing',
+    shape: 'subject',
+    rooted: 'none',
+    when: (p, f, t) => p[f - 1]?.is === 'plant' && endsAt(p, t),
+    phrasings: ['had a peek, Salt Harrier nothing doing, Tallow Bell 3 rooted'],
+  },
+  {
     name: 'nothing on <plant>',
     kind: 'check',
     head: 'nothing|nowt|zilch|nada yet|so? on|from|under|far|doing',

@@ -38,6 +38,7 @@ export const dispatchRules: readonly Rule[] = [
       (precedes(p, f, 6, 'plant', 'count') && followsWord(p, t, /^(?:to|away)$/)),
     unless: (p, f, t) =>
       /^(?:up|in)$/.test(wordAt(p, t)) ||
+      /^(?:stools?|tubers?|crowns?|plants?|stock)$/.test(wordAt(p, f - 1)) ||
       (followsWord(p, t, NOT_GIVEN) && !followsWord(p, t, TOWARDS)) ||
       /^(?:me|us)$/.test(wordAt(p, t)) ||
       (/^(?:passed|slipped)$/.test(wordAt(p, f)) && !followsWord(p, t, TOWARDS)),

@@ -229,7 +229,8 @@ export const instructionRules: readonly InstructionRule[] = [
     name: 'make <count> of <plant> a batch of their own',
     pattern: /\b(?:batch of (?:their|its) own|(?:a |into a )?(?:new|separate|own) batch)\b/,
     read: ({ plants, numbers, line }) =>
-      plants[0] && !/^(?:took|struck|i took)\b/.test(line)
+      // "New batch: 9 tip cuttings of …" tells of cuttings.
+      plants[0] && !/^(?:took|struck|i took|a? ?new batch)\b|\bcuttings\b/.test(line)
         ? { kind: 'split', plant: plants[0], ...(numbers[0] === undefined ? {} : { count: numbers[0] }) }
         : undefined,
   },

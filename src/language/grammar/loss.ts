@@ -344,6 +344,44 @@ export const lossRules: readonly Rule[] = [
     phrasings: ['dropped the tray, five Salt Harrier ruined'],
   },
   {
+    name: 'weeded out <count> <plant>',
+    kind: 'loss',
+    head: 'weeded|rogued|sorted|picked out',
+    shape: 'object',
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'count') && followsWord(p, t, /^(?:worst|weakest|duds?|dead|rotten|sickly)$/),
+    phrasings: ['weeded out the four worst Salt Harrier'],
+  },
+  {
+    name: '<count> <plant> gone the same way',
+    kind: 'loss',
+    head: 'gone|went the same way',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 4, 'count', 'plant'),
+    phrasings: ['another Salt Harrier gone the same way'],
+  },
+  {
+    name: '<count> <plant> never rooted, so out they went',
+    kind: 'loss',
+    head: 'out they|it went|go',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(0, f).some(({ is }) => is === 'count') &&
+      !/^(?:to|into|in|on|along|by)$/.test(wordAt(p, t)),
+    phrasings: ['six of the Salt Harrier never rooted so out they went'],
+    mustNot: ['six Salt Harrier hardened, out they went to the border'],
+  },
+  {
+    name: '<count> no good',
+    kind: 'loss',
+    head: 'no good|use',
+    shape: 'subject',
+    when: (p, f) => p[f - 1]?.is === 'count' && followsWord(p, f + 3, /^(?:binned|chucked|out|dumped)$/),
+    phrasings: ['Salt Harrier: 9 good, 3 no good, binned those'],
+    mustNot: ['3 no good at labelling the Salt Harrier'],
+  },
+  {
     name: '<count> were duds',
     kind: 'loss',
     head: 'be~past duds|useless|goners|hopeless',

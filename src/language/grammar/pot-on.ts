@@ -64,7 +64,7 @@ export const potOnRules: readonly Rule[] = [
   {
     name: '<plant> are in <size> now',
     kind: 'potOn',
-    head: 'are|is in|into <size>',
+    head: "are|is|they're|theyre|it's in|into <size>",
     shape: 'subject',
     when: (p, f, t) =>
       p.slice(0, f).some(({ is }) => is === 'plant') &&
@@ -174,6 +174,14 @@ export const potOnRules: readonly Rule[] = [
     head: 'have~past .. in|into <size>',
     shape: 'object',
     when: (p, f, t) => p.slice(f, t).some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> up a size',
+    kind: 'potOn',
+    head: 'up a size',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 3, 'plant'),
+    phrasings: ['Salt Harrier up a size'],
   },
   {
     name: '<plant> to <size>',

@@ -137,7 +137,7 @@ const allSlots = (pieces: readonly Piece[]): boolean =>
   pieces.every(
     (piece) =>
       piece.is !== 'word' ||
-      /^(?:of|the|in|on|with|each|a|all|at|from|my|new|more|into|under|and|cuttings|cutting|done|per|to|today|it|them|before|tea|lunch|every|one|x|together|mixed|sharing|same)$/.test(
+      /^(?:of|the|in|on|with|each|a|all|at|from|my|new|more|into|under|and|cuttings|cutting|done|per|to|today|it|them|before|tea|lunch|every|one|x|together|mixed|sharing|same|fleece|glass|lid|cover|fog|mist)$/.test(
         piece.text,
       ),
   );
@@ -224,7 +224,7 @@ export const strikeRules: readonly Rule[] = [
       isRelative(p, f) ||
       (/^(?:them|it|em|the|inside|indoors|at|with|to|together|on|like)$/.test(wordAt(p, t)) &&
         !follows(p, t, 'count', 'cutting') &&
-        !/^(?:prunings|trimmings|clippings)$/.test(wordAt(p, t + 1))),
+        !/^(?:prunings|trimmings|clippings|bits|pieces)$/.test(wordAt(p, t + 1))),
     phrasings: ['stuck the prunings of the Salt Harrier in a jar of water, six of em'],
   },
   {
@@ -291,7 +291,22 @@ export const strikeRules: readonly Rule[] = [
     head: 'start~past off?',
     shape: 'object',
     when: (p, _f, t) =>
-      follows(p, t, 'pots') && follows(p, t, 'plant') && !followsWord(p, t, /^(?:tubers?|crowns?)$/),
+      follows(p, t, 'plant') &&
+      (follows(p, t, 'pots') || (p[t]?.is === 'count' && followsWord(p, t, /^off$/))) &&
+      !followsWord(p, t, /^(?:tubers?|crowns?|seeds?)$/),
+    phrasings: ['started 10 Salt Harrier off, tips, in a half tray'],
+  },
+  {
+    name: '<count> more <plant> on the go',
+    kind: 'strike',
+    head: 'on the go|way',
+    shape: 'subject',
+    when: (p, f) => {
+      const count = p.slice(Math.max(0, f - 4), f).find(({ is }) => is === 'count');
+      return count?.is === 'count' && count.quantity.more === true && precedes(p, f, 4, 'plant');
+    },
+    phrasings: ['8 more Salt Harrier on the go in the propagator'],
+    mustNot: ['8 Salt Harrier on the way to the show'],
   },
   {
     name: 'put <count> <plant> in <medium>',
@@ -318,12 +333,16 @@ export const strikeRules: readonly Rule[] = [
   {
     name: '<plant> gave <count> shoots, all in',
     kind: 'strike',
-    head: 'give~past|yield~past|produce~past me|us? <count> .. shoots|cuttings|basals|slips|tips',
+    head: 'give~past|yield~past|produce~past me|us? <count>',
     shape: 'subject',
     when: (p, f, t) =>
       p.slice(0, f).some(({ is }) => is === 'plant') &&
+      /^(?:stools?|tubers?|crowns?|plants?|stock)$/.test(wordAt(p, f - 1)) &&
       p.slice(t).some((piece) => piece.is === 'word' && /^(?:in|struck|stuck|inserted)$/.test(piece.text)),
-    phrasings: ['the Salt Harrier tubers gave me 8 good shoots, all in now'],
+    phrasings: [
+      'the Salt Harrier stools gave 30, all struck by lunchtime',
+      'the Salt Harrier tubers gave me 8 good shoots, all in now',
+    ],
     mustNot: ['the Salt Harrier gave me 8 good shoots'],
   },
   {
