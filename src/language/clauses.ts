@@ -221,7 +221,10 @@ function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
       /^(?:cuttings|cutting|plants|all|others|other|ones|stragglers|straggler|duds|dud|weaklings|weakling|runts|rest)$/.test(
         direct.text,
       )) ||
-    (direct?.is === 'break' && !direct.hard && pieces[hit.from - 2]?.is === 'plant');
+    (direct?.is === 'break' &&
+      !direct.hard &&
+      pieces[hit.from - 2]?.is === 'plant' &&
+      pieces[hit.to]?.is !== 'count');
   return subject && plantBefore && !plantAfter;
 }
 

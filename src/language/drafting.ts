@@ -49,6 +49,8 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
   const own = new Set(clause.hit?.own ?? []);
   let eachOfPots = false;
   let ofEach: Quantity | undefined;
+  // A number that stands before the act.
+  let countedBefore = false;
   // "From the 16 … are rooted 11": the first number is what there was.
   let sourced = false;
   for (let at = clause.from; at < clause.to; at++) {
@@ -137,6 +139,13 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
         // "190 rooted of 240".
         group.quantity = { ...group.quantity, outOf: piece.quantity.value ?? 0 };
       else if (isTimeSpan(pieces, at)) continue;
+      // "Two from the pot of four".
+      else if (
+        group.quantity?.value !== undefined &&
+        wordAt(pieces, at - 1) === 'of' &&
+        /^(?:pot|tray|batch|lot)$/.test(wordAt(pieces, at - 2))
+      )
+        continue;
       else if (
         group.quantity?.value !== undefined &&
         sourced &&
@@ -162,6 +171,19 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
         else for (const each of groups) each.quantity ??= piece.quantity;
       } else if (group.quantity?.vague && piece.quantity.value !== undefined && !leads)
         group.quantity = piece.quantity;
+      // "24 of these: potted 20": the number behind the act.
+      else if (
+        !clause.subjectFirst &&
+        at >= (clause.hit?.to ?? pieces.length) &&
+        countedBefore &&
+        clause.hit?.rule.kind !== 'check' &&
+        group.plant !== undefined &&
+        piece.quantity.value !== undefined &&
+        !leads
+      ) {
+        group.quantity = piece.quantity;
+        countedBefore = false;
+      }
       // "9 fine, 3 dead": the number beside the act.
       else if (
         clause.subjectFirst &&
@@ -188,9 +210,10 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
         at < (clause.hit?.from ?? 0)
       )
         group.quantity = piece.quantity;
-      else if (group.quantity === undefined && (group.plant === undefined || !leads))
+      else if (group.quantity === undefined && (group.plant === undefined || !leads)) {
         group.quantity = piece.quantity;
-      else if (
+        countedBefore = groups.length === 1 && at < (clause.hit?.from ?? 0);
+      } else if (
         group.plant !== undefined &&
         group.quantity !== undefined &&
         group.size !== undefined &&
@@ -285,6 +308,12 @@ export function mergedPlants(pieces: readonly Piece[]): readonly PlantWords[] {
 function toldOfEach(pieces: readonly Piece[], at: number): boolean {
   let next = at + 1;
   if (/^(?:cuttings|cutting|of|plants|them)$/.test(wordAt(pieces, next))) next++;
+  // "Three pots with four Salt Harrier in each".
+  if (
+    pieces[next]?.is === 'plant' &&
+    /^in (?:each|every)$/.test(`${wordAt(pieces, next + 1)} ${wordAt(pieces, next + 2)}`)
+  )
+    next++;
   const word = wordAt(pieces, next);
   const after = wordAt(pieces, next + 1);
   const every = pieces[next + 1];
@@ -357,7 +386,9 @@ function isTimeSpan(pieces: readonly Piece[], at: number): boolean {
     /^(?:day|days|week|weeks|month|months|year|years|hour|hours|minute|minutes|mins|times|people|folk|friends|inches|mugs|leaves|pairs|eyes|left|remaining|remain|remains|still)$/.test(
       wordAt(pieces, at + 1),
     ) ||
-    /^(?:day|week|bench|batch|number|round|version|page|stage|step|leaving|leaves)$/.test(before) ||
+    /^(?:day|week|bench|batch|pot|tray|row|shelf|box|number|round|version|page|stage|step|leaving|leaves)$/.test(
+      before,
+    ) ||
     (/^(?:to|with|at)$/.test(before) &&
       /^(?:down|left|up)$/.test(wordAt(pieces, at - 2)) &&
       pieces[at]?.is === 'count' &&

@@ -540,6 +540,7 @@ export const lossRules: readonly Rule[] = [
     head: 'snap~past|break~past|squash~past|crush~past|smash~past|trample~past|behead~past',
     shape: 'object',
     cause: 'broken',
+    unless: (p, f, t) => p[f - 1]?.is === 'count' && /^(?:so|and|but)$/.test(wordAt(p, t)),
     when: (p, f, t) =>
       counted(p, f, t) ||
       /^it$/.test(wordAt(p, f - 1)) ||
@@ -580,6 +581,15 @@ export const lossRules: readonly Rule[] = [
     head: 'drop~past .. broke|snapped|smashed|broken|died',
     shape: 'object',
     cause: 'broken',
+  },
+  {
+    name: '<count> broke',
+    kind: 'loss',
+    head: 'break~past|snap~past',
+    shape: 'subject',
+    cause: 'broken',
+    when: (p, f, t) => p[f - 1]?.is === 'count' && /^(?:so|and|but)$/.test(wordAt(p, t)),
+    phrasings: ['took 10 Salt Harrier, 2 broke so 8 in'],
   },
   {
     name: 'kept <count> <plant>',

@@ -7,6 +7,16 @@ import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt 
 /** "Took" is a strike only with something taken from a plant behind it. */
 function takesSomethingElse(pieces: readonly Piece[], from: number, to: number): boolean {
   if (isRelative(pieces, from)) return true;
+  // "Took 12 days", "took me 2 hours".
+  const lasting = /^(?:me|us|about)$/.test(wordAt(pieces, to)) ? to + 1 : to;
+  const span = pieces[lasting];
+  if (
+    (span?.is === 'count' &&
+      /^(?:hours?|days?|weeks?|minutes?|mins|months?)$/.test(wordAt(pieces, lasting + 1))) ||
+    (span?.is === 'when' &&
+      /^(?:\d+|[a-z]+) (?:hours?|days?|weeks?|minutes?|months?)$/i.test(span.when.words))
+  )
+    return true;
   // "A frost, and it took two".
   if (wordAt(pieces, from - 1) === 'it') return true;
   // "Took the Salt Harrier out of the hot press": carried.
