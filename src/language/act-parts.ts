@@ -51,6 +51,13 @@ function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] 
   return [clause];
 }
 
+/** The receiver and a number stand right behind the act, in this order. */
+function isNamedFirst(pieces: readonly Piece[], to: number): boolean {
+  let at = to;
+  while (pieces[at]?.is === 'word' && at < to + 3) at++;
+  return at > to && pieces[at]?.is === 'count';
+}
+
 /** "Shifted these from here to there and those from there to here": one clause a move. */
 function eachMove(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
   if (clause.hit?.rule.kind !== 'move' || clause.subjectFirst) return [clause];
@@ -83,6 +90,18 @@ function eachSending(pieces: readonly Piece[], clause: Clause): readonly Clause[
     if (pieces[at]?.is !== 'break' && wordAt(pieces, at) !== 'and') continue;
     let count = at + 1;
     while (/^(?:a|an|and|another|further|more)$/.test(wordAt(pieces, count))) count++;
+    // "Gave Jean four and Bob two".
+    const named =
+      pieces[count]?.is === 'word' && pieces[count + 1]?.is === 'count' && isNamedFirst(pieces, hit.to);
+    if (named)
+      return [
+        { ...clause, to: at },
+        ...eachSending(pieces, {
+          ...clause,
+          from: at + 1,
+          hit: { ...hit, from: at + 1, to: at + 1, own: [] },
+        }),
+      ];
     if (pieces[count]?.is !== 'count') continue;
     let to = count + 1;
     while (pieces[to]?.is === 'plant' || /^(?:of|the|my|those)$/.test(wordAt(pieces, to))) to++;

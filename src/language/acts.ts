@@ -211,7 +211,7 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
     );
     const guarded = drafts.filter((found) =>
       PLANT_ACTS.has(kind)
-        ? actsOnPlants(found, pieces, clause)
+        ? parts.length > 1 || actsOnPlants(found, pieces, clause)
         : kind !== 'tend' ||
           (actsOnPlants({ ...found, pronoun: true }, pieces, clause) &&
             !tendsSomethingElse(found, pieces, clause)),
