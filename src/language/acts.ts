@@ -48,7 +48,7 @@ export function proposeActs(
     proposals.push(...acts.proposals);
     hits += acts.hits;
   }
-  return { proposals: backwards(dated(proposals, row), row), hits };
+  return { proposals: visited(backwards(dated(proposals, row), row), row), hits };
 }
 
 /** "If they had rooted I'd have potted them": nothing in it was done. */
@@ -140,6 +140,19 @@ function dated(proposals: readonly Proposal[], row: readonly Piece[]): readonly 
   return proposals.map((proposal) =>
     proposal.draft.when === undefined ? { ...proposal, draft: { ...proposal.draft, when } } : proposal,
   );
+}
+
+const CAME = new Set(['stock', 'receive', 'dispatch']);
+
+/** "Val turned up at the weekend and gave me two": the day of the visit is the gift's. */
+function visited(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
+  const [only, another] = proposals;
+  if (!only || another || !CAME.has(only.kind) || only.draft.when) return proposals;
+  const days = row.flatMap((piece, at) =>
+    piece.is === 'when' && (row[at + 1]?.is === 'break' || wordAt(row, at + 1) === 'and') ? [piece.when] : [],
+  );
+  const [when, more] = days;
+  return when && !more && when.past !== undefined ? [{ ...only, draft: { ...only.draft, when } }] : proposals;
 }
 
 /** "Two rooted and one rotted on the Granite Poppy": a plant named last is meant by what precedes it. */

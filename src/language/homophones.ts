@@ -137,6 +137,13 @@ export function restoreHeard(
       at > 2
     )
       put(at, 'by');
+    // "The other ate have rooted".
+    else if (
+      Object.hasOwn(NUMBER_FOR, text) &&
+      word(at - 1) === 'other' &&
+      /^(?:have|has|are|is|rooted|died|went|look|looks)$/.test(word(at + 1))
+    )
+      put(at, NUMBER_FOR[text] ?? text);
     else if (
       text === 'ate' &&
       ((/^(?:cuttings|cutting|of|plants|pots)$/.test(word(at + 1)) &&

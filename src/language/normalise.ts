@@ -32,6 +32,10 @@ export function normalise(text: string): string {
           : ` 0${FRACTIONS[fraction]} `
         : `${digit}${FRACTIONS[fraction]}`,
     )
+    .replace(/(?<![\p{L}\d])(\d{1,2}(?:[:.]\d\d)?)\s?([ap])\.\s?m\b\.?/giu, '$1$2m')
+    .replace(/\b(?:this )?([ap])\.\s?m\b\.?|\bthis ([ap])m\b/giu, (_, dotted?: string, bare?: string) =>
+      /^a/i.test(dotted ?? bare ?? '') ? 'this morning' : 'this afternoon',
+    )
     .replace(/[ºᵒ˚]/gu, '°')
     .replace(/(^|\s)w\/(?=\s)/giu, '$1with')
     .replace(/(\d),(\d)(?=\s?(?:°|degrees?\b|grad\b))/gu, '$1.$2')

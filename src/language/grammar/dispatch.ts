@@ -141,6 +141,19 @@ export const dispatchRules: readonly Rule[] = [
       !/^(?:i|we)$/.test(wordAt(p, f - 1)),
   },
   {
+    name: 'dropped <count> <plant> round to <recipient>',
+    kind: 'dispatch',
+    head: 'drop~past|take~past|ran|carry~past|walked|bring~past .. round|over|off|across|up|down to',
+    shape: 'object',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
+      p[t]?.is === 'word' &&
+      !/^(?:the|my|our|a|one)$/.test(wordAt(p, t)) &&
+      !/^(?:root|be|get|grow|dry|harden)$/.test(wordAt(p, t)),
+    phrasings: ['dropped three of the Salt Harrier round to Sheila at number nine'],
+    mustNot: ['took three of the Salt Harrier over to the greenhouse'],
+  },
+  {
     name: '<recipient> has taken <count> <plant>',
     kind: 'dispatch',
     head: 'taken|had|nabbed|scrounged',

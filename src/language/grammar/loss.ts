@@ -195,7 +195,13 @@ export const lossRules: readonly Rule[] = [
     kind: 'loss',
     head: 'perish~|croak~|collapse~past|shrivel~past|wither~past|succumb~|fail~past|frazzle~past|fry~past|drown~past|wilt~past|cook~past|scorch~past|bake~past|expire~past|conk~past|flop~past|crisp~past',
     shape: 'subject',
-    when: counted,
+    when: (p, f, t) =>
+      counted(p, f, t) &&
+      // "All flopped this evening": thirsty, not dead.
+      !(
+        /^flop/.test(wordAt(p, f)) &&
+        p.slice(0, f).some((piece) => piece.is === 'count' && piece.quantity.whole === 'all')
+      ),
     unless: (p, f, t) =>
       /^to$/.test(wordAt(p, t)) &&
       !/^succumb/.test(wordAt(p, f)) &&

@@ -211,6 +211,17 @@ export const stockRules: readonly Rule[] = [
     mustNot: ['72 Salt Harrier into plugs'],
   },
   {
+    name: '<count> plugs <plant> in from <giver>',
+    kind: 'receive',
+    head: 'in from',
+    shape: 'subject',
+    when: (p, f) =>
+      precedes(p, f, 6, 'plant') &&
+      precedes(p, f, 6, 'count') &&
+      p.slice(0, f).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)),
+    phrasings: ['168 plugs Salt Harrier in from Hexley Young Plants, 84-cell trays, gone on bench 4'],
+  },
+  {
     name: '<giver> gave me <count> rooted <plant>',
     kind: 'receive',
     head: 'give~past|hand~past|bring~past|send~past|sell~past|gift~past|buy~past|let~ me|us',
