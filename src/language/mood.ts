@@ -66,7 +66,13 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   if (form === 'base' && before.includes('went') && cutShort) return 'supposed';
   const has = (pattern: RegExp): boolean => before.some((word) => pattern.test(word));
   const reported = before.findIndex((word) => REPORT.test(word));
-  if (reported >= 0 && before[reported - 1] !== 'to' && !/^(?:checked|i)$/.test(before[reported - 1] ?? ''))
+  const own = before[reported] === 'reckon' && /^(?:i|we)?$/.test(before[reported - 1] ?? '');
+  if (
+    reported >= 0 &&
+    !own &&
+    before[reported - 1] !== 'to' &&
+    !/^(?:checked|i)$/.test(before[reported - 1] ?? '')
+  )
     return 'reported';
   if (
     before.some(

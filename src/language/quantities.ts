@@ -84,7 +84,11 @@ function beyond(tokens: readonly Token[], at: number): FoundQuantity | undefined
     )
       continue;
     // "Back up to 20": as warm as that.
-    if (words[0] === 'up' && /^(?:back|right|now)$/.test(text(tokens, at - 1))) continue;
+    if (
+      words[0] === 'up' &&
+      /^(?:back|right|now|got|went|gone|climbed|shot|rose)$/.test(text(tokens, at - 1))
+    )
+      continue;
     const found = numberAt(tokens, at + words.length);
     if (text(tokens, at + words.length) === 'half')
       return { quantity: { vague: true }, to: skipOf(tokens, at + words.length + 1) };
@@ -201,6 +205,21 @@ function wholes(tokens: readonly Token[], at: number): FoundQuantity | undefined
   return undefined;
 }
 
+/** "14, maybe 15", with nothing of its own behind the second number. */
+function doubtedTo(tokens: readonly Token[], at: number, value: number): number | undefined {
+  let to = /^[,-]$/.test(text(tokens, at)) ? at + 1 : at;
+  if (text(tokens, to) === 'or') to++;
+  if (!/^(?:maybe|perhaps|possibly)$/.test(text(tokens, to))) return undefined;
+  const upper = numberAt(tokens, to + 1);
+  const behind = upper && tokens[upper.to];
+  const ends =
+    behind === undefined ||
+    behind.is === 'mark' ||
+    behind.is === 'line' ||
+    /^(?:of|in|cuttings|i|now)$/.test(behind.text);
+  return upper && ends && upper.value !== value && upper.value <= 2 * value + 1 ? upper.to : undefined;
+}
+
 const PARTS: Readonly<Record<string, number>> = {
   third: 3,
   thirds: 3,
@@ -270,6 +289,8 @@ function exact(tokens: readonly Token[], at: number): FoundQuantity | undefined 
     )
       return { quantity: { vague: true }, to: skipOf(tokens, upper.to) };
   }
+  const doubted = doubtedTo(tokens, to, found.value);
+  if (doubted !== undefined) return { quantity: { vague: true }, to: doubted };
   if (
     next === 'odd' ||
     (next === '-' && text(tokens, to + 1) === 'odd') ||

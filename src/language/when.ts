@@ -37,7 +37,11 @@ export function findWhens(
       token.is === 'number' && tokens[at + 1]?.text === 'x' && tokens[at + 2]?.is === 'number';
     // "Aiming at 1,200": a number, no hour.
     const grouped = /^\d{1,3}(?:,\d{3})+$/.test(token.raw);
-    if (isName(at) || multiplied || contained || grouped)
+    // "In the 9cm": a size, no ninth.
+    const next = tokens[at + 1];
+    const sized =
+      token.is === 'number' && next?.glued === true && /^(?:cm|mm|in|l|ml|litre|inch)$/.test(next.text);
+    if (isName(at) || multiplied || contained || grouped || sized)
       exclude.push([starts[at] ?? 0, (starts[at] ?? 0) + token.text.length]);
   });
   const finds: FoundWhen[] = [];

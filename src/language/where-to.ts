@@ -99,6 +99,7 @@ export function withWhereTo(
 
 /** "Brought everything indoors": all that is said of where. */
 function doorsOf(pieces: readonly Piece[], clause: Clause): string | undefined {
+  if (clause.hit?.rule.name === 'brought in <plant>') return 'indoors';
   return pieces
     .slice(clause.hit?.to ?? clause.from, clause.to)
     .flatMap((piece) =>

@@ -79,6 +79,15 @@ export const moveRules: readonly Rule[] = [
     when: plantLike,
   },
   {
+    name: 'brought in <plant>',
+    kind: 'move',
+    head: 'bring~past|fetch~past in|inside|indoors',
+    shape: 'object',
+    when: (p, _f, t) =>
+      p[t]?.is !== 'place' && follows(p, t, 'plant') && !followsWord(p, t, /^(?:to|into|from|plugs?)$/),
+    phrasings: ['brought in all the Salt Harrier on account of the frost'],
+  },
+  {
     name: 'put <plant> in <place>',
     kind: 'move',
     head: 'put~|pop~past|stick~past|place~past|set~past|stand~past|bung~past|shove~past|plonk~past|tuck~past|chuck~past|whack~past|pop~base|sling~past|take~past|get~past|send~past',

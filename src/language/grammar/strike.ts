@@ -460,6 +460,26 @@ export const strikeRules: readonly Rule[] = [
     phrasings: ['whacked in 16 Salt Harrier this arvo'],
   },
   {
+    name: 'dipped <count> <plant> and stuck them in',
+    kind: 'strike',
+    head: 'dip~past <count>',
+    shape: 'object',
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'plant') &&
+      p
+        .slice(t)
+        .some((piece) => piece.is === 'word' && /^(?:stuck|struck|popped|put|inserted)$/.test(piece.text)),
+    phrasings: ['dipped 15 Salt Harrier in honey and stuck em in sand'],
+  },
+  {
+    name: 'put down <count> <plant>',
+    kind: 'strike',
+    head: 'put~ down <count>',
+    shape: 'object',
+    when: (p, _f, t) => closeBehind(p, t, 'plant') && !p.slice(t).some(({ is }) => is === 'place'),
+    phrasings: ['put down 20 Salt Harrier there on Sunday'],
+  },
+  {
     name: 'whacked <count> <plant> in',
     kind: 'strike',
     head: 'whack~past|bang~past|bung~past|pop~past|shove~past|put~ <count> of? the? <plant> <plant>? in',
