@@ -69,7 +69,10 @@ function renames(sitting: Sitting, from: string, to: string): boolean {
   const batches = [...sitting.ledger.batches.values()].filter(
     (batch) => batch.variety?.toLowerCase() === from.toLowerCase(),
   );
-  if (batches.length === 0) return false;
+  const heldElsewhere = [...sitting.ledger.varieties.keys()].some(
+    (name) => name.toLowerCase() === from.toLowerCase(),
+  );
+  if (batches.length === 0 && !heldElsewhere) return false;
   const last = sitting.ledger.standing.at(-1);
   if (
     batches.length > 1 &&

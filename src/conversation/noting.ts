@@ -141,7 +141,8 @@ function onEverything(
   options: readonly unknown[],
   origin: Origin,
 ): Line[] | null {
-  if (!options.includes(allOfThem) || !meansEverything(sitting.text) || named(entry as Plant)) return null;
+  if (!options.includes(allOfThem) || named(entry as Plant)) return null;
+  if (!meansEverything(sitting.text, options.length - 1)) return null;
   return options.flatMap((label) => {
     const batch = typeof label === 'string' ? batchLabelled(sitting.ledger, label) : undefined;
     return batch ? postEntry(sitting, withBatch(entry, batch), origin) : [];

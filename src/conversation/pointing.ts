@@ -5,9 +5,12 @@ import { batchLabelled } from '../ledger/ledger.js';
 import { named } from '../ledger/reach.js';
 import type { Sitting } from './sitting.js';
 
-/** "Planted out everything": of all that live. */
-export function meansEverything(text: string): boolean {
-  return /\b(?:everything|every one of them|the whole lot)\b/i.test(text);
+/** "Planted out everything": of all that live; "pinched both", where `fitting` are two. */
+export function meansEverything(text: string, fitting: number): boolean {
+  return (
+    /\b(?:everything|every one of them|the whole lot)\b/i.test(text) ||
+    (fitting === 2 && /\bboth\b/i.test(text))
+  );
 }
 
 /** So long "them" may mean what was last told of. */

@@ -60,8 +60,9 @@ function entryRecord(ledger: Ledger, { entry, touched }: StandingEntry): LoggedE
       return { ...rest, ...namesOf(ledger.batches.get(label)) };
     }
     default: {
-      const label = (entry as Plant).batch;
-      const batch = label === undefined ? undefined : ledger.batches.get(touched[0] ?? label);
+      const { batch: label, variety } = entry as Plant;
+      const isOfBatch = label !== undefined || variety !== undefined;
+      const batch = isOfBatch ? ledger.batches.get(touched[0] ?? label ?? '') : undefined;
       return { ...entry, ...(batch ? namesOf(batch) : {}) };
     }
   }

@@ -1,7 +1,7 @@
 /** A bare reply to a prompt, where the note is nothing else. */
 import type { AnswerValue } from '../ledger/entry.js';
 import { rules } from './grammar/rules.js';
-import { findHits } from './grammar/rule.js';
+import { findHits, wordAt } from './grammar/rule.js';
 import { answerRules, bareQuantity } from './grammar/answer.js';
 import type { KnownBatch, Note } from './note.js';
 import type { Piece, When } from './pieces.js';
@@ -26,8 +26,14 @@ export function proposeReply(
   const cut = pieces.findIndex(({ is }) => is === 'break');
   if (whole || cut <= 0) return whole;
   const rest = pieces.slice(cut);
+  // "No, the other way round": put right, not answered.
+  const turns = rest.some((_, at) =>
+    /^(?:other way|vice versa|wrong way)$/.test(`${wordAt(rest, at)} ${wordAt(rest, at + 1)}`),
+  );
   const isTalk =
-    rest.every((piece) => piece.is === 'word' || piece.is === 'break') && findHits(rules, rest).length === 0;
+    !turns &&
+    rest.every((piece) => piece.is === 'word' || piece.is === 'break') &&
+    findHits(rules, rest).length === 0;
   if (!isTalk || rest.length > 12 || rest.some((piece) => piece.is === 'break' && piece.mark === '?'))
     return undefined;
   const first = pieces.slice(0, cut);

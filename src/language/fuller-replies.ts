@@ -3,6 +3,7 @@ import type { EntryKind } from '../ledger/entry.js';
 import { proposeAnswer } from './answer-proposal.js';
 import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
+import { elidedLooks } from './elided.js';
 import { findHits } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Note } from './note.js';
@@ -26,8 +27,22 @@ export function fullerReply(
 ): FullerReply | undefined {
   const kind = note.context?.pending?.kind as EntryKind | undefined;
   if (kind === undefined) return undefined;
+  const named = ofPlants(kind, pieces);
+  if (named.length > 0) return { proposals: named, rest: [] };
   const whole = withSlots(kind, pieces) ?? onDay(kind, pieces);
   return whole ? { proposals: [whole], rest: [] } : beforeAnAct(kind, pieces, utterance, note);
+}
+
+/** "Ember Fox 5", "Copper Lantern: 4, Marble Wren: 3": plants with their numbers, of what was asked about. */
+function ofPlants(kind: EntryKind, pieces: readonly Piece[]): readonly Proposal[] {
+  if (kind !== 'check' && !DONE.test(kind)) return [];
+  const row = pieces.filter((piece, at) => piece.is !== 'break' || pieces[at - 1]?.is !== 'plant');
+  return elidedLooks(row, 0, row.length).map((draft) => ({
+    kind,
+    draft,
+    slots: {},
+    rule: '<plant> <count>, to a prompt',
+  }));
 }
 
 const DONE = /^(?:potOn|pinch|hardenOff|plantOut|tend)$/;

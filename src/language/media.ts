@@ -18,7 +18,7 @@ export function mediumPiece(
   const before = textAt(tokens, at - 1);
   if (
     ambiguous &&
-    !/^(?:in|into|of|with|and|multipurpose|fresh|plain|tap|rain|new|gritty|the|a|some|more|potting|free|purpose|plus|garden|general)$/.test(
+    !/^(?:in|into|of|with|and|multipurpose|fresh|plain|tap|rain|new|gritty|the|a|some|more|potting|free|purpose|plus|garden|general|sandy|sieved|seed|bagged|straight|cheap)$/.test(
       before,
     )
   )

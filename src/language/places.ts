@@ -183,6 +183,7 @@ function genericAt(
   if (
     NUMBERED.test(noun) &&
     free(to) &&
+    !isWarmth(noun, word(tokens, to)) &&
     (tokens[to]?.is === 'number' || /^(?:one|two|three|four|five|six)$/.test(word(tokens, to))) &&
     !/^(?:of|rooted|dead|have|cm|in|x|%)$/.test(word(tokens, to + 1))
   )
@@ -210,6 +211,14 @@ function genericAt(
     .join(' ')
     .replace(/ - /g, '-');
   return { from, to, place, known: false };
+}
+
+/** "Propagator 21", "greenhouse 14": nobody has so many; a number that tells how warm it is. */
+function isWarmth(noun: string, number: string): boolean {
+  return (
+    /^(?:propagator|greenhouse|glasshouse|polytunnel|tunnel|frame|house|room)$/.test(noun) &&
+    Number(number) >= 10
+  );
 }
 
 function isModifier(tokens: readonly Token[], at: number): boolean {

@@ -195,7 +195,7 @@ function silent(
     } else asks.push({ slot: 'variety', options: [...names.values()].map(({ name }) => name) });
     return undefined;
   }
-  const pending = context.pending?.batch;
+  const pending = draft.quantity?.both ? undefined : context.pending?.batch;
   const fits = narrow(
     pending === undefined ? batches : batches.filter(({ label }) => label === pending),
     draft,
@@ -246,6 +246,8 @@ function countSlots(
     else if (NEEDS_COUNT.has(kind)) asks.push({ slot: 'count' });
     return true;
   }
+  // "Pinched both": each of two lots, whatever their numbers.
+  if (quantity.both && !draft.plant && !proposal.carried && !batch && kind !== 'check') return true;
   const ask = (): true => {
     asks.push({ slot });
     return true;

@@ -186,7 +186,13 @@ function isCuttingType(tokens: readonly Token[], at: number, length: number): bo
       return (
         tokens[at - 1]?.raw === ',' && (tokens[at + length] === undefined || tokens[at + length]?.raw === ',')
       );
-    if (/^(?:heel|heels)$/.test(words)) return /^(?:with|a|have)$/.test(before) || /^(?:ones|on)$/.test(next);
+    if (/^(?:heel|heels)$/.test(words))
+      return (
+        /^(?:with|a|have)$/.test(before) ||
+        /^(?:ones|on)$/.test(next) ||
+        (tokens[at - 1]?.raw === ',' &&
+          (tokens[at + length] === undefined || tokens[at + length]?.raw === ','))
+      );
     return false;
   }
   return true;

@@ -16,6 +16,8 @@ export interface WhichBatch {
   /** "The March lot": 1–12. */
   readonly month?: number;
   readonly age?: 'first' | 'second' | 'last';
+  /** "The rooted ones". */
+  readonly rooted?: true;
 }
 
 const monthNames = monthWords.map((names) => names.split(' '));
@@ -27,6 +29,7 @@ export function whichAt(pieces: readonly Piece[], at: number, clause: Clause): W
   if (piece?.is === 'when' && tellsStruck(pieces, at, clause)) return { struckOn: piece.when };
   if (piece?.is !== 'word') return undefined;
   if (!isOneOfSeveral(pieces, at)) return undefined;
+  if (piece.text === 'rooted' && SEVERAL.test(wordAt(pieces, at + 1))) return { rooted: true };
   const month = monthNames.findIndex((names) => names.includes(piece.text)) + 1;
   if (month > 0) return { month };
   const age = ageOf(pieces, at);
@@ -36,9 +39,9 @@ export function whichAt(pieces: readonly Piece[], at: number, clause: Clause): W
 /** Those of the batches that the words can mean; all of them where the words fit none. Where one's day is not known, the oldest comes first. */
 export function narrowed(fits: readonly KnownBatch[], which: WhichBatch): readonly KnownBatch[] {
   if (fits.length < 2) return fits;
-  const { stands, struckOn, month, age } = which;
+  const { stands, struckOn, month, age, rooted } = which;
   const past = struckOn?.past;
-  const tries: readonly ((batch: KnownBatch) => boolean)[] = [
+  const tries: ((batch: KnownBatch) => boolean)[] = [
     ...(stands === undefined
       ? []
       : [({ place }: KnownBatch) => place?.toLowerCase() === stands.toLowerCase()]),
@@ -49,6 +52,7 @@ export function narrowed(fits: readonly KnownBatch[], which: WhichBatch): readon
       ? []
       : [({ struck }: KnownBatch) => struck !== undefined && monthOf(struck) === month]),
   ];
+  if (rooted) tries.push(({ rooted: how = 0 }) => how > 0);
   for (const fit of tries) {
     const found = fits.filter(fit);
     if (found.length > 0) return found;

@@ -4,6 +4,7 @@ import type { Batch } from './batch.js';
 import { carry, check, dispatch, harden, lose, type Of, pinch, plantOut, potOn } from './changes.js';
 import { merge, split } from './division.js';
 import type { Draft } from './draft.js';
+import type { Plant } from './entry.js';
 import type { Line, Posting } from './posting.js';
 import { actOf, named, onEach, onOne, plantOf } from './reach.js';
 import { isRefusal, type Refusal } from './refusal.js';
@@ -107,7 +108,18 @@ function rename(draft: Draft, { variety, to }: Of<'rename'>): readonly string[] 
   const crop = to.crop ?? draft.varieties.get(known) ?? null;
   if (to.variety !== undefined) draft.varieties.delete(known);
   draft.varieties.set(to.variety ?? known, crop);
+  renameElsewhere(draft, variety, to);
   return touched;
+}
+
+/** What is wanted, held as stock or to be reminded of has the name in its own entry, since no batch tells it. */
+function renameElsewhere(draft: Draft, variety: string, to: Of<'rename'>['to']): void {
+  for (const [at, each] of draft.standing.entries()) {
+    const { variety: name, batch } = each.entry as Plant;
+    if (batch !== undefined || each.touched.length > 0 || each.entry.kind === 'rename') continue;
+    if (name?.toLowerCase() !== variety.toLowerCase()) continue;
+    draft.standing[at] = { ...each, entry: { ...each.entry, ...to } as Posting };
+  }
 }
 
 /** Places and labels are written as they are already known, however the note cased them. */

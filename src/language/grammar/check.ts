@@ -301,7 +301,7 @@ export const checkRules: readonly Rule[] = [
       !closeBehind(p, t, 'plant', 'count', 'cutting') &&
       !/^(?:i|we)$/.test(wordAt(p, f - 1)) &&
       precedes(p, f, 7, 'count', 'plant') &&
-      (endsAt(p, t) || /^(?:nicely|well|so|far)$/.test(wordAt(p, t))) &&
+      (endsAt(p, t) || /^(?:nicely|well|so|far|since)$/.test(wordAt(p, t))) &&
       p.slice(0, f).every((piece) => !(piece.is === 'word' && /^cuttings$/.test(piece.text))) &&
       !/^(?:was|were|are|is)$/.test(wordAt(p, f)),
   },

@@ -20,6 +20,8 @@ export const pinchRules: readonly Rule[] = [
     shape: 'object',
     unless: (p, f, t) =>
       cuttingsTaken(p, f, t) ||
+      // "Took 8 tips off these": cuttings.
+      (/^(?:took|cut|snipped)$/.test(wordAt(p, f)) && p[t - 3]?.is === 'count') ||
       p.slice(f, t).some(({ is }) => is === 'cutting') ||
       followsWord(p, t, /^(?:stock|mother|parent|stuck|struck)$/),
   },

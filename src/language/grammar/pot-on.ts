@@ -20,6 +20,10 @@ const potted = (pieces: readonly Piece[], from: number): boolean => {
   );
 };
 
+/** "Moved all the potted ones". */
+const tellsWhichOnes = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  wordAt(pieces, to) === 'ones' && /^(?:the|those|my)$/.test(wordAt(pieces, from - 1));
+
 export const potOnRules: readonly Rule[] = [
   {
     name: 'knocked on <count> <plant>',
@@ -86,7 +90,13 @@ export const potOnRules: readonly Rule[] = [
       (p[t]?.is === 'when' && wordAt(p, t - 1) === 'on'),
   },
   { name: 'potted on <count> <plant>', kind: 'potOn', head: 'pot~ on|up', shape: 'object', when: potted },
-  { name: 'potted <count> <plant>', kind: 'potOn', head: 'pot~past', shape: 'object' },
+  {
+    name: 'potted <count> <plant>',
+    kind: 'potOn',
+    head: 'pot~past',
+    shape: 'object',
+    unless: tellsWhichOnes,
+  },
   {
     name: 'potting: <plant>',
     kind: 'potOn',
@@ -102,6 +112,7 @@ export const potOnRules: readonly Rule[] = [
     kind: 'potOn',
     head: 're? pot~past|repot~|replanted|re-planted',
     shape: 'object',
+    unless: tellsWhichOnes,
   },
   {
     name: 'moved <plant> into <size> pots',
