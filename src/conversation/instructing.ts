@@ -4,6 +4,8 @@ import { isTimeOfDay, isZone } from '../calendar/zone.js';
 import type { Instruction } from '../language/instruction.js';
 import { batchLabelled, matching } from '../ledger/ledger.js';
 import { alive } from '../ledger/batch.js';
+import { chooseBatch } from './choosing.js';
+import { dayIn } from './day-in.js';
 import { nextLabel } from '../ledger/label.js';
 import type { Batch } from '../ledger/batch.js';
 import type { Plant } from '../ledger/entry.js';
@@ -105,7 +107,7 @@ function post(sitting: Sitting, posting: Posting): void {
 }
 
 function split(sitting: Sitting, { plant, count, into }: Extract<Instruction, { kind: 'split' }>): void {
-  const [batch, another] = batchesOf(sitting, plant);
+  const [batch, another] = batchMeant(sitting, plant);
   if (!batch || another) return say(sitting, splitNothing);
   // "Into 5 and 7" names what stays as well: the first part keeps the label.
   const whole = into?.reduce((sum, each) => sum + each, 0) === alive(batch);
@@ -143,4 +145,19 @@ function merge(sitting: Sitting, plants: readonly Plant[]): void {
 function batchesOf({ ledger }: Sitting, plant: Plant): Batch[] {
   if (plant.batch !== undefined) return [batchLabelled(ledger, plant.batch)].flatMap((each) => each ?? []);
   return matching(ledger, plant);
+}
+
+/** The one of the plant's batches that the words single out by day, place or order; all of them where none does. */
+function batchMeant(sitting: Sitting, plant: Plant): Batch[] {
+  const batches = batchesOf(sitting, plant);
+  if (batches.length < 2) return batches;
+  const labels = batches.map(({ label }) => label);
+  const day = dayIn(sitting.text, sitting.origin.at, sitting.settings, 'past');
+  // A name may hold "old" or "first" itself.
+  const rest = sitting.text
+    .toLowerCase()
+    .split((plant.variety ?? plant.crop ?? '\n').toLowerCase())
+    .join(' ');
+  const one = chooseBatch(rest, labels, sitting.ledger, day);
+  return one ? [one] : batches;
 }

@@ -2,7 +2,7 @@
 import type { ReadNote } from '../language/note.js';
 import type { Answer, Entry } from '../ledger/entry.js';
 import { amend, setSlots } from './amending.js';
-import { saysOtherOnly, swapsBatch } from './swapping.js';
+import { saysOther, saysOtherOnly, swapsBatch } from './swapping.js';
 import { answerQuestion } from './questions.js';
 import {
   noOther,
@@ -110,7 +110,8 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     return;
   }
   const ofLastNote = isOfLastNote(sitting, read, context);
-  if (ofLastNote && hasSecondThoughts(text) && corrects(sitting, text, context.lines)) return;
+  if (ofLastNote && hasSecondThoughts(text) && !saysOther(text) && corrects(sitting, text, context.lines))
+    return;
   const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
   if ((silent || saysOtherOnly(text)) && swapsBatch(sitting, text, context.lines)) return;
   if (saysOtherOnly(text)) {

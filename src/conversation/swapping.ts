@@ -9,8 +9,12 @@ import type { Sitting } from './sitting.js';
 
 const theOther = /\b(?:the )?other (?:one|batch|lot|pot|tray)\b/i;
 
+export function saysOther(text: string): boolean {
+  return theOther.test(text);
+}
+
 const nothingElse =
-  /^(?:no[,.]? )?(?:that|it|those|they) (?:was|were|is|are) the other (?:one|batch|lot|pot|tray)[.!]?$/i;
+  /^(?:(?:no|oops|sorry|wait|hang on|actually)[,.]? )*(?:that|it|those|they) (?:was|were|is|are) the other (?:one|batch|lot|pot|tray)[.!]?$/i;
 
 /** Whether the text says that and nothing else: then its "one" is no number. */
 export function saysOtherOnly(text: string): boolean {

@@ -30,6 +30,11 @@ export function proposeReply(
   const turns = rest.some((_, at) =>
     /^(?:other way|vice versa|wrong way)$/.test(`${wordAt(rest, at)} ${wordAt(rest, at + 1)}`),
   );
+  // "2 of 3, only tipped one pot out": what was looked at.
+  const onlyLooked =
+    wordAt(rest, 1) === 'only' && /^(?:looked|tipped|checked|tried|tested|turned|did)$/.test(wordAt(rest, 2));
+  if (onlyLooked && rest.length <= 12 && note.context?.pending?.kind === 'check')
+    return proposeAnswer(lineOf(pieces.slice(0, cut), utterance), pieces.slice(0, cut), note);
   const isTalk =
     !turns &&
     rest.every((piece) => piece.is === 'word' || piece.is === 'break') &&
@@ -37,10 +42,15 @@ export function proposeReply(
   if (!isTalk || rest.length > 12 || rest.some((piece) => piece.is === 'break' && piece.mark === '?'))
     return undefined;
   const first = pieces.slice(0, cut);
-  const answer = proposeAnswer(lineOf(first, utterance), first, note);
+  const opening = lineOf(first, utterance);
+  const answer = proposeAnswer(opening, first, note);
+  // "Right, kettle on" opens a talk and answers nothing.
+  if (answer?.slots['value'] === 'yes' && OPENERS.test(opening)) return undefined;
   // With nothing asked, only "not yet" can be nothing but an answer.
   return note.context?.pending || answer?.slots['value'] === 'notYet' ? answer : undefined;
 }
+
+const OPENERS = /^(?:right|ok|okay|sure|of course|indeed|correct|sorted|absolutely|definitely|y|so|well)$/;
 
 /** A bare reply, where the note is nothing else. */
 export function proposeAnswer(line: string, pieces: readonly Piece[], note: Note): Proposal | undefined {

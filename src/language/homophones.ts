@@ -71,6 +71,8 @@ export function restoreHeard(
     if (isName(at)) continue;
     const text = word(at);
     if (text === 'routed') put(at, 'rooted');
+    // "Still know roots".
+    else if (text === 'know' && /^(?:roots|root|routes|sign|signs)$/.test(word(at + 1))) put(at, 'no');
     else if (text === 'dyed') put(at, 'died');
     else if (
       Object.hasOwn(NUMBER_FOR, text) &&

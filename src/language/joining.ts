@@ -20,6 +20,7 @@ export function joinProposals(proposals: readonly Proposal[]): readonly Proposal
         joinMove(last, proposal) ??
         joinCare(last, proposal) ??
         joinTwiceTold(last, proposal) ??
+        joinSending(last, proposal) ??
         joinHardening(last, proposal));
     const struck = one ? -1 : strikeInto(joined, proposal);
     const strike = joined[struck];
@@ -230,6 +231,15 @@ function joinHardening(before: Proposal, next: Proposal): Proposal | undefined {
     },
     ...(before.carried ? { carried: before.carried } : {}),
   };
+}
+
+/** "Nine went off with her, gave her the lot", "and every last one was sold": how, said behind. */
+function joinSending(before: Proposal, next: Proposal): Proposal | undefined {
+  if (before.kind !== 'dispatch' || next.kind !== 'dispatch' || next.draft.plant) return undefined;
+  const { quantity } = next.draft;
+  if (quantity !== undefined && quantity.whole !== 'all') return undefined;
+  const { how = before.slots['how'] } = next.slots;
+  return { ...before, slots: { ...next.slots, ...before.slots, ...(how === undefined ? {} : { how }) } };
 }
 
 const TOLD_TWICE = new Set(['stock', 'receive', 'hardenOff', 'plantOut', 'potOn']);

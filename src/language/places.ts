@@ -177,6 +177,12 @@ function genericAt(
       to++;
     }
   } else return undefined;
+  // "The porch planter": the place is the planter there.
+  if (
+    /^(?:planter|planters|urn|urns|trough|troughs|barrel|barrels|tub|tubs)$/.test(word(tokens, to)) &&
+    free(to)
+  )
+    to++;
   if (/^(?:centre|center|club|show|society|party)$/.test(word(tokens, to))) return undefined;
   let from = at;
   while (from > 0 && free(from - 1) && isModifier(tokens, from - 1)) from--;

@@ -10,6 +10,7 @@ import { rules } from './grammar/rules.js';
 import { targetRules } from './grammar/target.js';
 import { isUndo, undosIn, WHY } from './grammar/undo.js';
 import { instruct } from './instructing.js';
+import { causes, phraseAt } from './lexicon.js';
 import { joinProposals } from './joining.js';
 import { joinNewNames } from './new-names.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
@@ -68,7 +69,7 @@ export function readingOf(note: Note): Reading {
       const [mentioned, another] = plantsIn(spokenOf?.pieces ?? []);
       const aside: Proposal[] = mentioned && !another ? [{ ...ASIDE, carried: mentioned.plant }] : [];
       const proposed = proposeSentence(sentence, utterance, note, told.length === 0 ? aside : told);
-      told.push(...proposed);
+      told.push(...blamed(proposed, sentence, sentences[sentences.indexOf(sentence) - 1]));
       spokenOf = proposed.length === 0 ? sentence : undefined;
     }
   }
@@ -78,6 +79,22 @@ export function readingOf(note: Note): Reading {
 
 const UNDO: ReadEntry = { entry: { kind: 'undo' }, sources: {} };
 const ASIDE = { kind: 'remark', rule: 'spoken of', slots: {}, draft: {} } as const;
+
+/** "Bloody slugs. Lost four to them": what the sentence before names did it. */
+function blamed(
+  proposals: readonly Proposal[],
+  { line }: Sentence,
+  before: Sentence | undefined,
+): readonly Proposal[] {
+  if (!before || !/\b(?:to|by) (?:them|it|em)\b/.test(line)) return proposals;
+  const words = before.line.split(' ');
+  const cause = words.map((_, at) => phraseAt(causes, words, at)).find((found) => found)?.value;
+  return proposals.map((each) =>
+    each.kind === 'loss' && cause !== undefined && each.slots['cause'] === undefined
+      ? { ...each, slots: { ...each.slots, cause } }
+      : each,
+  );
+}
 
 /** "Whoops, wrong one, take it back": one part undoes, the others only say why. */
 function isUndoInParts(pieces: readonly Piece[], utterance: Utterance): boolean {

@@ -11,7 +11,7 @@ import { isAmerican } from './utterance.js';
 /** "Propagator at 20", "minus two last night": one entry a temperature. */
 export function proposeReading(sentence: Sentence, note: Note): readonly Proposal[] | undefined {
   const { pieces } = sentence;
-  const line = sentence.line.slice(0, LINE_LIMIT);
+  const line = sentence.line.slice(0, LINE_LIMIT).replace(/ would you (?:believe|credit) ?(?:it)?$/, '');
   if (
     /\b(?:set|turned|turn|cranked|want|need|should|could|would|if|forecast|forecasts|going to|expecting|expected|tomorrow|tonight|will|says it'll|aim|aiming|until|when it|prefer|prefers|like it|likes|ideal|recommended|supposed|says to|thermostat|oven|bake|gas)\b/.test(
       line,

@@ -113,6 +113,7 @@ function indirectObject(
     end < to &&
     end < from + 6 &&
     pieces[end]?.is === 'word' &&
+    !/^(?:as|for|because|since|so|when)$/.test(wordAt(pieces, end)) &&
     !/^(?:a|an|away|out|some|back|up)$/.test(wordAt(pieces, end))
   )
     end++;

@@ -64,6 +64,12 @@ export function findWhens(
     while (to < tokens.length && (starts[to] ?? 0) < find.end) to++;
     if (from < 0 || to <= from) continue;
     if (/^half an?\b|^half doz/i.test(find.text)) continue;
+    // "Last year's tubers": which, not when.
+    if (
+      /^last (?:year|season|spring|summer|autumn|winter)(?:'s)?$/i.test(find.text) &&
+      /'s$/.test(tokens[to - 1]?.raw ?? '')
+    )
+      continue;
     const isEvent =
       /\b(?:christmas|easter|halloween|summer|winter|spring|autumn)$/i.test(find.text) &&
       /^(?:market|markets|fair|party|bazaar|show|sale|stall|fete|festival)$/.test(tokens[to]?.text ?? '');

@@ -1,7 +1,7 @@
 /** What each kind of entry does to the one batch that it is about: its count resolved and checked, its numbers moved. */
 import { firstDay } from '../calendar/span.js';
 import { allReady, alive, type Batch, indoors } from './batch.js';
-import { move, pottedAnew, rootedBound, without } from './counting.js';
+import { move, plantedAt, pottedAnew, rootedBound, without } from './counting.js';
 import type { Count, Plant } from './entry.js';
 import { plantOf } from './reach.js';
 import type { Posting } from './posting.js';
@@ -68,7 +68,7 @@ export function plantOut(batch: Batch, entry: Of<'plantOut'>): Changed {
       plantedOut,
       pottedOn,
       rooted: Math.max(each.rooted, pottedOn),
-      standing: entry.place === undefined ? each.standing : move(each, count, entry.place),
+      standing: entry.place === undefined ? each.standing : plantedAt(each, count, entry.place),
     };
   });
 }

@@ -30,6 +30,12 @@ export function without(batch: Batch, count: number): Batch {
   return { ...batch, standing: takeFrom(left, gone - (total(batch.standing) - total(left)), {}) };
 }
 
+/** Where the batch stands after `count` of it are planted out at `to`: those that had no bed yet. */
+export function plantedAt(batch: Batch, count: number, to: string): Record<string, number> {
+  const left = without(batch, count).standing;
+  return { ...left, [to]: Math.min(alive(batch), (left[to] ?? 0) + count) };
+}
+
 /**
  * How many were ever potted on, after `count` are. A batch all of which fits again goes into larger pots: the same
  * plants are not counted twice.

@@ -3,7 +3,19 @@ import type { Piece } from '../pieces.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: number): boolean => {
-  const before = wordAt(pieces, from - 1);
+  let lead = from - 1;
+  while (/^(?:well|already|little|young|small|tiny|nicely|fully)$/.test(wordAt(pieces, lead))) lead--;
+  const before = wordAt(pieces, lead);
+  // "Brought six little rooted plants", "ten young ones already well rooted in it": as they came.
+  const came = pieces
+    .slice(0, from)
+    .some(
+      (piece) =>
+        piece.is === 'word' &&
+        /^(?:came|received|arrived|bought|brought|delivered|given|sent)$/.test(piece.text) &&
+        !/^(?:have|has|had|are|is)$/.test(wordAt(pieces, from - 1)),
+    );
+  if (came && lead < from - 1) return true;
   const verbAround = (piece: Piece): boolean =>
     piece.is === 'word' &&
     piece.verb?.form === 'past' &&
@@ -67,7 +79,8 @@ const tellsWhichOnes = (pieces: readonly Piece[], from: number): boolean => {
           piece.is === 'word' &&
           /^(?:lose|bin|chuck|throw|compost|give|sell|move)$/.test(piece.verb?.lemma ?? ''),
       );
-  while (/^(?:had|have|has|already|all)$/.test(wordAt(pieces, at))) at--;
+  while (/^(?:had|have|has|already|all|never|not|hadn't|haven't|hasn't|didn't)$/.test(wordAt(pieces, at)))
+    at--;
   return (
     /^(?:that|which|who)$/.test(wordAt(pieces, at)) &&
     pieces
@@ -84,7 +97,7 @@ const tellsWhichOnes = (pieces: readonly Piece[], from: number): boolean => {
 const notAboutRoots = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   /^(?:cutting|cuttings|powder|hormone|rot|stock|ball|balls|bound)$/.test(wordAt(pieces, to)) ||
   pieces.some(
-    (piece) => piece.is === 'word' && /^(?:arrived|delivered|received|bought|came)$/.test(piece.text),
+    (piece) => piece.is === 'word' && /^(?:arrived|delivered|received|bought|came|dropped)$/.test(piece.text),
   );
 
 /** "Culled four, no roots": why those went. */
@@ -217,6 +230,7 @@ export const checkRules: readonly Rule[] = [
     kind: 'check',
     head: 'roots|root on|in|from|at|coming|showing|poking|out|through|visible|under',
     shape: 'object',
+    unless: notAboutRoots,
   },
   {
     name: 'no roots',

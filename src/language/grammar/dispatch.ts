@@ -39,6 +39,8 @@ export const dispatchRules: readonly Rule[] = [
     unless: (p, f, t) =>
       /^(?:up|in)$/.test(wordAt(p, t)) ||
       /^(?:stools?|tubers?|crowns?|plants?|stock)$/.test(wordAt(p, f - 1)) ||
+      // "Gave seven of them a pot each".
+      (follows(p, t, 'pots') && !followsWord(p, t, TOWARDS) && followsWord(p, t, /^each$/)) ||
       (followsWord(p, t, NOT_GIVEN) && !followsWord(p, t, TOWARDS)) ||
       /^(?:me|us)$/.test(wordAt(p, t)) ||
       (/^(?:passed|slipped)$/.test(wordAt(p, f)) && !followsWord(p, t, TOWARDS)),

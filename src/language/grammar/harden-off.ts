@@ -45,11 +45,15 @@ export const hardenOffRules: readonly Rule[] = [
   {
     name: '<plant> getting used to outside',
     kind: 'hardenOff',
-    head: 'used to .. outside|outdoors|sun|cold|wind|weather|open|it',
+    head: 'used to .. outside|outdoors|sun|cold|wind|weather|open|chill|elements|it',
     shape: 'subject',
     when: (p) =>
       p.some(({ is }) => is === 'plant') &&
-      p.some((piece) => piece.is === 'word' && /^(?:outside|outdoors|out|outdoor)$/.test(piece.text)),
+      p.some(
+        (piece) =>
+          (piece.is === 'word' && /^(?:outside|outdoors|out|outdoor)$/.test(piece.text)) ||
+          (piece.is === 'place' && /\bframe$/.test(piece.place)),
+      ),
   },
   {
     name: 'out to harden',

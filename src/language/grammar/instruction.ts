@@ -215,6 +215,12 @@ export const instructionRules: readonly InstructionRule[] = [
       const { plants, numbers, line } = words;
       const plant = plants[0];
       if (!plant || /^(?:.* )?(?:broke|divided|separated)\b/.test(line)) return undefined;
+      // "Into two lots of six".
+      const [, parts, each] = /\b(\w+) (?:lots|batches|pots|groups|parts) of (\w+)\b/.exec(line) ?? [];
+      const lots = numberOf(parts);
+      const size = numberOf(each);
+      if (lots !== undefined && size !== undefined && lots * size > 0 && lots <= 12)
+        return { kind: 'split', plant, into: Array<number>(lots).fill(size) };
       return {
         kind: 'split',
         plant,

@@ -125,6 +125,17 @@ export const moveRules: readonly Rule[] = [
     when: standing,
   },
   {
+    name: 'everything that was in <place> is sitting on <place>',
+    kind: 'move',
+    head: 'be~ sitting|standing|living|sat in|on|under|at',
+    shape: 'subject',
+    when: (p, f, t) =>
+      standing(p, f, t) &&
+      p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:was|were|stood|lived)$/.test(piece.text)),
+    phrasings: ['everything that was in the propagator is sitting on the windowsill as of this morning'],
+    mustNot: ['the Salt Harrier is sitting on the windowsill'],
+  },
+  {
     name: '<plant> live in <place>',
     kind: 'move',
     head: 'live~|lives|living in|on|under|at',

@@ -172,6 +172,22 @@ export const potOnRules: readonly Rule[] = [
         ),
   },
   {
+    name: 'gave <plant> a pot each',
+    kind: 'potOn',
+    head: 'give~past .. <pots> each',
+    shape: 'object',
+    phrasings: ['gave seven of the rooted Salt Harrier a pot each'],
+  },
+  {
+    name: '<plant> have a bigger pot',
+    kind: 'potOn',
+    head: 'have~|get~past a bigger|larger|new pot|pots',
+    shape: 'subject',
+    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+    phrasings: ['the Salt Harrier were bursting out so every one has a bigger pot now'],
+    mustNot: ['the Salt Harrier need a bigger pot'],
+  },
+  {
     name: '<plant> in its own pot',
     kind: 'potOn',
     head: 'their|its own <size>|pots|pot',

@@ -6,7 +6,7 @@ import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt 
 const STOCK =
   /^(?:stock|tuber|tubers|crown|crowns|mother|parent|stockplant|stool|stools|rootstock|rhizome|rhizomes)$/;
 const YOUNG =
-  /^(?:plug|plugs|rooted|liner|liners|plantlets|plantlet|young|plugplants|babies|divisions|starter|starters|plantling|tubestock)$/;
+  /^(?:plug|plugs|rooted|liner|liners|plantlets|plantlet|young|plugplants|babies|baby|divisions|starter|starters|plantling|tubestock)$/;
 const ofStock = (pieces: readonly Piece[], _f: number, to: number): boolean =>
   followsWord(pieces, to, STOCK) ||
   pieces
@@ -106,6 +106,14 @@ export const stockRules: readonly Rule[] = [
     mustNot: ['picked up the Salt Harrier on the way to the sale'],
   },
   {
+    name: 'came back with <count> <plant> tubers',
+    kind: 'stock',
+    head: 'come~past|go~past|turn~past back|home|away|up .. with',
+    shape: 'object',
+    when: (p, _f, t) => closeBehind(p, t, 'plant') && followsWord(p, t, /^(?:tubers?|crowns?)$/),
+    phrasings: ['came back from the market with one Salt Harrier tuber'],
+  },
+  {
     name: '<someone> gave me their old <plant>',
     kind: 'stock',
     head: 'give~past me|us .. old|big|spare|overgrown',
@@ -165,6 +173,7 @@ export const stockRules: readonly Rule[] = [
       follows(p, t, 'plant') &&
       !followsWord(p, t, /^cuttings$/) &&
       (ofYoung(p, f, t) || followsWord(p, t, /^(?:me|us)$/) || /^(?:came|home)$/.test(wordAt(p, f))) &&
+      !followsWord(p, t, /^(?:tubers?|crowns?)$/) &&
       !p.slice(f + 1, t).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
     phrasings: ['Doreen turned up with six rooted Tallow Bell for me'],
     mustNot: ['Doreen turned up with a cake'],

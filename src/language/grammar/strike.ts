@@ -480,6 +480,17 @@ export const strikeRules: readonly Rule[] = [
     phrasings: ['put down 20 Salt Harrier there on Sunday'],
   },
   {
+    name: 'took a mixed pot, <count> <plant> and <count> <plant>',
+    kind: 'strike',
+    head: 'take~past|strike~past|stick~past|make~past|do~past|fill~past a|one mixed|joint|shared pot|tray|batch',
+    shape: 'object',
+    when: (p, _f, t) =>
+      p.slice(t).some(({ is }) => is === 'count') && p.slice(t).some(({ is }) => is === 'plant'),
+    phrasings: [
+      "took a mixed pot this afternoon, 3 Salt Harrier and 2 Tallow Bell, it's in the conservatory",
+    ],
+  },
+  {
     name: 'whacked <count> <plant> in',
     kind: 'strike',
     head: 'whack~past|bang~past|bung~past|pop~past|shove~past|put~ <count> of? the? <plant> <plant>? in',
@@ -529,7 +540,7 @@ export const strikeRules: readonly Rule[] = [
   {
     name: '<count> cuttings of <plant> made',
     kind: 'strike',
-    head: 'cuttings|cutting|pieces|slips|<cutting> .. made|done|struck|taken|prepared|inserted|stuck',
+    head: 'cuttings|cutting|pieces|slips|shoots|<cutting> .. made|done|struck|taken|prepared|inserted|stuck|pushed|cut',
     shape: 'subject',
     when: (p, f, t) =>
       p.some(({ is }) => is === 'count') &&

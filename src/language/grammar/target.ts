@@ -25,6 +25,10 @@ export const targetRules: readonly TargetRule[] = [
       /\b(?:i'd|we'd|would|i would|we would|she'd|he'd|they'd|i do|i) (?:love|like|want|be glad of|be happy with|need)\b|\blike to (?:have|get|end up with|see|raise|grow|make|produce)\b/,
   },
   {
+    name: "ideally I'd have <count> <plant>",
+    pattern: /\bideally\b.*\bhave\b/,
+  },
+  {
     name: 'be good to have <count> <plant>',
     pattern: /\b(?:be|is) (?:good|nice|great|grand|handy|lovely) to (?:have|get|see|raise|end up with)\b/,
   },

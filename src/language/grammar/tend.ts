@@ -47,6 +47,8 @@ export const tendRules: readonly Rule[] = [
   verb('cover fleece wrap tuck', 'cover', 'covered <place>', (p, f, t) => /^in$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'place') ? true : wordAt(p, f).startsWith('tuck') && !followsWord(p, t, /^(?:fleece|blanket|bubblewrap)$/)),
   verb('uncover unwrap unfleece', 'uncover', 'uncovered <place>'),
   { name: 'opened the vents', kind: 'tend', head: 'open~past|prop~past|crack~past|throw~past|lift~past|raise~past|tilt~past|wedge~past|leave~past .. vents|vent|lid|lids|windows|window|door|doors|lights|flaps|sides|tops|lantern|louvres', shape: 'object', care: 'vent' },
+  { name: 'opened up both ends of <place>', kind: 'tend', head: 'open~past|prop~past up? both|the|one|<count> ends|end|sides|doors', shape: 'object', care: 'vent', phrasings: ['opened up both ends of the polytunnel to let some air through'] },
+  { name: 'hung netting to shade <plant>', kind: 'tend', head: 'hang~past|rig~past|put~|drape~past .. to shade', shape: 'object', care: 'shade', phrasings: ['hung some netting to shade the Salt Harrier'] },
   { name: 'opened up <place>', kind: 'tend', head: 'open~past up? the|my? <place>', shape: 'object', care: 'vent' },
   { name: 'vents open', kind: 'tend', head: 'vents|vent|lid|lids|doors|door|lights|windows open|opened|full|up|ajar|wide|cracked|propped', shape: 'object', care: 'vent' },
   { name: 'sides up', phrasings: ['greenhouse sides up'], kind: 'tend', head: 'sides|side rolled? up', shape: 'object', care: 'vent', when: (p) => p.some(({ is }) => is === 'place') },
