@@ -97,6 +97,16 @@ export function cropAt(
   if (
     tokens[at]?.capital &&
     found.words.length === 1 &&
+    /^(?:with|and)$/.test(textAt(tokens, at - 1)) &&
+    /^(?:at|on|from|about|who|over|in)$/.test(textAt(tokens, to)) &&
+    tokens
+      .slice(0, at)
+      .some(({ text }) => /^(?:natter|chat|chatted|talked|lunch|coffee|tea|cuppa|word|met)$/.test(text))
+  )
+    return undefined;
+  if (
+    tokens[at]?.capital &&
+    found.words.length === 1 &&
     /^(?:gave|give|given|to|for|from)$/.test(textAt(tokens, at - 1)) &&
     (/^(?:a|an|some|two|three|four|five|six|the)$/.test(textAt(tokens, to)) || tokens[to]?.is === 'number')
   )

@@ -174,6 +174,11 @@ export const moveRules: readonly Rule[] = [
     head: 'to|into|onto|off the? <place>',
     shape: 'subject',
     faint: true,
+    // Into a border is planted out.
+    unless: (p, f, t) => {
+      const place = p[t - 1];
+      return wordAt(p, f) === 'into' && place?.is === 'place' && /\bborder$/.test(place.place);
+    },
     when: (p, f) =>
       p
         .slice(0, f)

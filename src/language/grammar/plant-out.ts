@@ -71,6 +71,23 @@ export const plantOutRules: readonly Rule[] = [
     unless: (p, _f, t) => follows(p, t, 'size') || followsWord(p, t, /^(?:tubers?|seeds?|bulbs?)$/),
   },
   {
+    name: '<count> <plant> into the border',
+    kind: 'plantOut',
+    head: 'into the|my? <place>',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) => {
+      const place = p[t - 1];
+      return (
+        place?.is === 'place' &&
+        /\bborder$/.test(place.place) &&
+        p.slice(0, f).some(({ is }) => is === 'plant') &&
+        !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined)
+      );
+    },
+    phrasings: ['three Salt Harrier into the long border yesterday evening'],
+  },
+  {
     name: 'whacked <count> <plant> in the bed',
     kind: 'plantOut',
     head: 'whack~past|bung~past|shove~past|stick~past|pop~past|bang~past|plonk~past|put~ <count>? of? the? <plant> <plant>? in|into',

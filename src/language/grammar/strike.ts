@@ -491,6 +491,29 @@ export const strikeRules: readonly Rule[] = [
     ],
   },
   {
+    name: 'snipped <count> off <plant> and poked them in',
+    kind: 'strike',
+    head: 'snip~past|nip~past|cut~past|pull~past|take~past <count> more? off|from',
+    shape: 'object',
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'plant') &&
+      p
+        .slice(t)
+        .some(
+          (piece) =>
+            piece.is === 'word' && /^(?:poked|stuck|pushed|popped|tucked|inserted|struck)$/.test(piece.text),
+        ),
+    phrasings: ['snipped several more off the Salt Harrier and poked them round the rim of one pot'],
+  },
+  {
+    name: '<count> pieces cut from <plant>',
+    kind: 'strike',
+    head: '<count> pieces|bits|shoots|stems|lengths cut|taken from|off',
+    shape: 'object',
+    when: (p, _f, t) => closeBehind(p, t, 'plant'),
+    phrasings: ['I have yesterday 12 pieces cut from the Salt Harrier and put them to root in perlite'],
+  },
+  {
     name: 'whacked <count> <plant> in',
     kind: 'strike',
     head: 'whack~past|bang~past|bung~past|pop~past|shove~past|put~ <count> of? the? <plant> <plant>? in',
