@@ -167,6 +167,11 @@ function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[
     if (capital ? beside.some((each, n) => each?.capital === true && (n === 1 || at > 1)) : isKnown(part))
       return [];
     if (!capital && (isUnknownWord(at - 1) || isUnknownWord(at + 1))) return [];
+    // "Stopped at the gate": a thing, though a name holds it.
+    const placed =
+      /^(?:the|my|our)$/.test(tokens[at - 1]?.text ?? '') &&
+      /^(?:at|by|near|behind|beside|through|over|past|outside)$/.test(tokens[at - 2]?.text ?? '');
+    if (!capital && placed) return [];
     return [{ from: at, to: at + 1, variety: name.variety, slips: 5 }];
   });
 }
