@@ -237,7 +237,13 @@ function joinHardening(before: Proposal, next: Proposal): Proposal | undefined {
 function joinSending(before: Proposal, next: Proposal): Proposal | undefined {
   if (before.kind !== 'dispatch' || next.kind !== 'dispatch' || next.draft.plant) return undefined;
   const { quantity } = next.draft;
-  if (quantity !== undefined && quantity.whole !== 'all') return undefined;
+  // "Gave three to the kid, I mean two, gave him two": said again.
+  const again =
+    quantity?.value !== undefined &&
+    quantity.value === before.draft.quantity?.value &&
+    next.slots['to'] === undefined &&
+    next.slots['how'] === before.slots['how'];
+  if (quantity !== undefined && quantity.whole !== 'all' && !again) return undefined;
   const { how = before.slots['how'] } = next.slots;
   return { ...before, slots: { ...next.slots, ...before.slots, ...(how === undefined ? {} : { how }) } };
 }

@@ -1,7 +1,7 @@
 /** Whether an act is done to plants at all: "lost my secateurs", "sold the car" are told in the same words. */
 import type { Clause } from './clauses.js';
 import type { Draft } from './drafting.js';
-import { wordAt } from './grammar/rule.js';
+import { endsAt, wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 
 /** Words that may stand for plants, or beside them, where none is named. */
@@ -30,6 +30,9 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
       if (at > from && !clause.subjectFirst) return true;
       continue;
     }
+    // "Gave Tom two": how many, and nothing said to be something else.
+    if (piece.is === 'count' && at > from && hit.rule.kind === 'dispatch' && endsAt(pieces, at + 1))
+      return true;
     if (piece.is === 'when' || piece.is === 'count') continue;
     if (piece.is !== 'word') return true;
     // What was done it to stands before the first preposition.
@@ -42,6 +45,7 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     )
       return true;
     if (FUNCTION.test(piece.text)) continue;
+    if (hit.rule.kind === 'dispatch' && pieces[at + 1]?.is === 'count' && endsAt(pieces, at + 2)) return true;
     return PLANTISH.test(piece.text) || PLANTISH.test(wordAt(pieces, at + 1));
   }
   return true;
