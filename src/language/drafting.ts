@@ -62,6 +62,15 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
       /^(?:found|saw|noticed|spotted|discovered|heard)$/.test(wordAt(pieces, at))
     )
       break;
+    // "…, half to do tomorrow": what was not done.
+    if (
+      at > (clause.hit?.to ?? 0) &&
+      pieces[at - 1]?.is === 'break' &&
+      piece?.is === 'count' &&
+      wordAt(pieces, at + 1) === 'to' &&
+      /^(?:do|go)$/.test(wordAt(pieces, at + 2))
+    )
+      break;
     // A reason given is no part of what was done.
     if (
       at > (clause.hit?.to ?? 0) &&

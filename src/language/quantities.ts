@@ -164,6 +164,8 @@ function wholes(tokens: readonly Token[], at: number): FoundQuantity | undefined
   if (starts(tokens, at, ['the', 'whole', 'lot']) || starts(tokens, at, ['the', 'entire', 'lot']))
     return result({ whole: 'all' }, at + 3);
   if (starts(tokens, at, ['the', 'lot'])) return result({ whole: 'all' }, at + 2);
+  if (starts(tokens, at, ['rest', 'of', 'the']) && verbSense(text(tokens, at - 1))?.form === 'past')
+    return result({ whole: 'rest' }, at + 2);
   if (starts(tokens, at, ['the', 'whole', 'of'])) return result({ whole: 'all' }, at + 3);
   if (starts(tokens, at, ['whole', 'of', 'the'])) return result({ whole: 'all' }, at + 2);
   if (starts(tokens, at, ['whole', 'lot'])) return result({ whole: 'all' }, at + 2);

@@ -82,7 +82,8 @@ function listedReadings(pieces: readonly Piece[], note: Note): readonly Proposal
   );
   // "19.5 in the propagator, 16 on the bench": no plants come in halves.
   const inTenths = pieces.some((piece) => piece.is === 'word' && TENTHS.test(piece.text));
-  for (const [first, second, more] of told) {
+  for (const part of told) {
+    const [first, second, more] = warmthOf(part, told.length);
     const behind = inTenths && second?.is === 'place' && /^(?:in|on|inside|at)$/.test(second.prep ?? '');
     const [place, value] = behind ? [second, first] : [first, second];
     const celsius = value && celsiusOf(value, note);
@@ -96,6 +97,19 @@ function listedReadings(pieces: readonly Piece[], note: Note): readonly Proposal
     });
   }
   return readings.length > 0 ? readings : undefined;
+}
+
+/** "Prop 19, bench 14": beside another reading, the number is no bench's. */
+function warmthOf(part: readonly Piece[], parts: number): readonly Piece[] {
+  const [only, another] = part;
+  const [, place, number] =
+    (only?.is === 'place' && !only.known && /^(.+) (\d{1,2})$/.exec(only.place)) || [];
+  if (another || parts < 2 || only?.is !== 'place' || place === undefined) return part;
+  const { from, to } = only;
+  return [
+    { ...only, place },
+    { is: 'count', from, to, quantity: { value: Number(number) } },
+  ];
 }
 
 /** A number that counts nothing. */

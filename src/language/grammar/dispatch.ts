@@ -26,6 +26,13 @@ export function isSomeones(word: string): boolean {
   );
 }
 
+/** Places that are people: what goes there leaves the collection. */
+const RECEIVING = /\b(?:community|school|church|hospice|society|care home|food bank|village hall) ?/;
+
+export function isReceiver(piece: Piece | undefined): boolean {
+  return piece?.is === 'place' && RECEIVING.test(piece.place);
+}
+
 export const dispatchRules: readonly Rule[] = [
   {
     name: 'gave <count> <plant> to <recipient>',
@@ -73,6 +80,16 @@ export const dispatchRules: readonly Rule[] = [
     when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'plant'),
   },
   {
+    name: 'swap with <recipient>: <count> <plant>',
+    kind: 'dispatch',
+    head: 'swap|trade with',
+    shape: 'object',
+    how: 'swapped',
+    when: (p, f, t) =>
+      f === 0 && p.slice(t).some(({ is }) => is === 'count') && p.slice(t).some(({ is }) => is === 'plant'),
+    phrasings: ['swap with Ken: 3 Salt Harrier for 2 of his asters'],
+  },
+  {
     name: 'dispatched <count> <plant> to <recipient>',
     kind: 'dispatch',
     head: 'dispatch~past|ship~past|send~past|post~past|deliver~past|mail~past off|out|over?',
@@ -95,7 +112,7 @@ export const dispatchRules: readonly Rule[] = [
     shape: 'subject',
     when: (p, f) => precedes(p, f, 8, 'plant', 'count'),
     unless: (p, f, t) =>
-      follows(p, t, 'place') ||
+      (follows(p, t, 'place') && !p.slice(t, t + 2).some(isReceiver)) ||
       p
         .slice(Math.max(0, f - 4), f)
         .some((piece) => piece.is === 'word' && /^(?:gave|given|give|sold|sent)$/.test(piece.text)) ||

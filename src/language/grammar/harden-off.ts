@@ -23,7 +23,7 @@ export const hardenOffRules: readonly Rule[] = [
   {
     name: '<plant> out by day',
     kind: 'hardenOff',
-    head: 'out|outside|outdoors in|by|during|for|all|through the|a|an? day|days|daytime|daytimes|afternoon|afternoons|daylight',
+    head: 'out|outside|outdoors in|by|during|for|all|through|<count> the|a|an? day|days|daytime|daytimes|afternoon|afternoons|daylight',
     shape: 'subject',
     when: (p) => p.some(({ is }) => is === 'plant'),
   },

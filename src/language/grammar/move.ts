@@ -1,5 +1,6 @@
 /** Carried to another place. */
 import type { Piece } from '../pieces.js';
+import { isReceiver } from './dispatch.js';
 import { follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 const OUTSIDE = /^(?:outside|indoors|inside|outdoors|under|upstairs|downstairs)$/;
@@ -123,6 +124,7 @@ export const moveRules: readonly Rule[] = [
     head: 'go~past|gone|go~ over|across|back|off|up|down|out? into|to|in|out|onto|on|under|back|up|down',
     shape: 'subject',
     when: standing,
+    unless: (p, _f, t) => p.slice(t, t + 2).some(isReceiver),
   },
   {
     name: 'everything that was in <place> is sitting on <place>',

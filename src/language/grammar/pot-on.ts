@@ -203,6 +203,16 @@ export const potOnRules: readonly Rule[] = [
     when: (p, f, t) => p.slice(f, t).some(({ is }) => is === 'plant'),
   },
   {
+    name: '<size> for <plant>',
+    kind: 'potOn',
+    head: '<size> for the|my?',
+    shape: 'object',
+    faint: true,
+    when: (p, f, t) => f === 0 && p[t]?.is === 'plant',
+    unless: aboutCuttings,
+    phrasings: ['9cm pots for the Salt Harrier today'],
+  },
+  {
     name: '<plant> up a size',
     kind: 'potOn',
     head: 'up a size',

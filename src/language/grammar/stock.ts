@@ -114,6 +114,16 @@ export const stockRules: readonly Rule[] = [
     phrasings: ['came back from the market with one Salt Harrier tuber'],
   },
   {
+    name: 'new stock plant: <plant>',
+    kind: 'stock',
+    head: 'new stock|mother|parent plant',
+    shape: 'object',
+    faint: true,
+    when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'plant'),
+    phrasings: ['New stock plant: Salt Harrier, from Ken, 3 litre pot, greenhouse'],
+    mustNot: ['I need a new stock plant of Salt Harrier'],
+  },
+  {
     name: '<someone> gave me their old <plant>',
     kind: 'stock',
     head: 'give~past me|us .. old|big|spare|overgrown',
