@@ -59,6 +59,9 @@ export function clausesOf(pieces: readonly Piece[], rules: readonly Rule[]): rea
     const row = pieces.slice(from, to);
     const hits = findHits(rules, row)
       .filter((hit, n, all) => hit.rule.kind !== all[n - 1]?.rule.kind || !isRelative(row, hit.from))
+      // "The three that had snapped went in the bin": which, before what befell them.
+      .filter((hit, n, all) => all[n + 1]?.rule.kind !== hit.rule.kind || !isRelative(row, hit.from))
+      .filter((hit, n) => n === 0 || !isWhichWeTook(row, hit.from))
       .filter((hit, n, all) => !isForHardening(row, hit, all[n + 1]))
       .map((hit) => ({
         ...hit,
@@ -94,6 +97,15 @@ function isForHardening(row: readonly Piece[], hit: Hit, next: Hit | undefined):
       wordAt(between, at) === 'to' && /^(?:harden|toughen)$/.test(wordAt(between, at + 1)) && piece,
   );
   return plants > 1 && purpose && !between.some(({ is }) => is === 'break');
+}
+
+/** "Planted out the ones I took last August": which, behind another act. */
+function isWhichWeTook(row: readonly Piece[], from: number): boolean {
+  return (
+    wordAt(row, from) === 'took' &&
+    /^(?:i|we)$/.test(wordAt(row, from - 1)) &&
+    (row[from - 2]?.is === 'plant' || /^(?:ones|lot|batch|cuttings)$/.test(wordAt(row, from - 2)))
+  );
 }
 
 /** "Binned one that had gone to mush": says again what befell those just told of. */

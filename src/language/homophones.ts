@@ -23,7 +23,7 @@ const KIND = new Set(
   ),
 );
 const STATE = new Set(
-  'rooted routed dead died damped rotted have has had rotten gone wilted failed survived'.split(' '),
+  'rooted routed dead died damped dampened rotted have has had rotten gone wilted failed survived'.split(' '),
 );
 const ACT = new Set(
   'toss ditch dump finish throw chuck tug check take strike stick insert cut snip pot pinch lose move shift sell give bin chuck plant dispatch root swap'.split(
@@ -72,6 +72,8 @@ export function restoreHeard(
     const text = word(at);
     if (text === 'routed') put(at, 'rooted');
     // "Still know roots".
+    // "Six with roots and to dampened off".
+    else if (text === 'dampened' && word(at + 1) === 'off') put(at, 'damped');
     else if (text === 'know' && /^(?:roots|root|routes|sign|signs)$/.test(word(at + 1))) put(at, 'no');
     else if (text === 'dyed') put(at, 'died');
     else if (
@@ -323,7 +325,7 @@ function countFits(
   if (/^(?:sicks|fife|ait|sex)$/.test(text))
     return isPlant(at + 1) || KIND.has(next) || STATE.has(next) || next === 'of';
   if (STATE.has(next) && !isName(at + 1)) {
-    if (/^(?:rooted|routed|dead|rotted|rotten|died|damped|failed|wilted)$/.test(next))
+    if (/^(?:rooted|routed|dead|rotted|rotten|died|damped|dampened|failed|wilted)$/.test(next))
       return start || afterCountWord || isName(at - 1) || afterAct;
     if (
       isName(at - 1) &&

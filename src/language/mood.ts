@@ -57,6 +57,7 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
       hit.rule.kind !== 'loss'
     )
       before.push('not');
+  if (before.at(-1) === 'resist') return 'done';
   if (before.at(-1) === 'for' && form === 'ing') return 'supposed';
   if (ofAnother(pieces, clause, before)) return 'reported';
   // "Went out to take cuttings, ran out of steam, only took six": gone for, and not done.

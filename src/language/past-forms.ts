@@ -37,6 +37,9 @@ export function settlePastForms(row: readonly Piece[]): readonly Piece[] {
       /^(?:i'm|we're|i've|am|are|is|was|he's|she's|just|only)$/.test(wordAt(pieces, before - 1))
     )
       return { ...piece, verb: { lemma: piece.verb.lemma, form: 'past' as const } };
+    // "Couldn't resist snipping another handful".
+    if (to === 'resist' && piece.verb.form === 'ing')
+      return { ...piece, verb: { lemma: piece.verb.lemma, form: 'past' as const } };
     if (to !== 'to' && !(to === 'up' && piece.verb.form === 'ing')) return piece;
     before--;
     while (ON_THE_WAY.test(wordAt(pieces, before)) && at - before < 7) before--;

@@ -202,6 +202,8 @@ function genericAt(
     if (start < at && lead && (PREPOSITION.has(lead.text) || DETERMINER.has(lead.text) || lead.raw === ','))
       from = start;
   }
+  // "Took 10 Porch Swing": a name that a place opens.
+  if (tokens[at]?.capital && tokens[to]?.capital && at > 0 && tokens[at - 1]?.is !== 'mark') return undefined;
   if (tokens[at]?.capital && at > 0 && tokens[at - 1]?.capital && !/^[.!?]$/.test(tokens[at - 2]?.raw ?? '.'))
     return undefined;
   const bare =

@@ -12,6 +12,13 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
   const line = sentence.line.slice(0, LINE_LIMIT);
   const plants = plantsIn(pieces);
   if (/^(?:not|no longer|won't be|isn't|aren't) \w+ing\b/.test(line)) return undefined;
+  // Not done is nothing seen.
+  if (
+    /^(?:never|i never|didn't|i didn't|did not|haven't|i haven't|couldn't|i couldn't|forgot|i forgot) (?!seen)/.test(
+      line,
+    )
+  )
+    return undefined;
   if (IDLE.test(line) && !OBSERVED_ALONE.test(line)) return undefined;
   const when = firstOf(pieces, 'when')?.when;
   if (plants.length === 0) {

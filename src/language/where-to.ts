@@ -16,8 +16,16 @@ export function eachPlace(
 ): readonly Draft[] {
   const [draft] = drafts;
   if (drafts.length !== 1 || !draft || draft.plant !== undefined) return drafts;
+  // "…, then sat on the step": what was done next, elsewhere.
+  const next = pieces.findIndex(
+    (piece, at) =>
+      at > (clause.hit?.to ?? 0) &&
+      wordAt(pieces, at - 1) === 'then' &&
+      piece.is === 'word' &&
+      !/^(?:the|my|in|on)$/.test(piece.text),
+  );
   const places = pieces
-    .slice(clause.from, clause.to)
+    .slice(clause.from, next < 0 ? clause.to : Math.min(next, clause.to))
     .flatMap((piece) => (piece.is === 'place' ? [piece.place] : []));
   return places.length < 2 ? drafts : [...new Set(places)].map((place) => ({ ...draft, place }));
 }

@@ -62,7 +62,7 @@ export const holidays: Rule[] = [
     changed(calendar, ({ from }) => longWeekend(from)),
   ),
   ...holidayNames,
-  rule('day', 'Easter Monday', '<holiday>', ({ holiday: of }) => nearest(of)),
+  rule('day', 'Easter Monday', 'the? <holiday>', ({ holiday: of }) => nearest(of)),
   rule('day', 'Easter Monday 2026', '<holiday> ,? of|in? <year>', ({ holiday: of, year }) =>
     fixed(({ zone }) => resolved(of(year, zone))),
   ),

@@ -290,6 +290,8 @@ export const checkRules: readonly Rule[] = [
     head: 'nothing|nowt|zilch|nada yet|so? on|from|under|far|doing',
     shape: 'object',
     rooted: 'none',
+    // "Nothing doing here today" is talk.
+    when: (p, _f, t) => wordAt(p, t - 1) !== 'doing' || p.some(({ is }) => is === 'plant'),
   },
   {
     name: 'nothing on <plant> yet',

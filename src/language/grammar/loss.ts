@@ -17,7 +17,7 @@ function putSomewhere(pieces: readonly Piece[], from: number): boolean {
       .some(
         (piece) =>
           piece.is === 'word' &&
-          /^(?:gone|brown|slimy|mushy|rotten|rotted|dead|mouldy|black)$/.test(piece.text),
+          /^(?:gone|brown|slimy|mushy|rotten|rotted|dead|mouldy|black|still|sitting|left)$/.test(piece.text),
       )
   )
     return false;
@@ -505,7 +505,10 @@ export const lossRules: readonly Rule[] = [
       followsWord(p, t, /^(?:fleece|lid|cover|sheet|party|towel|over)$/) ||
       /^(?:label|labels)$/.test(wordAt(p, t + 1)) ||
       putSomewhere(p, t),
-    phrasings: ['chucked a dozen Salt Harrier on the heap'],
+    phrasings: [
+      'chucked a dozen Salt Harrier on the heap',
+      'binned the last two Salt Harrier still sitting in the propagator',
+    ],
     mustNot: [
       'chucked a dozen Salt Harrier into the greenhouse',
       'threw six Tallow Bell in with the lobelia',

@@ -25,6 +25,11 @@ export const targetRules: readonly TargetRule[] = [
       /\b(?:i'd|we'd|would|i would|we would|she'd|he'd|they'd|i do|i) (?:love|like|want|be glad of|be happy with|need)\b|\blike to (?:have|get|end up with|see|raise|grow|make|produce)\b/,
   },
   {
+    name: 'must have <count> <plant>',
+    pattern:
+      /\b(?:must|have to|has to|got to|needs to) have (?=\d|a |some |about |two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty|for )/,
+  },
+  {
     name: "ideally I'd have <count> <plant>",
     pattern: /\bideally\b.*\bhave\b/,
   },
