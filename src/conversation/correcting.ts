@@ -20,7 +20,7 @@ export function hasSecondThoughts(text: string): boolean {
   return [secondThought, afterwards, onlyDid].some((pattern) => pattern.test(words));
 }
 const itWas = new RegExp(
-  `${lead}(?:it|that|this|they|those|these)(?:['’]s| is| was| were| came| arrived| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$`,
+  `${lead}(?:it|that|this|they|those|these)(?: \\d+)?(?:['’]s| is| was| were| came| arrived| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$`,
   'i',
 );
 const afterThought = new RegExp(`${lead}(?:just |only |make that |in )?(.{1,40})$`, 'i');

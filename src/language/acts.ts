@@ -304,7 +304,7 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       if (draft.plant) plantNamed = draft.plant;
     }
     const state = stateBehind(pieces, clause.to, clauses[n + 1]?.from ?? pieces.length);
-    if (state && guarded.length > 0 && clauses[n + 1] === undefined)
+    if (state && mood === 'done' && guarded.length > 0 && clauses[n + 1] === undefined)
       proposals.push(...(proposeRemark(sentenceOf(state, utterance), utterance) ?? []));
     if (proposals.some((told) => told.kind === 'check'))
       for (const draft of elidedLooks(pieces, clause.to, clauses[n + 1]?.from ?? pieces.length)) {

@@ -103,6 +103,7 @@ export function proposeAmend(
   if (
     hasAct &&
     !strong &&
+    !deniesDay(pieces, not) &&
     !(contrast && (/\b(?:was|were|should)\b/.test(line) || deniesTheLedger(pieces, not, note)))
   )
     return undefined;
@@ -153,7 +154,10 @@ export function proposeAmend(
   };
   let plant: Draft['plant'];
   let when: When | undefined;
-  if (not >= 0 && pieces.slice(not + 1).some((piece) => SETTABLE.has(piece.is))) {
+  if (deniesDay(pieces, not)) {
+    put(pieces[not - 1]);
+    plant = plantsIn(pieces)[0]?.plant;
+  } else if (not >= 0 && pieces.slice(not + 1).some((piece) => SETTABLE.has(piece.is))) {
     const denied = pieces.slice(not + 1).find((piece) => SETTABLE.has(piece.is));
     const wanted = [...pieces.slice(0, not)].reverse().find((piece) => piece.is === denied?.is);
     const after = wanted
@@ -203,6 +207,19 @@ export function proposeAmend(
   };
 }
 
+/** "Potted on 10 May, not 9": a day denied by its number. */
+function deniesDay(pieces: readonly Piece[], not: number): boolean {
+  const day = pieces[not - 1];
+  return (
+    not > 0 &&
+    day?.is === 'when' &&
+    /\d/.test(day.when.words) &&
+    pieces[not + 1]?.is === 'count' &&
+    pieces.length === not + 2 &&
+    !pieces.slice(0, not).some(({ is }) => is === 'count')
+  );
+}
+
 /** "I took 11 Ember Fox, not 10": the number denied is what was noted of that plant, some of which may be gone. */
 function deniesTheLedger(pieces: readonly Piece[], not: number, { context }: Note): boolean {
   const denied = pieces.slice(not + 1, not + 3).find(({ is }) => is === 'count');
@@ -221,6 +238,7 @@ function deniesTheLedger(pieces: readonly Piece[], not: number, { context }: Not
 
 /** A piece before "not" of the same kind as the one behind it. */
 function contrasted(pieces: readonly Piece[], not: number): boolean {
+  if (deniesDay(pieces, not)) return true;
   const denied = pieces.slice(not + 1, not + 4).find((piece) => SETTABLE.has(piece.is));
   return denied !== undefined && pieces.slice(0, not).some((piece) => piece.is === denied.is);
 }

@@ -78,6 +78,12 @@ function markerAt(pieces: readonly Piece[], start: number): Settled | undefined 
     words.every((word, n) => wordAt(pieces, start + n) === word),
   );
   if (!core) return undefined;
+  // "Never did make it out".
+  if (
+    core[0] === 'make' &&
+    /^(?:out|home|back|through|to|past|over|up)$/.test(wordAt(pieces, start + core.length))
+  )
+    return undefined;
   // "I told no one".
   const before = pieces[start - 1];
   const one = pieces[start + 1];

@@ -282,6 +282,15 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
     )
       // "Everything in the propagator is now in the greenhouse".
       current().fromPlace ??= piece.place;
+    // "…, the windowsills are groaning": no place of the cuttings.
+    else if (
+      piece.is === 'place' &&
+      piece.prep === undefined &&
+      clause.hit?.rule.kind === 'strike' &&
+      at > clause.hit.to &&
+      /^(?:is|are|was|were)$/.test(wordAt(pieces, at + 1))
+    )
+      continue;
     else if (
       piece.is === 'when' &&
       wordAt(pieces, at - 1) === 'for' &&

@@ -18,7 +18,7 @@ const NUMBER_FOR: Readonly<Record<string, string>> = {
   ait: 'eight',
 };
 const KIND = new Set(
-  'cutting cuttings basal basil nodal internodal tip heel heal softwood semi hardwood stem root leaf of'.split(
+  'cutting cuttings basal basil nodal internodal tip tips heel heal softwood semi hardwood stem root leaf of'.split(
     ' ',
   ),
 );
@@ -368,7 +368,10 @@ function countFits(
   if (next === 'more') return start || afterAct;
   if (isPlant(at + 1))
     return (
-      (afterAct && !(text === 'to' && /^(?:sell|give|move|shift)$/.test(act?.lemma ?? ''))) ||
+      (afterAct &&
+        // "Gave to half crown to Bea": the second tells who has them.
+        (!(text === 'to' && /^(?:sell|give|move|shift)$/.test(act?.lemma ?? '')) ||
+          tokens.slice(at + 2).some((token) => token.text === 'to'))) ||
       afterParticle ||
       (start && text !== 'for' && text !== 'to') ||
       (text !== 'to' && text !== 'for' && afterCountWord)
