@@ -87,7 +87,7 @@ export function cropAt(
   if (!found) return undefined;
   const phrase = found.words.join(' ');
   if (
-    /^(?:feed|food|fertiliser|fertilizer|soup|sandwich|sandwiches|sauce|tea|bushes?|jelly|drizzle|cake|pie|season|society|show|club)$/.test(
+    /^(?:feed|food|fertiliser|fertilizer|soup|sandwich|sandwiches|sauce|tea|bushes?|jelly|drizzle|cake|pie|season|society|show|club|weevil|weevils)$/.test(
       textAt(tokens, at + found.words.length),
     )
   )

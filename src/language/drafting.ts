@@ -148,6 +148,14 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
         // "190 rooted of 240".
         group.quantity = { ...group.quantity, outOf: piece.quantity.value ?? 0 };
       else if (isTimeSpan(pieces, at)) continue;
+      // "Took five, potted three - all Marble Wren": of which sort, not how many.
+      else if (
+        piece.quantity.whole === 'all' &&
+        group.quantity?.value !== undefined &&
+        leads &&
+        pieces[at - 1]?.is === 'break'
+      )
+        continue;
       // "Two from the pot of four".
       else if (
         group.quantity?.value !== undefined &&

@@ -80,7 +80,9 @@ export function bareQuantity(pieces: readonly Piece[], asked: boolean): Quantity
       // "Two, maybe three"; "five, I think, yes, five".
       else if (pieces.length > 6 || piece.quantity.value === undefined) return undefined;
       else if (piece.quantity.value !== found.value) another = true;
-    } else if (text === 'half' && found === undefined) found = { share: [1, 2] };
+    } else if (text === 'well' && found?.whole === 'all')
+      return undefined; // "All well".
+    else if (text === 'half' && found === undefined) found = { share: [1, 2] };
     else if (piece.is === 'break' || piece.is === 'when' || AROUND.test(text)) continue;
     else if (at === 0 && asked && NO.test(text)) continue;
     else if (/^(?:maybe|or|possibly|perhaps)$/.test(text) && found !== undefined) continue;

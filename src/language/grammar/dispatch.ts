@@ -33,6 +33,17 @@ export function isReceiver(piece: Piece | undefined): boolean {
   return piece?.is === 'place' && RECEIVING.test(piece.place);
 }
 
+/** "Sal came for hers and took two more": somebody else's taking. */
+export function cameAndTook(pieces: readonly Piece[], from: number): boolean {
+  const came = pieces.findIndex(
+    (piece, at) => at < from && piece.is === 'word' && /^(?:came|called|stopped|popped)$/.test(piece.text),
+  );
+  return (
+    came > 0 &&
+    !pieces.slice(0, from).some((piece) => piece.is === 'word' && /^(?:i|we|i've|we've)$/.test(piece.text))
+  );
+}
+
 export const dispatchRules: readonly Rule[] = [
   {
     name: 'gave <count> <plant> to <recipient>',
@@ -171,6 +182,24 @@ export const dispatchRules: readonly Rule[] = [
       !/^(?:root|be|get|grow|dry|harden)$/.test(wordAt(p, t)),
     phrasings: ['dropped three of the Salt Harrier round to Sheila at number nine'],
     mustNot: ['took three of the Salt Harrier over to the greenhouse'],
+  },
+  {
+    name: '<recipient> came for their <count> <plant>',
+    kind: 'dispatch',
+    head: 'come~past|called for her|his|their <count>',
+    shape: 'object',
+    when: (p, f, t) => f > 0 && !/^(?:i|we)$/.test(wordAt(p, f - 1)) && closeBehind(p, t, 'plant'),
+    phrasings: ['Sal came for her 4 Salt Harrier'],
+  },
+  {
+    name: '<recipient> came and took <count> <plant>',
+    kind: 'dispatch',
+    head: 'take~past',
+    shape: 'object',
+    when: (p, f, t) => cameAndTook(p, f) && p[t]?.is === 'count' && closeBehind(p, t, 'plant'),
+    unless: (p, _f, t) => followsWord(p, t, /^(?:cuttings?|tips?|slips?)$/),
+    phrasings: ['Sal came for her 4 Salt Harrier and took 2 Tallow Bell as well'],
+    mustNot: ['came home and took 4 Salt Harrier', 'I came in and took 4 Salt Harrier'],
   },
   {
     name: '<recipient> has taken <count> <plant>',

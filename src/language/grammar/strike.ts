@@ -1,7 +1,7 @@
 /** Cuttings taken and inserted. */
 import type { Piece } from '../pieces.js';
 import { CUTTINGS, leavesWith } from './taken-away.js';
-import { isSomeones } from './dispatch.js';
+import { cameAndTook, isSomeones } from './dispatch.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 /** "Took" is a strike only with something taken from a plant behind it. */
@@ -185,7 +185,7 @@ export const strikeRules: readonly Rule[] = [
     shape: 'object',
     unless: (p, f, t) =>
       takesSomethingElse(p, f, t) ||
-      (isSomeones(wordAt(p, f - 1)) && !followsWord(p, t, CUTTINGS)) ||
+      ((isSomeones(wordAt(p, f - 1)) || cameAndTook(p, f)) && !followsWord(p, t, CUTTINGS)) ||
       (endsAt(p, t) && precedes(p, f, 6, 'plant', 'count')) ||
       /^(?:be|been|got)$/.test(wordAt(p, f - 1)),
   },
