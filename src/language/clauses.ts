@@ -173,7 +173,9 @@ function anotherSubject(pieces: readonly Piece[], start: number, hit: Hit, end: 
     if (
       pieces[plant]?.is === 'plant' &&
       behind &&
-      (named || /^(?:still|is|are|was|were|has|have|look|looks|not|no)$/.test(wordAt(pieces, plant + 1))) &&
+      (named ||
+        behind.is === 'count' ||
+        /^(?:still|is|are|was|were|has|have|look|looks|not|no)$/.test(wordAt(pieces, plant + 1))) &&
       behind.is !== 'break' &&
       wordAt(pieces, plant + 1) !== 'and'
     )

@@ -4,7 +4,7 @@ import type { Piece } from './pieces.js';
 
 /** Words that may stand around the plant and its number and change nothing. */
 const AROUND =
-  /^(?:the|my|our|and|but|are|is|have|has|had|got|at|on|like|still|only|just|now|so|far|of|about|idk|away)$/;
+  /^(?:the|my|our|and|but|are|is|have|has|had|got|at|on|like|still|only|just|now|so|far|of|about|idk|away|yet)$/;
 
 /**
  * One draft for each part between the marks and conjunctions of [from, to) that is a plant with its number and nothing
