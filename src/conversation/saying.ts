@@ -1,6 +1,7 @@
 /** A text from a grower: an answer, a button's words, an instruction, a question, a correction or a note. */
 import type { ReadNote } from '../language/note.js';
 import type { Answer, Entry } from '../ledger/entry.js';
+import { addsToLast } from './adding.js';
 import { amend, setSlots } from './amending.js';
 import { saysOther, saysOtherOnly, swapsBatch } from './swapping.js';
 import { answerQuestion } from './questions.js';
@@ -118,7 +119,7 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     sitting.reply.text.push(noOther);
     return;
   }
-  if (ofLastNote && saysLikewise(sitting, text)) return;
+  if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text))) return;
   if (silent && corrects(sitting, text, context.lines)) return;
   if (read.entries.length === 0) {
     if (!sitting.talk.welcomed && greets(text)) return void start(sitting);

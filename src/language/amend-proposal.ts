@@ -259,8 +259,11 @@ function cueEnd(pieces: readonly Piece[]): number {
       )
     )
       end = at + 1;
-    else if (/^(?:that|it)$/.test(text) && /^(?:make|call)$/.test(wordAt(pieces, at - 1))) end = at + 1;
-    else if (text === 'should' && end < 0) end = at + 1;
+    else if (/^(?:that|it)$/.test(text) && /^(?:make|call)$/.test(wordAt(pieces, at - 1))) {
+      end = at + 1;
+      // "Make that 3 to Jo": what follows is the value.
+      if (pieces[end]?.is === 'count') return end;
+    } else if (text === 'should' && end < 0) end = at + 1;
     // "Correction, yesterday's strike was 14": the day only tells which.
     if (text === 'correction') later = LATER_OR_WAS;
     if (

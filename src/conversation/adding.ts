@@ -1,0 +1,58 @@
+/** "Into 9cm", "two pots of four, in the propagator": what the grower's last note left unsaid, said behind it. */
+import type { LoggedEntry } from '../ledger/entry.js';
+import { setSlots } from './amending.js';
+import { standingOn } from './deeds.js';
+import { readIn } from './reading.js';
+import type { Sitting } from './sitting.js';
+
+/** So long a note may still be added to. */
+const OPEN_MS = 15 * 60_000;
+const NUMBER = 7_000;
+
+/**
+ * The act in words, so that the reader knows whose slots are told; with a number that no bench holds, so that one in what is
+ * added shows itself.
+ */
+const ACT: Partial<Record<LoggedEntry['kind'], string>> = {
+  strike: `struck ${NUMBER} dahlia`,
+  potOn: `potted on ${NUMBER} dahlia`,
+  plantOut: `planted out ${NUMBER} dahlia`,
+  dispatch: `gave ${NUMBER} dahlia`,
+};
+const ADDED = ['pots', 'potSize', 'medium', 'place', 'cutting', 'to'] as const;
+
+/** Whether the words are a slot or two that the last note lacks, and they are set. */
+export function addsToLast(sitting: Sitting, text: string): boolean {
+  const { ledger, origin, world } = sitting;
+  const words = text.trim().replace(/[.!]+$/, '');
+  if (
+    !/^(?:and |oh and |oh |also )?(?:in|into|to|with|on|at|for|all in|one|two|three|four|five|six|\d{1,2}) /i.test(
+      words,
+    )
+  )
+    return false;
+  const last = ledger.standing.at(-1);
+  const journal = last?.journal;
+  if (!last || !journal || journal.by !== origin.by || journal.source?.chat !== world.chat) return false;
+  const act = ACT[last.entry.kind as LoggedEntry['kind']];
+  if (act === undefined || words.length > 60 || origin.at - journal.at > OPEN_MS) return false;
+  const note = ledger.standing.filter((each) => each.journal.source?.message === journal.source?.message);
+  const [only, another] = standingOn(
+    ledger,
+    note.map(({ line }) => line),
+  );
+  if (!only || another) return false;
+  const read = readIn(sitting, `${act}, ${words.replace(/^(?:and|oh and|oh|also) /i, '')}`);
+  const [told, more] = read.entries;
+  if (!told || more || told.entry.kind !== only.entry.kind) return false;
+  const { count, date } = told.entry as { count?: unknown; date?: unknown };
+  if (count !== NUMBER || date !== undefined) return false;
+  const has = only.entry as unknown as Record<string, unknown>;
+  const says = told.entry as unknown as Record<string, unknown>;
+  const set = Object.fromEntries(
+    ADDED.filter((slot) => slot in says && !(slot in has)).map((slot) => [slot, says[slot]]),
+  );
+  if (Object.keys(set).length === 0) return false;
+  setSlots(sitting, [only], set);
+  return true;
+}
