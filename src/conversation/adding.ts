@@ -24,7 +24,7 @@ const ADDED = ['pots', 'potSize', 'medium', 'place', 'cutting', 'to'] as const;
 /** Whether the words are a slot or two that the last note lacks, and they are set. */
 export function addsToLast(sitting: Sitting, text: string): boolean {
   const { ledger, origin, world } = sitting;
-  const words = text.trim().replace(/[.!]+$/, '');
+  const words = text.trim().replace(/(?<![.!])[.!]+$/, '');
   if (
     !/^(?:and |oh and |oh |also )?(?:in|into|to|with|on|at|for|all in|one|two|three|four|five|six|\d{1,2}) /i.test(
       words,

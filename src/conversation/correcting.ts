@@ -12,7 +12,7 @@ const secondThought =
   /^(?:no[, ]+(?:wait|sorry|just|only|it was|make that)|oops|whoops|sorry|wait|actually|hang on|i mean|i meant)\b/i;
 
 /** "To Nora, I mean". */
-const afterwards = /[, ]+(?:i mean|i meant|i should say)[.!]?$/i;
+const afterwards = /(?<![, ])[, ]+(?:i mean|i meant|i should say)[.!]?$/i;
 
 /** Whether the text takes back what was just said, by its first words. */
 export function hasSecondThoughts(text: string): boolean {

@@ -135,7 +135,7 @@ function isNamedLast(row: readonly Piece[]): boolean {
 /** "Sunday: pinched these, watered those": a day that opens the sentence belongs to all that it tells. */
 function dated(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
   const first = row[/^(?:on|so|and)$/.test(wordAt(row, 0)) ? 1 : 0];
-  if (first?.is !== 'when' || first.when.past === undefined) return proposals;
+  if (first?.is !== 'when' || first.struck === true || first.when.past === undefined) return proposals;
   const { when } = first;
   return proposals.map((proposal) =>
     proposal.draft.when === undefined ? { ...proposal, draft: { ...proposal.draft, when } } : proposal,

@@ -73,13 +73,13 @@ function joinLoss(before: Proposal, next: Proposal): Proposal | undefined {
     same(plantOf(before), plantOf(next));
   if (again) return { ...before, slots: { ...before.slots, ...next.slots } };
   // "The cat knocked the pot off the sill and snapped two Copper Lantern": how it came about, and what it came to.
-  if (
-    before.draft.plant === undefined &&
-    before.draft.quantity === undefined &&
-    before.slots['cause'] !== undefined &&
-    before.slots['cause'] === next.slots['cause']
-  )
-    return next;
+  // "Dead ones binned: three Copper Lantern": a loss of nobody knows what, and then of what.
+  const unspoken =
+    before.slots['cause'] === undefined
+      ? next.draft.plant !== undefined &&
+        (before.carried === undefined || same(before.carried, next.draft.plant))
+      : before.slots['cause'] === next.slots['cause'];
+  if (before.draft.plant === undefined && before.draft.quantity === undefined && unspoken) return next;
   if (next.draft.plant !== undefined) return undefined;
   const { quantity } = next.draft;
   if (before.draft.quantity !== undefined && quantity !== undefined && !next.draft.pronoun) return undefined;

@@ -23,6 +23,8 @@ export function mediumPiece(
     )
   )
     return;
+  // "Took 5 Peat Lark chrysanthemum": part of a name.
+  if (tokens[at - 1]?.capital === false && tokens[at]?.capital && opensName(tokens, at + length)) return;
   // "Six to the compost": thrown out.
   if (bare === 'compost' && before === 'the' && /^(?:to|on|onto)$/.test(textAt(tokens, at - 2))) return;
   if (bare === 'water' && !/^(?:in|into|plain|tap|rain|of)$/.test(before)) return;
@@ -60,4 +62,10 @@ function mediumAsMeant(text: string, tokens: readonly Token[]): string {
   const written = text.slice(tokens[0]?.start ?? 0, tokens.at(-1)?.end ?? 0).toLowerCase();
   const slipped = tokens.some((token) => token.is === 'word' && token.text !== token.raw.toLowerCase());
   return slipped ? tokens.map((token) => token.text).join(' ') : written;
+}
+
+/** A capitalised word that is no medium, in a note that is not all capitals. */
+function opensName(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at];
+  return token?.is === 'word' && token.capital && !media.has(token.text);
 }

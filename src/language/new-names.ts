@@ -97,6 +97,8 @@ function nameLength(
       !isCapital &&
       piece.verb?.form === 'past' &&
       (length > 0 ||
+        // "took Clay Marigold coleus".
+        (!shouted && tokens[piece.to]?.capital === true && tokens[piece.to]?.text !== 'i') ||
         before.at(-1)?.is === 'count' ||
         /^(?:those|these|them|of)$/.test(wordAt(before, before.length - 1)))
     )

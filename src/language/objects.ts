@@ -9,6 +9,8 @@ const PLANTISH =
   /^(?:cutting|cuttings|plant|plants|plug|plugs|liner|liners|tuber|tubers|crown|crowns|stool|stools|slip|slips|seedling|seedlings|baby|babies|stock|one|ones|others|other|rest|lot|lots|dud|duds|weakling|weaklings|straggler|stragglers|survivors|batch|batches|pot|pots|tray|trays|everything|pieces|bits|tips|tops|heads|them|em|those|these|it|they|lot|root|roots|rooted|mush|compost|mother|division|divisions|dead|rotten|mouldy|weak|leggy|little|small|poor|best|strongest|biggest|first|last|few|couple|many|most|more|again|two|half|all|own|bigger|larger|individually|separately|outside|inside|outdoors|indoors|home|away|off|out|on|up|in|back|over|down|overnight)$/;
 const FUNCTION =
   /^(?:the|a|an|my|our|of|some|to|and|then|but|so|i|we|have|has|had|just|also|too|now|from|with|for|at|by|into|onto|under|this|that|which|because|as|is|are|was|were|be|been|got|get|not|no|yet|already|finally|only|really|very|quite|properly|nicely|today|yesterday|me|us|you|he|she|who|there|here|after|before|each|every|per|about|or|even|still|when|where|if|while|again|please|sadly|unfortunately|alas|sorry|gone|went|going|did|do|done)$/;
+const PREPOSITION =
+  /^(?:to|with|from|for|in|into|on|onto|at|by|along|beside|behind|round|around|near|under|against|before|after|during|while|when)$/;
 const OTHERS = /^(?:his|her|their|hers|theirs|your)$/;
 
 /**
@@ -21,13 +23,17 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
   const { hit } = clause;
   if (!hit) return true;
   const own = new Set(hit.own);
-  const from = clause.subjectFirst ? clause.from : hit.from;
-  const to = clause.subjectFirst ? hit.from : clause.to;
+  // "Two labels lost", "rotten weather": with nothing on the side it is told from, the other side says it.
+  const front = clause.subjectFirst ? hit.from > clause.from : hit.to >= clause.to;
+  const from = front ? clause.from : hit.from;
+  const to = front ? hit.from : clause.to;
   for (let at = from; at < to; at++) {
+    // "Rotten at the base".
+    if (clause.subjectFirst && !front && PREPOSITION.test(wordAt(pieces, at))) return true;
     if (own.has(at)) continue;
     const piece = pieces[at];
     if (!piece || piece.is === 'break') {
-      if (at > from && !clause.subjectFirst) return true;
+      if (at > from && !front) return true;
       continue;
     }
     // "Gave Tom two": how many, and nothing said to be something else.
@@ -36,14 +42,7 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     if (piece.is === 'when' || piece.is === 'count') continue;
     if (piece.is !== 'word') return true;
     // What was done it to stands before the first preposition.
-    if (
-      at > from &&
-      /^(?:to|with|from|for|in|into|on|onto|at|by|along|beside|behind|round|around|near|under|against|before|after|during|while|when)$/.test(
-        piece.text,
-      ) &&
-      draft.quantity !== undefined
-    )
-      return true;
+    if (at > from && PREPOSITION.test(piece.text) && draft.quantity !== undefined) return true;
     if (FUNCTION.test(piece.text)) continue;
     if (hit.rule.kind === 'dispatch' && pieces[at + 1]?.is === 'count' && endsAt(pieces, at + 2)) return true;
     return PLANTISH.test(piece.text) || PLANTISH.test(wordAt(pieces, at + 1));

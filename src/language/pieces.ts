@@ -39,7 +39,8 @@ export type Piece = Run &
     | { readonly is: 'pots'; readonly pots?: number; readonly each?: number; readonly vague?: true }
     | { readonly is: 'size'; readonly size: string; readonly container: boolean }
     | { readonly is: 'celsius'; readonly celsius: number }
-    | { readonly is: 'when'; readonly when: When }
+    /** `struck`: right before a plant that was struck on this day. */
+    | { readonly is: 'when'; readonly when: When; readonly struck?: true }
     | {
         readonly is: 'place';
         readonly place: string;

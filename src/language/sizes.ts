@@ -58,7 +58,7 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
     text(tokens, at + 1) === 's' &&
     tokens[at + 1]?.glued === true &&
     /^(?:into|in|to)$/.test(text(tokens, at - 1)) &&
-    /^(?:[7-9]|1[0-9])$/.test(text(tokens, at))
+    /^(?:[7-9]|1\d)$/.test(text(tokens, at))
   )
     return withContainer(tokens, `${text(tokens, at)}cm`, at + 2);
   const word = text(tokens, at);

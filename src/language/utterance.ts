@@ -6,7 +6,7 @@ import { mediumPiece } from './media.js';
 import { findNames } from './names.js';
 import { normalise } from './normalise.js';
 import type { Note, NoteContext } from './note.js';
-import type { Piece } from './pieces.js';
+import type { Piece, When } from './pieces.js';
 import { findPlaces, prepositionBefore } from './places.js';
 import { quantityAt } from './quantities.js';
 import { sizeAt, temperatureAt } from './sizes.js';
@@ -65,6 +65,13 @@ export function utteranceOf(note: Note): Utterance {
 
 const word = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
 
+/** "9 March Ember Fox: four rooted", of a batch struck on 9 March. */
+function wasStruck(plant: Piece | undefined, { past }: When, { batches = [] }: NoteContext): boolean {
+  if (plant?.is !== 'plant') return false;
+  const { variety } = plant.plant;
+  return batches.some((batch) => batch.variety === variety && batch.struck === past);
+}
+
 function chunk(
   text: string,
   tokens: readonly Token[],
@@ -105,7 +112,7 @@ function chunk(
     if (known && to - from > 1)
       claim({ is: 'place', from, to, place, known, prep: prepositionBefore(tokens, from) });
   for (const { from, to, when } of findWhens(tokens, note, (at) => !free(at)))
-    claim({ is: 'when', from, to, when });
+    claim({ is: 'when', from, to, when, ...(wasStruck(owner[to], when, context) ? { struck: true } : {}) });
   const american = isAmerican(note);
   const view = (): readonly Token[] => tokens.map((token, at) => (free(at) ? token : OPAQUE));
   let open = view();

@@ -47,7 +47,11 @@ export function narrowed(fits: readonly KnownBatch[], which: WhichBatch): readon
       : [({ place }: KnownBatch) => place?.toLowerCase() === stands.toLowerCase()]),
     ...(past === undefined || past === 'ask'
       ? []
-      : [({ struck }: KnownBatch) => fell(struck, firstDay(past), lastDay(past))]),
+      : [
+          ({ struck }: KnownBatch) => fell(struck, firstDay(past), lastDay(past)),
+          // "The 9 March ones" of those struck on the tenth.
+          ({ struck }: KnownBatch) => struck?.slice(0, 7) === firstDay(past).slice(0, 7),
+        ]),
     ...(month === undefined
       ? []
       : [({ struck }: KnownBatch) => struck !== undefined && monthOf(struck) === month]),
@@ -122,16 +126,13 @@ const LATER = new Set(['check', 'loss', 'potOn', 'pinch', 'plantOut', 'dispatch'
 /** A day behind "the ones I took on …", or that tells the lot ("the Tuesday lot", "the Ember Fox from March"). */
 function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): boolean {
   const piece = pieces[at];
-  if (wordAt(pieces, at - 1) === 'the' && /^(?:lot|ones|batch|batches)$/.test(wordAt(pieces, at + 1)))
-    return true;
+  if (piece?.is !== 'when') return false;
+  const behindThe = wordAt(pieces, at - 1) === 'the' || /^the /i.test(piece.when.words);
+  if (behindThe && /^(?:lot|ones|batch|batches)$/.test(wordAt(pieces, at + 1))) return true;
+  const isLater = LATER.has(clause.hit?.rule.kind ?? '');
+  if (isLater && (piece.struck ?? (behindThe && pieces[at + 1]?.is === 'plant'))) return true;
   const named = pieces[at - 1]?.is === 'plant' || SEVERAL.test(wordAt(pieces, at - 1));
-  if (
-    named &&
-    piece?.is === 'when' &&
-    /^from\b/i.test(piece.when.words) &&
-    LATER.has(clause.hit?.rule.kind ?? '')
-  )
-    return true;
+  if (named && isLater && /^from\b/i.test(piece.when.words)) return true;
   for (let before = at - 1; before >= Math.max(clause.from, at - 4); before--) {
     const piece = pieces[before];
     if (

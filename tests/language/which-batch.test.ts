@@ -37,6 +37,9 @@ describe('which batch is meant', () => {
     ['the March lot of Copper Lantern: 5 rooted', 'CL1'],
     ['5 of the 9 March Copper Lantern have rooted', 'CL1'],
     ['potted on the April Copper Lantern', 'CL2'],
+    ['potted on 9 of the 10 March Copper Lantern, 9cm', 'CL1'],
+    ['pinched the 8 April Copper Lantern', 'CL2'],
+    ['10 March Copper Lantern: 4 rooted, 1 rotted', 'CL1'],
     ['5 of the Copper Lantern from March have rooted', 'CL1'],
     ['lost 2 of the Copper Lantern struck on 8 April', 'CL2'],
     ['lost two of the older Copper Lantern', 'CL1'],
@@ -49,6 +52,15 @@ describe('which batch is meant', () => {
     expect(asks).toEqual([]);
     expect(entries.map(({ entry }) => (entry as Plant).batch)).toEqual(entries.map(() => label));
     expect(entries.length).toBeGreaterThan(0);
+  });
+
+  it('takes the day of a lot for no day of the act', () => {
+    for (const text of ['pinched the 8 April Copper Lantern', '10 March Copper Lantern: 4 rooted, 1 rotted'])
+      for (const { entry } of readIt(text).entries) expect(entry).not.toHaveProperty('date');
+    expect(readIt('12 April Copper Lantern: 4 rooted').entries[0]?.entry).toMatchObject({
+      rooted: 4,
+      date: '2026-04-12',
+    });
   });
 
   it.each([

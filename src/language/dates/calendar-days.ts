@@ -138,7 +138,7 @@ export const calendarDays = [
   rule('calendar', '3 May 96', '<day:dom> of? <month> <shortYear>', ({ day, month, shortYear }) =>
     shortYear > 31 ? dayInMonth(day, month, undefined, shortYear) : null,
   ),
-  rule('calendar', 'the 3. May', 'the <day:int> . <month>', ({ day, month }) => dayInMonth(day, month)),
+  rule('calendar', 'the 3 May', 'the <day:int> .? <month>', ({ day, month }) => dayInMonth(day, month)),
   rule('calendar', '3 May', '<day:dom> -|/|.? <month>', ({ day, month }) =>
     alsoNames(month) ? unsure(dayInMonth(day, month)) : dayInMonth(day, month),
   ),

@@ -96,8 +96,8 @@ export const lossRules: readonly Rule[] = [
     head: 'rot~past|rotten off|away|at?',
     shape: 'subject',
     cause: 'rot',
+    unless: (p, _f, t) => /^(?:luck|weather|day|week|job|light|time|business|news|show)$/.test(wordAt(p, t)),
   },
-  { name: '<count> <plant> rotted', kind: 'loss', head: 'rot~past|rotten', shape: 'subject', cause: 'rot' },
   {
     name: '<count> <plant> rotting',
     kind: 'loss',
