@@ -159,7 +159,12 @@ export function proposeAmend(
     plant = plantsIn(pieces)[0]?.plant;
   } else if (not >= 0 && pieces.slice(not + 1).some((piece) => SETTABLE.has(piece.is))) {
     const denied = pieces.slice(not + 1).find((piece) => SETTABLE.has(piece.is));
-    const wanted = [...pieces.slice(0, not)].reverse().find((piece) => piece.is === denied?.is);
+    // "Make that 7 pots not 6": six of what was told before it.
+    const pots = pieces[not - 1];
+    const wanted =
+      denied?.is === 'count' && pots?.is === 'pots' && pots.pots !== undefined
+        ? pots
+        : [...pieces.slice(0, not)].reverse().find((piece) => piece.is === denied?.is);
     const after = wanted
       ? undefined
       : pieces

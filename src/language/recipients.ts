@@ -146,6 +146,7 @@ function nameEnd(pieces: readonly Piece[], from: number, to: number, tokens: rea
     if (piece.is === 'plant' && !tokens[piece.from]?.capital) break;
     if (piece.is === 'word' && tokens[piece.from]?.raw === '&') continue;
     if (piece.is === 'word' && at > from && STOP.test(piece.text)) {
+      if (piece.text === 'in' && /^laws?$/.test(wordAt(pieces, at + 1))) continue;
       // "People in my form", "the ladies at church" keep their tail.
       if (!(
         /^(?:in|at|from|of)$/.test(piece.text) &&

@@ -170,7 +170,14 @@ function moneyAt(tokens: readonly Token[], at: number): number | undefined {
     tokens[at + 2]?.is === 'number'
   )
     return at + 3;
-  if (/^(?:number|page|chapter|version)$/.test(word(tokens, at)) && tokens[at + 1]?.is === 'number')
+  // "The woman at no 9": where, not how many.
+  const isAddress =
+    word(tokens, at) === 'no' &&
+    /^(?:at|to|from|outside|opposite|bench|shelf|table|tunnel|house|bay|row)$/.test(word(tokens, at - 1));
+  if (
+    (isAddress || /^(?:number|page|chapter|version)$/.test(word(tokens, at))) &&
+    tokens[at + 1]?.is === 'number'
+  )
     return at + 2;
   return undefined;
 }
