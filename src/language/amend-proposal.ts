@@ -67,9 +67,12 @@ export function proposeAmend(
   const fits = amendRules.filter((rule) => rule.pattern.test(line) && (!rule.needsNot || not >= 0));
   const copula = not > 0 && /\b(?:was|were|is|are|it's|that's)\b/.test(line) && contrasted(pieces, not);
   if (fits.length === 0 && !copula) return undefined;
-  const rule =
-    fits.find(({ name }) => name === 'rename <plant> to <name>')?.name ?? fits[0]?.name ?? 'were <x> not <y>';
-  if (rule === 'rename <plant> to <name>') return proposeRename(sentence, utterance);
+  const RENAME = 'rename <plant> to <name>';
+  const isRename = fits.some(({ name }) => name === RENAME);
+  const renamed = isRename ? proposeRename(sentence, utterance) : undefined;
+  // "Should be called Redband Rosie, rename it please" names both before the word.
+  const rule = fits.find(({ name }) => name !== RENAME)?.name ?? 'were <x> not <y>';
+  if (renamed ?? (isRename && fits.length === 1)) return renamed;
   // "It was 28 in the greenhouse at midday": the weather of a place, not another number for a note.
   if (
     /^(?:it was|it is|it's|was|only|still)\b/.test(line) &&

@@ -457,6 +457,7 @@ function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at: numbe
     const piece = pieces[before];
     if (piece?.is === 'plant') return true;
     if (piece?.is === 'break' && /^[,(:-]$/.test(piece.mark)) continue;
+    if (piece?.is === 'when' && pieces[before + 1]?.is === 'break') continue;
     if (
       piece?.is === 'word' &&
       /^(?:the|called|named|labelled|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's)$/.test(

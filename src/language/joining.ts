@@ -98,6 +98,18 @@ function joinLoss(before: Proposal, next: Proposal): Proposal | undefined {
 /** "Took four … and put them all in one pot in the propagator". */
 function joinStrike(before: Proposal, next: Proposal): Proposal | undefined {
   if (before.kind !== 'strike') return undefined;
+  // "Took dahlia cuttings this morning, 3 Brass Sixpence and 2 Duchess Mott": the crop of what is told after it.
+  const heading = before.draft.plant;
+  if (
+    next.kind === 'strike' &&
+    heading?.crop !== undefined &&
+    heading.variety === undefined &&
+    before.draft.quantity === undefined &&
+    next.draft.known === false &&
+    next.draft.plant?.crop === undefined &&
+    next.draft.quantity !== undefined
+  )
+    return { ...next, draft: { ...before.draft, ...next.draft, plant: { ...heading, ...next.draft.plant } } };
   if (
     next.kind === 'strike' &&
     next.draft.plant === undefined &&

@@ -114,14 +114,19 @@ function nameLength(
     capital === length && wordAt(before, before.length - 1) === 'rooted' && before.at(-2)?.is === 'count';
   const position = rooted || inPlantPosition(before);
   const besideCrop = isCrop(pieces[at + length]);
-  // "Stuck 24 coleus cuttings, Marble Finch".
+  // "Stuck 24 coleus cuttings this morning, Marble Finch", "8 coleus cuttings of Marble Finch".
+  const lead = before.at(-1)?.is === 'break' && before.at(-2)?.is === 'when' ? -3 : -2;
+  const ofCrop =
+    isCrop(before.at(lead)) ||
+    (/^(?:cuttings|plugs|plants|tips|slips|shoots)$/.test(wordAt(before, before.length + lead)) &&
+      isCrop(before.at(lead - 1)));
   const apart =
-    before.at(-1)?.is === 'break' &&
     capital === length &&
     length > 1 &&
-    (pieces[at + length] === undefined || pieces[at + length]?.is === 'break') &&
-    (isCrop(before.at(-2)) ||
-      (/^(?:cuttings|plugs|plants|tips)$/.test(wordAt(before, before.length - 2)) && isCrop(before.at(-3))));
+    ofCrop &&
+    (wordAt(before, before.length - 1) === 'of' ||
+      (before.at(-1)?.is === 'break' &&
+        (pieces[at + length] === undefined || pieces[at + length]?.is === 'break')));
   if (apart) return length;
   // "Oops, that was Marble Wren", "it was Marble Wren, not Ember Fox".
   const behind = pieces[at + length];
