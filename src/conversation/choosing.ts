@@ -42,6 +42,9 @@ export function chooseBatch(
     const found = offered.filter(fits);
     if (found.length === 1) return found[0] ?? null;
   }
-  for (const [pattern, pick] of ordinals) if (pattern.test(text)) return pick(offered) ?? null;
+  // "Old Nettie" is a name, and no older lot of them.
+  const names = new Set(offered.flatMap(({ variety }) => (variety === null ? [] : [variety.toLowerCase()])));
+  const rest = [...names].reduce((words, name) => words.replaceAll(name, ' '), text.toLowerCase());
+  for (const [pattern, pick] of ordinals) if (pattern.test(rest)) return pick(offered) ?? null;
   return null;
 }
