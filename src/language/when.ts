@@ -73,7 +73,12 @@ export function findWhens(
     const isEvent =
       /\b(?:christmas|easter|halloween|summer|winter|spring|autumn)$/i.test(find.text) &&
       /^(?:market|markets|fair|party|bazaar|show|sale|stall|fete|festival)$/.test(tokens[to]?.text ?? '');
-    if (isEvent || isCounted(tokens, from, to, isName) || (!find.certain && !plausible(tokens, from, to)))
+    if (
+      isEvent ||
+      isShare(tokens, from, to, isName) ||
+      isCounted(tokens, from, to, isName) ||
+      (!find.certain && !plausible(tokens, from, to))
+    )
       continue;
     const past = done(dayOf(find.past), moment.today, find.text);
     const future = dayOf(find.future);
@@ -172,6 +177,26 @@ function plausible(tokens: readonly Token[], from: number, to: number): boolean 
       next,
     );
   return words.length > 1;
+}
+
+/** "Ember Fox 10/12 rooted, Marble Wren 8/9": so many of so many, as before, and no day. */
+function isShare(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  isName: (at: number) => boolean,
+): boolean {
+  const [part, slash, whole] = tokens.slice(from, to);
+  const asBefore = tokens.some(
+    ({ text }, at) => at < from - 3 && text === '/' && tokens[at + 2]?.text === 'rooted',
+  );
+  return (
+    to - from === 3 &&
+    slash?.text === '/' &&
+    Number(part?.text) <= Number(whole?.text) &&
+    isName(from - 1) &&
+    asBefore
+  );
 }
 
 /** "From the 16 Ashlar Pink": a number of plants, no day of the month. */
