@@ -67,9 +67,12 @@ const word = (tokens: readonly Token[], at: number): string => tokens[at]?.text 
 
 /** "9 March Ember Fox: four rooted", of a batch struck on 9 March. */
 function wasStruck(plant: Piece | undefined, { past }: When, { batches = [] }: NoteContext): boolean {
-  if (plant?.is !== 'plant') return false;
-  const { variety } = plant.plant;
-  return batches.some((batch) => batch.variety === variety && batch.struck === past);
+  if (plant?.is !== 'plant' || plant.plant.crop !== undefined) return false;
+  const { variety, batch: label } = plant.plant;
+  return batches.some(
+    (batch) =>
+      batch.struck === past && (label === undefined ? batch.variety === variety : batch.label === label),
+  );
 }
 
 function chunk(
