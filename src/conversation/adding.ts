@@ -1,7 +1,7 @@
 /** "Into 9cm", "two pots of four, in the propagator": what the grower's last note left unsaid, said behind it. */
 import type { LoggedEntry } from '../ledger/entry.js';
 import { setSlots } from './amending.js';
-import { standingOn } from './deeds.js';
+import { onlyOfLastNote } from './last-note.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 
@@ -23,7 +23,6 @@ const ADDED = ['pots', 'potSize', 'medium', 'place', 'cutting', 'to'] as const;
 
 /** Whether the words are a slot or two that the last note lacks, and they are set. */
 export function addsToLast(sitting: Sitting, text: string): boolean {
-  const { ledger, origin, world } = sitting;
   const words = text.trim().replace(/(?<![.!])[.!]+$/, '');
   if (
     !/^(?:and |oh and |oh |also )?(?:in|into|to|with|on|at|for|all in|one|two|three|four|five|six|\d{1,2}) /i.test(
@@ -31,17 +30,9 @@ export function addsToLast(sitting: Sitting, text: string): boolean {
     )
   )
     return false;
-  const last = ledger.standing.at(-1);
-  const journal = last?.journal;
-  if (!last || !journal || journal.by !== origin.by || journal.source?.chat !== world.chat) return false;
-  const act = ACT[last.entry.kind as LoggedEntry['kind']];
-  if (act === undefined || words.length > 60 || origin.at - journal.at > OPEN_MS) return false;
-  const note = ledger.standing.filter((each) => each.journal.source?.message === journal.source?.message);
-  const [only, another] = standingOn(
-    ledger,
-    note.map(({ line }) => line),
-  );
-  if (!only || another) return false;
+  const only = words.length > 60 ? null : onlyOfLastNote(sitting, OPEN_MS);
+  const act = ACT[only?.entry.kind as LoggedEntry['kind']];
+  if (!only || act === undefined) return false;
   const read = readIn(sitting, `${act}, ${words.replace(/^(?:and|oh and|oh|also) /i, '')}`);
   const [told, more] = read.entries;
   if (!told || more || told.entry.kind !== only.entry.kind) return false;

@@ -42,9 +42,12 @@ export function chooseBatch(
     const found = offered.filter(fits);
     if (found.length === 1) return found[0] ?? null;
   }
-  // "Old Nettie" is a name, and no older lot of them.
-  const names = new Set(offered.flatMap(({ variety }) => (variety === null ? [] : [variety.toLowerCase()])));
-  const rest = [...names].reduce((words, name) => words.replaceAll(name, ' '), text.toLowerCase());
+  // "Old Nettie" is a name, "the new greenhouse" a place, and neither an older or a newer lot.
+  const names = offered.flatMap((batch) => [batch.variety, batch.crop, placeOf(batch)]);
+  const rest = names.reduce<string>(
+    (words, name) => (name === null ? words : words.replaceAll(name.toLowerCase(), ' ')),
+    text.toLowerCase(),
+  );
   for (const [pattern, pick] of ordinals) if (pattern.test(rest)) return pick(offered) ?? null;
   return null;
 }

@@ -14,7 +14,7 @@ const secondThought =
 /** "To Nora, I mean". */
 const afterwards = /(?<![, ])[, ]+(?:i mean|i meant|i should say)[.!]?$/i;
 
-/** Whether the text takes back what was just said, by its first words. */
+/** Whether the text takes back what was just said, by its first words or its last. */
 export function hasSecondThoughts(text: string): boolean {
   const words = text.trim();
   return [secondThought, afterwards, onlyDid].some((pattern) => pattern.test(words));

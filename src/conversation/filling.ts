@@ -14,10 +14,10 @@ import type { SlotAsk } from './talk.js';
 const MOST_WORDS = 10;
 /** In UTF-16 units. */
 const LONGEST_NAME = 60;
-/** Figures, and what can't be written on a label: controls, halves of characters, characters that nobody has given a meaning. */
 /** Words that no name of a plant begins or ends with: a new note, not the answer. */
 const NOTE =
   /^(?:ok|okay|now|and|then|so|but|also|right|just|i|we|it|they|did|lost|took|gave)\b|\b(?:too|as well|now|today|yesterday)$/i;
+/** Figures, and what can't be written on a label: controls, halves of characters, characters that nobody has given a meaning. */
 const NO_NAME = /[\d\p{Cc}\p{Cs}\p{Co}\p{Cn}]/u;
 
 /** Words of a reply taken for what the question asks for; null where they are none. */

@@ -153,11 +153,6 @@ function batchMeant(sitting: Sitting, plant: Plant): Batch[] {
   if (batches.length < 2) return batches;
   const labels = batches.map(({ label }) => label);
   const day = dayIn(sitting.text, sitting.origin.at, sitting.settings, 'past');
-  // A name may hold "old" or "first" itself.
-  const rest = sitting.text
-    .toLowerCase()
-    .split((plant.variety ?? plant.crop ?? '\n').toLowerCase())
-    .join(' ');
-  const one = chooseBatch(rest, labels, sitting.ledger, day);
+  const one = chooseBatch(sitting.text, labels, sitting.ledger, day);
   return one ? [one] : batches;
 }

@@ -1,7 +1,7 @@
 /** "And the Marble Wren too", "another six": the last note again, of another plant or another number. */
 import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
 import { named, plantOf } from '../ledger/reach.js';
-import { standingOn } from './deeds.js';
+import { onlyOfLastNote } from './last-note.js';
 import { isLogged, takeNote } from './noting.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
@@ -37,17 +37,10 @@ export function saysLikewise(sitting: Sitting, text: string): boolean {
   return true;
 }
 
-/** The only entry of the grower's last note, of late. */
-function lastEntry({ ledger, origin, world }: Sitting): LoggedEntry | null {
-  const journal = ledger.standing.at(-1)?.journal;
-  if (!journal || journal.by !== origin.by || journal.source?.chat !== world.chat) return null;
-  if (origin.at - journal.at > LEANS_MS) return null;
-  const note = ledger.standing.filter((each) => each.journal.source?.message === journal.source?.message);
-  const [only, another] = standingOn(
-    ledger,
-    note.map(({ line }) => line),
-  );
-  return only && !another && isLogged(only.entry) ? withoutSlots(only.entry, 'label') : null;
+/** The last note's only entry, ready to be said again. */
+function lastEntry(sitting: Sitting): LoggedEntry | null {
+  const last = onlyOfLastNote(sitting, LEANS_MS);
+  return last && isLogged(last.entry) ? withoutSlots(last.entry, 'label') : null;
 }
 
 /** All of one sort says the same of another; a number does not. */

@@ -1,7 +1,7 @@
 /** An act told in parts: one clause for each plant moved, each recipient, each place or day. */
 import type { EntryKind } from '../ledger/entry.js';
 import type { Clause } from './clauses.js';
-import { wordAt } from './grammar/rule.js';
+import { type Hit, wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 
 export function partsOf(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
@@ -43,12 +43,14 @@ function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] 
       PREPOSITION.test(wordAt(pieces, next)) &&
       before.some((piece) => piece.is === 'word' && PREPOSITION.test(piece.text));
     if (!counted || !(sameDay || elsewhere)) continue;
-    return [
-      { ...clause, to: at },
-      ...eachShare(pieces, { ...clause, from: at + 1, hit: { ...hit, from: at + 1, to: at + 1, own: [] } }),
-    ];
+    return [{ ...clause, to: at }, ...eachShare(pieces, behind(clause, hit, at))];
   }
   return [clause];
+}
+
+/** What is told of the same act behind `at`. */
+function behind(clause: Clause, hit: Hit, at: number): Clause {
+  return { ...clause, from: at + 1, hit: { ...hit, from: at + 1, to: at + 1, own: [] } };
 }
 
 /** The receiver and a number stand right behind the act, in this order. */
@@ -60,24 +62,18 @@ function isNamedFirst(pieces: readonly Piece[], to: number): boolean {
 
 /** "Shifted these from here to there and those from there to here": one clause a move. */
 function eachMove(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
-  if (clause.hit?.rule.kind !== 'move' || clause.subjectFirst) return [clause];
+  const { hit } = clause;
+  if (hit?.rule.kind !== 'move' || clause.subjectFirst) return [clause];
   const reaches = (from: number, to: number): boolean =>
     pieces
       .slice(from, to)
       .some((piece) => piece.is === 'place' && /^(?:to|into|onto)$/.test(piece.prep ?? ''));
-  for (let at = clause.hit.to; at < clause.to; at++) {
+  for (let at = hit.to; at < clause.to; at++) {
     if (wordAt(pieces, at) !== 'and') continue;
     let plant = at + 1;
     while (/^(?:the|my|those)$/.test(wordAt(pieces, plant)) || pieces[plant]?.is === 'count') plant++;
-    if (pieces[plant]?.is !== 'plant' || !reaches(clause.hit.to, at) || !reaches(plant, clause.to)) continue;
-    return [
-      { ...clause, to: at },
-      ...eachMove(pieces, {
-        ...clause,
-        from: at + 1,
-        hit: { ...clause.hit, from: at + 1, to: at + 1, own: [] },
-      }),
-    ];
+    if (pieces[plant]?.is !== 'plant' || !reaches(hit.to, at) || !reaches(plant, clause.to)) continue;
+    return [{ ...clause, to: at }, ...eachMove(pieces, behind(clause, hit, at))];
   }
   return [clause];
 }
@@ -93,28 +89,13 @@ function eachSending(pieces: readonly Piece[], clause: Clause): readonly Clause[
     // "Gave Jean four and Bob two".
     const named =
       pieces[count]?.is === 'word' && pieces[count + 1]?.is === 'count' && isNamedFirst(pieces, hit.to);
-    if (named)
-      return [
-        { ...clause, to: at },
-        ...eachSending(pieces, {
-          ...clause,
-          from: at + 1,
-          hit: { ...hit, from: at + 1, to: at + 1, own: [] },
-        }),
-      ];
+    if (named) return [{ ...clause, to: at }, ...eachSending(pieces, behind(clause, hit, at))];
     if (pieces[count]?.is !== 'count') continue;
     let to = count + 1;
     while (pieces[to]?.is === 'plant' || /^(?:of|the|my|those)$/.test(wordAt(pieces, to))) to++;
     const reached = pieces.slice(hit.from, at).some((_, n) => wordAt(pieces, hit.from + n) === 'to');
     if (wordAt(pieces, to) !== 'to' || !reached) continue;
-    return [
-      { ...clause, to: at },
-      ...eachSending(pieces, {
-        ...clause,
-        from: at + 1,
-        hit: { ...hit, from: at + 1, to: at + 1, own: [] },
-      }),
-    ];
+    return [{ ...clause, to: at }, ...eachSending(pieces, behind(clause, hit, at))];
   }
   return [clause];
 }

@@ -93,7 +93,7 @@ export function cropAt(
   )
     return undefined;
   const to = at + found.words.length;
-  // "Gave Rosemary a …": a person.
+  // "A natter with Rosemary at the gate": a person.
   if (
     tokens[at]?.capital &&
     found.words.length === 1 &&
@@ -104,6 +104,7 @@ export function cropAt(
       .some(({ text }) => /^(?:natter|chat|chatted|talked|lunch|coffee|tea|cuppa|word|met)$/.test(text))
   )
     return undefined;
+  // "Gave Rosemary a …".
   if (
     tokens[at]?.capital &&
     found.words.length === 1 &&

@@ -71,9 +71,9 @@ export function restoreHeard(
     if (isName(at)) continue;
     const text = word(at);
     if (text === 'routed') put(at, 'rooted');
-    // "Still know roots".
     // "Six with roots and to dampened off".
     else if (text === 'dampened' && word(at + 1) === 'off') put(at, 'damped');
+    // "Still know roots".
     else if (text === 'know' && /^(?:roots|root|routes|sign|signs)$/.test(word(at + 1))) put(at, 'no');
     else if (text === 'dyed') put(at, 'died');
     else if (

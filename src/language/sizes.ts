@@ -23,7 +23,7 @@ export interface FoundSize {
 }
 
 /** Pots by their width in centimetres ("into nines"). */
-const GROSS: Readonly<Record<string, number>> = { sevens: 7, eights: 8, nines: 9, tens: 10, elevens: 11 };
+const BY_WIDTH: Readonly<Record<string, number>> = { sevens: 7, eights: 8, nines: 9, tens: 10, elevens: 11 };
 
 const text = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
 
@@ -62,8 +62,8 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
   )
     return withContainer(tokens, `${text(tokens, at)}cm`, at + 2);
   const word = text(tokens, at);
-  if (/^(?:into|in|to)$/.test(text(tokens, at - 1)) && Object.hasOwn(GROSS, word))
-    return withContainer(tokens, `${GROSS[word]}cm`, at + 1);
+  if (/^(?:into|in|to)$/.test(text(tokens, at - 1)) && Object.hasOwn(BY_WIDTH, word))
+    return withContainer(tokens, `${BY_WIDTH[word]}cm`, at + 1);
   const found = numberAt(tokens, at);
   if (!found || found.collective || found.value <= 0) return undefined;
   let { value, to } = found;
