@@ -5,8 +5,9 @@ import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
 import type { Piece, When } from './pieces.js';
 import type { Proposal } from './refining.js';
+import { proposeRename, RENAME } from './rename-proposal.js';
 import { restatementIn } from './restatement.js';
-import { LINE_LIMIT, plantsIn, type Sentence, textOf, trimmed } from './sentences.js';
+import { LINE_LIMIT, plantsIn, type Sentence, textOf } from './sentences.js';
 import { titleCase } from './told-names.js';
 import type { Utterance } from './utterance.js';
 
@@ -67,30 +68,12 @@ export function proposeAmend(
   const fits = amendRules.filter((rule) => rule.pattern.test(line) && (!rule.needsNot || not >= 0));
   const copula = not > 0 && /\b(?:was|were|is|are|it's|that's)\b/.test(line) && contrasted(pieces, not);
   if (fits.length === 0 && !copula) return undefined;
-  const RENAME = 'rename <plant> to <name>';
   const isRename = fits.some(({ name }) => name === RENAME);
   const renamed = isRename ? proposeRename(sentence, utterance) : undefined;
   // "Should be called Redband Rosie, rename it please" names both before the word.
   const rule = fits.find(({ name }) => name !== RENAME)?.name ?? 'were <x> not <y>';
   if (renamed ?? (isRename && fits.length === 1)) return renamed;
-  // "It was 28 in the greenhouse at midday": the weather of a place, not another number for a note.
-  if (
-    /^(?:it was|it is|it's|was|only|still)\b/.test(line) &&
-    not < 0 &&
-    plantsIn(pieces).length === 0 &&
-    pieces.some(({ is }) => is === 'place') &&
-    pieces.some(({ is }) => is === 'count' || is === 'celsius')
-  )
-    return undefined;
-  // "Should have potted them on by now": not done, and nothing to put right.
-  if (/^(?:(?:i|we) )?(?:should|ought to) have (?!been|said|read|put|written|told|logged)/.test(line))
-    return undefined;
-  if (
-    /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
-    /\bmust be (?:a|an|the|some)\b/.test(line) ||
-    /\b(?:reckons?|says|said i|told me|thinks)\b/.test(line)
-  )
-    return undefined;
+  if (putsNothingRight(line, pieces, not)) return undefined;
   const strong =
     AMEND_CUE.test(line) ||
     (not > 0 &&
@@ -112,48 +95,7 @@ export function proposeAmend(
     return undefined;
   const set: Record<string, unknown> = {};
   const put = (piece: Piece | undefined): void => {
-    if (!piece) return;
-    switch (piece.is) {
-      case 'count':
-        if (
-          piece.quantity.value !== undefined &&
-          !piece.quantity.vague &&
-          !(piece.quantity.weak && piece.to - piece.from > 1)
-        )
-          set[
-            /\b(?:rooted|roots)\b/.test(line) && !/\b(?:cuttings|struck|took)\b/.test(line)
-              ? 'rooted'
-              : 'count'
-          ] ??= piece.quantity.value;
-        break;
-      case 'pots':
-        if (piece.pots !== undefined) set['pots'] ??= piece.pots;
-        break;
-      case 'when': {
-        const date = piece.when.past;
-        if (date !== undefined && date !== 'ask') set['date'] ??= date;
-        break;
-      }
-      case 'place':
-        set['place'] ??= piece.place;
-        break;
-      case 'size':
-        set['potSize'] ??= piece.size;
-        break;
-      case 'celsius':
-        set['celsius'] ??= piece.celsius;
-        break;
-      case 'cutting':
-        set['cutting'] ??= piece.cutting;
-        break;
-      case 'medium':
-        set['medium'] ??= piece.medium;
-        break;
-      case 'plant':
-        for (const [slot, value] of Object.entries(piece.plant)) set[slot] ??= value;
-        break;
-      default:
-    }
+    if (piece) for (const [slot, value] of Object.entries(valueOf(piece, line))) set[slot] ??= value;
   };
   let plant: Draft['plant'];
   let when: When | undefined;
@@ -213,6 +155,57 @@ export function proposeAmend(
     slots: { set },
     draft: { ...(plant ? { plant } : {}), ...(when ? { when } : {}) },
   };
+}
+
+/** Lines that amendments look like and that put no note right. */
+function putsNothingRight(line: string, pieces: readonly Piece[], not: number): boolean {
+  // "It was 28 in the greenhouse at midday": the weather of a place, not another number for a note.
+  const weather =
+    /^(?:it was|it is|it's|was|only|still)\b/.test(line) &&
+    not < 0 &&
+    plantsIn(pieces).length === 0 &&
+    pieces.some(({ is }) => is === 'place') &&
+    pieces.some(({ is }) => is === 'count' || is === 'celsius');
+  return (
+    weather ||
+    // "Should have potted them on by now": not done, and nothing to put right.
+    /^(?:(?:i|we) )?(?:should|ought to) have (?!been|said|read|put|written|told|logged)/.test(line) ||
+    /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
+    /\bmust be (?:a|an|the|some)\b/.test(line) ||
+    /\b(?:reckons?|says|said i|told me|thinks)\b/.test(line)
+  );
+}
+
+/** The slots that a piece says, in a line that says them again; none where it says nothing certain. */
+function valueOf(piece: Piece, line: string): Readonly<Record<string, unknown>> {
+  switch (piece.is) {
+    case 'count': {
+      const { value, vague, weak } = piece.quantity;
+      if (value === undefined || vague || (weak && piece.to - piece.from > 1)) return {};
+      const ofRoots = /\b(?:rooted|roots)\b/.test(line) && !/\b(?:cuttings|struck|took)\b/.test(line);
+      return ofRoots ? { rooted: value } : { count: value };
+    }
+    case 'pots':
+      return piece.pots === undefined ? {} : { pots: piece.pots };
+    case 'when': {
+      const date = piece.when.past;
+      return date === undefined || date === 'ask' ? {} : { date };
+    }
+    case 'place':
+      return { place: piece.place };
+    case 'size':
+      return { potSize: piece.size };
+    case 'celsius':
+      return { celsius: piece.celsius };
+    case 'cutting':
+      return { cutting: piece.cutting };
+    case 'medium':
+      return { medium: piece.medium };
+    case 'plant':
+      return { ...piece.plant };
+    default:
+      return {};
+  }
 }
 
 /** "Potted on 10 May, not 9": a day denied by its number. */
@@ -282,34 +275,4 @@ function cueEnd(pieces: readonly Piece[]): number {
       return end;
   }
   return end;
-}
-
-function proposeRename(sentence: Sentence, utterance: Utterance): Proposal | undefined {
-  const { pieces } = sentence;
-  const plants = plantsIn(pieces);
-  const old = plants[0];
-  if (!old) return undefined;
-  const to = pieces.findIndex(
-    (piece, at) => piece.from >= old.to && /^(?:to|as|into)$/.test(wordAt(pieces, at)),
-  );
-  if (to < 0) return undefined;
-  // "Rename it to Pale Jessie, misread the label": the reason is no part of the name.
-  const stop = pieces.findIndex(({ is }, at) => at > to + 1 && is === 'break');
-  const told = pieces.slice(to + 1, stop < 0 ? undefined : stop);
-  const name = trimmed(textOf(told, utterance)).replace(/^(?:the|be) /i, '');
-  if (name === '') return undefined;
-  const [known] = told;
-  const variety =
-    known?.is === 'plant' &&
-    told.length === 1 &&
-    known.plant.variety?.toLowerCase() === name.toLowerCase() &&
-    known.known
-      ? known.plant.variety
-      : titleCase(name);
-  return {
-    kind: 'amend',
-    rule: 'rename <plant> to <name>',
-    slots: { set: { variety } },
-    draft: { plant: old.plant },
-  };
 }

@@ -1,5 +1,6 @@
 /** The fourth stage: pieces to clauses, one act each, cut where a new act or sentence begins. */
-import { findHits, type Hit, type Rule, wordAt } from './grammar/rule.js';
+import { actHits } from './act-hits.js';
+import { type Hit, type Rule, wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 
 export interface Clause {
@@ -57,25 +58,19 @@ export function clausesOf(pieces: readonly Piece[], rules: readonly Rule[]): rea
   let sentence = 0;
   for (const [from, to, mark] of sentences(pieces)) {
     const row = pieces.slice(from, to);
-    const hits = findHits(rules, row)
-      .filter((hit, n, all) => hit.rule.kind !== all[n - 1]?.rule.kind || !isRelative(row, hit.from))
-      // "The three that had snapped went in the bin": which, before what befell them.
-      .filter((hit, n, all) => all[n + 1]?.rule.kind !== hit.rule.kind || !isRelative(row, hit.from))
-      .filter((hit, n) => n === 0 || !isWhichWeTook(row, hit.from))
-      .filter((hit, n, all) => !isForHardening(row, hit, all[n + 1]))
-      .map((hit) => ({
-        ...hit,
-        from: hit.from + from,
-        to: hit.to + from,
-        own: hit.own.map((at) => at + from),
-      }));
+    const hits = actHits(rules, row).map((hit) => ({
+      ...hit,
+      from: hit.from + from,
+      to: hit.to + from,
+      own: hit.own.map((at) => at + from),
+    }));
     const asked = mark === '?';
     if (hits.length === 0) clauses.push({ from, to, hit: undefined, sentence, asked, subjectFirst: false });
     let start = from;
     for (const [n, hit] of hits.entries()) {
       const next = hits[n + 1];
       const subjectFirst = hit.rule.shape === 'subject' || isPassive(pieces, start, hit);
-      const cut = next ? cutBetween(pieces, hit, next, subjectFirst) : to;
+      const cut = next ? cutBetween(pieces, hit, next) : to;
       const end = anotherState(pieces, hit, subjectFirst ? anotherSubject(pieces, start, hit, cut) : cut);
       const named = pieces.slice(hit.to, end).some(({ is }) => is === 'plant');
       const begin = subjectFirst || !named ? ownSubject(pieces, start, hit) : start;
@@ -85,34 +80,6 @@ export function clausesOf(pieces: readonly Piece[], rules: readonly Rule[]): rea
     sentence++;
   }
   return clauses;
-}
-
-/** "Moved these and those to the cold frame to harden off": carried there for what is told behind. */
-function isForHardening(row: readonly Piece[], hit: Hit, next: Hit | undefined): boolean {
-  if (hit.rule.kind !== 'move' || next?.rule.kind !== 'hardenOff') return false;
-  const between = row.slice(hit.to, next.to);
-  const plants = between.filter(({ is }) => is === 'plant').length;
-  const purpose = between.some(
-    (piece, at) =>
-      wordAt(between, at) === 'to' && /^(?:harden|toughen)$/.test(wordAt(between, at + 1)) && piece,
-  );
-  return plants > 1 && purpose && !between.some(({ is }) => is === 'break');
-}
-
-/** "Planted out the ones I took last August": which, behind another act. */
-function isWhichWeTook(row: readonly Piece[], from: number): boolean {
-  return (
-    wordAt(row, from) === 'took' &&
-    /^(?:i|we)$/.test(wordAt(row, from - 1)) &&
-    (row[from - 2]?.is === 'plant' || /^(?:ones|lot|batch|cuttings)$/.test(wordAt(row, from - 2)))
-  );
-}
-
-/** "Binned one that had gone to mush": says again what befell those just told of. */
-function isRelative(row: readonly Piece[], from: number): boolean {
-  let at = from - 1;
-  while (/^(?:had|have|has|was|were|already|just|all)$/.test(wordAt(row, at))) at--;
-  return /^(?:that|which|that'd|thatd|that's|thats|that've|thatve)$/.test(wordAt(row, at)) && at > 0;
 }
 
 /** "Sixteen into pots then, and the Cinder Mabel has shifted": what precedes the break before the subject is no part of it. */
@@ -252,7 +219,7 @@ function plantToldOf(pieces: readonly Piece[], start: number, and: number): numb
   return undefined;
 }
 
-function cutBetween(pieces: readonly Piece[], before: Hit, next: Hit, _subjectFirst: boolean): number {
+function cutBetween(pieces: readonly Piece[], before: Hit, next: Hit): number {
   const low = before.to;
   const high = next.from;
   if (high <= low) return Math.max(low - 1, high);

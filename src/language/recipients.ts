@@ -19,11 +19,12 @@ export function recipientOf(
 ): string | undefined {
   const { hit } = clause;
   if (!hit) return undefined;
-  const letHave = /^let <recipient>/.test(hit.rule.name)
-    ? wordsOf(pieces, hit.from + 1, hit.to - 1, tokens, text)
-    : undefined;
+  const letHave =
+    hit.rule.sense === 'recipient within'
+      ? wordsOf(pieces, hit.from + 1, hit.to - 1, tokens, text)
+      : undefined;
   if (letHave !== undefined) return letHave;
-  if (/^<recipient>/.test(hit.rule.name)) {
+  if (hit.rule.sense === 'recipient first') {
     let start = clause.from;
     while (
       start < hit.from &&
@@ -50,9 +51,7 @@ export function recipientOf(
           '',
         )
       : undefined) ??
-    (/^(?:dispatch|sold)/.test(hit.rule.name)
-      ? behindComma(pieces, hit.to, clause.to, tokens, text)
-      : undefined)
+    (hit.rule.sense === 'delivery' ? behindComma(pieces, hit.to, clause.to, tokens, text) : undefined)
   );
 }
 

@@ -58,7 +58,7 @@ export function withWhereTo(
     const to = draft.to ?? recipientOf(pieces, clause, tokens, text);
     return to === undefined ? draft : { ...draft, to };
   }
-  if (rule.name.startsWith('emptied')) {
+  if (rule.sense === 'emptying') {
     const [from, to] = pieces
       .slice(clause.from, clause.to)
       .flatMap((piece) => (piece.is === 'place' ? [piece.place] : []));
@@ -73,7 +73,7 @@ export function withWhereTo(
       .slice(clause.from, clause.to)
       .flatMap((piece) => (piece.is === 'place' && piece.place !== draft.which?.stands ? [piece] : []));
     const moved =
-      draft.quantity?.whole || rule.name.startsWith('moved')
+      draft.quantity?.whole || rule.sense === 'plain move'
         ? movedOn(pieces, clause, tokens, text, draft.which?.stands)
         : undefined;
     if (moved) return { ...draft, ...moved };
@@ -107,7 +107,7 @@ export function withWhereTo(
 
 /** "Brought everything indoors": all that is said of where. */
 function doorsOf(pieces: readonly Piece[], clause: Clause): string | undefined {
-  if (clause.hit?.rule.name === 'brought in <plant>') return 'indoors';
+  if (clause.hit?.rule.sense === 'indoors') return 'indoors';
   return pieces
     .slice(clause.hit?.to ?? clause.from, clause.to)
     .flatMap((piece) =>

@@ -176,6 +176,7 @@ export const checkRules: readonly Rule[] = [
   {
     name: 'gave <plant> a tug',
     kind: 'check',
+    sense: 'look',
     head: 'give~past .. a tug|pull',
     shape: 'object',
   },
@@ -349,6 +350,7 @@ export const checkRules: readonly Rule[] = [
   {
     name: 'pulled: <count> checked',
     kind: 'aside',
+    sense: 'sample',
     head: 'check~past|inspected',
     shape: 'subject',
     when: (p, f, t) =>
@@ -360,6 +362,7 @@ export const checkRules: readonly Rule[] = [
   {
     name: 'checked <plant>',
     kind: 'check',
+    sense: 'look',
     head: 'check~|inspect~past',
     shape: 'object',
     unless: (p, f, t) =>
@@ -373,6 +376,7 @@ export const checkRules: readonly Rule[] = [
   {
     name: 'looked at <plant>',
     kind: 'check',
+    sense: 'look',
     head: 'look~past|peek~past|peer~past at|under|over|in',
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant'),
@@ -380,6 +384,7 @@ export const checkRules: readonly Rule[] = [
   {
     name: 'had a look at <plant>',
     kind: 'check',
+    sense: 'look',
     head: 'look|peek|gander|squint|nosy|check at|under|on|over',
     shape: 'object',
     when: (p, f, t) =>
@@ -390,6 +395,7 @@ export const checkRules: readonly Rule[] = [
   {
     name: 'tugged <plant>',
     kind: 'check',
+    sense: 'look',
     head: 'tug~past|tip~past|knock~past|turn~past out|on?',
     shape: 'object',
     when: (p, f, t) =>
@@ -425,6 +431,7 @@ export const checkRules: readonly Rule[] = [
   {
     name: 'pulled: looked at <count>',
     kind: 'aside',
+    sense: 'sample',
     head: 'look~past|sample~past|tug~past|lift~past|pull~past at|up|out? <count>',
     shape: 'object',
     when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'count'),
@@ -432,6 +439,7 @@ export const checkRules: readonly Rule[] = [
   {
     name: 'pulled: <count> looked at',
     kind: 'aside',
+    sense: 'sample',
     head: '<count> looked at',
     shape: 'object',
     when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'count'),
@@ -479,6 +487,6 @@ export const checkRules: readonly Rule[] = [
     },
     phrasings: ['none of the Salt Harrier have done a thing below'],
   },
-  { name: 'pulled <count> from <plant>', kind: 'aside', head: 'pull~past', shape: 'object' },
+  { name: 'pulled <count> from <plant>', kind: 'aside', sense: 'sample', head: 'pull~past', shape: 'object' },
 ];
 export { followsWord };

@@ -66,6 +66,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: 'sold <count> <plant>',
     kind: 'dispatch',
+    sense: 'delivery',
     head: 'sell~past|flog~past',
     shape: 'object',
     how: 'sold',
@@ -103,6 +104,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: 'dispatched <count> <plant> to <recipient>',
     kind: 'dispatch',
+    sense: 'delivery',
     head: 'dispatch~past|ship~past|send~past|post~past|deliver~past|mail~past off|out|over?',
     shape: 'object',
     when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 6, 'plant', 'count'),
@@ -111,6 +113,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: 'dispatch: <count> <plant>, <recipient>',
     kind: 'dispatch',
+    sense: 'delivery',
     head: 'dispatch|dispatches|despatch note?',
     shape: 'object',
     when: (p, f, t) =>
@@ -151,6 +154,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: '<recipient> took <count> <plant> home',
     kind: 'dispatch',
+    sense: 'recipient first',
     head: 'take~past|have~past|collect~past|buy~past|carry~past .. home|away',
     shape: 'object',
     how: 'given',
@@ -162,6 +166,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: '<recipient> had <count> <plant> off me',
     kind: 'dispatch',
+    sense: 'recipient first',
     head: 'take~past|have~past|collect~past|buy~past|get~past .. off|from me|us',
     shape: 'object',
     how: 'given',
@@ -186,6 +191,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: '<recipient> came for their <count> <plant>',
     kind: 'dispatch',
+    sense: 'recipient first',
     head: 'come~past|called for her|his|their <count>',
     shape: 'object',
     when: (p, f, t) => f > 0 && !/^(?:i|we)$/.test(wordAt(p, f - 1)) && closeBehind(p, t, 'plant'),
@@ -194,6 +200,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: '<recipient> came and took <count> <plant>',
     kind: 'dispatch',
+    sense: 'recipient first',
     head: 'take~past',
     shape: 'object',
     when: (p, f, t) => cameAndTook(p, f) && p[t]?.is === 'count' && closeBehind(p, t, 'plant'),
@@ -204,6 +211,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: '<recipient> has taken <count> <plant>',
     kind: 'dispatch',
+    sense: 'recipient first',
     head: 'taken|had|nabbed|scrounged',
     shape: 'object',
     when: (p, f, t) => isSomeones(wordAt(p, f - 1)) && p[t]?.is === 'count' && closeBehind(p, t, 'plant'),
@@ -214,6 +222,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: '<recipient> had <count> <plant> for their own',
     kind: 'dispatch',
+    sense: 'recipient first',
     head: 'have~past|take~past',
     shape: 'object',
     when: (p, f, t) =>
@@ -228,6 +237,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: '<recipient> went off with <count> <plant>',
     kind: 'dispatch',
+    sense: 'recipient first',
     head: 'go~past|make~past|leave~past|walked|drove|skipped off|away|home? with',
     shape: 'object',
     when: (p, f, t) =>
@@ -242,6 +252,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: '<recipient> collected <count> <plant>',
     kind: 'dispatch',
+    sense: 'recipient first',
     head: 'collect~past',
     shape: 'object',
     when: (p, f, t) =>
@@ -253,6 +264,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: 'let <recipient> have <count> <plant>',
     kind: 'dispatch',
+    sense: 'recipient within',
     head: 'let~ .. have|take',
     shape: 'object',
     how: 'given',
@@ -269,6 +281,7 @@ export const dispatchRules: readonly Rule[] = [
   {
     name: '<recipient> got <count> <plant> from me',
     kind: 'dispatch',
+    sense: 'recipient first',
     head: 'get~past|become|became|have~past .. from me|us',
     shape: 'object',
     how: 'given',

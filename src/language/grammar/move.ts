@@ -28,6 +28,7 @@ export const moveRules: readonly Rule[] = [
   {
     name: 'moved <plant> to <place>',
     kind: 'move',
+    sense: 'plain move',
     head: 'move~past|shift~past|carry~past|transfer~past|relocate~past|lug~past|haul~past|drag~past|cart~past|evict~past|turf~past|trundle~past|trolley~past|wheel~past|schlep~past|banish~past|promote~past|demote~past|migrate~past|switch~past|ferry~past|shuffle~past|shunt~past|slide~past',
     shape: 'object',
     unless: (p, _f, t) => /^(?:on|house|in)$/.test(wordAt(p, t)) && !follows(p, t, 'plant'),
@@ -82,6 +83,7 @@ export const moveRules: readonly Rule[] = [
   {
     name: 'brought in <plant>',
     kind: 'move',
+    sense: 'indoors',
     head: 'bring~past|fetch~past in|inside|indoors',
     shape: 'object',
     when: (p, _f, t) =>
@@ -114,6 +116,7 @@ export const moveRules: readonly Rule[] = [
   {
     name: 'emptied <place> into <place>',
     kind: 'move',
+    sense: 'emptying',
     head: 'empty~past|clear~past',
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'place') && followsWord(p, t, /^(?:into|to|onto)$/),

@@ -8,6 +8,20 @@ import type { Piece } from '../pieces.js';
  */
 export type Shape = 'object' | 'subject';
 
+/**
+ * What the rest of the sentence must know of an act beyond its kind: that it was a `look`, or a look at a `sample`; where
+ * the recipient stands; that a `delivery` may name one behind a comma; whence and where to a move goes.
+ */
+export type Sense =
+  | 'look'
+  | 'sample'
+  | 'recipient first'
+  | 'recipient within'
+  | 'delivery'
+  | 'plain move'
+  | 'indoors'
+  | 'emptying';
+
 export interface Rule {
   readonly name: string;
   /** `aside`: words of doing that log nothing themselves ("kept three"), but name the plant for what follows. */
@@ -23,6 +37,7 @@ export interface Rule {
   readonly cause?: Cause;
   readonly care?: Care;
   readonly how?: Manner;
+  readonly sense?: Sense;
   /** Of a check: what it says without a number. */
   readonly rooted?: 'none' | 'all' | 'some';
   /** What it says of how many, whatever number stands in it ("none survived" tells of all). */

@@ -1,0 +1,57 @@
+/** What one act of a row lends to the others: the day that opens it, the visit's day, the plant named last. */
+import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+import type { Proposal } from './refining.js';
+
+/** The proposals of a row, each with what the row as a whole says of it. */
+export function acrossTheRow(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
+  return visited(backwards(dated(proposals, row), row), row);
+}
+
+/** "Sunday: pinched these, watered those": a day that opens the sentence belongs to all that it tells. */
+function dated(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
+  const first = row[/^(?:on|so|and)$/.test(wordAt(row, 0)) ? 1 : 0];
+  if (first?.is !== 'when' || first.struck === true || first.when.past === undefined) return proposals;
+  const { when } = first;
+  return proposals.map((proposal) =>
+    proposal.draft.when === undefined ? { ...proposal, draft: { ...proposal.draft, when } } : proposal,
+  );
+}
+
+const CAME = new Set(['stock', 'receive', 'dispatch']);
+
+/** "Val turned up at the weekend and gave me two": the day of the visit is the gift's. */
+function visited(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
+  const [only, another] = proposals;
+  if (!only || another || !CAME.has(only.kind) || only.draft.when) return proposals;
+  const days = row.flatMap((piece, at) =>
+    piece.is === 'when' && (row[at + 1]?.is === 'break' || wordAt(row, at + 1) === 'and') ? [piece.when] : [],
+  );
+  const [when, more] = days;
+  return when && !more && when.past !== undefined ? [{ ...only, draft: { ...only.draft, when } }] : proposals;
+}
+
+/** "Two rooted and one rotted on the Granite Poppy": a plant named last is meant by what precedes it. */
+function backwards(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
+  const first = proposals.findIndex(({ draft }) => draft.plant !== undefined);
+  const plant = proposals[first]?.draft.plant;
+  if (plant === undefined || !isNamedLast(row)) return proposals;
+  return proposals.map((proposal) =>
+    proposal.draft.plant === undefined &&
+    proposal.carried === undefined &&
+    !(proposal.kind === 'tend' && proposal.draft.place !== undefined)
+      ? { ...proposal, carried: plant }
+      : proposal,
+  );
+}
+
+/** The first plant of a row stands behind "on", "of" and the like, with no act behind it. */
+function isNamedLast(row: readonly Piece[]): boolean {
+  let at = row.findIndex(({ is }) => is === 'plant') - 1;
+  while (/^(?:the|my|those|these|our)$/.test(wordAt(row, at))) at--;
+  return (
+    /^(?:on|of|from|for|with|in|off|to)$/.test(wordAt(row, at)) ||
+    row[at]?.is === 'count' ||
+    row[at]?.is === 'break'
+  );
+}

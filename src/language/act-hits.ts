@@ -1,0 +1,43 @@
+/** The heads in a row that tell of an act, without those that only say which plants another act befell. */
+import { findHits, type Hit, type Rule, wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+/** Hits in the order of the row. */
+export function actHits(rules: readonly Rule[], row: readonly Piece[]): readonly Hit[] {
+  return (
+    findHits(rules, row)
+      .filter((hit, n, all) => hit.rule.kind !== all[n - 1]?.rule.kind || !isRelative(row, hit.from))
+      // "The three that had snapped went in the bin": which, before what befell them.
+      .filter((hit, n, all) => all[n + 1]?.rule.kind !== hit.rule.kind || !isRelative(row, hit.from))
+      .filter((hit, n) => n === 0 || !isWhichWeTook(row, hit.from))
+      .filter((hit, n, all) => !isForHardening(row, hit, all[n + 1]))
+  );
+}
+
+/** "Moved these and those to the cold frame to harden off": carried there for what is told behind. */
+function isForHardening(row: readonly Piece[], hit: Hit, next: Hit | undefined): boolean {
+  if (hit.rule.kind !== 'move' || next?.rule.kind !== 'hardenOff') return false;
+  const between = row.slice(hit.to, next.to);
+  const plants = between.filter(({ is }) => is === 'plant').length;
+  const purpose = between.some(
+    (piece, at) =>
+      wordAt(between, at) === 'to' && /^(?:harden|toughen)$/.test(wordAt(between, at + 1)) && piece,
+  );
+  return plants > 1 && purpose && !between.some(({ is }) => is === 'break');
+}
+
+/** "Planted out the ones I took last August": which, behind another act. */
+function isWhichWeTook(row: readonly Piece[], from: number): boolean {
+  return (
+    wordAt(row, from) === 'took' &&
+    /^(?:i|we)$/.test(wordAt(row, from - 1)) &&
+    (row[from - 2]?.is === 'plant' || /^(?:ones|lot|batch|cuttings)$/.test(wordAt(row, from - 2)))
+  );
+}
+
+/** "Binned one that had gone to mush": says again what befell those just told of. */
+function isRelative(row: readonly Piece[], from: number): boolean {
+  let at = from - 1;
+  while (/^(?:had|have|has|was|were|already|just|all)$/.test(wordAt(row, at))) at--;
+  return /^(?:that|which|that'd|thatd|that's|thats|that've|thatve)$/.test(wordAt(row, at)) && at > 0;
+}

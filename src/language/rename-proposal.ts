@@ -1,0 +1,40 @@
+/** Sentences that give a variety another name. */
+import { wordAt } from './grammar/rule.js';
+import type { Proposal } from './refining.js';
+import { plantsIn, type Sentence, textOf, trimmed } from './sentences.js';
+import { titleCase } from './told-names.js';
+import type { Utterance } from './utterance.js';
+
+/** The rule of `grammar/amend.ts` that these sentences fit. */
+export const RENAME = 'rename <plant> to <name>';
+
+/** "Rename Pail Jessie to Pale Jessie, misread the label"; nothing where old or new name is missing. */
+export function proposeRename(sentence: Sentence, utterance: Utterance): Proposal | undefined {
+  const { pieces } = sentence;
+  const plants = plantsIn(pieces);
+  const old = plants[0];
+  if (!old) return undefined;
+  const to = pieces.findIndex(
+    (piece, at) => piece.from >= old.to && /^(?:to|as|into)$/.test(wordAt(pieces, at)),
+  );
+  if (to < 0) return undefined;
+  // "Rename it to Pale Jessie, misread the label": the reason is no part of the name.
+  const stop = pieces.findIndex(({ is }, at) => at > to + 1 && is === 'break');
+  const told = pieces.slice(to + 1, stop < 0 ? undefined : stop);
+  const name = trimmed(textOf(told, utterance)).replace(/^(?:the|be) /i, '');
+  if (name === '') return undefined;
+  const [known] = told;
+  const variety =
+    known?.is === 'plant' &&
+    told.length === 1 &&
+    known.plant.variety?.toLowerCase() === name.toLowerCase() &&
+    known.known
+      ? known.plant.variety
+      : titleCase(name);
+  return {
+    kind: 'amend',
+    rule: RENAME,
+    slots: { set: { variety } },
+    draft: { plant: old.plant },
+  };
+}

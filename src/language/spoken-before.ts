@@ -1,0 +1,69 @@
+/** What an act leans on that was told before it: a plant, a place, a cause. */
+import type { Cause } from '../ledger/entry.js';
+import type { Clause } from './clauses.js';
+import { wordAt } from './grammar/rule.js';
+import { causes, phraseAt } from './lexicon.js';
+import type { Piece, PlantWords } from './pieces.js';
+import type { Proposal } from './refining.js';
+
+/** "Propagator at 24 so I opened its vents": the place whose temperature was just told. */
+export function placeOfIt(
+  pieces: readonly Piece[],
+  clause: Clause,
+  earlier: readonly Proposal[],
+): string | undefined {
+  const last = earlier.at(-1);
+  const it = pieces
+    .slice(clause.from, clause.to)
+    .some((piece) => piece.is === 'word' && /^(?:it|its|there)$/.test(piece.text));
+  const told = last?.kind === 'reading' || (last?.kind === 'tend' && last.draft.plant === undefined);
+  return it && told ? (last.slots['place'] as string | undefined) : undefined;
+}
+
+/** What decay looks like, whatever brought it about. */
+export function isMush(pieces: readonly Piece[], clause: Clause): boolean {
+  return pieces
+    .slice(clause.from, clause.to)
+    .some((piece) => piece.is === 'word' && /^(?:mush|mushy|black|slime)$/.test(piece.text));
+}
+
+/** "Frost got into the igloo, five are mush": what did it, told just before; it outranks what the words of decay would tell. */
+export function causeBefore(pieces: readonly Piece[], clause: Clause): Cause | undefined {
+  const words = pieces.slice(0, clause.from).map((_, at) => wordAt(pieces, at));
+  if (pieces[clause.from - 1]?.is !== 'break' && pieces[clause.from]?.is !== 'break') return undefined;
+  for (let at = words.length - 1; at >= 0; at--) {
+    const cause = phraseAt(causes, words, at)?.value;
+    if (cause === 'frost' || cause === 'pest' || cause === 'drought') return cause;
+    if (pieces[at]?.is === 'plant') return undefined;
+  }
+  return undefined;
+}
+
+/** "The Soot Angel want watering, so I gave them a soak": the plant that the sentence spoke of. */
+export function plantBefore(pieces: readonly Piece[], clause: Clause): PlantWords | undefined {
+  const piece = pieces.slice(0, clause.hit?.from ?? clause.from).findLast(({ is }) => is === 'plant');
+  return piece?.is === 'plant' ? piece.plant : undefined;
+}
+
+/** The same where that plant opened what stands since the last break, whatever was named before ("…, Second Cousin need water so I watered them"). */
+export function spokenOf(pieces: readonly Piece[], clause: Clause): PlantWords | undefined {
+  const end = clause.hit?.from ?? clause.from;
+  for (let at = end - 1; at > 0; at--) {
+    const piece = pieces[at];
+    if (piece?.is === 'plant') {
+      while (/^(?:the|my|our|and|but)$/.test(wordAt(pieces, at - 1))) at--;
+      return pieces[at - 1]?.is === 'break' ? piece.plant : undefined;
+    }
+    if (piece?.is === 'break') return undefined;
+  }
+  return undefined;
+}
+
+/** The plant named last, which a pronoun or silence in what follows means. */
+export function carriedFrom(proposals: readonly Proposal[]): PlantWords | undefined {
+  for (let at = proposals.length - 1; at >= 0; at--) {
+    const plant = proposals[at]?.draft.plant ?? proposals[at]?.carried;
+    if (plant) return plant;
+  }
+  return undefined;
+}
