@@ -9,6 +9,7 @@ export function actHits(rules: readonly Rule[], row: readonly Piece[]): readonly
       .filter((hit, n, all) => hit.rule.kind !== all[n - 1]?.rule.kind || !isRelative(row, hit.from))
       // "The three that had snapped went in the bin": which, before what befell them.
       .filter((hit, n, all) => all[n + 1]?.rule.kind !== hit.rule.kind || !isRelative(row, hit.from))
+      .filter((hit, n, all) => !(all[n - 1]?.rule.kind === 'loss' && isWithoutRoots(row, hit)))
       .filter((hit, n) => n === 0 || !isWhichWeTook(row, hit.from))
       .filter((hit, n, all) => !isForHardening(row, hit, all[n + 1]))
   );
@@ -40,4 +41,9 @@ function isRelative(row: readonly Piece[], from: number): boolean {
   let at = from - 1;
   while (/^(?:had|have|has|was|were|already|just|all)$/.test(wordAt(row, at))) at--;
   return /^(?:that|which|that'd|thatd|that's|thats|that've|thatve)$/.test(wordAt(row, at)) && at > 0;
+}
+
+/** "Dumped the 18 with no roots": which were dumped, no look at the others. */
+function isWithoutRoots(row: readonly Piece[], { rule, from }: Hit): boolean {
+  return rule.kind === 'check' && rule.rooted === 'none' && /^(?:with|without)$/.test(wordAt(row, from - 1));
 }

@@ -16,7 +16,15 @@ import type { Proposal } from './refining.js';
 import { proposeRemark } from './remark-proposal.js';
 import { sentenceOf } from './sentences.js';
 import { slotsOf } from './slots.js';
-import { carriedFrom, causeBefore, isMush, placeOfIt, plantBefore, spokenOf } from './spoken-before.js';
+import {
+  carriedFrom,
+  causeBefore,
+  isMush,
+  placeOfIt,
+  plantBefore,
+  sortedOut,
+  spokenOf,
+} from './spoken-before.js';
 import { isTemperature, telegraphs } from './telegraphs.js';
 import type { Utterance } from './utterance.js';
 import { eachPlace, placeThere, STANDS, withWhereTo } from './where-to.js';
@@ -126,7 +134,12 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
             !tendsSomethingElse(found, pieces, clause)),
     );
     for (const drafted of kind === 'tend' ? eachPlace(guarded, pieces, clause) : guarded) {
-      const counted = countedBy(pieces, clause, drafted, unrooted);
+      const since = clauses[n - 1]?.hit?.to ?? 0;
+      const sorted =
+        kind === 'loss' && drafted.quantity === undefined && drafted.plant === undefined
+          ? sortedOut(pieces, clause, since)
+          : undefined;
+      const counted = countedBy(pieces, clause, { ...sorted, ...drafted }, unrooted);
       const draft: Draft = {
         ...(kind === 'check' && lookedAt !== undefined && counted.quantity?.outOf === undefined
           ? outOf(counted, lookedAt)

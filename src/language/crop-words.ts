@@ -122,17 +122,22 @@ export function cropAt(
       /^(?:of|cuttings|some|few|one|two|three|four|five|six|seven|eight|nine|ten|twelve|dozen|more|basal|tip|heel|hardwood|softwood|couple|basil)$/.test(
         before,
       );
+    // "Off my Rumble Seat mum".
+    const named =
+      tokens[at - 1]?.capital === true && tokens[at - 2]?.capital === true && tokens[at]?.raw === phrase;
     const cuttings = /^(?:cutting|cuttings|plants|plugs|tip|heel|stems|tips)$/.test(next);
     if (
       /^(?:box|bay|plum|pear|apple|elder|vine|mum|rose|pink|holly|olive|rue|iris|orange|peach|boxes|hop|hops|laurel|pans|savory)$/.test(
         phrase,
       ) &&
       !cuttings &&
+      !named &&
       !(counted && before !== 'one')
     )
       return undefined;
-    if (phrase === 'mum' && (!cuttings || /'s$/.test(tokens[at]?.raw.toLowerCase() ?? ''))) return undefined;
-    if (!counted && !cuttings && !ALWAYS_CROP.has(phrase) && !/^(?:the|my|our)$/.test(before))
+    if (phrase === 'mum' && ((!cuttings && !named) || /'s$/.test(tokens[at]?.raw.toLowerCase() ?? '')))
+      return undefined;
+    if (!counted && !cuttings && !named && !ALWAYS_CROP.has(phrase) && !/^(?:the|my|our)$/.test(before))
       return undefined;
   }
   return { crop: found.value, to };

@@ -476,6 +476,8 @@ function definesCrop(pieces: readonly Piece[], at: number): boolean {
   const word = wordAt(pieces, before);
   return (
     /^(?:it's|its|that's|they're|which's)$/.test(word) ||
+    // "…, also hydrangea, one pot".
+    (word === 'also' && pieces[before - 1]?.is === 'break') ||
     (/^(?:is|are|being)$/.test(word) &&
       /^(?:it|that|which|they|these|those)$/.test(wordAt(pieces, before - 1)))
   );

@@ -265,7 +265,8 @@ function wantsToHave(pieces: readonly Piece[]): boolean {
 function asksToBeReminded(pieces: readonly Piece[]): boolean {
   const found = findRemind(pieces);
   if (!found || found.rule.beforeVerb || found.from > 3) return false;
-  return !/^(?:what|when|where|how|which|who|if|whether|why)$/.test(wordAt(pieces, found.to));
+  const to = pieces[found.to]?.is === 'break' ? found.to + 1 : found.to;
+  return !/^(?:what|when|where|whereabouts|how|which|who|if|whether|why)$/.test(wordAt(pieces, to));
 }
 
 /** "How many have I left, and when did I last feed them?" */

@@ -15,7 +15,8 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
   const old = plants[0];
   if (!old) return undefined;
   const to = pieces.findIndex(
-    (piece, at) => piece.from >= old.to && /^(?:to|as|into)$/.test(wordAt(pieces, at)),
+    (piece, at) =>
+      piece.from >= old.to && /^(?:to|as|into)$/.test(wordAt(pieces, at)) && wordAt(pieces, at + 1) !== 'be',
   );
   if (to < 0) return undefined;
   // "Rename it to Pale Jessie, misread the label": the reason is no part of the name.

@@ -4,6 +4,7 @@ import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
 import { causes, phraseAt } from './lexicon.js';
 import type { Piece, PlantWords } from './pieces.js';
+import type { Quantity } from './quantities.js';
 import type { Proposal } from './refining.js';
 
 /** "Propagator at 24 so I opened its vents": the place whose temperature was just told. */
@@ -13,9 +14,13 @@ export function placeOfIt(
   earlier: readonly Proposal[],
 ): string | undefined {
   const last = earlier.at(-1);
-  const it = pieces
-    .slice(clause.from, clause.to)
-    .some((piece) => piece.is === 'word' && /^(?:it|its|there)$/.test(piece.text));
+  const it = pieces.slice(clause.from, clause.to).some(
+    (piece, n) =>
+      piece.is === 'word' &&
+      /^(?:it|its|there)$/.test(piece.text) &&
+      // "While I was at it".
+      wordAt(pieces, clause.from + n - 1) !== 'at',
+  );
   const told = last?.kind === 'reading' || (last?.kind === 'tend' && last.draft.plant === undefined);
   return it && told ? (last.slots['place'] as string | undefined) : undefined;
 }
@@ -35,6 +40,29 @@ export function causeBefore(pieces: readonly Piece[], clause: Clause): Cause | u
     const cause = phraseAt(causes, words, at)?.value;
     if (cause === 'frost' || cause === 'pest' || cause === 'drought') return cause;
     if (pieces[at]?.is === 'plant') return undefined;
+  }
+  return undefined;
+}
+
+/** "Three were foul, these I have thrown away": how many a loss tells of that only points at them, and of what; `since` is where the act before it ends. */
+export function sortedOut(
+  pieces: readonly Piece[],
+  clause: Clause,
+  since: number,
+): { readonly quantity: Quantity; readonly cause?: Cause } | undefined {
+  const end = clause.hit?.from ?? clause.from;
+  for (let at = end - 1; at >= since; at--) {
+    const piece = pieces[at];
+    if (piece?.is === 'plant') return undefined;
+    if (piece?.is !== 'count' || piece.quantity.value === undefined) continue;
+    const of = /^(?:of|them|had|have)$/;
+    let next = at + 1;
+    while (of.test(wordAt(pieces, next))) next++;
+    if (!/^(?:were|was|are|is|became|become|got|looked|that|which|had|turned)$/.test(wordAt(pieces, next)))
+      return undefined;
+    const words = pieces.slice(next, end).map((_, n) => wordAt(pieces, next + n));
+    const cause = words.flatMap((_, n) => phraseAt(causes, words, n)?.value ?? [])[0];
+    return { quantity: piece.quantity, ...(cause === undefined ? {} : { cause }) };
   }
   return undefined;
 }

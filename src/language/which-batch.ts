@@ -25,7 +25,8 @@ const monthNames = monthWords.map((names) => names.split(' '));
 /** What the piece tells of which batch is meant, if anything. */
 export function whichAt(pieces: readonly Piece[], at: number, clause: Clause): WhichBatch | undefined {
   const piece = pieces[at];
-  if (piece?.is === 'place' && tellsWhere(pieces, at, clause.from)) return { stands: piece.place };
+  if (piece?.is === 'place' && (tellsWhere(pieces, at, clause.from) || isOfThePlace(pieces, at, clause)))
+    return { stands: piece.place };
   if (piece?.is === 'when' && tellsStruck(pieces, at, clause)) return { struckOn: piece.when };
   if (piece?.is !== 'word') return undefined;
   if (!isOneOfSeveral(pieces, at)) return undefined;
@@ -122,6 +123,17 @@ function tellsWhere(pieces: readonly Piece[], at: number, from: number): boolean
 
 /** Kinds of what is done to plants that were struck before. */
 const LATER = new Set(['check', 'loss', 'potOn', 'pinch', 'plantOut', 'dispatch', 'move']);
+
+/** "Planted out 8 of the greenhouse Ember Fox": of those that stand there. What moves or is tended tells of the place itself. */
+function isOfThePlace(pieces: readonly Piece[], at: number, clause: Clause): boolean {
+  const kind = clause.hit?.rule.kind ?? '';
+  return (
+    LATER.has(kind) &&
+    kind !== 'move' &&
+    pieces[at + 1]?.is === 'plant' &&
+    (ARTICLE.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'count')
+  );
+}
 
 /** A day behind "the ones I took on …", or that tells the lot ("the Tuesday lot", "the Ember Fox from March"). */
 function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): boolean {

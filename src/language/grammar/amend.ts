@@ -51,7 +51,7 @@ export const amendRules: readonly AmendRule[] = [
   },
   {
     name: 'rename <plant> to <name>',
-    pattern: /\b(?:rename|re name|renamed|change the name of|change the name|call)\b/,
+    pattern: /\b(?:rename|re name|renamed|change the name of|change the name|call|(?:be|been) down as)\b/,
   },
   {
     name: 'it was <x> not <y>',

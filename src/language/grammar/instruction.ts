@@ -221,13 +221,18 @@ export const instructionRules: readonly InstructionRule[] = [
       const size = numberOf(each);
       if (lots !== undefined && size !== undefined && lots * size > 0 && lots <= 12)
         return { kind: 'split', plant, into: Array<number>(lots).fill(size) };
+      // "In two, 45 and 45": so many parts, then their sizes.
+      const sizes =
+        numbers.length > 2 && numbers[0] === numbers.length - 1 && /\bin(?:to)? \w+ /.test(line)
+          ? numbers.slice(1)
+          : numbers;
       return {
         kind: 'split',
         plant,
         ...(numbers.length === 1 && (!/\binto\b/.test(line) || OWN_BATCH.test(line))
           ? { count: numbers[0] ?? 0 }
           : {}),
-        ...(numbers.length > 1 ? { into: numbers } : {}),
+        ...(sizes.length > 1 ? { into: sizes } : {}),
       };
     },
   },

@@ -465,6 +465,15 @@ export const lossRules: readonly Rule[] = [
     when: needsPlantOrCount,
   },
   {
+    name: '<pest> has had <count> <plant>',
+    kind: 'loss',
+    head: `${PESTS.replace(/(\w)(?=\||$)/g, "$1's")} had|got|taken|munched|scoffed|destroyed|devoured|eaten|finished|been`,
+    shape: 'object',
+    cause: 'pest',
+    when: needsPlantOrCount,
+    phrasings: ["a slug's had one of the Salt Harrier, the swine"],
+  },
+  {
     name: 'the frost got <count> <plant>',
     kind: 'loss',
     head: 'frost|cold|freeze catch~|nip~|have~|get~|kill~|take~|do~|finish~',

@@ -8,8 +8,6 @@ export interface RemindRule {
   readonly words: readonly string[];
   /** Only where the next word is the plain form of a verb. */
   readonly beforeVerb?: true;
-  /** A wish or duty: without a day it is no more than talk. */
-  readonly weak?: true;
 }
 
 const asked = (name: string, phrase: string): RemindRule => ({ name, words: phrase.split(' ') });
@@ -17,12 +15,6 @@ const intended = (name: string, phrase: string): RemindRule => ({
   name,
   words: phrase.split(' '),
   beforeVerb: true,
-});
-const weak = (name: string, phrase: string): RemindRule => ({
-  name,
-  words: phrase.split(' '),
-  beforeVerb: true,
-  weak: true,
 });
 
 /** `~` stands for any word, so that "remind me on Friday to" and "remember me" are read alike. */
@@ -36,7 +28,6 @@ export const remindRules: readonly RemindRule[] = [
   intended("i'll", "i'll"), intended('i will', 'i will'), intended("we'll", "we'll"), intended('we will', 'we will'), intended('i shall', 'i shall'), intended('will', 'will'), intended('shall', 'shall'),
   intended('going to', 'going to'), intended('planning to', 'planning to'), intended('plan to', 'plan to'), intended('intend to', 'intend to'), intended('intending to', 'intending to'), intended('plan on', 'plan on'), intended('planning on', 'planning on'),
   intended('need to', 'need to'), intended('must', 'must'), intended('have to', 'have to'), intended('has to', 'has to'), intended('got to', 'got to'), intended("i'm to", "i'm to"), intended('ought to', 'ought to'), intended('want to', 'want to'), intended('aim to', 'aim to'), intended('aiming to', 'aiming to'), intended('hope to', 'hope to'), intended('hoping to', 'hoping to'), intended('should', 'should'), intended("i'd better", "i'd better"), intended('had better', 'had better'), intended('better', 'better'), intended("i'd like to", "i'd like to"), intended('would like to', 'would like to'), intended('aim is to', 'aim is to'), intended('plan is to', 'plan is to'), intended("let's", "let's"), intended('due to', 'due to'), intended('meaning to', 'meaning to'), intended('mean to', 'mean to'), intended('am due', 'am due'), intended('needs to', 'needs to'), intended('to', 'to'),
-  weak('might', 'zzzz'),
 ]; // prettier-ignore
 
 /** Verbs of tending plants that a bare intention must name to be worth keeping. */
@@ -65,6 +56,8 @@ export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
     for (const rule of rulesByWord.get(wordAt(pieces, at)) ?? []) {
       if (!rule.words.every((word, n) => wordAt(pieces, at + n) === word)) continue;
       const to = at + rule.words.length;
+      // "Remind me" is more than "remind".
+      if (best?.from === at && best.to >= to) continue;
       if (rule.beforeVerb && !choreFollows(pieces, to)) continue;
       if (rule.words[0] === 'to' && !(at > 0 && isTime(pieces, at - 1))) continue;
       if (rule.words[0] === 'remind' && rule.words.length === 1 && at > 1) continue;
