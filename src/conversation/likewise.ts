@@ -1,7 +1,8 @@
-/** "And the Marble Wren too", "another six": the last note again, of another plant or another number. */
+/** "And the Marble Wren too", "another six", "and 9 Soft Anchor, same place": the last note again, of another plant or number. */
 import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
 import { named, plantOf } from '../ledger/reach.js';
 import { onlyOfLastNote } from './last-note.js';
+import type { ReadEntry } from '../language/note.js';
 import { isLogged, takeNote } from './noting.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
@@ -25,6 +26,11 @@ export function saysLikewise(sitting: Sitting, text: string): boolean {
   const leans = bare !== words;
   const last = leans || ANOTHER.test(words) ? lastEntry(sitting) : null;
   if (!last || bare === '' || bare.length > 60) return false;
+  const more = leans && ofNumbers.has(last.kind) ? moreIn(sitting, bare, last) : undefined;
+  if (more) {
+    takeNote(sitting, { entries: [more], asks: [] });
+    return true;
+  }
   const count = ANOTHER.test(words) && ofNumbers.has(last.kind) ? countIn(sitting, bare) : undefined;
   const plant = leans && ofPlants.has(last.kind) ? plantIn(sitting, bare) : undefined;
   const own = withoutSlots(last, 'date', 'count', 'pots');
@@ -36,6 +42,24 @@ export function saysLikewise(sitting: Sitting, text: string): boolean {
   takeNote(sitting, { entries: [{ entry: entry as LoggedEntry, sources: {} }], asks: [] });
   return true;
 }
+
+/** So many of another plant. Cuttings share nothing but the place, where that is said. */
+function moreIn(sitting: Sitting, words: string, last: LoggedEntry): ReadEntry | undefined {
+  const { entries, asks } = readIn(sitting, `${last.kind === 'strike' ? 'took' : 'lost'} ${words}`);
+  const [only, another] = entries;
+  if (!only || another || asks.length > 0 || !('count' in only.entry)) return undefined;
+  const plant = plantSaid(only.entry as Plant, only.sources);
+  if (!named(plant)) return undefined;
+  if (only.entry.kind === 'strike') {
+    const place = SAME_PLACE.test(words) && 'place' in last ? { place: last.place } : {};
+    return { ...only, entry: { ...place, ...only.entry } as LoggedEntry };
+  }
+  if (only.entry.kind !== 'loss') return undefined;
+  const own = withoutSlots(last, 'date', 'pots', 'cause', 'variety', 'crop', 'batch');
+  return { entry: { ...own, ...plant, count: only.entry.count } as LoggedEntry, sources: {} };
+}
+
+const SAME_PLACE = /\bsame (?:place|spot|bench|shelf)\b/i;
 
 /** The last note's only entry, ready to be said again. */
 function lastEntry(sitting: Sitting): LoggedEntry | null {

@@ -16,7 +16,9 @@ export function meansEverything(text: string, fitting: number): boolean {
 /** So long "them" may mean what was last told of. */
 const SPOKEN_OF_MS = 3_600_000;
 
-const THEM = /\b(?:them|these|those|they)\b/i;
+/** "Them", "the seven". */
+const THEM =
+  /\b(?:them|these|those|they|the (?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen))\b/i;
 
 /** Null where the words point at none of them; the words alone do not say it. */
 export function batchPointedAt(

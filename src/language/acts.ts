@@ -93,6 +93,19 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       lookedAt = rule.sense === 'sample' ? aside?.quantity?.value : undefined;
       continue;
     }
+    // "Tipped out ten, six had roots": ten were looked at.
+    if (rule.sense === 'look' && clauses[n + 1]?.hit?.rule.kind === 'check') {
+      const [sample] = draftsOf(pieces, clause);
+      if (
+        sample?.quantity?.value !== undefined &&
+        !sample.quantity.weak &&
+        sample.quantity.outOf === undefined
+      ) {
+        plantNamed = sample.plant ?? plantNamed;
+        lookedAt = sample.quantity.value;
+        continue;
+      }
+    }
     const carriedHere = (): PlantWords | undefined => plantNamed ?? carriedFrom([...earlier, ...proposals]);
     if (mood === 'denied' && kind === 'check' && rule.sense !== 'look') {
       const [draft] = draftsOf(pieces, clause);

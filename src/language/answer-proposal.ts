@@ -17,6 +17,8 @@ export function proposeReply(
   utterance: Utterance,
   note: Note,
 ): Proposal | undefined {
+  // "Three, sorry" with nothing asked puts the last note right.
+  if (note.context?.pending === undefined && /^\S+ (?:sorry|oops|whoops)$/.test(line)) return undefined;
   const whole = proposeAnswer(line, pieces, note);
   // "Not yet too small".
   const put = /^(?:(?:no|nope|sorry) )?(?:not|none|nothing) yet\b/.exec(line)?.[0];

@@ -138,7 +138,7 @@ function replaceEarlier(pieces: readonly Piece[], start: number, at: number): Se
     const piece = pieces[next];
     if (!piece || piece.is === 'break') break;
     if (!CORRECTABLE.has(piece.is)) {
-      if (piece.is === 'word' && /^(?:of|in|the|on|to|pots)$/.test(piece.text)) continue;
+      if (piece.is === 'word' && /^(?:of|in|the|on|to|pots|cuttings?|from|off)$/.test(piece.text)) continue;
       break;
     }
     let earlier = start - 1;

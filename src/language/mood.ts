@@ -47,7 +47,15 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     const bare =
       text === 'no' &&
       /^(?:good|use|hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(wordAt(pieces, at + 1));
-    if (text !== '' && !bare) before.push(text);
+    // "Forgot to say, took six on Sunday": only the telling was forgotten.
+    const untold =
+      /^(?:forgot|forgotten|nearly|almost)$/.test(text) &&
+      wordAt(pieces, at + 1 + (wordAt(pieces, at + 1) === 'forgot' ? 1 : 0)) === 'to' &&
+      /^(?:say|tell|mention|add|log|note|record|write|put|report|text)$/.test(
+        wordAt(pieces, at + 2 + (wordAt(pieces, at + 1) === 'forgot' ? 1 : 0)),
+      ) &&
+      at + 2 < hit.from;
+    if (text !== '' && !bare && !untold) before.push(text);
   }
   for (const at of hit.own)
     if (

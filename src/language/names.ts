@@ -1,4 +1,5 @@
 /** Known variety names and batch labels, found first so that the numbers, months and verbs inside them stay names. */
+import { isEnglish } from './english.js';
 import { isKnown, pluralsOf } from './lexicon.js';
 import type { NoteContext } from './note.js';
 import { soundFamily, soundKey, soundsLike } from './sounds.js';
@@ -93,7 +94,7 @@ export function findNames(tokens: readonly Token[], context: NoteContext): reado
       if (find) finds.push(find);
     }
   }
-  finds.push(...findParts(tokens, names));
+  finds.push(...findPhrases(tokens, names), ...findParts(tokens, names));
   finds.sort((a, b) => a.slips - b.slips || b.to - b.from - (a.to - a.from) || a.from - b.from);
   const taken = new Set<number>();
   const kept: FoundName[] = [];
@@ -131,7 +132,14 @@ function findLabels(tokens: readonly Token[], context: NoteContext): FoundName[]
 /** "CL" for the one variety with those initials, in capitals. */
 function findInitials(tokens: readonly Token[], names: readonly Name[]): FoundName[] {
   return tokens.flatMap((token, at) => {
-    if (!/^\p{Lu}{2,4}$/u.test(token.raw)) return [];
+    // "hc 4/12 rooted": in small letters where no word is so written and the note opens with them.
+    const small =
+      at === 0 &&
+      tokens[1]?.is === 'number' &&
+      /^\p{Ll}{2,4}$/u.test(token.raw) &&
+      !isKnown(token.raw) &&
+      !isEnglish(token.raw);
+    if (!small && !/^\p{Lu}{2,4}$/u.test(token.raw)) return [];
     const meant = names.filter(
       ({ words }) =>
         words.length > 1 && words.map((word) => word.charAt(0)).join('') === token.raw.toLowerCase(),
@@ -144,6 +152,37 @@ function findInitials(tokens: readonly Token[], names: readonly Name[]): FoundNa
 /** Words of time say when, whoever has them in a name. */
 const OF_TIME =
   /^(?:jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|january|february|march|april|may|june|july|august|september|october|november|december|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|spring|summer|autumn|winter|easter|christmas|today|morning|evening|afternoon|midnight|noon|dozens?|hundreds?)$/;
+
+/** "Brass Kettle" for the one variety that is "Old Brass Kettle": two words or more that stand together in no other name. */
+function findPhrases(tokens: readonly Token[], names: readonly Name[]): FoundName[] {
+  const long = names.filter(({ words }) => words.length > 2);
+  if (long.length === 0) return [];
+  return tokens.flatMap((_, at) => {
+    const meant = names.flatMap(({ variety, words }) => {
+      const length = sharedWords(tokens, at, words);
+      const telling = tokens.slice(at, at + length).some(({ raw }) => !isKnown(plain(raw)));
+      return telling && length >= 2 && length < words.length
+        ? [{ from: at, to: at + length, variety, slips: 3 }]
+        : [];
+    });
+    const [only] = meant;
+    return meant.length === 1 &&
+      only &&
+      names.every(({ words }) => words.length > 2 || sharedWords(tokens, at, words) < 2)
+      ? [only]
+      : [];
+  });
+}
+
+/** How many of a name's words, in their order and all but one at either end, the tokens from `at` are. */
+function sharedWords(tokens: readonly Token[], at: number, words: readonly string[]): number {
+  const start = words.indexOf(plain(tokens[at]?.raw ?? ''));
+  if (start < 0) return 0;
+  let length = 0;
+  while (start + length < words.length && plain(tokens[at + length]?.raw ?? '') === words[start + length])
+    length++;
+  return length;
+}
 
 /** "The Bridies", "kraken": one word that belongs to a single name, and to no everyday talk. */
 function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[] {

@@ -12,7 +12,7 @@ const NEVER = new Set([
   ),
 ]);
 const LINK =
-  /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|cuttings|cutting|plugs|plug|liners|slips|pieces|bits|divisions|from|our|her|his)$/;
+  /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|old|big|cuttings|cutting|plugs|plug|liners|slips|pieces|bits|divisions|from|our|her|his)$/;
 
 /** Turns runs of unknown words behind a count, "cuttings of" or beside a crop into plants. */
 export function joinNewNames(
@@ -57,11 +57,19 @@ export function joinNewNames(
 /** Words that open many a name, yet describe as often: part of a name only before a word nobody knows. */
 const COLOURS = /^(?:old|red|white|blue|black|golden|dark|silver|purple|pink|yellow|little|big|lady|mister)$/;
 
+const PLAIN = /^(?:white|red|blue|yellow|purple|orange|pink|black|gold|golden|dark|pale|bright)$/;
+
 function namedAfter(pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean {
   const piece = pieces[at];
   if (piece?.is !== 'word') return false;
   const token = tokens[piece.from];
   return token !== undefined && !NEVER.has(token.text) && !isKnown(token.text);
+}
+
+/** "The old Brass Kettle": a word in small letters before capitals is no part of the name. */
+function isCapitalAt(pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean {
+  const piece = pieces[at];
+  return piece?.is === 'word' && tokens[piece.from]?.capital === true;
 }
 
 const isCrop = (piece: Piece | undefined): piece is PieceOf<'plant'> =>
@@ -88,10 +96,17 @@ function nameLength(
     const token = tokens[piece.from];
     if (!token || /^(?:i|i'm|i've|i'll)$/.test(token.text)) break;
     const isCapital = !shouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
+    // "Four parson bright fuchsias": a colour between a word nobody knows and the crop.
+    const inside = length > 0 && unknown > 0 && PLAIN.test(token.text) && isCrop(pieces[at + length + 1]);
     if (
       !isCapital &&
+      !inside &&
       NEVER.has(token.text) &&
-      !(COLOURS.test(token.text) && namedAfter(pieces, tokens, at + length + 1))
+      !(
+        COLOURS.test(token.text) &&
+        !isCapitalAt(pieces, tokens, at + length + 1) &&
+        namedAfter(pieces, tokens, at + length + 1)
+      )
     )
       break;
     if (

@@ -16,6 +16,7 @@ import { joinNewNames } from './new-names.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import type { Piece, PlantWords } from './pieces.js';
 import { isQuestion, proposeQuestion } from './question-proposal.js';
+import { proposeCrop } from './crop-proposal.js';
 import { proposeAmend, proposeRestatement } from './amend-proposal.js';
 import { proposeReply } from './answer-proposal.js';
 import { proposeReading } from './reading-proposal.js';
@@ -154,7 +155,9 @@ function proposeSentence(
   const { rest, before: readBefore, behind: readBehind } = withoutReadings(corrected, utterance, note);
   const acts = proposeActs(rest, [...earlier, ...readBefore], utterance, note);
   const amend =
-    proposeRestatement(sentence, utterance, note) ?? proposeAmend(sentence, utterance, acts.hits > 0, note);
+    proposeCrop(sentence, note) ??
+    proposeRestatement(sentence, utterance, note) ??
+    proposeAmend(sentence, utterance, acts.hits > 0, note);
   if (amend) return [amend];
   const wanted = proposeTarget(corrected, acts.proposals.length > 0, lastPlant(earlier));
   if (wanted && wantsToHave(corrected.pieces)) return wanted;
@@ -210,7 +213,7 @@ function withoutReadings(
 /** No grower wishes and tells in more pieces than these; each joint costs two readings. */
 const LONGEST_WISH = 60;
 
-/** "I'd like twenty by mid May, oh and took the first five today": a wish, then a deed. */
+/** "I'd like twenty by mid May, oh and took the first five today": a wish, then a deed; or the other way about. */
 function targetThenActs(
   sentence: Sentence,
   utterance: Utterance,
@@ -223,6 +226,12 @@ function targetThenActs(
     if (pieces[at]?.is !== 'break' && wordAt(pieces, at) !== 'and') continue;
     const before = part(sentence, 0, at, utterance, false);
     const after = part(sentence, at + 1, pieces.length, utterance, false);
+    // "Took eight, all basal, and I want twenty by the end of May".
+    if (/^(?:i|we|i'd)$/.test(wordAt(after.pieces, 0))) {
+      const done = proposeActs(before.pieces, [], utterance, note).proposals;
+      const wish = done.length > 0 ? proposeTarget(after, false, lastPlant(done)) : undefined;
+      if (wish) return [...done, ...wish];
+    }
     const deeds = after.pieces.find((piece) => piece.is === 'word' && piece.verb !== undefined);
     if (deeds?.is !== 'word' || deeds.verb?.form !== 'past' || deeds.text === 'wanted') continue;
     const wanted = proposeTarget(
@@ -291,6 +300,9 @@ function twoQuestions(sentence: Sentence, utterance: Utterance): readonly Propos
 const KNOWS_NOT =
   /^(?:and |but )?(?:(?:i've |i have )?no (?:idea|clue)|(?:god|goodness|lord|heaven|who) knows|dunno|(?:i )?don't know|(?:i )?(?:can't|cannot) think|beats me|not sure) (?:what|why|how)\b/;
 
+/** What asks behind a statement by its question mark alone. */
+const ALONE_ASKS = /^(?:are we |am i )?(?:on track|enough|doable|in time|too late|too many|too few)\b/;
+
 /** Where a question begins behind a statement ("took 5, is that enough?"): the break before it, else 0. */
 function questionStart(sentence: Sentence, utterance: Utterance, note: Note): number {
   for (let at = sentence.pieces.length - 1; at > 0; at--) {
@@ -298,9 +310,11 @@ function questionStart(sentence: Sentence, utterance: Utterance, note: Note): nu
     if (piece?.is !== 'break') continue;
     const rest = part(sentence, at + 1, sentence.pieces.length, utterance, false);
     if (
-      isQuestion(rest) &&
+      (isQuestion(rest) || (sentence.asked && ALONE_ASKS.test(rest.line))) &&
       !KNOWS_NOT.test(rest.line) &&
-      proposeActs(sentence.pieces.slice(0, at), [], utterance, note).proposals.length > 0
+      (proposeActs(sentence.pieces.slice(0, at), [], utterance, note).proposals.length > 0 ||
+        // "Need 20 Ember Fox for 6 June, on track?"
+        proposeTarget(part(sentence, 0, at, utterance, false), false) !== undefined)
     )
       return at;
   }

@@ -49,6 +49,15 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
     } else if (FILLER.test(wordAt(pieces, at)) && pieces[at + 1]?.is !== 'plant') at++;
     else break;
   }
+  // "Three, sorry".
+  if (
+    !doubted &&
+    /^(?:sorry|oops|whoops|rather)$/.test(wordAt(pieces, pieces.length - 1)) &&
+    at < pieces.length - 1
+  ) {
+    pieces.pop();
+    doubted = true;
+  }
   const subject = subjectAt(pieces, at);
   let verb = subject?.to ?? at;
   while (subject && /^(?:actually|really|only|just)$/.test(wordAt(pieces, verb))) verb++;

@@ -18,7 +18,9 @@ export function proposeTarget(
   const rule = targetRules.find(({ pattern }) => pattern.test(line));
   // "I need forty of them by the end of June": those told of before.
   const them =
-    carried !== undefined && plantsIn(pieces).length === 0 && /\bof (?:them|those|these)\b/.test(line);
+    carried !== undefined &&
+    plantsIn(pieces).length === 0 &&
+    /\bof (?:them|those|these)\b|^(?:i|we) (?:want|need|will need|would like)\b.* by\b/.test(line);
   // "I need twenty plants for the sale on 16 May": of what, is asked.
   const unnamed =
     plantsIn(pieces).length === 0 &&

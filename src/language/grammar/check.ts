@@ -112,6 +112,18 @@ const saysWhyGone = (pieces: readonly Piece[], from: number): boolean =>
         pieces.slice(at, from).some(({ is }) => is === 'count'),
     );
 
+/** "…, nothing": what the look at a plant ends with. */
+const NOTHING = /^(?:nothing|nowt|nada|zilch|zip|nil|none|nope)$/;
+const saysNothing = (pieces: readonly Piece[], _from: number, to: number): boolean => {
+  const at = pieces.findIndex((piece, n) => n > to && piece.is === 'break');
+  const end = /^(?:yet|still|so)$/.test(wordAt(pieces, at + 2)) ? at + 3 : at + 2;
+  return (
+    pieces.slice(to, at).some(({ is }) => is === 'plant') &&
+    NOTHING.test(wordAt(pieces, at + 1)) &&
+    (pieces[end] === undefined || pieces[end].is === 'break')
+  );
+};
+
 export const checkRules: readonly Rule[] = [
   {
     name: '<count> held firm',
@@ -360,6 +372,15 @@ export const checkRules: readonly Rule[] = [
       !/^(?:i|we|have|i've)$/.test(wordAt(p, f - 1)),
   },
   {
+    name: 'looked at <plant>, nothing',
+    kind: 'check',
+    head: 'check~past|inspect~past|tug~past|look~past at|on?',
+    shape: 'object',
+    rooted: 'none',
+    when: saysNothing,
+    phrasings: ['checked the Salt Harrier, nothing', 'tugged the Tallow Bell, nowt yet'],
+  },
+  {
     name: 'checked <plant>',
     kind: 'check',
     sense: 'look',
@@ -400,8 +421,15 @@ export const checkRules: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       closeBehind(p, t, 'plant') &&
-      (followsWord(p, t, /^(?:root|roots|rooted|resist|resisted|held|tight|firm)$/) ||
-        wordAt(p, f) === 'tugged'),
+      (wordAt(p, f) === 'tugged' ||
+        p
+          .slice(t)
+          .some(
+            (piece) =>
+              piece.is === 'word' &&
+              /^(?:root|roots|rooted|resist|resisted|held|tight|firm)$/.test(piece.text),
+          )),
+    phrasings: ['tipped out ten Salt Harrier, six had roots'],
   },
   {
     name: '<count> held tight',
@@ -413,7 +441,7 @@ export const checkRules: readonly Rule[] = [
   {
     name: 'tugged <plant>, <count> holding',
     kind: 'check',
-    head: 'holding|hold',
+    head: 'holding|hold|held',
     shape: 'subject',
     when: (p, f, t) =>
       endsAt(p, t) &&

@@ -127,6 +127,8 @@ export const dispatchRules: readonly Rule[] = [
     when: (p, f) => precedes(p, f, 8, 'plant', 'count'),
     unless: (p, f, t) =>
       (follows(p, t, 'place') && !p.slice(t, t + 2).some(isReceiver)) ||
+      // "All out to sand bed".
+      (follows(p, t, 'medium') && !followsWord(p, t, /^(?:the|her|his)$/)) ||
       p
         .slice(Math.max(0, f - 4), f)
         .some((piece) => piece.is === 'word' && /^(?:gave|given|give|sold|sent)$/.test(piece.text)) ||
@@ -232,7 +234,10 @@ export const dispatchRules: readonly Rule[] = [
       p[t]?.is === 'count' &&
       closeBehind(p, t, 'plant') &&
       followsWord(p, t, /^(?:their|her|his)$/),
-    phrasings: ['the school had 5 Salt Harrier for their raised bed'],
+    phrasings: [
+      'the school had 5 Salt Harrier for their raised bed',
+      'Doreen took two of the Salt Harrier for her mother',
+    ],
   },
   {
     name: '<recipient> went off with <count> <plant>',

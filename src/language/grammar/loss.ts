@@ -27,6 +27,8 @@ function putSomewhere(pieces: readonly Piece[], from: number): boolean {
     if (piece.is === 'place' && /^(?:in|into|to|onto|on|under)$/.test(piece.prep ?? ''))
       return !/\b(?:bin|compost|heap|skip|tip|bonfire|rubbish|fire|dustbin)\b/.test(piece.place);
     if (/^in$/.test(wordAt(pieces, at)) && /^with$/.test(wordAt(pieces, at + 1))) return true;
+    // "Chucked 30 in a tray of coarse sand".
+    if (/^(?:in|into)$/.test(wordAt(pieces, at)) && follows(pieces, at + 1, 'pots', 'medium')) return true;
   }
   return false;
 }

@@ -35,7 +35,9 @@ export const pinchRules: readonly Rule[] = [
       !followsWord(p, t, /^(?:pot|pots|tray|trays|jar)$/) &&
       !(
         wordAt(p, f) === 'tipped' &&
-        p.slice(t).some((piece) => piece.is === 'word' && /^(?:root|roots|rooted)$/.test(piece.text))
+        p
+          .slice(t)
+          .some((piece) => piece.is === 'word' && /^(?:root|roots|rooted|held|holding)$/.test(piece.text))
       ),
   },
   {

@@ -122,7 +122,10 @@ export const plantOutRules: readonly Rule[] = [
     when: (p, f, t) =>
       (p.slice(f, t).some(({ is }) => is === 'plant') || p.slice(0, f).some(({ is }) => is === 'plant')) &&
       !p.some(
-        (piece) => piece.is === 'word' && /^(?:cuttings|cutting|still|pots|trays|if|want)$/.test(piece.text),
+        (piece) =>
+          (piece.is === 'word' && /^(?:cuttings|cutting|still|pots|trays|if|want)$/.test(piece.text)) ||
+          // "Gone out on the bench by the shed": still in their pots.
+          (piece.is === 'place' && /\b(?:bench|shelf|table|staging|stand)\b/.test(piece.place)),
       ) &&
       (p[t]?.is === 'place' || /^(?:the|my|our)$/.test(wordAt(p, t))),
     phrasings: [

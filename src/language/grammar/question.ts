@@ -67,6 +67,12 @@ export const questionRules: readonly QuestionRule[] = [
       /^(?!what (?:did|was) )(?:what's|whats|what is|what are|what|which|anything|any|is there anything|is anything|are any|are there any|have i anything|who|something|do i have anything|have we anything|jobs|tasks|is there|got anything|have i got anything|what have i|does anything|do any|is any|what do i|what should|what do we|what must|what will|what would|todo|to do|list|which ones|which of|should i|what jobs|what work|what needs|what wants|are)\b.*\b(?:due|needs? doing|wanting (?:attention|doing|seeing to)|need(?:s|ing)? (?:to be )?(?:done|doing|checking|checked|potting|potted|watering|watered|attention|pinching|pinched|misting|misted|a check|seeing to|looking at|moving|planting|feeding|to)|to do|do (?:today|tomorrow|next|now|first|this|on|at)|on (?:the|my) list|jobs|tasks|ready|overdue|late|behind|next|outstanding|wants? (?:doing|potting|checking|seeing to|looking at)|today's|on today|on for|doing (?:today|this week)|on the cards|pending|waiting|(?:be|i) doing|be looking at|be seeing to|be checking|be potting|be watering|get on with|needed|must i do|have to do|check today|chores|(?:coming )?up (?:today|next|this|tomorrow)|coming up|happening|left to do|needs (?:me|my))\b/,
   },
   {
+    name: 'is it time to look at <plant>',
+    topic: 'due',
+    pattern:
+      /^(?:is it|are they|is that|would it be) (?:about |nearly |getting on )?(?:time|due) (?:to|for|i|we)\b/,
+  },
+  {
     name: 'due today',
     topic: 'due',
     unmarked: true,

@@ -176,7 +176,7 @@ export const stockRules: readonly Rule[] = [
   {
     name: '<someone> turned up with <count> <plant>',
     kind: 'receive',
-    head: 'turn~past|come~past|appear~past|arrive~past|go~past up|round|back|over|home|in? .. with',
+    head: 'turn~past|come~past|appear~past|arrive~past|go~past|landed|called up|round|back|over|home|in? .. with',
     shape: 'object',
     when: (p, f, t) =>
       closeBehind(p, t, 'count') &&
@@ -224,7 +224,7 @@ export const stockRules: readonly Rule[] = [
     faint: true,
     when: (p, f, t) =>
       precedes(p, f, 5, 'plant') &&
-      p.slice(0, f).some(({ is }) => is === 'count') &&
+      p.slice(0, f).some(({ is }) => is === 'count' || is === 'pots') &&
       !/^(?:into|in|to)$/.test(wordAt(p, f - 1)) &&
       (wordAt(p, t - 1) === 'in' || endsAt(p, t)),
     mustNot: ['72 Salt Harrier into plugs'],
@@ -358,6 +358,10 @@ export const stockRules: readonly Rule[] = [
     when: (p, _f, t) =>
       (anyStock(p) || p.slice(t).some((piece) => piece.is === 'word' && piece.text === 'growth')) &&
       p.some(({ is }) => is === 'plant'),
+    // "Got started at last, 14 basals off the two crowns".
+    unless: (p, _f, t) =>
+      p.slice(t).some(({ is }) => is === 'cutting') &&
+      !p.some((piece) => piece.is === 'word' && /^(?:took|taken|struck)$/.test(piece.text)),
   },
   {
     name: '<count> <plant> tubers started',

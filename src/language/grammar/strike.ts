@@ -126,13 +126,17 @@ const fromAPlant = (pieces: readonly Piece[], at: number): boolean =>
 const bareCuttings = (pieces: readonly Piece[], from: number, _to: number): boolean => {
   if (!pieces.some(({ is }) => is === 'plant')) return false;
   if (!pieces.some(({ is }) => is === 'count' || is === 'pots')) return false;
+  // "Got started at last, 14 basals …": talk before the first break.
+  const first = pieces.findIndex(({ is }) => is === 'plant' || is === 'count' || is === 'pots');
+  const opening = pieces.slice(0, first).findLastIndex(({ is }) => is === 'break') + 1;
   return !pieces.some(
     (piece, at) =>
       piece.is === 'word' &&
       ((told.test(piece.text) &&
         !(piece.text === 'from' && fromAPlant(pieces, at)) &&
-        !(piece.text === 'got' && /^(?:round|around)$/.test(wordAt(pieces, at + 1)))) ||
+        !(piece.text === 'got' && /^(?:round|around|started|going)$/.test(wordAt(pieces, at + 1)))) ||
         (piece.verb !== undefined &&
+          at >= opening &&
           wordAt(pieces, at + 1) !== 'count' &&
           wordAt(pieces, at + 1) !== 'round' &&
           at !== from &&
@@ -159,6 +163,20 @@ const sharesPot = (pieces: readonly Piece[]): boolean =>
       piece.is === 'pots' &&
       pieces.some((each) => each.is === 'count' && (each.quantity.value ?? 0) > (piece.pots ?? Infinity)),
   );
+
+/** "Doreen took two for her mother": somebody else carried plants away. */
+function forTheirOwn(pieces: readonly Piece[], from: number, to: number): boolean {
+  const who = wordAt(pieces, from - 1);
+  return (
+    who !== '' &&
+    !/^(?:i|we|i've|we've|have|and|then|also|just|today)$/.test(who) &&
+    pieces
+      .slice(to)
+      .some(
+        (_, n) => wordAt(pieces, to + n) === 'for' && /^(?:his|her|their)$/.test(wordAt(pieces, to + n + 1)),
+      )
+  );
+}
 
 export const strikeRules: readonly Rule[] = [
   {
@@ -187,7 +205,9 @@ export const strikeRules: readonly Rule[] = [
       takesSomethingElse(p, f, t) ||
       ((isSomeones(wordAt(p, f - 1)) || cameAndTook(p, f)) && !followsWord(p, t, CUTTINGS)) ||
       (endsAt(p, t) && precedes(p, f, 6, 'plant', 'count')) ||
+      forTheirOwn(p, f, t) ||
       /^(?:be|been|got)$/.test(wordAt(p, f - 1)),
+    mustNot: ['Doreen took two of the Salt Harrier for her mother'],
   },
   {
     name: '<count> <plant> taken',
@@ -321,7 +341,7 @@ export const strikeRules: readonly Rule[] = [
   {
     name: 'put <count> <plant> in <medium>',
     kind: 'strike',
-    head: 'put~|start~past|pop~past|stick~past|bung~past|place~past|chuck~past|shove~past|set~past|root~past|dunk~past|plonk~past .. in|into <medium>',
+    head: 'put~|start~past|pop~past|stick~past|bung~past|place~past|chuck~past|throw~past|sling~past|whack~past|shove~past|set~past|root~past|dunk~past|plonk~past .. in|into <pots>? of? <medium>',
     shape: 'object',
     when: (p, f, t) =>
       (p.slice(f, t).some(({ is }) => is === 'count' || is === 'cutting') ||

@@ -32,6 +32,11 @@ export const undoRules: readonly UndoRule[] = [
     name: 'that never happened',
     pattern: new RegExp(`^${OPEN}(?:that|it|this) (?:never happened|didn't happen)${AFTER}$`),
   },
+  // Behind an undo; alone it would say nothing.
+  {
+    name: 'and the one before',
+    pattern: /^(?:and|also|plus) (?:also )?the one before(?: that| it| too| as well)*$/,
+  },
   { name: 'never mind that', pattern: new RegExp(`^${OPEN}(?:never mind|nevermind) ${THAT}$`) },
   {
     name: 'that was a mistake',
