@@ -1,4 +1,5 @@
 /** Puts an entry right where it stands: finds which was meant, sets its slots, and lets what followed be checked again. */
+import { alive } from '../ledger/batch.js';
 import { contains, isSpan } from '../calendar/span.js';
 import type { Amend, Plant } from '../ledger/entry.js';
 import { batchLabelled, type Ledger, matching, type StandingEntry } from '../ledger/ledger.js';
@@ -103,7 +104,10 @@ function candidatesFor(
   if (quoted.length > 0) return quoted;
   const plant = plantOf(entry);
   const isNamed = Object.keys(plant).length > 0;
-  if (!isNamed && date === undefined) return lastNote(ledger).filter(fits);
+  if (!isNamed && date === undefined) {
+    const last = lastNote(ledger).filter(fits);
+    return toldOfMore(ledger, last, set) ?? last;
+  }
   const fitting = ledger.standing.filter(
     (each) =>
       fits(each) && (!isNamed || isAbout(ledger, each, plant)) && (date === undefined || fell(each, date)),
@@ -111,6 +115,22 @@ function candidatesFor(
   // Named by its day alone, or several of one plant: the latest is meant unless a day was said.
   if (date !== undefined) return preferBeginnings(fitting);
   return fitting.slice(-1);
+}
+
+/** "That's wrong, it was 7" behind a move of all six: more than there are was told of where they were last counted. */
+function toldOfMore(
+  ledger: Ledger,
+  last: readonly StandingEntry[],
+  { count }: Slots,
+): readonly StandingEntry[] | undefined {
+  const [only, another] = last;
+  const counts = (each: StandingEntry) => 'count' in each.entry && typeof each.entry.count === 'number';
+  if (!only || another || typeof count !== 'number' || counts(only)) return undefined;
+  const touched = only.touched.flatMap((label) => ledger.batches.get(label) ?? []);
+  if (touched.length !== 1 || touched.every((batch) => count <= alive(batch))) return undefined;
+  return ledger.standing
+    .filter((each) => counts(each) && each.touched.some((label) => only.touched.includes(label)))
+    .slice(-1);
 }
 
 function preferBeginnings(entries: readonly StandingEntry[]): readonly StandingEntry[] {

@@ -9,7 +9,7 @@ import type { Refusal } from '../ledger/refusal.js';
 import type { Pending, ReadEntry, ReadNote } from '../language/note.js';
 import { allOfThem, complete, isOnOneBatch, optionsFor, whichOf, withBatch } from './completing.js';
 import { isPlainlyAbout } from './given-prompts.js';
-import { batchPointedAt, meansEverything } from './pointing.js';
+import { batchPointedAt, meansEverything, movedAsSpoken } from './pointing.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
 import type { Origin, SlotAsk } from './talk.js';
@@ -29,13 +29,13 @@ export function takeNote(
   return read.entries.flatMap((each, index) => {
     if (!isLogged(each.entry)) return [];
     const entry = unguessed(sitting, each, each.entry, pending);
-    const own = inFull(sitting, ofTheSame(sitting, entry, read.entries.length));
+    const own = inFull(sitting, movedAsSpoken(sitting, ofTheSame(sitting, entry, read.entries.length)));
     const [first, ...then] = read.asks
       .filter((ask) => ask.entry === index && !(ask.slot in own))
       .map(({ slot, options }) => ({ slot, options: options ?? [] }));
-    const unknown = first && asksWhichPlant(sitting, own);
+    const unknown = first || unknownLabel(sitting) ? asksWhichPlant(sitting, own) : null;
     if (unknown) {
-      const later = [first, ...then].filter(({ slot }) => slot !== 'batch');
+      const later = (first ? [first, ...then] : then).filter(({ slot }) => slot !== 'batch');
       putOrRefuse(sitting, { ...unknown, then: later }, origin);
       return [];
     }
@@ -55,12 +55,27 @@ export function takeNote(
 }
 
 /** A plant that nobody knows is asked about before anything else of it. */
-function asksWhichPlant({ ledger }: Sitting, entry: LoggedEntry): SlotAsk | null {
+function asksWhichPlant(sitting: Sitting, entry: LoggedEntry): SlotAsk | null {
+  const { ledger } = sitting;
   const plant = plantOf(entry as Plant);
   const aboutPlants = isOnOneBatch(entry.kind) || entry.kind === 'move' || entry.kind === 'hardenOff';
-  if (!aboutPlants || !named(plant) || matching(ledger, plant).length > 0) return null;
+  const unknown = named(plant) ? plant : unknownLabel(sitting);
+  if (!aboutPlants || !unknown || matching(ledger, unknown).length > 0) return null;
   const options = liveBatches(ledger).map(({ label }) => label);
-  return { ask: 'slot', entry, slot: 'batch', options, then: [], refusal: { refused: 'noBatch', plant } };
+  return {
+    ask: 'slot',
+    entry,
+    slot: 'batch',
+    options,
+    then: [],
+    refusal: { refused: 'noBatch', plant: unknown },
+  };
+}
+
+/** "EF7 6 rooted": a label that opens a note and that no batch has. */
+function unknownLabel({ ledger, text }: Sitting): Plant | null {
+  const label = /^\s*(\p{Lu}{2,4}\d{1,3})\b/u.exec(text)?.[1];
+  return label === undefined || batchLabelled(ledger, label) ? null : { batch: label };
 }
 
 /** "The rest" as a number, less what the same note named before; places by the name that the ledger has for them. */
@@ -104,9 +119,11 @@ function unguessed(
   pending: Pending | undefined,
 ): LoggedEntry {
   const { batch } = entry as Plant;
+  const said = (['batch', 'variety', 'crop'] as const).some((slot) => sources[slot] === 'said');
+  if (!said && batch !== undefined && unknownLabel(sitting))
+    return withoutSlots(entry, 'batch', 'variety', 'crop');
   if (batch === undefined || batch !== pending?.batch) return entry;
   if (entry.kind === pending.kind && isPlainlyAbout(sitting, entry.kind, batch)) return entry;
-  const said = (['batch', 'variety', 'crop'] as const).some((slot) => sources[slot] === 'said');
   if (said) return entry;
   return withoutSlots(entry, 'batch', 'variety', 'crop');
 }

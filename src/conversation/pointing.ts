@@ -31,6 +31,15 @@ export function batchPointedAt(
   return spoken !== null && labels.includes(spoken) ? (batchLabelled(sitting.ledger, spoken) ?? null) : null;
 }
 
+/** "Stuck them in water on the sill": what goes elsewhere without a name is what was last told of, not all that lives. */
+export function movedAsSpoken(sitting: Sitting, entry: LoggedEntry): LoggedEntry {
+  if (entry.kind !== 'move' && entry.kind !== 'hardenOff') return entry;
+  if (named(entry as Plant) || ('fromPlace' in entry && entry.fromPlace !== undefined)) return entry;
+  if (!THEM.test(sitting.text) || meansEverything(sitting.text, 0)) return entry;
+  const spoken = lastSpokenOf(sitting);
+  return spoken === null ? entry : { ...entry, batch: spoken };
+}
+
 /** The only batch of the chat's last note, where the same grower said that lately. */
 function lastSpokenOf({ ledger, origin, world }: Sitting): string | null {
   const last = ledger.standing.at(-1);

@@ -51,7 +51,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'rate',
     unmarked: true,
     pattern:
-      /\b(?:strike rate|the take|success rate|rooting rate|take rate|hit rate|rate of|percentage|what percent|what %|per cent|percent|what proportion|what fraction|success|rooting percentage|how good (?:is|am|are)|failure rate|success with|how successful|% rooted|% of|odds|what share|how many out of|how well do(?:es)?|how well did|what rate|which rate)\b|%/,
+      /\b(?:strike rate|the take|success rate|rooting rate|take rate|hit rate|rate of|percentage|what percent|what %|per cent|percent|what proportion|what fraction|success|rooting percentage|how good (?:is|am|are)|failure rate|success with|how successful|% rooted|% of|odds|what share|how many out of|how well do(?:es)?|how well did|what rate|which rate|(?:did|does|do|worked|works|rooted|roots|took|struck|come up) (?:the )?(?:best|worst)|(?:best|worst) (?:rooter|rooters|crop|variety|method|result|results))\b|%/,
   },
   {
     name: 'will I have enough',
