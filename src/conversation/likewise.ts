@@ -26,9 +26,18 @@ export function saysLikewise(sitting: Sitting, text: string): boolean {
   const leans = bare !== words;
   const last = leans || ANOTHER.test(words) ? lastEntry(sitting) : null;
   if (!last || bare === '' || bare.length > 60) return false;
-  const more = leans && ofNumbers.has(last.kind) ? moreIn(sitting, bare, last) : undefined;
+  const more =
+    leans && ofNumbers.has(last.kind)
+      ? (moreIn(sitting, bare, last) ?? elsewhereIn(sitting, bare, last))
+      : undefined;
   if (more) {
     takeNote(sitting, { entries: [more], asks: [] });
+    return true;
+  }
+  const again = SAME_AGAIN.test(words) && last.kind === 'strike' ? cuttingsIn(sitting, bare) : undefined;
+  if (again) {
+    const entry = { ...withoutSlots(last, 'date', 'variety', 'crop'), ...again } as LoggedEntry;
+    takeNote(sitting, { entries: [{ entry, sources: {} }], asks: [] });
     return true;
   }
   const count = ANOTHER.test(words) && ofNumbers.has(last.kind) ? countIn(sitting, bare) : undefined;
@@ -59,6 +68,28 @@ function moreIn(sitting: Sitting, words: string, last: LoggedEntry): ReadEntry |
   return { entry: { ...own, ...plant, count: only.entry.count } as LoggedEntry, sources: {} };
 }
 
+const VERBS: Readonly<Partial<Record<LoggedEntry['kind'], string>>> = {
+  plantOut: 'planted',
+  move: 'moved',
+  dispatch: 'gave',
+};
+
+/** "And 4 in the tub by the door", "and two to Nell": so many of the same, elsewhere. */
+function elsewhereIn(sitting: Sitting, words: string, last: LoggedEntry): ReadEntry | undefined {
+  const verb = VERBS[last.kind];
+  if (verb === undefined) return undefined;
+  const [only, another] = readIn(sitting, `${verb} ${words}`).entries;
+  const entry = only?.entry;
+  if (another || entry?.kind !== last.kind || named(plantSaid(entry as Plant, only?.sources ?? {})))
+    return undefined;
+  if (entry.kind !== 'plantOut' && entry.kind !== 'move' && entry.kind !== 'dispatch') return undefined;
+  const where = entry.kind === 'dispatch' ? { to: entry.to } : { place: entry.place };
+  if (typeof entry.count !== 'number' || Object.values(where)[0] === undefined) return undefined;
+  const own = withoutSlots(last, 'date', 'count', 'place', 'fromPlace', 'to');
+  return { entry: { ...own, ...where, count: entry.count } as LoggedEntry, sources: {} };
+}
+
+const SAME_AGAIN = /^(?:and |then |ok |right )*(?:the )?same again\b/i;
 const SAME_PLACE = /\bsame (?:place|spot|bench|shelf)\b/i;
 
 /** The last note's only entry, ready to be said again. */
@@ -82,6 +113,14 @@ function countIn(sitting: Sitting, words: string): Count | undefined {
 function plantIn(sitting: Sitting, words: string): Plant | undefined {
   const [only, another] = readIn(sitting, `misted ${words}`).entries;
   if (!only || another || only.entry.kind !== 'tend') return undefined;
+  const plant = plantSaid(only.entry, only.sources);
+  return named(plant) ? plant : undefined;
+}
+
+/** A plant that nobody may know yet, of which cuttings were taken. */
+function cuttingsIn(sitting: Sitting, words: string): Plant | undefined {
+  const [only, another] = readIn(sitting, `took 1 ${words}`).entries;
+  if (!only || another || only.entry.kind !== 'strike') return undefined;
   const plant = plantSaid(only.entry, only.sources);
   return named(plant) ? plant : undefined;
 }

@@ -15,10 +15,12 @@ export function meansEverything(text: string, fitting: number): boolean {
 
 /** So long "them" may mean what was last told of. */
 const SPOKEN_OF_MS = 3_600_000;
+/** What is carried may come back the same day. */
+const CARRIED_MS = 24 * 3_600_000;
 
-/** "Them", "the seven". */
+/** "Them", "the seven", "the rest". */
 const THEM =
-  /\b(?:them|these|those|they|the (?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen))\b/i;
+  /\b(?:them|these|those|they|the (?:rest|others?|remaining|\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen))\b/i;
 
 /** Null where the words point at none of them; the words alone do not say it. */
 export function batchPointedAt(
@@ -27,7 +29,7 @@ export function batchPointedAt(
   labels: readonly string[],
 ): Batch | null {
   if (named(entry as Plant) || !THEM.test(sitting.text)) return null;
-  const spoken = lastSpokenOf(sitting);
+  const spoken = lastSpokenOf(sitting, SPOKEN_OF_MS);
   return spoken !== null && labels.includes(spoken) ? (batchLabelled(sitting.ledger, spoken) ?? null) : null;
 }
 
@@ -36,16 +38,16 @@ export function movedAsSpoken(sitting: Sitting, entry: LoggedEntry): LoggedEntry
   if (entry.kind !== 'move' && entry.kind !== 'hardenOff') return entry;
   if (named(entry as Plant) || ('fromPlace' in entry && entry.fromPlace !== undefined)) return entry;
   if (!THEM.test(sitting.text) || meansEverything(sitting.text, 0)) return entry;
-  const spoken = lastSpokenOf(sitting);
+  const spoken = lastSpokenOf(sitting, CARRIED_MS);
   return spoken === null ? entry : { ...entry, batch: spoken };
 }
 
 /** The only batch of the chat's last note, where the same grower said that lately. */
-function lastSpokenOf({ ledger, origin, world }: Sitting): string | null {
+function lastSpokenOf({ ledger, origin, world }: Sitting, within: number): string | null {
   const last = ledger.standing.at(-1);
   const source = last?.journal.source;
   if (!last || source?.chat !== world.chat || last.by !== origin.by) return null;
-  if (origin.at - last.journal.at > SPOKEN_OF_MS) return null;
+  if (origin.at - last.journal.at > within) return null;
   const touched = new Set(
     ledger.standing
       .filter(

@@ -110,7 +110,7 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
     if (mood === 'denied' && kind === 'check' && rule.sense !== 'look') {
       const [draft] = draftsOf(pieces, clause);
       // "Six of them haven't rooted": of the others nothing is said.
-      if (draft?.quantity?.value !== undefined && draft.quantity.value > 0) {
+      if (draft?.quantity?.value !== undefined && draft.quantity.value > 0 && !isNotOne(pieces, clause)) {
         unrooted = draft.quantity;
         plantNamed = draft.plant ?? plantNamed;
         continue;
@@ -237,6 +237,12 @@ function toldBefore(
         ? placeThere(pieces, clause, earlier)
         : undefined;
   return place === undefined ? {} : { place };
+}
+
+/** "Not a root on one of the Soft Anchor": one stands for each of them. */
+function isNotOne(pieces: readonly Piece[], clause: Clause): boolean {
+  const own = pieces.slice(clause.from, clause.to);
+  return own.some((_, at) => wordAt(own, at) === 'not' && /^(?:a|single)$/.test(wordAt(own, at + 1)));
 }
 
 /** Of a swap, what came back ("for one of her ferns") is no part of what left. */

@@ -13,7 +13,7 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
   const { pieces } = sentence;
   const line = sentence.line.slice(0, LINE_LIMIT).replace(/ would you (?:believe|credit) ?(?:it)?$/, '');
   if (
-    /\b(?:set|turned|turn|cranked|want|need|should|could|would|if|forecast|forecasts|going to|expecting|expected|tomorrow|tonight|will|says it'll|aim|aiming|until|when it|prefer|prefers|like it|likes|ideal|recommended|supposed|says to|thermostat|oven|bake|gas)\b/.test(
+    /\b(?:set|turned|turn|cranked|want|need|should|could|would|if|forecast|forecasts|going to|expecting|expected|tomorrow|tonight|will|says it'll|aim|aiming|until|when it|prefer|prefers|like it|likes|ideal|recommended|supposed|says to|thermostat|oven|bake|gas|they're giving|they are giving|giving (?:it|us|minus)|forecasting|predicting)\b/.test(
       line,
     )
   )

@@ -2,7 +2,7 @@
 import type { Digest } from '../outlook/digest.js';
 import type { Due } from '../outlook/due.js';
 import { dueReason } from './due-reason.js';
-import { temperatureWords } from './plants.js';
+import { placeWords, temperatureWords } from './plants.js';
 import { capital, dateWords, dayWords, listWords, many, type Speech } from './speech.js';
 
 type Choice = readonly [label: string, value: string];
@@ -90,7 +90,7 @@ export function tellWords(due: Due, speech: Speech): string {
     case 'clearOut':
       return `${name}: hardly any more will root; clear out what hasn’t`;
     case 'bringIn':
-      return `${listWords(due.labels)}${due.place ? ` in the ${due.place}` : ''}: bring under cover before the first frost`;
+      return `${listWords(due.labels)}${due.place ? ` ${placeWords(due.place, 'in')}` : ''}: bring under cover before the first frost`;
     case 'frostWarning':
       return `${due.why.because === 'minimum' ? `${temperatureWords(due.why.celsius, speech)} reported. ` : ''}${warningWords(due)}`;
     case 'tend':
@@ -113,7 +113,7 @@ function asideWords(asides: readonly Due[]): string[] {
 function tendWords(dues: readonly Due[]): string {
   const isOpen = ({ why }: Due) => why.because === 'rooting' && !why.covered;
   const places = (some: readonly Due[]) =>
-    listWords(some.map(({ place, labels }) => (place ? `the ${place}` : listWords(labels))));
+    listWords(some.map(({ place, labels }) => (place ? placeWords(place) : listWords(labels))));
   const [open, covered] = [dues.filter(isOpen), dues.filter((due) => !isOpen(due))];
   return [
     ...(covered.length > 0 ? [`mist and air ${places(covered)}`] : []),

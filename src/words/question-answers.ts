@@ -4,14 +4,14 @@ import { alive, type Act, type Batch, began } from '../ledger/batch.js';
 import type { CuttingType, Plant } from '../ledger/entry.js';
 import type { Better } from '../outlook/which-better.js';
 import { percent } from './rooting-reason.js';
-import { batchWords, cuttingWords, mannerWords, plantWords, potWords } from './plants.js';
+import { batchWords, cuttingWords, mannerWords, placeWords, plantWords, potWords } from './plants.js';
 import { capital, dateWords, dayWords, listWords, many, type Speech } from './speech.js';
 import type { Due } from '../outlook/due.js';
 import { comingWords } from './due-list.js';
 import { dueReason } from './due-reason.js';
 
 export function noneOf(plant: Plant, place?: string): string {
-  return `Nothing live${Object.keys(plant).length > 0 ? ` of ${plantWords(plant)}` : ''}${place ? ` in the ${place}` : ''}.`;
+  return `Nothing live${Object.keys(plant).length > 0 ? ` of ${plantWords(plant)}` : ''}${place ? ` ${placeWords(place, 'in')}` : ''}.`;
 }
 
 /** "17 live in 2 batches: EF1 12 (2 rooted), EF2 5." */

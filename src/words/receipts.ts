@@ -4,7 +4,8 @@ import { alive, type Batch } from '../ledger/batch.js';
 import type { Plant } from '../ledger/entry.js';
 import type { Posting } from '../ledger/posting.js';
 import {
-  batchWords, careWords, causeWords, cuttingWords, mannerWords, plantWords, potWords, temperatureWords,
+  batchWords, careWords, causeWords, cuttingWords, mannerWords, placeWords, plantWords, potWords,
+  temperatureWords,
 } from './plants.js'; // prettier-ignore
 import { capital, dateWords, dayWords, listWords, many, type Speech, whenWords } from './speech.js';
 
@@ -61,7 +62,7 @@ function sentence({ entry, touched, count }: Done, speech: Speech): string {
     case 'pinch':
       return `${about}: ${count ?? 'all'} pinched`;
     case 'move':
-      return `${about}: ${count === null ? '' : `${count} `}moved${entry.place ? ` to the ${entry.place}` : ''}`;
+      return `${about}: ${count === null ? '' : `${count} `}moved${entry.place ? ` ${placeWords(entry.place, 'to')}` : ''}`;
     case 'hardenOff':
       return `${about}: hardening off${at(entry.place)}`;
     case 'plantOut':
@@ -103,7 +104,9 @@ function rootedWords(rooted: number | string | undefined, batch: Batch | undefin
   if (rooted === 'some' || rooted === undefined) return 'some rooted';
   if (rooted === 'none' || rooted === 0) return 'none rooted yet';
   if (batch === undefined) return `${rooted} rooted`;
-  return rooted === 'all' ? `all ${batch.rooted} rooted` : `${rooted} of ${batch.count - batch.lost} rooted`;
+  if (rooted === 'all') return `all ${batch.rooted} rooted`;
+  // Of those lost since, some may have been among the rooted.
+  return `${rooted} of ${Math.max(Number(rooted), batch.count - batch.lost)} rooted`;
 }
 
 function at(place: string | undefined): string {

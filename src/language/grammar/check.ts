@@ -202,6 +202,16 @@ export const checkRules: readonly Rule[] = [
   },
   { name: '<plant> are rooting', kind: 'check', head: 'be~ rooting', shape: 'subject', rooted: 'some' },
   {
+    name: '<plant> rooting like mad',
+    kind: 'check',
+    head: 'rooting like|well|nicely|away|fast|quickly mad|crazy|anything|weeds|now?',
+    shape: 'subject',
+    rooted: 'some',
+    when: (p, f) => precedes(p, f, 4, 'plant'),
+    phrasings: ['Salt Harrier rooting like mad, 5 of them', 'the Tallow Bell are rooting nicely'],
+    mustNot: ['rooting like mad in the drawer for a label'],
+  },
+  {
     name: '<count>/<count> rooting',
     kind: 'check',
     head: 'rooting',

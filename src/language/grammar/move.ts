@@ -91,6 +91,23 @@ export const moveRules: readonly Rule[] = [
     phrasings: ['brought in all the Salt Harrier on account of the frost'],
   },
   {
+    name: 'brought <plant> back in',
+    kind: 'move',
+    sense: 'indoors',
+    head: 'bring~past|fetch~past .. back in|inside|indoors',
+    shape: 'object',
+    when: (p, f, t) =>
+      p
+        .slice(f, t)
+        .some(
+          (piece) =>
+            piece.is === 'plant' || piece.is === 'count' || (piece.is === 'word' && THEM.test(piece.text)),
+        ) &&
+      (p[t] === undefined || p[t]?.is === 'break' || /^(?:for|because|as|before|and)$/.test(wordAt(p, t))),
+    phrasings: ['brought the Salt Harrier back in, frost tonight', 'brought them back in for the night'],
+    mustNot: ['brought the Salt Harrier back in the car'],
+  },
+  {
     name: 'put <plant> in <place>',
     kind: 'move',
     head: 'put~|pop~past|stick~past|place~past|set~past|stand~past|bung~past|shove~past|plonk~past|tuck~past|chuck~past|whack~past|pop~base|sling~past|take~past|get~past|send~past',

@@ -17,7 +17,7 @@ export const targetRules: readonly TargetRule[] = [
   {
     name: 'could do with <count> <plant>',
     pattern:
-      /\b(?:could|can|might) do with (?:about |around |some |another |at least )?(?=\d|a |two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty)(?!a (?:drink|feed|soak|water|mist|trim|good|bit|bigger|pot))/,
+      /\b(?:could|can|might) do with (?:about |around |some |another |at least )?(?=\d|a |several |a few |a couple |two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty)(?!a (?:drink|feed|soak|water|mist|trim|good|bit|bigger|pot))/,
   },
   {
     name: "I'd love <count> <plant>",

@@ -59,7 +59,7 @@ export const tendRules: readonly Rule[] = [
   { name: 'gave <plant> a mist', kind: 'tend', head: 'give~past|give~ing .. mist|misting|spray|spritz|spritzing|squirt', shape: 'object', care: 'mist' },
   { name: 'gave <place> some air', kind: 'tend', head: 'give~past|give~ing|let~ .. air|airing|ventilation|breather', shape: 'object', care: 'vent' },
   { name: '<plant> got water', kind: 'tend', head: 'get~past|have~past .. water|drink|soak|watering', shape: 'subject', care: 'water', when: (p, f, t) => precedes(p, f, 6, 'plant', 'place') && p.slice(f, t).length < 6 },
-  { name: '<plant> got a feed', kind: 'tend', head: 'get~past|have~past .. feed', shape: 'subject', care: 'feed', when: (p, f) => precedes(p, f, 6, 'plant', 'place') },
+  { name: '<plant> got a feed', kind: 'tend', head: 'get~past|have~past .. feed|food|seaweed|tomorite|comfrey', shape: 'subject', care: 'feed', when: (p, f) => precedes(p, f, 6, 'plant', 'place') },
   { name: '<place> got its shading', kind: 'tend', head: 'get~past|have~past .. shading|shadecloth', shape: 'subject', care: 'shade', when: (p, f) => precedes(p, f, 4, 'place') },
   { name: '<plant> got a mist', kind: 'tend', head: 'get~past|have~past .. mist|misting|spray|spritz', shape: 'subject', care: 'mist', when: (p, f) => precedes(p, f, 6, 'plant', 'place') },
   { name: 'put fleece over <place>', kind: 'tend', head: 'put~|throw~past|chuck~past|drape~past|lay~past|pop~past|sling~past|stick~past|pull~past|whack~past|bung~past .. fleece|cover|covers|bubblewrap|bag|bags|cloche|cloches|sheet|blanket|newspaper|<pots>|lid|lids|dome|domes|net|netting|plastic over|on|across|back', shape: 'object', care: 'cover' },
