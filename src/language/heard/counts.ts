@@ -1,0 +1,192 @@
+/** Numbers that stand where a note counts: behind an act, before cuttings, a plant or what became of them. */
+import { NUMBERS, SMALL_WORDS, STRANGE_WORDS, TREE_AND_FREE } from './number-words.js';
+import type { Misheard } from './record.js';
+import type { HeardView } from './view.js';
+
+const ACT = new Set(
+  'toss ditch dump finish throw chuck tug check take strike stick insert cut snip pot pinch lose move shift sell give bin plant dispatch root swap'.split(
+    ' ',
+  ),
+);
+const COUNT_FOLLOWS = new Set(
+  'were was there have had has and checked another all the only just of are with about got'.split(' '),
+);
+const KIND = new Set(
+  'cutting cuttings basal basil nodal internodal tip tips heel heal softwood semi hardwood stem root leaf'.split(
+    ' ',
+  ),
+);
+const BECAME = new Set('rooted routed dead rotted rotten died damped dampened failed wilted'.split(' '));
+const HAS_BECOME = new Set('have has had gone survived'.split(' '));
+
+const EVERYDAY_WORDS = { ...SMALL_WORDS, ...TREE_AND_FREE };
+
+const afterAct = (v: HeardView): boolean => ACT.has(v.verb(-1)) && v.word(-1) !== 'pots' && !v.isName(-1);
+const afterParticle = (v: HeardView): boolean =>
+  /^(?:on|up|out|off)$/.test(v.word(-1)) && ACT.has(v.verb(-2));
+const afterCountWord = (v: HeardView): boolean => COUNT_FOLLOWS.has(v.word(-1));
+
+/** "For" and "to" are themselves at the head of a clause and behind most words ("for the stall", "had to"). */
+const isForOrTo = ({ heard }: HeardView): boolean => heard === 'for' || heard === 'to';
+
+/** "Gave to Bea", but not "gave to half crown to Bea", where the second "to" tells who has them. */
+const isForSomeone = (v: HeardView): boolean =>
+  v.heard === 'to' && /^(?:sell|give|move|shift)$/.test(v.verb(-1)) && !v.within(2, Infinity, /^to$/);
+
+/** What became of them speaks before a plant does, and a plant's list before a plant alone. */
+export const heardCounts: readonly Misheard[] = [
+  {
+    name: '<number> degrees',
+    mends: NUMBERS,
+    when: (v) =>
+      v.word(1) === 'degrees' ||
+      (/^(?:days|weeks)$/.test(v.word(1)) && /^(?:in|for|about)$/.test(v.word(-1))),
+    // "Open for days".
+    onlyIf: ({ heard }) => heard !== 'for',
+    phrasings: [
+      ['down to too degrees', 'down to two degrees'],
+      ['rooted in to weeks', 'rooted in two weeks'],
+    ],
+    mustNot: ['it was about for days'],
+  },
+  {
+    name: 'pots of <number>',
+    mends: NUMBERS,
+    when: (v) => v.word(-1) === 'of' && /^(?:pots|trays|pot|tray|jars|modules)$/.test(v.word(-2)),
+    phrasings: [['three pots of for', 'three pots of four']],
+  },
+  {
+    name: 'sicks <plant>',
+    mends: STRANGE_WORDS,
+    when: (v) =>
+      v.isPlant(1) || v.word(1) === 'of' || [KIND, BECAME, HAS_BECOME].some((words) => words.has(v.word(1))),
+    phrasings: [
+      ['took sicks Salt Harrier', 'took six Salt Harrier'],
+      ['fife have roots', 'five have roots'],
+    ],
+    mustNot: ['off to fife today'],
+  },
+  {
+    name: '<number> rooted',
+    mends: EVERYDAY_WORDS,
+    when: (v) => BECAME.has(v.word(1)) && !v.isName(1),
+    onlyIf: (v) => v.clauseStart || afterCountWord(v) || v.isName(-1) || afterAct(v),
+    phrasings: [
+      ['had won rooted', 'had one rooted'],
+      ['Salt Harrier to dead', 'Salt Harrier two dead'],
+    ],
+    mustNot: ['waiting for rooted ones'],
+  },
+  {
+    name: '<plant> ate have',
+    mends: { ate: 'eight', won: 'one', too: 'two' },
+    when: (v) => HAS_BECOME.has(v.word(1)) && !v.isName(1) && v.isName(-1),
+    phrasings: [
+      ['Salt Harrier ate have roots', 'Salt Harrier eight have roots'],
+      ['Salt Harrier too survived', 'Salt Harrier two survived'],
+    ],
+  },
+  {
+    name: '<plant> for have rooted',
+    mends: { for: 'four', to: 'two', ...TREE_AND_FREE },
+    when: (v) =>
+      /^(?:have|has)$/.test(v.word(1)) &&
+      !v.isName(1) &&
+      v.isName(-1) &&
+      /^(?:rooted|routed|roots|died|rotted)$/.test(v.word(2)),
+    phrasings: [['Salt Harrier free have rooted', 'Salt Harrier three have rooted']],
+    mustNot: ['Salt Harrier to have a drink'],
+  },
+  {
+    name: '<number> have gone',
+    mends: EVERYDAY_WORDS,
+    when: (v) => HAS_BECOME.has(v.word(1)) && !v.isName(1),
+    onlyIf: (v) => v.clauseStart && (!isForOrTo(v) || /^(?:have|has|gone)$/.test(v.word(1))),
+    phrasings: [
+      ['to have gone', 'two have gone'],
+      ['five rooted, won survived', 'five rooted, one survived'],
+    ],
+    mustNot: ['it was good to have them'],
+  },
+  {
+    name: 'have for <plant> rooted',
+    mends: { for: 'four' },
+    when: (v) =>
+      /^(?:have|had|got)$/.test(v.word(-1)) &&
+      v.isPlant(1) &&
+      v.within(2, 6, /^(?:rooted|routed|dead|died)$/),
+    phrasings: [['have for Salt Harrier rooted', 'have four Salt Harrier rooted']],
+    mustNot: ['the pots I have for Salt Harrier'],
+  },
+  {
+    // "Six Tin Whistler too Thursday Muffin and for Old Skerry": a list of numbers and names.
+    name: 'took six <plant> too <plant> and for <plant>',
+    mends: EVERYDAY_WORDS,
+    when: (v) => v.isPlant(1) && (v.isName(-1) || (v.word(-1) === 'and' && v.isName(-2))) && v.actBefore,
+    // "Moved Salt Harrier to …".
+    onlyIf: (v) => !(v.heard === 'to' && v.isName(-1)),
+    phrasings: [
+      ['took six Salt Harrier too Tallow Bell', 'took six Salt Harrier two Tallow Bell'],
+      ['took six Salt Harrier and for Tallow Bell', 'took six Salt Harrier and four Tallow Bell'],
+    ],
+    mustNot: ['cut Salt Harrier to Tallow Bell'],
+  },
+  {
+    name: 'for <plant> dead',
+    mends: { for: 'four' },
+    when: (v) => v.clauseStart && v.isPlant(1) && v.within(2, 6, /^(?:rooted|routed|dead|died|rotted)$/),
+    phrasings: [['for Salt Harrier dead', 'four Salt Harrier dead']],
+    mustNot: ['for Salt Harrier use perlite'],
+  },
+  {
+    name: '<number> of the <plant>',
+    mends: SMALL_WORDS,
+    when: (v) => v.word(1) === 'of' && (/^(?:the|my|them|those|em)$/.test(v.word(2)) || v.isPlant(2)),
+    onlyIf: (v) => v.clauseStart || afterAct(v) || afterParticle(v) || afterCountWord(v),
+    phrasings: [
+      ['potted up for of the Salt Harrier', 'potted up four of the Salt Harrier'],
+      ['lost to of them', 'lost two of them'],
+    ],
+    mustNot: ['the one I dream to of them'],
+  },
+  {
+    name: 'took <number> cuttings',
+    mends: SMALL_WORDS,
+    when: (v) => KIND.has(v.word(1)),
+    onlyIf: (v) => v.clauseStart || afterAct(v) || afterParticle(v) || (afterCountWord(v) && !isForOrTo(v)),
+    phrasings: [['took for cuttings', 'took four cuttings']],
+    mustNot: ['the knife is for cuttings'],
+  },
+  {
+    name: 'took <number> more',
+    mends: SMALL_WORDS,
+    when: (v) => v.word(1) === 'more',
+    onlyIf: (v) => v.clauseStart || afterAct(v),
+    phrasings: [['took to more', 'took two more']],
+    mustNot: ['looking for more'],
+  },
+  {
+    name: 'took <number> <plant>',
+    mends: SMALL_WORDS,
+    when: (v) => v.isPlant(1),
+    onlyIf: (v) =>
+      (afterAct(v) && !isForSomeone(v)) ||
+      afterParticle(v) ||
+      ((v.clauseStart || afterCountWord(v)) && !isForOrTo(v)),
+    phrasings: [
+      ['took for Salt Harrier', 'took four Salt Harrier'],
+      ['gave to Salt Harrier to Doreen', 'gave two Salt Harrier to Doreen'],
+    ],
+    mustNot: ['for Salt Harrier', 'gave to Salt Harrier'],
+  },
+  {
+    name: 'all in <number> pots',
+    mends: SMALL_WORDS,
+    when: (v) =>
+      /^(?:pot|pots|tray|trays)$/.test(v.word(1)) &&
+      /^(?:in|into|all|pots)$/.test(v.word(-1)) &&
+      !(v.heard === 'to' && v.word(-1) === 'in'),
+    phrasings: [['all into for pots', 'all into four pots']],
+    mustNot: ['brought in to pots'],
+  },
+];

@@ -1,0 +1,147 @@
+/** Numbers that the words around them tell alone: "to pots of", "all except won", "the other ate". */
+import { NUMBERS } from './number-words.js';
+import { allFor, type Misheard } from './record.js';
+
+const EIGHT = allFor('eight', 'ate');
+const ONE = allFor('one', 'won');
+const TWO = allFor('two', 'to|too');
+
+export const heardNumbers: readonly Misheard[] = [
+  {
+    name: '<number> pots of',
+    mends: NUMBERS,
+    when: (v) => /^(?:pots|trays|pot|tray)$/.test(v.word(1)) && v.word(2) === 'of',
+    phrasings: [['to pots of Salt Harrier', 'two pots of Salt Harrier']],
+    mustNot: ['moved to pots'],
+  },
+  {
+    name: 'won degree',
+    mends: ONE,
+    when: (v) => v.word(1) === 'degree',
+    phrasings: [['down at won degree', 'down at one degree']],
+  },
+  {
+    name: 'won has died',
+    mends: ONE,
+    when: (v) =>
+      /^(?:is|has|was)$/.test(v.word(1)) && /^(?:dead|died|gone|rotted|rotten|dyed)$/.test(v.word(2)),
+    phrasings: [['won has died', 'one has died']],
+    mustNot: ['the raffle I won was big'],
+  },
+  {
+    name: 'to dozen',
+    mends: TWO,
+    when: (v) => v.word(1) === 'dozen',
+    phrasings: [['took to dozen', 'took two dozen']],
+  },
+  {
+    name: 'minus <number>',
+    mends: NUMBERS,
+    when: (v) => v.word(-1) === 'minus',
+    phrasings: [['minus fore last night', 'minus four last night']],
+  },
+  {
+    name: '<number> inch',
+    mends: NUMBERS,
+    when: (v) => /^(?:inch|litre|litres|mil|cm)$/.test(v.word(1)),
+    phrasings: [['into for inch pots', 'into four inch pots']],
+    mustNot: ['moved to inches'],
+  },
+  {
+    name: 'all except to',
+    mends: { ...TWO, for: 'four' },
+    when: (v) =>
+      v.kind(1) === undefined &&
+      /^(?:except|bar|but|for)$/.test(v.word(-1)) &&
+      /\b(?:except|bar|all but)\b/.test(`${v.word(-3)} ${v.word(-2)} ${v.word(-1)}`),
+    phrasings: [
+      ['all rooted except to', 'all rooted except two'],
+      ['all but for', 'all but four'],
+      ['all rooted except for too', 'all rooted except for two'],
+    ],
+    mustNot: ['wanted to but too', 'all but for the frost'],
+  },
+  {
+    name: 'and for tossed',
+    mends: { for: 'four' },
+    when: (v) =>
+      v.word(-1) === 'and' &&
+      /^(?:tossed|binned|chucked|lost|thrown|dumped|died|dead|rotted|rotten|potted|moved|sold|pinched)$/.test(
+        v.word(1),
+      ),
+    phrasings: [['six rooted and for tossed', 'six rooted and four tossed']],
+    mustNot: ['up and for sale'],
+  },
+  {
+    name: 'threw to away',
+    mends: TWO,
+    when: (v) =>
+      /^(?:thrown|threw|chucked|tossed|gave|given|put|took|knocked)$/.test(v.word(-1)) &&
+      /^(?:away|out|on|off)$/.test(v.word(1)),
+    phrasings: [['threw to away', 'threw two away']],
+    mustNot: ['gave to Doreen'],
+  },
+  {
+    name: 'of to cuttings',
+    mends: TWO,
+    when: (v) => v.word(-1) === 'of' && /^(?:cuttings|cutting|plants)$/.test(v.word(1)),
+    phrasings: [['a batch of to cuttings', 'a batch of two cuttings']],
+  },
+  {
+    name: 'the other <number> have',
+    mends: NUMBERS,
+    when: (v) =>
+      v.word(-1) === 'other' && /^(?:have|has|are|is|rooted|died|went|look|looks)$/.test(v.word(1)),
+    phrasings: [['the other ate have rooted', 'the other eight have rooted']],
+    mustNot: ['the other won a prize'],
+  },
+  {
+    name: 'took ate cuttings',
+    mends: EIGHT,
+    when: (v) =>
+      /^(?:cuttings|cutting|of|plants|pots)$/.test(v.word(1)) &&
+      /^(?:was|were|took|it|only|had|and|is|potted|on)$/.test(v.word(-1)),
+    phrasings: [['potted on ate plants', 'potted on eight plants']],
+    mustNot: ['slugs ate cuttings'],
+  },
+  {
+    name: 'and ate <plant>',
+    mends: EIGHT,
+    when: (v) => v.isPlant(1) && v.word(-1) === 'and' && v.actBefore,
+    phrasings: [['took six Tallow Bell and ate Salt Harrier', 'took six Tallow Bell and eight Salt Harrier']],
+    mustNot: ['slugs ate Salt Harrier'],
+  },
+  {
+    name: '<plant> ate of twelve',
+    mends: EIGHT,
+    when: (v) => v.isName(-1) && v.word(1) === 'of',
+    phrasings: [['Salt Harrier ate of twelve have rooted', 'Salt Harrier eight of twelve have rooted']],
+  },
+  {
+    name: 'all bar won',
+    mends: ONE,
+    when: (v) =>
+      /^(?:bar|except|save|but)$/.test(v.word(-1)) ||
+      (v.word(-1) === 'from' && /^(?:apart|aside)$/.test(v.word(-2))),
+    phrasings: [
+      ['all rooted bar won', 'all rooted bar one'],
+      ['all rooted apart from won', 'all rooted apart from one'],
+    ],
+    mustNot: ['a pot from won prizes'],
+  },
+  {
+    name: 'won pot',
+    mends: allFor('one', 'won|wan'),
+    when: (v) => /^(?:pot|tray|jar|plant|cutting)$/.test(v.word(1)),
+    phrasings: [['filled won pot', 'filled one pot']],
+  },
+  {
+    name: 'twenty <number> have',
+    mends: NUMBERS,
+    when: (v) =>
+      /^(?:twenty|thirty|forty|fifty|sixty)$/.test(v.word(-1)) &&
+      /^(?:have|has|rooted|routed|died|rotted|dead|cuttings)$/.test(v.word(1)),
+    phrasings: [['twenty for have rooted', 'twenty four have rooted']],
+    mustNot: ['twenty for Doreen'],
+  },
+];

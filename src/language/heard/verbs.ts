@@ -1,0 +1,98 @@
+/** What was done and what became of it, as dictation misheard it: "mystic the seedlings", "party on", "to dampened off". */
+import { placeNouns } from '../lexicon.js';
+import { allFor, type Misheard } from './record.js';
+import type { HeardView } from './view.js';
+
+const isOnOrUp = (v: HeardView, offset: number): boolean => /^(?:on|up)$/.test(v.word(offset));
+
+export const heardVerbs: readonly Misheard[] = [
+  {
+    name: 'routed',
+    mends: { routed: 'rooted' },
+    phrasings: [['five have routed', 'five have rooted']],
+  },
+  {
+    name: 'dampened off',
+    mends: { dampened: 'damped' },
+    when: (v) => v.word(1) === 'off',
+    phrasings: [['three dampened off', 'three damped off']],
+    mustNot: ['dampened the compost'],
+  },
+  {
+    name: 'dyed',
+    mends: { dyed: 'died' },
+    phrasings: [['three dyed', 'three died']],
+  },
+  {
+    name: 'punched out <plant>',
+    mends: { punched: 'pinched' },
+    when: (v) =>
+      /^(?:out|back|the)$/.test(v.word(1)) &&
+      (v.isPlant(1) ||
+        v.isPlant(2) ||
+        v.isPlant(3) ||
+        v.word(1) === 'out' ||
+        /^(?:tips|tops)$/.test(v.word(2))),
+    phrasings: [
+      ['punched out the Salt Harrier', 'pinched out the Salt Harrier'],
+      ['punched the tips', 'pinched the tips'],
+    ],
+    mustNot: ['punched the labels'],
+  },
+  {
+    name: 'mystic the <plant>',
+    mends: allFor('misted', 'mystic|mistake|missed|mister|misty'),
+    when: (v) =>
+      (/^(?:the|everything|all|them|it)$/.test(v.word(1)) ||
+        // "Mystic greenhouse", but who missed a bench may have passed it by.
+        (v.heard !== 'missed' && placeNouns.has(v.word(1)))) &&
+      !/^(?:a|i|we|the)$/.test(v.word(-1)) &&
+      v.clauseStart,
+    phrasings: [
+      ['mystic the Salt Harrier', 'misted the Salt Harrier'],
+      ['misty greenhouse', 'misted greenhouse'],
+    ],
+    mustNot: ['I missed the frost', 'missed greenhouse'],
+  },
+  {
+    name: 'put it on <plant>',
+    mends: { put: 'potted the' },
+    when: (v) => v.word(1) === 'it' && isOnOrUp(v, 2) && (v.isPlant(3) || v.isPlant(4)),
+    phrasings: [['put it on Salt Harrier', 'potted the on Salt Harrier']],
+    mustNot: ['put it on the bench'],
+  },
+  {
+    // Heard as somebody's name: without its capital the spelling has been repaired before.
+    name: 'Harding off',
+    mends: { harding: 'hardening' },
+    when: (v) => /^(?:off|of)$/.test(v.word(1)),
+    phrasings: [['today Harding off the Salt Harrier', 'today hardening off the Salt Harrier']],
+  },
+  {
+    name: 'hard in off',
+    mends: { hard: 'hardening the' },
+    when: (v) => /^(?:in|and|an)$/.test(v.word(1)) && v.word(2) === 'off',
+    phrasings: [['hard in off Salt Harrier', 'hardening the off Salt Harrier']],
+    mustNot: ['frost came hard in May'],
+  },
+  {
+    name: 'party on',
+    mends: { party: 'potted' },
+    when: (v) => isOnOrUp(v, 1) && v.clauseStart,
+    phrasings: [['party on Salt Harrier', 'potted on Salt Harrier']],
+    mustNot: ['the party on Sunday'],
+  },
+  {
+    name: 'pot it up <number>',
+    mends: { pot: 'potted the' },
+    when: (v) =>
+      v.word(1) === 'it' &&
+      isOnOrUp(v, 2) &&
+      (v.isPlant(3) ||
+        v.isPlant(4) ||
+        v.kind(3) === 'number' ||
+        /^(?:one|two|three|four|five|six|seven|eight|nine|ten|for|to|too|the|all)$/.test(v.word(3))),
+    phrasings: [['pot it up six Salt Harrier', 'potted the up six Salt Harrier']],
+    mustNot: ['pot it up tomorrow'],
+  },
+];
