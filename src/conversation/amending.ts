@@ -1,6 +1,4 @@
-/** Puts an entry right where it stands: finds which was meant, sets its slots, and lets what followed be checked again. */
-import { alive } from '../ledger/batch.js';
-import { contains, isSpan } from '../calendar/span.js';
+/** Puts an entry right where it stands: sets the slots of the one that was meant, and lets what followed be checked again. */
 import type { Amend, Plant } from '../ledger/entry.js';
 import { batchLabelled, type Ledger, matching, type StandingEntry } from '../ledger/ledger.js';
 import type { Amendment, Line, Posting } from '../ledger/posting.js';
@@ -11,11 +9,9 @@ import { refusalWords } from '../words/asks.js';
 import { undoLabel } from '../words/undo.js';
 import { briefly, receipt } from '../words/receipts.js';
 import { doneOf, speechOf, standingOn } from './deeds.js';
-import { isLogged } from './noting.js';
+import { candidatesFor, isAbout, preferBeginnings, sameNote, type Slots, takes } from './entry-meant.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
-
-type Slots = Readonly<Record<string, unknown>>;
 
 /** Does what an `amend` says. `meant` are the lines of the message that it replies to, empty where it replies to none; `kind` the kind of entry meant. */
 export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kind?: Posting['kind']): void {
@@ -90,119 +86,6 @@ function renames(sitting: Sitting, from: string, to: string): boolean {
 export function rename(sitting: Sitting, from: string, to: string): void {
   const line = sitting.post({ kind: 'rename', variety: from, to: { variety: to }, date: sitting.today });
   if (typeof line === 'number') sitting.reply.lines.push(line);
-}
-
-/** Entries that the amendment can be about: of the quoted message, else of the plant and day named, else the last note's. */
-function candidatesFor(
-  ledger: Ledger,
-  { date, ...entry }: Amend,
-  set: Slots,
-  meant: readonly Line[],
-): readonly StandingEntry[] {
-  const fits = (each: StandingEntry) => isLogged(each.entry) && takes(each.entry, set);
-  const quoted = standingOn(ledger, meant).filter(fits);
-  if (quoted.length > 0) return quoted;
-  const plant = plantOf(entry);
-  const isNamed = Object.keys(plant).length > 0;
-  if (!isNamed && date === undefined) {
-    const last = lastNote(ledger).filter(fits);
-    return toldOfMore(ledger, last, set) ?? last;
-  }
-  const fitting = ledger.standing.filter(
-    (each) =>
-      fits(each) && (!isNamed || isAbout(ledger, each, plant)) && (date === undefined || fell(each, date)),
-  );
-  // Named by its day alone, or several of one plant: the latest is meant unless a day was said.
-  if (date !== undefined) return preferBeginnings(fitting);
-  return fitting.slice(-1);
-}
-
-/** "That's wrong, it was 7" behind a move of all six: more than there are was told of where they were last counted. */
-function toldOfMore(
-  ledger: Ledger,
-  last: readonly StandingEntry[],
-  { count }: Slots,
-): readonly StandingEntry[] | undefined {
-  const [only, another] = last;
-  const counts = (each: StandingEntry) => 'count' in each.entry && typeof each.entry.count === 'number';
-  if (!only || another || typeof count !== 'number' || counts(only)) return undefined;
-  const touched = only.touched.flatMap((label) => ledger.batches.get(label) ?? []);
-  if (touched.length !== 1 || touched.every((batch) => count <= alive(batch))) return undefined;
-  return ledger.standing
-    .filter((each) => counts(each) && each.touched.some((label) => only.touched.includes(label)))
-    .slice(-1);
-}
-
-function preferBeginnings(entries: readonly StandingEntry[]): readonly StandingEntry[] {
-  const begun = entries.filter(({ entry }) => entry.kind === 'strike' || entry.kind === 'receive');
-  return begun.length > 0 ? begun : entries;
-}
-
-/** All entries of the last note. */
-function lastNote(ledger: Ledger): readonly StandingEntry[] {
-  const last = ledger.standing.at(-1);
-  if (!last) return [];
-  const source = last.journal.source;
-  return ledger.standing.filter((each) =>
-    source === null
-      ? each.line === last.line
-      : each.journal.source?.message === source.message && each.journal.source.chat === source.chat,
-  );
-}
-
-function sameNote(entries: readonly StandingEntry[]): boolean {
-  const messages = entries.map(({ journal }) => `${journal.source?.chat} ${journal.source?.message}`);
-  return entries.every(({ journal }) => journal.source !== null) && new Set(messages).size === 1;
-}
-
-function isAbout(ledger: Ledger, { touched, entry }: StandingEntry, plant: Plant): boolean {
-  const batches = touched.flatMap((label) => ledger.batches.get(label) ?? []);
-  const own = entry as Plant;
-  return (
-    batches.some(
-      (batch) =>
-        (plant.batch === undefined || plant.batch.toLowerCase() === batch.label.toLowerCase()) &&
-        (plant.variety === undefined || plant.variety.toLowerCase() === batch.variety?.toLowerCase()) &&
-        (plant.crop === undefined || plant.crop === batch.crop),
-    ) ||
-    (batches.length === 0 &&
-      plant.variety !== undefined &&
-      own.variety?.toLowerCase() === plant.variety.toLowerCase())
-  );
-}
-
-function fell({ entry }: StandingEntry, date: NonNullable<Amend['date']>): boolean {
-  const day = entry.date;
-  if (!isSpan(day)) return isSpan(date) ? contains(date, day) : day === date;
-  return isSpan(date) ? day.from <= date.to && date.from <= day.to : contains(day, date);
-}
-
-const counted = new Set<Posting['kind']>([
-  'strike', 'receive', 'stock', 'loss', 'potOn', 'pinch', 'move', 'hardenOff', 'plantOut', 'dispatch', 'target', 'check',
-]); // prettier-ignore
-
-const slotsOf: Readonly<Record<string, readonly Posting['kind'][]>> = {
-  pots: ['strike'],
-  cutting: ['strike'],
-  hormone: ['strike'],
-  medium: ['strike', 'potOn'],
-  rooted: ['check'],
-  cause: ['loss'],
-  how: ['dispatch'],
-  to: ['dispatch'],
-  celsius: ['reading'],
-  care: ['tend'],
-  time: ['remind'],
-  text: ['remark', 'remind'],
-  potSize: ['strike', 'receive', 'stock', 'potOn'],
-  place: ['strike', 'receive', 'stock', 'tend', 'move', 'hardenOff', 'plantOut', 'reading'],
-};
-
-/** Whether an entry of that kind has all the slots that are set. */
-function takes({ kind }: Posting, set: Slots): boolean {
-  return Object.keys(set).every((slot) =>
-    slot === 'count' ? counted.has(kind) : (slotsOf[slot]?.includes(kind) ?? true),
-  );
 }
 
 /** Sets slots of standing entries, or says what would no longer follow. */

@@ -89,7 +89,7 @@ function elsewhereIn(sitting: Sitting, words: string, last: LoggedEntry): ReadEn
   return { entry: { ...own, ...where, count: entry.count } as LoggedEntry, sources: {} };
 }
 
-const SAME_AGAIN = /^(?:and |then |ok |right )*(?:the )?same again\b/i;
+const SAME_AGAIN = /^(?:the )?same again\b/i;
 const SAME_PLACE = /\bsame (?:place|spot|bench|shelf)\b/i;
 
 /** The last note's only entry, ready to be said again. */

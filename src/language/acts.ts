@@ -7,6 +7,7 @@ import { rules } from './grammar/rules.js';
 import { moodOf } from './mood.js';
 import { elidedLooks } from './elided.js';
 import type { Note } from './note.js';
+import { countedBy, outOf } from './number-meant.js';
 import { partsOf } from './act-parts.js';
 import { actsOnPlants, tendsSomethingElse } from './objects.js';
 import type { Piece, PlantWords } from './pieces.js';
@@ -94,7 +95,7 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       continue;
     }
     // "Tipped out ten, six had roots": ten were looked at.
-    if (rule.sense === 'look' && clauses[n + 1]?.hit?.rule.kind === 'check') {
+    if (mood === 'done' && rule.sense === 'look' && clauses[n + 1]?.hit?.rule.kind === 'check') {
       const [sample] = draftsOf(pieces, clause);
       if (
         sample?.quantity?.value !== undefined &&
@@ -180,7 +181,7 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       if (draft.plant) plantNamed = draft.plant;
     }
     const state = stateBehind(pieces, clause.to, clauses[n + 1]?.from ?? pieces.length);
-    if (state && mood === 'done' && guarded.length > 0 && clauses[n + 1] === undefined)
+    if (state && guarded.length > 0 && clauses[n + 1] === undefined)
       proposals.push(...(proposeRemark(sentenceOf(state, utterance), utterance) ?? []));
     if (proposals.some((told) => told.kind === 'check'))
       for (const draft of elidedLooks(pieces, clause.to, clauses[n + 1]?.from ?? pieces.length)) {
@@ -190,31 +191,6 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
   }
   return { proposals, hits };
 }
-
-/** The draft with the number that its words stand for, which is not always the one they spell. */
-function countedBy(pieces: readonly Piece[], clause: Clause, draft: Draft, unrooted?: Quantity): Draft {
-  const { quantity } = draft;
-  const rule = clause.hit?.rule;
-  // "Checked everything": looked at, which says nothing of roots.
-  const looked = rule?.sense === 'look' && (quantity?.whole !== undefined || quantity?.weak === true);
-  // "Her big old Soot Angel, pot and all": no number of plants.
-  const whole = rule?.kind === 'stock' && quantity?.whole === 'all';
-  if (looked || whole) return withoutQuantity(draft);
-  // "Lost all those not rooted": how many that is, nobody has said.
-  const own = pieces.slice(clause.from, clause.to);
-  const allUnrooted =
-    quantity?.whole === 'all' &&
-    own.some((_, at) => wordAt(own, at) === 'not' && wordAt(own, at + 1) === 'rooted');
-  if (allUnrooted) return { ...draft, quantity: { vague: true } };
-  if (rule?.kind === 'loss' && quantity === undefined && unrooted) return { ...draft, quantity: unrooted };
-  return rule?.count ? { ...draft, quantity: { whole: rule.count } } : draft;
-}
-
-/** "Pulled six of them up, two had roots": two of the six. */
-const outOf = (draft: Draft, lookedAt: number): Draft =>
-  draft.quantity?.value === undefined
-    ? draft
-    : { ...draft, quantity: { ...draft.quantity, outOf: lookedAt } };
 
 /** A cause or a place that the words before an act lend it. */
 function toldBefore(
@@ -265,12 +241,6 @@ function beforeReturn(pieces: readonly Piece[], clause: Clause): Clause {
 const PLANT_ACTS: ReadonlySet<string> = new Set(
   'loss dispatch potOn plantOut pinch stock receive strike move hardenOff'.split(' '),
 );
-
-function withoutQuantity(draft: Draft): Draft {
-  const bare: { -readonly [Slot in keyof Draft]: Draft[Slot] } = { ...draft };
-  delete bare.quantity;
-  return bare;
-}
 
 /** "… and the fuchsias are starting to flower": what is told of another plant behind the acts, without the words that join it. */
 function stateBehind(pieces: readonly Piece[], from: number, to: number): readonly Piece[] | undefined {

@@ -47,15 +47,7 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     const bare =
       text === 'no' &&
       /^(?:good|use|hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(wordAt(pieces, at + 1));
-    // "Forgot to say, took six on Sunday": only the telling was forgotten.
-    const untold =
-      /^(?:forgot|forgotten|nearly|almost)$/.test(text) &&
-      wordAt(pieces, at + 1 + (wordAt(pieces, at + 1) === 'forgot' ? 1 : 0)) === 'to' &&
-      /^(?:say|tell|mention|add|log|note|record|write|put|report|text)$/.test(
-        wordAt(pieces, at + 2 + (wordAt(pieces, at + 1) === 'forgot' ? 1 : 0)),
-      ) &&
-      at + 2 < hit.from;
-    if (text !== '' && !bare && !untold) before.push(text);
+    if (text !== '' && !bare && !isUntold(pieces, at, hit.from)) before.push(text);
   }
   for (const at of hit.own)
     if (
@@ -142,4 +134,15 @@ function ofAnother(pieces: readonly Piece[], clause: Clause, before: readonly st
   for (let at = clause.hit?.to ?? clause.from; at < clause.to; at++)
     if (THEIRS.test(wordAt(pieces, at))) return true;
   return false;
+}
+
+/** "Forgot to say, took six on Sunday", "nearly forgot to say, …": only the telling was forgotten. */
+function isUntold(pieces: readonly Piece[], at: number, head: number): boolean {
+  const forgot = /^(?:nearly|almost)$/.test(wordAt(pieces, at)) ? at + 1 : at;
+  return (
+    forgot + 2 < head &&
+    /^forgot(?:ten)?$/.test(wordAt(pieces, forgot)) &&
+    wordAt(pieces, forgot + 1) === 'to' &&
+    /^(?:say|tell|mention|add|log|note|record|write|put|report|text)$/.test(wordAt(pieces, forgot + 2))
+  );
 }

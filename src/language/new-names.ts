@@ -5,12 +5,11 @@ import type { Piece, PieceOf } from './pieces.js';
 import type { Token } from './tokens.js';
 import { titleCase } from './told-names.js';
 
-const NEVER = new Set([
-  ..."that's thats it's what's they're".split(' '),
-  ...'i we he she they it you me my our your his her their its the a an and or but then so of to in into on onto from with without for at by under over off out up down back is are was were be been being am has have had do did does not no yes this that these those them us who which what when where why how all some any each every both few more most other another here there now just only also very too really quite still yet again already as if than because while until till after before since about around through during per each every apiece else please thanks x one ones lot lots bit bits piece pieces cutting cuttings slip slips plant plants pot pots tray trays tuber tubers plug plugs liner liners crown crowns seedling seedlings root roots rooted leaf leaves bud buds tip tips stem stems shoot shoots batch batches dud duds weakling weaklings straggler stragglers side sides top bottom end edge way today yesterday tomorrow morning afternoon evening night week weekend month year time times day days dead gone rotten lost left right tops heads ends nodes node points seedlings starts scented variegated trailing upright double single white red blue yellow purple orange dark pale bright striped dwarf giant hardy tender bare lots weeny titchy dozen rest bicolour pieces growth sorts kinds types varieties colour colours friend friends people lady man woman mate home house garden moss water sand perlite individually separately singly together properly delivery parcel order box photo picture chance punt newspaper cardboard min max minimum maximum plastic fleece bag bags bubblewrap cloche shade sun photo photos  alive dry wet fine nine everything everyone fast firm tight new old big small little tiny large good bad nice healthy strong weak young fresh spare extra total loads heap compost bench own pairs pair socks label labels hormone powder gel went been wee mini tiny sad poor lovely gorgeous chunky stocky sturdy fat skinny spindly straggly bonny cute beautiful strength seaweed tomato tomorite comfrey air blow breeze look looks looking seem seems grand got get gets getting going goes come came mum dad nan gran'.split(
+const NEVER = new Set(
+  "that's thats it's what's they're i we he she they it you me my our your his her their its the a an and or but then so of to in into on onto from with without for at by under over off out up down back is are was were be been being am has have had do did does not no yes this that these those them us who which what when where why how all some any each every both few more most other another here there now just only also very too really quite still yet again already as if than because while until till after before since about around through during per each every apiece else please thanks x one ones lot lots bit bits piece pieces cutting cuttings slip slips plant plants pot pots tray trays tuber tubers plug plugs liner liners crown crowns seedling seedlings root roots rooted leaf leaves bud buds tip tips stem stems shoot shoots batch batches dud duds weakling weaklings straggler stragglers side sides top bottom end edge way today yesterday tomorrow morning afternoon evening night week weekend month year time times day days dead gone rotten lost left right tops heads ends nodes node points seedlings starts scented variegated trailing upright double single white red blue yellow purple orange dark pale bright striped dwarf giant hardy tender bare lots weeny titchy dozen rest bicolour pieces growth sorts kinds types varieties colour colours friend friends people lady man woman mate home house garden moss water sand perlite individually separately singly together properly delivery parcel order box photo picture chance punt newspaper cardboard min max minimum maximum plastic fleece bag bags bubblewrap cloche shade sun photo photos  alive dry wet fine nine everything everyone fast firm tight new old big small little tiny large good bad nice healthy strong weak young fresh spare extra total loads heap compost bench own pairs pair socks label labels hormone powder gel went been wee mini tiny sad poor lovely gorgeous chunky stocky sturdy fat skinny spindly straggly bonny cute beautiful strength seaweed tomato tomorite comfrey air blow breeze look looks looking seem seems grand got get gets getting going goes come came mum dad nan gran".split(
     ' ',
   ),
-]);
+);
 const LINK =
   /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|old|big|cuttings|cutting|plugs|plug|liners|slips|pieces|bits|divisions|from|our|her|his)$/;
 
@@ -55,7 +54,7 @@ export function joinNewNames(
 }
 
 /** Words that open many a name, yet describe as often: part of a name only before a word nobody knows. */
-const COLOURS = /^(?:old|red|white|blue|black|golden|dark|silver|purple|pink|yellow|little|big|lady|mister)$/;
+const OPENERS = /^(?:old|red|white|blue|black|golden|dark|silver|purple|pink|yellow|little|big|lady|mister)$/;
 
 const PLAIN = /^(?:white|red|blue|yellow|purple|orange|pink|black|gold|golden|dark|pale|bright)$/;
 
@@ -103,7 +102,7 @@ function nameLength(
       !inside &&
       NEVER.has(token.text) &&
       !(
-        COLOURS.test(token.text) &&
+        OPENERS.test(token.text) &&
         !isCapitalAt(pieces, tokens, at + length + 1) &&
         namedAfter(pieces, tokens, at + length + 1)
       )

@@ -87,13 +87,13 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
         !CONTAINERS.has(text(tokens, to + 1))))
   )
     return undefined;
-  // "put 2 in the frame": a lone "in" is a unit only when it touches its number or a container follows an "into".
   // "Potted on the Salt Harrier, 4 in": alone behind a break, where potting was told.
   const alone =
     tokens[at - 1]?.is === 'mark' &&
     (tokens[to + 1] === undefined || tokens[to + 1]?.is === 'mark') &&
     tokens.slice(0, at).some((token) => /^(?:re)?pot(?:ted)?$|^upsized$/.test(token.text));
   if (raw === 'in' && alone) return withContainer(tokens, `${value}${unit}`, to + 1);
+  // "put 2 in the frame": a lone "in" is a unit only when it touches its number or a container follows an "into".
   if (raw === 'in' && !glued && !(container && /^(?:into|to|in|on|up|the|own|x)$/.test(text(tokens, at - 1))))
     return undefined;
   if (raw === 'in' && glued && /^(?:the|a|my|each)$/.test(text(tokens, to + 1))) return undefined;

@@ -72,13 +72,13 @@ export function mannerWords(manner: Manner | undefined): string {
   return manner === undefined ? 'sent out' : manners[manner];
 }
 
-/** "9 cm pots", "24-cell trays", "2 l pots". */
 /** "To the shed", "in the shed", "the shed", and "indoors" whatever stands before it. */
 export function placeWords(place: string, preposition?: 'in' | 'to'): string {
   if (/^(?:indoors|outdoors|inside|outside)$/i.test(place)) return place;
   return preposition === undefined ? `the ${place}` : `${preposition} the ${place}`;
 }
 
+/** "9 cm pots", "24-cell trays", "2 l pots". */
 export function potWords(size: string): string {
   const match = /^([\d.]+)([a-z]+)$/.exec(size);
   if (!match) return `${size} pots`;

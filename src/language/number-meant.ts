@@ -1,0 +1,42 @@
+/** How many an act tells of, where that is not the number that its words spell. */
+import type { Clause } from './clauses.js';
+import type { Draft } from './drafting.js';
+import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+import type { Quantity } from './quantities.js';
+
+/** The draft with the number that its words stand for, which is not always the one they spell. */
+export function countedBy(
+  pieces: readonly Piece[],
+  clause: Clause,
+  draft: Draft,
+  unrooted?: Quantity,
+): Draft {
+  const { quantity } = draft;
+  const rule = clause.hit?.rule;
+  // "Checked everything": looked at, which says nothing of roots.
+  const looked = rule?.sense === 'look' && (quantity?.whole !== undefined || quantity?.weak === true);
+  // "Her big old Soot Angel, pot and all": no number of plants.
+  const whole = rule?.kind === 'stock' && quantity?.whole === 'all';
+  if (looked || whole) return withoutQuantity(draft);
+  // "Lost all those not rooted": how many that is, nobody has said.
+  const own = pieces.slice(clause.from, clause.to);
+  const allUnrooted =
+    quantity?.whole === 'all' &&
+    own.some((_, at) => wordAt(own, at) === 'not' && wordAt(own, at + 1) === 'rooted');
+  if (allUnrooted) return { ...draft, quantity: { vague: true } };
+  if (rule?.kind === 'loss' && quantity === undefined && unrooted) return { ...draft, quantity: unrooted };
+  return rule?.count ? { ...draft, quantity: { whole: rule.count } } : draft;
+}
+
+/** "Pulled six of them up, two had roots": two of the six. */
+export const outOf = (draft: Draft, lookedAt: number): Draft =>
+  draft.quantity?.value === undefined
+    ? draft
+    : { ...draft, quantity: { ...draft.quantity, outOf: lookedAt } };
+
+function withoutQuantity(draft: Draft): Draft {
+  const bare: { -readonly [Slot in keyof Draft]: Draft[Slot] } = { ...draft };
+  delete bare.quantity;
+  return bare;
+}
