@@ -10,6 +10,7 @@ import { restatementIn } from './restatement.js';
 import { LINE_LIMIT, plantsIn, type Sentence, textOf } from './sentences.js';
 import { titleCase } from './told-names.js';
 import type { Utterance } from './utterance.js';
+import { valueSaid } from './value-said.js';
 
 type Settable = 'count' | 'pots' | 'when' | 'place' | 'size' | 'plant' | 'celsius' | 'cutting' | 'medium';
 const SETTABLE: ReadonlySet<Piece['is']> = new Set<Settable>([
@@ -176,36 +177,14 @@ function putsNothingRight(line: string, pieces: readonly Piece[], not: number): 
   );
 }
 
-/** The slots that a piece says, in a line that says them again; none where it says nothing certain. */
+/** The slots that a piece sets, in a line that may tell of roots. */
 function valueOf(piece: Piece, line: string): Readonly<Record<string, unknown>> {
-  switch (piece.is) {
-    case 'count': {
-      const { value, vague, weak } = piece.quantity;
-      if (value === undefined || vague || (weak && piece.to - piece.from > 1)) return {};
-      const ofRoots = /\b(?:rooted|roots)\b/.test(line) && !/\b(?:cuttings|struck|took)\b/.test(line);
-      return ofRoots ? { rooted: value } : { count: value };
-    }
-    case 'pots':
-      return piece.pots === undefined ? {} : { pots: piece.pots };
-    case 'when': {
-      const date = piece.when.past;
-      return date === undefined || date === 'ask' ? {} : { date };
-    }
-    case 'place':
-      return { place: piece.place };
-    case 'size':
-      return { potSize: piece.size };
-    case 'celsius':
-      return { celsius: piece.celsius };
-    case 'cutting':
-      return { cutting: piece.cutting };
-    case 'medium':
-      return { medium: piece.medium };
-    case 'plant':
-      return { ...piece.plant };
-    default:
-      return {};
-  }
+  // A bare "it was minus 6 on Friday" tells the weather: only where an amendment is announced does a temperature mend one.
+  if (piece.is === 'celsius') return { celsius: piece.celsius };
+  const { count, ...value } = (valueSaid(piece) ?? {}) as { readonly count?: number };
+  if (count === undefined) return value;
+  const ofRoots = /\b(?:rooted|roots)\b/.test(line) && !/\b(?:cuttings|struck|took)\b/.test(line);
+  return ofRoots ? { rooted: count } : { count };
 }
 
 /** "Potted on 10 May, not 9": a day denied by its number. */

@@ -3,6 +3,7 @@ import type { Cause } from '../ledger/entry.js';
 import { wordAt } from './grammar/rule.js';
 import { causes, phraseAt } from './lexicon.js';
 import type { Piece, PlantWords, When } from './pieces.js';
+import { valueSaid } from './value-said.js';
 
 /** What was restated, and of which entry. */
 export interface Restatement {
@@ -191,7 +192,7 @@ function valueAt(pieces: readonly Piece[], from: number): Value | undefined {
         continue;
       return undefined;
     }
-    const slots = slotsOf(piece);
+    const slots = valueSaid(piece);
     if (!slots || Object.keys(slots).some((slot) => slot in set)) return undefined;
     Object.assign(set, slots);
     kinds.push(piece.is);
@@ -205,35 +206,4 @@ function valueAt(pieces: readonly Piece[], from: number): Value | undefined {
   )
     return undefined;
   return { set, kinds, ...(denied ? { denied } : {}) };
-}
-
-function slotsOf(piece: Piece): Readonly<Record<string, unknown>> | undefined {
-  switch (piece.is) {
-    case 'count': {
-      const { value, vague, negative, allBut, outOf, more, weak } = piece.quantity;
-      // "The other one" counts nothing.
-      if (weak && piece.to - piece.from > 1) return undefined;
-      const exact =
-        value !== undefined && !vague && !negative && !more && allBut === undefined && outOf === undefined;
-      return exact && value > 0 ? { count: value } : undefined;
-    }
-    case 'pots':
-      return piece.pots === undefined || piece.vague ? undefined : { pots: piece.pots };
-    case 'when':
-      return piece.when.past === undefined || piece.when.past === 'ask'
-        ? undefined
-        : { date: piece.when.past };
-    case 'place':
-      return { place: piece.place };
-    case 'size':
-      return { potSize: piece.size };
-    case 'cutting':
-      return { cutting: piece.cutting };
-    case 'medium':
-      return { medium: piece.medium };
-    case 'plant':
-      return { ...piece.plant };
-    default:
-      return undefined;
-  }
 }
