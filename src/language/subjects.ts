@@ -1,0 +1,132 @@
+/** Where what an act is told of stands, and where the next subject takes over. */
+import { isBoundary } from './boundaries.js';
+import { type Hit, wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+const BE = new Set(['be', 'get', 'have']);
+const STATE = /^(?:be|have|look|need|want|seem|smell)$/;
+
+/** "Sixteen into pots then, and the Cinder Mabel has shifted": what precedes the break before the subject is no part of it. */
+export function ownSubject(pieces: readonly Piece[], start: number, hit: Hit): number {
+  for (let at = hit.from - 1; at > start; at--) {
+    if (pieces[at]?.is !== 'break') continue;
+    const own = pieces.slice(at, hit.from).some(({ is }) => is === 'plant');
+    const before = pieces.slice(start, at).some(({ is }) => is === 'plant');
+    const counted = (from: number, to: number): boolean =>
+      pieces.slice(from, to).some(({ is }) => is === 'count');
+    // "Four in the long border, two given to Nell".
+    if (!before && counted(at, hit.from) && counted(start, at)) return at + 1;
+    return own && !before && pieces.slice(start, at).some(({ is }) => is === 'word') ? at + 1 : start;
+  }
+  return start;
+}
+
+/** "Pinched these and by the way the Tin Mandolin look happy": another plant's state is told, no act on it. */
+export function anotherState(pieces: readonly Piece[], hit: Hit, end: number): number {
+  for (let at = hit.to; at + 1 < end; at++) {
+    if (!isBoundary(pieces[at])) continue;
+    let plant = at + 1;
+    while (/^(?:and|the|but|my|by|way|oh|also|so)$/.test(wordAt(pieces, plant))) plant++;
+    // "…, the other half are sulking in the greenhouse".
+    const others = wordAt(pieces, plant) === 'other' && pieces[plant + 1]?.is === 'count';
+    if (others) plant++;
+    const verb = pieces[plant + 1];
+    const named = pieces.slice(0, at).some(({ is }) => is === 'plant');
+    if (
+      named &&
+      (others || pieces[plant]?.is === 'plant') &&
+      verb?.is === 'word' &&
+      verb.verb &&
+      STATE.test(verb.verb.lemma) &&
+      verb.verb.form !== 'ing'
+    )
+      return at;
+  }
+  return end;
+}
+
+/** Where another plant takes over behind a break ("these rooted, Braai Smoke still nothing"), else the end. */
+export function anotherSubject(pieces: readonly Piece[], start: number, hit: Hit, end: number): number {
+  const subject = pieces.slice(start, hit.from);
+  const named = subject.some(({ is }) => is === 'plant');
+  const counted = subject.some(({ is }) => is === 'count');
+  if (!named && !counted) return end;
+  for (let at = hit.to; at + 1 < end; at++) {
+    if (pieces[at]?.is !== 'break') continue;
+    let plant = at + 1;
+    while (/^(?:and|the|but|my)$/.test(wordAt(pieces, plant))) plant++;
+    // "PE17 pinched today, first buds on AR33".
+    const seen = /^(?:first|buds|flowers?|flower|aphids|greenfly|roots)$/.test(wordAt(pieces, plant));
+    if (named && seen && pieces.slice(plant, plant + 5).some(({ is }) => is === 'plant')) return at;
+    const behind = pieces[plant + 1];
+    if (
+      pieces[plant]?.is === 'plant' &&
+      behind &&
+      (named ||
+        behind.is === 'count' ||
+        /^(?:still|is|are|was|were|has|have|look|looks|not|no)$/.test(wordAt(pieces, plant + 1))) &&
+      behind.is !== 'break' &&
+      wordAt(pieces, plant + 1) !== 'and'
+    )
+      return at;
+  }
+  return end;
+}
+
+/** "The Marble Wren got potted on": a form of be or get before a past participle, with a plant or count before that. */
+export function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
+  const head = pieces[hit.from];
+  if (head?.is !== 'word' || head.verb?.form !== 'past') return false;
+  // "So those four went into pots": what went stands before.
+  const mover = pieces[hit.from - 1];
+  if (head.text === 'went' && mover?.is === 'count' && hit.from - 1 >= start) return true;
+  // Pasts that no passive has: "pinched the Soot Angel gave four to Brenda".
+  if (/^(?:gave|took|went|did|ate|broke|froze|threw|grew|shook)$/.test(head.text)) return false;
+  if (/^(?:them|em|those|it|these)$/.test(wordAt(pieces, hit.from + 1))) return false;
+  let at = hit.from - 1;
+  while (
+    at >= start &&
+    /^(?:been|now|all|just|also|already|finally|not|n't|both|being|today)$/.test(wordAt(pieces, at))
+  )
+    at--;
+  const aux = pieces[at];
+  const between = pieces.slice(hit.to).findIndex((piece) => piece.is === 'break');
+  const after = pieces.slice(hit.to, between < 0 ? undefined : hit.to + between);
+  const placed = pieces[hit.from - 1]?.is === 'place';
+  const plantBefore =
+    placed || pieces.slice(start, hit.from).some(({ is }) => is === 'plant' || is === 'count');
+  const plantAfter = after.some(({ is }) => is === 'plant');
+  if (aux?.is === 'word' && aux.verb && BE.has(aux.verb.lemma) && aux.verb.lemma !== 'have')
+    return plantBefore || !plantAfter;
+  const been = pieces.slice(at + 1, hit.from).some((piece) => piece.is === 'word' && piece.text === 'been');
+  if (been && (plantBefore || !plantAfter)) return true;
+  if (!plantAfter && plantToldOf(pieces, start, at) !== undefined) return true;
+  // Telegraphic: "5 Copper Lantern potted on", "FU22 misted".
+  const direct = pieces[hit.from - 1];
+  const subject =
+    direct?.is === 'plant' ||
+    (/^(?:those|these|them)$/.test(wordAt(pieces, hit.from - 1)) &&
+      pieces[wordAt(pieces, hit.from - 2) === 'of' ? hit.from - 3 : hit.from - 2]?.is === 'count') ||
+    (direct?.is === 'count' && !after.some(({ is }) => is === 'count')) ||
+    direct?.is === 'place' ||
+    direct?.is === 'when' ||
+    (direct?.is === 'word' &&
+      /^(?:cuttings|cutting|plants|all|others|other|ones|stragglers|straggler|duds|dud|weaklings|weakling|runts|rest)$/.test(
+        direct.text,
+      )) ||
+    (direct?.is === 'break' &&
+      !direct.hard &&
+      pieces[hit.from - 2]?.is === 'plant' &&
+      pieces[hit.to]?.is !== 'count');
+  return subject && plantBefore && !plantAfter;
+}
+
+/** "The Nettle Duchess are out of the frame and planted": where the plant stands of which the words before `and` tell. */
+export function plantToldOf(pieces: readonly Piece[], start: number, and: number): number | undefined {
+  if (wordAt(pieces, and) !== 'and') return undefined;
+  for (let at = and - 1; at > start && pieces[at]?.is !== 'break'; at--) {
+    const verb = pieces[at];
+    if (verb?.is === 'word' && verb.verb?.lemma === 'be' && pieces[at - 1]?.is === 'plant') return at - 1;
+  }
+  return undefined;
+}
