@@ -7,7 +7,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { machineClock } from './calendar/clock.js';
 import type { BotApi } from './channels/telegram.js';
 import type { Hear } from './channels/telegram-channel.js';
-import type { BotSelf } from './channels/telegram-update.js';
+import type { BotSelf } from './channels/telegram-message.js';
 import { Terminal } from './channels/terminal.js';
 import { Admission, type AdmissionPolicy, spacedCode } from './conversation/admission.js';
 import { contextOf } from './conversation/reading.js';

@@ -16,7 +16,9 @@ import { type BotApi, BotFault, type Update } from './telegram.js';
 import { repeatedly } from './repeatedly.js';
 import { numberOf, sendLetter, telegramPieces } from './telegram-letters.js';
 import { pollUpdates } from './telegram-poll.js';
-import { type BotSelf, type Received, readUpdate, type SentFile } from './telegram-update.js';
+import type { BotSelf } from './telegram-message.js';
+import type { Received, SentFile } from './telegram-received.js';
+import { readUpdate } from './telegram-update.js';
 
 /** What a voice note says, with the probability of each word, or why it cannot be heard. */
 export type Hear = (

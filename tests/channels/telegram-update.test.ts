@@ -1,6 +1,7 @@
 /** Updates are read for what they mean, and without trust in their types. */
 import { describe, expect, it } from 'vitest';
-import { BadUpdate, chatOfUpdate, readUpdate } from '../../src/channels/telegram-update.js';
+import { BadUpdate } from '../../src/channels/telegram-fields.js';
+import { chatOfUpdate, readUpdate } from '../../src/channels/telegram-update.js';
 import type { Update } from '../../src/channels/telegram.js';
 
 const self = { id: 99, username: 'slip_bot' };

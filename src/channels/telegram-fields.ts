@@ -1,0 +1,57 @@
+/** Fields of an update, each held to the type that the Bot API promises. */
+import type { Incoming } from '../conversation/turn.js';
+import type { Message } from './telegram.js';
+
+/** An update of a shape that the Bot API does not give. */
+export class BadUpdate extends Error {}
+
+/** How a chat is named where other channels have chats too. */
+export function chatId(id: number | string): string {
+  return `telegram:${id}`;
+}
+
+/** What a group is called. */
+export function titleOf(chat: { readonly title?: unknown }): { title?: string } {
+  return typeof chat.title === 'string' && chat.title.trim() !== '' ? { title: chat.title } : {};
+}
+
+/** The topic of a group that a message stands in. */
+export function threadOf(message: Message): { thread?: number } {
+  return message.is_topic_message === true && typeof message.message_thread_id === 'number'
+    ? { thread: message.message_thread_id }
+    : {};
+}
+
+/** Who sent something, under a name that can be shown. */
+export function senderOf(from: NonNullable<Message['from']>): Incoming['from'] {
+  const name = [from.first_name, from.last_name].filter((part) => typeof part === 'string').join(' ');
+  return { id: `telegram:${integer(from.id)}`, name: name.trim().slice(0, 64) || String(from.id) };
+}
+
+/** A chat of one has its person's number, a group one below nothing: with any other, someone would write in another's chat. */
+export function isGroup({ id, type }: Message['chat'], from: NonNullable<Message['from']>): boolean {
+  if (type === 'private' ? id !== from.id : !(id < 0)) throw new BadUpdate('chat');
+  return type !== 'private';
+}
+
+/** A group's number, which is below nothing. */
+export function groupId(value: unknown): number {
+  const id = integer(value);
+  if (id >= 0) throw new BadUpdate('group');
+  return id;
+}
+
+export function integer(value: unknown): number {
+  if (typeof value !== 'number' || !Number.isSafeInteger(value)) throw new BadUpdate('number');
+  return value;
+}
+
+export function string(value: unknown): string {
+  if (typeof value !== 'string') throw new BadUpdate('string');
+  return value;
+}
+
+export function degrees(value: unknown, most: number): number {
+  if (typeof value !== 'number' || !(Math.abs(value) <= most)) throw new BadUpdate('degrees');
+  return value;
+}
