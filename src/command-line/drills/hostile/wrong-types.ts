@@ -32,6 +32,19 @@ export function withWrongTypes(update: object, chance: () => number): object {
   return copy;
 }
 
+/** What is left of a message. */
+interface Left {
+  readonly message_id?: unknown;
+  readonly chat?: { readonly id?: unknown };
+  readonly text?: unknown;
+}
+
+/** The message of an update that may have been meddled with. */
+export function messageLeft(update: object): Left {
+  const { message, edited_message: edited } = update as Record<string, Left | null | undefined>;
+  return message ?? edited ?? {};
+}
+
 interface Place {
   readonly in: Record<string, unknown>;
   readonly field: string;
