@@ -58,51 +58,41 @@ export class Grower {
 
   /** Blocks the bot, or takes it back. */
   becomes(status: 'kicked' | 'member'): void {
-    const user = { ...this.self(), is_bot: true as const };
-    this.brings({
-      my_chat_member: {
-        chat: this.message(0, {}).chat,
-        from: this.self(),
-        date: this.seconds(),
-        old_chat_member: { status: 'member', user },
-        new_chat_member: status === 'member' ? { status, user } : { status, user, until_date: 0 },
-      },
-    } as Partial<Update>);
+    this.bringsMembership('my_chat_member', 'member', status);
   }
 
   /** Lets the bot into the group. */
   letsIn(): void {
-    const user = { ...this.self(), is_bot: true as const };
-    this.brings({
-      my_chat_member: {
-        chat: this.message(0, {}).chat,
-        from: this.self(),
-        date: this.seconds(),
-        old_chat_member: { status: 'left', user },
-        new_chat_member: { status: 'member', user },
-      },
-    } as Partial<Update>);
+    this.bringsMembership('my_chat_member', 'left', 'member');
   }
 
   /** Goes out of the group: by the group's own message, or as an administrator's bot is told. */
   leaves(how: 'message' | 'membership' = 'message'): void {
-    const user = this.self();
-    if (how === 'message') this.sends({ left_chat_member: user });
-    else
-      this.brings({
-        chat_member: {
-          chat: this.message(0, {}).chat,
-          from: user,
-          date: this.seconds(),
-          old_chat_member: { status: 'member', user },
-          new_chat_member: { status: 'left', user },
-        },
-      } as Partial<Update>);
+    if (how === 'message') this.sends({ left_chat_member: this.self() });
+    else this.bringsMembership('chat_member', 'member', 'left');
   }
 
   /** An update of whatever shape, numbered. */
   brings(content: object): void {
     this.fake.queue.add({ update_id: updateId++, ...content } as Update);
+  }
+
+  /** The bot's own membership, or this person's. */
+  private bringsMembership(
+    whose: 'my_chat_member' | 'chat_member',
+    before: 'member' | 'left',
+    after: 'member' | 'left' | 'kicked',
+  ): void {
+    const user = { ...this.self(), is_bot: whose === 'my_chat_member' };
+    this.brings({
+      [whose]: {
+        chat: this.message(0, {}).chat,
+        from: this.self(),
+        date: this.seconds(),
+        old_chat_member: { status: before, user },
+        new_chat_member: { status: after, user, ...(after === 'kicked' ? { until_date: 0 } : {}) },
+      },
+    });
   }
 
   private message(message_id: number, content: Partial<Message>): Message & Update.NonChannel {
