@@ -1,0 +1,70 @@
+/** Looks told in a word or two: "4 roots", "six have struck", "none yet", "2 of 5". */
+import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
+import { notAboutRoots } from './not-about-roots.js';
+
+export const inShort: readonly Rule[] = [
+  {
+    name: '<count> roots',
+    kind: 'check',
+    head: '<count> root|roots',
+    shape: 'subject',
+    unless: (p, f, t) => notAboutRoots(p, f, t) || /^(?:of|was|from)$/.test(wordAt(p, t)),
+  },
+  {
+    name: '<count> have struck',
+    kind: 'check',
+    head: 'have~|be~ struck|taken|took|struck',
+    shape: 'subject',
+    when: (p, f, t) =>
+      !closeBehind(p, t, 'plant', 'count', 'cutting') &&
+      !/^(?:i|we)$/.test(wordAt(p, f - 1)) &&
+      precedes(p, f, 7, 'count', 'plant') &&
+      (endsAt(p, t) || /^(?:nicely|well|so|far|since)$/.test(wordAt(p, t))) &&
+      p.slice(0, f).every((piece) => !(piece.is === 'word' && /^cuttings$/.test(piece.text))) &&
+      !/^(?:was|were|are|is)$/.test(wordAt(p, f)),
+  },
+  {
+    name: '<count> of <count> struck',
+    kind: 'check',
+    head: 'struck|took',
+    shape: 'subject',
+    when: (p, f, t) =>
+      endsAt(p, t) &&
+      p
+        .slice(Math.max(0, f - 4), f)
+        .some((piece) => piece.is === 'count' && piece.quantity.outOf !== undefined),
+  },
+  {
+    name: '<plant>: none yet',
+    kind: 'check',
+    head: '<count> yet',
+    shape: 'subject',
+    rooted: 'none',
+    faint: true,
+    when: (p, f) => {
+      const piece = p[f];
+      return (
+        piece?.is === 'count' && piece.quantity.value === 0 && p.slice(0, f).some(({ is }) => is === 'plant')
+      );
+    },
+  },
+  {
+    name: '<plant> <count> of <count>',
+    kind: 'check',
+    head: '<count>',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) => {
+      const piece = p[f];
+      return (
+        p.length === t &&
+        piece?.is === 'count' &&
+        piece.quantity.outOf !== undefined &&
+        p.slice(0, f).every(({ is }) => is === 'plant' || is === 'break') &&
+        f > 0
+      );
+    },
+    phrasings: ['Salt Harrier 2 of 5'],
+    mustNot: ['moved Salt Harrier 2 of 5'],
+  },
+];

@@ -1,0 +1,107 @@
+/** Looks told as looks, at all or at the few that were pulled: "checked the Salt Harrier", "tipped out ten". */
+import type { Piece } from '../../pieces.js';
+import { closeBehind, endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
+
+/** "…, nothing": what the look at a plant ends with. */
+const NOTHING = /^(?:nothing|nowt|nada|zilch|zip|nil|none|nope)$/;
+const saysNothing = (pieces: readonly Piece[], _from: number, to: number): boolean => {
+  const at = pieces.findIndex((piece, n) => n > to && piece.is === 'break');
+  const end = /^(?:yet|still|so)$/.test(wordAt(pieces, at + 2)) ? at + 3 : at + 2;
+  return (
+    pieces.slice(to, at).some(({ is }) => is === 'plant') &&
+    NOTHING.test(wordAt(pieces, at + 1)) &&
+    (pieces[end] === undefined || pieces[end].is === 'break')
+  );
+};
+
+export const looked: readonly Rule[] = [
+  {
+    name: 'pulled: <count> checked',
+    kind: 'aside',
+    sense: 'sample',
+    head: 'check~past|inspected',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 4, 'count', 'pots') &&
+      endsAt(p, t) &&
+      p.slice(t).some(({ is }) => is === 'count') &&
+      !/^(?:i|we|have|i've)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: 'looked at <plant>, nothing',
+    kind: 'check',
+    head: 'check~past|inspect~past|tug~past|look~past at|on?',
+    shape: 'object',
+    rooted: 'none',
+    when: saysNothing,
+    phrasings: ['checked the Salt Harrier, nothing', 'tugged the Tallow Bell, nowt yet'],
+  },
+  {
+    name: 'checked <plant>',
+    kind: 'check',
+    sense: 'look',
+    head: 'check~|inspect~past',
+    shape: 'object',
+    unless: (p, f, t) =>
+      (/^(?:the|my|on|for|out)$/.test(wordAt(p, t)) &&
+        /^(?:weather|forecast|post|time|label|labels|door|thermostat|temperature|heating|phone|email|frost|heater|propagator)$/.test(
+          wordAt(p, t + 1),
+        )) ||
+      p[t]?.is === 'place' ||
+      (wordAt(p, f) === 'check' && /^(?:in|me|it|this|my)$/.test(wordAt(p, t))),
+  },
+  {
+    name: 'looked at <plant>',
+    kind: 'check',
+    sense: 'look',
+    head: 'look~past|peek~past|peer~past at|under|over|in',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant'),
+  },
+  {
+    name: 'had a look at <plant>',
+    kind: 'check',
+    sense: 'look',
+    head: 'look|peek|gander|squint|nosy|check at|under|on|over',
+    shape: 'object',
+    when: (p, f, t) =>
+      follows(p, t, 'plant') &&
+      precedes(p, f, 4, 'word') &&
+      p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:had|took|have|quick|did)$/.test(piece.text)),
+  },
+  {
+    name: 'tugged <plant>',
+    kind: 'check',
+    sense: 'look',
+    head: 'tug~past|tip~past|knock~past|turn~past out|on?',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'plant') &&
+      (wordAt(p, f) === 'tugged' ||
+        p
+          .slice(t)
+          .some(
+            (piece) =>
+              piece.is === 'word' &&
+              /^(?:root|roots|rooted|resist|resisted|held|tight|firm)$/.test(piece.text),
+          )),
+    phrasings: ['tipped out ten Salt Harrier, six had roots'],
+  },
+  {
+    name: 'pulled: looked at <count>',
+    kind: 'aside',
+    sense: 'sample',
+    head: 'look~past|sample~past|tug~past|lift~past|pull~past at|up|out? <count>',
+    shape: 'object',
+    when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'count'),
+  },
+  {
+    name: 'pulled: <count> looked at',
+    kind: 'aside',
+    sense: 'sample',
+    head: '<count> looked at',
+    shape: 'object',
+    when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'count'),
+  },
+  { name: 'pulled <count> from <plant>', kind: 'aside', sense: 'sample', head: 'pull~past', shape: 'object' },
+];

@@ -1,0 +1,112 @@
+/** Looks that found no roots: "no sign of roots", "nothing yet", "not one root". */
+import type { Piece } from '../../pieces.js';
+import { endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
+import { notAboutRoots } from './not-about-roots.js';
+
+/** "Culled four, no roots": why those went. */
+const saysWhyGone = (pieces: readonly Piece[], from: number): boolean =>
+  pieces[from - 1]?.is === 'break' &&
+  pieces
+    .slice(0, from)
+    .some(
+      (piece, at) =>
+        piece.is === 'word' &&
+        /^(?:cull|bin|chuck|throw|compost|dump|toss|ditch|scrap)$/.test(piece.verb?.lemma ?? '') &&
+        pieces.slice(at, from).some(({ is }) => is === 'count'),
+    );
+
+export const noRoots: readonly Rule[] = [
+  {
+    name: 'no roots',
+    phrasings: ['Salt Harrier no roots'],
+    kind: 'check',
+    head: 'no|zero|zilch|not|nary|any|nothing .. roots|root',
+    shape: 'object',
+    rooted: 'none',
+    unless: (p, f, t) =>
+      notAboutRoots(p, f, t) ||
+      saysWhyGone(p, f) ||
+      (wordAt(p, f) === 'any' &&
+        !p
+          .slice(0, f)
+          .some(
+            (piece) =>
+              piece.is === 'word' &&
+              /^(?:not|no|never|without|haven't|hasn't|don't|isn't|aren't|can't|didn't)$/.test(piece.text),
+          )),
+  },
+  {
+    name: 'nothing rooted on <plant>',
+    kind: 'check',
+    head: 'nothing|nowt has|is? root~past|rooting',
+    shape: 'subject',
+    rooted: 'none',
+    when: (p, f, t) => precedes(p, f, 6, 'plant') || follows(p, t, 'plant'),
+    phrasings: ['By the Salt Harrier is nothing rooted', 'nothing rooted on the Salt Harrier'],
+  },
+  {
+    name: 'not one root',
+    phrasings: ['not one root on the Salt Harrier'],
+    kind: 'check',
+    head: 'not|never <count> root|roots',
+    shape: 'subject',
+    rooted: 'none',
+  },
+  {
+    name: 'no sign of roots',
+    kind: 'check',
+    head: 'no sign|signs|hint|trace|evidence of roots|root|rooting|life|a',
+    shape: 'object',
+    rooted: 'none',
+  },
+  {
+    name: '<plant> nothing doing',
+    kind: 'check',
+    head: 'nothing|nowt|zilch|nada doing|happening|yet|showing',
+    shape: 'subject',
+    rooted: 'none',
+    when: (p, f, t) => p[f - 1]?.is === 'plant' && endsAt(p, t),
+    phrasings: ['had a peek, Salt Harrier nothing doing, Tallow Bell 3 rooted'],
+  },
+  {
+    name: 'nothing on <plant>',
+    kind: 'check',
+    head: 'nothing|nowt|zilch|nada yet|so? on|from|under|far|doing',
+    shape: 'object',
+    rooted: 'none',
+    // "Nothing doing here today" is talk.
+    when: (p, _f, t) => wordAt(p, t - 1) !== 'doing' || p.some(({ is }) => is === 'plant'),
+  },
+  {
+    name: 'nothing on <plant> yet',
+    kind: 'check',
+    head: 'nothing|nowt|zilch|nada on|from|under|with|happening|yet',
+    shape: 'object',
+    rooted: 'none',
+    when: (p, _f, t) => follows(p, t, 'plant') || precedes(p, t, 8, 'plant'),
+  },
+  {
+    name: '<plant> still nothing',
+    kind: 'check',
+    head: 'still|as nothing|nowt|<count>|none yet?',
+    shape: 'subject',
+    rooted: 'none',
+    when: (p, f, t) =>
+      endsAt(p, t) &&
+      p[f - 1]?.is === 'plant' &&
+      p.slice(f, t).every((piece) => piece.is !== 'count' || piece.quantity.value === 0),
+    phrasings: ['Salt Harrier still nothing'],
+  },
+  {
+    name: 'none of <plant> have done a thing',
+    kind: 'check',
+    head: '<count> .. done|doing|happening a? thing|anything|below|under|yet',
+    shape: 'object',
+    rooted: 'none',
+    when: (p, f) => {
+      const piece = p[f];
+      return piece?.is === 'count' && piece.quantity.value === 0 && p.some(({ is }) => is === 'plant');
+    },
+    phrasings: ['none of the Salt Harrier have done a thing below'],
+  },
+];

@@ -1,0 +1,57 @@
+/** Cuttings told to have rooted: "five have rooted", "12 of 14 rooting". */
+import { endsAt, precedes, type Rule, wordAt } from '../rule.js';
+import { rootedIsAdjective, tellsWhichOnes } from './told-of-rooted.js';
+
+export const rooted: readonly Rule[] = [
+  {
+    name: '<plant> fully rooted',
+    kind: 'check',
+    head: 'fully|completely root~past',
+    shape: 'subject',
+    rooted: 'all',
+    when: (p, f) => precedes(p, f, 5, 'plant'),
+    phrasings: ['Salt Harrier fully rooted'],
+  },
+  {
+    name: 'the last <plant> has rooted',
+    kind: 'check',
+    head: 'root~past',
+    shape: 'subject',
+    rooted: 'all',
+    when: (p, f) => {
+      const at = /^(?:has|have|is|are)$/.test(wordAt(p, f - 1)) ? f - 2 : f - 1;
+      return p[at]?.is === 'plant' && /^(?:last|final)$/.test(wordAt(p, at - 1));
+    },
+    phrasings: ['the last Salt Harrier has rooted'],
+    mustNot: ['moved the last Salt Harrier'],
+  },
+  {
+    name: '<count> of <plant> have rooted',
+    kind: 'check',
+    head: 'well? root~past|rooty',
+    shape: 'subject',
+    // "Potted the eight that had rooted": which ones.
+    unless: (p, f, t) => rootedIsAdjective(p, f, t) || tellsWhichOnes(p, f),
+  },
+  { name: '<plant> are rooting', kind: 'check', head: 'be~ rooting', shape: 'subject', rooted: 'some' },
+  {
+    name: '<plant> rooting like mad',
+    kind: 'check',
+    head: 'rooting like|well|nicely|away|fast|quickly mad|crazy|anything|weeds|now?',
+    shape: 'subject',
+    rooted: 'some',
+    when: (p, f) => precedes(p, f, 4, 'plant'),
+    phrasings: ['Salt Harrier rooting like mad, 5 of them', 'the Tallow Bell are rooting nicely'],
+    mustNot: ['rooting like mad in the drawer for a label'],
+  },
+  {
+    name: '<count>/<count> rooting',
+    kind: 'check',
+    head: 'rooting',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 6, 'plant', 'count') &&
+      (endsAt(p, t) || p[t]?.is === 'count') &&
+      !(p[t]?.is === 'word' && /^(?:powder|hormone|gel)$/.test(wordAt(p, t))),
+  },
+];

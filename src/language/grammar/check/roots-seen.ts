@@ -1,0 +1,56 @@
+/** Roots that were seen: "roots at the holes", "six have roots", "showing roots". */
+import { type Rule, wordAt } from '../rule.js';
+import { notAboutRoots } from './not-about-roots.js';
+
+export const rootsSeen: readonly Rule[] = [
+  {
+    name: 'roots at the holes of <plant>',
+    kind: 'check',
+    head: 'roots at|through|out|in|from of? the? drainage|pot|tray|bottom? holes|bottom',
+    shape: 'object',
+    rooted: 'some',
+    phrasings: ['roots at the holes on the Salt Harrier'],
+  },
+  {
+    name: 'roots all round the edge of <plant>',
+    kind: 'check',
+    head: 'roots are? all|<count>? right? round|around the? edge|edges|outside|pot|rootball|sides',
+    shape: 'object',
+    rooted: 'some',
+    phrasings: ['knocked one Salt Harrier out of its pot, roots all round the edge'],
+  },
+  {
+    name: '<count> of <plant> have roots',
+    kind: 'check',
+    head: 'have~|get~|grow~|make~|show~|form~|with|develop~|push~|put~|throw~ .. roots|root',
+    shape: 'subject',
+    // "Put them in the propagator to root" tells what for.
+    unless: (p, f, t) =>
+      notAboutRoots(p, f, t) ||
+      p.slice(f, t).some((piece) => piece.is === 'word' && piece.text === 'no') ||
+      wordAt(p, t - 2) === 'to' ||
+      // "Potted on the three with roots": which ones.
+      (wordAt(p, f) === 'with' &&
+        p
+          .slice(0, f)
+          .some(
+            (piece) =>
+              piece.is === 'word' &&
+              piece.verb?.form === 'past' &&
+              /^(?:pot|plant|move|give|sell|pinch|put|shift|send|swap)$/.test(piece.verb.lemma),
+          )),
+  },
+  {
+    name: '<count> showing roots',
+    kind: 'check',
+    head: 'showing|sprouted|sprouting|making|grown|grew|pushing .. roots|root',
+    shape: 'subject',
+  },
+  {
+    name: 'roots on <count> of <plant>',
+    kind: 'check',
+    head: 'roots|root on|in|from|at|coming|showing|poking|out|through|visible|under',
+    shape: 'object',
+    unless: notAboutRoots,
+  },
+];

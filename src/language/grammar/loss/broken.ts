@@ -1,0 +1,84 @@
+/** Mishaps at the bench: "snapped two", "knocked a tray over", "let them dry out". */
+import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { counted } from './counted.js';
+
+export const broken: readonly Rule[] = [
+  {
+    name: '<count> <plant> ruined',
+    kind: 'loss',
+    head: 'ruined|wrecked|squashed|smashed|trashed',
+    shape: 'subject',
+    when: (p, f, t) => precedes(p, f, 4, 'count') && endsAt(p, t),
+    phrasings: ['dropped the tray, five Salt Harrier ruined'],
+  },
+  {
+    name: 'killed <count> <plant>',
+    kind: 'loss',
+    head: 'kill~past|murder~past|finish~past',
+    shape: 'object',
+    when: (p, f, t) => closeBehind(p, t, 'plant', 'count') && !/^finish/.test(wordAt(p, f)),
+  },
+  {
+    name: 'let <count> <plant> die',
+    kind: 'loss',
+    head: 'let~|leave~past .. dry|die|rot|freeze|wilt|shrivel|cook|fry',
+    shape: 'object',
+  },
+  {
+    name: 'snapped <count> <plant>',
+    kind: 'loss',
+    head: 'snap~past|break~past|squash~past|crush~past|smash~past|trample~past|behead~past',
+    shape: 'object',
+    cause: 'broken',
+    unless: (p, f, t) => p[f - 1]?.is === 'count' && /^(?:so|and|but)$/.test(wordAt(p, t)),
+    when: (p, f, t) =>
+      counted(p, f, t) ||
+      /^it$/.test(wordAt(p, f - 1)) ||
+      (closeBehind(p, t, 'plant') && /^(?:a|an)$/.test(wordAt(p, t))),
+  },
+  {
+    name: 'knocked <count> <plant> over',
+    kind: 'loss',
+    head: 'knock~past over|off|down?',
+    shape: 'object',
+    cause: 'broken',
+    when: (p, f, t) =>
+      (closeBehind(p, t, 'count') || (/^(?:a|an|another)$/.test(wordAt(p, t)) && p[t + 1]?.is === 'plant')) &&
+      // "Knocked three over and snapped two": what it came to.
+      !p
+        .slice(t)
+        .some(
+          (piece, n) =>
+            piece.is === 'word' && /^(?:snapped|broke)$/.test(piece.text) && p[t + n + 1]?.is === 'count',
+        ) &&
+      (/^(?:over|off|down)$/.test(wordAt(p, t - 1)) || followsWord(p, t, /^(?:over|off|down|flying)$/)) &&
+      f >= 0,
+    mustNot: ['knocked on 12 Plum Gaiters to 1 litre'],
+  },
+  {
+    name: '<count> <plant> knocked over',
+    kind: 'loss',
+    head: 'knock~past over|off|down',
+    shape: 'subject',
+    cause: 'broken',
+    when: (p, f) =>
+      precedes(p, f, 5, 'count') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:i|wind|we)$/.test(piece.text)),
+  },
+  {
+    name: 'dropped <plant> and it broke',
+    kind: 'loss',
+    head: 'drop~past .. broke|snapped|smashed|broken|died',
+    shape: 'object',
+    cause: 'broken',
+  },
+  {
+    name: '<count> broke',
+    kind: 'loss',
+    head: 'break~past|snap~past',
+    shape: 'subject',
+    cause: 'broken',
+    when: (p, f, t) => p[f - 1]?.is === 'count' && /^(?:so|and|but)$/.test(wordAt(p, t)),
+    phrasings: ['took 10 Salt Harrier, 2 broke so 8 in'],
+  },
+];

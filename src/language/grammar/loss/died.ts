@@ -1,0 +1,108 @@
+/** Plants that died, in plain words and in the trade's jokes: "keeled over", "didn't make it", "kicked the bucket". */
+import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
+import { counted } from './counted.js';
+
+export const died: readonly Rule[] = [
+  {
+    name: '<count> <plant> died',
+    kind: 'loss',
+    head: 'die~',
+    shape: 'subject',
+    unless: (p, _f, t) => /^(?:down|to|back|for)$/.test(wordAt(p, t)),
+  },
+  {
+    name: '<count> <plant> dead',
+    kind: 'loss',
+    head: 'dead|goners|goner|deceased|kaput|toast|perished|brown?',
+    shape: 'subject',
+    when: (p, f) => wordAt(p, f) !== 'brown',
+    unless: (p, _f, t) =>
+      /^(?:chuffed|pleased|good|leaf|leaves|heads|head|on|easy|tired|line|end|proud|slow|excited)$/.test(
+        wordAt(p, t),
+      ),
+  },
+  {
+    name: 'rip <count> <plant>',
+    kind: 'loss',
+    head: 'rip',
+    shape: 'object',
+    when: (p, f, t) => f === 0 && closeBehind(p, t, 'plant', 'count'),
+  },
+  {
+    name: '<count> <plant> keeled over',
+    kind: 'loss',
+    head: 'keel~|tip~past|curl~past|give~past over|up',
+    shape: 'subject',
+    when: (p, f) =>
+      /^keel/.test(wordAt(p, f)) ||
+      (precedes(p, f, 5, 'count') && /^(?:curled|gave|given)/.test(wordAt(p, f))),
+  },
+  {
+    name: '<count> perished',
+    kind: 'loss',
+    head: 'perish~|croak~|collapse~past|shrivel~past|wither~past|succumb~|fail~past|frazzle~past|fry~past|drown~past|wilt~past|cook~past|scorch~past|bake~past|expire~past|conk~past|flop~past|crisp~past',
+    shape: 'subject',
+    when: (p, f, t) =>
+      counted(p, f, t) &&
+      // "All flopped this evening": thirsty, not dead.
+      !(
+        /^flop/.test(wordAt(p, f)) &&
+        p.slice(0, f).some((piece) => piece.is === 'count' && piece.quantity.whole === 'all')
+      ),
+    unless: (p, f, t) =>
+      /^to$/.test(wordAt(p, t)) &&
+      !/^succumb/.test(wordAt(p, f)) &&
+      !/^(?:rot|botrytis|mould|frost|the|slugs|black|blackleg)$/.test(wordAt(p, t + 1)),
+  },
+  { name: '<count> kicked the bucket', kind: 'loss', head: 'kicked|kick the bucket', shape: 'subject' },
+  { name: '<count> snuffed it', kind: 'loss', head: 'snuff~|pegged|cark~ it|out', shape: 'subject' },
+  { name: '<count> gave up the ghost', kind: 'loss', head: 'give~ up the ghost', shape: 'subject' },
+  {
+    name: '<count> gave up',
+    kind: 'loss',
+    head: 'give~past up|in',
+    shape: 'subject',
+    when: (p, f, t) => precedes(p, f, 5, 'count') && endsAt(p, t),
+  },
+  { name: '<count> turned up their toes', kind: 'loss', head: 'turn~past up their toes', shape: 'subject' },
+  { name: '<count> popped their clogs', kind: 'loss', head: 'popped .. clogs', shape: 'subject' },
+  {
+    name: "<count> didn't make it",
+    phrasings: ["five Salt Harrier didn't make it"],
+    kind: 'loss',
+    head: "didn't|not|never|hasn't|haven't make~ it",
+    shape: 'subject',
+  },
+  {
+    name: "<count> didn't survive",
+    phrasings: ['two of the Salt Harrier did not survive'],
+    kind: 'loss',
+    head: "didn't|not|never survive|survived",
+    shape: 'subject',
+  },
+  {
+    name: 'none of <plant> survived',
+    kind: 'loss',
+    head: 'survive~past|make~past|pull~past|come~past|live~past it|through?',
+    shape: 'subject',
+    count: 'all',
+    when: (p, f, t) =>
+      (t > f + 1 || /^(?:survived|lived)$/.test(wordAt(p, f))) &&
+      p
+        .slice(Math.max(0, f - 6), f)
+        .some((piece) => piece.is === 'count' && piece.quantity.value === 0 && !piece.quantity.vague),
+    phrasings: ['none of the Salt Harrier survived', 'not one of the Salt Harrier made it'],
+    mustNot: ['ten of the Salt Harrier survived', 'none of the Salt Harrier have roots'],
+  },
+  {
+    name: '<count> were duds',
+    kind: 'loss',
+    head: 'be~past duds|useless|goners|hopeless',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 4, 'count'),
+    phrasings: ['potted up 20 Salt Harrier into 9cm, 2 were duds'],
+    mustNot: ['the Salt Harrier were hopeless to label'],
+  },
+  { name: '<count> bit the dust', kind: 'loss', head: 'bit|bitten the dust', shape: 'subject' },
+  { name: '<count> carked it', kind: 'loss', head: 'carked|karked|croaked|copped it', shape: 'subject' },
+];

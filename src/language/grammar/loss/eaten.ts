@@ -1,0 +1,59 @@
+/** What animals, children and feet did: "slugs had three", "two eaten by mice", "one got trodden on". */
+import { precedes, type Rule } from '../rule.js';
+import { counted, needsPlantOrCount } from './counted.js';
+import { PESTS } from './pests.js';
+
+const ANY_PEST = PESTS.join('|');
+const ANY_PEST_HAS = PESTS.map((pest) => `${pest}'s`).join('|');
+
+export const eaten: readonly Rule[] = [
+  {
+    name: '<count> <plant> trodden on',
+    kind: 'loss',
+    head: 'get~past|be~ trodden|stood|sat|stepped|trampled|trod on',
+    shape: 'subject',
+    cause: 'broken',
+    when: counted,
+    phrasings: ['one of the Salt Harrier got trodden on by the dog'],
+  },
+  {
+    name: '<count> eaten by <pest>',
+    kind: 'loss',
+    head: 'eat~|munched|scoffed|devoured|nibbled|chomped|eaten|demolished|destroyed|trampled|wrecked by',
+    shape: 'subject',
+    cause: 'pest',
+  },
+  {
+    name: '<count> eaten',
+    kind: 'loss',
+    head: 'eaten|munched|devoured|scoffed|nibbled',
+    shape: 'subject',
+    cause: 'pest',
+    when: (p, f) => precedes(p, f, 6, 'count'),
+  },
+  {
+    name: '<pest> had <count> <plant>',
+    kind: 'loss',
+    head: `${ANY_PEST} have~past|get~past|eat~past|take~past|kill~past|munch~past|scoff~past|demolish~past|destroy~past|chomp~past|devour~past|finish~past|nibble~past|do~past|dig~past|break~past|snap~past|knock~past|flatten~past|wreck~past|pull~past|polish~past|trample~past|wipe~past|clear~past|squash~past|ate|ruined|mowed|sat|dug up|off|through|over|for?`,
+    shape: 'object',
+    cause: 'pest',
+    when: needsPlantOrCount,
+  },
+  {
+    name: '<pest> have had <count> <plant>',
+    kind: 'loss',
+    head: `${ANY_PEST} have~ have~past|get~past|eat~past|take~past|munched|scoffed|destroyed|devoured|eaten|finished|been`,
+    shape: 'object',
+    cause: 'pest',
+    when: needsPlantOrCount,
+  },
+  {
+    name: '<pest> has had <count> <plant>',
+    kind: 'loss',
+    head: `${ANY_PEST_HAS} had|got|taken|munched|scoffed|destroyed|devoured|eaten|finished|been`,
+    shape: 'object',
+    cause: 'pest',
+    when: needsPlantOrCount,
+    phrasings: ["a slug's had one of the Salt Harrier, the swine"],
+  },
+];

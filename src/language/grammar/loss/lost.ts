@@ -1,0 +1,110 @@
+/** Losses told as losses: "lost three", "losses: 3 Salt Harrier", "two short", "3 down". */
+import type { PieceOf } from '../../pieces.js';
+import { closeBehind, endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
+
+export const lost: readonly Rule[] = [
+  {
+    name: 'losses: <count> <plant>',
+    kind: 'loss',
+    head: 'losses|loss|deaths|casualties|scrap|waste|dump|dead|binned',
+    shape: 'object',
+    when: (p, f, t) =>
+      f === 0 &&
+      p[t]?.is === 'break' &&
+      p.slice(t).some(({ is }) => is === 'plant') &&
+      p.slice(t).some(({ is }) => is === 'count'),
+  },
+  {
+    name: 'lost a cutting of <plant>',
+    kind: 'loss',
+    head: 'lose~past',
+    when: (p, _f, t) => /^(?:a|another)$/.test(wordAt(p, t)) && /^(?:cutting|plant)$/.test(wordAt(p, t + 1)),
+    shape: 'object',
+  },
+  {
+    name: 'lost <count> <plant>',
+    kind: 'loss',
+    head: 'lose~past',
+    shape: 'object',
+    unless: (p, _f, t) =>
+      (/^(?:track|count|interest|my|heart|patience|hope|a|sight|their|its|the)$/.test(wordAt(p, t)) &&
+        !follows(p, t, 'plant', 'count')) ||
+      /^(?:track|count|sight|interest|heart|patience)$/.test(wordAt(p, t)) ||
+      /^(?:label|labels|leaves|leaf|tag|will)$/.test(wordAt(p, t + 1)),
+  },
+  { name: '<count> <plant> lost', kind: 'loss', head: 'be~ lost', shape: 'subject' },
+  {
+    name: '<count> <plant> lost',
+    kind: 'loss',
+    head: 'lost',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 6, 'count') &&
+      (endsAt(p, t) || wordAt(p, t) === 'to') &&
+      !/^(?:i|we|have|has|had)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: 'down <count> <plant>',
+    kind: 'loss',
+    head: 'down <count>',
+    shape: 'object',
+    when: (p, f, t) =>
+      (f === 0 || p[f - 1]?.is === 'break' || /^(?:i'm|we're|am|are)$/.test(wordAt(p, f - 1))) &&
+      closeBehind(p, t, 'plant'),
+    phrasings: ['down two Salt Harrier to damping off'],
+  },
+  {
+    name: '<count> <plant> short',
+    kind: 'loss',
+    head: 'short|down|light',
+    shape: 'subject',
+    when: (p, f) =>
+      /^(?:i'm|im|we're|am|are)$/.test(wordAt(p, 0)) &&
+      precedes(p, f, 3, 'count') &&
+      precedes(p, f, 3, 'plant'),
+    phrasings: ["I'm two Salt Harrier short after the slugs"],
+  },
+  {
+    name: '<count> <plant> gone the same way',
+    kind: 'loss',
+    head: 'gone|went the same way',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 4, 'count', 'plant'),
+    phrasings: ['another Salt Harrier gone the same way'],
+  },
+  {
+    name: '<count> down',
+    phrasings: ['sciarid got into SH1, 3 down'],
+    kind: 'loss',
+    head: 'down',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      p[f - 1]?.is === 'count' &&
+      (!p[t] || p[t]?.is === 'break') &&
+      p.some(({ is }) => is === 'plant') &&
+      f > 1,
+    mustNot: ['put the Salt Harrier down'],
+  },
+  {
+    name: '<count> gone',
+    kind: 'loss',
+    head: 'gone|out|snuffed|kaput|caput',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      precedes(p, f, 4, 'count') &&
+      (endsAt(p, t) || /^(?:at|with|on)$/.test(wordAt(p, t))) &&
+      (p[t]?.is !== 'when' ||
+        /^(?:today|yesterday|this|last)\b/i.test((p[t] as PieceOf<'when'>).when.words)) &&
+      !p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'word' &&
+            (piece.verb !== undefined || /^tips$/.test(piece.text)) &&
+            !/^(?:have|has|are|is)$/.test(piece.text),
+        ) &&
+      !p.slice(t).some((piece) => piece.is === 'place'),
+  },
+];

@@ -1,0 +1,112 @@
+/** Rot, mould and damping off: "five are mush", "went furry", "botrytis got two". */
+import { followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { counted, needsPlantOrCount } from './counted.js';
+
+export const rotted: readonly Rule[] = [
+  {
+    name: '<count> <plant> rotted',
+    kind: 'loss',
+    head: 'rot~past|rotten off|away|at?',
+    shape: 'subject',
+    cause: 'rot',
+    unless: (p, _f, t) => /^(?:luck|weather|day|week|job|light|time|business|news|show)$/.test(wordAt(p, t)),
+  },
+  {
+    name: '<count> <plant> rotting',
+    kind: 'loss',
+    head: 'rotting',
+    shape: 'subject',
+    cause: 'rot',
+    unless: (p, f) => /^(?:to|with|of|from|by|like)$/.test(wordAt(p, f - 1)),
+    when: (p, f) => precedes(p, f, 5, 'count') && !/^(?:is|are|be)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: '<count> gone to rot',
+    kind: 'loss',
+    head: 'go~|gone to? rot|rotten|mush|mushy|slime|slimy|squishy',
+    shape: 'subject',
+    cause: 'rot',
+    when: (p, f) => precedes(p, f, 8, 'count', 'plant'),
+  },
+  {
+    name: '<count> <plant> are mush',
+    kind: 'loss',
+    head: 'be~ mush|mushy|toast|goners|soup|slime',
+    shape: 'subject',
+    cause: 'rot',
+    when: (p, f) => precedes(p, f, 5, 'count'),
+    phrasings: ['5 Salt Harrier are mush'],
+  },
+  {
+    name: '<count> mould',
+    kind: 'loss',
+    head: 'mould|mouldy|botrytis',
+    shape: 'subject',
+    cause: 'mould',
+    when: (p, f, t) => p[f - 1]?.is === 'count' && (!p[t] || p[t]?.is === 'break'),
+    phrasings: ['Salt Harrier: 6 rooted, 2 mould'],
+  },
+  {
+    name: '<count> turned to mush',
+    kind: 'loss',
+    head: 'turn~|turned to|black|in? mush|mushy|slime|soup|black',
+    shape: 'subject',
+    cause: 'rot',
+    when: counted,
+  },
+  {
+    name: '<count> went soft and black',
+    kind: 'loss',
+    head: 'go~past|gone|turned soft|soggy|black|slimy|squishy|mushy|manky',
+    shape: 'subject',
+    cause: 'rot',
+    when: (p, f) => precedes(p, f, 7, 'count'),
+  },
+  {
+    name: '<count> gone mouldy',
+    kind: 'loss',
+    head: 'go~|gone to|all|right? grey|gray? mouldy|furry|fuzzy|mould|botrytis',
+    shape: 'subject',
+    cause: 'mould',
+    when: (p, f) => precedes(p, f, 7, 'count') || followsWord(p, f, /^(?:bin|binned|heap|thrown|chucked)$/),
+  },
+  {
+    name: '<count> damped off',
+    kind: 'loss',
+    head: 'damp~|damping off|of',
+    shape: 'subject',
+    cause: 'dampingOff',
+    unless: (p, f) => /^(?:to|with|of|from|by|like)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: 'rot on <plant>, pulled out <count>',
+    kind: 'loss',
+    head: 'pull~past|whip~past|fished|hoick~past|pick~past|take~past out <count>',
+    shape: 'object',
+    when: (p, f) =>
+      p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'word' && /^(?:rot|botrytis|mould|mold|mildew|blackleg|mush)$/.test(piece.text),
+        ),
+    phrasings: ['botrytis on the Salt Harrier, pulled out five'],
+    mustNot: ['pulled out five Salt Harrier to look at the roots'],
+  },
+  {
+    name: 'rot got <count> <plant>',
+    kind: 'loss',
+    head: 'rot|blackleg have~|get~|take~|kill~|claim~|do~',
+    shape: 'object',
+    cause: 'rot',
+    when: needsPlantOrCount,
+  },
+  {
+    name: 'botrytis got <count> <plant>',
+    kind: 'loss',
+    head: 'botrytis|mould|mildew have~|get~|take~|kill~|claim~|do~',
+    shape: 'object',
+    cause: 'mould',
+    when: needsPlantOrCount,
+  },
+];

@@ -1,0 +1,101 @@
+/** Plants thrown out, and those kept back from it: "binned six", "four on the heap". */
+import type { Piece } from '../../pieces.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+
+/** "Chucked them into the greenhouse", "threw six in with the lobelia": put there, not thrown away. */
+function putSomewhere(pieces: readonly Piece[], from: number): boolean {
+  if (
+    pieces
+      .slice(from)
+      .some(
+        (piece) =>
+          piece.is === 'word' &&
+          /^(?:gone|brown|slimy|mushy|rotten|rotted|dead|mouldy|black|still|sitting|left)$/.test(piece.text),
+      )
+  )
+    return false;
+  for (let at = from; at < pieces.length; at++) {
+    const piece = pieces[at];
+    if (!piece || piece.is === 'break') return false;
+    if (piece.is === 'place' && /^(?:in|into|to|onto|on|under)$/.test(piece.prep ?? ''))
+      return !/\b(?:bin|compost|heap|skip|tip|bonfire|rubbish|fire|dustbin)\b/.test(piece.place);
+    if (/^in$/.test(wordAt(pieces, at)) && /^with$/.test(wordAt(pieces, at + 1))) return true;
+    // "Chucked 30 in a tray of coarse sand".
+    if (/^(?:in|into)$/.test(wordAt(pieces, at)) && follows(pieces, at + 1, 'pots', 'medium')) return true;
+  }
+  return false;
+}
+
+export const thrownAway: readonly Rule[] = [
+  {
+    name: 'weeded out <count> <plant>',
+    kind: 'loss',
+    head: 'weeded|rogued|sorted|picked out',
+    shape: 'object',
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'count') && followsWord(p, t, /^(?:worst|weakest|duds?|dead|rotten|sickly)$/),
+    phrasings: ['weeded out the four worst Salt Harrier'],
+  },
+  {
+    name: '<count> <plant> never rooted, so out they went',
+    kind: 'loss',
+    head: 'out they|it went|go',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(0, f).some(({ is }) => is === 'count') &&
+      !/^(?:to|into|in|on|along|by)$/.test(wordAt(p, t)),
+    phrasings: ['six of the Salt Harrier never rooted so out they went'],
+    mustNot: ['six Salt Harrier hardened, out they went to the border'],
+  },
+  {
+    name: '<count> no good',
+    kind: 'loss',
+    head: 'no good|use',
+    shape: 'subject',
+    when: (p, f) => p[f - 1]?.is === 'count' && followsWord(p, f + 3, /^(?:binned|chucked|out|dumped)$/),
+    phrasings: ['Salt Harrier: 9 good, 3 no good, binned those'],
+    mustNot: ['3 no good at labelling the Salt Harrier'],
+  },
+  {
+    name: 'binned <count> <plant>',
+    kind: 'loss',
+    head: 'bin~past|pitch~past|chuck~past|throw~past|compost~past|toss~past|dump~past|scrap~past|discard~past|ditch~past|cull~past|destroy~past|turf~past|heave~past|biff~past out|away|off?',
+    shape: 'object',
+    unless: (p, _f, t) =>
+      followsWord(p, t, /^(?:fleece|lid|cover|sheet|party|towel|over)$/) ||
+      /^(?:label|labels)$/.test(wordAt(p, t + 1)) ||
+      putSomewhere(p, t),
+    phrasings: [
+      'chucked a dozen Salt Harrier on the heap',
+      'binned the last two Salt Harrier still sitting in the propagator',
+    ],
+    mustNot: [
+      'chucked a dozen Salt Harrier into the greenhouse',
+      'threw six Tallow Bell in with the lobelia',
+    ],
+  },
+  {
+    name: '<count> in the bin',
+    kind: 'loss',
+    head: 'in|on|to|into the bin|compost|heap|tip|skip|dustbin',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (precedes(p, f, 8, 'count', 'plant') || precedes(p, f, 4, 'word')) &&
+      !p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'word' &&
+            /^(?:chucked|binned|threw|thrown|lost|tossed|chuck|dumped|dead|died|rotted)$/.test(piece.text),
+        ) &&
+      t > 0,
+  },
+  {
+    name: 'kept <count> <plant>',
+    kind: 'aside',
+    head: 'keep~past',
+    shape: 'object',
+    when: (p, _f, t) => closeBehind(p, t, 'count', 'plant'),
+  },
+];

@@ -1,0 +1,108 @@
+/** Cuttings told by the cutting or making: "snipped six off", "did ten", "the stools gave 30". */
+import { CUTTINGS } from '../taken-away.js';
+import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { isRelative } from './told-before.js';
+import { mentionsCuttings, spoken } from './of-cuttings.js';
+
+export const cut: readonly Rule[] = [
+  {
+    name: 'let me snip <count> off <plant>',
+    kind: 'strike',
+    head: 'let~ me|us snip~|take~|cut~|have|nick~|pinch~',
+    shape: 'object',
+    when: (p, _f, t) =>
+      follows(p, t, 'plant', 'count') && (followsWord(p, t, CUTTINGS) || followsWord(p, t, /^(?:off|from)$/)),
+  },
+  {
+    name: 'cut <count> <plant>',
+    kind: 'strike',
+    head: 'cut~past|cut~base',
+    shape: 'object',
+    when: (p, f, t) =>
+      !isRelative(p, f) &&
+      !/^(?:back|down|off|the|it|them)$/.test(wordAt(p, t)) &&
+      (mentionsCuttings(p, f, t) || (closeBehind(p, t, 'count') && follows(p, t, 'plant'))),
+  },
+  {
+    name: 'did <count> cuttings of <plant>',
+    kind: 'strike',
+    head: 'do~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      spoken(p, f, t) ||
+      (p[t]?.is === 'count' &&
+        closeBehind(p, t, 'plant') &&
+        (p.slice(t).some(({ is }) => is === 'pots' || is === 'cutting') ||
+          p.length < t + 5 ||
+          followsWord(p, t, /^(?:tubers?|stools?|crowns?|stock)$/)) &&
+        !followsWord(p, t, /^to$/)),
+  },
+  {
+    name: 'made <count> cuttings of <plant>',
+    kind: 'strike',
+    head: 'make~past|prepare~past|prep~past|harvest~past',
+    shape: 'object',
+    when: spoken,
+    unless: (p, _f, t) => /^(?:roots|root|new|some)$/.test(wordAt(p, t)),
+    mustNot: ['the Salt Harrier have made roots by six pieces'],
+  },
+  {
+    name: 'snipped <count> cuttings off <plant>',
+    kind: 'strike',
+    head: 'nick~past|start~past|get~past|grab~past|pop~past|bung~past|push~past|dib~past|dibble~past|set~past|place~past|steal~past|pinch~past|fill~past|do~past|cadge~past|liberate~past|root~past|have~past|try~past|put~|tuck~past|shove~past|plonk~past|lift~past|chop~past',
+    shape: 'object',
+    when: spoken,
+    unless: (p, _f, t) =>
+      /^(?:rid|the|on|home|to)$/.test(wordAt(p, t)) ||
+      (/^rooted$/.test(wordAt(p, t - 1)) && /^cuttings?$/.test(wordAt(p, t))) ||
+      followsWord(p, t, /^(?:died|rotted|rooted|dead|compost(?:ed)?|bin)$/),
+  },
+  {
+    name: '<plant> gave <count> shoots, all in',
+    kind: 'strike',
+    head: 'give~past|yield~past|produce~past me|us? <count>',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      /^(?:stools?|tubers?|crowns?|plants?|stock)$/.test(wordAt(p, f - 1)) &&
+      p.slice(t).some((piece) => piece.is === 'word' && /^(?:in|struck|stuck|inserted)$/.test(piece.text)),
+    phrasings: [
+      'the Salt Harrier stools gave 30, all struck by lunchtime',
+      'the Salt Harrier tubers gave me 8 good shoots, all in now',
+    ],
+    mustNot: ['the Salt Harrier gave me 8 good shoots'],
+  },
+  {
+    name: 'cut up <plant>, got <count> out of it',
+    kind: 'strike',
+    head: 'get~past <count> out|off|from of? it|them|that',
+    shape: 'object',
+    when: (p, f) =>
+      p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:cut|chopped|hacked)$/.test(piece.text)) &&
+      p.slice(0, f).some(({ is }) => is === 'plant'),
+    phrasings: ['cut up the Salt Harrier, got 9 out of it, all in modules'],
+  },
+  {
+    name: 'snipped <count> off <plant> and poked them in',
+    kind: 'strike',
+    head: 'snip~past|nip~past|cut~past|pull~past|take~past <count> more? off|from',
+    shape: 'object',
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'plant') &&
+      p
+        .slice(t)
+        .some(
+          (piece) =>
+            piece.is === 'word' && /^(?:poked|stuck|pushed|popped|tucked|inserted|struck)$/.test(piece.text),
+        ),
+    phrasings: ['snipped several more off the Salt Harrier and poked them round the rim of one pot'],
+  },
+  {
+    name: '<count> pieces cut from <plant>',
+    kind: 'strike',
+    head: '<count> pieces|bits|shoots|stems|lengths cut|taken from|off',
+    shape: 'object',
+    when: (p, _f, t) => closeBehind(p, t, 'plant'),
+    phrasings: ['I have yesterday 12 pieces cut from the Salt Harrier and put them to root in perlite'],
+  },
+];

@@ -1,0 +1,85 @@
+/** What else than cuttings may be taken: "took the lid off", "took 12 days", "took them to Nell". */
+import type { Piece } from '../../pieces.js';
+import { CUTTINGS, leavesWith } from '../taken-away.js';
+import { closeBehind, follows, followsWord, wordAt } from '../rule.js';
+import { isRelative } from './told-before.js';
+
+/** "Took" is a strike only with something taken from a plant behind it. */
+export function takesSomethingElse(pieces: readonly Piece[], from: number, to: number): boolean {
+  if (isRelative(pieces, from)) return true;
+  // "Took 12 days", "took me 2 hours".
+  const lasting = /^(?:me|us|about)$/.test(wordAt(pieces, to)) ? to + 1 : to;
+  const span = pieces[lasting];
+  if (
+    (span?.is === 'count' &&
+      /^(?:hours?|days?|weeks?|minutes?|mins|months?)$/.test(wordAt(pieces, lasting + 1))) ||
+    (span?.is === 'when' &&
+      /^(?:\d+|[a-z]+) (?:hours?|days?|weeks?|minutes?|months?)$/i.test(span.when.words))
+  )
+    return true;
+  // "A frost, and it took two".
+  if (wordAt(pieces, from - 1) === 'it') return true;
+  // "Took the Salt Harrier out of the hot press": carried.
+  if (
+    closeBehind(pieces, to, 'plant') &&
+    !closeBehind(pieces, to, 'count') &&
+    pieces.some((piece) => piece.is === 'place' && piece.prep === 'from') &&
+    followsWord(pieces, to, /^out$/)
+  )
+    return true;
+  // "Took the cuttings out of the propagator".
+  if (
+    /^(?:the|my|all|those)$/.test(wordAt(pieces, to)) &&
+    CUTTINGS.test(wordAt(pieces, to + 1)) &&
+    wordAt(pieces, to + 2) === 'out'
+  )
+    return true;
+  // "Took the row cover off the hoop house".
+  if (
+    followsWord(pieces, to, /^(?:cover|covers|lid|lids|fleece|shading|shade|netting|dome|domes|cloche)$/) &&
+    followsWord(pieces, to, /^off$/)
+  )
+    return true;
+  const next = wordAt(pieces, to);
+  // "Took three Salt Harrier to Nell".
+  if (leavesWith(pieces, to)) return true;
+  // "Took over twenty": more than that.
+  if (next === 'over' && pieces[to + 1]?.is === 'count') return false;
+  if (
+    /^(?:out|off|away|delivery|photos?|pictures?|ages|stock|advice|care|time|notes?|part|place|over|down|it|him|her|home|apart|forever|long|root|roots|ill|pity|hours|days|weeks)$/.test(
+      next,
+    )
+  )
+    return true;
+  if (
+    /^(?:the|a|my|their|some)$/.test(next) &&
+    /^(?:lid|lids|cover|covers|fleece|tops|day|temperature|train|bus|car|dog|kids|children|photo|photos|pictures|picture|plunge|tips|heads|head|hint|morning|afternoon|opportunity|liberty|top|bag|bags|cloche|domes?|week|weekend|rest|lot)$/.test(
+      wordAt(pieces, to + 1),
+    )
+  )
+    return true;
+  if (/^(?:them|em|those|these|it|they)$/.test(next)) return !followsWord(pieces, to, /^(?:from|with)$/);
+  if (
+    follows(pieces, to, 'plant') &&
+    followsWord(pieces, to, /^to$/) &&
+    !follows(pieces, to, 'cutting') &&
+    !followsWord(pieces, to, CUTTINGS) &&
+    follows(pieces, to, 'place')
+  )
+    return true;
+  return !follows(pieces, to, 'plant', 'count', 'cutting') && !followsWord(pieces, to, CUTTINGS);
+}
+
+/** "Doreen took two for her mother": somebody else carried plants away. */
+export function forTheirOwn(pieces: readonly Piece[], from: number, to: number): boolean {
+  const who = wordAt(pieces, from - 1);
+  return (
+    who !== '' &&
+    !/^(?:i|we|i've|we've|have|and|then|also|just|today)$/.test(who) &&
+    pieces
+      .slice(to)
+      .some(
+        (_, n) => wordAt(pieces, to + n) === 'for' && /^(?:his|her|their)$/.test(wordAt(pieces, to + n + 1)),
+      )
+  );
+}

@@ -1,0 +1,145 @@
+/** Cuttings told by where they were put to root: "put six in water", "whacked in 16", "filled a tray with them". */
+import { CUTTINGS } from '../taken-away.js';
+import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+
+export const putIn: readonly Rule[] = [
+  {
+    name: 'filled a tray with <plant>',
+    kind: 'strike',
+    head: 'fill~past .. with|of',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'plant', 'count', 'cutting') &&
+      p.slice(f, t).some(({ is }) => is === 'pots' || is === 'size'),
+  },
+  {
+    name: 'started <pots> of <plant> off',
+    kind: 'strike',
+    head: 'start~past off?',
+    shape: 'object',
+    when: (p, _f, t) =>
+      follows(p, t, 'plant') &&
+      (follows(p, t, 'pots') || (p[t]?.is === 'count' && followsWord(p, t, /^off$/))) &&
+      !followsWord(p, t, /^(?:tubers?|crowns?|seeds?)$/),
+    phrasings: ['started 10 Salt Harrier off, tips, in a half tray'],
+  },
+  {
+    name: '<count> more <plant> on the go',
+    kind: 'strike',
+    head: 'on the go|way',
+    shape: 'subject',
+    when: (p, f) => {
+      const count = p.slice(Math.max(0, f - 4), f).find(({ is }) => is === 'count');
+      return count?.is === 'count' && count.quantity.more === true && precedes(p, f, 4, 'plant');
+    },
+    phrasings: ['8 more Salt Harrier on the go in the propagator'],
+    mustNot: ['8 Salt Harrier on the way to the show'],
+  },
+  {
+    name: 'put <count> <plant> in <medium>',
+    kind: 'strike',
+    head: 'put~|start~past|pop~past|stick~past|bung~past|place~past|chuck~past|throw~past|sling~past|whack~past|shove~past|set~past|root~past|dunk~past|plonk~past .. in|into <pots>? of? <medium>',
+    shape: 'object',
+    when: (p, f, t) =>
+      (p.slice(f, t).some(({ is }) => is === 'count' || is === 'cutting') ||
+        p.slice(f, t).some((piece) => piece.is === 'word' && CUTTINGS.test(piece.text))) &&
+      !p.slice(f, t).some(({ is }) => is === 'size'),
+  },
+  {
+    name: 'put <count> <plant> in to root',
+    kind: 'strike',
+    head: 'put~|pop~past|set~past|stick~past|start~past|tuck~past .. to root|strike',
+    shape: 'object',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'count') &&
+      p.slice(f, t).some(({ is }) => is === 'plant') &&
+      !followsWord(p, t, /^(?:out|through|well)$/),
+    phrasings: ["I've just put 7 Salt Harrier in to root"],
+    mustNot: ['put the Salt Harrier in the propagator to root'],
+  },
+  {
+    name: 'rooting <count> <plant> in <medium>',
+    kind: 'strike',
+    head: 'root~ing',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'count') &&
+      follows(p, t, 'plant') &&
+      !/^(?:be|is|are|were|not)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: '<count> cuttings of <plant> went in',
+    kind: 'strike',
+    head: 'go~past|gone|popped|put|in in|into',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 8, 'plant') &&
+      precedes(p, f, 8, 'count', 'cutting', 'pots') &&
+      (p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'cutting' ||
+            (piece.is === 'word' && CUTTINGS.test(piece.text)) ||
+            (piece.is === 'count' && piece.quantity.more === true),
+        ) ||
+        endsAt(p, t) ||
+        p[t]?.is === 'pots' ||
+        p[t]?.is === 'medium' ||
+        (p[t]?.is === 'word' && /^to$/.test(wordAt(p, t)))) &&
+      !(p[t]?.is === 'size') &&
+      !followsWord(p, t, /^(?:bin|bed|border|ground|compost|garden)$/),
+  },
+  {
+    name: 'whacked in <count> <plant>',
+    kind: 'strike',
+    head: 'whack~past|bang~past|bung~past|pop~past|stick~past|shove~past|sling~past|chuck~past|put~ in',
+    shape: 'object',
+    when: (p, _f, t) =>
+      p[t]?.is === 'count' &&
+      closeBehind(p, t, 'plant') &&
+      !follows(p, t, 'size') &&
+      !followsWord(p, t, /^(?:bed|border|ground|garden)$/),
+    phrasings: ['whacked in 16 Salt Harrier this arvo'],
+  },
+  {
+    name: 'dipped <count> <plant> and stuck them in',
+    kind: 'strike',
+    head: 'dip~past <count>',
+    shape: 'object',
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'plant') &&
+      p
+        .slice(t)
+        .some((piece) => piece.is === 'word' && /^(?:stuck|struck|popped|put|inserted)$/.test(piece.text)),
+    phrasings: ['dipped 15 Salt Harrier in honey and stuck em in sand'],
+  },
+  {
+    name: 'put down <count> <plant>',
+    kind: 'strike',
+    head: 'put~ down <count>',
+    shape: 'object',
+    when: (p, _f, t) => closeBehind(p, t, 'plant') && !p.slice(t).some(({ is }) => is === 'place'),
+    phrasings: ['put down 20 Salt Harrier there on Sunday'],
+  },
+  {
+    name: 'whacked <count> <plant> in',
+    kind: 'strike',
+    head: 'whack~past|bang~past|bung~past|pop~past|shove~past|put~ <count> of? the? <plant> <plant>? in',
+    shape: 'object',
+    when: (p, _f, t) => !p[t] || p[t]?.is === 'break' || p[t]?.is === 'when',
+    phrasings: ['whacked ten Salt Harrier in this arvo, no powder', 'put six Salt Harrier in last Sunday'],
+    mustNot: ['put six Salt Harrier in the shed'],
+  },
+  {
+    name: '<count> <plant> cuttings in <medium>',
+    kind: 'strike',
+    head: 'cuttings .. in|into|on <pots>? of? <medium>',
+    shape: 'subject',
+    when: (p, f) =>
+      precedes(p, f, 5, 'count') &&
+      precedes(p, f, 8, 'plant') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
+    phrasings: ['5 Salt Harrier cuttings are now in a jar of water'],
+  },
+];

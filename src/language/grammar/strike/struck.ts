@@ -1,0 +1,39 @@
+/** Cuttings told with the trade's verbs: "struck ten", "stuck a tray of them", "dibbled in six". */
+import { follows, precedes, type Rule, wordAt } from '../rule.js';
+import { isRelative } from './told-before.js';
+
+export const struck: readonly Rule[] = [
+  {
+    name: 'struck <count> <plant>',
+    kind: 'strike',
+    head: 'strike~',
+    shape: 'object',
+    unless: (p, f, t) => isRelative(p, f) || /^(?:rate|root|roots)$/.test(wordAt(p, t)),
+  },
+  {
+    name: 'stuck <count> <plant>',
+    kind: 'strike',
+    head: 'stick~past',
+    shape: 'object',
+    unless: (p, f, t) =>
+      isRelative(p, f) ||
+      (/^(?:them|it|em|the|inside|indoors|at|with|to|together|on|like)$/.test(wordAt(p, t)) &&
+        !follows(p, t, 'count', 'cutting') &&
+        !/^(?:prunings|trimmings|clippings|bits|pieces)$/.test(wordAt(p, t + 1))),
+    phrasings: ['stuck the prunings of the Salt Harrier in a jar of water, six of em'],
+  },
+  {
+    name: 'inserted <count> <plant>',
+    kind: 'strike',
+    head: 'insert~past|propagate~past|slip~past|clip~past|snip~past|layer~past|dibble~past|dib~past in?',
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 6, 'plant'),
+  },
+  {
+    name: 'sticking <count> <plant>',
+    kind: 'strike',
+    head: 'strike~ing|stick~ing|inserting',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'count') && follows(p, t, 'plant'),
+  },
+];

@@ -1,0 +1,92 @@
+/** Cuttings told with "take": "took 12 off the Salt Harrier", "five taken on Monday", "took them all". */
+import { CUTTINGS } from '../taken-away.js';
+import { cameAndTook, isSomeones } from '../dispatch.js';
+import { endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { forTheirOwn, takesSomethingElse } from './other-takings.js';
+
+export const taken: readonly Rule[] = [
+  {
+    name: 'took <count> cuttings of <plant>',
+    kind: 'strike',
+    head: 'take~past',
+    shape: 'object',
+    unless: (p, f, t) =>
+      takesSomethingElse(p, f, t) ||
+      ((isSomeones(wordAt(p, f - 1)) || cameAndTook(p, f)) && !followsWord(p, t, CUTTINGS)) ||
+      (endsAt(p, t) && precedes(p, f, 6, 'plant', 'count')) ||
+      forTheirOwn(p, f, t) ||
+      /^(?:be|been|got)$/.test(wordAt(p, f - 1)),
+    mustNot: ['Doreen took two of the Salt Harrier for her mother'],
+  },
+  {
+    name: '<count> <plant> taken',
+    kind: 'strike',
+    head: 'taken|took',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (precedes(p, f, 8, 'plant', 'count') ||
+        (p.slice(0, f).some(({ is }) => is === 'plant') &&
+          p.slice(0, f).some(({ is }) => is === 'count') &&
+          !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined))) &&
+      (endsAt(p, t) || p[t]?.is === 'place' || /^(?:from|in|into|with|as|at)$/.test(wordAt(p, t))) &&
+      !/^(?:i|we)$/.test(wordAt(p, f - 1)) &&
+      !/^(?:have|has)$/.test(wordAt(p, f - 1)) &&
+      !/^(?:what|how|which)$/.test(wordAt(p, 0)),
+  },
+  {
+    name: 'take <count> cuttings of <plant>',
+    kind: 'strike',
+    head: 'take~base',
+    shape: 'object',
+    unless: takesSomethingElse,
+  },
+  {
+    name: 'taking <count> cuttings of <plant>',
+    kind: 'strike',
+    head: 'take~ing',
+    shape: 'object',
+    unless: takesSomethingElse,
+  },
+  {
+    name: '<count> <plant>, taken on <day>',
+    kind: 'strike',
+    head: 'taken|struck',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p[f - 1]?.is === 'break' &&
+      (p[t]?.is === 'when' ||
+        p[t] === undefined ||
+        /^(?:before|after|first|this|earlier)$/.test(wordAt(p, t))) &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(0, f).some(({ is }) => is === 'count') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
+    phrasings: ['five Salt Harrier basals in perlite, no hormone, taken on Monday'],
+  },
+  {
+    name: 'took a mixed pot, <count> <plant> and <count> <plant>',
+    kind: 'strike',
+    head: 'take~past|strike~past|stick~past|make~past|do~past|fill~past a|one mixed|joint|shared pot|tray|batch',
+    shape: 'object',
+    when: (p, _f, t) =>
+      p.slice(t).some(({ is }) => is === 'count') && p.slice(t).some(({ is }) => is === 'plant'),
+    phrasings: [
+      "took a mixed pot this afternoon, 3 Salt Harrier and 2 Tallow Bell, it's in the conservatory",
+    ],
+  },
+  {
+    name: '<pots> of <plant>, took them all',
+    kind: 'strike',
+    head: 'take~past them|those|em all?',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(0, f).some(({ is }) => is === 'pots' || is === 'count') &&
+      (endsAt(p, t) || p[t]?.is === 'when' || p[t]?.is === 'count') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
+    phrasings: [
+      'two pots of Salt Harrier, four in each, took them all on Sunday',
+      '6 Salt Harrier cuttings, took those just now',
+    ],
+    mustNot: ['6 Salt Harrier cuttings, took those to the shed'],
+  },
+];

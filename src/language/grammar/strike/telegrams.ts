@@ -1,0 +1,176 @@
+/** Cuttings told as in a telegram: "14 box cuttings, nodal", "five rosemary cuttings done", "72 into plugs", "two pots of Salt Harrier under fog". */
+import type { Piece } from '../../pieces.js';
+import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
+
+const told =
+  /^(?:need|needs|want|wants|look|looks|looking|are|is|going|gone|getting|from|should|still|doing|seem|got|have|has|rooted|later|where|which|that|if|for|will|would|my|these|those|your|how|took)$/;
+
+/** "Cuttings from the streptocarpus": off a plant, not out of somebody's hands. */
+const fromAPlant = (pieces: readonly Piece[], at: number): boolean =>
+  pieces[at + 1]?.is === 'plant' ||
+  (/^(?:the|a|my|an|our)$/.test(wordAt(pieces, at + 1)) && pieces[at + 2]?.is === 'plant') ||
+  pieces.slice(at).some((piece) => piece.is === 'word' && /^(?:prunings|trimmings|stock)$/.test(piece.text));
+
+/** Telegraphic: "14 box cuttings, nodal" and nothing that says otherwise. */
+const bareCuttings = (pieces: readonly Piece[], from: number, _to: number): boolean => {
+  if (!pieces.some(({ is }) => is === 'plant')) return false;
+  if (!pieces.some(({ is }) => is === 'count' || is === 'pots')) return false;
+  // "Got started at last, 14 basals …": talk before the first break.
+  const first = pieces.findIndex(({ is }) => is === 'plant' || is === 'count' || is === 'pots');
+  const opening = pieces.slice(0, first).findLastIndex(({ is }) => is === 'break') + 1;
+  return !pieces.some(
+    (piece, at) =>
+      piece.is === 'word' &&
+      ((told.test(piece.text) &&
+        !(piece.text === 'from' && fromAPlant(pieces, at)) &&
+        !(piece.text === 'got' && /^(?:round|around|started|going)$/.test(wordAt(pieces, at + 1)))) ||
+        (piece.verb !== undefined &&
+          at >= opening &&
+          wordAt(pieces, at + 1) !== 'count' &&
+          wordAt(pieces, at + 1) !== 'round' &&
+          at !== from &&
+          !/^(?:heel|root|rooting|water|compost|place|tip|stem|leaf|pot|bed|cut|cutting|cuttings|shade)$/.test(
+            piece.text,
+          ) &&
+          !/^(?:push|put|go|do|tuck|pop|dip|stick|lay|dust|line|insert|space)$/.test(piece.verb.lemma))),
+  );
+};
+
+const allSlots = (pieces: readonly Piece[]): boolean =>
+  pieces.every(
+    (piece) =>
+      piece.is !== 'word' ||
+      /^(?:of|the|in|on|with|each|a|all|at|from|my|new|more|into|under|and|cuttings|cutting|done|per|to|today|it|them|before|tea|lunch|every|one|x|together|mixed|sharing|same|fleece|glass|lid|cover|fog|mist)$/.test(
+        piece.text,
+      ),
+  );
+
+/** More plants than containers: rooted ones would have a pot each. */
+const sharesPot = (pieces: readonly Piece[]): boolean =>
+  pieces.some(
+    (piece) =>
+      piece.is === 'pots' &&
+      pieces.some((each) => each.is === 'count' && (each.quantity.value ?? 0) > (piece.pots ?? Infinity)),
+  );
+
+export const telegrams: readonly Rule[] = [
+  {
+    name: '<count> <plant> in',
+    kind: 'strike',
+    head: 'in',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      (endsAt(p, t) || p[t]?.is === 'pots') &&
+      p[t]?.is !== 'place' &&
+      precedes(p, f, 6, 'count', 'pots') &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      !p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'word' &&
+            ((piece.verb !== undefined && piece.verb.lemma !== 'tip') ||
+              /^(?:came|plugs?|liners?)$/.test(piece.text)),
+        ),
+    phrasings: ['Salt Harrier: a dozen tips in, three pots'],
+  },
+  {
+    name: '<count> <plant> into plugs',
+    kind: 'strike',
+    head: 'into|in plugs|modules|cells|jiffies',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      endsAt(p, t) &&
+      precedes(p, f, 5, 'count') &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
+    phrasings: ['72 Salt Harrier into plugs'],
+  },
+  {
+    name: '<pots> of <plant> under fog',
+    kind: 'strike',
+    head: 'in|into|under|on|with|no under|on|with|at|fog|mist|dip|hormone|powder|cover|lid|bag|bags|glass|<place>',
+    shape: 'subject',
+    faint: true,
+    when: (p, f) =>
+      precedes(p, f, 6, 'pots') &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
+  },
+  {
+    name: '<count> cuttings of <plant> made',
+    kind: 'strike',
+    head: 'cuttings|cutting|pieces|slips|shoots|<cutting> .. made|done|struck|taken|prepared|inserted|stuck|pushed|cut',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p.some(({ is }) => is === 'count') &&
+      !p.slice(0, t).some((piece) => piece.is === 'word' && /^(?:and|then|took|take)$/.test(piece.text)) &&
+      (p.slice(0, t).some(({ is }) => is === 'plant') || closeBehind(p, f, 'plant')) &&
+      !p
+        .slice(0, t)
+        .some(
+          (piece) =>
+            piece.is === 'word' &&
+            /^(?:have|has|are|were|be|to|not|need|needs|want|get|when|how|should|must|rooted|dead|roots|root)$/.test(
+              piece.text,
+            ) &&
+            !/^(?:i|we)$/.test(wordAt(p, p.indexOf(piece) - 1)),
+        ) &&
+      !/^(?:roots|root|off|well|it)$/.test(wordAt(p, t)),
+    phrasings: ['five rosemary cuttings done', '6 cuttings of Salt Harrier I have made in water'],
+    mustNot: ['six Tallow Bell cuttings have made roots', 'three cuttings were taken by slugs'],
+  },
+  {
+    name: 'new cuttings: <count> <plant>',
+    kind: 'strike',
+    head: 'cuttings|basals|slips|basal|<cutting>',
+    shape: 'subject',
+    faint: true,
+    when: bareCuttings,
+  },
+  {
+    name: "that's another <count> <plant>",
+    kind: 'strike',
+    head: "that's|thats|there's <count>",
+    shape: 'object',
+    faint: true,
+    when: (p, _f, t) => {
+      const count = p[t - 1];
+      const after = p[t]?.is === 'plant' ? t + 1 : t + 2;
+      return (
+        count?.is === 'count' &&
+        count.quantity.more === true &&
+        p.slice(t, t + 2).some(({ is }) => is === 'plant') &&
+        (endsAt(p, after) || /^(?:in|done|under|struck)$/.test(wordAt(p, after)))
+      );
+    },
+    phrasings: ["that's another eight Salt Harrier in the big tray by the door"],
+    mustNot: ["that's another eight Salt Harrier gone"],
+  },
+  {
+    name: '<pots> of <plant>',
+    kind: 'strike',
+    head: '<pots>',
+    shape: 'subject',
+    faint: true,
+    when: (p) =>
+      p.some(({ is }) => is === 'plant') &&
+      allSlots(p) &&
+      !p.some(({ is }) => is === 'celsius') &&
+      (sharesPot(p) || !p.some(({ is }) => is === 'size')),
+    phrasings: ['6 Salt Harrier, one 9cm pot'],
+  },
+  {
+    name: '<count> <plant>, dipped',
+    kind: 'strike',
+    head: 'iba|dipped|clonex|hormone',
+    shape: 'subject',
+    faint: true,
+    when: (p) =>
+      p.some(({ is }) => is === 'plant') &&
+      p.some(({ is }) => is === 'count') &&
+      !p.some((piece) => piece.is === 'word' && piece.verb !== undefined && !/^dip$/.test(piece.verb.lemma)),
+  },
+];
