@@ -6,11 +6,19 @@ import type { Prompt } from './talk.js';
 
 /** So many are kept that can no longer be answered: an answer may be put right, and a batch come back by an undo. */
 const RECENT = 60;
+/** What asks for cuttings and is about no batch outlasts its round by no more than this; no reply to it is understood after that. */
+const ROUND_MS = 90 * 86_400_000;
 
+/** Keeps what was prompted, and forgets what nothing can answer any more. */
 export function give(sitting: Sitting, prompts: readonly Prompt[]): void {
   const all = [...sitting.talk.prompts, ...prompts];
   const old = all.length - RECENT;
-  sitting.change({ prompts: all.filter((each, index) => index >= old || isAnswerable(sitting, each)) });
+  sitting.change({ prompts: all.filter((each, index) => index >= old || isWaiting(sitting, each)) });
+}
+
+function isWaiting(sitting: Sitting, prompt: Prompt): boolean {
+  const isOfNow = prompt.about.batch !== undefined || sitting.now - prompt.givenAt < ROUND_MS;
+  return isOfNow && isAnswerable(sitting, prompt);
 }
 
 /** A batch that is gone has nothing left to answer. */

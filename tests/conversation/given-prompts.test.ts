@@ -6,7 +6,8 @@ import { Session } from '../../src/conversation/session.js';
 const DAY = 86_400_000;
 const speaker = { chat: 'terminal:here', group: false, from: { id: 'u1', name: 'Bea' } };
 
-it('forgets the prompts of batches that are gone, and keeps the one that waits', () => {
+/** A chat that says a note, waits, and tells what it remembers of prompts. */
+function chat() {
   const books = new MemoryBooks({ zone: 'Europe/London', digestAt: '08:00', quiet: ['21:00', '07:30'] });
   const session = new Session(books, 'Europe/London');
   let now = Date.parse('2021-03-01T10:00:00Z');
@@ -26,6 +27,11 @@ it('forgets the prompts of batches that are gone, and keeps the one that waits',
     now = end;
   };
   const prompts = () => session.world(speaker, now).talk.prompts;
+  return { say, runFor, prompts };
+}
+
+it('forgets the prompts of batches that are gone, and keeps the one that waits', () => {
+  const { say, runFor, prompts } = chat();
   say('took 9 tip cuttings of Long Wait dahlia in one pot');
   runFor(60 * DAY);
   const waiting = prompts().filter(({ open }) => open);
@@ -41,4 +47,27 @@ it('forgets the prompts of batches that are gone, and keeps the one that waits',
   expect(given).toBeGreaterThan(50);
   expect(prompts().length).toBeLessThanOrEqual(70);
   expect(prompts()).toEqual(expect.arrayContaining(waiting));
+});
+
+it('forgets that it asked for cuttings of a season long gone, and keeps what it asked lately', () => {
+  const { say, runFor, prompts } = chat();
+  const varieties = ['Ember Fox', 'Long Wait', 'Marble Wren', 'Copper Lantern'];
+  const asksForCuttings = () => prompts().filter(({ open, about }) => open && about.about === 'strike');
+  const given = new Set<string>();
+  for (let year = 2021; year < 2030; year++) {
+    for (const variety of varieties) say(`I want 20 ${variety} dahlia by 20 June ${year}`);
+    for (let round = 0; round < 4; round++) {
+      runFor(18 * DAY);
+      const asked = asksForCuttings();
+      expect(asked).not.toEqual([]);
+      for (const { occasion } of asked) given.add(occasion);
+      for (const variety of varieties) {
+        say(`took 4 tip cuttings of ${variety} dahlia in one pot`);
+        say(`all the ${variety} died`);
+      }
+    }
+    runFor((365 - 4 * 18) * DAY);
+  }
+  expect(given.size).toBeGreaterThan(100);
+  expect(prompts().length).toBeLessThanOrEqual(70);
 });
