@@ -1,7 +1,8 @@
 /** The acts that a row of pieces tells of: its clauses, their moods, and what each names or carries over. */
 import { acrossTheRow } from './across-row.js';
 import { type Clause, clausesOf } from './clauses.js';
-import { type Draft, draftsOf } from './drafting.js';
+import { draftsOf } from './drafting.js';
+import type { Draft } from './drafting/draft.js';
 import { findHits, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import { moodOf } from './mood.js';

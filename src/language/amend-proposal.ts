@@ -1,5 +1,5 @@
 /** Sentences that put an entry right. */
-import type { Draft } from './drafting.js';
+import type { Draft } from './drafting/draft.js';
 import { AMEND_CUE, amendRules } from './grammar/amend.js';
 import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';

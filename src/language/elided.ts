@@ -1,5 +1,5 @@
 /** Looks told without their verb behind one that has it: "seven rooted, Boxcar Ruby about four". */
-import type { Draft } from './drafting.js';
+import type { Draft } from './drafting/draft.js';
 import type { Piece } from './pieces.js';
 
 /** Words that may stand around the plant and its number and change nothing. */

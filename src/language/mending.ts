@@ -1,7 +1,8 @@
 /** A sentence that says no act of its own, but fills or puts right the act told before it in the same note. */
 import { proposeAnswer } from './answer-proposal.js';
 import { wholeOf } from './clauses.js';
-import { type Draft, draftsOf } from './drafting.js';
+import { draftsOf } from './drafting.js';
+import type { Draft } from './drafting/draft.js';
 import { findHits } from './grammar/rule.js';
 import { tendRules } from './grammar/tend.js';
 import type { Note } from './note.js';

@@ -1,6 +1,6 @@
 /** How many an act tells of, where that is not the number that its words spell. */
 import type { Clause } from './clauses.js';
-import type { Draft } from './drafting.js';
+import type { Draft } from './drafting/draft.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 import type { Quantity } from './quantities.js';

@@ -1,6 +1,6 @@
 /** Whether an act is done to plants at all: "lost my secateurs", "sold the car" are told in the same words. */
 import type { Clause } from './clauses.js';
-import type { Draft } from './drafting.js';
+import type { Draft } from './drafting/draft.js';
 import { endsAt, wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 

@@ -1,6 +1,7 @@
 /** Sentences that report a temperature. */
 import { wholeOf } from './clauses.js';
-import { type Draft, draftsOf } from './drafting.js';
+import { draftsOf } from './drafting.js';
+import type { Draft } from './drafting/draft.js';
 import { STRONG_CUE } from './grammar/reading.js';
 import type { Note } from './note.js';
 import type { Piece, PieceOf, When } from './pieces.js';

@@ -2,7 +2,7 @@
 import { type Day, daysBetween } from '../calendar/day.js';
 import { firstDay, type Span } from '../calendar/span.js';
 import type { Entry, EntryKind } from '../ledger/entry.js';
-import type { Draft } from './drafting.js';
+import type { Draft } from './drafting/draft.js';
 import type { Ask, KnownBatch, NoteContext, ReadEntry, Source } from './note.js';
 import type { PlantWords } from './pieces.js';
 import { shareOf } from './quantities.js';

@@ -2,7 +2,8 @@
 import { addDays } from '../calendar/day.js';
 import { localDay, localTime } from '../calendar/zone.js';
 import { wholeOf } from './clauses.js';
-import { type Draft, draftsOf } from './drafting.js';
+import { draftsOf } from './drafting.js';
+import type { Draft } from './drafting/draft.js';
 import { findRemind } from './grammar/remind.js';
 import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';

@@ -1,6 +1,6 @@
 /** Where an act brought its plants, and from where: told by places, by prepositions, by "in there". */
 import type { Clause } from './clauses.js';
-import type { Draft } from './drafting.js';
+import type { Draft } from './drafting/draft.js';
 import { type Rule, wordAt } from './grammar/rule.js';
 import { loosePlace } from './loose-places.js';
 import type { Piece } from './pieces.js';

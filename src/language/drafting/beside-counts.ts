@@ -1,0 +1,76 @@
+/** What stands beside a number and says what it counts: days, what each pot holds, what there was. */
+import { wordAt } from '../grammar/rule.js';
+import type { Piece } from '../pieces.js';
+import { wordBefore } from './words-before.js';
+
+/** Behind a break or "and", with no plant since the number before it. */
+export function isBesideAct(pieces: readonly Piece[], at: number): boolean {
+  let parted = false;
+  for (let before = at - 1; before >= 0 && pieces[before]?.is !== 'count'; before--) {
+    if (pieces[before]?.is === 'plant') return false;
+    parted ||= pieces[before]?.is === 'break' || wordAt(pieces, before) === 'and';
+  }
+  return parted;
+}
+
+/** "3 cuttings each", "seven in each", "two in every one": how many each container, or each plant of a list, has. */
+export function isOfEach(pieces: readonly Piece[], at: number): boolean {
+  let next = at + 1;
+  if (/^(?:cuttings|cutting|of|plants|them)$/.test(wordAt(pieces, next))) next++;
+  // "Three pots with four Salt Harrier in each".
+  if (
+    pieces[next]?.is === 'plant' &&
+    /^in (?:each|every)$/.test(`${wordAt(pieces, next + 1)} ${wordAt(pieces, next + 2)}`)
+  )
+    next++;
+  const word = wordAt(pieces, next);
+  const after = wordAt(pieces, next + 1);
+  const behind = pieces[next + 1];
+  if (/^(?:each|apiece|per)$/.test(word)) return true;
+  // "Three to a 4 inch pot".
+  if (word === 'to' && behind?.is === 'pots' && behind.pots === 1) return true;
+  if (
+    word === 'in' &&
+    (/^(?:each|every|it)$/.test(after) || (behind?.is === 'count' && behind.quantity.whole === 'all'))
+  )
+    return true;
+  return (
+    word === 'to' &&
+    /^(?:a|each|every|the)$/.test(after) &&
+    /^(?:pot|tray|jar|cell|one)$/.test(wordAt(pieces, next + 2))
+  );
+}
+
+/** Behind "from the", "out of the" at the head of a clause: what there was. */
+export function isSource(pieces: readonly Piece[], at: number): boolean {
+  let before = at - 1;
+  while (/^(?:the|my|those|these|all)$/.test(wordAt(pieces, before))) before--;
+  const word = wordAt(pieces, before);
+  const opens = before === 0 || pieces[before - 1]?.is === 'break';
+  return word === 'of' ? wordAt(pieces, before - 1) === 'out' || opens : word === 'from' && opens;
+}
+
+/** Behind "bar", "except", "apart from". */
+export function isExcepted(pieces: readonly Piece[], at: number): boolean {
+  const word = wordBefore(pieces, at);
+  return (
+    /^(?:bar|but|except|without|minus|save|excepting)$/.test(word) ||
+    (/^(?:from|for)$/.test(word) && /^(?:apart|aside|except|bar|save)$/.test(wordAt(pieces, at - 2)))
+  );
+}
+
+/** "Three weeks", "five leaves", "bench 4", "down to two": no plants are counted. */
+export function countsNoPlants(pieces: readonly Piece[], at: number): boolean {
+  const before = wordAt(pieces, at - 1);
+  return (
+    /^(?:day|days|week|weeks|month|months|year|years|hour|hours|minute|minutes|mins|times|people|folk|friends|inches|mugs|leaves|pairs|eyes|left|remaining|remain|remains|still)$/.test(
+      wordAt(pieces, at + 1),
+    ) ||
+    /^(?:day|week|bench|batch|pot|tray|row|shelf|box|number|round|version|page|stage|step|leaving|leaves)$/.test(
+      before,
+    ) ||
+    (/^(?:to|with|at)$/.test(before) &&
+      /^(?:down|left|up)$/.test(wordAt(pieces, at - 2)) &&
+      !pieces.slice(at + 1, at + 4).some(({ is }) => is === 'plant'))
+  );
+}

@@ -1,0 +1,257 @@
+/** What a number in a clause tells: how many, of how many, in each, of another plant, or nothing of plants at all. */
+import { wordAt } from '../grammar/rule.js';
+import type { Quantity } from '../quantities.js';
+import { countsNoPlants, isBesideAct, isExcepted, isOfEach, isSource } from './beside-counts.js';
+import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
+import type { OpenDraft } from './draft.js';
+import { leadsToPlant } from './leads-to-plant.js';
+
+export interface CountSeen extends Seen<'count'> {
+  readonly count: Quantity;
+  /** A plant follows close behind it. */
+  readonly leads: boolean;
+}
+
+/** A number as its cases see it. */
+export const countSeen = (seen: Seen<'count'>): CountSeen => ({
+  ...seen,
+  count: seen.piece.quantity,
+  leads: leadsToPlant(seen.pieces, seen.at, seen.clause.to),
+});
+
+const isCheck = ({ clause }: CountSeen): boolean => clause.hit?.rule.kind === 'check';
+
+/** The number itself, in the cases that have asked for one. */
+const numberOf = (quantity: Quantity | undefined): number => quantity?.value ?? 0;
+
+/** The number of the draft, in place of the one that it had. */
+const takeOver = ({ draft, count }: CountSeen): void => {
+  draft.quantity = count;
+};
+
+/** Of "three pots of these and two of those": the drafts of pots that nobody has said yet what they hold. */
+const pottedOf = ({ told }: CountSeen): readonly OpenDraft[] =>
+  told.drafts.filter(({ pots, each, quantity }) => pots !== undefined && !each && !quantity);
+
+export const countCases: readonly Case<CountSeen>[] = [
+  {
+    // "Tips off both": the plants just named, and no number of its own.
+    name: '<count> each of <plant> and <plant>, … both',
+    phrasings: ['Took three each of Salt Harrier and Tallow Bell, tips off both'],
+    when: ({ told, count }) =>
+      count.both === true && told.drafts.length > 1 && told.drafts.every(({ plant }) => plant !== undefined),
+    does: passOver,
+  },
+  {
+    // No number of plants.
+    name: 'roots out of <count> pots',
+    phrasings: ['Checked Salt Harrier, roots out of three of the four pots'],
+    when: (seen) => isCheck(seen) && /^(?:pots?|trays?)$/.test(wordAt(seen.pieces, seen.at + 1)),
+    does: passOver,
+  },
+  {
+    name: 'out of the <count>',
+    phrasings: ['Out of the 12 Salt Harrier, 7 have rooted'],
+    when: ({ draft, pieces, at }) => draft.quantity === undefined && isSource(pieces, at),
+    does: ({ told }) => {
+      told.sourced = true;
+    },
+    goesOn: true,
+  },
+  {
+    name: 'all bar <count>',
+    phrasings: ['Salt Harrier all rooted bar two', 'Salt Harrier all rooted apart from two'],
+    when: ({ draft, count, pieces, at }) =>
+      draft.quantity?.whole === 'all' && count.value !== undefined && isExcepted(pieces, at),
+    does: ({ draft, count }) => {
+      draft.quantity = { allBut: numberOf(count) };
+    },
+  },
+  {
+    name: '<count> rooted of <count>',
+    phrasings: ['Salt Harrier: six rooted of eleven'],
+    when: (seen) =>
+      isCheck(seen) &&
+      seen.at > (seen.clause.hit?.to ?? 0) &&
+      /^(?:of|from)$/.test(wordAt(seen.pieces, seen.at - 1)) &&
+      !seen.leads &&
+      seen.draft.quantity?.value !== undefined &&
+      seen.draft.quantity.value <= numberOf(seen.count),
+    does: ({ draft, count }) => {
+      draft.quantity = { ...draft.quantity, outOf: numberOf(count) };
+    },
+  },
+  {
+    name: '<count> left',
+    phrasings: ['Lost three Salt Harrier, down to five', 'Potted on Salt Harrier, 9 left'],
+    when: ({ pieces, at }) => countsNoPlants(pieces, at),
+    does: passOver,
+  },
+  {
+    // Of which sort, not how many.
+    name: '<count>, all <plant>',
+    phrasings: ['Took five, potted three - all Salt Harrier'],
+    when: ({ draft, count, leads, pieces, at }) =>
+      count.whole === 'all' && draft.quantity?.value !== undefined && leads && pieces[at - 1]?.is === 'break',
+    does: passOver,
+  },
+  {
+    name: '<count> from the pot of <count>',
+    phrasings: ['Salt Harrier: binned two from the pot of four'],
+    when: ({ draft, pieces, at }) =>
+      draft.quantity?.value !== undefined &&
+      wordAt(pieces, at - 1) === 'of' &&
+      /^(?:pot|tray|batch|lot)$/.test(wordAt(pieces, at - 2)),
+    does: passOver,
+  },
+  {
+    name: 'out of the <count>, <count>',
+    phrasings: ['Out of the 12 Salt Harrier, 7 have rooted'],
+    when: ({ told, draft, count, leads }) =>
+      told.sourced && draft.quantity?.value !== undefined && count.value !== undefined && !leads,
+    does: ({ told, draft, count }) => {
+      draft.quantity = { ...count, outOf: numberOf(draft.quantity) };
+      told.sourced = false;
+    },
+  },
+  {
+    name: 'out of the <count>, all',
+    phrasings: ['From the 14 Salt Harrier all but two have rooted'],
+    when: ({ told, count }) => told.sourced && (count.whole !== undefined || count.allBut !== undefined),
+    does: (seen) => {
+      takeOver(seen);
+      seen.told.sourced = false;
+    },
+  },
+  {
+    name: '<count> each of <plant> and <plant>',
+    phrasings: ['Took three each of Salt Harrier and Tallow Bell'],
+    when: ({ told, count, pieces, at }) =>
+      count.value !== undefined &&
+      wordAt(pieces, at + 1) === 'each' &&
+      (told.drafts.length > 1 || wordAt(pieces, at + 2) === 'of'),
+    does: ({ told, count }) => {
+      told.ofEach = count;
+    },
+  },
+  {
+    name: '<pots> of <plant>, <count> in each',
+    phrasings: ['Three pots of Salt Harrier and two pots of Tallow Bell, four in each'],
+    when: (seen) =>
+      seen.count.value !== undefined && isOfEach(seen.pieces, seen.at) && pottedOf(seen).length > 0,
+    does: (seen) => {
+      for (const draft of pottedOf(seen)) draft.each = numberOf(seen.count);
+    },
+  },
+  {
+    name: '<count> in each',
+    phrasings: ['Took 12 Salt Harrier, three to a 4 inch pot'],
+    when: ({ told, count, pieces, at }) =>
+      count.value !== undefined && isOfEach(pieces, at) && told.drafts.length === 1,
+    does: ({ draft, count }) => {
+      draft.each ??= numberOf(count);
+    },
+  },
+  {
+    name: '<plant> and <plant>, <count> cuttings each',
+    phrasings: ['Took Salt Harrier and Tallow Bell, five cuttings each'],
+    when: ({ count, pieces, at }) => count.value !== undefined && isOfEach(pieces, at),
+    does: ({ told, count }) => {
+      for (const draft of told.drafts) draft.quantity ??= count;
+    },
+  },
+  {
+    name: 'a few, <count>',
+    phrasings: ['Took some cuttings of Salt Harrier, eight of them'],
+    when: ({ draft, count, leads }) => draft.quantity?.vague === true && count.value !== undefined && !leads,
+    does: takeOver,
+  },
+  {
+    // The number behind the act.
+    name: '<count> of <plant>: potted <count>',
+    phrasings: ['24 of the Salt Harrier: potted on 20'],
+    when: (seen) =>
+      !seen.clause.subjectFirst &&
+      seen.at >= (seen.clause.hit?.to ?? seen.pieces.length) &&
+      seen.told.countedBefore &&
+      !isCheck(seen) &&
+      seen.draft.plant !== undefined &&
+      seen.count.value !== undefined &&
+      !seen.leads,
+    does: (seen) => {
+      takeOver(seen);
+      seen.told.countedBefore = false;
+    },
+  },
+  {
+    // The number beside the act.
+    name: '<count> fine, <count> dead',
+    phrasings: ['Salt Harrier: 9 fine, 3 dead'],
+    when: (seen) =>
+      seen.clause.subjectFirst &&
+      isBeforeAct(seen) &&
+      seen.draft.quantity?.value !== undefined &&
+      seen.count.value !== undefined &&
+      !seen.leads &&
+      isBesideAct(seen.pieces, seen.at),
+    does: takeOver,
+  },
+  {
+    name: '<count> and the rest are dead',
+    phrasings: ['Five of the Salt Harrier and the rest are dead'],
+    when: (seen) =>
+      seen.count.whole === 'rest' &&
+      seen.draft.quantity?.value !== undefined &&
+      !seen.leads &&
+      isBeforeAct(seen),
+    does: takeOver,
+  },
+  {
+    // The number beside the act.
+    name: 'all of them and <count> are holding',
+    phrasings: ['Salt Harrier: tugged on all of them and eleven are holding'],
+    when: (seen) =>
+      seen.draft.quantity?.whole !== undefined &&
+      seen.count.value !== undefined &&
+      !seen.leads &&
+      isBeforeAct(seen),
+    does: takeOver,
+  },
+  {
+    name: '<count>',
+    phrasings: ['Took five Salt Harrier'],
+    when: ({ draft, leads }) => draft.quantity === undefined && (draft.plant === undefined || !leads),
+    does: (seen) => {
+      takeOver(seen);
+      seen.told.countedBefore = seen.told.drafts.length === 1 && isBeforeAct(seen);
+    },
+  },
+  {
+    name: '<count> <plant> in <size> and <count> in <size>',
+    phrasings: ['Potted on five Salt Harrier in 9cm and five in 3 inch'],
+    when: ({ draft, pieces, at }) =>
+      draft.plant !== undefined &&
+      draft.quantity !== undefined &&
+      draft.size !== undefined &&
+      wordAt(pieces, at - 1) === 'and' &&
+      pieces.slice(at + 1, at + 3).some(({ is }) => is === 'size'),
+    does: ({ told, draft, count }) => {
+      if (draft.plant) told.drafts.push({ quantity: count, plant: draft.plant, known: draft.known ?? true });
+    },
+  },
+  {
+    // Of two numbers before a plant the one that leads to it.
+    name: '<count>, <count> <plant>',
+    phrasings: ['Took five, three Salt Harrier'],
+    when: ({ draft, leads }) => leads && draft.plant === undefined && draft.quantity !== undefined,
+    does: takeOver,
+  },
+  {
+    name: '<count> <plant>, <count> <plant>',
+    phrasings: ['Took 5 Salt Harrier and 3 Tallow Bell'],
+    when: ({ draft, leads }) => leads && draft.plant !== undefined,
+    does: ({ told, count }) => {
+      told.drafts.push({ quantity: count });
+    },
+  },
+];

@@ -1,0 +1,44 @@
+/** Hormone and cause, which are told by plain words. */
+import { wordAt } from '../grammar/rule.js';
+import { causes, phraseAt } from '../lexicon.js';
+import type { Seen } from './case.js';
+import { currentDraft, noteSlot } from './told-so-far.js';
+
+/** Puts what the clause's words tell of hormone and cause with the plant that was told of last. */
+export function tellHormoneAndCause({
+  pieces,
+  clause,
+  told,
+}: Pick<Seen<'word'>, 'pieces' | 'clause' | 'told'>): void {
+  const draft = currentDraft(told);
+  const texts: string[] = [];
+  for (let at = Math.max(0, clause.from - 4); at < clause.to; at++) texts[at] = wordAt(pieces, at);
+  for (let at = clause.from; at < clause.to; at++) {
+    const text = texts[at] ?? '';
+    if (namesHormone(texts, at) && draft.hormone === undefined) {
+      const lead = texts.slice(Math.max(clause.from, at - 4), at);
+      draft.hormone = !lead.some((word) => /^(?:no|without|not|skipped|forgot|didn't|sans)$/.test(word));
+      noteSlot(told, 'hormone');
+    }
+    if (/^(?:iba|dipped)$/.test(text) && texts[at + 1] !== 'in')
+      draft.hormone ??= !/^(?:not|never|un|without|no)$/.test(texts[at - 1] ?? '');
+    if (/^(?:undipped|undoctored)$/.test(text)) draft.hormone ??= false;
+    const cause = phraseAt(causes, texts, at);
+    if (cause && text !== 'root' && draft.cause === undefined) {
+      draft.cause = cause.value;
+      noteSlot(told, 'cause');
+    }
+  }
+}
+
+/** "Hormone", a brand, "rooting powder", "without the gel". */
+function namesHormone(texts: readonly string[], at: number): boolean {
+  const text = texts[at] ?? '';
+  if (/^(?:hormone|clonex|rootgrow)$/.test(text)) return true;
+  const before = texts[at - 1] ?? '';
+  return (
+    /^(?:powder|gel)$/.test(text) &&
+    (/^(?:rooting|root|hormone|no|without|dip)$/.test(before) ||
+      (before === 'the' && /^(?:without|no|skipped|with)$/.test(texts[at - 2] ?? '')))
+  );
+}

@@ -1,0 +1,47 @@
+/** Two names in a clause that are one plant: a variety and its crop, a label and what it labels. */
+import { wordAt } from '../grammar/rule.js';
+import type { Piece, PlantWords } from '../pieces.js';
+
+export const isCropAlone = ({ variety, batch, crop }: PlantWords): boolean =>
+  crop !== undefined && variety === undefined && batch === undefined;
+
+export const isSamePlant = (a: PlantWords, b: PlantWords): boolean =>
+  a.variety === b.variety && a.crop === b.crop && a.batch === b.batch;
+
+/** "Brindle Gate westringia", "dahlia 'Ember Fox'", "PE31 Tallow Bell": two names of one plant, side by side. */
+export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at: number): boolean {
+  if (
+    (a.variety !== undefined && b.variety !== undefined) ||
+    (a.crop !== undefined && b.crop !== undefined) ||
+    (a.batch !== undefined && b.batch !== undefined)
+  )
+    return false;
+  for (let before = at - 1; before >= 0 && before >= at - 5; before--) {
+    const piece = pieces[before];
+    if (piece?.is === 'plant') return true;
+    if (piece?.is === 'break' && /^[,(:-]$/.test(piece.mark)) continue;
+    if (piece?.is === 'when' && pieces[before + 1]?.is === 'break') continue;
+    if (
+      piece?.is === 'word' &&
+      /^(?:the|called|named|labelled|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's)$/.test(
+        piece.text,
+      )
+    )
+      continue;
+    return false;
+  }
+  return false;
+}
+
+/** "Sad Trombone, it's a coleus", "which is a dahlia": the crop of the plant named before. */
+export function definesCrop(pieces: readonly Piece[], at: number): boolean {
+  const before = /^(?:a|an)$/.test(wordAt(pieces, at - 1)) ? at - 2 : at - 1;
+  const word = wordAt(pieces, before);
+  return (
+    /^(?:it's|its|that's|they're|which's)$/.test(word) ||
+    // "…, also hydrangea, one pot".
+    (word === 'also' && pieces[before - 1]?.is === 'break') ||
+    (/^(?:is|are|being)$/.test(word) &&
+      /^(?:it|that|which|they|these|those)$/.test(wordAt(pieces, before - 1)))
+  );
+}

@@ -1,0 +1,99 @@
+/** What a plant's name tells: the plant of this draft, another name for it, one left out, or the next. */
+import { wordAt } from '../grammar/rule.js';
+import type { Piece } from '../pieces.js';
+import type { Case, Seen } from './case.js';
+import { definesCrop, isCropAlone, isSamePlant, joins } from './one-plant.js';
+import { nearestWord } from './words-before.js';
+
+type PlantSeen = Seen<'plant'>;
+
+export const plantCases: readonly Case<PlantSeen>[] = [
+  {
+    name: 'all except <plant>',
+    phrasings: ['Watered everything except the Salt Harrier', 'Fed all of them apart from Salt Harrier'],
+    when: ({ draft, pieces, at }) =>
+      draft.quantity?.whole === 'all' && draft.plant === undefined && isLeftOut(pieces, at),
+    does: ({ draft }) => {
+      draft.leftOut = true;
+    },
+  },
+  {
+    name: '<plant> and <plant>, both <crop>',
+    phrasings: ['Took 3 Quiet Lane and 4 Ribbon Sparrow, both fuchsias'],
+    when: ({ told, piece, pieces, at }) => {
+      const before = pieces[at - 1];
+      return (
+        told.drafts.length > 1 &&
+        before?.is === 'count' &&
+        before.quantity.both === true &&
+        isCropAlone(piece.plant)
+      );
+    },
+    does: ({ told, piece }) => {
+      for (const each of told.drafts)
+        if (each.plant && each.plant.crop === undefined) each.plant = { ...each.plant, ...piece.plant };
+    },
+  },
+  {
+    name: '<plant>',
+    phrasings: ['Took five Salt Harrier', 'Took a Salt Harrier'],
+    when: ({ draft }) => draft.plant === undefined,
+    does: (seen) => {
+      const { draft } = seen;
+      setPlant(seen);
+      if (isSingle(seen)) draft.quantity ??= { value: 1 };
+    },
+  },
+  {
+    name: '<variety> <crop>',
+    phrasings: ['Took 6 Ember Fox dahlia'],
+    when: ({ draft, piece, pieces, at }) =>
+      draft.plant !== undefined && joins(draft.plant, piece.plant, pieces, at),
+    does: nameAgain,
+  },
+  {
+    name: "<variety>, it's a <crop>",
+    phrasings: ['Took 6 Weir Plum, also hydrangea, one pot'],
+    when: ({ draft, piece, pieces, at }) =>
+      draft.plant?.crop === undefined &&
+      piece.plant.crop !== undefined &&
+      piece.plant.variety === undefined &&
+      definesCrop(pieces, at),
+    does: nameAgain,
+  },
+  {
+    name: '<plant> and <plant>',
+    phrasings: ['Fed Salt Harrier and Tallow Bell', 'Potted on Salt Harrier and a Tallow Bell'],
+    when: ({ draft, piece }) => draft.plant !== undefined && !isSamePlant(draft.plant, piece.plant),
+    does: (seen) => {
+      const next = isSingle(seen) ? { quantity: { value: 1 } } : {};
+      seen.told.drafts.push(next);
+      setPlant({ ...seen, draft: next });
+    },
+  },
+];
+
+/** The plant, for a draft that has none. */
+export function setPlant({ draft, piece }: Pick<PlantSeen, 'draft' | 'piece'>): void {
+  draft.plant = piece.plant;
+  draft.known = piece.known;
+}
+
+function nameAgain({ draft, piece }: PlantSeen): void {
+  draft.plant = { ...draft.plant, ...piece.plant };
+}
+
+/** "A Salt Harrier", "another". */
+const isSingle = ({ pieces, at }: PlantSeen): boolean =>
+  /^(?:a|an|another|single)$/.test(nearestWord(pieces, at));
+
+/** Behind "except the", "bar", "apart from". */
+function isLeftOut(pieces: readonly Piece[], at: number): boolean {
+  let before = at - 1;
+  while (/^(?:the|my|our|for)$/.test(wordAt(pieces, before))) before--;
+  const word = wordAt(pieces, before);
+  return (
+    /^(?:except|excepting|bar|but|save|besides)$/.test(word) ||
+    (word === 'from' && /^(?:apart|aside)$/.test(wordAt(pieces, before - 1)))
+  );
+}

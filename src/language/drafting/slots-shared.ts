@@ -1,0 +1,34 @@
+/** A slot said once, before or with the last of several plants, belongs to all of them. */
+import type { Draft } from './draft.js';
+import type { ToldSoFar } from './told-so-far.js';
+
+/** What is told of all plants alike; a number of pots is told of one. */
+const SHARED = [
+  'size',
+  'place',
+  'fromPlace',
+  'medium',
+  'cutting',
+  'hormone',
+  'cause',
+  'when',
+  'to',
+  'celsius',
+] as const;
+
+/** The drafts with what they share; a day belongs to all wherever it was said. */
+export function shareSlots({ drafts, saidWith }: ToldSoFar): readonly Draft[] {
+  const kept = drafts.filter(
+    (draft, n) => n === 0 || draft.plant !== undefined || draft.quantity !== undefined,
+  );
+  if (kept.length < 2) return kept;
+  if (drafts[0]?.quantity?.both) delete drafts[0].quantity;
+  for (const slot of SHARED) {
+    const [said, again] = saidWith[slot] ?? [];
+    if (said === undefined || again !== undefined) continue;
+    if (said !== drafts.length - 1 && slot !== 'when') continue;
+    const value = drafts[said]?.[slot];
+    for (const draft of kept) if (draft[slot] === undefined) (draft as Record<string, unknown>)[slot] = value;
+  }
+  return kept;
+}
