@@ -1,6 +1,6 @@
 /** Carried to another place. */
 import type { Piece } from '../pieces.js';
-import { isReceiver } from './dispatch.js';
+import { isReceiver } from './other-people.js';
 import { follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 const OUTSIDE = /^(?:outside|indoors|inside|outdoors|under|upstairs|downstairs)$/;

@@ -1,6 +1,6 @@
 /** Cuttings told with "take": "took 12 off the Salt Harrier", "five taken on Monday", "took them all". */
 import { CUTTINGS } from '../taken-away.js';
-import { cameAndTook, isSomeones } from '../dispatch.js';
+import { cameAndTook, isSomeones } from '../other-people.js';
 import { endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { forTheirOwn, takesSomethingElse } from './other-takings.js';
 

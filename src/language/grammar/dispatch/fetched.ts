@@ -1,0 +1,103 @@
+/** Plants that somebody fetched or was let have, told from their side: "Sal came for her 4", "Doreen's taken two". */
+import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { cameAndTook, isSomeones } from '../other-people.js';
+
+export const fetched: readonly Rule[] = [
+  {
+    name: '<recipient> took <count> <plant> home',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'take~past|have~past|collect~past|buy~past|carry~past .. home|away',
+    shape: 'object',
+    how: 'given',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
+      f > 0 &&
+      !/^(?:i|we|and|then|also)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: '<recipient> came for their <count> <plant>',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'come~past|called for her|his|their <count>',
+    shape: 'object',
+    when: (p, f, t) => f > 0 && !/^(?:i|we)$/.test(wordAt(p, f - 1)) && closeBehind(p, t, 'plant'),
+    phrasings: ['Sal came for her 4 Salt Harrier'],
+  },
+  {
+    name: '<recipient> came and took <count> <plant>',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'take~past',
+    shape: 'object',
+    when: (p, f, t) => cameAndTook(p, f) && p[t]?.is === 'count' && closeBehind(p, t, 'plant'),
+    unless: (p, _f, t) => followsWord(p, t, /^(?:cuttings?|tips?|slips?)$/),
+    phrasings: ['Sal came for her 4 Salt Harrier and took 2 Tallow Bell as well'],
+    mustNot: ['came home and took 4 Salt Harrier', 'I came in and took 4 Salt Harrier'],
+  },
+  {
+    name: '<recipient> has taken <count> <plant>',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'taken|had|nabbed|scrounged',
+    shape: 'object',
+    when: (p, f, t) => isSomeones(wordAt(p, f - 1)) && p[t]?.is === 'count' && closeBehind(p, t, 'plant'),
+    unless: (p, _f, t) => followsWord(p, t, /^(?:cuttings?|tips?|slips?)$/),
+    phrasings: ["Doreen's taken two Salt Harrier"],
+    mustNot: ["that's taken two Salt Harrier"],
+  },
+  {
+    name: '<recipient> had <count> <plant> for their own',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'have~past|take~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      f > 0 &&
+      p[f - 1]?.is === 'word' &&
+      !/^(?:i|we|i've|we've|have|had|has|then|and|also|just|it|that|they|you)$/.test(wordAt(p, f - 1)) &&
+      p[t]?.is === 'count' &&
+      closeBehind(p, t, 'plant') &&
+      followsWord(p, t, /^(?:their|her|his)$/),
+    phrasings: [
+      'the school had 5 Salt Harrier for their raised bed',
+      'Doreen took two of the Salt Harrier for her mother',
+    ],
+  },
+  {
+    name: '<recipient> went off with <count> <plant>',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'go~past|make~past|leave~past|walked|drove|skipped off|away|home? with',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'count') &&
+      closeBehind(p, t, 'plant') &&
+      f > 0 &&
+      !/^(?:i|we|it|they)$/.test(wordAt(p, f - 1)) &&
+      !p.slice(t).some((piece) => piece.is === 'word' && /^(?:gave|sold)$/.test(piece.text)),
+    phrasings: ['Doreen went home with three of the Salt Harrier'],
+    mustNot: ['went home with a cold', 'Doreen came round with six Salt Harrier'],
+  },
+  {
+    name: '<recipient> collected <count> <plant>',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'collect~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'plant') &&
+      f > 0 &&
+      p[f - 1]?.is === 'word' &&
+      !/^(?:i|we|and|then|just|have|also|i've|we've)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: 'let <recipient> have <count> <plant>',
+    kind: 'dispatch',
+    sense: 'recipient within',
+    head: 'let~ .. have|take',
+    shape: 'object',
+    how: 'given',
+    when: (p, f, t) => follows(p, t, 'plant', 'count') && !/^(?:me|us)$/.test(wordAt(p, f + 1)),
+  },
+];

@@ -1,0 +1,45 @@
+/** Plants given or sold: "gave three to Doreen", "sold six", "pressed two on Ken". */
+import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+
+const NOT_GIVEN =
+  /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go)$/;
+
+const TOWARDS = /^(?:to|on|for)$/;
+
+export const given: readonly Rule[] = [
+  {
+    name: 'gave <count> <plant> to <recipient>',
+    kind: 'dispatch',
+    head: 'give~past|hand~past|pass~past|donate~past|gift~past|present~past|offload~past|rehome~past|slip~past away|on|over?',
+    shape: 'object',
+    how: 'given',
+    when: (p, f, t) =>
+      follows(p, t, 'plant', 'count') ||
+      (precedes(p, f, 6, 'plant', 'count') && followsWord(p, t, /^(?:to|away)$/)),
+    unless: (p, f, t) =>
+      /^(?:up|in)$/.test(wordAt(p, t)) ||
+      /^(?:stools?|tubers?|crowns?|plants?|stock)$/.test(wordAt(p, f - 1)) ||
+      // "Gave seven of them a pot each".
+      (follows(p, t, 'pots') && !followsWord(p, t, TOWARDS) && followsWord(p, t, /^each$/)) ||
+      (followsWord(p, t, NOT_GIVEN) && !followsWord(p, t, TOWARDS)) ||
+      /^(?:me|us)$/.test(wordAt(p, t)) ||
+      (/^(?:passed|slipped)$/.test(wordAt(p, f)) && !followsWord(p, t, TOWARDS)),
+  },
+  {
+    name: 'sold <count> <plant>',
+    kind: 'dispatch',
+    sense: 'delivery',
+    head: 'sell~past|flog~past',
+    shape: 'object',
+    how: 'sold',
+    unless: (p, _f, t) => /^(?:me|us|out)$/.test(wordAt(p, t)),
+  },
+  {
+    name: 'pressed <count> <plant> on <recipient>',
+    kind: 'dispatch',
+    head: 'press~past|palm~past|foist~past|force~past|thrust~past',
+    shape: 'object',
+    how: 'given',
+    when: (p, _f, t) => follows(p, t, 'plant', 'count') && followsWord(p, t, /^(?:on|onto|upon|off)$/),
+  },
+];

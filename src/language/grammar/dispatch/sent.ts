@@ -1,0 +1,90 @@
+/** Plants sent or carried to somebody: "posted six to Ken", "dropped three round to Sheila", "two off to the parish sale". */
+import { leavesWith } from '../taken-away.js';
+import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { isReceiver, sentByOthers } from '../other-people.js';
+
+export const sent: readonly Rule[] = [
+  {
+    name: 'dispatched <count> <plant> to <recipient>',
+    kind: 'dispatch',
+    sense: 'delivery',
+    head: 'dispatch~past|ship~past|send~past|post~past|deliver~past|mail~past off|out|over?',
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 6, 'plant', 'count'),
+    unless: sentByOthers,
+  },
+  {
+    name: 'dispatch: <count> <plant>, <recipient>',
+    kind: 'dispatch',
+    sense: 'delivery',
+    head: 'dispatch|dispatches|despatch note?',
+    shape: 'object',
+    when: (p, f, t) =>
+      f === 0 && p.slice(t).some(({ is }) => is === 'plant') && p.slice(t).some(({ is }) => is === 'count'),
+  },
+  {
+    name: '<count> <plant> went to <recipient>',
+    kind: 'dispatch',
+    head: 'go~past|gone|off|away|out home? to|with',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 8, 'plant', 'count'),
+    unless: (p, f, t) =>
+      (follows(p, t, 'place') && !p.slice(t, t + 2).some(isReceiver)) ||
+      // "All out to sand bed".
+      (follows(p, t, 'medium') && !followsWord(p, t, /^(?:the|her|his)$/)) ||
+      p
+        .slice(Math.max(0, f - 4), f)
+        .some((piece) => piece.is === 'word' && /^(?:gave|given|give|sold|sent)$/.test(piece.text)) ||
+      (/^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|nothing|black|ground|earth)$/.test(
+        wordAt(p, t),
+      ) &&
+        !followsWord(
+          p,
+          t,
+          /^(?:vicar|school|church|neighbours?|lady|man|market|hospice|club|society|shop|fete|fair|sale|stall|auction|raffle|office|pub|library|girls|lads|ladies|women|care|children)$/,
+        )) ||
+      followsWord(p, t, /^start$/),
+    phrasings: ['6 Salt Harrier off to the parish sale'],
+    mustNot: ['6 Salt Harrier off to a good start', '6 Salt Harrier off to the greenhouse'],
+  },
+  {
+    name: 'took <count> <plant> to <recipient>',
+    kind: 'dispatch',
+    head: 'take~past',
+    shape: 'object',
+    when: (p, _f, t) => leavesWith(p, t) && p.slice(t).some(({ is }) => is === 'count'),
+    phrasings: ['took 3 Salt Harrier to Doreen'],
+    mustNot: ['took 3 Salt Harrier to the greenhouse', 'took 3 cuttings of Salt Harrier to root'],
+  },
+  {
+    name: 'dropped <count> <plant> round to <recipient>',
+    kind: 'dispatch',
+    head: 'drop~past|take~past|ran|carry~past|walked|bring~past .. round|over|off|across|up|down to',
+    shape: 'object',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
+      p[t]?.is === 'word' &&
+      !/^(?:the|my|our|a|one)$/.test(wordAt(p, t)) &&
+      !/^(?:root|be|get|grow|dry|harden)$/.test(wordAt(p, t)),
+    phrasings: ['dropped three of the Salt Harrier round to Sheila at number nine'],
+    mustNot: ['took three of the Salt Harrier over to the greenhouse'],
+  },
+  {
+    name: '<count> <plant> to <recipient>',
+    kind: 'dispatch',
+    head: 'to',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(0, f).some(({ is }) => is === 'count') &&
+      p[t]?.is === 'word' &&
+      !/^(?:damping|rot|mould|mold|botrytis|frost|slugs|slug|snails|mice|vine|pests|drought|heat|cold|wilt|blackleg)$/.test(
+        wordAt(p, t),
+      ) &&
+      !/^(?:the|my|a|go|be|do|check|pot|plant|water|move|take|see|get|make|try|keep|grow|root)$/.test(
+        wordAt(p, t),
+      ) &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
+  },
+];

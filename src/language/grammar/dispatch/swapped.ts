@@ -1,0 +1,34 @@
+/** Plants swapped: "swapped two with Ken", "did a swap with Doreen". */
+import { follows, type Rule, wordAt } from '../rule.js';
+
+export const swapped: readonly Rule[] = [
+  {
+    name: 'swapped <count> <plant> with <recipient>',
+    kind: 'dispatch',
+    head: 'swap~past|trade~past|exchange~past',
+    shape: 'object',
+    how: 'swapped',
+    unless: (p, _f, t) =>
+      (/^(?:to|places|the)$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'count')) ||
+      wordAt(p, t) === 'for',
+  },
+  {
+    name: 'did a swap with <recipient>',
+    phrasings: ['did a swap with Doreen, two Salt Harrier for a fern'],
+    kind: 'dispatch',
+    head: 'do~past|have~past a? swap|trade',
+    shape: 'object',
+    how: 'swapped',
+    when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'plant'),
+  },
+  {
+    name: 'swap with <recipient>: <count> <plant>',
+    kind: 'dispatch',
+    head: 'swap|trade with',
+    shape: 'object',
+    how: 'swapped',
+    when: (p, f, t) =>
+      f === 0 && p.slice(t).some(({ is }) => is === 'count') && p.slice(t).some(({ is }) => is === 'plant'),
+    phrasings: ['swap with Ken: 3 Salt Harrier for 2 of his asters'],
+  },
+];

@@ -1,0 +1,52 @@
+/** Labels, pictures and files to take away. */
+import { starts } from './opening.js';
+import { type InstructionRule, plantOf } from './rule.js';
+
+export const papers: readonly InstructionRule[] = [
+  {
+    name: 'print labels',
+    pattern: starts(
+      '(?:(?:print|make|give|send|do|get|need|want|i need|i want|can i have|could i have|show|draw)\\b.*)?\\b(?:labels|label sheet|sheet of labels|blank labels)\\b.*',
+    ),
+    read: (words) =>
+      /\b(?:lost|fell|faded|wrote|written|washed|need to|must|buy|bought|out of|stuck)\b/.test(words.line)
+        ? undefined
+        : {
+            kind: 'labels',
+            ...plantOf(words),
+            ...(/\bblank\b/.test(words.line) && words.numbers[0] !== undefined
+              ? { blank: words.numbers[0] }
+              : {}),
+          },
+  },
+  {
+    name: 'show me the season',
+    pattern: starts(
+      '(?:show|draw|send|give|let me see|make|plot|picture|chart|see|can i see|could i see)\\b.*\\b(?:picture|chart|graph|timeline|season|plot|drawing|review|curve|image|diagram)\\b.*',
+    ),
+    read: (words) => {
+      const year = /\b(20\d\d)\b/.exec(words.line)?.[1];
+      const of = /\breview\b/.test(words.line)
+        ? 'review'
+        : /\b(?:rooting|curve|roots)\b/.test(words.line)
+          ? 'rooting'
+          : 'season';
+      return {
+        kind: 'picture',
+        of,
+        ...plantOf(words),
+        ...(year === undefined ? {} : { year: Number(year) }),
+      };
+    },
+  },
+  {
+    name: 'export as <format>',
+    pattern: starts(
+      '(?:export|download|send me (?:a|the) (?:csv|spreadsheet|calendar)|give me (?:a|the) (?:csv|spreadsheet)|back up|backup)\\b.*',
+    ),
+    read: ({ line }) => ({
+      kind: 'export',
+      format: /\b(?:ics|calendar|ical)\b/.test(line) ? 'ics' : /\bjson\b/.test(line) ? 'json' : 'csv',
+    }),
+  },
+];

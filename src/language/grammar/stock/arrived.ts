@@ -1,0 +1,78 @@
+/** Young plants that came in: "72 plugs received", "six arrived today", "Doreen turned up with six". */
+import type { Piece } from '../../pieces.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { anyStock, ofYoung } from './kinds-of-plant.js';
+
+/** What stands before `from` since the last break or "and" that does not join a list of counts. */
+const ownPart = (pieces: readonly Piece[], from: number): readonly Piece[] => {
+  const start = pieces
+    .slice(0, from)
+    .findLastIndex((piece) => piece.is === 'break' || (piece.is === 'word' && piece.text === 'and'));
+  return [...pieces.slice(start + 1, from), ...pieces.slice(from).filter((_, n) => n < 4)];
+};
+
+/** "…, the in-laws turned up": behind a break, other words than of plants lead up to it. */
+const someoneElse = (pieces: readonly Piece[], from: number): boolean => {
+  const start = pieces.slice(0, from).findLastIndex(({ is }) => is === 'break') + 1;
+  return (
+    start > 0 &&
+    pieces.slice(start, from).every(({ is }) => is === 'word') &&
+    pieces
+      .slice(start, from)
+      .some(
+        (_, n) =>
+          !/^(?:have|has|just|finally|all|both|they|it|which|that|now)$/.test(wordAt(pieces, start + n)),
+      )
+  );
+};
+
+export const arrived: readonly Rule[] = [
+  {
+    name: 'received <count> <plant>',
+    kind: 'receive',
+    head: 'receive~past|unpack~past|unbox~past',
+    shape: 'object',
+  },
+  {
+    name: '<count> <plant> received',
+    kind: 'receive',
+    head: 'received',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 7, 'plant'),
+  },
+  {
+    name: '<count> <plant> arrived',
+    kind: 'receive',
+    head: 'arrive~past|turned|showed|came|come|been up|in|delivered?',
+    shape: 'subject',
+    when: (p, f, t) =>
+      ((precedes(p, f, 12, 'plant', 'count') && !someoneElse(p, f)) ||
+        /^(?:plugs|liners)$/.test(wordAt(p, f - 1)) ||
+        follows(p, t, 'plant') ||
+        (/^(?:order|delivery|parcel|box|post)$/.test(wordAt(p, f - 1)) &&
+          p.slice(t).some(({ is }) => is === 'plant'))) &&
+      (p.some(({ is }) => is === 'plant') ||
+        p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:plugs|liners)$/.test(piece.text))) &&
+      !anyStock(ownPart(p, f)) &&
+      (/^arrived$/.test(wordAt(p, f)) ||
+        /^(?:up|in|delivered)$/.test(wordAt(p, t - 1)) ||
+        wordAt(p, t) === 'from'),
+    unless: (p, _f, t) =>
+      /^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2)),
+  },
+  {
+    name: '<someone> turned up with <count> <plant>',
+    kind: 'receive',
+    head: 'turn~past|come~past|appear~past|arrive~past|go~past|landed|called up|round|back|over|home|in? .. with',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'count') &&
+      follows(p, t, 'plant') &&
+      !followsWord(p, t, /^cuttings$/) &&
+      (ofYoung(p, f, t) || followsWord(p, t, /^(?:me|us)$/) || /^(?:came|home)$/.test(wordAt(p, f))) &&
+      !followsWord(p, t, /^(?:tubers?|crowns?)$/) &&
+      !p.slice(f + 1, t).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
+    phrasings: ['Doreen turned up with six rooted Tallow Bell for me'],
+    mustNot: ['Doreen turned up with a cake'],
+  },
+];

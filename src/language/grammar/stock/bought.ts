@@ -1,0 +1,56 @@
+/** Plants bought or come by, stock or young: "bought two at the sale", "picked up a tray of plugs". */
+import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { ofStock, ofYoung } from './kinds-of-plant.js';
+
+const MARKETS = /^(?:sale|market|nursery|fair|auction|stall|shop|swap)$/;
+const BUYING =
+  'score~past|bag~past|blag~past|snaffle~past|win~past|nick~past|inherit~past|buy~past|get~past|purchase~past|pick~past|collect~past|acquire~past|nab~past|grab~past up?';
+
+export const bought: readonly Rule[] = [
+  {
+    name: 'bought <count> plugs of <plant>',
+    kind: 'receive',
+    head: BUYING,
+    shape: 'object',
+    when: (p, f, t) =>
+      ofYoung(p, f, t) && follows(p, t, 'plant') && !ofStock(p, f, t) && !followsWord(p, t, /^cuttings$/),
+  },
+  {
+    name: 'bought <plant>',
+    kind: 'stock',
+    head: 'buy~past|purchase~past|acquire~past',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant'),
+  },
+  {
+    name: 'picked up <plant> at the sale',
+    kind: 'stock',
+    head: 'pick~past|grab~past|snaffle~past|nab~past|bag~past|get~past up?',
+    shape: 'object',
+    when: (p, f, t) =>
+      (t > f + 1 || !/^pick/.test(wordAt(p, f))) &&
+      closeBehind(p, t, 'plant') &&
+      !ofYoung(p, f, t) &&
+      !followsWord(p, t, /^cuttings$/) &&
+      (followsWord(p, t, MARKETS) ||
+        p.slice(t).some((piece) => piece.is === 'place' && MARKETS.test(piece.place))) &&
+      !/^(?:the|my|our)$/.test(wordAt(p, t)),
+    phrasings: ['picked up two Salt Harrier at the plant sale'],
+    mustNot: ['picked up the Salt Harrier on the way to the sale'],
+  },
+  {
+    name: 'came back with <count> <plant> tubers',
+    kind: 'stock',
+    head: 'come~past|go~past|turn~past back|home|away|up .. with',
+    shape: 'object',
+    when: (p, _f, t) => closeBehind(p, t, 'plant') && followsWord(p, t, /^(?:tubers?|crowns?)$/),
+    phrasings: ['came back from the market with one Salt Harrier tuber'],
+  },
+  {
+    name: 'got <plant> as stock',
+    kind: 'stock',
+    head: 'get~past|pick~past|collect~past|lift~past|dig~past|divide~past|score~past|bag~past|blag~past|snaffle~past|win~past|inherit~past|grab~past up?',
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant') && ofStock(p, f, t),
+  },
+];

@@ -1,0 +1,54 @@
+/** Orders and deliveries of young plants: "plug order came: 36", "168 plugs in from Hexley". */
+import { endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
+import { YOUNG } from './kinds-of-plant.js';
+
+export const delivered: readonly Rule[] = [
+  {
+    name: 'delivery of <count> <plant>',
+    kind: 'receive',
+    head: 'take~past|get~past|have~past|a? delivery|order|parcel|box of|in|came|arrived',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant'),
+  },
+  {
+    name: 'plugs in: <count> <plant>',
+    kind: 'receive',
+    head: 'plugs|plug|liners in|plants|of',
+    shape: 'object',
+    faint: true,
+    when: (p, f, t) =>
+      f < 3 && p.slice(t).some(({ is }) => is === 'plant') && p.some(({ is }) => is === 'count'),
+  },
+  {
+    name: '<count> <plant> plugs in',
+    kind: 'receive',
+    head: 'plugs|liners|plantlets in|came|here|delivered?',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      precedes(p, f, 5, 'plant') &&
+      p.slice(0, f).some(({ is }) => is === 'count' || is === 'pots') &&
+      !/^(?:into|in|to)$/.test(wordAt(p, f - 1)) &&
+      (wordAt(p, t - 1) === 'in' || endsAt(p, t)),
+    mustNot: ['72 Salt Harrier into plugs'],
+  },
+  {
+    name: '<count> plugs <plant> in from <giver>',
+    kind: 'receive',
+    head: 'in from',
+    shape: 'subject',
+    when: (p, f) =>
+      precedes(p, f, 6, 'plant') &&
+      precedes(p, f, 6, 'count') &&
+      p.slice(0, f).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)),
+    phrasings: ['168 plugs Salt Harrier in from Hexley Young Plants, 84-cell trays, gone on bench 4'],
+  },
+  {
+    name: 'plug order came: <count> <plant>',
+    kind: 'receive',
+    head: 'plug|plugs|plant|plants|liner|liners order|delivery|parcel|box came|arrived|in|here|delivered',
+    shape: 'object',
+    when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'plant'),
+    phrasings: ['plug order came: 36 Salt Harrier'],
+  },
+];

@@ -1,0 +1,58 @@
+/** Plants that the grower was given, stock or rooted: "Mum gave me her old one", "was given three". */
+import { closeBehind, follows, followsWord, type Rule } from '../rule.js';
+import { ofYoung } from './kinds-of-plant.js';
+
+export const given: readonly Rule[] = [
+  {
+    name: '<someone> gave me their old <plant>',
+    kind: 'stock',
+    head: 'give~past me|us .. old|big|spare|overgrown',
+    shape: 'object',
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings?|plugs?|pots?|compost|trays?)$/),
+    phrasings: ['Mum gave me her old Salt Harrier, just the one plant, 200mm pot'],
+    mustNot: ['Mum gave me her old pots for the Salt Harrier'],
+  },
+  {
+    name: '<giver> gave me <count> rooted <plant>',
+    kind: 'receive',
+    head: 'give~past|hand~past|bring~past|send~past|sell~past|gift~past|buy~past|let~ me|us',
+    shape: 'object',
+    when: (p, f, t) =>
+      follows(p, t, 'plant') &&
+      ofYoung(p, f, t) &&
+      follows(p, t, 'count') &&
+      !followsWord(p, t, /^(?:snip|take|cut|pinch|have|cuttings)$/),
+  },
+  {
+    name: '<giver> gave me <plant>',
+    kind: 'stock',
+    head: 'give~past|bring~past|send~past|sell~past|pass~past|gift~past|buy~past me|us',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings|cutting|home|back)$/),
+  },
+  {
+    name: 'was given <plant>',
+    kind: 'stock',
+    head: 'was|were|been|got given|gifted',
+    shape: 'object',
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings|cutting)$/) && !ofYoung(p, t, t),
+  },
+  {
+    name: 'was given <count> rooted <plant>',
+    kind: 'receive',
+    head: 'was|were|been|got given|gifted',
+    shape: 'object',
+    when: (p, _f, t) => closeBehind(p, t, 'plant') && ofYoung(p, t, t),
+  },
+  {
+    name: '<giver> let me have <plant>',
+    kind: 'stock',
+    head: 'let~ me|us have|keep|take',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings|cutting|some|few|tips)$/),
+    phrasings: ['the lady next door let me have her big old Salt Harrier'],
+    mustNot: ['let me have some cuttings of Salt Harrier'],
+  },
+];

@@ -1,0 +1,32 @@
+/** Which plants are told of: stock plants, or young ones with roots. */
+import type { Piece } from '../../pieces.js';
+import { follows, followsWord, wordAt } from '../rule.js';
+
+const STOCK =
+  /^(?:stock|tuber|tubers|crown|crowns|mother|parent|stockplant|stool|stools|rootstock|rhizome|rhizomes)$/;
+
+/** Plants that come in with roots on. */
+export const YOUNG =
+  /^(?:plug|plugs|rooted|liner|liners|plantlets|plantlet|young|plugplants|babies|baby|divisions|starter|starters|plantling|tubestock)$/;
+
+/** Whether stock stands behind, or plants to take cuttings from. */
+export const ofStock = (pieces: readonly Piece[], _f: number, to: number): boolean =>
+  followsWord(pieces, to, STOCK) ||
+  pieces
+    .slice(to)
+    .some(
+      (piece, at, rest) =>
+        piece.is === 'word' &&
+        /^(?:take|taking)$/.test(piece.text) &&
+        /^(?:cuttings|babies|slips|shoots)$/.test(wordAt(rest, at + 1)) &&
+        /^(?:from|off|of)$/.test(wordAt(rest, at + 2)),
+    );
+
+/** Whether stock is told of anywhere. */
+export const anyStock = (pieces: readonly Piece[]): boolean =>
+  pieces.some((piece) => piece.is === 'word' && STOCK.test(piece.text));
+
+/** Whether young plants, or pots of a size, stand near. */
+export const ofYoung = (pieces: readonly Piece[], f: number, _to: number): boolean =>
+  pieces.slice(Math.max(0, f - 7), f + 12).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) ||
+  follows(pieces, f, 'size');

@@ -1,0 +1,54 @@
+/** Plants told to be stock plants, however they came: "new stock plant: Salt Harrier, from Ken". */
+import { follows, precedes, type Rule, wordAt } from '../rule.js';
+import { anyStock } from './kinds-of-plant.js';
+
+export const toldAsStock: readonly Rule[] = [
+  {
+    name: 'new stock plant: <plant>',
+    kind: 'stock',
+    head: 'new stock|mother|parent plant',
+    shape: 'object',
+    faint: true,
+    when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'plant'),
+    phrasings: ['New stock plant: Salt Harrier, from Ken, 3 litre pot, greenhouse'],
+    mustNot: ['I need a new stock plant of Salt Harrier'],
+  },
+  {
+    name: 'a stock plant of <plant> I bought',
+    kind: 'stock',
+    head: 'buy~past|get~past|pick~past',
+    shape: 'subject',
+    when: (p, f) =>
+      precedes(p, f, 6, 'plant') &&
+      anyStock(p.slice(0, f)) &&
+      /^(?:i|we|have|i've|we've)$/.test(wordAt(p, f - 1)),
+    phrasings: ['a stock plant of Salt Harrier I have bought last week'],
+  },
+  {
+    name: '<plant> came as a stock plant',
+    kind: 'stock',
+    head: 'come~past|arrive~past|came',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 8, 'plant') && anyStock(p),
+  },
+  {
+    name: 'new stock plant <plant>',
+    kind: 'stock',
+    head: 'new|another|<count>|<plant> stock|mother|parent plant|plants',
+    shape: 'object',
+    when: (p, f, t) =>
+      (follows(p, t, 'plant') || precedes(p, f, 5, 'plant')) &&
+      (p[f]?.is === 'word' ||
+        p.some(
+          (piece) =>
+            piece.is === 'word' &&
+            /^(?:bought|scored|bagged|got|picked|collected|acquired|given|new|arrived|came|got|potted|started|delivered|in)$/.test(
+              piece.text,
+            ),
+        )),
+    unless: (p) =>
+      p.some(
+        (piece) => piece.is === 'word' && /^(?:cuttings|dead|died|rotted|lost|sold|gave)$/.test(piece.text),
+      ),
+  },
+];

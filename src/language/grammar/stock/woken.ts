@@ -1,0 +1,68 @@
+/** Stock plants potted up or woken: "boxed up the tubers", "woke the stools". */
+import { type Rule, wordAt } from '../rule.js';
+import { anyStock, ofStock } from './kinds-of-plant.js';
+
+export const woken: readonly Rule[] = [
+  {
+    name: 'potted up <count> tubers',
+    kind: 'stock',
+    head: 'pot~past up|on?',
+    shape: 'object',
+    when: (p, f, t) =>
+      ofStock(p, f, t) ||
+      p
+        .slice(0, f)
+        .some(
+          (piece, at) =>
+            piece.is === 'word' &&
+            /^(?:mother|stock|parent)$/.test(piece.text) &&
+            /^plants?$/.test(wordAt(p, at + 1)),
+        ),
+  },
+  {
+    name: 'boxed up <count> tubers',
+    kind: 'stock',
+    head: 'box~past up?',
+    shape: 'object',
+    when: (p, f) => anyStock(p) || p.slice(f).some((piece) => piece.is === 'word' && piece.text === 'growth'),
+  },
+  {
+    name: 'woke <plant>',
+    phrasings: ['woke the Salt Harrier stools'],
+    kind: 'stock',
+    head: 'wake~past|start~past|bring~past|coax~past up|off?',
+    shape: 'object',
+    when: (p, _f, t) =>
+      (anyStock(p) || p.slice(t).some((piece) => piece.is === 'word' && piece.text === 'growth')) &&
+      p.some(({ is }) => is === 'plant'),
+    // "Got started at last, 14 basals off the two crowns".
+    unless: (p, _f, t) =>
+      p.slice(t).some(({ is }) => is === 'cutting') &&
+      !p.some((piece) => piece.is === 'word' && /^(?:took|taken|struck)$/.test(piece.text)),
+  },
+  {
+    name: '<count> <plant> tubers started',
+    kind: 'stock',
+    head: 'tubers|tuber|crowns|stools|crown',
+    shape: 'subject',
+    faint: true,
+    when: (p) =>
+      p.some(({ is }) => is === 'plant') &&
+      p.some(({ is }) => is === 'count') &&
+      !p.some(
+        (piece) =>
+          piece.is === 'word' &&
+          /^(?:need|want|look|looking|rotten|rotting|dead|buy|must|soft|sprouting|basals|cuttings|shoots|slips|off)$/.test(
+            piece.text,
+          ),
+      ) &&
+      !p.some(({ is }) => is === 'cutting'),
+  },
+  {
+    name: '<plant> tubers started',
+    kind: 'stock',
+    head: 'tubers|tuber|crowns|stools|crown .. started|potted|boxed|woken|off|going',
+    shape: 'subject',
+    when: (p) => p.some(({ is }) => is === 'plant'),
+  },
+];
