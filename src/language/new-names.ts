@@ -11,7 +11,7 @@ const NEVER = new Set(
   ),
 );
 const LINK =
-  /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|old|big|cuttings|cutting|plugs|plug|liners|slips|pieces|bits|divisions|from|our|her|his)$/;
+  /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|old|big|cuttings|cutting|plugs|plug|liners|slips|pieces|bits|divisions|from|off|our|her|his)$/;
 
 /** Turns runs of unknown words behind a count, "cuttings of" or beside a crop into plants. */
 export function joinNewNames(
@@ -128,7 +128,9 @@ function nameLength(
   const rooted =
     capital === length && wordAt(before, before.length - 1) === 'rooted' && before.at(-2)?.is === 'count';
   const position = rooted || inPlantPosition(before);
-  const besideCrop = isCrop(pieces[at + length]);
+  // "Quarry Annie dahlia", "Quarry Annie (dahlia)".
+  const bracketed = markOf(pieces[at + length]) === '(';
+  const besideCrop = isCrop(pieces[at + length + (bracketed ? 1 : 0)]);
   // "Stuck 24 coleus cuttings this morning, Marble Finch", "8 coleus cuttings of Marble Finch".
   const lead = before.at(-1)?.is === 'break' && before.at(-2)?.is === 'when' ? -3 : -2;
   const ofCrop =
@@ -231,6 +233,8 @@ function nameHoldingCrop(
 function isShouted(tokens: readonly Token[]): boolean {
   return tokens.length > 3 && tokens.every(({ is, raw }) => is !== 'word' || raw === raw.toUpperCase());
 }
+
+const markOf = (piece: Piece | undefined) => (piece?.is === 'break' ? piece.mark : undefined);
 
 const verbOf = (piece: Piece | undefined) => (piece?.is === 'word' ? piece.verb : undefined);
 

@@ -25,6 +25,8 @@ const EVERYDAY = new Set(
     ' ',
   ),
 );
+/** What stands inside a room or a house. */
+const FURNITURE = /^(?:shelf|windowsill|sill|bench|ledge|table|floor|window)$/;
 const PREPOSITION = new Set(
   'in into on onto to from under at by off outside inside near beside behind above below along'.split(' '),
 );
@@ -75,14 +77,26 @@ export function findPlaces(
   const plain = tokens.map(({ text }) => text.replace(/'/g, ''));
   for (let at = 0; at < tokens.length; at++) {
     if (!free(at) || tokens[at]?.is === 'mark' || tokens[at]?.is === 'line') continue;
-    const found = knownAt(plain, tokens, at, names, free) ?? genericAt(tokens, at, free);
-    if (!found) continue;
+    const room = knownAt(plain, tokens, at, names, free) ?? genericAt(tokens, at, free);
+    if (!room) continue;
+    const found = withFurniture(room, tokens, free);
     const last = finds.at(-1);
     if (last && found.from < last.to) continue;
     finds.push(found);
     at = found.to - 1;
   }
   return finds;
+}
+
+/** "Spare room windowsill" where the spare room alone is known: a place of its own within it. */
+function withFurniture(
+  found: FoundPlace,
+  tokens: readonly Token[],
+  free: (at: number) => boolean,
+): FoundPlace {
+  const noun = word(tokens, found.to);
+  if (!free(found.to) || !FURNITURE.test(noun) || /\d$/.test(found.place)) return found;
+  return { ...found, to: found.to + 1, place: `${found.place} ${noun}`, known: false };
 }
 
 function knownAt(
