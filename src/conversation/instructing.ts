@@ -106,7 +106,10 @@ function post(sitting: Sitting, posting: Posting): void {
   else say(sitting, refusalWords(line, null, speechOf(sitting)));
 }
 
-function split(sitting: Sitting, { plant, count, into }: Extract<Instruction, { kind: 'split' }>): void {
+function split(
+  sitting: Sitting,
+  { plant, count, into, place }: Extract<Instruction, { kind: 'split' }>,
+): void {
   const [batch, another] = batchMeant(sitting, plant);
   if (!batch || another) return say(sitting, splitNothing);
   // "Into 5 and 7" names what stays as well: the first part keeps the label.
@@ -125,7 +128,11 @@ function split(sitting: Sitting, { plant, count, into }: Extract<Instruction, { 
   post(sitting, {
     kind: 'split',
     batch: batch.label,
-    parts: counts.map((each, index) => ({ label: labels[index] ?? '', count: each })),
+    parts: counts.map((each, index) => ({
+      label: labels[index] ?? '',
+      count: each,
+      ...(place === undefined ? {} : { place }),
+    })),
     date: sitting.today,
   });
 }

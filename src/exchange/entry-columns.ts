@@ -27,7 +27,10 @@ export function cellsOf(entry: Posting, by: string | null): Cells {
     if (slot === 'label') cells.batch = String(value);
     else if (isColumn(slot) && typeof value !== 'object') cells[slot] = String(value);
   }
-  if (kind === 'split') cells.text = entry.parts.map(({ label, count }) => `${count} to ${label}`).join(', ');
+  if (kind === 'split')
+    cells.text = entry.parts
+      .map(({ label, count, place }) => `${count} to ${label}${place === undefined ? '' : ` (${place})`}`)
+      .join(', ');
   if (kind === 'merge') cells.text = `${entry.batches.join(', ')} into ${entry.into}`;
   if (kind === 'rename')
     cells.text = `now ${[entry.to.variety, entry.to.crop].filter((each) => each !== undefined).join(', ')}`;

@@ -15,12 +15,16 @@ export type Instruction =
   | { readonly kind: 'setDateOrder'; readonly order: 'DMY' | 'MDY' }
   | { readonly kind: 'snooze'; readonly until: Day; readonly at?: TimeOfDay; readonly plant?: Plant }
   | { readonly kind: 'switchLedger'; readonly name: string; readonly create: boolean }
-  /** Count moves out of `plant` into a batch of its own; `into` names more than one part ("split EF1 into 5 and 7"). */
+  /**
+   * Count moves out of `plant` into a batch of its own, which stands at `place`; `into` names more than one part
+   * ("split EF1 into 5 and 7").
+   */
   | {
       readonly kind: 'split';
       readonly plant: Plant;
       readonly count?: number;
       readonly into?: readonly number[];
+      readonly place?: string;
     }
   | { readonly kind: 'merge'; readonly plants: readonly Plant[] }
   /** "X roots in 2–3 weeks". */

@@ -107,7 +107,22 @@ function isUndoInParts(pieces: readonly Piece[], utterance: Utterance): boolean 
   const said = parts.filter((part) => part.length > 0);
   if (said.length < 2 || said.length > 4) return false;
   const lines = said.map((part) => lineOf(part, utterance));
-  return lines.some((line) => isUndo(line)) && lines.every((line) => isUndo(line) || WHY.test(line));
+  return (
+    lines.some((line) => isUndo(line)) &&
+    lines.every((line, n) => isUndo(line) || WHY.test(line) || (n > 0 && onlySaysWhy(said[n] ?? [], line)))
+  );
+}
+
+/** "…, they were only limp", "…, I'd picked up the wrong tray": words alone, that tell of nothing and put nothing else right. */
+function onlySaysWhy(part: readonly Piece[], line: string): boolean {
+  return (
+    part.every(({ is }) => is === 'word') &&
+    /^(?:i|i'd|i've|i'm|we|we'd|it|it's|they|they're|that|that's|there)\b/.test(line) &&
+    !/\b(?:other|others|instead|meant|mean|should|rather|what|which|when|where|how|why|actually|really)\b/.test(
+      line,
+    ) &&
+    findHits(rules, part).length === 0
+  );
 }
 
 function refined(proposals: readonly Proposal[], note: Note): ReadNote {

@@ -3,6 +3,7 @@ import type { Cause } from '../ledger/entry.js';
 import { wordAt } from './grammar/rule.js';
 import { causes, phraseAt } from './lexicon.js';
 import type { Piece, PlantWords, When } from './pieces.js';
+import { withoutReasons } from './reasons.js';
 import { valueSaid } from './value-said.js';
 
 /** What was restated, and of which entry. */
@@ -22,6 +23,7 @@ const SECOND_THOUGHTS: readonly (readonly string[])[] = [
 const FILLER = /^(?:oh|ah|ok|okay|right|so|and|but|well|damn|argh|please|hmm|hey|then|the)$/;
 const POLITE =
   /^(?:start|begin|with|originally|first|please|sorry|thanks|then|in|total|altogether|instead|actually|mate|ok|my|mistake)$/;
+const ACTUALLY = /^(?:actually|after all)$/;
 const PRONOUN = /^(?:it|that|they|this|those|these)$/;
 const WAS = /^(?:was|were)$/;
 const BETWEEN =
@@ -34,9 +36,11 @@ const TAKEN = /^(?:take|strike|stick|pot|lose|sell|pinch|plant|move|give|get|do|
  * number is its answer.
  */
 export function restatementIn(row: readonly Piece[], answering: boolean): Restatement | undefined {
-  const pieces = row.filter((piece) => !(piece.is === 'break' && !piece.hard));
+  const said = withoutReasons(row);
+  const pieces = said.filter((piece) => !(piece.is === 'break' && !piece.hard));
   let at = 0;
-  let doubted = false;
+  // "It's only 58 actually, just counted": a present tense put right on a second look.
+  let doubted = said.length < row.length || ACTUALLY.test(wordAt(pieces, pieces.length - 1));
   for (;;) {
     const thought = SECOND_THOUGHTS.find((words) =>
       words.every((word, n) => wordAt(pieces, at + n) === word),

@@ -50,13 +50,19 @@ export function pottedAnew(batch: Batch, entry: PotOn, count: number): number {
 
 /**
  * Parts `count` living plants from a batch under a label of their own. What is known of the whole (rooted, potted on …)
- * is shared in proportion, so that the two add up to it.
+ * is shared in proportion, so that the two add up to it. `place` is where the part stands, and is emptied first; else it
+ * stands where most did.
  */
-export function share(batch: Batch, count: number, label: string): [kept: Batch, part: Batch] {
+export function share(
+  batch: Batch,
+  count: number,
+  label: string,
+  place?: string,
+): [kept: Batch, part: Batch] {
   const living = alive(batch);
   const portion = (number: number) =>
     Math.min(count, Math.round((Math.min(number, living) * count) / Math.max(1, living)));
-  const standing = takenFrom(batch.standing, count);
+  const standing = place === undefined ? takenFrom(batch.standing, count) : { [place]: count };
   const part: Batch = {
     ...batch,
     label,
@@ -77,7 +83,10 @@ export function share(batch: Batch, count: number, label: string): [kept: Batch,
     pottedOn: batch.pottedOn - part.pottedOn,
     pinched: batch.pinched - part.pinched,
     plantedOut: batch.plantedOut - part.plantedOut,
-    standing: without(batch, count).standing,
+    standing:
+      place !== undefined && batch.standing[place] !== undefined
+        ? takeFrom(batch.standing, count, { from: place })
+        : without(batch, count).standing,
   };
   return [kept, part];
 }

@@ -12,9 +12,9 @@ export function split(draft: Draft, line: Line, entry: Split): readonly string[]
   const wanted = entry.parts.reduce((sum, part) => sum + part.count, 0);
   if (wanted > alive(batch)) return { refused: 'tooMany', batch: batch.label, there: alive(batch), wanted };
   let left = batch;
-  for (const { label, count } of entry.parts) {
+  for (const { label, count, place } of entry.parts) {
     if (draft.batches.has(label)) return { refused: 'labelTaken', label };
-    const [kept, part] = share(left, count, label);
+    const [kept, part] = share(left, count, label, place);
     draft.batches.set(label, acted(part, line, entry, count));
     left = kept;
   }

@@ -21,7 +21,8 @@ interface Labelled {
 export interface Split extends On {
   kind: 'split';
   batch: string;
-  parts: readonly { readonly label: string; readonly count: number }[];
+  /** `place` is told where the part stands elsewhere than what it is parted from. */
+  parts: readonly { readonly label: string; readonly count: number; readonly place?: string }[];
 }
 
 /** What is alive of `batches` goes on under the label `into`, which is one of them. */

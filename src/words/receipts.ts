@@ -2,7 +2,7 @@
 import { firstDay } from '../calendar/span.js';
 import { alive, type Batch } from '../ledger/batch.js';
 import type { Plant } from '../ledger/entry.js';
-import type { Posting } from '../ledger/posting.js';
+import type { Posting, Split } from '../ledger/posting.js';
 import {
   batchWords, careWords, causeWords, cuttingWords, mannerWords, placeWords, plantWords, potWords,
   temperatureWords,
@@ -82,7 +82,7 @@ function sentence({ entry, touched, count }: Done, speech: Speech): string {
     case 'remind':
       return `I’ll remind you: ${entry.text ?? ''}${entry.time ? ` at ${entry.time}` : ''}`;
     case 'split':
-      return `${entry.batch} split: ${listWords(touched.map((each) => `${alive(each)} in ${each.label}`))}`;
+      return `${entry.batch} split: ${listWords(touched.map((each) => `${alive(each)} in ${each.label}${partedTo(entry, each)}`))}`;
     case 'merge':
       return `${listWords(entry.batches)} are one batch now: ${touched.map((each) => `${each.label}, ${alive(each)}`).find((each) => each.startsWith(entry.into)) ?? entry.into}`;
     case 'rename':
@@ -92,6 +92,11 @@ function sentence({ entry, touched, count }: Done, speech: Speech): string {
     case 'teach':
       return `${capital(entry.crop)}: ${entry.daysToRoot[0]}–${entry.daysToRoot[1]} days to root, by your word`;
   }
+}
+
+/** Where a part of a split went, if it went anywhere. */
+function partedTo({ parts }: Split, { label }: Batch): string {
+  return at(parts.find((part) => part.label === label)?.place);
 }
 
 function aboutWords(entry: Plant, touched: readonly Batch[]): string {

@@ -1,6 +1,8 @@
 /** What is said when something is taken back. */
 import { listWords } from './speech.js';
 
+/** `kind` as the grower calls it: "sale", "potting on". */
+export const noneToUndo = (kind: string): string => `I have no note of a ${kind} to take back.`;
 export const nothingToUndo = 'There is nothing left to take back.';
 export const undoLabel = 'Undo';
 export const changeLabel = 'Change';

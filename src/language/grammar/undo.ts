@@ -6,10 +6,12 @@ export interface UndoRule {
 }
 
 const OPEN = leading(
-  "please|kindly|nvm|nah|nope|arra|ach|och|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|nope|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls",
+  "and|please|kindly|nvm|nah|nope|arra|ach|och|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|nope|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls",
 );
-const THAT =
-  '(?:that(?: one| last one| last entry| last bit| note| entry| last note| last)?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update))?(?: (?:i|you) (?:said|sent|wrote|logged|made|put|entered))?|what i (?:just )?(?:said|wrote|sent|logged|put(?: in)?|told you)|(?:the|my) entry|last one)';
+/** What an entry may be called by its kind ("undo that loss"). */
+const KIND =
+  'strike|loss|check|move|pinch|sale|gift|swap|split|merge|reading|remark|reminder|delivery|potting on|potting|planting out|watering|feed|feeding|misting';
+const THAT = `(?:that(?: (?:one|last one|last entry|last bit|note|entry|last note|last|${KIND}))?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update|${KIND}))?(?: (?:i|you) (?:said|sent|wrote|logged|made|put|entered))?|what i (?:just )?(?:said|wrote|sent|logged|put(?: in)?|told you)|(?:the|my) entry|last one)`;
 
 const AFTER = trailing(
   "i was (?:looking at|on|thinking of) the wrong \\w+|lol|too|as well|also|please|pls|thanks|then|again|out|off|sorry|mate|would you|will you|wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?|i (?:got|had) (?:it|that) wrong|it was (?:wrong|a mistake)|it's wrong|that was (?:wrong|a mistake)|its wrong|mistake|my mistake|i made a mistake",
@@ -44,6 +46,11 @@ export const undoRules: readonly UndoRule[] = [
       /^(?:oops |sorry |no |oh |wait |hang on |hold on |actually |whoops )*(?:that|the last one|last one|last entry|that last one) was (?:a mistake|wrong|an error|not right|the wrong (?:one|plant|batch))(?: please)?(?: undo(?: it| that)?| delete it| scrap it| forget it| ignore it)?$/,
   },
 ];
+
+/** The kind of entry that an undo names, as the grower calls it. */
+export function kindTakenBack(text: string): string | undefined {
+  return new RegExp(`\\b(?:that|last|the) (?:last )?(${KIND})\\b`).exec(text.toLowerCase())?.[1];
+}
 
 /** How many entries the line takes back: "undo the last two" two, most one, other lines none. */
 export function undosIn(line: string): number {

@@ -1,7 +1,7 @@
 /** Batches parted and put together. */
 import { starts } from './opening.js';
 import { numberOf } from './number-spelt.js';
-import type { InstructionRule } from './rule.js';
+import type { InstructionRule, InstructionWords } from './rule.js';
 
 /** "Split three of these into a batch of their own": the number is what is parted, not how many parts. */
 const OWN_BATCH = /\binto (?:(?:a|an|its|their|another) )?(?:own|new|separate|batch of)\b/;
@@ -19,7 +19,7 @@ export const batches: readonly InstructionRule[] = [
       const lots = numberOf(parts);
       const size = numberOf(each);
       if (lots !== undefined && size !== undefined && lots * size > 0 && lots <= 12)
-        return { kind: 'split', plant, into: Array<number>(lots).fill(size) };
+        return { kind: 'split', plant, into: Array<number>(lots).fill(size), ...partedTo(words) };
       // "In two, 45 and 45": so many parts, then their sizes.
       const sizes =
         numbers.length > 2 && numbers[0] === numbers.length - 1 && /\bin(?:to)? \w+ /.test(line)
@@ -32,17 +32,24 @@ export const batches: readonly InstructionRule[] = [
           ? { count: numbers[0] ?? 0 }
           : {}),
         ...(sizes.length > 1 ? { into: sizes } : {}),
+        ...partedTo(words),
       };
     },
   },
   {
     name: 'make <count> of <plant> a batch of their own',
     pattern: /\b(?:batch of (?:their|its) own|(?:a |into a )?(?:new|separate|own) batch)\b/,
-    read: ({ plants, numbers, line }) =>
+    read: (words) => {
+      const { plants, numbers, line } = words;
       // "New batch: 9 tip cuttings of …" tells of cuttings.
-      plants[0] && !/^(?:took|struck|i took|a? ?new batch)\b|\bcuttings\b/.test(line)
-        ? { kind: 'split', plant: plants[0], ...(numbers[0] === undefined ? {} : { count: numbers[0] }) }
-        : undefined,
+      if (!plants[0] || /^(?:took|struck|i took|a? ?new batch)\b|\bcuttings\b/.test(line)) return undefined;
+      return {
+        kind: 'split',
+        plant: plants[0],
+        ...(numbers[0] === undefined ? {} : { count: numbers[0] }),
+        ...partedTo(words),
+      };
+    },
   },
   {
     name: 'merge <plant> and <plant>',
@@ -55,4 +62,22 @@ export const batches: readonly InstructionRule[] = [
         ? { kind: 'merge', plants }
         : undefined,
   },
+  {
+    name: 'add the younger <plant> to the older batch',
+    pattern: starts(
+      '(?:add|put|tip|fold|move) (?:the|my) (?:younger|newer|later|second|newest|youngest) .*\\b(?:to|into|in with|with) the (?:older|earlier|first|original|oldest|old)(?: one| batch| lot| ones)?(?: so .*)?$',
+    ),
+    read: ({ plants }) => (plants.length > 0 ? { kind: 'merge', plants } : undefined),
+  },
 ];
+
+/** "Split six off to the porch", "a batch of their own, they're in the tunnel now": a place told behind what is parted. */
+function partedTo({ pieces }: InstructionWords): { place?: string } {
+  const at = pieces.findLastIndex(({ is }) => is === 'place');
+  const place = pieces[at];
+  if (place?.is !== 'place' || place.prep === 'from' || place.prep === 'off') return {};
+  const said = pieces.slice(0, at);
+  const counted = said.some(({ is }) => is === 'count') && said.some(({ is }) => is === 'plant');
+  const apart = said.slice(said.findLastIndex(({ is }) => is === 'plant')).some(({ is }) => is === 'break');
+  return counted && (apart || /^(?:to|into|onto)$/.test(place.prep ?? '')) ? { place: place.place } : {};
+}
