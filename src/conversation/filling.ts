@@ -17,6 +17,8 @@ const LONGEST_NAME = 60;
 /** Words that no name of a plant begins or ends with: a new note, not the answer. */
 const NOTE =
   /^(?:ok|okay|now|and|then|so|but|also|right|just|i|we|it|they|did|lost|took|gave)\b|\b(?:too|as well|now|today|yesterday)$/i;
+/** "Didn't get round to the Bobbin Lace": what was left undone, and no choice of a batch. */
+const NOT_DONE = /\b(?:did|do|have|has|was|were)(?:n['’]?t| not)\b|\b(?:forgot|never got)\b/i;
 /** Figures, and what can't be written on a label: controls, halves of characters, characters that nobody has given a meaning. */
 const NO_NAME = /[\d\p{Cc}\p{Cs}\p{Co}\p{Cn}]/u;
 
@@ -124,7 +126,7 @@ function valueFor(
         return 'none';
       return numberIn(text);
     case 'batch': {
-      if ((text.match(/[\p{L}\p{N}'’]+/gu) ?? []).length > MOST_WORDS) return null;
+      if ((text.match(/[\p{L}\p{N}'’]+/gu) ?? []).length > MOST_WORDS || NOT_DONE.test(text)) return null;
       if (ask.options.includes(allOfThem) && (answered === 'all' || /\b(?:both|all|every)\b/i.test(text)))
         return allOfThem;
       const labels = ask.options.filter((option) => typeof option === 'string');

@@ -95,6 +95,18 @@ function onDay(kind: EntryKind, pieces: readonly Piece[]): Proposal | undefined 
   return { kind: 'answer', rule: 'yesterday', slots: { value: 'yes' }, draft: when ? { when } : {} };
 }
 
+const INTERJECTION = /^(?:no|right|ok|okay|yes|yeah|yep|well|so|oh|ah)$/;
+
+/** "No, that was Madder Jack": the talk is of another plant than the one asked about. */
+function namesAnother(pieces: readonly Piece[], { context }: Note): boolean {
+  const asked = context?.batches?.find(({ label }) => label === context.pending?.batch);
+  const [first] = plantsIn(pieces);
+  if (!first || !asked) return false;
+  const { variety, crop, batch } = first.plant;
+  if (batch !== undefined) return batch !== asked.label;
+  return variety !== undefined ? variety !== asked.variety : crop !== undefined && crop !== asked.crop;
+}
+
 /** "Four and I binned the rest", "did five, lost one": what was asked, then an act in its own words. */
 function beforeAnAct(
   kind: EntryKind,
@@ -108,6 +120,7 @@ function beforeAnAct(
   const [first, rest] = [pieces.slice(0, cut), pieces.slice(cut + 1)];
   const [act] = findHits(rules, rest);
   if (cut <= 0 || !act || act.rule.kind === kind || act.rule.kind === 'remark') return undefined;
+  if (INTERJECTION.test(lineOf(first, utterance)) && namesAnother(rest, note)) return undefined;
   const withPlace = withSlots(kind, first);
   if (withPlace) return { proposals: [withPlace], rest };
   const value = proposeAnswer(lineOf(first, utterance), first, note)?.slots['value'];

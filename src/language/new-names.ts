@@ -86,7 +86,11 @@ function nameLength(
   let capital = 0;
   while (length < 5) {
     const piece = pieces[at + length];
-    if (length > 0 && capital === length && isDayInName(pieces, tokens, at + length)) {
+    const isDay =
+      length === 0
+        ? before.at(-1)?.is === 'count' && isDayOpeningName(pieces, tokens, at)
+        : capital === length && isDayInName(pieces, tokens, at + length);
+    if (isDay) {
       capital++;
       length++;
       continue;
@@ -194,6 +198,20 @@ function isDayInName(pieces: readonly Piece[], tokens: readonly Token[], at: num
     piece.to === piece.from + 1 &&
     tokens[piece.from]?.capital === true &&
     isCrop(pieces[at + 1])
+  );
+}
+
+/** "9 Sunday Kipper": a weekday between a number and a word nobody knows, both in capitals. */
+function isDayOpeningName(pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean {
+  const piece = pieces[at];
+  const next = pieces[at + 1];
+  return (
+    piece?.is === 'when' &&
+    piece.to === piece.from + 1 &&
+    tokens[piece.from]?.capital === true &&
+    next?.is === 'word' &&
+    tokens[next.from]?.capital === true &&
+    !NEVER.has(next.text)
   );
 }
 

@@ -4,6 +4,7 @@ import { restoreHeard } from './homophones.js';
 import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
 import { mediumPiece } from './media.js';
 import { findNames } from './names.js';
+import { numberAt } from './numbers.js';
 import { normalise } from './normalise.js';
 import type { Note, NoteContext } from './note.js';
 import type { Piece, When } from './pieces.js';
@@ -201,7 +202,10 @@ function isCuttingType(tokens: readonly Token[], at: number, length: number): bo
     // ", tips,": how they were taken, said by itself.
     if (/^(?:tip|tips)$/.test(words))
       return (
-        tokens[at - 1]?.raw === ',' && (tokens[at + length] === undefined || tokens[at + length]?.raw === ',')
+        (tokens[at - 1]?.raw === ',' &&
+          (tokens[at + length] === undefined || tokens[at + length]?.raw === ',')) ||
+        // "Eight tips of Widow Tansy": the cuttings themselves.
+        (/^(?:of|off|from)$/.test(next) && numberAt(tokens, at - 1) !== undefined)
       );
     if (/^(?:heel|heels)$/.test(words))
       return (

@@ -32,8 +32,9 @@ export const cut: readonly Rule[] = [
       spoken(p, f, t) ||
       (p[t]?.is === 'count' &&
         closeBehind(p, t, 'plant') &&
-        (p.slice(t).some(({ is }) => is === 'pots' || is === 'cutting') ||
+        (p.slice(t).some(({ is }) => is === 'pots' || is === 'cutting' || is === 'medium') ||
           p.length < t + 5 ||
+          followsWord(p, t, /^(?:hormone|powder|gel)$/) ||
           followsWord(p, t, /^(?:tubers?|stools?|crowns?|stock)$/)) &&
         !followsWord(p, t, /^to$/)),
   },

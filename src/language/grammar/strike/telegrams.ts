@@ -40,7 +40,7 @@ const allSlots = (pieces: readonly Piece[]): boolean =>
   pieces.every(
     (piece) =>
       piece.is !== 'word' ||
-      /^(?:of|the|in|on|with|each|a|all|at|from|my|new|more|into|under|and|cuttings|cutting|done|per|to|today|it|them|before|tea|lunch|every|one|x|together|mixed|sharing|same|fleece|glass|lid|cover|fog|mist)$/.test(
+      /^(?:of|the|in|on|with|each|a|all|at|from|my|new|more|into|under|and|cuttings|cutting|done|per|to|today|it|them|before|tea|lunch|every|one|x|together|mixed|sharing|same|again|fleece|glass|lid|cover|fog|mist)$/.test(
         piece.text,
       ),
   );
