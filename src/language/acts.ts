@@ -14,7 +14,7 @@ import { actsOnPlants, tendsSomethingElse } from './objects.js';
 import type { Piece, PlantWords } from './pieces.js';
 import { proposeReading } from './reading-proposal.js';
 import type { Quantity } from './quantities.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import { proposeRemark } from './remark-proposal.js';
 import { sentenceOf } from './sentences.js';
 import { slotsOf } from './slots.js';

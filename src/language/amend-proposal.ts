@@ -4,7 +4,7 @@ import { AMEND_CUE, amendRules } from './grammar/amend.js';
 import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
 import type { Piece, When } from './pieces.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import { proposeRename, RENAME } from './rename-proposal.js';
 import { restatementIn } from './restatement.js';
 import { LINE_LIMIT, plantsIn, type Sentence, textOf } from './sentences.js';

@@ -5,7 +5,7 @@ import { findHits, wordAt } from './grammar/rule.js';
 import { answerRules, bareQuantity } from './grammar/answer.js';
 import type { KnownBatch, Note } from './note.js';
 import type { Piece, When } from './pieces.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import { firstOf, lineOf, plantsIn } from './sentences.js';
 import { shareOf } from './quantities.js';
 import type { Utterance } from './utterance.js';

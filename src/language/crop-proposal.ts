@@ -1,6 +1,6 @@
 /** Sentences that say what crop a variety is. */
 import type { Note } from './note.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import { plantsIn, type Sentence } from './sentences.js';
 
 const TELLS =

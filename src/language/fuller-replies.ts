@@ -8,7 +8,7 @@ import { findHits } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import { lineOf, plantsIn } from './sentences.js';
 import { slotsOf } from './slots.js';
 import type { Utterance } from './utterance.js';

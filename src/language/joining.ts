@@ -1,6 +1,6 @@
 /** Proposals of one note that tell of one act: a look and what it found, cuttings taken and where they were put. */
 import type { Draft } from './drafting/draft.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import type { PlantWords } from './pieces.js';
 
 const same = (a: PlantWords | undefined, b: PlantWords | undefined): boolean =>

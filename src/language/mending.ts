@@ -6,7 +6,7 @@ import type { Draft } from './drafting/draft.js';
 import { findHits } from './grammar/rule.js';
 import { tendRules } from './grammar/tend.js';
 import type { Note } from './note.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import { restatementIn } from './restatement.js';
 import type { Sentence } from './sentences.js';
 import { slotsOf } from './slots.js';

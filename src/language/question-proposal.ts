@@ -2,7 +2,7 @@
 import { mergedPlants } from './drafting.js';
 import { OPENS_QUESTION, PREAMBLE, questionRules } from './grammar/question.js';
 import type { Piece } from './pieces.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import { firstOf, LINE_LIMIT, lineOf, plantsIn, type Sentence } from './sentences.js';
 import type { Utterance } from './utterance.js';
 

@@ -5,7 +5,7 @@ import type { Draft } from './drafting/draft.js';
 import { STRONG_CUE } from './grammar/reading.js';
 import type { Note } from './note.js';
 import type { Piece, PieceOf, When } from './pieces.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
 import { isAmerican } from './utterance.js';
 

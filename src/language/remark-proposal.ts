@@ -2,7 +2,7 @@
 import { mergedPlants } from './drafting.js';
 import { IDLE, OBSERVED, OBSERVED_ALONE, STATIVE } from './grammar/remark.js';
 import { wordAt } from './grammar/rule.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import { firstOf, LINE_LIMIT, plantsIn, type Sentence, textOf } from './sentences.js';
 import type { Utterance } from './utterance.js';
 

@@ -8,7 +8,7 @@ import { findRemind } from './grammar/remind.js';
 import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
 import type { Piece, PieceOf, When } from './pieces.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import { LINE_LIMIT, type Sentence, textOf } from './sentences.js';
 import type { Utterance } from './utterance.js';
 

@@ -1,6 +1,6 @@
 /** Sentences that give a variety another name. */
 import { wordAt } from './grammar/rule.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import { plantsIn, type Sentence, textOf, trimmed } from './sentences.js';
 import { titleCase } from './told-names.js';
 import type { Utterance } from './utterance.js';

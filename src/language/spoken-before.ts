@@ -5,7 +5,7 @@ import { wordAt } from './grammar/rule.js';
 import { causes, phraseAt } from './lexicon.js';
 import type { Piece, PlantWords } from './pieces.js';
 import type { Quantity } from './quantities.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 
 /** "Propagator at 24 so I opened its vents": the place whose temperature was just told. */
 export function placeOfIt(

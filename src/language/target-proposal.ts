@@ -4,7 +4,7 @@ import { draftsOf } from './drafting.js';
 import { wordAt } from './grammar/rule.js';
 import { targetRules, wantsAnAct } from './grammar/target.js';
 import type { PlantWords } from './pieces.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
 
 /** "I'd love forty Gone Paddling by June". */

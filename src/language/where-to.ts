@@ -5,7 +5,7 @@ import { type Rule, wordAt } from './grammar/rule.js';
 import { loosePlace } from './loose-places.js';
 import type { Piece } from './pieces.js';
 import { recipientOf } from './recipients.js';
-import type { Proposal } from './refining.js';
+import type { Proposal } from './proposal.js';
 import type { Utterance } from './utterance.js';
 
 /** "Watered both the greenhouse and the cold frame": one entry a place. */

@@ -1,0 +1,27 @@
+/** The day of an entry, where a phrase of time tells when it was done or is due. */
+import { daysBetween } from '../../calendar/day.js';
+import { firstDay } from '../../calendar/span.js';
+import type { When } from '../pieces.js';
+import type { Proposal } from '../proposal.js';
+import { ask, type OpenEntry, say } from './open-entry.js';
+
+/** Fills in the day, or asks for it. */
+export function tellDate({ kind, draft, future }: Proposal, entry: OpenEntry): void {
+  const { when } = draft;
+  if (!when) {
+    if (kind === 'remind') ask(entry, 'date');
+    return;
+  }
+  if (kind === 'remark' && isLong(when)) return;
+  const isSince = kind === 'hardenOff' && /^since/i.test(when.words);
+  // "Since March" tells how long and "by June" when it is wanted, not when it was done.
+  if (!future && !isSince && /^(?:since|for|after|by)\b/i.test(when.words)) return;
+  const date = future ? when.future : when.past;
+  if (date === 'ask') ask(entry, 'date');
+  // Hardening off since Monday began on Monday.
+  else say(entry, 'date', isSince && date !== undefined ? firstDay(date) : date);
+}
+
+/** A remark on how things are this year is dated to the day. */
+const isLong = ({ past }: When): boolean =>
+  past !== undefined && typeof past !== 'string' && daysBetween(past.from, past.to) > 45;

@@ -1,0 +1,164 @@
+/** The plant of an entry, and its batch: as said, as carried over, or the only one that it can be. */
+import type { EntryKind } from '../../ledger/entry.js';
+import type { KnownBatch, KnownVariety, NoteContext } from '../note.js';
+import type { PlantWords } from '../pieces.js';
+import type { Proposal } from '../proposal.js';
+import { fittingBatches, isSameName, singledOut } from './fitting-batches.js';
+import { ask, type OpenEntry, say } from './open-entry.js';
+
+/** Several live batches fit: these kinds ask which, the others cover them all. */
+const ASKS_BATCH: ReadonlySet<EntryKind> = new Set([
+  'check',
+  'loss',
+  'potOn',
+  'plantOut',
+  'dispatch',
+  'pinch',
+]);
+/** These are about plants that are not yet in the ledger: no live batch answers for them. */
+const BATCHLESS: ReadonlySet<EntryKind> = new Set([
+  'strike',
+  'stock',
+  'receive',
+  'target',
+  'amend',
+  'undo',
+  'reading',
+  'answer',
+]);
+const NEEDS_PLANT: ReadonlySet<EntryKind> = new Set([
+  'stock',
+  'receive',
+  'strike',
+  'check',
+  'loss',
+  'potOn',
+  'pinch',
+  'move',
+  'hardenOff',
+  'plantOut',
+  'dispatch',
+  'target',
+  'tend',
+]);
+
+/** Fills in the plant; the batch, where it is a single one. `lately` is that of the entry before. */
+export function tellPlant(
+  proposal: Proposal,
+  context: NoteContext,
+  entry: OpenEntry,
+  lately: string | undefined,
+): KnownBatch | undefined {
+  const { kind, draft, carried } = proposal;
+  if (kind === 'reading' || kind === 'undo' || kind === 'answer') return undefined;
+  const words = draft.plant ?? carried;
+  if (!words) {
+    if (!needsPlant(proposal)) return undefined;
+    return BATCHLESS.has(kind) ? assumeVariety(kind, context, entry) : assumeBatch(proposal, context, entry);
+  }
+  for (const [slot, value] of Object.entries(words))
+    say(entry, slot, value, draft.plant ? 'said' : 'assumed');
+  return BATCHLESS.has(kind)
+    ? tellUnstruck(words, context, entry)
+    : tellBatch(words, proposal, context, entry, lately);
+}
+
+/** A plant that is not yet in the ledger: its crop, or what its label stands for. */
+function tellUnstruck(words: PlantWords, context: NoteContext, entry: OpenEntry): undefined {
+  tellCrop(words, context, entry);
+  if (words.batch === undefined) return;
+  const known = fittingBatches(words, context)[0];
+  say(entry, 'variety', known?.variety, 'assumed');
+  say(entry, 'crop', known?.crop, 'assumed');
+}
+
+/** The batch that the words fit; of several that which the entry before was about, where the plant is carried over. */
+function tellBatch(
+  words: PlantWords,
+  { kind, draft }: Proposal,
+  context: NoteContext,
+  entry: OpenEntry,
+  lately: string | undefined,
+): KnownBatch | undefined {
+  const all = fittingBatches(words, context);
+  const told = draft.plant ? undefined : all.find(({ label }) => label === lately);
+  const fits = told ? [told] : singledOut(all, draft, kind);
+  const [only, another] = fits;
+  if (only && !another) {
+    if (words.batch === undefined) say(entry, 'batch', only.label, 'assumed');
+    if (words.variety === undefined) say(entry, 'variety', only.variety, 'assumed');
+    if (words.crop === undefined) say(entry, 'crop', only.crop, 'assumed');
+    return only;
+  }
+  tellCrop(words, context, entry);
+  if (another && ASKS_BATCH.has(kind)) askBatch(fits, entry);
+  return undefined;
+}
+
+/** The crop of a variety that was told without it. */
+function tellCrop({ variety, crop }: PlantWords, context: NoteContext, entry: OpenEntry): void {
+  if (variety === undefined || crop !== undefined) return;
+  const known =
+    context.varieties?.find(({ name }) => isSameName(name, variety))?.crop ??
+    context.batches?.find((batch) => isSameName(batch.variety, variety))?.crop;
+  say(entry, 'crop', known, 'assumed');
+}
+
+const askBatch = (fits: readonly KnownBatch[], entry: OpenEntry): void =>
+  ask(
+    entry,
+    'batch',
+    fits.map(({ label }) => label),
+  );
+
+/** A place may be tended, and what stands in a place moved, whatever the plants are. */
+function needsPlant({ kind, draft }: Proposal): boolean {
+  if (kind === 'tend' && (draft.place ?? draft.fromPlace) !== undefined) return false;
+  if (kind === 'move' && draft.fromPlace !== undefined) return false;
+  return NEEDS_PLANT.has(kind);
+}
+
+/** No plant was said of what is new: a strike is of the only variety there is, else it is asked. */
+function assumeVariety(kind: EntryKind, context: NoteContext, entry: OpenEntry): undefined {
+  const known = knownVarieties(context);
+  const [only, another] = known;
+  if (only && !another && kind === 'strike') {
+    say(entry, 'variety', only.name, 'assumed');
+    say(entry, 'crop', only.crop, 'assumed');
+  } else
+    ask(
+      entry,
+      'variety',
+      known.map(({ name }) => name),
+    );
+}
+
+/** Every variety that the ledger has heard of, each once. */
+function knownVarieties({ varieties = [], batches = [] }: NoteContext): readonly KnownVariety[] {
+  const names = new Map(varieties.map((each) => [each.name.toLowerCase(), each]));
+  for (const { variety, crop } of batches)
+    if (variety !== undefined && !names.has(variety.toLowerCase()))
+      names.set(variety.toLowerCase(), { name: variety, ...(crop === undefined ? {} : { crop }) });
+  return [...names.values()];
+}
+
+/** No plant was said of what is alive: the prompt's batch, the only one there is, or a question. */
+function assumeBatch(
+  { kind, draft }: Proposal,
+  { batches = [], pending }: NoteContext,
+  entry: OpenEntry,
+): KnownBatch | undefined {
+  const asked = draft.quantity?.both ? undefined : pending?.batch;
+  const live = asked === undefined ? batches : batches.filter(({ label }) => label === asked);
+  const fits = singledOut(live, draft, kind);
+  const [only, another] = fits;
+  if (only && !another) {
+    say(entry, 'batch', only.label, 'assumed');
+    say(entry, 'variety', only.variety, 'assumed');
+    say(entry, 'crop', only.crop, 'assumed');
+    return only;
+  }
+  if (!only) ask(entry, 'variety');
+  else if (ASKS_BATCH.has(kind)) askBatch(fits, entry);
+  return undefined;
+}
