@@ -1,6 +1,7 @@
 /** The third stage: tokens to pieces. Names first, then times, sizes, places, crops and counts; the rest stays words. */
 import { cropAt } from './crop-words.js';
 import { restoreHeard } from './homophones.js';
+import { placeNamesOf } from './known-places.js';
 import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
 import { mediumPiece } from './media.js';
 import { findNames } from './names.js';
@@ -8,7 +9,8 @@ import { numberAt } from './numbers.js';
 import { normalise } from './normalise.js';
 import type { Note, NoteContext } from './note.js';
 import type { Piece, When } from './pieces.js';
-import { findPlaces, prepositionBefore } from './places.js';
+import { findPlaces } from './places.js';
+import { prepositionBefore } from './prepositions.js';
 import { quantityAt } from './quantities.js';
 import { sizeAt, temperatureAt } from './sizes.js';
 import { type Token, tokenise } from './tokens.js';
@@ -111,8 +113,9 @@ function chunk(
     if (crop && crop.words.length > 1)
       claim({ is: 'plant', from: at, to: at + crop.words.length, known: true, plant: { crop: crop.value } });
   }
+  const placeNames = placeNamesOf(context);
   // A place that has a season in its name ("winter garden") is no phrase of time.
-  for (const { from, to, place, known } of findPlaces(tokens, context, free))
+  for (const { from, to, place, known } of findPlaces(tokens, placeNames, free))
     if (known && to - from > 1)
       claim({ is: 'place', from, to, place, known, prep: prepositionBefore(tokens, from) });
   for (const { from, to, when } of findWhens(tokens, note, (at) => !free(at)))
@@ -132,7 +135,7 @@ function chunk(
     const temperature = fewer ? undefined : temperatureAt(open, at, american);
     if (temperature) claim({ is: 'celsius', from: at, to: temperature.to, celsius: temperature.celsius });
   }
-  for (const { from, to, place, known } of findPlaces(tokens, context, free))
+  for (const { from, to, place, known } of findPlaces(tokens, placeNames, free))
     claim({ is: 'place', from, to, place, known, prep: prepositionBefore(tokens, from) });
   open = view();
   const openWords = open.map(({ text }) => text);

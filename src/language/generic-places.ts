@@ -1,0 +1,123 @@
+/** Places that only the words tell of: a noun of place, with its modifiers and number. */
+import { isKnown, phraseAt, placeNouns, placePhrases, verbSense } from './lexicon.js';
+import { DETERMINER, PREPOSITION, prepositionBefore } from './prepositions.js';
+import { textAt, type Token } from './tokens.js';
+
+/** Nouns that take a number ("bench 2"). */
+const NUMBERED =
+  /^(?:bench|polytunnel|tunnel|glasshouse|greenhouse|house|bay|bed|shelf|table|block|row|field|frame|room|polyhouse|shadehouse|igloo|zone|plot|propagator)$/;
+const MODIFIERS = new Set(
+  'top bottom back front north south east west northern southern kitchen spare mist misting potting long hot cold warm cool raised new old other far near big little small left right middle bathroom bedroom utility sunny shady shaded heated unheated garden outside outdoor indoor laundry upstairs downstairs landing lounge living dining grow growing propagation prop herb flower veg vegetable rose hallway office allotment village church school main side lower upper walled patio basement attic conservatory stone brick glass plastic mini electric windowsill porch hardening seed staff end second first third standing weaning'.split(
+    ' ',
+  ),
+);
+/** Nouns that everyday talk uses too: a place only behind a preposition or a modifier. */
+const EVERYDAY = new Set(
+  'bed frame house rack table room yard field ground mat lights stand press window step path office study sink tent nursery bay plot fridge shelf garden kitchen lounge basement attic tunnel border deck terrace'.split(
+    ' ',
+  ),
+);
+
+/** A place that nobody need know: the noun at token `at` with what stands around it. */
+export function genericAt(
+  tokens: readonly Token[],
+  at: number,
+  free: (at: number) => boolean,
+): { readonly from: number; readonly to: number; readonly place: string } | undefined {
+  // No phrase for a place is longer than three words.
+  const phrase = phraseAt(
+    placePhrases,
+    tokens.slice(at, at + 4).map(({ text }) => text),
+    0,
+  );
+  let to: number;
+  let noun: string;
+  if (phrase) {
+    to = at + phrase.words.length;
+    noun = phrase.words.at(-1) ?? '';
+  } else if (placeNouns.has(textAt(tokens, at))) {
+    to = at + 1;
+    noun = textAt(tokens, at);
+    // "kitchen windowsill", "greenhouse bench": the last noun of the run is the head.
+    while (placeNouns.has(textAt(tokens, to)) && free(to)) {
+      noun = textAt(tokens, to);
+      to++;
+    }
+  } else return undefined;
+  // "The porch planter": the place is the planter there.
+  if (
+    /^(?:planter|planters|urn|urns|trough|troughs|barrel|barrels|tub|tubs)$/.test(textAt(tokens, to)) &&
+    free(to)
+  )
+    to++;
+  if (/^(?:centre|center|club|show|society|party)$/.test(textAt(tokens, to))) return undefined;
+  let from = at;
+  while (from > 0 && free(from - 1) && isModifier(tokens, from - 1)) from--;
+  if (
+    NUMBERED.test(noun) &&
+    free(to) &&
+    !isWarmth(noun, textAt(tokens, to)) &&
+    (tokens[to]?.is === 'number' || /^(?:one|two|three|four|five|six)$/.test(textAt(tokens, to))) &&
+    !/^(?:of|rooted|dead|have|cm|in|x|%)$/.test(textAt(tokens, to + 1))
+  )
+    to++;
+  // "In pond bed", ", display border": words between a preposition, article or comma and the noun belong to the place.
+  if (from === at) {
+    let start = at;
+    while (start > 0 && at - start < 2 && free(start - 1) && isName(tokens, start - 1)) start--;
+    const lead = tokens[start - 1];
+    if (start < at && lead && (PREPOSITION.has(lead.text) || DETERMINER.has(lead.text) || lead.raw === ','))
+      from = start;
+  }
+  // "Took 10 Porch Swing": a name that a place opens.
+  if (tokens[at]?.capital && tokens[to]?.capital && at > 0 && tokens[at - 1]?.is !== 'mark') return undefined;
+  if (tokens[at]?.capital && at > 0 && tokens[at - 1]?.capital && !/^[.!?]$/.test(tokens[at - 2]?.raw ?? '.'))
+    return undefined;
+  const bare =
+    phrase === undefined && (EVERYDAY.has(noun) || EVERYDAY.has(noun.replace(/s$/, ''))) && to - from === 1;
+  // "Watered the tunnel": what is tended is a place.
+  const tended =
+    DETERMINER.has(textAt(tokens, from - 1)) &&
+    /^(?:water|mist|vent|shade|feed|spray|air|damp)$/.test(verbSense(textAt(tokens, from - 2))?.lemma ?? '');
+  if (bare && !tended && prepositionBefore(tokens, from) === undefined) return undefined;
+  const place = tokens
+    .slice(from, to)
+    .map(({ text }) => text)
+    .join(' ')
+    .replace(/ - /g, '-');
+  return { from, to, place };
+}
+
+/** "Propagator 21", "greenhouse 14": nobody has so many; a number that tells how warm it is. */
+function isWarmth(noun: string, number: string): boolean {
+  return (
+    /^(?:propagator|greenhouse|glasshouse|polytunnel|tunnel|frame|house|room)$/.test(noun) &&
+    Number(number) >= 10
+  );
+}
+
+function isModifier(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at];
+  if (token?.is !== 'word') return false;
+  if (MODIFIERS.has(token.text) || /'s$/.test(token.text)) return true;
+  if (DETERMINER.has(token.text) || PREPOSITION.has(token.text)) return false;
+  return (
+    !isKnown(token.text) &&
+    PREPOSITION.has(textAt(tokens, at - 1)) === false &&
+    DETERMINER.has(textAt(tokens, at - 1))
+  );
+}
+
+/** A word that may stand before a place's noun: none of the trade's verbs or the small words. */
+function isName(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at];
+  return (
+    token?.is === 'word' &&
+    verbSense(token.text) === undefined &&
+    !DETERMINER.has(token.text) &&
+    !PREPOSITION.has(token.text) &&
+    !/^(?:and|of|then|but|all|some|more|them|it|one|two|three|four|five|six|ten|now|today|cuttings|cutting|plants|pots|rooted|very|really|for|with|no|not|each|every|which|that|i|we|they|both|another|rest|half)$/.test(
+      token.text,
+    )
+  );
+}

@@ -1,0 +1,104 @@
+/** Places that the ledger knows, however they are written. */
+import { isKnown } from './lexicon.js';
+import type { NoteContext } from './note.js';
+import { distance, slipsAllowed } from './spelling.js';
+import type { Token } from './tokens.js';
+
+export interface PlaceName {
+  readonly place: string;
+  /** In lower case, without apostrophes. */
+  readonly words: readonly string[];
+}
+
+/** Places of a ledger, those of most words first. */
+export function placeNamesOf({ places = [], batches = [] }: NoteContext): readonly PlaceName[] {
+  return [...new Set([...places, ...batches.flatMap(({ place }) => place ?? [])])]
+    .map((place) => ({
+      place,
+      words: place
+        .toLowerCase()
+        .replace(/'/g, '')
+        .split(/[\s-]+/),
+    }))
+    .sort((a, b) => b.words.length - a.words.length);
+}
+
+/** A place of the ledger that begins at token `at`, of which `plain` are the words. */
+export function knownAt(
+  plain: readonly string[],
+  tokens: readonly Token[],
+  at: number,
+  names: readonly PlaceName[],
+  free: (at: number) => boolean,
+): { readonly from: number; readonly to: number; readonly place: string } | undefined {
+  for (const { place, words } of names) {
+    let to = at;
+    let fits = true;
+    for (const [n, expected] of words.entries()) {
+      if (n > 0 && tokens[to]?.raw === '-') to++;
+      const written = plain[to] ?? '';
+      const raw = tokens[to]?.raw.toLowerCase();
+      // "C frame", "prop house": a place's own words, however the trade would spell them out.
+      const initial = n === 0 && words.length > 1 && written.length === 1 && expected.startsWith(written);
+      if (!free(to) || !(same(written, expected) || raw === expected || initial)) {
+        fits = false;
+        break;
+      }
+      to++;
+    }
+    if (fits && !(words.length > 1 && (plain[at] ?? '').length === 1 && to - at < 2))
+      return { from: at, to, place };
+    if (free(at) && initialsOf(words) === plain[at]) return { from: at, to: at + 1, place };
+    const joined = words.join('');
+    if (words.length > 1 && free(at) && plain[at] === joined) return { from: at, to: at + 1, place };
+    // "Kitchen window sill" of the kitchen windowsill.
+    const parted = words.length + 1;
+    if (
+      words.length > 1 &&
+      free(at) &&
+      free(at + parted - 1) &&
+      plain.slice(at, at + parted).join('') === joined
+    )
+      return { from: at, to: at + parted, place };
+    if (
+      words.length === 1 &&
+      free(at) &&
+      free(at + 1) &&
+      `${plain[at]}${plain[at + 1] ?? '\u0000'}` === joined
+    )
+      return { from: at, to: at + 2, place };
+  }
+  return undefined;
+}
+
+function same(written: string, expected: string): boolean {
+  if (written === expected || written === `${expected}s` || `${written}s` === expected) return true;
+  const numeral: Readonly<Record<string, string>> = {
+    one: '1',
+    two: '2',
+    three: '3',
+    four: '4',
+    five: '5',
+    six: '6',
+    too: '2',
+    to: '2',
+    for: '4',
+    won: '1',
+  };
+  if (/^\d$/.test(expected)) return numeral[written] === expected;
+  const slips = slipsAllowed(expected.length);
+  return slips > 0 && !isKnown(written) && distance(written, expected, slips) <= slips;
+}
+
+/** "PT2" of "polytunnel 2", "mb4" of "mist bench 4": only places that carry a number. */
+function initialsOf(words: readonly string[]): string | undefined {
+  const number = words.at(-1) ?? '';
+  if (!/^\d+$/.test(number)) return undefined;
+  const letters = words.slice(0, -1).map((word) =>
+    word
+      .replace(/^poly(.)/, 'p$1')
+      .replace(/^(g)(?:lass|reen)(h)ouse$/, '$1$2')
+      .slice(0, /^(?:poly|glassh|greenh)/.test(word) ? 2 : 1),
+  );
+  return `${letters.join('')}${number}`;
+}
