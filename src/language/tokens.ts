@@ -92,3 +92,8 @@ export function tokenise(text: string): readonly Token[] {
 export function textAt(tokens: readonly Token[], at: number): string {
   return tokens[at]?.text ?? '';
 }
+
+/** Whether these words stand at a place in a row of tokens. */
+export function isPhraseAt(tokens: readonly Token[], at: number, words: readonly string[]): boolean {
+  return words.every((word, n) => textAt(tokens, at + n) === word);
+}

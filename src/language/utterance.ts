@@ -1,11 +1,12 @@
 /** The third stage: tokens to pieces. Names first, then times, sizes, places, crops and counts; the rest stays words. */
 import { cropAt } from './crop-words.js';
+import { isCuttingType } from './cutting-types.js';
 import { restoreHeard } from './homophones.js';
 import { placeNamesOf } from './known-places.js';
 import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
 import { mediumPiece } from './media.js';
 import { findNames } from './names.js';
-import { numberAt } from './numbers.js';
+import { moneyAt } from './money.js';
 import { normalise } from './normalise.js';
 import type { Note, NoteContext } from './note.js';
 import type { Piece, When } from './pieces.js';
@@ -13,7 +14,7 @@ import { findPlaces } from './places.js';
 import { prepositionBefore } from './prepositions.js';
 import { quantityAt } from './quantities.js';
 import { sizeAt, temperatureAt } from './sizes.js';
-import { type Token, tokenise } from './tokens.js';
+import { textAt, type Token, tokenise } from './tokens.js';
 import { namedNames, quotedNames } from './told-names.js';
 import { findWhens } from './when.js';
 
@@ -58,15 +59,13 @@ export function utteranceOf(note: Note): Utterance {
     isName,
     (at) =>
       isName(at) ||
-      isName(at + 1 && word(written, at) === 'the' ? at + 1 : at) ||
+      isName(at + 1 && textAt(written, at) === 'the' ? at + 1 : at) ||
       phraseAt(crops, words, at) !== undefined,
   );
   // A restored phrase may have lost a token; names are then found again on the new row.
   const settled = tokens.length === written.length ? names : findNames(tokens, context);
   return { text, tokens, pieces: chunk(text, tokens, settled, note, context) };
 }
-
-const word = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
 
 /** "9 March Ember Fox: four rooted", of a batch struck on 9 March. */
 function wasStruck(plant: Piece | undefined, { past }: When, { batches = [] }: NoteContext): boolean {
@@ -156,70 +155,6 @@ function chunk(
       claim({ is: 'count', from: at, to: Math.min(quantity.to, tokens.length), quantity: quantity.quantity });
   }
   return row(tokens, owner);
-}
-
-function moneyAt(tokens: readonly Token[], at: number): number | undefined {
-  const token = tokens[at];
-  if (!token) return undefined;
-  if (/^[£$€]$/.test(token.raw) && tokens[at + 1]?.is === 'number')
-    return /^(?:each|apiece|per|a)$/.test(word(tokens, at + 2)) ? at + 3 : at + 2;
-  if (
-    token.is === 'number' &&
-    (/^(?:p|quid|pounds|dollars|bucks|euro|euros|pence|%|percent|nzd|aud)$/.test(word(tokens, at + 1)) ||
-      /^[£$€%]$/.test(tokens[at + 1]?.raw ?? ''))
-  )
-    return /^(?:each|apiece)$/.test(word(tokens, at + 2)) ? at + 3 : at + 2;
-  if (/^a$/.test(token.text) && /^(?:quid|fiver|tenner|pound|dollar)$/.test(word(tokens, at + 1)))
-    return /^(?:each|apiece)$/.test(word(tokens, at + 2)) ? at + 3 : at + 2;
-  if (
-    /^(?:no|number|nr|room|page|chapter|step|version|day|week|half-past)$/.test(word(tokens, at)) &&
-    tokens[at + 1]?.text === '.' &&
-    tokens[at + 2]?.is === 'number'
-  )
-    return at + 3;
-  // "The woman at no 9": where, not how many.
-  const isAddress =
-    word(tokens, at) === 'no' &&
-    /^(?:at|to|from|outside|opposite|bench|shelf|table|tunnel|house|bay|row)$/.test(word(tokens, at - 1));
-  if (
-    (isAddress || /^(?:number|page|chapter|version)$/.test(word(tokens, at))) &&
-    tokens[at + 1]?.is === 'number'
-  )
-    return at + 2;
-  return undefined;
-}
-
-function isCuttingType(tokens: readonly Token[], at: number, length: number): boolean {
-  const words = tokens
-    .slice(at, at + length)
-    .map(({ text }) => text)
-    .join(' ');
-  const next = word(tokens, at + length);
-  const nextIsCutting = /^(?:cutting|cuttings|wood)$/.test(next);
-  const before = word(tokens, at - 1);
-  if (/^basil$/.test(words)) return false;
-  if (/^(?:root|leaf|tip|tips|node|leaf bud|leaf buds|heel|heels)$/.test(words)) {
-    if (/^leaf bud/.test(words) && (/^(?:x|,)$/.test(next) || tokens[at + length]?.is === 'number'))
-      return true;
-    if (nextIsCutting || (next === '-' && /^cutting/.test(word(tokens, at + length + 1)))) return true;
-    // ", tips,": how they were taken, said by itself.
-    if (/^(?:tip|tips)$/.test(words))
-      return (
-        (tokens[at - 1]?.raw === ',' &&
-          (tokens[at + length] === undefined || tokens[at + length]?.raw === ',')) ||
-        // "Eight tips of Widow Tansy": the cuttings themselves.
-        (/^(?:of|off|from)$/.test(next) && numberAt(tokens, at - 1) !== undefined)
-      );
-    if (/^(?:heel|heels)$/.test(words))
-      return (
-        /^(?:with|a|have)$/.test(before) ||
-        /^(?:ones|on)$/.test(next) ||
-        (tokens[at - 1]?.raw === ',' &&
-          (tokens[at + length] === undefined || tokens[at + length]?.raw === ','))
-      );
-    return false;
-  }
-  return true;
 }
 
 const SOFT = new Set([',', '-', ':', '(', ')', '/', '=', '|', '>']);

@@ -1,0 +1,37 @@
+/** Whether words that may name a type of cutting do: "tips", "heel" and "leaf" are parts of a plant too. */
+import { numberAt } from './numbers.js';
+import { textAt, type Token } from './tokens.js';
+
+/** Whether the `length` words at token `at` say how the cuttings were taken. */
+export function isCuttingType(tokens: readonly Token[], at: number, length: number): boolean {
+  const words = tokens
+    .slice(at, at + length)
+    .map(({ text }) => text)
+    .join(' ');
+  const next = textAt(tokens, at + length);
+  const nextIsCutting = /^(?:cutting|cuttings|wood)$/.test(next);
+  const before = textAt(tokens, at - 1);
+  if (/^basil$/.test(words)) return false;
+  if (/^(?:root|leaf|tip|tips|node|leaf bud|leaf buds|heel|heels)$/.test(words)) {
+    if (/^leaf bud/.test(words) && (/^(?:x|,)$/.test(next) || tokens[at + length]?.is === 'number'))
+      return true;
+    if (nextIsCutting || (next === '-' && /^cutting/.test(textAt(tokens, at + length + 1)))) return true;
+    // ", tips,": how they were taken, said by itself.
+    if (/^(?:tip|tips)$/.test(words))
+      return (
+        (tokens[at - 1]?.raw === ',' &&
+          (tokens[at + length] === undefined || tokens[at + length]?.raw === ',')) ||
+        // "Eight tips of Widow Tansy": the cuttings themselves.
+        (/^(?:of|off|from)$/.test(next) && numberAt(tokens, at - 1) !== undefined)
+      );
+    if (/^(?:heel|heels)$/.test(words))
+      return (
+        /^(?:with|a|have)$/.test(before) ||
+        /^(?:ones|on)$/.test(next) ||
+        (tokens[at - 1]?.raw === ',' &&
+          (tokens[at + length] === undefined || tokens[at + length]?.raw === ','))
+      );
+    return false;
+  }
+  return true;
+}

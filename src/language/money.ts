@@ -1,0 +1,34 @@
+/** Numbers that count no plants: money, a share in per cent, the number of a house or page. */
+import { textAt, type Token } from './tokens.js';
+
+/** Where the money that begins at token `at` ends. */
+export function moneyAt(tokens: readonly Token[], at: number): number | undefined {
+  const token = tokens[at];
+  if (!token) return undefined;
+  if (/^[£$€]$/.test(token.raw) && tokens[at + 1]?.is === 'number')
+    return /^(?:each|apiece|per|a)$/.test(textAt(tokens, at + 2)) ? at + 3 : at + 2;
+  if (
+    token.is === 'number' &&
+    (/^(?:p|quid|pounds|dollars|bucks|euro|euros|pence|%|percent|nzd|aud)$/.test(textAt(tokens, at + 1)) ||
+      /^[£$€%]$/.test(tokens[at + 1]?.raw ?? ''))
+  )
+    return /^(?:each|apiece)$/.test(textAt(tokens, at + 2)) ? at + 3 : at + 2;
+  if (/^a$/.test(token.text) && /^(?:quid|fiver|tenner|pound|dollar)$/.test(textAt(tokens, at + 1)))
+    return /^(?:each|apiece)$/.test(textAt(tokens, at + 2)) ? at + 3 : at + 2;
+  if (
+    /^(?:no|number|nr|room|page|chapter|step|version|day|week|half-past)$/.test(textAt(tokens, at)) &&
+    tokens[at + 1]?.text === '.' &&
+    tokens[at + 2]?.is === 'number'
+  )
+    return at + 3;
+  // "The woman at no 9": where, not how many.
+  const isAddress =
+    textAt(tokens, at) === 'no' &&
+    /^(?:at|to|from|outside|opposite|bench|shelf|table|tunnel|house|bay|row)$/.test(textAt(tokens, at - 1));
+  if (
+    (isAddress || /^(?:number|page|chapter|version)$/.test(textAt(tokens, at))) &&
+    tokens[at + 1]?.is === 'number'
+  )
+    return at + 2;
+  return undefined;
+}

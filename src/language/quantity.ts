@@ -1,0 +1,34 @@
+/** How many, as the words tell it. */
+import { textAt, type Token } from './tokens.js';
+
+export interface Quantity {
+  readonly value?: number;
+  readonly whole?: 'all' | 'rest';
+  /** No number can be had from the words ("a few", "nearly a dozen", "three or four"). */
+  readonly vague?: true;
+  /** "All but two". */
+  readonly allBut?: number;
+  /** "Half", "three quarters": a part of what there is, numerator and denominator. */
+  readonly share?: readonly [number, number];
+  /** "Two more": on top of what was there. */
+  readonly more?: true;
+  /** "Three out of eight": the eight. */
+  readonly outOf?: number;
+  /** "Both": two, or each of two plants named. */
+  readonly both?: true;
+  /** "Some", which a check may be answered with. */
+  readonly some?: true;
+  readonly negative?: true;
+  /** A pronoun-like "one", which may count nothing. */
+  readonly weak?: true;
+}
+
+export interface FoundQuantity {
+  readonly quantity: Quantity;
+  readonly to: number;
+}
+
+/** Behind the "of" that may follow a quantity. */
+export function pastOf(tokens: readonly Token[], at: number): number {
+  return textAt(tokens, at) === 'of' ? at + 1 : at;
+}

@@ -1,0 +1,66 @@
+/** Quantities of which no number can be had: "a few", "at least ten", "nearly a dozen". */
+import { verbSense } from './lexicon.js';
+import { numberAt } from './numbers.js';
+import { type FoundQuantity, pastOf } from './quantity.js';
+import { isPhraseAt, textAt, type Token } from './tokens.js';
+
+const BEYOND: readonly (readonly string[])[] = [
+  ['at', 'least'], ['at', 'most'], ['more', 'than'], ['less', 'than'], ['fewer', 'than'], ['not', 'quite'], ['just', 'over'],
+  ['just', 'under'], ['well', 'over'], ['close', 'to'], ['up', 'to'], ['upwards', 'of'], ['getting', 'on', 'for'],
+  ['nearly'], ['almost'], ['over'], ['under'], ['nigh', 'on'], ['no', 'more', 'than'], ['a', 'good'], ['best', 'part', 'of'],
+]; // prettier-ignore
+const VAGUE: readonly (readonly string[])[] = [
+  ['a', 'good', 'few'], ['quite', 'a', 'few'], ['a', 'few'], ['few'], ['some'], ['several'], ['a', 'handful'], ['handful'], ['loads'],
+  ['a', 'load'], ['a', 'bunch'], ['bunch'], ['lots'], ['a', 'lot'], ['plenty'], ['tons'], ['heaps'], ['most'], ['many'], ['umpteen'],
+  ['oodles'], ['masses'], ['a', 'number'], ['a', 'good', 'many'], ['various'], ['a', 'whole', 'load'], ['a', 'fair', 'few'], ['stacks'],
+  ['quite', 'a', 'lot'], ['the', 'odd'], ['a', 'whole', 'bunch'], ['a', 'ton'], ['a', 'fair', 'whack'], ['a', 'batch'], ['a', 'wheen'], ['dozens'], ['hundreds'], ['one', 'or', 'two'],
+  ['the', 'majority'],
+]; // prettier-ignore
+
+/** "At least ten", "between four and six": on one side of a number. */
+export function beyond(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  if (textAt(tokens, at) === 'between') {
+    const low = numberAt(tokens, at + 1);
+    const high = low && textAt(tokens, low.to) === 'and' ? numberAt(tokens, low.to + 1) : undefined;
+    if (high) return { quantity: { vague: true }, to: pastOf(tokens, high.to) };
+  }
+  for (const words of BEYOND) {
+    if (!isPhraseAt(tokens, at, words)) continue;
+    // "Handed over six", "brought up to": the word is the verb's.
+    if (
+      /^(?:over|under|up|close)$/.test(words[0] ?? '') &&
+      /^(?:hand|turn|pass|bring|go|come|put|carry|move|send|knock|keel)$/.test(
+        verbSense(textAt(tokens, at - 1))?.lemma ?? '',
+      )
+    )
+      continue;
+    // "Back up to 20": as warm as that.
+    if (
+      words[0] === 'up' &&
+      /^(?:back|right|now|got|went|gone|climbed|shot|rose)$/.test(textAt(tokens, at - 1))
+    )
+      continue;
+    const found = numberAt(tokens, at + words.length);
+    if (textAt(tokens, at + words.length) === 'half')
+      return { quantity: { vague: true }, to: pastOf(tokens, at + words.length + 1) };
+    if (found && Number.isInteger(found.value))
+      return { quantity: { vague: true }, to: pastOf(tokens, found.to) };
+  }
+  return undefined;
+}
+
+/** "A few", "some", "loads". */
+export function vaguely(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  for (const words of VAGUE) {
+    if (!isPhraseAt(tokens, at, words)) continue;
+    let to = at + words.length;
+    if (words[0] === 'most' && !/^(?:of|have|are|had|rooted|\0|my)$/.test(textAt(tokens, to)))
+      return undefined;
+    if (textAt(tokens, to) === 'more') to++;
+    return {
+      quantity: { vague: true, ...(words[0] === 'some' ? { some: true as const } : {}) },
+      to: pastOf(tokens, to),
+    };
+  }
+  return undefined;
+}

@@ -1,0 +1,114 @@
+/** Quantities by what there is: all, none, the rest, all but two, half. */
+import { verbSense } from './lexicon.js';
+import { numberAt } from './numbers.js';
+import { type FoundQuantity, pastOf, type Quantity } from './quantity.js';
+import { shareAt } from './shares.js';
+import { isPhraseAt, textAt, type Token } from './tokens.js';
+
+/** "All", "every last one", "the rest", "a third of them". */
+export function wholly(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  const first = textAt(tokens, at);
+  const result = (quantity: Quantity, to: number): FoundQuantity => ({ quantity, to: pastOf(tokens, to) });
+  if (first === 'all') {
+    let next = at + 1;
+    if (/^(?:but|bar|except|save)$/.test(textAt(tokens, next))) {
+      if (textAt(tokens, next + 1) === 'for') next++;
+      const found = numberAt(tokens, next + 1);
+      if (found) return result({ allBut: found.value }, found.to);
+    }
+    if (textAt(tokens, next) === 'the') next++;
+    const found = numberAt(tokens, next);
+    if (found && found.value > 0) return result({ value: found.value }, found.to);
+    if (isPhraseAt(tokens, at + 1, ['of', 'them', 'but'])) {
+      const but = numberAt(tokens, at + 4);
+      if (but) return result({ allBut: but.value }, but.to);
+    }
+    // "Gone all mouldy".
+    if (
+      /^(?:gone|went|going|looking|is|are|it's|they're)$/.test(textAt(tokens, at - 1)) &&
+      /^(?:mouldy|moldy|black|brown|soft|slimy|limp|floppy|yellow|leggy|mushy|soggy|crispy|droopy|wilted|furry)$/.test(
+        textAt(tokens, at + 1),
+      )
+    )
+      return undefined;
+    // "all" as an adverb ("all in one pot", "all done") still names the whole.
+    return result({ whole: 'all' }, at + 1);
+  }
+  if (/^(?:everything|both)$/.test(first))
+    return result(first === 'both' ? { value: 2, both: true } : { whole: 'all' }, at + 1);
+  if (/^(?:none|neither|zilch)$/.test(first)) return result({ value: 0 }, at + 1);
+  if (
+    isPhraseAt(tokens, at, ['not', 'one', 'of']) ||
+    isPhraseAt(tokens, at, ['not', 'a', 'single']) ||
+    isPhraseAt(tokens, at, ['not', 'any', 'of'])
+  )
+    return result({ value: 0 }, at + 3);
+  if (
+    isPhraseAt(tokens, at, ['not', 'one']) &&
+    (tokens[at + 2] === undefined ||
+      tokens[at + 2]?.is === 'mark' ||
+      /^(?:yet|and|so|has|have)$/.test(textAt(tokens, at + 2)))
+  )
+    return result({ value: 0 }, at + 2);
+  if (isPhraseAt(tokens, at, ['divil', 'a'])) return result({ value: 0 }, at + 2);
+  if (first === 'every') {
+    if (textAt(tokens, at + 1) === 'last' && textAt(tokens, at + 2) !== 'one')
+      return result({ whole: 'all' }, at + 2);
+    if (textAt(tokens, at + 1) === 'last') return result({ whole: 'all' }, at + 3);
+    if (textAt(tokens, at + 1) === '\u0000') return result({ whole: 'all' }, at + 1);
+    if (textAt(tokens, at + 1) === 'one' || textAt(tokens, at + 1) === 'single') {
+      const one = textAt(tokens, at + 2) === 'one' ? 3 : 2;
+      const end = at + one;
+      if (/^(?:but|bar|except)$/.test(textAt(tokens, end))) {
+        const found = numberAt(tokens, end + 1);
+        if (found) return result({ allBut: found.value }, found.to);
+      }
+      return result({ whole: 'all' }, end);
+    }
+    return undefined;
+  }
+  if (isPhraseAt(tokens, at, ['the', 'whole', 'lot']) || isPhraseAt(tokens, at, ['the', 'entire', 'lot']))
+    return result({ whole: 'all' }, at + 3);
+  if (isPhraseAt(tokens, at, ['the', 'lot'])) return result({ whole: 'all' }, at + 2);
+  if (isPhraseAt(tokens, at, ['rest', 'of', 'the']) && verbSense(textAt(tokens, at - 1))?.form === 'past')
+    return result({ whole: 'rest' }, at + 2);
+  if (isPhraseAt(tokens, at, ['the', 'whole', 'of'])) return result({ whole: 'all' }, at + 3);
+  if (isPhraseAt(tokens, at, ['whole', 'of', 'the'])) return result({ whole: 'all' }, at + 2);
+  if (isPhraseAt(tokens, at, ['whole', 'lot'])) return result({ whole: 'all' }, at + 2);
+  const the = first === 'the' ? at + 1 : at;
+  const word = textAt(tokens, the);
+  if (/^(?:rest|remainder)$/.test(word) && first === 'the') return result({ whole: 'rest' }, the + 1);
+  // "200 rooted, rest binned".
+  if (
+    word === 'rest' &&
+    (tokens[at - 1]?.is === 'mark' || textAt(tokens, at - 1) === 'and') &&
+    verbSense(textAt(tokens, at + 1))?.form === 'past'
+  )
+    return result({ whole: 'rest' }, at + 1);
+  if (word === 'others' && first === 'the') return result({ whole: 'rest' }, the + 1);
+  if (/^(?:remaining|other)$/.test(word)) {
+    const found = numberAt(tokens, the + 1);
+    if (found)
+      return result(
+        { value: found.value, ...(textAt(tokens, the + 1) === 'one' ? { weak: true as const } : {}) },
+        found.to,
+      );
+    if (word === 'remaining') return result({ whole: 'rest' }, the + 1);
+    return undefined;
+  }
+  const share = shareAt(tokens, at);
+  if (share) return result({ share: share.share }, share.to);
+  if (word === 'half' || isPhraseAt(tokens, at, ['a', 'half'])) {
+    const half = word === 'half' ? the : at + 1;
+    if (numberAt(tokens, half)) return undefined;
+    if (
+      /^(?:way|ripe|hour|an|past|hardened|hardy|litre|liter|term|inch|dead|tray|trays|day|a|price|asleep|full|empty|wood|baked|hearted|decent|open|time|pint|barrel)$/.test(
+        textAt(tokens, half + 1),
+      )
+    )
+      return undefined;
+    if (textAt(tokens, half + 1) === '' || /^[.,!?-]$/.test(textAt(tokens, half + 1))) return undefined;
+    return result({ share: [1, 2] }, half + 1);
+  }
+  return undefined;
+}
