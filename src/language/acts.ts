@@ -13,7 +13,7 @@ import { partsOf } from './act-parts.js';
 import { actsOnPlants, tendsSomethingElse } from './objects.js';
 import type { Piece, PlantWords } from './pieces.js';
 import { proposeReading } from './reading-proposal.js';
-import type { Quantity } from './quantity.js';
+import type { Quantity } from './quantities/quantity.js';
 import type { Proposal } from './proposal.js';
 import { proposeRemark } from './remark-proposal.js';
 import { sentenceOf } from './sentences.js';

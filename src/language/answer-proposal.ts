@@ -7,7 +7,7 @@ import type { KnownBatch, Note } from './note.js';
 import type { Piece, When } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { firstOf, lineOf, plantsIn } from './sentences.js';
-import { shareOf } from './shares.js';
+import { shareOf } from './quantities/shares.js';
 import type { Utterance } from './utterance.js';
 
 /** A bare reply, with talk behind it at most ("not yet, give them a chance"); the talk names nothing. */

@@ -3,7 +3,7 @@ import type { Clause } from './clauses.js';
 import type { Draft } from './drafting/draft.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
-import type { Quantity } from './quantity.js';
+import type { Quantity } from './quantities/quantity.js';
 
 /** The draft with the number that its words stand for, which is not always the one they spell. */
 export function countedBy(

@@ -4,7 +4,7 @@ import type { Span } from '../calendar/span.js';
 import type { TimeOfDay } from '../calendar/zone.js';
 import type { CuttingType } from '../ledger/entry.js';
 import type { VerbSense } from './lexicon.js';
-import type { Quantity } from './quantity.js';
+import type { Quantity } from './quantities/quantity.js';
 
 /** What the words say of a plant; `batch` only where a label was said. */
 export interface PlantWords {

@@ -1,6 +1,6 @@
 /** Where things stand: places the ledger knows, and places that only the words tell of. */
-import { genericAt } from './generic-places.js';
-import { knownAt, type PlaceName } from './known-places.js';
+import { genericAt } from './places/generic.js';
+import { knownAt, type PlaceName } from './places/known.js';
 import { textAt, type Token } from './tokens.js';
 
 export interface FoundPlace {

@@ -4,7 +4,7 @@ import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
 import { causes, phraseAt } from './lexicon.js';
 import type { Piece, PlantWords } from './pieces.js';
-import type { Quantity } from './quantity.js';
+import type { Quantity } from './quantities/quantity.js';
 import type { Proposal } from './proposal.js';
 
 /** "Propagator at 24 so I opened its vents": the place whose temperature was just told. */

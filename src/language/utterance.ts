@@ -2,7 +2,7 @@
 import { cropAt } from './crop-words.js';
 import { isCuttingType } from './cutting-types.js';
 import { restoreHeard } from './homophones.js';
-import { placeNamesOf } from './known-places.js';
+import { placeNamesOf } from './places/known.js';
 import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
 import { mediumPiece } from './media.js';
 import { findNames } from './names.js';
@@ -11,7 +11,7 @@ import { normalise } from './normalise.js';
 import type { Note, NoteContext } from './note.js';
 import type { Piece, When } from './pieces.js';
 import { findPlaces } from './places.js';
-import { prepositionBefore } from './prepositions.js';
+import { prepositionBefore } from './places/prepositions.js';
 import { quantityAt } from './quantities.js';
 import { sizeAt, temperatureAt } from './sizes.js';
 import { textAt, type Token, tokenise } from './tokens.js';

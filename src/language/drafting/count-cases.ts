@@ -1,6 +1,6 @@
 /** What a number in a clause tells: how many, of how many, in each, of another plant, or nothing of plants at all. */
 import { wordAt } from '../grammar/rule.js';
-import type { Quantity } from '../quantity.js';
+import type { Quantity } from '../quantities/quantity.js';
 import { countsNoPlants, isBesideAct, isExcepted, isOfEach, isSource } from './beside-counts.js';
 import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
 import type { OpenDraft } from './draft.js';

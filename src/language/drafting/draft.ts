@@ -1,7 +1,7 @@
 /** What a clause says of one plant: the slots of an entry as they were told, before the ledger is asked. */
 import type { Cause, CuttingType } from '../../ledger/entry.js';
 import type { PlantWords, When } from '../pieces.js';
-import type { Quantity } from '../quantity.js';
+import type { Quantity } from '../quantities/quantity.js';
 import type { WhichBatch } from '../which-batch.js';
 
 export interface Draft {

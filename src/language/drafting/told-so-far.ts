@@ -1,5 +1,5 @@
 /** What a clause has told up to a piece: its drafts, one for each plant, and what a number means for those to come. */
-import type { Quantity } from '../quantity.js';
+import type { Quantity } from '../quantities/quantity.js';
 import type { Draft, OpenDraft } from './draft.js';
 
 export interface ToldSoFar {

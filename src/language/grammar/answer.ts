@@ -1,7 +1,7 @@
 /** Bare replies to a prompt: words that mean nothing without one, and nothing else in the note. */
 import type { AnswerValue } from '../../ledger/entry.js';
 import type { Piece } from '../pieces.js';
-import type { Quantity } from '../quantity.js';
+import type { Quantity } from '../quantities/quantity.js';
 import { wordAt } from './rule.js';
 import { leading, trailing } from './runs.js';
 

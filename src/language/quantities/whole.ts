@@ -1,9 +1,9 @@
 /** Quantities by what there is: all, none, the rest, all but two, half. */
-import { verbSense } from './lexicon.js';
-import { numberAt } from './numbers.js';
+import { verbSense } from '../lexicon.js';
+import { numberAt } from '../numbers.js';
 import { type FoundQuantity, pastOf, type Quantity } from './quantity.js';
 import { shareAt } from './shares.js';
-import { isPhraseAt, textAt, type Token } from './tokens.js';
+import { isPhraseAt, textAt, type Token } from '../tokens.js';
 
 /** "All", "every last one", "the rest", "a third of them". */
 export function wholly(tokens: readonly Token[], at: number): FoundQuantity | undefined {

@@ -1,7 +1,7 @@
 /** Places that only the words tell of: a noun of place, with its modifiers and number. */
-import { isKnown, phraseAt, placeNouns, placePhrases, verbSense } from './lexicon.js';
+import { isKnown, phraseAt, placeNouns, placePhrases, verbSense } from '../lexicon.js';
 import { DETERMINER, PREPOSITION, prepositionBefore } from './prepositions.js';
-import { textAt, type Token } from './tokens.js';
+import { textAt, type Token } from '../tokens.js';
 
 /** Nouns that take a number ("bench 2"). */
 const NUMBERED =

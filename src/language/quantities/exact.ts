@@ -1,7 +1,7 @@
 /** Quantities by their number: "about ten", "two more", "three out of eight"; and what makes a number doubtful. */
-import { numberAt } from './numbers.js';
+import { numberAt } from '../numbers.js';
 import { type FoundQuantity, pastOf } from './quantity.js';
-import { isPhraseAt, textAt, type Token } from './tokens.js';
+import { isPhraseAt, textAt, type Token } from '../tokens.js';
 
 const ABOUT = new Set([
   'about',

@@ -1,5 +1,5 @@
 /** Words that lead to a place, and those that may stand between. */
-import { textAt, type Token } from './tokens.js';
+import { textAt, type Token } from '../tokens.js';
 
 export const PREPOSITION = new Set(
   'in into on onto to from under at by off outside inside near beside behind above below along'.split(' '),

@@ -1,8 +1,8 @@
 /** Places that the ledger knows, however they are written. */
-import { isKnown } from './lexicon.js';
-import type { NoteContext } from './note.js';
-import { distance, slipsAllowed } from './spelling.js';
-import type { Token } from './tokens.js';
+import { isKnown } from '../lexicon.js';
+import type { NoteContext } from '../note.js';
+import { distance, slipsAllowed } from '../spelling.js';
+import type { Token } from '../tokens.js';
 
 export interface PlaceName {
   readonly place: string;

@@ -1,6 +1,6 @@
 /** Parts of what there is: a half, three quarters. */
-import { numberAt } from './numbers.js';
-import { textAt, type Token } from './tokens.js';
+import { numberAt } from '../numbers.js';
+import { textAt, type Token } from '../tokens.js';
 
 const PARTS: Readonly<Record<string, number>> = {
   third: 3,

@@ -1,5 +1,5 @@
 /** How many, as the words tell it. */
-import { textAt, type Token } from './tokens.js';
+import { textAt, type Token } from '../tokens.js';
 
 export interface Quantity {
   readonly value?: number;

@@ -1,8 +1,8 @@
 /** Quantities of which no number can be had: "a few", "at least ten", "nearly a dozen". */
-import { verbSense } from './lexicon.js';
-import { numberAt } from './numbers.js';
+import { verbSense } from '../lexicon.js';
+import { numberAt } from '../numbers.js';
 import { type FoundQuantity, pastOf } from './quantity.js';
-import { isPhraseAt, textAt, type Token } from './tokens.js';
+import { isPhraseAt, textAt, type Token } from '../tokens.js';
 
 const BEYOND: readonly (readonly string[])[] = [
   ['at', 'least'], ['at', 'most'], ['more', 'than'], ['less', 'than'], ['fewer', 'than'], ['not', 'quite'], ['just', 'over'],
