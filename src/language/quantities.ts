@@ -1,9 +1,9 @@
 /** How many: exact, vague, all, the rest, all but some, half, more than before. */
 import { exactly } from './quantities/exact.js';
 import type { FoundQuantity } from './quantities/quantity.js';
-import type { Token } from './tokens.js';
 import { beyond, vaguely } from './quantities/vague.js';
 import { wholly } from './quantities/whole.js';
+import type { Token } from './tokens.js';
 
 /** The quantity that begins at token `at`. */
 export function quantityAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {

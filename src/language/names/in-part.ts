@@ -1,0 +1,96 @@
+/** Names told in part: by their initials, by some of their words, by one word that no other name has. */
+import { isEnglish } from '../english.js';
+import { type FoundName, type Name, plain } from './known.js';
+import { isKnown, pluralsOf } from '../lexicon.js';
+import type { Token } from '../tokens.js';
+
+/** All that may be meant in part. */
+export function partsOfNames(tokens: readonly Token[], names: readonly Name[]): readonly FoundName[] {
+  return [...findInitials(tokens, names), ...findPhrases(tokens, names), ...findParts(tokens, names)];
+}
+
+/** "CL" for the one variety with those initials, in capitals. */
+function findInitials(tokens: readonly Token[], names: readonly Name[]): FoundName[] {
+  return tokens.flatMap((token, at) => {
+    // "hc 4/12 rooted": in small letters where no word is so written and the note opens with them.
+    const small =
+      at === 0 &&
+      tokens[1]?.is === 'number' &&
+      /^\p{Ll}{2,4}$/u.test(token.raw) &&
+      !isKnown(token.raw) &&
+      !isEnglish(token.raw);
+    if (!small && !/^\p{Lu}{2,4}$/u.test(token.raw)) return [];
+    const meant = names.filter(
+      ({ words }) =>
+        words.length > 1 && words.map((word) => word.charAt(0)).join('') === token.raw.toLowerCase(),
+    );
+    const [only] = meant;
+    return meant.length === 1 && only ? [{ from: at, to: at + 1, variety: only.variety, slips: 4 }] : [];
+  });
+}
+
+/** "Brass Kettle" for the one variety that is "Old Brass Kettle": two words or more that stand together in no other name. */
+function findPhrases(tokens: readonly Token[], names: readonly Name[]): FoundName[] {
+  const long = names.filter(({ words }) => words.length > 2);
+  if (long.length === 0) return [];
+  return tokens.flatMap((_, at) => {
+    const meant = names.flatMap(({ variety, words }) => {
+      const length = sharedWords(tokens, at, words);
+      const telling = tokens.slice(at, at + length).some(({ raw }) => !isKnown(plain(raw)));
+      return telling && length >= 2 && length < words.length
+        ? [{ from: at, to: at + length, variety, slips: 3 }]
+        : [];
+    });
+    const [only] = meant;
+    return meant.length === 1 &&
+      only &&
+      names.every(({ words }) => words.length > 2 || sharedWords(tokens, at, words) < 2)
+      ? [only]
+      : [];
+  });
+}
+
+/** How many of a name's words, in their order and all but one at either end, the tokens from `at` are. */
+function sharedWords(tokens: readonly Token[], at: number, words: readonly string[]): number {
+  const start = words.indexOf(plain(tokens[at]?.raw ?? ''));
+  if (start < 0) return 0;
+  let length = 0;
+  while (start + length < words.length && plain(tokens[at + length]?.raw ?? '') === words[start + length])
+    length++;
+  return length;
+}
+
+/** Words of time say when, whoever has them in a name. */
+const OF_TIME =
+  /^(?:jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|january|february|march|april|may|june|july|august|september|october|november|december|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|spring|summer|autumn|winter|easter|christmas|today|morning|evening|afternoon|midnight|noon|dozens?|hundreds?)$/;
+
+/** "The Bridies", "kraken": one word that belongs to a single name, and to no everyday talk. */
+function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[] {
+  const owners = new Map<string, Name | undefined>();
+  for (const name of names)
+    if (name.words.length > 1)
+      for (const part of new Set(name.words))
+        for (const form of pluralsOf(part)) owners.set(form, owners.has(form) ? undefined : name);
+  if (owners.size === 0) return [];
+  const isUnknownWord = (at: number): boolean => {
+    const token = tokens[at];
+    return token?.is === 'word' && token.start !== tokens[at + 1]?.start && !isKnown(token.text);
+  };
+  return tokens.flatMap((token, at) => {
+    const part = plain(token.raw.replace(/'s$/i, ''));
+    const name = part.length < 4 ? undefined : owners.get(part);
+    if (!name || token.is !== 'word' || OF_TIME.test(part)) return [];
+    const capital = token.capital && at > 0 && !/^[.!?]$/.test(tokens[at - 1]?.raw ?? '.');
+    const beside = [tokens[at - 1], tokens[at + 1]];
+    // Beside another word nobody knows, or another capital, it is part of a name of its own.
+    if (capital ? beside.some((each, n) => each?.capital === true && (n === 1 || at > 1)) : isKnown(part))
+      return [];
+    if (!capital && (isUnknownWord(at - 1) || isUnknownWord(at + 1))) return [];
+    // "Stopped at the gate": a thing, though a name holds it.
+    const placed =
+      /^(?:the|my|our)$/.test(tokens[at - 1]?.text ?? '') &&
+      /^(?:at|by|near|behind|beside|through|over|past|outside)$/.test(tokens[at - 2]?.text ?? '');
+    if (!capital && placed) return [];
+    return [{ from: at, to: at + 1, variety: name.variety, slips: 5 }];
+  });
+}
