@@ -75,9 +75,9 @@ function withoutTalk(row: readonly Piece[]): readonly Piece[] {
     : said;
 }
 
-/** A run of pieces as a sentence that asks nothing. */
-export function sentenceOf(pieces: readonly Piece[], utterance: Utterance): Sentence {
-  return { from: 0, to: pieces.length, pieces, line: lineOf(pieces, utterance), asked: false };
+/** A run of pieces as a sentence of its own. */
+export function sentenceOf(pieces: readonly Piece[], utterance: Utterance, asked = false): Sentence {
+  return { from: 0, to: pieces.length, pieces, line: lineOf(pieces, utterance), asked };
 }
 
 /** What stands in a line for a plant: a name may hold any word ("Quiet Ferry", "Not Dave"), and patterns must not see it. */

@@ -1,0 +1,53 @@
+/** Temperatures told in a part of a sentence that tells of no act. */
+import { findHits } from './grammar/rule.js';
+import { rules } from './grammar/rules.js';
+import type { Note } from './note.js';
+import type { Piece } from './pieces.js';
+import type { Proposal } from './proposal.js';
+import { proposeReading } from './reading-proposal.js';
+import { type Sentence, sentenceOf } from './sentences.js';
+import type { Utterance } from './utterance.js';
+
+/** A sentence without its readings, and those told before and behind what was done. */
+export interface ReadingsApart {
+  readonly rest: readonly Piece[];
+  readonly before: readonly Proposal[];
+  readonly behind: readonly Proposal[];
+}
+
+/** "38 degrees in the igloo so I vented it": parts of a sentence that tell a temperature and no act are taken apart. */
+export function withoutReadings(sentence: Sentence, utterance: Utterance, note: Note): ReadingsApart {
+  const { pieces } = sentence;
+  const before: Proposal[] = [];
+  const behind: Proposal[] = [];
+  const rest: Piece[] = [];
+  if (!pieces.some(({ is }) => is === 'celsius' || is === 'place')) return { rest: pieces, before, behind };
+  let from = 0;
+  for (let at = 0; at <= pieces.length; at++) {
+    const piece = pieces[at];
+    if (piece && piece.is !== 'break' && !(piece.is === 'word' && /^(?:and|so|but|then)$/.test(piece.text)))
+      continue;
+    const part = pieces.slice(from, at);
+    const readings =
+      part.some(({ is }) => is === 'celsius' || is === 'count') &&
+      !part.some(({ is }) => is === 'plant') &&
+      findHits(rules, part).length === 0
+        ? proposeReading(sentenceOf(part, utterance), note)
+        : undefined;
+    if (readings) (rest.some(({ is }) => is === 'word') ? behind : before).push(...readings);
+    else rest.push(...part);
+    if (piece) rest.push(piece);
+    from = at + 1;
+  }
+  return { rest: before.length + behind.length === 0 ? pieces : rest, before, behind };
+}
+
+/** "Opened the vents in the greenhouse, 28 degrees": it was that warm where something was just done. */
+export function placedAs(acts: readonly Proposal[], readings: readonly Proposal[]): readonly Proposal[] {
+  const place = acts.at(-1)?.kind === 'tend' ? acts.at(-1)?.slots['place'] : undefined;
+  return readings.map((each) =>
+    place === undefined || each.slots['place'] !== undefined
+      ? each
+      : { ...each, slots: { ...each.slots, place } },
+  );
+}

@@ -1,0 +1,22 @@
+/** Whether words of reminding and wanting mean a reminder. */
+import { findRemind } from './grammar/remind.js';
+import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+/** "Give me a shout on Friday, would you?" asks for a reminder; "remind me when I took them" asks. */
+export function asksToBeReminded(pieces: readonly Piece[]): boolean {
+  const found = findRemind(pieces);
+  if (!found || found.rule.beforeVerb || found.from > 3) return false;
+  const to = pieces[found.to]?.is === 'break' ? found.to + 1 : found.to;
+  return !/^(?:what|when|where|whereabouts|how|which|who|if|whether|why)$/.test(wordAt(pieces, to));
+}
+
+/** "I want to have 15", "would like to end up with a dozen": plants to have, no act to be reminded of. */
+export function wantsToHave(pieces: readonly Piece[]): boolean {
+  const found = findRemind(pieces);
+  return (
+    found === undefined ||
+    (found.rule.beforeVerb === true &&
+      /^(?:have|get|see|raise|grow|make|produce|reach|end|own|be|become)$/.test(wordAt(pieces, found.to)))
+  );
+}

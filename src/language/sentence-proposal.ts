@@ -1,0 +1,71 @@
+/** A sentence to proposals: an undo, a question, a wish, a correction, a reminder, a temperature, acts, else a remark. */
+import { proposeActs } from './acts.js';
+import { proposeAmend, proposeRestatement } from './amend-proposal.js';
+import { settleCorrections } from './corrections.js';
+import { proposeCrop } from './crop-proposal.js';
+import { isUndo } from './grammar/undo.js';
+import type { Note } from './note.js';
+import { settlePastForms } from './past-forms.js';
+import type { Proposal } from './proposal.js';
+import { questionStart, twoQuestions } from './question-behind.js';
+import { isQuestion, proposeQuestion } from './question-proposal.js';
+import { proposeReading } from './reading-proposal.js';
+import { placedAs, withoutReadings } from './readings-apart.js';
+import { proposeRemark } from './remark-proposal.js';
+import { proposeRemind } from './remind-proposal.js';
+import { asksToBeReminded, wantsToHave } from './reminder-meant.js';
+import { type Sentence, sentenceOf } from './sentences.js';
+import { proposeTarget } from './target-proposal.js';
+import type { Utterance } from './utterance.js';
+import { lastPlant, targetThenActs } from './wish-and-deed.js';
+
+/** What a sentence tells or asks: the first of these readings that fits, with the acts beside it. */
+export function proposeSentence(
+  sentence: Sentence,
+  utterance: Utterance,
+  note: Note,
+  earlier: readonly Proposal[],
+): readonly Proposal[] {
+  if (isUndo(sentence.line)) return [{ kind: 'undo', rule: 'undo that', slots: {}, draft: {} }];
+  if (!asksToBeReminded(sentence.pieces) && (isQuestion(sentence) || sentence.pieces.length < 12)) {
+    const split = questionStart(sentence, utterance, note);
+    if (split > 0) {
+      const before = sentenceOf(sentence.pieces.slice(0, split), utterance);
+      const after = sentenceOf(sentence.pieces.slice(split + 1), utterance, sentence.asked);
+      return [
+        ...proposeSentence(before, utterance, note, earlier),
+        ...(proposeQuestion(after, utterance) ?? []),
+      ];
+    }
+    const question = twoQuestions(sentence, utterance) ?? proposeQuestion(sentence, utterance);
+    if (question) return question;
+  }
+  const corrected = sentenceOf(
+    settlePastForms(settleCorrections(sentence.pieces)),
+    utterance,
+    sentence.asked,
+  );
+  const wish = targetThenActs(corrected, utterance, note);
+  if (wish) return wish;
+  const { rest, before: readBefore, behind: readBehind } = withoutReadings(corrected, utterance, note);
+  const acts = proposeActs(rest, [...earlier, ...readBefore], utterance, note);
+  const amend =
+    proposeCrop(sentence, note) ??
+    proposeRestatement(sentence, utterance, note) ??
+    proposeAmend(sentence, utterance, acts.hits > 0, note);
+  if (amend) return [amend];
+  const wanted = proposeTarget(corrected, acts.proposals.length > 0, lastPlant(earlier));
+  if (wanted && wantsToHave(corrected.pieces)) return wanted;
+  const remind = proposeRemind(corrected, utterance, note);
+  if (remind) {
+    const before = proposeActs(remind.before, earlier, utterance, note);
+    return [...before.proposals, ...remind.proposals];
+  }
+  if (wanted) return wanted;
+  const apart = [...readBefore, ...readBehind];
+  const whole = acts.proposals.length === 0 ? proposeReading(corrected, note) : undefined;
+  const readings = whole && apart.length >= whole.length ? apart : whole;
+  if (readings) return readings;
+  if (acts.hits > 0) return [...readBefore, ...acts.proposals, ...placedAs(acts.proposals, readBehind)];
+  return proposeRemark(corrected, utterance) ?? [];
+}

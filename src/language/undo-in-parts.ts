@@ -1,0 +1,35 @@
+/** An undo in parts: one takes back, the others only say why. */
+import { findHits } from './grammar/rule.js';
+import { rules } from './grammar/rules.js';
+import { isUndo, WHY } from './grammar/undo.js';
+import type { Piece } from './pieces.js';
+import { lineOf } from './sentences.js';
+import type { Utterance } from './utterance.js';
+
+/** "Whoops, wrong one, take it back": one part undoes, the others only say why. */
+export function isUndoInParts(pieces: readonly Piece[], utterance: Utterance): boolean {
+  const parts: Piece[][] = [[]];
+  for (const piece of pieces) {
+    if (piece.is === 'break') parts.push([]);
+    else parts.at(-1)?.push(piece);
+  }
+  const said = parts.filter((part) => part.length > 0);
+  if (said.length < 2 || said.length > 4) return false;
+  const lines = said.map((part) => lineOf(part, utterance));
+  return (
+    lines.some((line) => isUndo(line)) &&
+    lines.every((line, n) => isUndo(line) || WHY.test(line) || (n > 0 && onlySaysWhy(said[n] ?? [], line)))
+  );
+}
+
+/** "…, they were only limp", "…, I'd picked up the wrong tray": words alone, that tell of nothing and put nothing else right. */
+function onlySaysWhy(part: readonly Piece[], line: string): boolean {
+  return (
+    part.every(({ is }) => is === 'word') &&
+    /^(?:i|i'd|i've|i'm|we|we'd|it|it's|they|they're|that|that's|there)\b/.test(line) &&
+    !/\b(?:other|others|instead|meant|mean|should|rather|what|which|when|where|how|why|actually|really)\b/.test(
+      line,
+    ) &&
+    findHits(rules, part).length === 0
+  );
+}

@@ -1,0 +1,50 @@
+/** A wish and a deed in one sentence, whichever was told first. */
+import { proposeActs } from './acts.js';
+import { wordAt } from './grammar/rule.js';
+import { targetRules } from './grammar/target.js';
+import type { Note } from './note.js';
+import type { PlantWords } from './pieces.js';
+import type { Proposal } from './proposal.js';
+import { type Sentence, sentenceOf } from './sentences.js';
+import { proposeTarget } from './target-proposal.js';
+import type { Utterance } from './utterance.js';
+
+/** No grower wishes and tells in more pieces than these; each joint costs two readings. */
+const LONGEST_WISH = 60;
+
+/** "I'd like twenty by mid May, oh and took the first five today": a wish, then a deed; or the other way about. */
+export function targetThenActs(
+  sentence: Sentence,
+  utterance: Utterance,
+  note: Note,
+): readonly Proposal[] | undefined {
+  const { pieces } = sentence;
+  if (pieces.length > LONGEST_WISH || !targetRules.some(({ pattern }) => pattern.test(sentence.line)))
+    return undefined;
+  for (let at = 1; at < pieces.length; at++) {
+    if (pieces[at]?.is !== 'break' && wordAt(pieces, at) !== 'and') continue;
+    const before = sentenceOf(pieces.slice(0, at), utterance);
+    const after = sentenceOf(pieces.slice(at + 1), utterance);
+    // "Took eight, all basal, and I want twenty by the end of May".
+    if (/^(?:i|we|i'd)$/.test(wordAt(after.pieces, 0))) {
+      const done = proposeActs(before.pieces, [], utterance, note).proposals;
+      const wish = done.length > 0 ? proposeTarget(after, false, lastPlant(done)) : undefined;
+      if (wish) return [...done, ...wish];
+    }
+    const deeds = after.pieces.find((piece) => piece.is === 'word' && piece.verb !== undefined);
+    if (deeds?.is !== 'word' || deeds.verb?.form !== 'past' || deeds.text === 'wanted') continue;
+    const wanted = proposeTarget(
+      before,
+      proposeActs(before.pieces, [], utterance, note).proposals.length > 0,
+    );
+    const acts = wanted && proposeActs(after.pieces, wanted, utterance, note).proposals;
+    if (wanted && acts && acts.length > 0) return [...wanted, ...acts];
+  }
+  return undefined;
+}
+
+/** The plant told of last. */
+export function lastPlant(told: readonly Proposal[]): PlantWords | undefined {
+  const last = told.findLast(({ draft, carried }) => draft.plant ?? carried);
+  return last?.draft.plant ?? last?.carried;
+}
