@@ -1,0 +1,13 @@
+/** Which plant a proposal is about, by its own words or by what was named before. */
+import { isSamePlant } from '../drafting/one-plant.js';
+import type { PlantWords } from '../pieces.js';
+import type { Proposal } from '../proposal.js';
+
+export function plantOf(proposal: Proposal): PlantWords | undefined {
+  return proposal.draft.plant ?? proposal.carried;
+}
+
+/** Whether both are named, and alike. */
+export function isOnePlant(a: PlantWords | undefined, b: PlantWords | undefined): boolean {
+  return a !== undefined && b !== undefined && isSamePlant(a, b);
+}

@@ -1,0 +1,66 @@
+/** Where plants went, told in the next breath: what came in, what was moved, what was moved to harden off. */
+import type { Proposal } from '../proposal.js';
+import { isOnePlant, plantOf } from './plant-of.js';
+
+/** "24 plugs arrived and went into the cold frame" stays two; a place told of a receipt in the next breath is one. */
+export function joinReceipt(before: Proposal, next: Proposal): Proposal | undefined {
+  const potted = next.kind === 'potOn' && next.draft.pronoun === true && before.kind === 'stock';
+  if ((before.kind !== 'receive' && before.kind !== 'stock') || (next.kind !== 'move' && !potted))
+    return undefined;
+  if (
+    next.draft.plant !== undefined ||
+    next.draft.fromPlace !== undefined ||
+    before.slots['place'] !== undefined
+  )
+    return undefined;
+  return {
+    ...before,
+    slots: {
+      ...before.slots,
+      ...(next.draft.place === undefined ? {} : { place: next.draft.place }),
+      ...(next.draft.size === undefined || before.slots['potSize'] !== undefined
+        ? {}
+        : { potSize: next.draft.size }),
+    },
+  };
+}
+
+/** "Came out of the propagator and is in the lean-to now": where from and where to, told apart. */
+export function joinMove(before: Proposal, next: Proposal): Proposal | undefined {
+  if (before.kind !== 'move' || next.kind !== 'move') return undefined;
+  const isOneWay =
+    before.slots['place'] === undefined &&
+    before.slots['fromPlace'] !== undefined &&
+    next.slots['fromPlace'] === undefined;
+  if (!isOneWay || (next.draft.plant !== undefined && !isOnePlant(plantOf(before), next.draft.plant)))
+    return undefined;
+  return { ...before, slots: { ...next.slots, ...before.slots } };
+}
+
+/** "Moved to the cold frame to harden off": one act, and its purpose. */
+export function joinHardening(before: Proposal, next: Proposal): Proposal | undefined {
+  const unplaced =
+    before.kind === 'move' && before.slots['place'] === undefined && before.slots['fromPlace'] === undefined;
+  if (
+    before.kind !== 'move' ||
+    !(next.kind === 'hardenOff'
+      ? next.purpose || unplaced || (next.draft.plant === undefined && next.slots['place'] === undefined)
+      : next.kind === 'plantOut' && unplaced)
+  )
+    return undefined;
+  const moved = plantOf(before);
+  if (moved && next.draft.plant !== undefined && !isOnePlant(moved, next.draft.plant)) return undefined;
+  const place = next.slots['place'] ?? before.slots['place'];
+  const { quantity } = next.draft;
+  return {
+    ...next,
+    slots: place === undefined ? {} : { place },
+    draft: {
+      ...before.draft,
+      ...(before.draft.quantity === undefined && quantity ? { quantity } : {}),
+      ...(before.draft.plant === undefined && next.draft.plant ? { plant: next.draft.plant } : {}),
+      ...(before.draft.when === undefined && next.draft.when ? { when: next.draft.when } : {}),
+    },
+    ...(before.carried ? { carried: before.carried } : {}),
+  };
+}
