@@ -106,11 +106,16 @@ export function proposeAmend(
   } else if (not >= 0 && pieces.slice(not + 1).some((piece) => SETTABLE.has(piece.is))) {
     const denied = pieces.slice(not + 1).find((piece) => SETTABLE.has(piece.is));
     // "Make that 7 pots not 6": six of what was told before it.
-    const pots = pieces[not - 1];
+    const before = pieces.slice(0, not);
+    const pots = before.findLast(({ is }) => is === 'pots');
+    const same = before.findLast((piece) => piece.is === denied?.is);
     const wanted =
-      denied?.is === 'count' && pots?.is === 'pots' && pots.pots !== undefined
+      denied?.is === 'count' &&
+      pots?.is === 'pots' &&
+      pots.pots !== undefined &&
+      (same === undefined || pots === before.at(-1))
         ? pots
-        : [...pieces.slice(0, not)].reverse().find((piece) => piece.is === denied?.is);
+        : same;
     const after = wanted
       ? undefined
       : pieces

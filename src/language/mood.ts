@@ -1,5 +1,6 @@
 /** Whether a clause tells of something done, or denies it, intends it, supposes it, reports it, advises or asks it. */
 import { wordAt } from './grammar/rule.js';
+import { isKnown } from './lexicon.js';
 import type { Clause } from './clauses.js';
 import type { Piece } from './pieces.js';
 
@@ -59,7 +60,7 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
       before.push('not');
   if (before.at(-1) === 'resist') return 'done';
   if (before.at(-1) === 'for' && form === 'ing') return 'supposed';
-  if (ofAnother(pieces, clause, before)) return 'reported';
+  if (ofAnother(pieces, clause, before) || isRecalled(pieces, clause)) return 'reported';
   // "Went out to take cuttings, ran out of steam, only took six": gone for, and not done.
   const cutShort = pieces
     .slice(hit.to)
@@ -91,6 +92,9 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   )
     return 'supposed';
   if (before[0] === 'without') return 'supposed';
+  // "Mum used to root them in a jar", "hardly ever lost one": as it always was, and no deed.
+  if (before.some((word, n) => word === 'used' && before[n + 1] === 'to')) return 'supposed';
+  if (before.at(-1) === 'ever' && /^(?:hardly|scarcely|rarely)$/.test(before.at(-2) ?? '')) return 'denied';
   if (before[0] === 'had' && /^(?:i|we|they)$/.test(before[1] ?? '')) return 'supposed';
   if (has(SUPPOSED) && !(form === 'past' && has(/^thought$/) && has(/^i$/))) return 'supposed';
   if (has(DENIAL)) return 'denied';
@@ -122,18 +126,45 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   return 'done';
 }
 
+/** "The winter the boiler packed in we lost the lot": a season told by what happened in it, long ago. */
+function isRecalled(pieces: readonly Piece[], { from, hit }: Clause): boolean {
+  const season = pieces[from];
+  return (
+    season?.is === 'when' &&
+    hit !== undefined &&
+    hit.from > from + 2 &&
+    /^the (?:year|winter|spring|summer|autumn|fall|season)$/i.test(season.when.words) &&
+    /^(?:the|my|our|her|his|we|i|it|that|when|mum|dad)$/.test(wordAt(pieces, from + 1))
+  );
+}
+
 const KIN =
   /^(?:sister|brother|mum|mam|mom|dad|mother|father|nan|gran|granny|grandma|grandad|aunt|auntie|uncle|cousin|niece|nephew|neighbour|neighbor|neighbours|friend|mate|wife|husband|daughter|son|boss|colleague|she|he|they)$/;
 const THEIRS = /^(?:her|his|their|hers|theirs)$/;
 
 /** "My sister lost all her dahlias": another's plants, told in passing. */
 function ofAnother(pieces: readonly Piece[], clause: Clause, before: readonly string[]): boolean {
+  if (/^(?:check|loss)$/.test(clause.hit?.rule.kind ?? '') && hadTheirs(pieces, clause)) return true;
   const subject = before.at(-1) ?? '';
   const whose = before.at(-2) ?? '';
   if (!KIN.test(subject) || /^(?:for|to|from|with|by|off)$/.test(whose)) return false;
   for (let at = clause.hit?.to ?? clause.from; at < clause.to; at++)
     if (THEIRS.test(wordAt(pieces, at))) return true;
   return false;
+}
+
+/** "Sheila at the club had thirty rooted by Easter": begun by somebody, who had them. */
+function hadTheirs(pieces: readonly Piece[], { from, hit }: Clause): boolean {
+  const start = /^(?:my|our|the|and|but)$/.test(wordAt(pieces, from)) ? from + 1 : from;
+  const who = wordAt(pieces, start);
+  if (who === '' || who === 'they' || !(KIN.test(who) || !isKnown(who))) return false;
+  const had = pieces.findIndex((_, at) => at > start && /^(?:had|has|have)$/.test(wordAt(pieces, at)));
+  return (
+    had > start &&
+    had < (hit?.from ?? 0) &&
+    had <= start + 5 &&
+    pieces.slice(start, had).every(({ is }) => is === 'word')
+  );
 }
 
 /** "Forgot to say, took six on Sunday", "nearly forgot to say, …": only the telling was forgotten. */

@@ -50,6 +50,7 @@ export function normalise(text: string): string {
         ? '-'
         : ' - ',
     )
+    .replace(/\b1st (?=thing\b)/giu, 'first ')
     .replace(/\u2212(?=\d)/gu, '-')
     .replace(/[→⇒➔➜➡►▶]/gu, ' -> ')
     .replace(PICTOGRAPHS, (_, at: number, whole: string) => {

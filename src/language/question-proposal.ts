@@ -111,7 +111,9 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
     const slots = {
       topic: rule.topic,
       ...(place === undefined ? {} : { place }),
-      ...(/^(?:now|right now|tonight)$/.test(when?.words ?? '') ? {} : bounds),
+      ...(/^(?:now|right now|just now|at the moment|at present|tonight)$/.test(when?.words ?? '')
+        ? {}
+        : bounds),
     };
     const told = plants.length === 0 ? [undefined] : mergedPlants(pieces);
     return told

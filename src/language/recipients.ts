@@ -8,7 +8,7 @@ const LEAD = /^(?:to|with|onto|upon|on|by|2)$/;
 const STOP =
   /^(?:for|at|from|in|and|but|then|because|who|which|that|so|as|when|while|today|yesterday|with|to|instead|after|before|this|plus|leaving|each|already|off|on|of|over|last|if|since|via|per|into)$/;
 const NOBODY =
-  /^(?:the|a|an|my|our|his|her|their|some|it|them|him|me|us|myself|mine|market|stall|good|home|rot|mould|frost|slugs|snails|death|hand|be|go|grow|make|try|see|do|keep|use|sell|put|get|plant|take|pot|start|finish|order|each|own|water|drink|feed|up|down|away|last|first|remaining|final|rest)$/;
+  /^(?:the|a|an|my|our|his|her|their|some|it|them|him|me|us|myself|mine|market|stall|good|home|rot|mould|frost|slugs|snails|death|hand|be|go|grow|make|try|see|do|keep|use|sell|put|get|plant|take|pot|start|finish|order|each|own|water|drink|feed|everything|up|down|away|last|first|remaining|final|rest)$/;
 
 /** The recipient's words as written, or undefined. */
 export function recipientOf(
@@ -90,6 +90,14 @@ function behindPreposition(
       pieces[at + 1]?.is === 'word';
     if (!LEAD.test(lead) && !two) continue;
     if (lead === 'on' && !/^(?:poor|mr|mrs|my|the|old)$/.test(wordAt(pieces, at + 1))) continue;
+    // "The six on the porch": where they stood.
+    if (lead === 'on' && pieces[at + 2]?.is === 'place') continue;
+    // "Forgot to write how many": to do.
+    if (
+      lead === 'to' &&
+      /^(?:forgot|forgotten|meant|going|trying|remembered|able)$/.test(wordAt(pieces, at - 1))
+    )
+      continue;
     const end = nameEnd(pieces, at + 1, to, tokens);
     const name = wordsOf(pieces, at + 1, end, tokens, text);
     if (name === undefined) continue;

@@ -25,6 +25,7 @@ const monthNames = monthWords.map((names) => names.split(' '));
 /** What the piece tells of which batch is meant, if anything. */
 export function whichAt(pieces: readonly Piece[], at: number, clause: Clause): WhichBatch | undefined {
   const piece = pieces[at];
+  if (piece?.is === 'place' && isWholePlace(pieces, at, clause)) return undefined;
   if (piece?.is === 'place' && (tellsWhere(pieces, at, clause.from) || isOfThePlace(pieces, at, clause)))
     return { stands: piece.place };
   if (piece?.is === 'when' && tellsStruck(pieces, at, clause)) return { struckOn: piece.when };
@@ -103,6 +104,17 @@ function ageOf(pieces: readonly Piece[], at: number): WhichBatch['age'] {
   const text = wordAt(pieces, at);
   const isLot = /^(?:lot|batch)$/.test(wordAt(pieces, at + 1));
   return [...AGES, ...(isLot ? ORDERED : [])].find(([, pattern]) => pattern.test(text))?.[0];
+}
+
+/** "Everything that was in the propagator has gone out": what stood there, whatever it is. */
+function isWholePlace(pieces: readonly Piece[], at: number, { from, to, hit }: Clause): boolean {
+  const before = pieces.slice(from, at);
+  return (
+    hit?.rule.kind === 'move' &&
+    at < hit.from &&
+    before.some((piece) => piece.is === 'count' && piece.quantity.whole === 'all') &&
+    !pieces.slice(from, to).some(({ is }) => is === 'plant')
+  );
 }
 
 /** A place behind "that was on the …": it says which plants, not where they went. */

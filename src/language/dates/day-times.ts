@@ -11,6 +11,7 @@ const today = daysFromToday(0);
 export const dayParts = [
   rule('day', 'this morning', 'earlier|early|late? this <part>', () => today),
   rule('day', 'first thing this morning', 'first|last thing this <part>', () => today),
+  rule('day', 'first thing', 'first thing', () => unsure(today)),
   rule('day', 'last night', 'last|previous <part=night|evening>', () => daysFromToday(-1)),
   rule('day', 'late last night', 'late|early last night', () => daysFromToday(-1)),
   rule('day', 'the night before last', 'the? night before last', () => daysFromToday(-2)),

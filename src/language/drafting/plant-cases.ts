@@ -62,6 +62,18 @@ export const plantCases: readonly Case<PlantSeen>[] = [
     does: nameAgain,
   },
   {
+    name: '<crop>, <variety> he says it is',
+    phrasings: ['Mossie handed me a dahlia tuber, "Copper Lantern" he says it is'],
+    when: ({ draft, piece, pieces, at }) =>
+      draft.plant !== undefined &&
+      isCropAlone(draft.plant) &&
+      piece.plant.variety !== undefined &&
+      /^(?:he|she|they) (?:says|say|said|calls|call|called|reckons|reckon|thinks)$/.test(
+        `${wordAt(pieces, at + 1)} ${wordAt(pieces, at + 2)}`,
+      ),
+    does: nameAgain,
+  },
+  {
     name: '<plant> and <plant>',
     phrasings: ['Fed Salt Harrier and Tallow Bell', 'Potted on Salt Harrier and a Tallow Bell'],
     when: ({ draft, piece }) => draft.plant !== undefined && !isSamePlant(draft.plant, piece.plant),

@@ -25,7 +25,7 @@ export const answerRules: readonly AnswerRule[] = [
     name: 'not yet',
     value: 'notYet',
     pattern: whole(
-      "not yet|none yet|no not yet|nothing yet|not quite(?: yet)?|no roots yet|not just yet|(?:they |it )?(?:haven't|hasn't|have not|has not|aren't|isn't|are not|is not)(?: done)? yet|no yet|not ready(?: yet)?|too (?:early|soon)(?: yet| to (?:say|tell))?|nope yet|yet to|(?:still )?waiting|give it time|nowt yet|nout yet|no sign yet|no change|no joy yet|no luck yet|no show yet|never yet|still not|still no|still nothing|maybe next week|none so far|nothing so far|not so far",
+      "not yet|none yet|none as yet|not as yet|nothing as yet|nothing (?:doing|happening|showing|stirring|moving)(?: as)? yet|no not yet|nothing yet|not quite(?: yet)?|no roots yet|not just yet|(?:they |it )?(?:haven't|hasn't|have not|has not|aren't|isn't|are not|is not)(?: done)? yet|no yet|not ready(?: yet)?|too (?:early|soon)(?: yet| to (?:say|tell))?|nope yet|yet to|(?:still )?waiting|give it time|nowt yet|nout yet|no sign yet|no change|no joy yet|no luck yet|no show yet|never yet|still not|still no|still nothing|maybe next week|none so far|nothing so far|not so far",
     ),
   },
   {

@@ -114,6 +114,12 @@ export const moveRules: readonly Rule[] = [
     shape: 'object',
     when: plantLike,
     unless: (p, f, t) =>
+      // "I've fuchsias stood out on the step": where they are.
+      (wordAt(p, f) === 'stood' &&
+        p[f - 1]?.is === 'plant' &&
+        p
+          .slice(Math.max(0, f - 4), f)
+          .some((piece) => piece.is === 'word' && /^(?:i've|we've|have|with)$/.test(piece.text))) ||
       (/^(?:down|up)$/.test(wordAt(p, t)) && wordAt(p, t + 1) === 'to') ||
       (/^(?:got|get|took|taken|sent)$/.test(wordAt(p, f)) &&
         !followsWord(p, t, /^(?:to|into|onto|outside|indoors|inside|out|in)$/)) ||
@@ -170,6 +176,8 @@ export const moveRules: readonly Rule[] = [
     head: 'be~ out|up|down|over|back? in|on|under|at the|my? <place> now|<when>',
     shape: 'subject',
     when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+    // "Pinched the Salt Harrier that are in the tunnel yesterday": which ones.
+    unless: (p, f) => /^(?:that|which)$/.test(wordAt(p, f - 1)),
   },
   {
     name: 'everything out of <place> into <place>',

@@ -77,6 +77,14 @@ export const pinchRules: readonly Rule[] = [
     phrasings: ['the growing points of eight Salt Harrier have been removed'],
   },
   {
+    name: '<plant> had their tips nipped out',
+    kind: 'pinch',
+    head: 'have~past|get~past .. tips|tip|tops|heads|points pinched|nipped|snipped|taken out|off?',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 6, 'plant'),
+    phrasings: ['the Salt Harrier in the porch had their tips nipped out'],
+  },
+  {
     name: 'tips out <plant>',
     kind: 'pinch',
     head: 'tips|tops|heads be~? out|off|pinched|nipped',

@@ -25,7 +25,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'help',
     unmarked: true,
     pattern:
-      /^(?:help(?: me| please| pls)?|(?:what|which) (?:can|could) (?:you|u|this|it|i) (?:even )?(?:do|say|ask|tell you|log|write|type)\b.*|what (?:do|can|should|must) i (?:even )?(?:say|type|write|send|tell you)\b.*|how (?:do|does|can|should|must) (?:i|this|it|you|we) (?:use|work|log|record|undo|change|correct|delete|enter|add|make an entry|start|write|tell|note|fix|set|say|get started|do this)\b.*|commands|instructions|what are the commands|what commands.*|how's this work|i need help|i don't know how (?:this|it) works.*|how to use.*|what i (?:must|should|have|need|can)\b.*\b(?:write|say|type|send|do)\b.*|what (?:all|else) can (?:you|i) (?:do|say)\b.*|what (?:sort|sorts|kind|kinds) of things? (?:can|could|do) (?:you|i)\b.*|what are you for|show help|menu|what does this do|what do you do)$/,
+      /^(?:help(?: me| please| pls)?|(?:what|which) (?:can|could) (?:you|u|this|it|i) (?:even )?(?:do|say|ask|tell you|log|write|type)\b.*|what (?:am|are) (?:i|we) (?:allowed|able|supposed|meant) to (?:say|ask|tell|type|write)\b.*|what (?:sort|sorts|kind|kinds) of things? am i (?:allowed|able|supposed|meant) to (?:say|ask|tell|type|write)\b.*|what (?:do|can|should|must) i (?:even )?(?:say|type|write|send|tell you)\b.*|how (?:do|does|can|should|must) (?:i|this|it|you|we) (?:use|work|log|record|undo|change|correct|delete|enter|add|make an entry|start|write|tell|note|fix|set|say|get started|do this)\b.*|commands|instructions|what are the commands|what commands.*|how's this work|i need help|i don't know how (?:this|it) works.*|how to use.*|what i (?:must|should|have|need|can)\b.*\b(?:write|say|type|send|do)\b.*|what (?:all|else) can (?:you|i) (?:do|say)\b.*|what (?:sort|sorts|kind|kinds) of things? (?:can|could|do) (?:you|i)\b.*|what are you for|show help|menu|what does this do|what do you do)$/,
   },
   {
     name: 'last frost',
@@ -51,7 +51,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'rate',
     unmarked: true,
     pattern:
-      /\b(?:strike rate|the take|success rate|rooting rate|take rate|hit rate|rate of|percentage|what percent|what %|per cent|percent|what proportion|what fraction|success|rooting percentage|how good (?:is|am|are)|failure rate|success with|how successful|% rooted|% of|odds|what share|how many out of|how well do(?:es)?|how well did|what rate|which rate|(?:did|does|do|worked|works|rooted|roots|took|struck|come up) (?:the )?(?:best|worst)|(?:best|worst) (?:rooter|rooters|crop|variety|method|result|results))\b|%/,
+      /\b(?:strike rate|(?:strike|rooting|striking) wise|the take|success rate|rooting rate|take rate|hit rate|rate of|percentage|what percent|what %|per cent|percent|what proportion|what fraction|success|rooting percentage|how good (?:is|am|are)|failure rate|success with|how successful|% rooted|% of|odds|what share|how many out of|how well do(?:es)?|how well did|what rate|which rate|(?:did|does|do|worked|works|rooted|roots|took|struck|come up) (?:the )?(?:best|worst)|(?:best|worst) (?:rooter|rooters|crop|variety|method|result|results))\b|%/,
   },
   {
     name: 'will I have enough',
@@ -125,7 +125,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'history',
     unmarked: true,
     pattern:
-      /\bhistory\b|^what (?:(?:did|have) (?:i|we)|did [a-z']+ (?:do|take|lose|pot|plant|sell|give)|(?:i|we) (?:did|have done))\b.*|^what (?:happened|went on|was done|has been done|got done|was i doing)\b.*|^(?:log|diary|record|summary|recap|journal|story|notes) (?:of|for|on|from)\b.*|\b(?:log|diary|journal|summary|recap)$|^(?:what's|whats) (?:been done|happened|the story|been happening|been going)\b.*|^who (?:got|had|took|bought|has had)\b.*|^last (?:week|month)'s\b.*|^(?:have i|did i|have we|did we|has anyone|did anyone)\b.*/,
+      /\bhistory\b|^what (?:(?:did|have) (?:i|we)|did [a-z']+ (?:do|take|lose|pot|plant|sell|give)|(?:i|we) (?:did|have done))\b.*|^what (?:happened|went on|was done|has been done|got done|was i doing)\b.*|^(?:log|diary|record|summary|recap|journal|story|notes) (?:of|for|on|from)\b.*|\b(?:log|diary|journal|summary|recap)$|^(?:what's|whats) (?:been done|happened|the story|been happening|been going)\b.*|^who (?:got|had|took|bought|has had)\b.*|^last (?:week|month)'s\b.*|^(?:have i|did i|have we|did we|has anyone|did anyone)\b.*|^(?:did|have|has) .*\b(?:turn(?:ed)? up|arrived?|com(?:e|ing)|show(?:ed|n)? up)\b.*/,
   },
   {
     name: 'how are <plant>',

@@ -58,6 +58,8 @@ export const tendRules: readonly Rule[] = [
   { name: 'gave <plant> a feed', kind: 'tend', head: 'give~past|give~ing .. feed|feeding|seaweed|tomorite|fertiliser|fertilizer|plantfood|food|seasol|maxicrop|comfrey', shape: 'object', care: 'feed' },
   { name: 'gave <plant> a mist', kind: 'tend', head: 'give~past|give~ing .. mist|misting|spray|spritz|spritzing|squirt', shape: 'object', care: 'mist' },
   { name: 'gave <place> some air', kind: 'tend', head: 'give~past|give~ing|let~ .. air|airing|ventilation|breather', shape: 'object', care: 'vent' },
+  { name: 'feed given to <plant>', kind: 'tend', head: 'feed|seaweed|tomorite|fertiliser given', shape: 'object', care: 'feed', phrasings: ['half strength feed given to the Salt Harrier'] },
+  { name: 'water given to <plant>', kind: 'tend', head: 'water|drink|soak given', shape: 'object', care: 'water', phrasings: ['water given to everything in the greenhouse'] },
   { name: '<plant> got water', kind: 'tend', head: 'get~past|have~past .. water|drink|soak|watering', shape: 'subject', care: 'water', when: (p, f, t) => precedes(p, f, 6, 'plant', 'place') && p.slice(f, t).length < 6 },
   { name: '<plant> got a feed', kind: 'tend', head: 'get~past|have~past .. feed|food|seaweed|tomorite|comfrey', shape: 'subject', care: 'feed', when: (p, f) => precedes(p, f, 6, 'plant', 'place') },
   { name: '<place> got its shading', kind: 'tend', head: 'get~past|have~past .. shading|shadecloth', shape: 'subject', care: 'shade', when: (p, f) => precedes(p, f, 4, 'place') },

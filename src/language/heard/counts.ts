@@ -161,9 +161,20 @@ export const heardCounts: readonly Misheard[] = [
     name: 'took <number> more',
     mends: SMALL_WORDS,
     when: (v) => v.word(1) === 'more',
-    onlyIf: (v) => v.clauseStart || afterAct(v),
-    phrasings: [['took to more', 'took two more']],
+    onlyIf: (v) => v.clauseStart || afterAct(v) || (v.heard === 'too' && /^(?:have|are)$/.test(v.word(2))),
+    phrasings: [
+      ['took to more', 'took two more'],
+      ['checked again too more have roots', 'checked again two more have roots'],
+    ],
     mustNot: ['looking for more'],
+  },
+  {
+    name: '<number> to a pot',
+    mends: SMALL_WORDS,
+    when: (v) =>
+      v.word(1) === 'to' && /^(?:a|each)$/.test(v.word(2)) && /^(?:pot|tray|jar|cell)$/.test(v.word(3)),
+    onlyIf: (v) => v.heard === 'too' || v.heard === 'for' || v.heard === 'tree',
+    phrasings: [['stuck them too to a pot', 'stuck them two to a pot']],
   },
   {
     name: 'took <number> <plant>',

@@ -89,6 +89,13 @@ export const heardWords: readonly Misheard[] = [
     mustNot: ['six basil cuttings'],
   },
   {
+    name: "where's <plant>",
+    mends: { wears: "where's" },
+    when: (v) => v.clauseStart,
+    phrasings: [['wears the Salt Harrier got to', "where's the Salt Harrier got to"]],
+    mustNot: ['he wears the gloves'],
+  },
+  {
     name: 'gave <plant> too <someone>',
     mends: allFor('to', 'two|too|2'),
     when: (v) =>

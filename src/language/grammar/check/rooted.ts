@@ -33,6 +33,15 @@ export const rooted: readonly Rule[] = [
     // "Potted the eight that had rooted": which ones.
     unless: (p, f, t) => rootedIsAdjective(p, f, t) || tellsWhichOnes(p, f),
   },
+  {
+    name: '<count> more <plant> after rooting',
+    kind: 'check',
+    head: 'after rooting',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 7, 'count'),
+    phrasings: ["there's two more of the Salt Harrier after rooting since I last looked"],
+    mustNot: ['pot them on after rooting'],
+  },
   { name: '<plant> are rooting', kind: 'check', head: 'be~ rooting', shape: 'subject', rooted: 'some' },
   {
     name: '<plant> rooting like mad',

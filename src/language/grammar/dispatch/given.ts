@@ -18,7 +18,9 @@ export const given: readonly Rule[] = [
       (precedes(p, f, 6, 'plant', 'count') && followsWord(p, t, /^(?:to|away)$/)),
     unless: (p, f, t) =>
       /^(?:up|in)$/.test(wordAt(p, t)) ||
-      /^(?:stools?|tubers?|crowns?|plants?|stock)$/.test(wordAt(p, f - 1)) ||
+      /^(?:stools?|tubers?|crowns?|plants?|stock|feed|water|seaweed|drink|tomorite)$/.test(
+        wordAt(p, f - 1),
+      ) ||
       // "Gave seven of them a pot each".
       (follows(p, t, 'pots') && !followsWord(p, t, TOWARDS) && followsWord(p, t, /^each$/)) ||
       (followsWord(p, t, NOT_GIVEN) && !followsWord(p, t, TOWARDS)) ||

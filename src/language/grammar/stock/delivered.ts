@@ -44,6 +44,17 @@ export const delivered: readonly Rule[] = [
     phrasings: ['168 plugs Salt Harrier in from Hexley Young Plants, 84-cell trays, gone on bench 4'],
   },
   {
+    name: '<giver> delivery in: <count> plugs <plant>',
+    kind: 'receive',
+    head: 'delivery|order|parcel in|came|arrived|here',
+    shape: 'object',
+    when: (p, _f, t) =>
+      p.slice(t).some(({ is }) => is === 'count') &&
+      p.slice(t).some(({ is }) => is === 'plant') &&
+      p.slice(t).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)),
+    phrasings: ['Hexley delivery in: 104 plugs Salt Harrier, onto bench 2'],
+  },
+  {
     name: 'plug order came: <count> <plant>',
     kind: 'receive',
     head: 'plug|plugs|plant|plants|liner|liners order|delivery|parcel|box came|arrived|in|here|delivered',

@@ -27,7 +27,7 @@ export const given: readonly Rule[] = [
   {
     name: '<giver> gave me <plant>',
     kind: 'stock',
-    head: 'give~past|bring~past|send~past|sell~past|pass~past|gift~past|buy~past me|us',
+    head: 'give~past|hand~past|bring~past|send~past|sell~past|pass~past|gift~past|buy~past me|us',
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings|cutting|home|back)$/),
   },

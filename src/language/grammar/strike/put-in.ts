@@ -88,7 +88,10 @@ export const putIn: readonly Rule[] = [
         p[t]?.is === 'medium' ||
         (p[t]?.is === 'word' && /^to$/.test(wordAt(p, t)))) &&
       !(p[t]?.is === 'size') &&
+      // "Gone in that frost".
+      !/^(?:that|this|last)$/.test(wordAt(p, t)) &&
       !followsWord(p, t, /^(?:bin|bed|border|ground|compost|garden)$/),
+    mustNot: ['every last one of the Salt Harrier gone in that frost'],
   },
   {
     name: 'whacked in <count> <plant>',
