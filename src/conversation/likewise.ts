@@ -2,7 +2,7 @@
 import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
 import { named, plantOf } from '../ledger/reach.js';
 import { onlyOfLastNote } from './last-note.js';
-import type { ReadEntry } from '../language/note.js';
+import type { ReadEntry, ReadNote } from '../language/note.js';
 import { isLogged, takeNote } from './noting.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
@@ -26,22 +26,22 @@ export function saysLikewise(sitting: Sitting, text: string): boolean {
   const leans = bare !== words;
   const last = leans || ANOTHER.test(words) ? lastEntry(sitting) : null;
   if (!last || bare === '' || bare.length > 60) return false;
+  const told = toldBy(sitting, bare);
   const more =
-    leans && ofNumbers.has(last.kind)
-      ? (moreIn(sitting, bare, last) ?? elsewhereIn(sitting, bare, last))
-      : undefined;
+    leans && ofNumbers.has(last.kind) ? (moreIn(told, bare, last) ?? elsewhereIn(told, last)) : undefined;
   if (more) {
     takeNote(sitting, { entries: [more], asks: [] });
     return true;
   }
-  const again = SAME_AGAIN.test(words) && last.kind === 'strike' ? cuttingsIn(sitting, bare) : undefined;
+  const again =
+    SAME_AGAIN.test(words) && last.kind === 'strike' ? plantIn(told('took'), 'strike') : undefined;
   if (again) {
     const entry = { ...withoutSlots(last, 'date', 'variety', 'crop'), ...again } as LoggedEntry;
     takeNote(sitting, { entries: [{ entry, sources: {} }], asks: [] });
     return true;
   }
-  const count = ANOTHER.test(words) && ofNumbers.has(last.kind) ? countIn(sitting, bare) : undefined;
-  const plant = leans && ofPlants.has(last.kind) ? plantIn(sitting, bare) : undefined;
+  const count = ANOTHER.test(words) && ofNumbers.has(last.kind) ? countIn(told('lost')) : undefined;
+  const plant = leans && ofPlants.has(last.kind) ? plantIn(told('misted'), 'tend') : undefined;
   const own = withoutSlots(last, 'date', 'count', 'pots');
   const entry =
     count !== undefined
@@ -52,9 +52,21 @@ export function saysLikewise(sitting: Sitting, text: string): boolean {
   return true;
 }
 
+/** The words as an act told by a verb; with each verb they are read once. */
+type Told = (verb: string) => ReadNote;
+
+function toldBy(sitting: Sitting, words: string): Told {
+  const readings = new Map<string, ReadNote>();
+  return (verb) => {
+    const reading = readings.get(verb) ?? readIn(sitting, `${verb} ${words}`);
+    readings.set(verb, reading);
+    return reading;
+  };
+}
+
 /** So many of another plant. Cuttings share nothing but the place, where that is said. */
-function moreIn(sitting: Sitting, words: string, last: LoggedEntry): ReadEntry | undefined {
-  const { entries, asks } = readIn(sitting, `${last.kind === 'strike' ? 'took' : 'lost'} ${words}`);
+function moreIn(told: Told, words: string, last: LoggedEntry): ReadEntry | undefined {
+  const { entries, asks } = told(last.kind === 'strike' ? 'took' : 'lost');
   const [only, another] = entries;
   if (!only || another || asks.length > 0 || !('count' in only.entry)) return undefined;
   const plant = plantSaid(only.entry as Plant, only.sources);
@@ -75,10 +87,10 @@ const VERBS: Readonly<Partial<Record<LoggedEntry['kind'], string>>> = {
 };
 
 /** "And 4 in the tub by the door", "and two to Nell": so many of the same, elsewhere. */
-function elsewhereIn(sitting: Sitting, words: string, last: LoggedEntry): ReadEntry | undefined {
+function elsewhereIn(told: Told, last: LoggedEntry): ReadEntry | undefined {
   const verb = VERBS[last.kind];
   if (verb === undefined) return undefined;
-  const [only, another] = readIn(sitting, `${verb} ${words}`).entries;
+  const [only, another] = told(verb).entries;
   const entry = only?.entry;
   if (another || entry?.kind !== last.kind || named(plantSaid(entry as Plant, only?.sources ?? {})))
     return undefined;
@@ -103,25 +115,16 @@ function roots(last: LoggedEntry): object {
   return last.kind === 'check' && typeof last.rooted === 'string' ? { rooted: last.rooted } : {};
 }
 
-function countIn(sitting: Sitting, words: string): Count | undefined {
-  const [only, another] = readIn(sitting, `lost ${words}`).entries;
+function countIn({ entries: [only, another] }: ReadNote): Count | undefined {
   if (!only || another || only.entry.kind !== 'loss' || named(plantSaid(only.entry, only.sources)))
     return undefined;
   return only.entry.count;
 }
 
-function plantIn(sitting: Sitting, words: string): Plant | undefined {
-  const [only, another] = readIn(sitting, `misted ${words}`).entries;
-  if (!only || another || only.entry.kind !== 'tend') return undefined;
-  const plant = plantSaid(only.entry, only.sources);
-  return named(plant) ? plant : undefined;
-}
-
-/** A plant that nobody may know yet, of which cuttings were taken. */
-function cuttingsIn(sitting: Sitting, words: string): Plant | undefined {
-  const [only, another] = readIn(sitting, `took 1 ${words}`).entries;
-  if (!only || another || only.entry.kind !== 'strike') return undefined;
-  const plant = plantSaid(only.entry, only.sources);
+/** The plant of the one act that was read, where it is of that kind. Of a plant that nobody knows, cuttings alone can be told. */
+function plantIn({ entries: [only, another] }: ReadNote, kind: 'strike' | 'tend'): Plant | undefined {
+  if (!only || another || only.entry.kind !== kind) return undefined;
+  const plant = plantSaid(only.entry as Plant, only.sources);
   return named(plant) ? plant : undefined;
 }
 
