@@ -1,7 +1,7 @@
 /** Puts an entry right where it stands: sets the slots of the one that was meant, and lets what followed be checked again. */
 import type { Amend, Plant } from '../ledger/entry.js';
 import { batchLabelled, type Ledger, matching, type StandingEntry } from '../ledger/ledger.js';
-import type { Amendment, Line, Posting } from '../ledger/posting.js';
+import { type Amendment, isAmendment, type Line, type Posting } from '../ledger/posting.js';
 import { plantOf } from '../ledger/reach.js';
 import type { Conflict } from '../ledger/refusal.js';
 import { nothingToAmend, putRight, sameAlready, wouldNotFollow } from '../words/amend.js';
@@ -10,6 +10,7 @@ import { undoLabel } from '../words/undo.js';
 import { briefly, receipt } from '../words/receipts.js';
 import { doneOf, speechOf, standingOn } from './deeds.js';
 import { candidatesFor, isAbout, preferBeginnings, sameNote, type Slots, takes } from './entry-meant.js';
+import { lastDeed } from './history.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
 
@@ -24,15 +25,25 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
     renames(sitting, entry.variety, to)
   )
     return;
-  const candidates = candidatesFor(sitting.ledger, entry, set, meant).filter(
-    (each) => kind === undefined || each.entry.kind === kind,
-  );
+  const named = Object.keys(plantOf(entry)).length > 0 || entry.date !== undefined;
+  const lines = meant.length > 0 || named ? meant : justPutRight(sitting);
+  const candidates = candidatesFor(sitting.ledger, entry, set, lines, kind);
   const [only, another] = candidates;
   if (!only) sitting.reply.text.push(nothingToAmend);
   else if (another && !sameNote(candidates)) ask(sitting, set, candidates);
   else if (another && 'date' in set) setSlots(sitting, candidates, set);
   else if (another) ask(sitting, set, candidates);
   else setSlots(sitting, [fittingOf(sitting, only, entry, set)], set);
+}
+
+/** "Make it six" behind a correction puts the same entry right once more: its lines; none where something was noted since. */
+function justPutRight({ journal }: Sitting): readonly Line[] {
+  const deed = lastDeed(journal);
+  if (deed?.what !== 'correction') return [];
+  return deed.lines.flatMap((line) => {
+    const what = journal[line - 1]?.what;
+    return what && isAmendment(what) ? [what.amends] : [];
+  });
 }
 
 /** "The Ember Fox were 12", after two were lost of ten: where the last entry cannot read so, the plant's first is meant. */

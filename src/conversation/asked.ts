@@ -199,6 +199,11 @@ export function choose(sitting: Sitting, ask: Ask, index: number | null): void {
 function yesIn(text: string): Yes {
   if (/^\s*(?:yes|yep|yeah|aye|y|ok|okay|sure|right|correct|again|another|a second time)\b/i.test(text))
     return 'yes';
-  if (/^\s*(?:no|nope|nah|n|once|just once|the same|same one|wrong)\b/i.test(text)) return 'no';
+  if (
+    /^\s*(?:no|nope|nah|n|once|just once|the same|same ones?|(?:it )?(?:just )?sent twice|duplicate|wrong)\b/i.test(
+      text,
+    )
+  )
+    return 'no';
   return null;
 }

@@ -4,6 +4,7 @@ import { liveBatches } from '../ledger/ledger.js';
 import type { Line } from '../ledger/posting.js';
 import { amend, setSlots } from './amending.js';
 import { dayIn } from './day-in.js';
+import { candidatesFor } from './entry-meant.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 
@@ -14,10 +15,13 @@ const secondThought =
 /** "To Nora, I mean". */
 const afterwards = /(?<![, ])[, ]+(?:i mean|i meant|i should say)[.!]?$/i;
 
+/** "No, three": a number alone that is denied and told again. */
+const noNumber = /^no[, ]+(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)[.!]?$/i;
+
 /** Whether the text takes back what was just said, by its first words or its last. */
 export function hasSecondThoughts(text: string): boolean {
   const words = text.trim();
-  return [secondThought, afterwards, onlyDid].some((pattern) => pattern.test(words));
+  return [secondThought, afterwards, onlyDid, noNumber].some((pattern) => pattern.test(words));
 }
 const itWas = new RegExp(
   `${lead}(?:it|that|this|they|those|these)(?: \\d+)?(?:['’]s| is| was| were| came| arrived| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$`,
@@ -60,6 +64,16 @@ const kindOf: Readonly<Record<string, LoggedEntry['kind']>> = {
   moved: 'move',
   got: 'receive',
 };
+
+const ownDeed =
+  /\b(?:i|we|were|was) (?:only |just |actually )?(took|taken|struck|lost|sold|pinched|moved)\b/i;
+
+/** The kind of deed that a correction names by its verb ("I took 13, not 10"), where entries of that kind fit it. */
+export function kindTold({ ledger }: Sitting, text: string, said: Amend): LoggedEntry['kind'] | undefined {
+  const verb = ownDeed.exec(text)?.[1]?.toLowerCase();
+  const kind = verb === 'taken' ? 'strike' : kindOf[verb ?? ''];
+  return kind && candidatesFor(ledger, said, said.set ?? {}, [], kind).length > 0 ? kind : undefined;
+}
 
 /** Whether the text puts something right, and that is done or asked about; `meant` are the lines of a message replied to. */
 export function corrects(sitting: Sitting, text: string, meant: readonly Line[]): boolean {

@@ -11,14 +11,19 @@ import { isLogged } from './noting.js';
 /** What an amendment sets, slot by slot. */
 export type Slots = Readonly<Record<string, unknown>>;
 
-/** Entries that the amendment can be about: of the quoted message, else of the plant and day named, else the last note's. */
+/**
+ * Entries that the amendment can be about, of that kind where one is given: of the quoted message, else of the plant and
+ * day named, else the last note's.
+ */
 export function candidatesFor(
   ledger: Ledger,
   { date, ...entry }: Amend,
   set: Slots,
   meant: readonly Line[],
+  kind?: Posting['kind'],
 ): readonly StandingEntry[] {
-  const fits = (each: StandingEntry) => isLogged(each.entry) && takes(each.entry, set);
+  const fits = (each: StandingEntry) =>
+    isLogged(each.entry) && takes(each.entry, set) && (kind === undefined || each.entry.kind === kind);
   const quoted = standingOn(ledger, meant).filter(fits);
   if (quoted.length > 0) return quoted;
   const plant = plantOf(entry);

@@ -14,7 +14,7 @@ import {
   settledAlready,
 } from '../words/answers.js';
 import { type Context, pendingOf } from './answering.js';
-import { corrects, hasSecondThoughts } from './correcting.js';
+import { corrects, hasSecondThoughts, kindTold } from './correcting.js';
 import { follow } from './instructing.js';
 import { saysLikewise } from './likewise.js';
 import { isLogged, takeNote } from './noting.js';
@@ -29,6 +29,7 @@ import type { Sitting } from './sitting.js';
 import { putsOff } from './not-now.js';
 import { snoozePrompts } from './snoozing.js';
 import { tap } from './tapping.js';
+import { tellsAgain } from './telling-again.js';
 import { undoLast } from './undoing.js';
 import { isLive } from '../ledger/batch.js';
 import { batchLabelled } from '../ledger/ledger.js';
@@ -130,6 +131,7 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     );
     return;
   }
+  if (!context.explicit && tellsAgain(sitting, text, read)) return;
   takeNote(sitting, read, sitting.origin, context.explicit ? undefined : pendingOf(context));
   settleBy(sitting);
   for (const { entry } of read.entries) actOn(sitting, entry, text, context);
@@ -141,7 +143,7 @@ function actOn(sitting: Sitting, entry: Entry, text: string, context: Context): 
       undoLast(sitting);
       return;
     case 'amend':
-      amend(sitting, entry, context.lines);
+      amend(sitting, entry, context.lines, kindTold(sitting, text, entry));
       return;
     case 'question':
       answerQuestion(sitting, entry);

@@ -66,6 +66,9 @@ export function proposeAmend(
       (SETTABLE.has(pieces[at + 1]?.is ?? 'word') ||
         !/^(?:did|do|is|are|was|have|has|does|should|could|would)$/.test(wordAt(pieces, at - 1))),
   );
+  const how = line.match(HOW_IT_WENT)?.[1];
+  if (how !== undefined)
+    return { kind: 'amend', rule: 'sold, not given', slots: { set: { how: HOW[how] } }, draft: {} };
   const fits = amendRules.filter((rule) => rule.pattern.test(line) && (!rule.needsNot || not >= 0));
   const copula = not > 0 && /\b(?:was|were|is|are|it's|that's)\b/.test(line) && contrasted(pieces, not);
   if (fits.length === 0 && !copula) return undefined;
@@ -162,6 +165,14 @@ export function proposeAmend(
     draft: { ...(plant ? { plant } : {}), ...(when ? { when } : {}) },
   };
 }
+
+/** How plants went, by the words for it. */
+const HOW: Readonly<Record<string, string>> = {
+  sold: 'sold', sell: 'sold', sale: 'sold', gave: 'given', given: 'given', gift: 'given', swapped: 'swapped', swap: 'swapped',
+}; // prettier-ignore
+/** "Should have said sold, not gave", "it was a swap, not a sale". */
+const HOW_IT_WENT =
+  /^(?:no |sorry |oops |actually |and )*(?:(?:it|that|they|i) (?:was|were|should (?:be|have been|have said|say)|meant)|should (?:be|have said|have been|say)|make that) (?:a |an )?(sold|given|swapped|gave|sale|gift|swap)(?: not (?:a |an )?(?:sold|gave|given|swapped|sale|gift|swap))?$/;
 
 /** Lines that amendments look like and that put no note right. */
 function putsNothingRight(line: string, pieces: readonly Piece[], not: number): boolean {

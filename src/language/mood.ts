@@ -47,7 +47,9 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     // "No hormone" denies nothing but the hormone.
     const bare =
       text === 'no' &&
-      /^(?:good|use|hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(wordAt(pieces, at + 1));
+      // "The four with no roots went in the bin": which ones.
+      ((/^roots?$/.test(wordAt(pieces, at + 1)) && wordAt(pieces, at - 1) === 'with') ||
+        /^(?:good|use|hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(wordAt(pieces, at + 1)));
     if (text !== '' && !bare && !isUntold(pieces, at, hit.from)) before.push(text);
   }
   for (const at of hit.own)

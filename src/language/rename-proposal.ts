@@ -16,7 +16,11 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
   if (!old) return undefined;
   const to = pieces.findIndex(
     (piece, at) =>
-      piece.from >= old.to && /^(?:to|as|into)$/.test(wordAt(pieces, at)) && wordAt(pieces, at + 1) !== 'be',
+      piece.from >= old.to &&
+      // "It's not Pail Jessie, the label says Pale Jessie".
+      (/^(?:to|as|into)$/.test(wordAt(pieces, at)) ||
+        (/^(?:says|reads|said)$/.test(wordAt(pieces, at)) && wordAt(pieces, at - 1) === 'label')) &&
+      wordAt(pieces, at + 1) !== 'be',
   );
   if (to < 0) return undefined;
   // "Rename it to Pale Jessie, misread the label": the reason is no part of the name.

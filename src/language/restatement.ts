@@ -18,6 +18,7 @@ const SECOND_THOUGHTS: readonly (readonly string[])[] = [
   ['no', 'wait'], ['no', 'sorry'], ['no'], ['nope'], ['oops'], ['whoops'], ['sorry'], ['wait'], ['actually'], ['correction'],
   ['hang', 'on'], ['hold', 'on'], ['i', 'mean'], ['i', 'meant'], ['my', 'mistake'], ['my', 'bad'], ['mistake'], ['typo'],
   ['i', 'made', 'a', 'mistake'], ['i', 'got', 'that', 'wrong'], ['got', 'that', 'wrong'], ['that', 'was', 'wrong'], ["that's", 'wrong'],
+  ['counted', 'again'], ['recounted'], ['just', 'counted'], ['muddled'], ['sorry', 'muddled'], ['on', 'second', 'thoughts'],
   ['tell', 'a', 'lie'], ['or', 'rather'], ['silly', 'me'],
 ]; // prettier-ignore
 const FILLER = /^(?:oh|ah|ok|okay|right|so|and|but|well|damn|argh|please|hmm|hey|then|the)$/;
@@ -41,6 +42,8 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
   let at = 0;
   // "It's only 58 actually, just counted": a present tense put right on a second look.
   let doubted = said.length < row.length || ACTUALLY.test(wordAt(pieces, pieces.length - 1));
+  // "8, I mean" puts right what was told, whatever else waits for a number.
+  let meant = false;
   for (;;) {
     const thought = SECOND_THOUGHTS.find((words) =>
       words.every((word, n) => wordAt(pieces, at + n) === word),
@@ -55,13 +58,11 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
     else break;
   }
   // "Three, sorry".
-  if (
-    !doubted &&
-    /^(?:sorry|oops|whoops|rather)$/.test(wordAt(pieces, pieces.length - 1)) &&
-    at < pieces.length - 1
-  ) {
-    pieces.pop();
+  const behind = secondThoughtBehind(pieces);
+  if (behind > 0 && at < pieces.length - behind) {
+    pieces.splice(-behind);
     doubted = true;
+    meant ||= behind > 1;
   }
   const subject = subjectAt(pieces, at);
   let verb = subject?.to ?? at;
@@ -75,7 +76,8 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
   if (!value) return undefined;
   const kinds = value.kinds;
   const bare = subject === undefined && copula === undefined;
-  if (bare && answering && kinds.every((kind) => kind === 'count' || kind === 'plant')) return undefined;
+  if (bare && answering && !meant && kinds.every((kind) => kind === 'count' || kind === 'plant'))
+    return undefined;
   if (!doubted && kinds.includes('place') && !value.denied) return undefined;
   // "It was eight cuttings of Toucan Tart, not nine": the plant tells which entry.
   if (
@@ -98,6 +100,13 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
     ...(value.denied?.is === 'plant' ? { plant: value.denied.plant } : {}),
     ...(subject?.when ? { when: subject.when } : {}),
   };
+}
+
+/** How many pieces at the end take back what was said: "three, sorry", "8 I mean". */
+function secondThoughtBehind(pieces: readonly Piece[]): number {
+  const last = wordAt(pieces, pieces.length - 1);
+  if (/^(?:sorry|oops|whoops|rather)$/.test(last)) return 1;
+  return /^(?:mean|meant)$/.test(last) && wordAt(pieces, pieces.length - 2) === 'i' ? 2 : 0;
 }
 
 interface Subject {

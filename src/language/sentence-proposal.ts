@@ -15,6 +15,7 @@ import { proposeRemark } from './remark-proposal.js';
 import { proposeRemind } from './remind-proposal.js';
 import { asksToBeReminded, wantsToHave } from './reminder-meant.js';
 import { type Sentence, sentenceOf } from './sentences.js';
+import { proposeRetold } from './retold-proposal.js';
 import { proposeTarget } from './target-proposal.js';
 import type { Utterance } from './utterance.js';
 import { lastPlant, targetThenActs } from './wish-and-deed.js';
@@ -51,6 +52,7 @@ export function proposeSentence(
   const acts = proposeActs(rest, [...earlier, ...readBefore], utterance, note);
   const amend =
     proposeCrop(sentence, note) ??
+    proposeRetold(sentence) ??
     proposeRestatement(sentence, utterance, note) ??
     proposeAmend(sentence, utterance, acts.hits > 0, note);
   if (amend) return [amend];

@@ -61,6 +61,16 @@ function withoutTalk(row: readonly Piece[]): readonly Piece[] {
     from++;
   while (to > from + 1 && (BEHIND.test(text(to - 1)) || (to < row.length && row[to - 1]?.is === 'break')))
     to--;
+  // "I meant lost two of them": the deed told again.
+  const again = row[from + 2];
+  if (
+    text(from) === 'i' &&
+    /^(?:meant|mean)$/.test(text(from + 1)) &&
+    again?.is === 'word' &&
+    again.verb?.form === 'past' &&
+    !/^(?:was|were|be|is|are)$/.test(again.text)
+  )
+    from += 2;
   // "Can you put down that I misted everything".
   const said = row.slice(from, to);
   const asked = said.findIndex((piece, at) => at < 7 && piece.is === 'word' && piece.text === 'that');

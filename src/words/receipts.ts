@@ -41,7 +41,8 @@ function sentence({ entry, touched, count }: Done, speech: Speech): string {
   const about = batch && touched.length === 1 ? batchWords(batch) : aboutWords(entry as Plant, touched);
   switch (entry.kind) {
     case 'strike': {
-      const of = entry.variety ?? entry.crop;
+      // By the name that it goes by now.
+      const of = entry.variety === undefined ? entry.crop : (batch?.variety ?? entry.variety);
       const crop = entry.variety !== undefined && batch?.crop ? ` (${batch.crop})` : '';
       return [
         `${entry.label}: ${many(Number(entry.count), cuttingWords(entry.cutting))}${of ? ` of ${of}` : ''}${crop}`,

@@ -8,7 +8,7 @@ export interface AmendRule {
 }
 
 const OPEN = leading(
-  "nvm|never mind|oops|whoops|no|sorry|wait|hold on|hang on|actually|ah|oh|um|correction|mistake|my mistake|omg|damn|argh|hmm|right|so|and|please|lol|ok|pls|i have made mistake|i have made a mistake|i made a mistake|made a mistake|i got that wrong|got that wrong|that was wrong|that's wrong|i was wrong|typo|my bad|silly me|i mistyped|wrong",
+  "nvm|never mind|oops|whoops|no|sorry|wait|hold on|hang on|actually|ah|oh|um|correction|mistake|my mistake|omg|damn|argh|hmm|right|so|and|please|lol|ok|pls|i have made mistake|i have made a mistake|i made a mistake|made a mistake|i got that wrong|got that wrong|that was wrong|that's wrong|i was wrong|typo|my bad|silly me|i mistyped|wrong|counted again|counted (?:them|it) again|recounted|just counted|muddled|on second thoughts|come to think of it",
 );
 
 export const amendRules: readonly AmendRule[] = [
@@ -51,7 +51,8 @@ export const amendRules: readonly AmendRule[] = [
   },
   {
     name: 'rename <plant> to <name>',
-    pattern: /\b(?:rename|re name|renamed|change the name of|change the name|call|(?:be|been) down as)\b/,
+    pattern:
+      /\bthe label (?:says|reads|said)\b|\b(?:rename|re name|renamed|change the name of|change the name|call|(?:be|been) down as)\b/,
   },
   {
     name: 'it was <x> not <y>',

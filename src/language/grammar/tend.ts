@@ -33,6 +33,12 @@ const aboutPlants = (pieces: readonly Piece[], from: number, to: number): boolea
   followsWord(pieces, to, /^(?:them|everything|all|it|lot|cuttings|babies|those|trays|pots|plants)$/) ||
   precedes(pieces, from, 8, 'plant', 'place');
 
+/** "Somebody left the dome off": no care of the grower's. */
+const leftByOthers = (pieces: readonly Piece[], from: number): boolean => {
+  const left = pieces.findIndex((_, at) => at < from && at >= from - 3 && wordAt(pieces, at) === 'left');
+  return /^(?:somebody|someone|who|he|she|they|kids|cat|dog|wind)$/.test(wordAt(pieces, left - 1));
+};
+
 export const tendRules: readonly Rule[] = [
   verb('mist spray spritz', 'mist', 'misted <plant>', (p, _f, t) => followsWord(p, t, /^(?:aphids|greenfly|weeds|path|against|soap|neem|insecticide|fungicide)$/)),
   { name: 'watered <plant> in', kind: 'tend', head: 'water~past', shape: 'object', care: 'water' },
@@ -42,7 +48,7 @@ export const tendRules: readonly Rule[] = [
   verb('shade whitewash', 'shade', 'shaded <place>'),
   { name: 'took the cover off <place>', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|get~past|lift~past|strip~past|peel~past .. fleece|cover|covers|bag|bags|cloche|dome|domes|plastic|blanket|bubblewrap|net|netting|shade|shading|shadecloth .. off', shape: 'object', care: 'uncover' },
   { name: 'took off the cover', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|lift~past|peel~past|strip~past off? the|their|all|its|those|my fleece|cover|covers|bag|bags|cloche|dome|domes|plastic', shape: 'object', care: 'uncover' },
-  { name: 'fleece off <place>', kind: 'tend', head: 'fleece|covers|cover|dome|domes|bag|bags off', shape: 'object', care: 'uncover' },
+  { name: 'fleece off <place>', kind: 'tend', head: 'fleece|covers|cover|dome|domes|bag|bags off', shape: 'object', care: 'uncover', unless: leftByOthers, mustNot: ['lost 4 Salt Harrier, somebody left the dome off'] },
   { name: 'fleece on <place>', kind: 'tend', head: 'fleece|covers|cover|dome|bubblewrap|netting|net|blanket|blankets on|over|back', shape: 'object', care: 'cover' },
   verb('cover fleece wrap tuck', 'cover', 'covered <place>', (p, f, t) => /^in$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'place') ? true : wordAt(p, f).startsWith('tuck') && !followsWord(p, t, /^(?:fleece|blanket|bubblewrap)$/)),
   verb('uncover unwrap unfleece', 'uncover', 'uncovered <place>'),
@@ -52,7 +58,7 @@ export const tendRules: readonly Rule[] = [
   { name: 'opened up <place>', kind: 'tend', head: 'open~past up? the|my? <place>', shape: 'object', care: 'vent' },
   { name: 'vents open', kind: 'tend', head: 'vents|vent|lid|lids|doors|door|lights|windows open|opened|full|up|ajar|wide|cracked|propped', shape: 'object', care: 'vent' },
   { name: 'sides up', phrasings: ['greenhouse sides up'], kind: 'tend', head: 'sides|side rolled? up', shape: 'object', care: 'vent', when: (p) => p.some(({ is }) => is === 'place') },
-  { name: 'lid off', kind: 'tend', head: 'lid|lids off', shape: 'object', care: 'vent' },
+  { name: 'lid off', kind: 'tend', head: 'lid|lids off', shape: 'object', care: 'vent', unless: leftByOthers },
   { name: 'took the lid off', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|pop~past|lift~past .. lid|lids off?', shape: 'object', care: 'vent' },
   { name: 'gave <plant> a drink', kind: 'tend', head: 'give~past|give~ing|give~base .. drink|water|soak|watering|soaking|dunk|drench|dousing', shape: 'object', care: 'water' },
   { name: 'gave <plant> a feed', kind: 'tend', head: 'give~past|give~ing .. feed|feeding|seaweed|tomorite|fertiliser|fertilizer|plantfood|food|seasol|maxicrop|comfrey', shape: 'object', care: 'feed' },

@@ -37,7 +37,7 @@ export const undoRules: readonly UndoRule[] = [
   // Behind an undo; alone it would say nothing.
   {
     name: 'and the one before',
-    pattern: /^(?:and|also|plus) (?:also )?the one before(?: that| it| too| as well)*$/,
+    pattern: /^(?:and|also|plus) (?:also )?(?:undo )?the one before(?: that| it| too| as well)*$/,
   },
   { name: 'never mind that', pattern: new RegExp(`^${OPEN}(?:never mind|nevermind) ${THAT}$`) },
   {

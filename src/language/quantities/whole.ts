@@ -1,6 +1,7 @@
 /** Quantities by what there is: all, none, the rest, all but two, half. */
 import { verbSense } from '../lexicon.js';
 import { numberAt } from '../numbers.js';
+import { CONTAINERS } from '../sizes.js';
 import { type FoundQuantity, pastOf, type Quantity } from './quantity.js';
 import { shareAt } from './shares.js';
 import { isPhraseAt, textAt, type Token } from '../tokens.js';
@@ -45,6 +46,8 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     return result({ value: 0 }, at + 3);
   if (
     isPhraseAt(tokens, at, ['not', 'one']) &&
+    // "Two pots not one": one denied.
+    !CONTAINERS.has(textAt(tokens, at - 1)) &&
     (tokens[at + 2] === undefined ||
       tokens[at + 2]?.is === 'mark' ||
       /^(?:yet|and|so|has|have)$/.test(textAt(tokens, at + 2)))

@@ -15,6 +15,13 @@ const saysWhyGone = (pieces: readonly Piece[], from: number): boolean =>
         pieces.slice(at, from).some(({ is }) => is === 'count'),
     );
 
+/** "The four with no roots went in the bin": which ones. */
+const saysWhich = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  wordAt(pieces, from - 1) === 'with' &&
+  pieces[to]?.is === 'word' &&
+  pieces[to].verb?.form === 'past' &&
+  pieces.slice(0, from).some(({ is }) => is === 'count');
+
 export const noRoots: readonly Rule[] = [
   {
     name: 'no roots',
@@ -26,6 +33,7 @@ export const noRoots: readonly Rule[] = [
     unless: (p, f, t) =>
       notAboutRoots(p, f, t) ||
       saysWhyGone(p, f) ||
+      saysWhich(p, f, t) ||
       (wordAt(p, f) === 'any' &&
         !p
           .slice(0, f)

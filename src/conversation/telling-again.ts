@@ -1,0 +1,52 @@
+/** "No, all seven rooted", "wrong way round, sorry: 3 of these and all of those": the last note told again, and right this time. */
+import type { LoggedEntry, Plant } from '../ledger/entry.js';
+import type { StandingEntry } from '../ledger/ledger.js';
+import type { ReadNote } from '../language/note.js';
+import { named } from '../ledger/reach.js';
+import { putRightBy } from './amending.js';
+import { isLogged } from './noting.js';
+import type { Sitting } from './sitting.js';
+
+/** A note told longer ago is not told again, but followed by another. */
+const WITHIN_MS = 15 * 60_000;
+const TAKEN_BACK =
+  /^(?:no[, ]+(?!(?:roots?|sign|luck|joy|change|movement)\b)|nope[, ]|oops|whoops|sorry[, ]|wait[, ]|actually[, ]|correction|hang on|hold on|wrong way round|other way (?:round|about)|i (?:meant|mean)|got that wrong|muddled)/i;
+/** Told besides, or at last. */
+const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
+
+/** Whether the note tells the last one again, of the same plants and acts; what it says then stands in its place. */
+export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: ReadNote): boolean {
+  const words = text.trim();
+  if (!TAKEN_BACK.test(words) || BESIDES.test(words) || asks.length > 0 || entries.length === 0) return false;
+  const before = lastNote(sitting);
+  const amended = entries.map(({ entry }) => {
+    const fits = before.filter((each) => isLogged(entry) && isSameDeed(each, entry));
+    return fits.length === 1 && fits[0] ? { told: fits[0], entry: entry as LoggedEntry } : undefined;
+  });
+  const whole = amended.filter((each) => each !== undefined);
+  if (whole.length < entries.length || new Set(whole.map(({ told }) => told)).size < whole.length)
+    return false;
+  putRightBy(
+    sitting,
+    whole.map(({ told, entry }) => ({
+      amends: told.line,
+      entries: [{ ...told.entry, ...entry } as StandingEntry['entry']],
+    })),
+  );
+  return true;
+}
+
+/** What stands of the last note that this grower sent to this chat, if it was lately. */
+function lastNote({ ledger, origin, world }: Sitting): readonly StandingEntry[] {
+  const last = ledger.standing.at(-1)?.journal;
+  if (!last || last.by !== origin.by || last.source?.chat !== world.chat) return [];
+  if (origin.at - last.at > WITHIN_MS) return [];
+  return ledger.standing.filter((each) => each.journal.source?.message === last.source?.message);
+}
+
+function isSameDeed({ entry, touched }: StandingEntry, said: LoggedEntry): boolean {
+  const { batch, variety } = said as Plant;
+  const own = entry as Plant;
+  if (entry.kind !== said.kind || !named(said as Plant)) return false;
+  return batch === undefined ? variety !== undefined && variety === own.variety : touched.includes(batch);
+}
