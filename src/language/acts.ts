@@ -177,7 +177,6 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
         rule: rule.name,
         ...(carried && !draft.leftOut ? { carried } : {}),
         ...(purpose ? { purpose } : {}),
-        ...(draft.leftOut ? { ask: 'batch' } : {}),
       });
       if (draft.plant) plantNamed = draft.plant;
     }

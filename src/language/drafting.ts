@@ -6,6 +6,7 @@ import { countCases, countSeen } from './drafting/count-cases.js';
 import type { Draft } from './drafting/draft.js';
 import { endsBefore } from './drafting/endings.js';
 import { tellHormoneAndCause } from './drafting/hormone-and-cause.js';
+import { leftOutCases } from './drafting/left-out.js';
 import { dayCases, placeCases } from './drafting/place-and-day-cases.js';
 import { plantCases, setPlant } from './drafting/plant-cases.js';
 import { potCases } from './drafting/pot-cases.js';
@@ -28,9 +29,11 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
       tellOfAct(piece, clause, told);
       continue;
     }
+    const seen = { piece, pieces, at, clause, told, draft };
+    if (decided(leftOutCases, seen)) continue;
     const which = whichAt(pieces, at, clause);
     if (which) draft.which = { ...which, ...draft.which };
-    else tell({ piece, pieces, at, clause, told, draft });
+    else tell(seen);
   }
   for (const draft of told.drafts) if (told.ofEach) draft.quantity ??= told.ofEach;
   tellHormoneAndCause({ pieces, clause, told });

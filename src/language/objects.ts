@@ -19,7 +19,7 @@ const OTHERS = /^(?:his|her|their|hers|theirs|your)$/;
  */
 export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Clause): boolean {
   if (ownedByOthers(pieces, clause)) return false;
-  if (draft.plant !== undefined || draft.pronoun) return true;
+  if (draft.plant !== undefined || draft.pronoun || draft.leftOut) return true;
   const { hit } = clause;
   if (!hit) return true;
   const own = new Set(hit.own);

@@ -26,7 +26,7 @@ export function eachPlace(
   );
   const places = pieces
     .slice(clause.from, next < 0 ? clause.to : Math.min(next, clause.to))
-    .flatMap((piece) => (piece.is === 'place' ? [piece.place] : []));
+    .flatMap((piece) => (piece.is === 'place' && !tellsWhich(draft, piece.place) ? [piece.place] : []));
   return places.length < 2 ? drafts : [...new Set(places)].map((place) => ({ ...draft, place }));
 }
 
@@ -71,10 +71,10 @@ export function withWhereTo(
   if (kind === 'move') {
     const places = pieces
       .slice(clause.from, clause.to)
-      .flatMap((piece) => (piece.is === 'place' && piece.place !== draft.which?.stands ? [piece] : []));
+      .flatMap((piece) => (piece.is === 'place' && !tellsWhich(draft, piece.place) ? [piece] : []));
     const moved =
       draft.quantity?.whole || rule.sense === 'plain move'
-        ? movedOn(pieces, clause, tokens, text, draft.which?.stands)
+        ? movedOn(draft, pieces, clause, tokens, text)
         : undefined;
     if (moved) return { ...draft, ...moved };
     const inside = pieces
@@ -115,13 +115,17 @@ function doorsOf(pieces: readonly Piece[], clause: Clause): string | undefined {
     )[0];
 }
 
+/** A place that says which plants are meant, or left out, and not where the act brought them. */
+const tellsWhich = ({ which, leftOut = [] }: Draft, place: string): boolean =>
+  which?.stands === place || leftOut.some((out) => out.which?.stands === place);
+
 /** "Everything in the cold frame to the shed": where they stood before "to" is where they came from. */
 function movedOn(
+  draft: Draft,
   pieces: readonly Piece[],
   clause: Clause,
   tokens: Utterance['tokens'],
   text: string,
-  stands: string | undefined,
 ): Pick<Draft, 'place' | 'fromPlace'> | undefined {
   const from = clause.subjectFirst ? clause.from : (clause.hit?.to ?? clause.from);
   const at = pieces.findIndex(
@@ -129,7 +133,7 @@ function movedOn(
       n >= from &&
       n < clause.to &&
       piece.is === 'place' &&
-      piece.place !== stands &&
+      !tellsWhich(draft, piece.place) &&
       /^(?:in|on|at|under|inside|by)$/.test(piece.prep ?? ''),
   );
   const stood = pieces[at];

@@ -1,6 +1,7 @@
 /** Holds each case of drafting to what it says of itself: in its phrasings it decides. */
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { countCases } from '../../src/language/drafting/count-cases.js';
+import { leftOutCases } from '../../src/language/drafting/left-out.js';
 import { dayCases, placeCases } from '../../src/language/drafting/place-and-day-cases.js';
 import { plantCases } from '../../src/language/drafting/plant-cases.js';
 import { potCases } from '../../src/language/drafting/pot-cases.js';
@@ -26,6 +27,7 @@ afterEach(() => {
 });
 
 describe.each([
+  ['what is left out', leftOutCases],
   ['a plant', plantCases],
   ['a number', countCases],
   ['containers', potCases],

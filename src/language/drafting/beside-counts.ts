@@ -1,4 +1,5 @@
 /** What stands beside a number and says what it counts: days, what each pot holds, what there was. */
+import type { Clause } from '../clauses.js';
 import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import { wordBefore } from './words-before.js';
@@ -41,13 +42,26 @@ export function isOfEach(pieces: readonly Piece[], at: number): boolean {
   );
 }
 
-/** Behind "from the", "out of the" at the head of a clause: what there was. */
-export function isSource(pieces: readonly Piece[], at: number): boolean {
+const POINTING = /^(?:the|my|those|these|all)$/;
+
+/** The place of the word that leads to a number, those that only point at it passed over. */
+function leadingTo(pieces: readonly Piece[], at: number): number {
   let before = at - 1;
-  while (/^(?:the|my|those|these|all)$/.test(wordAt(pieces, before))) before--;
+  while (POINTING.test(wordAt(pieces, before))) before--;
+  return before;
+}
+
+/** Behind "of the", "from": what a smaller number was counted among. */
+export const isOutOf = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:of|from)$/.test(wordAt(pieces, leadingTo(pieces, at)));
+
+/** Behind "from the", "out of the" at the head of a clause: what there was. "Took the tops out of five" is the act's own "out". */
+export function isSource(pieces: readonly Piece[], at: number, { hit }: Clause): boolean {
+  const before = leadingTo(pieces, at);
   const word = wordAt(pieces, before);
   const opens = before === 0 || pieces[before - 1]?.is === 'break';
-  return word === 'of' ? wordAt(pieces, before - 1) === 'out' || opens : word === 'from' && opens;
+  const isOut = wordAt(pieces, before - 1) === 'out' && !(hit?.own.includes(before - 1) ?? false);
+  return word === 'of' ? isOut || opens : word === 'from' && opens;
 }
 
 /** Behind "bar", "except", "apart from". */

@@ -1,7 +1,7 @@
 /** What a number in a clause tells: how many, of how many, in each, of another plant, or nothing of plants at all. */
 import { wordAt } from '../grammar/rule.js';
 import type { Quantity } from '../quantities/quantity.js';
-import { countsNoPlants, isBesideAct, isExcepted, isOfEach, isSource } from './beside-counts.js';
+import { countsNoPlants, isBesideAct, isExcepted, isOfEach, isOutOf, isSource } from './beside-counts.js';
 import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
 import type { OpenDraft } from './draft.js';
 import { leadsToPlant } from './leads-to-plant.js';
@@ -52,7 +52,7 @@ export const countCases: readonly Case<CountSeen>[] = [
   {
     name: 'out of the <count>',
     phrasings: ['Out of the 12 Salt Harrier, 7 have rooted'],
-    when: ({ draft, pieces, at }) => draft.quantity === undefined && isSource(pieces, at),
+    when: ({ draft, pieces, at, clause }) => draft.quantity === undefined && isSource(pieces, at, clause),
     does: ({ told }) => {
       told.sourced = true;
     },
@@ -69,12 +69,16 @@ export const countCases: readonly Case<CountSeen>[] = [
   },
   {
     name: '<count> rooted of <count>',
-    phrasings: ['Salt Harrier: six rooted of eleven'],
+    phrasings: [
+      'Salt Harrier: six rooted of eleven',
+      '190 rooted of 240 Salt Harrier',
+      '190 have rooted out of the 240 Salt Harrier',
+    ],
     when: (seen) =>
       isCheck(seen) &&
       seen.at > (seen.clause.hit?.to ?? 0) &&
-      /^(?:of|from)$/.test(wordAt(seen.pieces, seen.at - 1)) &&
-      !seen.leads &&
+      isOutOf(seen.pieces, seen.at) &&
+      (!seen.leads || seen.draft.plant === undefined) &&
       seen.draft.quantity?.value !== undefined &&
       seen.draft.quantity.value <= numberOf(seen.count),
     does: ({ draft, count }) => {
@@ -195,6 +199,19 @@ export const countCases: readonly Case<CountSeen>[] = [
       !seen.leads &&
       isBesideAct(seen.pieces, seen.at),
     does: takeOver,
+  },
+  {
+    // Whether those were told as rooted too, nobody can say: how many, the grower knows.
+    name: '<count> and the rest have rooted',
+    phrasings: ['Salt Harrier: five and the rest rooted'],
+    when: (seen) =>
+      isCheck(seen) &&
+      seen.count.whole === 'rest' &&
+      seen.draft.quantity?.value !== undefined &&
+      isBeforeAct(seen),
+    does: ({ draft }) => {
+      draft.quantity = { vague: true };
+    },
   },
   {
     name: '<count> and the rest are dead',

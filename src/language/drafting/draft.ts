@@ -25,8 +25,14 @@ export interface Draft {
   readonly to?: string;
   /** Which of several batches is meant; it is no slot. */
   readonly which?: WhichBatch;
-  /** "Everything except the Marble Wren": a plant that is left out; which others are meant, nobody has said. */
-  readonly leftOut?: true;
+  /** "Everything except the Marble Wren": what is left out; which others are meant, nobody has said. */
+  readonly leftOut?: readonly LeftOut[];
+}
+
+/** A plant, or one of several lots, that an act leaves out. */
+export interface LeftOut {
+  readonly plant?: PlantWords;
+  readonly which?: WhichBatch;
 }
 
 /** A draft that is still being told. */

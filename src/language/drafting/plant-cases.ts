@@ -1,6 +1,5 @@
-/** What a plant's name tells: the plant of this draft, another name for it, one left out, or the next. */
+/** What a plant's name tells: the plant of this draft, another name for it, or the next. */
 import { wordAt } from '../grammar/rule.js';
-import type { Piece } from '../pieces.js';
 import type { Case, Seen } from './case.js';
 import { definesCrop, isCropAlone, isSamePlant, joins } from './one-plant.js';
 import { nearestWord } from './words-before.js';
@@ -8,15 +7,6 @@ import { nearestWord } from './words-before.js';
 type PlantSeen = Seen<'plant'>;
 
 export const plantCases: readonly Case<PlantSeen>[] = [
-  {
-    name: 'all except <plant>',
-    phrasings: ['Watered everything except the Salt Harrier', 'Fed all of them apart from Salt Harrier'],
-    when: ({ draft, pieces, at }) =>
-      draft.quantity?.whole === 'all' && draft.plant === undefined && isLeftOut(pieces, at),
-    does: ({ draft }) => {
-      draft.leftOut = true;
-    },
-  },
   {
     name: '<plant> and <plant>, both <crop>',
     phrasings: ['Took 3 Quiet Lane and 4 Ribbon Sparrow, both fuchsias'],
@@ -98,14 +88,3 @@ function nameAgain({ draft, piece }: PlantSeen): void {
 /** "A Salt Harrier", "another". */
 const isSingle = ({ pieces, at }: PlantSeen): boolean =>
   /^(?:a|an|another|single)$/.test(nearestWord(pieces, at));
-
-/** Behind "except the", "bar", "apart from". */
-function isLeftOut(pieces: readonly Piece[], at: number): boolean {
-  let before = at - 1;
-  while (/^(?:the|my|our|for)$/.test(wordAt(pieces, before))) before--;
-  const word = wordAt(pieces, before);
-  return (
-    /^(?:except|excepting|bar|but|save|besides)$/.test(word) ||
-    (word === 'from' && /^(?:apart|aside)$/.test(wordAt(pieces, before - 1)))
-  );
-}

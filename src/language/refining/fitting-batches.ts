@@ -1,6 +1,6 @@
 /** Which live batches the words of a note fit. */
 import type { EntryKind } from '../../ledger/entry.js';
-import type { Draft } from '../drafting/draft.js';
+import type { Draft, LeftOut } from '../drafting/draft.js';
 import type { KnownBatch, NoteContext } from '../note.js';
 import type { PlantWords } from '../pieces.js';
 import { narrowed } from '../which-batch.js';
@@ -20,6 +20,21 @@ export function fittingBatches(plant: PlantWords, context: NoteContext): readonl
         isSameName(batch.crop, plant.crop) ||
         (batch.crop === undefined && plant.variety !== undefined)),
   );
+}
+
+/** Those that are none of what was left out. */
+export function without(
+  fits: readonly KnownBatch[],
+  leftOut: readonly LeftOut[],
+  context: NoteContext,
+): readonly KnownBatch[] {
+  const gone = leftOut.flatMap(({ plant, which }) => {
+    const lots = plant ? fittingBatches(plant, context) : fits;
+    const meant = which ? narrowed(lots, which) : lots;
+    // Words that fit no lot leave none out.
+    return plant || meant.length < lots.length ? meant : [];
+  });
+  return fits.filter((batch) => !gone.includes(batch));
 }
 
 /** Kinds whose place is where the plants go, not where they stood. */

@@ -1,9 +1,10 @@
 /** The plant of an entry, and its batch: as said, as carried over, or the only one that it can be. */
 import type { EntryKind } from '../../ledger/entry.js';
+import type { LeftOut } from '../drafting/draft.js';
 import type { KnownBatch, KnownVariety, NoteContext } from '../note.js';
 import type { PlantWords } from '../pieces.js';
 import type { Proposal } from '../proposal.js';
-import { fittingBatches, isSameName, singledOut } from './fitting-batches.js';
+import { fittingBatches, isSameName, singledOut, without } from './fitting-batches.js';
 import { ask, type OpenEntry, say } from './open-entry.js';
 
 /** Several live batches fit: these kinds ask which, the others cover them all. */
@@ -52,6 +53,8 @@ export function tellPlant(
   const { kind, draft, carried } = proposal;
   if (kind === 'reading' || kind === 'undo' || kind === 'answer') return undefined;
   const words = draft.plant ?? carried;
+  const isOpen = words?.variety === undefined || !BATCHLESS.has(kind);
+  if (draft.leftOut && isOpen) return tellOthers(words, proposal, draft.leftOut, context, entry);
   if (!words) {
     if (!needsPlant(proposal)) return undefined;
     return BATCHLESS.has(kind) ? assumeVariety(kind, context, entry) : assumeBatch(proposal, context, entry);
@@ -94,6 +97,42 @@ function tellBatch(
   if (another && ASKS_BATCH.has(kind)) askBatch(fits, entry);
   return undefined;
 }
+
+/** All but what was left out: the one batch of a plant that remains, else nobody has said which others were meant. */
+function tellOthers(
+  words: PlantWords | undefined,
+  proposal: Proposal,
+  leftOut: readonly LeftOut[],
+  context: NoteContext,
+  entry: OpenEntry,
+): KnownBatch | undefined {
+  const { kind, draft } = proposal;
+  const all = words ? fittingBatches(words, context) : (context.batches ?? []);
+  const rest = without(all, leftOut, context);
+  for (const [slot, value] of Object.entries(words ?? {})) say(entry, slot, value);
+  if (words && all.length > 0 && rest.length === all.length)
+    return tellBatch(words, proposal, context, entry, undefined);
+  const others = BATCHLESS.has(kind) ? [] : singledOut(rest, draft, kind);
+  const [only, another] = others;
+  if (words && only && !another) {
+    say(entry, 'batch', only.label, 'assumed');
+    return only;
+  }
+  if (only ?? words?.variety) askBatch(others, entry);
+  else ask(entry, 'variety', varietiesWithout(leftOut, words?.crop, context));
+  return undefined;
+}
+
+/** Varieties that the ledger has heard of, of that crop if one was said, but those that were left out. */
+const varietiesWithout = (
+  leftOut: readonly LeftOut[],
+  of: string | undefined,
+  context: NoteContext,
+): readonly string[] =>
+  knownVarieties(context)
+    .filter(({ crop }) => of === undefined || isSameName(crop, of))
+    .map(({ name }) => name)
+    .filter((name) => !leftOut.some(({ plant }) => isSameName(plant?.variety, name)));
 
 /** The crop of a variety that was told without it. */
 function tellCrop({ variety, crop }: PlantWords, context: NoteContext, entry: OpenEntry): void {
