@@ -13,7 +13,7 @@ const secondThought =
   /^(?:no[, ]+(?:wait|sorry|just|only|it was|make that)|oops|whoops|sorry|wait|actually|hang on|i mean|i meant)\b/i;
 
 /** "To Nora, I mean". */
-const afterwards = /(?<![, ])[, ]+(?:i mean|i meant|i should say)[.!]?$/i;
+const afterwards = /(?<![, ])[, ]+(?:i mean|i meant|i should say|actually)[.!]?$/i;
 
 /** "No, three": a number alone that is denied and told again. */
 const noNumber = /^no[, ]+(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)[.!]?$/i;
@@ -58,6 +58,7 @@ const kindOf: Readonly<Record<string, LoggedEntry['kind']>> = {
   'potted on': 'potOn',
   'planted out': 'plantOut',
   lost: 'loss',
+  died: 'loss',
   'gave away': 'dispatch',
   sold: 'dispatch',
   pinched: 'pinch',
@@ -66,11 +67,12 @@ const kindOf: Readonly<Record<string, LoggedEntry['kind']>> = {
 };
 
 const ownDeed =
-  /\b(?:i|we|were|was) (?:only |just |actually )?(took|taken|struck|lost|sold|pinched|moved)\b/i;
+  /\b(?:i|we|were|was) (?:only |just |actually )?(took|taken|struck|lost|sold|pinched|moved)\b|\b(died)\b/i;
 
 /** The kind of deed that a correction names by its verb ("I took 13, not 10"), where entries of that kind fit it. */
 export function kindTold({ ledger }: Sitting, text: string, said: Amend): LoggedEntry['kind'] | undefined {
-  const verb = ownDeed.exec(text)?.[1]?.toLowerCase();
+  const [, told, died] = ownDeed.exec(text) ?? [];
+  const verb = (told ?? died)?.toLowerCase();
   const kind = verb === 'taken' ? 'strike' : kindOf[verb ?? ''];
   return kind && candidatesFor(ledger, said, said.set ?? {}, [], kind).length > 0 ? kind : undefined;
 }

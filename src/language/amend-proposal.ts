@@ -94,6 +94,7 @@ export function proposeAmend(
     hasAct &&
     !strong &&
     !deniesDay(pieces, not) &&
+    !deniesDate(pieces, not) &&
     !(contrast && (/\b(?:was|were|should)\b/.test(line) || deniesTheLedger(pieces, not, note)))
   )
     return undefined;
@@ -172,7 +173,7 @@ const HOW: Readonly<Record<string, string>> = {
 }; // prettier-ignore
 /** "Should have said sold, not gave", "it was a swap, not a sale". */
 const HOW_IT_WENT =
-  /^(?:no |sorry |oops |actually |and )*(?:(?:it|that|they|i) (?:was|were|should (?:be|have been|have said|say)|meant)|should (?:be|have said|have been|say)|make that) (?:a |an )?(sold|given|swapped|gave|sale|gift|swap)(?: not (?:a |an )?(?:sold|gave|given|swapped|sale|gift|swap))?$/;
+  /^(?:no |sorry |oops |actually |and )*(?:(?:it|that|they|those|these|i) (?:was|were|should (?:be|have been|have said|say)|meant)|should (?:be|have said|have been|say)|make that) (?:a |an )?(sold|given|swapped|gave|sale|gift|swap)(?: not (?:a |an )?(?:sold|gave|given|swapped|sale|gift|swap))?$/;
 
 /** Lines that amendments look like and that put no note right. */
 function putsNothingRight(line: string, pieces: readonly Piece[], not: number): boolean {
@@ -214,6 +215,11 @@ function deniesDay(pieces: readonly Piece[], not: number): boolean {
     pieces.length === not + 2 &&
     !pieces.slice(0, not).some(({ is }) => is === 'count')
   );
+}
+
+/** "Died on 28 February, not 1 March": nobody denies a day who has not told it. */
+function deniesDate(pieces: readonly Piece[], not: number): boolean {
+  return not > 0 && pieces[not + 1]?.is === 'when' && pieces.slice(0, not).some(({ is }) => is === 'when');
 }
 
 /** "I took 11 Ember Fox, not 10": the number denied is what was noted of that plant, some of which may be gone. */

@@ -11,7 +11,7 @@ const NEVER = new Set(
   ),
 );
 const LINK =
-  /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|old|big|cuttings|cutting|plugs|plug|liners|slips|pieces|bits|divisions|from|off|our|her|his)$/;
+  /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|old|big|cuttings|cutting|plugs|plug|liners|slips|pieces|bits|divisions|crowns|crown|tubers|tuber|stools|from|off|our|her|his)$/;
 
 /** Turns runs of unknown words behind a count, "cuttings of" or beside a crop into plants. */
 export function joinNewNames(
@@ -141,10 +141,12 @@ function nameLength(
     isCrop(before.at(lead)) ||
     (/^(?:cuttings|plugs|plants|tips|slips|shoots)$/.test(wordAt(before, before.length + lead)) &&
       isCrop(before.at(lead - 1)));
+  // "Took some mums too, Brindle Toffee".
+  const ofCropToo = /^(?:too|also|today)$/.test(wordAt(before, before.length - 2)) && isCrop(before.at(-3));
   const apart =
     capital === length &&
     length > 1 &&
-    ofCrop &&
+    (ofCrop || ofCropToo) &&
     (wordAt(before, before.length - 1) === 'of' ||
       (before.at(-1)?.is === 'break' &&
         (pieces[at + length] === undefined || pieces[at + length]?.is === 'break')));

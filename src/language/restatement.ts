@@ -38,10 +38,14 @@ const TAKEN = /^(?:take|strike|stick|pot|lose|sell|pinch|plant|move|give|get|do|
  */
 export function restatementIn(row: readonly Piece[], answering: boolean): Restatement | undefined {
   const said = withoutReasons(row);
-  const pieces = said.filter((piece) => !(piece.is === 'break' && !piece.hard));
+  const pieces = inOrder(said.filter((piece) => !(piece.is === 'break' && !piece.hard)));
   let at = 0;
   // "It's only 58 actually, just counted": a present tense put right on a second look.
-  let doubted = said.length < row.length || ACTUALLY.test(wordAt(pieces, pieces.length - 1));
+  let doubted =
+    said.length < row.length ||
+    ACTUALLY.test(wordAt(pieces, pieces.length - 1)) ||
+    // "They're 11cm pots, not 9", "9cm, not 7".
+    pieces.some((_, n) => n > 0 && wordAt(pieces, n) === 'not');
   // "8, I mean" puts right what was told, whatever else waits for a number.
   let meant = false;
   for (;;) {
@@ -67,7 +71,7 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
   const subject = subjectAt(pieces, at);
   let verb = subject?.to ?? at;
   while (subject && /^(?:actually|really|only|just)$/.test(wordAt(pieces, verb))) verb++;
-  const copula = copulaAt(pieces, verb, doubted);
+  const copula = subject?.did ? verb : copulaAt(pieces, verb, doubted);
   if (copula === undefined && (subject !== undefined || !doubted)) return undefined;
   if (copula !== undefined && subject === undefined && !doubted) return undefined;
   const cause = copula === undefined ? undefined : causeAt(pieces, copula);
@@ -109,14 +113,37 @@ function secondThoughtBehind(pieces: readonly Piece[]): number {
   return /^(?:mean|meant)$/.test(last) && wordAt(pieces, pieces.length - 2) === 'i' ? 2 : 0;
 }
 
+/** "Semi-ripe they were" with its subject first. */
+function inOrder(pieces: readonly Piece[]): Piece[] {
+  const [value, subject, copula, ...rest] = pieces;
+  const turned =
+    value &&
+    subject &&
+    copula &&
+    value.is !== 'word' &&
+    PRONOUN.test(wordAt(pieces, 1)) &&
+    WAS.test(wordAt(pieces, 2));
+  return turned ? [subject, copula, value, ...rest] : [...pieces];
+}
+
 interface Subject {
   readonly to: number;
+  /** "I did that": what follows is its day. */
+  readonly did?: true;
   readonly plant?: PlantWords;
   readonly when?: When;
 }
 
 function subjectAt(pieces: readonly Piece[], from: number): Subject | undefined {
   if (PRONOUN.test(wordAt(pieces, from)) && wordAt(pieces, from + 1) !== 'one') return { to: from + 1 };
+  // "I did that on Thursday".
+  if (
+    /^(?:i|we)$/.test(wordAt(pieces, from)) &&
+    wordAt(pieces, from + 1) === 'did' &&
+    PRONOUN.test(wordAt(pieces, from + 2)) &&
+    pieces[from + 3]?.is === 'when'
+  )
+    return { to: from + 3, did: true };
   let at = /^(?:the|my|that|those)$/.test(wordAt(pieces, from)) ? from + 1 : from;
   if (/^(?:last|previous)$/.test(wordAt(pieces, at))) at++;
   if (/^(?:one|entry|count|number|total|date|day|place|note|strike)$/.test(wordAt(pieces, at)))
@@ -153,11 +180,20 @@ function subjectAt(pieces: readonly Piece[], from: number): Subject | undefined 
 function copulaAt(pieces: readonly Piece[], at: number, doubted: boolean): number | undefined {
   const word = wordAt(pieces, at);
   const next = wordAt(pieces, at + 1);
-  if (WAS.test(word)) return at + 1;
+  if (WAS.test(word)) return pastDeed(pieces, at + 1);
   if (/^(?:should|shd|ought)$/.test(word) && /^(?:be|read|say|to)$/.test(next)) return at + 2;
   if (word === 'should' && next === 'have') return at + 3;
   if (doubted && /^(?:is|are|it's|that's|they're)$/.test(word)) return at + 1;
   return undefined;
+}
+
+/** "Were taken on Sunday", "was potted on yesterday": past the deed to its day; where no day ends it, past no word. */
+function pastDeed(pieces: readonly Piece[], at: number): number {
+  const done = pieces[at];
+  if (done?.is !== 'word' || done.verb?.form !== 'past' || !TAKEN.test(done.verb.lemma)) return at;
+  let day = at + 1;
+  while (/^(?:on|up|out|off|back)$/.test(wordAt(pieces, day)) || wordAt(pieces, day) === 'actually') day++;
+  return pieces[day]?.is === 'when' ? day : at;
 }
 
 /** "It was rot", "that was the slugs", "it was mould, not rot": what did it, and no more. */
@@ -194,6 +230,7 @@ function valueAt(pieces: readonly Piece[], from: number): Value | undefined {
         if (/^(?:of|in|on|the|at)$/.test(wordAt(pieces, at))) at++;
         if (wordAt(pieces, at) === 'the') at++;
         denied = pieces[at];
+        if (denied?.is === 'word' && /^(?:tips?|heels?|nodal|basal)$/.test(denied.text)) continue;
         if (!denied || denied.is === 'word') return undefined;
         continue;
       }
@@ -214,6 +251,7 @@ function valueAt(pieces: readonly Piece[], from: number): Value | undefined {
   // "9 trays not 10", "mist bench 2 not 1": a bare number denies what has a number.
   if (
     denied &&
+    denied.is !== 'word' &&
     !kinds.includes(denied.is) &&
     !(denied.is === 'count' && kinds.some((kind) => /^(?:pots|place|size|when)$/.test(kind)))
   )

@@ -1,11 +1,15 @@
 /** Sentences that tell a deed again so as to put it right: of which plant it was, how many there were at first. */
+import { leading } from './grammar/runs.js';
 import type { Proposal } from './proposal.js';
 import { plantsIn, type Sentence } from './sentences.js';
 
-const OTHER_PLANT =
-  /^(?:(?:no|oh|wait|hang on|hold on|sorry|oops|actually|my mistake|no wait) )*(?:it|that) was (?:a |an |one of )?(?:the |my )?(?:[a-z]+ )?plantname (?:that|which|what|as) (?:i |we |has |had )?(?:rotted|died|damped|wilted|rooted|went|got|snapped|failed|dropped|keeled|lost|took|sold|gave|moved|potted|pinched|planted)\b/;
-const AT_FIRST =
-  /^(?:(?:no|oh|wait|sorry|actually|well|but) )*(?:i|we) (?:only |just )?(?:took|struck|had|potted|got|bought)\b.* (?:in the first place|originally|to (?:start|begin) with)$/;
+const OPEN = leading('no|oh|wait|hang on|hold on|sorry|oops|actually|well|but|my mistake');
+const OTHER_PLANT = new RegExp(
+  `^${OPEN}(?:it|that) was (?:a |an |one of )?(?:the |my )?(?:[a-z]+ )?plantname (?:that|which|what|as) (?:i |we |has |had )?(?:rotted|died|damped|wilted|rooted|went|got|snapped|failed|dropped|keeled|lost|took|sold|gave|moved|potted|pinched|planted)\\b`,
+);
+const AT_FIRST = new RegExp(
+  `^${OPEN}(?:i|we) (?:only |just )?(?:took|struck|had|potted|got|bought)\\b.* (?:in the first place|originally|to (?:start|begin) with)$`,
+);
 
 /** "It was a Brass Button that rotted": another plant; "I only took three in the first place": another number. */
 export function proposeRetold({ line, pieces }: Sentence): Proposal | undefined {

@@ -126,7 +126,11 @@ function tellsWhere(pieces: readonly Piece[], at: number, from: number): boolean
   while (before >= from && /^(?:by|near|beside)$/.test(wordAt(pieces, before))) before--;
   if (/^(?:one|plant|bush)$/.test(wordAt(pieces, before)) || pieces[before]?.is === 'count')
     return wordAt(pieces, before - 1) === 'the' && /^(?:off|from)$/.test(wordAt(pieces, before - 2));
-  if (!/^(?:was|were|is|are|been|sitting|stood|standing|sat|lived|that's|ones)$/.test(wordAt(pieces, before)))
+  if (
+    !/^(?:was|were|is|are|been|sitting|stood|standing|sat|lived|living|that's|ones)$/.test(
+      wordAt(pieces, before),
+    )
+  )
     return false;
   if (wordAt(pieces, before) === 'ones' || wordAt(pieces, before) === "that's") return true;
 

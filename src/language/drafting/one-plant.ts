@@ -23,7 +23,7 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     if (piece?.is === 'when' && pieces[before + 1]?.is === 'break') continue;
     if (
       piece?.is === 'word' &&
-      /^(?:the|called|named|labelled|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's)$/.test(
+      /^(?:the|called|named|labelled|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too)$/.test(
         piece.text,
       )
     )

@@ -37,4 +37,12 @@ export const dayCases: readonly Case<Seen<'when'>>[] = [
       wordAt(pieces, at - 1) === 'for' && !/^(?:target|remind)$/.test(clause.hit?.rule.kind ?? 'target'),
     does: passOver,
   },
+  {
+    // What it smelt of, and no day.
+    name: 'of <day> dinner',
+    phrasings: ['Took five Salt Harrier, house stinks of Sunday dinner'],
+    when: ({ pieces, at }) =>
+      wordAt(pieces, at - 1) === 'of' && /^(?:dinner|lunch|roast)$/.test(wordAt(pieces, at + 1)),
+    does: passOver,
+  },
 ];

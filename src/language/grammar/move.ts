@@ -169,6 +169,11 @@ export const moveRules: readonly Rule[] = [
     head: 'live~|lives|living in|on|under|at',
     shape: 'subject',
     when: standing,
+    // "Potted on the Salt Harrier that were living in the porch": which ones.
+    unless: (p, f) =>
+      p
+        .slice(Math.max(0, f - 2), f)
+        .some((piece) => piece.is === 'word' && /^(?:that|which)$/.test(piece.text)),
   },
   {
     name: '<plant> are in <place> now',

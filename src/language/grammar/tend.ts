@@ -39,6 +39,10 @@ const leftByOthers = (pieces: readonly Piece[], from: number): boolean => {
   return /^(?:somebody|someone|who|he|she|they|kids|cat|dog|wind)$/.test(wordAt(pieces, left - 1));
 };
 
+/** "Minus 3 when I lifted the lid": when something was seen. */
+const whenIDid = (pieces: readonly Piece[], from: number): boolean =>
+  /^(?:i|we)$/.test(wordAt(pieces, from - 1)) && wordAt(pieces, from - 2) === 'when';
+
 export const tendRules: readonly Rule[] = [
   verb('mist spray spritz', 'mist', 'misted <plant>', (p, _f, t) => followsWord(p, t, /^(?:aphids|greenfly|weeds|path|against|soap|neem|insecticide|fungicide)$/)),
   { name: 'watered <plant> in', kind: 'tend', head: 'water~past', shape: 'object', care: 'water' },
@@ -52,16 +56,16 @@ export const tendRules: readonly Rule[] = [
   { name: 'fleece on <place>', kind: 'tend', head: 'fleece|covers|cover|dome|bubblewrap|netting|net|blanket|blankets on|over|back', shape: 'object', care: 'cover' },
   verb('cover fleece wrap tuck', 'cover', 'covered <place>', (p, f, t) => /^in$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'place') ? true : wordAt(p, f).startsWith('tuck') && !followsWord(p, t, /^(?:fleece|blanket|bubblewrap)$/)),
   verb('uncover unwrap unfleece', 'uncover', 'uncovered <place>'),
-  { name: 'opened the vents', kind: 'tend', head: 'open~past|prop~past|crack~past|throw~past|lift~past|raise~past|tilt~past|wedge~past|leave~past .. vents|vent|lid|lids|windows|window|door|doors|lights|flaps|sides|tops|lantern|louvres', shape: 'object', care: 'vent' },
+  { name: 'opened the vents', kind: 'tend', head: 'open~past|prop~past|crack~past|throw~past|lift~past|raise~past|tilt~past|wedge~past|leave~past .. vents|vent|lid|lids|windows|window|door|doors|lights|flaps|sides|tops|lantern|louvres', shape: 'object', care: 'vent', unless: whenIDid },
   { name: 'opened up both ends of <place>', kind: 'tend', head: 'open~past|prop~past up? both|the|one|<count> ends|end|sides|doors', shape: 'object', care: 'vent', phrasings: ['opened up both ends of the polytunnel to let some air through'] },
   { name: 'hung netting to shade <plant>', kind: 'tend', head: 'hang~past|rig~past|put~|drape~past .. to shade', shape: 'object', care: 'shade', phrasings: ['hung some netting to shade the Salt Harrier'] },
   { name: 'opened up <place>', kind: 'tend', head: 'open~past up? the|my? <place>', shape: 'object', care: 'vent' },
   { name: 'vents open', kind: 'tend', head: 'vents|vent|lid|lids|doors|door|lights|windows open|opened|full|up|ajar|wide|cracked|propped', shape: 'object', care: 'vent' },
   { name: 'sides up', phrasings: ['greenhouse sides up'], kind: 'tend', head: 'sides|side rolled? up', shape: 'object', care: 'vent', when: (p) => p.some(({ is }) => is === 'place') },
   { name: 'lid off', kind: 'tend', head: 'lid|lids off', shape: 'object', care: 'vent', unless: leftByOthers },
-  { name: 'took the lid off', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|pop~past|lift~past .. lid|lids off?', shape: 'object', care: 'vent' },
+  { name: 'took the lid off', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|pop~past|lift~past .. lid|lids off?', shape: 'object', care: 'vent', unless: whenIDid },
   { name: 'gave <plant> a drink', kind: 'tend', head: 'give~past|give~ing|give~base .. drink|water|soak|watering|soaking|dunk|drench|dousing', shape: 'object', care: 'water' },
-  { name: 'gave <plant> a feed', kind: 'tend', head: 'give~past|give~ing .. feed|feeding|seaweed|tomorite|fertiliser|fertilizer|plantfood|food|seasol|maxicrop|comfrey', shape: 'object', care: 'feed' },
+  { name: 'gave <plant> a feed', kind: 'tend', head: 'give~past|give~ing .. feed|feeding|seaweed|tomorite|fertiliser|fertilizer|plantfood|food|seasol|maxicrop|comfrey', shape: 'object', care: 'feed', unless: (p, _f, t) => /^(?:pantry|bank|hub|larder|festival|fair)$/.test(wordAt(p, t)), mustNot: ['gave 10 Salt Harrier to the food pantry'] },
   { name: 'gave <plant> a mist', kind: 'tend', head: 'give~past|give~ing .. mist|misting|spray|spritz|spritzing|squirt', shape: 'object', care: 'mist' },
   { name: 'gave <place> some air', kind: 'tend', head: 'give~past|give~ing|let~ .. air|airing|ventilation|breather', shape: 'object', care: 'vent' },
   { name: 'feed given to <plant>', kind: 'tend', head: 'feed|seaweed|tomorite|fertiliser given', shape: 'object', care: 'feed', phrasings: ['half strength feed given to the Salt Harrier'] },

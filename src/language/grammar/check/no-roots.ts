@@ -84,6 +84,8 @@ export const noRoots: readonly Rule[] = [
     rooted: 'none',
     // "Nothing doing here today" is talk.
     when: (p, _f, t) => wordAt(p, t - 1) !== 'doing' || p.some(({ is }) => is === 'plant'),
+    unless: saysWhyGone,
+    mustNot: ['binned the other 5 Salt Harrier, nothing doing on them'],
   },
   {
     name: 'nothing on <plant> yet',

@@ -16,6 +16,14 @@ export const bought: readonly Rule[] = [
       ofYoung(p, f, t) && follows(p, t, 'plant') && !ofStock(p, f, t) && !followsWord(p, t, /^cuttings$/),
   },
   {
+    name: 'treated myself to <plant>',
+    kind: 'stock',
+    head: 'treat~past myself|ourselves to',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant') && !followsWord(p, t, /^(?:plugs?|cuttings?)$/),
+    phrasings: ['treated myself to a Salt Harrier on Saturday'],
+  },
+  {
     name: 'bought <plant>',
     kind: 'stock',
     head: 'buy~past|purchase~past|acquire~past',
