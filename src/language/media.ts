@@ -23,6 +23,8 @@ export function mediumPiece(
     )
   )
     return;
+  // "Short of compost": what there was none of.
+  if (before === 'of' && /^(?:short|out)$/.test(textAt(tokens, at - 2))) return;
   // "Took 5 Peat Lark chrysanthemum": part of a name.
   if (tokens[at - 1]?.capital === false && tokens[at]?.capital && opensName(tokens, at + length)) return;
   // "Six to the compost": thrown out.

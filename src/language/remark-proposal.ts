@@ -19,6 +19,8 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
     )
   )
     return undefined;
+  // "Only I've fuchsias out on the step": why something was asked.
+  if (/^only (?:i've|i have|i|we've|we)\b/.test(line)) return undefined;
   if (IDLE.test(line) && !OBSERVED_ALONE.test(line)) return undefined;
   const when = firstOf(pieces, 'when')?.when;
   if (plants.length === 0) {

@@ -6,7 +6,7 @@ export const OBSERVED =
 
 /** Strong enough to stand without any plant named. */
 export const OBSERVED_ALONE =
-  /\b(?:leggy|etiolated|spindly|yellowing|chlorotic|greenfly|whitefly|blackfly|aphids?|thrips|mealybugs?|spider mites?|sciarid|fungus gnats?|vine weevils?|first (?:buds?|flowers?|blooms?|shoots?|leaves)|(?:buds?|flowers?|blooms|shoots) (?:showing|opening|coming|forming|appearing)|new (?:growth|shoots?|leaves)|leaves (?:are |have |all |going |gone |turning |look |looking |curling|dropping|yellowing|browning)+|callus(?:ed|ing)?|mildew|botrytis|pot ?bound|rootbound|wilting|drooping|algae)\b/;
+  /\b(?:leggy|etiolated|spindly|yellowing|chlorotic|greenfly|whitefly|blackfly|aphids?|thrips|mealybugs?|spider mites?|sciarid|fungus gnats?|vine weevils?|first (?:buds?|flowers?|blooms?|shoots?|leaves)|(?:buds?|flowers?|blooms|shoots) (?:showing|opening|coming|forming|appearing)|new (?:growth|shoots?|leaves)|leaves (?:are |have |all |going |gone |turning |look |looking |curling|dropping|yellowing|browning)+|callus(?:ed|ing)?|mildew|botrytis|pot ?bound|rootbound|wilting|drooping|algae|gone (?:a bit |rather |very |quite |all |really )?(?:drawn|pale|yellow|floppy|limp|soft|straggly|purple|brown))\b/;
 
 /** Verbs that tell how a plant is. */
 export const STATIVE =

@@ -110,6 +110,9 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
       )
     )
       return undefined;
+    // "Half and half compost and perlite".
+    if (textAt(tokens, half + 1) === 'and' && textAt(tokens, half + 2) === 'half') return undefined;
+    if (textAt(tokens, half - 1) === 'and' && textAt(tokens, half - 2) === 'half') return undefined;
     if (textAt(tokens, half + 1) === '' || /^[.,!?-]$/.test(textAt(tokens, half + 1))) return undefined;
     return result({ share: [1, 2] }, half + 1);
   }

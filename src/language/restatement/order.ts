@@ -1,0 +1,36 @@
+/** Restatements told in another order: "semi-ripe they were", "it was nine I took yesterday". */
+import { wordAt } from '../grammar/rule.js';
+import type { Piece, When } from '../pieces.js';
+import { PRONOUN, TAKEN, WAS } from './words.js';
+
+/** "Semi-ripe they were" with its subject first. */
+export function inOrder(pieces: readonly Piece[]): Piece[] {
+  const [value, subject, copula, ...rest] = pieces;
+  const turned =
+    value &&
+    subject &&
+    copula &&
+    value.is !== 'word' &&
+    PRONOUN.test(wordAt(pieces, 1)) &&
+    WAS.test(wordAt(pieces, 2));
+  return turned ? [subject, copula, value, ...rest] : [...pieces];
+}
+
+/** "It was nine Brass Heron I took yesterday": the row up to the deed that tells which, and its day. */
+export function withoutDeed(pieces: readonly Piece[]): {
+  readonly row: readonly Piece[];
+  readonly when?: When;
+} {
+  const at = pieces.findLastIndex(
+    (piece, n) =>
+      n > 1 &&
+      piece.is === 'word' &&
+      piece.verb?.form === 'past' &&
+      TAKEN.test(piece.verb.lemma) &&
+      /^(?:i|we)$/.test(wordAt(pieces, n - 1)) &&
+      pieces.slice(0, n - 1).some(({ is }) => is === 'count'),
+  );
+  const day = pieces[at + 1];
+  if (at < 0 || pieces.length > at + 2 || !WAS.test(wordAt(pieces, 1))) return { row: pieces };
+  return { row: pieces.slice(0, at - 1), ...(day?.is === 'when' ? { when: day.when } : {}) };
+}

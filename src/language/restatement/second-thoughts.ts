@@ -1,0 +1,43 @@
+/** Second thoughts before and behind a restatement: "no wait", "sorry", "8 I mean". */
+import { wordAt } from '../grammar/rule.js';
+import type { Piece } from '../pieces.js';
+
+/** Words of second thoughts; each is one way to begin, and several may follow each other. */
+const SECOND_THOUGHTS: readonly (readonly string[])[] = [
+  ['no', 'wait'], ['no', 'sorry'], ['no'], ['nope'], ['oops'], ['whoops'], ['sorry'], ['wait'], ['actually'], ['correction'],
+  ['hang', 'on'], ['hold', 'on'], ['i', 'mean'], ['i', 'meant'], ['my', 'mistake'], ['my', 'bad'], ['mistake'], ['typo'],
+  ['i', 'made', 'a', 'mistake'], ['i', 'got', 'that', 'wrong'], ['got', 'that', 'wrong'], ['that', 'was', 'wrong'], ["that's", 'wrong'],
+  ['counted', 'again'], ['recounted'], ['just', 'counted'], ['muddled'], ['sorry', 'muddled'], ['on', 'second', 'thoughts'],
+  ['tell', 'a', 'lie'], ['or', 'rather'], ['silly', 'me'],
+]; // prettier-ignore
+const FILLER = /^(?:oh|ah|ok|okay|right|so|and|but|well|damn|argh|please|hmm|hey|then|the)$/;
+
+/** How many pieces at the start are second thoughts and talk, and whether any takes back what was said. */
+export function secondThoughtsBefore(pieces: readonly Piece[]): {
+  readonly to: number;
+  readonly doubted: boolean;
+} {
+  let at = 0;
+  let doubted = false;
+  for (;;) {
+    const thought = SECOND_THOUGHTS.find((words) =>
+      words.every((word, n) => wordAt(pieces, at + n) === word),
+    );
+    if (thought) {
+      at += thought.length;
+      doubted = true;
+    } else if (wordAt(pieces, at) === 'wrong' && wordAt(pieces, at + 1) !== '') {
+      at += 2;
+      doubted = true;
+    } else if (FILLER.test(wordAt(pieces, at)) && pieces[at + 1]?.is !== 'plant') at++;
+    else break;
+  }
+  return { to: at, doubted };
+}
+
+/** How many pieces at the end take back what was said: "three, sorry", "8 I mean". */
+export function secondThoughtBehind(pieces: readonly Piece[]): number {
+  const last = wordAt(pieces, pieces.length - 1);
+  if (/^(?:sorry|oops|whoops|rather)$/.test(last)) return 1;
+  return /^(?:mean|meant)$/.test(last) && wordAt(pieces, pieces.length - 2) === 'i' ? 2 : 0;
+}
