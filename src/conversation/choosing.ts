@@ -4,6 +4,7 @@ import { began, placeOf } from '../ledger/batch.js';
 import type { Day } from '../calendar/day.js';
 import { firstDay, lastDay, type Span } from '../calendar/span.js';
 import { batchLabelled, type Ledger } from '../ledger/ledger.js';
+import { standingAt } from '../ledger/place-meant.js';
 import { dateWords } from '../words/speech.js';
 
 const ordinals: readonly (readonly [RegExp, (batches: readonly Batch[]) => Batch | undefined])[] = [
@@ -34,6 +35,7 @@ export function chooseBatch(
     (batch) => byWord(batch.label),
     (batch) => byWord(batch.variety),
     (batch) => byWord(placeOf(batch)),
+    ...placeTries(lower, offered),
     (batch) => offered.length > 0 && byWord(dateWords(began(batch), speech)),
     (batch) => day !== null && firstDay(day) <= began(batch) && began(batch) <= lastDay(day),
     (batch) => byWord(batch.crop),
@@ -50,4 +52,28 @@ export function chooseBatch(
   );
   for (const [pattern, pick] of ordinals) if (pattern.test(rest)) return pick(offered) ?? null;
   return null;
+}
+
+/** Words that say nothing of where plants stand. */
+const SMALL =
+  /^(?:the|an?|ones?|lots?|batch|batches|pots?|trays?|cuttings?|plants?|that|those|these|them|they|they['’]re|it|it['’]s|is|are|was|were|in|on|at|by|under|from|of|near|over|my|our|i|think|mean|meant|just|sorry|please)$/;
+
+/** A place in a few of its words: by its noun ("the windowsill ones" of the kitchen windowsill), or by any of them. */
+function placeTries(lower: string, offered: readonly Batch[]): readonly ((batch: Batch) => boolean)[] {
+  const wordsOf = (name: string | null) => (name ?? '').toLowerCase().split(/[^\p{L}\p{N}'’]+/u);
+  const places = new Set(offered.flatMap((batch) => wordsOf(placeOf(batch))));
+  const names = new Set(offered.flatMap(({ variety, crop }) => [...wordsOf(variety), ...wordsOf(crop)]));
+  const told = wordsOf(lower).filter(
+    (word) =>
+      word !== '' &&
+      !SMALL.test(word) &&
+      !ordinals.some(([pattern]) => pattern.test(word)) &&
+      (places.has(word) || !names.has(word)),
+  );
+  if (told.length === 0) return [];
+  const there = standingAt(offered, placeOf, told.join(' '));
+  return [
+    (batch) => there.includes(batch),
+    (batch) => told.every((word) => wordsOf(placeOf(batch)).includes(word)),
+  ];
 }

@@ -2,7 +2,8 @@
 import { weekOf } from '../calendar/span.js';
 import { type Batch, isLive, isOf, placeOf, standsAt } from '../ledger/batch.js';
 import type { Question } from '../ledger/entry.js';
-import { knownPlace } from '../ledger/ledger.js';
+import { knownPlace, type Ledger, matching } from '../ledger/ledger.js';
+import { standingAt } from '../ledger/place-meant.js';
 import { plantOf } from '../ledger/reach.js';
 import { dueWords } from '../words/due-list.js';
 import { helpWords } from '../words/help.js';
@@ -27,8 +28,17 @@ import { rates } from './strike-rates.js';
 import type { Sitting } from './sitting.js';
 
 export function answerQuestion(sitting: Sitting, question: Question): void {
-  const place = knownPlace(sitting.ledger, question.place) ?? question.place;
+  const place = placeMeant(sitting.ledger, question);
   sitting.reply.text.push(answerTo(sitting, place === undefined ? question : { ...question, place }));
+}
+
+/** By the name that the ledger has for it, of those of that noun the one where such plants stand. */
+function placeMeant(ledger: Ledger, { place, ...plant }: Question): string | undefined {
+  const known = knownPlace(ledger, place);
+  if (known !== undefined || place === undefined) return known;
+  const theirs = matching(ledger, plantOf(plant)).flatMap(({ standing }) => Object.keys(standing));
+  const [only, another] = standingAt([...new Set(theirs)], (name) => name, place);
+  return another === undefined && only !== undefined ? only : place;
 }
 
 function answerTo(sitting: Sitting, question: Question): string {

@@ -2,6 +2,7 @@
 import { mergedPlants } from './drafting.js';
 import { IDLE, OBSERVED, OBSERVED_ALONE, STATIVE } from './grammar/remark.js';
 import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { firstOf, LINE_LIMIT, plantsIn, type Sentence, textOf } from './sentences.js';
 import type { Utterance } from './utterance.js';
@@ -69,10 +70,25 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
   const told = mergedPlants(pieces);
   const text = told.length > 1 ? textOf(pieces, utterance) : textOf(rest, utterance);
   if (text === '') return undefined;
+  const stands = whereTold(pieces);
   return told.map((plant) => ({
     kind: 'remark',
     rule: '<plant> <observation>',
     slots: { text },
-    draft: { plant, ...(when ? { when } : {}) },
+    draft: { plant, ...(when ? { when } : {}), ...(stands === undefined ? {} : { which: { stands } }) },
   }));
+}
+
+const STANDS = /^(?:in|on|at|by|near|under|beside|behind|inside|outside)$/;
+/** Behind these a place is another's, or none of theirs yet. */
+const NOT_THERE = /^(?:than|like|unlike|not|wants?|needs?)$/;
+
+/** Where the plants of a remark stand: "the heat mat Old Ferryman", "leggy on the heat mat". */
+function whereTold(pieces: readonly Piece[]): string | undefined {
+  for (const [at, piece] of pieces.entries()) {
+    if (NOT_THERE.test(wordAt(pieces, at))) return undefined;
+    if (piece.is === 'place' && (pieces[at + 1]?.is === 'plant' || STANDS.test(piece.prep ?? '')))
+      return piece.place;
+  }
+  return undefined;
 }

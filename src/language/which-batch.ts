@@ -1,6 +1,7 @@
 /** Which of several batches a note means: where they stand, when they were struck, the older lot or the newer. */
 import { type Day, month as monthOf } from '../calendar/day.js';
 import { firstDay, lastDay } from '../calendar/span.js';
+import { standingAt } from '../ledger/place-meant.js';
 import type { Clause } from './clauses.js';
 import { monthWords } from './dates/words.js';
 import { wordAt } from './grammar/rule.js';
@@ -43,10 +44,9 @@ export function narrowed(fits: readonly KnownBatch[], which: WhichBatch): readon
   if (fits.length < 2) return fits;
   const { stands, struckOn, month, age, rooted } = which;
   const past = struckOn?.past;
+  const there = stands === undefined ? [] : standingAt(fits, ({ place }) => place, stands);
   const tries: ((batch: KnownBatch) => boolean)[] = [
-    ...(stands === undefined
-      ? []
-      : [({ place }: KnownBatch) => place?.toLowerCase() === stands.toLowerCase()]),
+    (batch) => there.includes(batch),
     ...(past === undefined || past === 'ask'
       ? []
       : [

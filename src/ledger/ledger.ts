@@ -1,5 +1,6 @@
 /** The state that a journal folds into: what stands, what is alive and where. */
 import { type Batch, isLive, isOf, standsAt } from './batch.js';
+import { standingAt } from './place-meant.js';
 import type { Plant } from './entry.js';
 import type { JournalLine, Line, Posting } from './posting.js';
 
@@ -57,9 +58,8 @@ export function matching(ledger: Ledger, plant: Plant, place?: string): Batch[] 
 export function knownPlace({ places }: Ledger, name: string | undefined): string | undefined {
   const lower = name?.toLowerCase();
   if (lower === undefined) return undefined;
-  const exact = [...places].find((place) => place.toLowerCase() === lower);
-  const [only, another] = [...places].filter((place) => place.toLowerCase().endsWith(` ${lower}`));
-  return exact ?? (another ? undefined : only);
+  const [first, another] = standingAt([...places], (place) => place, lower);
+  return another === undefined || first?.toLowerCase() === lower ? first : undefined;
 }
 
 /** The batch of that label, however it is cased. */

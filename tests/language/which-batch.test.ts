@@ -26,7 +26,7 @@ const readIt = (text: string) =>
           crop: 'dahlia',
           struck: asDay('2026-04-08'),
           count: 11,
-          place: 'propagator',
+          place: 'heated propagator',
         },
       ],
     },
@@ -46,12 +46,26 @@ describe('which batch is meant', () => {
     ['pinched the younger Copper Lantern', 'CL2'],
     ['the first lot of Copper Lantern, 4 rooted', 'CL1'],
     ['2 of the Copper Lantern in the propagator rooted', 'CL2'],
+    ['bit of yellowing on the greenhouse Copper Lantern', 'CL1'],
+    ['greenhouse Copper Lantern: getting leggy', 'CL1'],
+    ['the Copper Lantern are looking leggy in the propagator', 'CL2'],
     ['had a look at the March lot of Copper Lantern: 5 rooted, potted those on', 'CL1'],
   ])('%s', (text, label) => {
     const { entries, asks } = readIt(text);
     expect(asks).toEqual([]);
     expect(entries.map(({ entry }) => (entry as Plant).batch)).toEqual(entries.map(() => label));
     expect(entries.length).toBeGreaterThan(0);
+  });
+
+  it.each([
+    'the Copper Lantern look leggy',
+    'the Copper Lantern look leggier than those in the propagator',
+    'the Copper Lantern look sad and want to be in the propagator',
+    'the Copper Lantern are not as leggy as in the propagator',
+  ])('is all of them: %s', (text) => {
+    const { entries, asks } = readIt(text);
+    expect(asks).toEqual([]);
+    expect(entries.map(({ entry }) => [entry.kind, (entry as Plant).batch])).toEqual([['remark', undefined]]);
   });
 
   it('takes the day of a lot for no day of the act', () => {

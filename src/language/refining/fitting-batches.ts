@@ -1,5 +1,6 @@
 /** Which live batches the words of a note fit. */
 import type { EntryKind } from '../../ledger/entry.js';
+import { standingAt } from '../../ledger/place-meant.js';
 import type { Draft, LeftOut } from '../drafting/draft.js';
 import type { KnownBatch, NoteContext } from '../note.js';
 import type { PlantWords } from '../pieces.js';
@@ -51,6 +52,6 @@ export function singledOut(
   if (meant.length < fits.length) return meant;
   const where = draft.fromPlace ?? (PUTS_SOMEWHERE.has(kind) ? undefined : draft.place);
   if (where === undefined) return fits;
-  const there = fits.filter(({ place }) => isSameName(place, where));
+  const there = standingAt(fits, ({ place }) => place, where);
   return there.length > 0 ? there : fits;
 }
