@@ -17,6 +17,11 @@ export function isOnOneBatch(kind: LoggedEntry['kind']): boolean {
   return onOneBatch.has(kind);
 }
 
+/** Whether it is done to plants that the ledger has, one batch or several. */
+export function isDoneToPlants(kind: LoggedEntry['kind']): boolean {
+  return isOnOneBatch(kind) || kind === 'move' || kind === 'hardenOff';
+}
+
 /** Stands for all batches that are offered. */
 export const allOfThem = '*';
 

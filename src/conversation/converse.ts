@@ -26,7 +26,7 @@ export function converse(world: World, incoming: Incoming, now: Instant): Turned
   });
   sitting.talk = lookedToday(world, now);
   if (incoming.tap !== undefined) tap(sitting, incoming.tap, incoming.answers);
-  else if (incoming.edited && incoming.text !== undefined) editNote(sitting, incoming.text);
+  else if (incoming.edited && incoming.text !== undefined) editNote(sitting, incoming.text, incoming);
   else if (incoming.text !== undefined) {
     if (wasHeard(sitting)) return sitting.end();
     sayText(sitting, incoming.text, contextualAnswer(sitting, incoming));

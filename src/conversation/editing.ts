@@ -6,7 +6,7 @@ import type { Amendment, Line, Posting } from '../ledger/posting.js';
 import { named } from '../ledger/reach.js';
 import { notANote } from '../words/answers.js';
 import { editedAway } from '../words/amend.js';
-import { contextualAnswer, linesOfMessage } from './answering.js';
+import { contextualAnswer, linesOfMessage, type RepliedTo } from './answering.js';
 import { putRightBy } from './amending.js';
 import { complete } from './completing.js';
 import { standingOn } from './deeds.js';
@@ -18,7 +18,8 @@ import { settledEntry } from './settling.js';
 import type { Sitting } from './sitting.js';
 import type { PromptAbout } from './turn.js';
 
-export function editNote(sitting: Sitting, text: string): void {
+/** Takes the new text of a message; `repliedTo` is what that message replies to, if anything. */
+export function editNote(sitting: Sitting, text: string, repliedTo: RepliedTo): void {
   const { message } = sitting.origin;
   const before = sitting.talk.heard.findLast((each) => each.message === message);
   if (before?.text === text) return;
@@ -29,13 +30,11 @@ export function editNote(sitting: Sitting, text: string): void {
     heard: sitting.talk.heard.filter((each) => each.message !== message),
   });
   if (lines.length === 0) {
-    sayText(sitting, text, contextualAnswer(sitting, { ...bare, message }));
+    sayText(sitting, text, contextualAnswer(sitting, repliedTo));
     return;
   }
   replace(sitting, lines, text);
 }
-
-const bare = { chat: '', group: false, from: { id: '', name: '' }, at: 0 };
 
 /** Reads the new text as if the old entries had never been, keeps their labels, and puts each line right. */
 function replace(sitting: Sitting, lines: readonly Line[], text: string): void {

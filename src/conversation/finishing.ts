@@ -12,6 +12,7 @@ import { cautionsFor } from './cautioning.js';
 import { doneOf, speechOf, standingOn } from './deeds.js';
 import { moreData, pagesOf } from './paging.js';
 import { whatNext } from './next-step.js';
+import { settleBy } from './settling.js';
 import type { Sitting } from './sitting.js';
 import type { Ask } from './talk.js';
 import type { Button, Incoming } from './turn.js';
@@ -20,6 +21,7 @@ export function finish(sitting: Sitting, incoming: Pick<Incoming, 'message' | 't
   const { reply } = sitting;
   const expired = expire(sitting);
   const posted = reply.lines.filter((line) => isNew(sitting, line));
+  settleBy(sitting, posted);
   const standing = standingOn(sitting.ledger, posted);
   const speech = speechOf(sitting);
   const receipts = standing.map((each) => receipt(doneOf(sitting.ledger, each), speech));

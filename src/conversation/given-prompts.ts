@@ -1,6 +1,7 @@
 /** Prompts that were given: kept while they can be answered, closed when they are, put off when not. */
 import type { Day } from '../calendar/day.js';
 import { isLive } from '../ledger/batch.js';
+import type { Snooze } from '../outlook/snoozing.js';
 import type { Sitting } from './sitting.js';
 import type { Prompt } from './talk.js';
 
@@ -21,11 +22,16 @@ function isWaiting(sitting: Sitting, prompt: Prompt): boolean {
   return isOfNow && isAnswerable(sitting, prompt);
 }
 
-/** A batch that is gone has nothing left to answer. */
-export function isAnswerable({ ledger }: Pick<Sitting, 'ledger'>, { open, about }: Prompt): boolean {
-  if (about.batch === undefined) return open;
+/** Whether an answer can be for it. */
+export function isAnswerable(world: Pick<Sitting, 'ledger'>, prompt: Prompt): boolean {
+  return prompt.open && !isGone(world, prompt);
+}
+
+/** Whether it asks about a batch that is gone, which has nothing left to answer. */
+export function isGone({ ledger }: Pick<Sitting, 'ledger'>, { about }: Prompt): boolean {
+  if (about.batch === undefined) return false;
   const batch = ledger.batches.get(about.batch);
-  return open && batch !== undefined && isLive(batch);
+  return batch === undefined || !isLive(batch);
 }
 
 /** For so long after a prompt, what is told of its kind is told in answer to it. */
@@ -51,9 +57,16 @@ export function close(sitting: Sitting, prompt: Prompt): void {
 /** What was mentioned comes again on that day as if it had never been. */
 export function putOff(sitting: Sitting, keys: readonly string[], until: Day): void {
   if (keys.length === 0) return;
-  const past = sitting.talk.snoozes.filter((each) => each.until > sitting.today);
   sitting.change({
-    snoozes: [...past, { until, keys }],
+    snoozes: snoozesWith(sitting, { until, keys }),
     mentioned: sitting.talk.mentioned.filter((key) => !keys.includes(key)),
   });
+}
+
+/** So many are kept; whoever put off more is asked again a little early. */
+const SNOOZES = 200;
+
+/** What is put off with another beside it, and without what is over. */
+export function snoozesWith({ talk, today }: Sitting, snooze: Snooze): readonly Snooze[] {
+  return [...talk.snoozes.filter(({ until }) => until > today), snooze].slice(-SNOOZES);
 }

@@ -43,9 +43,10 @@ export function saysLikewise(sitting: Sitting, text: string): boolean {
   const count = ANOTHER.test(words) && ofNumbers.has(last.kind) ? countIn(told('lost')) : undefined;
   const plant = leans && ofPlants.has(last.kind) ? plantIn(told('misted'), 'tend') : undefined;
   const own = withoutSlots(last, 'date', 'count', 'pots');
+  // "And the rest" of the cuttings: how many those were is asked.
   const entry =
     count !== undefined
-      ? { ...own, count }
+      ? { ...own, ...(last.kind === 'strike' && typeof count !== 'number' ? {} : { count }) }
       : plant && { ...withoutSlots(own, 'variety', 'crop', 'batch', 'rooted'), ...roots(last), ...plant };
   if (!entry) return false;
   takeNote(sitting, { entries: [{ entry: entry as LoggedEntry, sources: {} }], asks: [] });

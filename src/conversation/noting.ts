@@ -7,7 +7,15 @@ import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
 import type { Line } from '../ledger/posting.js';
 import type { Refusal } from '../ledger/refusal.js';
 import type { Pending, ReadEntry, ReadNote } from '../language/note.js';
-import { allOfThem, complete, isOnOneBatch, optionsFor, whichOf, withBatch } from './completing.js';
+import {
+  allOfThem,
+  complete,
+  isDoneToPlants,
+  isOnOneBatch,
+  optionsFor,
+  whichOf,
+  withBatch,
+} from './completing.js';
 import { isPlainlyAbout } from './given-prompts.js';
 import { batchPointedAt, meansEverything, movedAsSpoken } from './pointing.js';
 import { withoutSlots } from './slots.js';
@@ -58,9 +66,8 @@ export function takeNote(
 function asksWhichPlant(sitting: Sitting, entry: LoggedEntry): SlotAsk | null {
   const { ledger } = sitting;
   const plant = plantOf(entry as Plant);
-  const aboutPlants = isOnOneBatch(entry.kind) || entry.kind === 'move' || entry.kind === 'hardenOff';
   const unknown = named(plant) ? plant : unknownLabel(sitting);
-  if (!aboutPlants || !unknown || matching(ledger, unknown).length > 0) return null;
+  if (!isDoneToPlants(entry.kind) || !unknown || matching(ledger, unknown).length > 0) return null;
   const options = liveBatches(ledger).map(({ label }) => label);
   return {
     ask: 'slot',

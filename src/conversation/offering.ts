@@ -15,9 +15,8 @@ export function matchButton(
   const words = normal(text);
   // "Undo" takes back the last entry, whichever note it came with.
   if (words === '' || words === normal(undoLabel)) return null;
-  const key = context.ask?.key ?? context.prompts[0]?.key;
   const { offers } = sitting.talk;
-  const near = offers.filter((each) => each.key === key);
+  const near = offers.filter((each) => each.key === context.key);
   const recent = context.explicit ? [] : offers.slice(-RECENT).reverse();
   for (const offer of [...near, ...recent]) {
     const button = offer.buttons.find(

@@ -24,6 +24,8 @@ export interface ReplayTurn {
     readonly variety?: string;
     readonly struck?: Day;
   };
+  /** A reply to a message of ours of which nothing is known any more. */
+  readonly toForgotten?: boolean;
   /** A voice note, recognised. */
   readonly heard?: readonly HeardWord[];
 }
@@ -101,6 +103,7 @@ export function replay(
       ...(turn.heard ? { heard: { words: turn.heard, seconds: 0 } } : { text: turn.say ?? '' }),
       ...(turn.edit === undefined ? {} : { edited: true }),
       ...(answers === undefined ? {} : { answers }),
+      ...(turn.toForgotten ? { replyTo: 'forgotten' } : {}),
     };
     for (const errand of session.turn(incoming, clock.now())) errands.push({ turn: index, errand });
     collect(index);

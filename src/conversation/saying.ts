@@ -11,9 +11,10 @@ import {
   notUnderstood,
   nothingOpen,
   nothingOpenWith,
+  nothingWaits,
   settledAlready,
 } from '../words/answers.js';
-import { type Context, pendingOf } from './answering.js';
+import { asksNothing, type Context, isBare, pendingOf } from './answering.js';
 import { corrects, hasSecondThoughts, kindTold } from './correcting.js';
 import { follow } from './instructing.js';
 import { saysLikewise } from './likewise.js';
@@ -111,30 +112,39 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     follow(sitting, read.instruction);
     return;
   }
-  const ofLastNote = isOfLastNote(sitting, read, context);
-  if (ofLastNote && hasSecondThoughts(text) && !saysOther(text) && corrects(sitting, text, context.lines))
-    return;
-  const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
-  if ((silent || saysOtherOnly(text)) && swapsBatch(sitting, text, context.lines)) return;
-  if (saysOtherOnly(text)) {
-    sitting.reply.text.push(noOther);
+  if (context.forgotten && isBare(read)) {
+    sitting.reply.text.push(nothingWaits);
     return;
   }
-  if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text))) return;
-  if (silent && corrects(sitting, text, context.lines)) return;
+  if (!context.forgotten && leansOnLast(sitting, text, read, context)) return;
   if (read.entries.length === 0) {
     if (!sitting.talk.welcomed && greets(text)) return void start(sitting);
     const batch = batchLabelled(sitting.ledger, text.trim().replace(/[?!.]$/, ''));
     if (batch) return void answerQuestion(sitting, { kind: 'question', topic: 'status', batch: batch.label });
+    const nothing = context.forgotten ? nothingWaits : notANote;
     sitting.reply.text.push(
-      read.unknown && read.unknown.trim() !== '' ? notUnderstood(read.unknown) : notANote,
+      read.unknown && read.unknown.trim() !== '' ? notUnderstood(read.unknown) : nothing,
     );
     return;
   }
   if (!context.explicit && tellsAgain(sitting, text, read)) return;
   takeNote(sitting, read, sitting.origin, context.explicit ? undefined : pendingOf(context));
-  settleBy(sitting);
   for (const { entry } of read.entries) actOn(sitting, entry, text, context);
+}
+
+/** Whether the words put right the last note or add to it, or the one that they reply to, and that is done or asked about. */
+function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Context): boolean {
+  const ofLastNote = isOfLastNote(sitting, read, context);
+  if (ofLastNote && hasSecondThoughts(text) && !saysOther(text) && corrects(sitting, text, context.lines))
+    return true;
+  const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
+  if ((silent || saysOtherOnly(text)) && swapsBatch(sitting, text, context.lines)) return true;
+  if (saysOtherOnly(text)) {
+    sitting.reply.text.push(noOther);
+    return true;
+  }
+  if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text))) return true;
+  return silent && corrects(sitting, text, context.lines);
 }
 
 function actOn(sitting: Sitting, entry: Entry, text: string, context: Context): void {
@@ -163,6 +173,10 @@ function answer(sitting: Sitting, { value, date, ...plant }: Answer, text: strin
   );
   const candidates = named ? [named] : context.prompts;
   const [prompt, another] = candidates;
+  if (!prompt && asksNothing(context)) {
+    sitting.reply.text.push(nothingWaits);
+    return;
+  }
   if (value === undefined) {
     askNumber(sitting, another ? undefined : prompt);
     return;
@@ -199,29 +213,6 @@ function askNumber(sitting: Sitting, prompt: Prompt | undefined): void {
   close(sitting, prompt);
   const entry = { kind: 'check' as const, batch };
   sitting.ask({ ask: 'slot', entry, slot: 'rooted', options: ['all', 'none'], then: [] });
-}
-
-/** What was told of a batch in so many words settles the open prompts about it; a later look asks anew. */
-function settleBy(sitting: Sitting): void {
-  const told = standingOn(sitting.ledger, sitting.reply.lines);
-  const settled = sitting.talk.prompts.filter(
-    ({ open, about }) =>
-      open &&
-      told.some(
-        ({ entry, touched }) =>
-          (entry.kind === about.about || moots(entry.kind, about.about)) &&
-          touched.includes(about.batch ?? ''),
-      ),
-  );
-  for (const prompt of settled) close(sitting, prompt);
-  const keys = new Set(settled.map(({ occasion }) => occasion));
-  if (keys.size > 0) sitting.change({ mentioned: sitting.talk.mentioned.filter((key) => !keys.has(key)) });
-}
-
-/** Potting on answers whether roots are there; planting out answers all. */
-function moots(told: string, asked: string): boolean {
-  const order = ['check', 'potOn', 'pinch', 'hardenOff', 'plantOut'];
-  return order.includes(told) && order.indexOf(told) > order.indexOf(asked);
 }
 
 /** "Sorry, just one", "and another two": said of the last note, not to a prompt that was given since or that it replies to. */

@@ -1,12 +1,15 @@
-/** An answer to a prompt becomes the entry that it settles. */
+/** An answer to a prompt becomes the entry that it settles; what is told unasked settles it too. */
 import { addDays, type Day } from '../calendar/day.js';
 import type { Span } from '../calendar/span.js';
-import { alive } from '../ledger/batch.js';
-import type { AnswerValue, LoggedEntry } from '../ledger/entry.js';
-import { closedNotYet } from '../words/answers.js';
+import { alive, isOf } from '../ledger/batch.js';
+import type { AnswerValue, LoggedEntry, Plant } from '../ledger/entry.js';
+import type { Ledger, StandingEntry } from '../ledger/ledger.js';
+import type { Line } from '../ledger/posting.js';
+import { closedNotYet, nothingWaits } from '../words/answers.js';
+import { standingOn } from './deeds.js';
 import { postEntry } from './noting.js';
 import { daysUntilAskedAgain } from '../outlook/due.js';
-import { close, putOff } from './given-prompts.js';
+import { close, isGone, putOff } from './given-prompts.js';
 import type { Sitting } from './sitting.js';
 import type { Prompt } from './talk.js';
 import type { PromptAbout } from './turn.js';
@@ -42,6 +45,10 @@ export function settledEntry(about: PromptAbout, value: AnswerValue): LoggedEntr
 /** Posts what the answer settles; the prompt is closed either way. */
 export function settle(sitting: Sitting, prompt: Prompt, value: AnswerValue, date?: Day | Span): void {
   close(sitting, prompt);
+  if (isGone(sitting, prompt)) {
+    sitting.reply.text.push(nothingWaits);
+    return;
+  }
   const settled = ofThoseAskedAbout(sitting, settledEntry(prompt.about, value));
   const entry = settled && date !== undefined ? ({ ...settled, date } as LoggedEntry) : settled;
   if (entry === null) {
@@ -69,6 +76,36 @@ function plantOf(about: PromptAbout): { batch: string } | { variety: string } | 
   return about.variety === undefined ? {} : { variety: about.variety };
 }
 
-function strikeOf({ variety, crop }: PromptAbout): object {
+function strikeOf({ variety, crop }: PromptAbout): Pick<Plant, 'variety' | 'crop'> {
   return { ...(variety === undefined ? {} : { variety }), ...(crop === undefined ? {} : { crop }) };
+}
+
+/** What was told of a batch in so many words settles the open prompts about it; a later look asks anew. */
+export function settleBy(sitting: Sitting, lines: readonly Line[]): void {
+  const told = standingOn(sitting.ledger, lines);
+  const settled = sitting.talk.prompts.filter(
+    ({ open, about }) => open && told.some((each) => settles(each, about, sitting.ledger)),
+  );
+  for (const prompt of settled) close(sitting, prompt);
+  const keys = new Set(settled.map(({ occasion }) => occasion));
+  if (keys.size > 0) sitting.change({ mentioned: sitting.talk.mentioned.filter((key) => !keys.has(key)) });
+}
+
+function settles({ entry, touched }: StandingEntry, about: PromptAbout, ledger: Ledger): boolean {
+  if (about.about === 'strike') return entry.kind === 'strike' && touched.some((label) => isAsked(label));
+  const isOfKind = entry.kind === about.about || moots(entry.kind, about.about);
+  return isOfKind && touched.includes(about.batch ?? '');
+
+  /** Cuttings are asked for of a variety, or else of a crop. */
+  function isAsked(label: string): boolean {
+    const batch = ledger.batches.get(label);
+    const { variety, ...crop } = strikeOf(about);
+    return batch !== undefined && isOf(batch, variety === undefined ? crop : { variety });
+  }
+}
+
+/** Potting on answers whether roots are there; planting out answers all. */
+function moots(told: string, asked: string): boolean {
+  const order = ['check', 'potOn', 'pinch', 'hardenOff', 'plantOut'];
+  return order.includes(told) && order.indexOf(told) > order.indexOf(asked);
 }

@@ -3,7 +3,7 @@ import { addDays } from '../calendar/day.js';
 import type { Instruction } from '../language/instruction.js';
 import { snoozed } from '../words/instructions.js';
 import { speechOf } from './deeds.js';
-import { close, putOff } from './given-prompts.js';
+import { close, putOff, snoozesWith } from './given-prompts.js';
 import type { Sitting } from './sitting.js';
 import type { Prompt } from './talk.js';
 
@@ -35,6 +35,6 @@ export function snooze(sitting: Sitting, { until, plant }: Extract<Instruction, 
     until,
   );
   if (plant || open.length === 0)
-    sitting.change({ snoozes: [...sitting.talk.snoozes, { until, ...(plant ? { plant } : {}) }] });
+    sitting.change({ snoozes: snoozesWith(sitting, { until, ...(plant ? { plant } : {}) }) });
   sitting.reply.text.push(snoozed(until, speechOf(sitting)));
 }

@@ -26,6 +26,7 @@ export interface Transcript {
  *         <! words that must not come
  *     2026-03-02 09:11  edit 1: took 12 cuttings of Ember Fox dahlia
  *     2026-03-20 18:00  Bea, to check Ember Fox 2026-03-02: 2
+ *     2026-03-20 18:05  to a forgotten message: 3
  *     until 2026-06-15 12:00
  *
  *     EF1 Ember Fox: struck 2026-03-02, count 12, alive 12, rooted 2
@@ -75,12 +76,15 @@ function turnOf(at: number, text: string): ReplayTurn {
   const from = /^[A-Z][a-z]+$/.test(parts[0] ?? '') ? parts.shift() : undefined;
   const edit = /^edit (\d+)$/.exec(parts[0] ?? '');
   const answers = /^to ([a-zA-Z]+)(?: ([A-Z].*?))??(?: (\d{4}-\d{2}-\d{2}))?$/.exec(parts[0] ?? '');
-  if (rest.length === 0 || (from === undefined && !edit && !answers)) return { at, say: text };
+  const toForgotten = parts[0] === 'to a forgotten message';
+  if (rest.length === 0 || (from === undefined && !edit && !answers && !toForgotten))
+    return { at, say: text };
   return {
     at,
     say: rest.join(': '),
     ...(from === undefined ? {} : { from }),
     ...(edit ? { edit: Number(edit[1]) - 1 } : {}),
+    ...(toForgotten ? { toForgotten } : {}),
     ...(answers
       ? {
           answers: {

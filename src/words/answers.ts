@@ -33,6 +33,9 @@ export function nothingOpenWith(batch: Batch, value: string): string {
   return `I’m not sure what “${value}” answers. If it is about ${batchWords(batch)}, say for example “${batch.label}: 3 rooted” or “lost 2 of ${batch.label}”.`;
 }
 
+export const nothingWaits =
+  'That message waits for no answer. Say it with the plant’s name, for example “Ember Fox: 3 rooted”.';
+
 export const notANote = 'Nothing in that to note. Say what you did or saw, or ask “what’s due?”.';
 
 export function notUnderstood(words: string): string {
