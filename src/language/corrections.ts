@@ -21,6 +21,10 @@ const ONE_WORD: ReadonlySet<string | undefined> = new Set(
 /** Words from a marker to what it puts right, at most: in a longer run of hesitation a later marker does it, in time that is linear. */
 const LONGEST_HESITATION = 24;
 const FILLER = /^(?:er|erm|um|uh|oh|it|was|that's|they|were|i|think|the|only|just|a)$/;
+/** "In the greenhouse no in the cold frame": the preposition said again. */
+const SAID_AGAIN = /^(?:in|into|on|onto|at|under|to|of|from|off)$/;
+/** Markers behind which a preposition begins something else ("the lot that is in the tunnel", "well in the greenhouse"). */
+const OF_OTHER_USE = /^(?:that|well|actually|rather|make)$/;
 const CORRECTABLE: ReadonlySet<Piece['is']> = new Set([
   'count',
   'plant',
@@ -98,10 +102,13 @@ function markerAt(pieces: readonly Piece[], start: number): Settled | undefined 
     return undefined;
   let at = start + core.length;
   let broken = false;
+  let preposition = false;
   for (; at < pieces.length && at < start + LONGEST_HESITATION; at++) {
     const piece = pieces[at];
     if (piece?.is === 'break' && !piece.hard) broken = true;
     else if (piece?.is === 'word' && (ONE_WORD.has(piece.text) || FILLER.test(piece.text))) continue;
+    else if (piece?.is === 'word' && SAID_AGAIN.test(piece.text) && !OF_OTHER_USE.test(core[0] ?? ''))
+      preposition = true;
     else break;
   }
   const beside = dayBeside(pieces, start, at);
@@ -117,6 +124,7 @@ function markerAt(pieces: readonly Piece[], start: number): Settled | undefined 
   const nothingYet = start < 6 && !pieces.slice(0, start).some(({ is }) => CORRECTABLE.has(is));
   if (nothingYet && core.length > 1 && next) return { pieces: pieces.slice(at), next: 0 };
   if (!next || !CORRECTABLE.has(next.is)) return undefined;
+  if (preposition && !/^(?:place|plant|medium)$/.test(next.is)) return undefined;
   const brokenBefore = pieces[start - 1]?.is === 'break';
   const bareNo = core.length === 1 && core[0] === 'no';
   if (bareNo && brokenBefore && !broken && next.is !== 'count' && next.is !== 'when') return undefined;

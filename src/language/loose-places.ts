@@ -74,7 +74,7 @@ export function loosePlace(
     const first = pieces[start];
     // "Outside to toughen up": what for.
     if (wordAt(pieces, start - 1) === 'to' && first?.is === 'word' && first.verb?.form === 'base') continue;
-    if (/^(?:off|from|of|out|there|here|to)$/.test(head)) continue;
+    if (/^(?:off|from|of|out|there|here|to|into|onto)$/.test(head)) continue;
     if (head === 'back' && (!article || end - start === 1)) continue;
     if (NOT_PLACES.test(head) && end - start === 1) continue;
     if (

@@ -27,7 +27,7 @@ const monthNames = monthWords.map((names) => names.split(' '));
 export function whichAt(pieces: readonly Piece[], at: number, clause: Clause): WhichBatch | undefined {
   const piece = pieces[at];
   if (piece?.is === 'place' && isWholePlace(pieces, at, clause)) return undefined;
-  if (piece?.is === 'place' && (tellsWhere(pieces, at, clause.from) || isOfThePlace(pieces, at, clause)))
+  if (piece?.is === 'place' && (tellsWhere(pieces, at, clause) || isOfThePlace(pieces, at, clause)))
     return { stands: piece.place };
   if (piece?.is === 'when' && tellsStruck(pieces, at, clause)) return { struckOn: piece.when };
   if (piece?.is !== 'word') return undefined;
@@ -118,7 +118,7 @@ function isWholePlace(pieces: readonly Piece[], at: number, { from, to, hit }: C
 }
 
 /** A place behind "that was on the …": it says which plants, not where they went. */
-function tellsWhere(pieces: readonly Piece[], at: number, from: number): boolean {
+function tellsWhere(pieces: readonly Piece[], at: number, { from, hit }: Clause): boolean {
   let before = at - 1;
   while (before >= from && /^(?:the|my|our|in|on|at|under|a|out|over)$/.test(wordAt(pieces, before)))
     before--;
@@ -131,6 +131,9 @@ function tellsWhere(pieces: readonly Piece[], at: number, from: number): boolean
       wordAt(pieces, before),
     )
   )
+    return false;
+  // "Took nine of the Morepork Moon, nodal ones in the tunnel": the cuttings themselves.
+  if (wordAt(pieces, before) === 'ones' && pieces[before - 1]?.is === 'cutting' && hit?.rule.kind === 'strike')
     return false;
   if (wordAt(pieces, before) === 'ones' || wordAt(pieces, before) === "that's") return true;
 

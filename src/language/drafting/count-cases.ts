@@ -33,6 +33,16 @@ const takeOver = ({ draft, count }: CountSeen): void => {
 const pottedOf = ({ told }: CountSeen): readonly OpenDraft[] =>
   told.drafts.filter(({ pots, each, quantity }) => pots !== undefined && !each && !quantity);
 
+/** What part of the plant the words of a strike say was cut into so many. */
+function cutUp({ clause, pieces, at }: CountSeen): 'leaf' | 'root' | 'stem' | undefined {
+  if (clause.hit?.rule.kind !== 'strike') return undefined;
+  for (let before = at - 1; before >= clause.from; before--) {
+    const [, part] = /^(leaf|leav|root|stem)(?:e?s)?$/.exec(wordAt(pieces, before)) ?? [];
+    if (part !== undefined) return part === 'leav' ? 'leaf' : (part as 'leaf' | 'root' | 'stem');
+  }
+  return undefined;
+}
+
 export const countCases: readonly Case<CountSeen>[] = [
   {
     // "Tips off both": the plants just named, and no number of its own.
@@ -83,6 +93,17 @@ export const countCases: readonly Case<CountSeen>[] = [
       seen.draft.quantity.value <= numberOf(seen.count),
     does: ({ draft, count }) => {
       draft.quantity = { ...draft.quantity, outOf: numberOf(count) };
+    },
+  },
+  {
+    // The cuttings are the pieces.
+    name: 'a <plant> leaf into <count>',
+    phrasings: ['Chopped a streptocarpus leaf into nine and stood the bits in perlite'],
+    when: (seen) => wordAt(seen.pieces, seen.at - 1) === 'into' && cutUp(seen) !== undefined,
+    does: (seen) => {
+      takeOver(seen);
+      const part = cutUp(seen);
+      if (part && part !== 'stem') seen.draft.cutting ??= part;
     },
   },
   {

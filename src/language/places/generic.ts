@@ -58,7 +58,9 @@ export function genericAt(
     free(to) &&
     !isWarmth(noun, textAt(tokens, to)) &&
     (tokens[to]?.is === 'number' || /^(?:one|two|three|four|five|six)$/.test(textAt(tokens, to))) &&
-    !/^(?:of|rooted|dead|have|cm|in|x|%)$/.test(textAt(tokens, to + 1))
+    !/^(?:of|rooted|dead|have|cm|in|x|%|per)$/.test(textAt(tokens, to + 1)) &&
+    // "In the greenhouse two to a pot".
+    !(textAt(tokens, to + 1) === 'to' && /^(?:a|each|every)$/.test(textAt(tokens, to + 2)))
   )
     to++;
   // "In pond bed", ", display border": words between a preposition, article or comma and the noun belong to the place.

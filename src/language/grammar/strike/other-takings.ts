@@ -61,14 +61,25 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   if (/^(?:them|em|those|these|it|they)$/.test(next)) return !followsWord(pieces, to, /^(?:from|with)$/);
   if (
     follows(pieces, to, 'plant') &&
-    followsWord(pieces, to, /^to$/) &&
+    goesTo(pieces, to) &&
     !follows(pieces, to, 'cutting') &&
-    !followsWord(pieces, to, CUTTINGS) &&
-    follows(pieces, to, 'place')
+    !followsWord(pieces, to, CUTTINGS)
   )
     return true;
   return !follows(pieces, to, 'plant', 'count', 'cutting') && !followsWord(pieces, to, CUTTINGS);
 }
+
+/** "To the greenhouse" before the next break, not "two to a pot". */
+const goesTo = (pieces: readonly Piece[], from: number): boolean => {
+  const end = pieces.findIndex((piece, at) => at >= from && piece.is === 'break');
+  return pieces
+    .slice(from, end < 0 ? undefined : end)
+    .some(
+      (_, n) =>
+        wordAt(pieces, from + n) === 'to' &&
+        pieces.slice(from + n + 1, from + n + 4).some(({ is }) => is === 'place'),
+    );
+};
 
 /** "Doreen took two for her mother": somebody else carried plants away. */
 export function forTheirOwn(pieces: readonly Piece[], from: number, to: number): boolean {

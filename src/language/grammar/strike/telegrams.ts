@@ -1,14 +1,15 @@
 /** Cuttings told as in a telegram: "14 box cuttings, nodal", "five rosemary cuttings done", "72 into plugs", "two pots of Salt Harrier under fog". */
 import type { Piece } from '../../pieces.js';
-import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 const told =
   /^(?:need|needs|want|wants|look|looks|looking|are|is|going|gone|getting|from|should|still|doing|seem|got|have|has|rooted|later|where|which|that|if|for|will|would|my|these|those|your|how|took)$/;
 
-/** "Cuttings from the streptocarpus": off a plant, not out of somebody's hands. */
+/** "Cuttings from the streptocarpus", "from Mum's hedge": off a plant, not out of somebody's hands. */
 const fromAPlant = (pieces: readonly Piece[], at: number): boolean =>
   pieces[at + 1]?.is === 'plant' ||
   (/^(?:the|a|my|an|our)$/.test(wordAt(pieces, at + 1)) && pieces[at + 2]?.is === 'plant') ||
+  followsWord(pieces, at, /^(?:hedges?|bush|bushes|shrubs?|trees?)$/) ||
   pieces.slice(at).some((piece) => piece.is === 'word' && /^(?:prunings|trimmings|stock)$/.test(piece.text));
 
 /** Telegraphic: "14 box cuttings, nodal" and nothing that says otherwise. */
@@ -129,6 +130,11 @@ export const telegrams: readonly Rule[] = [
     shape: 'subject',
     faint: true,
     when: bareCuttings,
+    phrasings: [
+      'new cuttings: five Salt Harrier',
+      "nearly a dozen lavender cuttings from Mum's hedge, each with a heel, now tucked up in the cold frame",
+    ],
+    mustNot: ['ten lavender cuttings from Mum', "the lavender cuttings from Mum's hedge are thriving"],
   },
   {
     name: "that's another <count> <plant>",
