@@ -21,6 +21,7 @@ import { slotsOf } from './slots.js';
 import {
   carriedFrom,
   causeBefore,
+  dayBefore,
   isMush,
   placeOfIt,
   plantBefore,
@@ -160,6 +161,7 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
           ? outOf(counted, lookedAt)
           : counted),
         ...toldBefore(pieces, clause, counted, [...earlier, ...proposals]),
+        ...dayOf(pieces, clause, counted, proposals.at(-1)),
       };
       const placed = kind === 'tend' && draft.place !== undefined;
       const carried =
@@ -213,6 +215,17 @@ function toldBefore(
         ? placeThere(pieces, clause, earlier)
         : undefined;
   return place === undefined ? {} : { place };
+}
+
+/** The day that was said, or that of the act before. */
+function dayOf(
+  pieces: readonly Piece[],
+  clause: Clause,
+  { when }: Draft,
+  before: Proposal | undefined,
+): Pick<Draft, 'when'> {
+  const day = when ?? dayBefore(pieces, clause, before);
+  return day ? { when: day } : {};
 }
 
 /** "Not a root on one of the Soft Anchor": one stands for each of them. */

@@ -21,6 +21,7 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
       return (
         (tokens[at - 1]?.raw === ',' &&
           (tokens[at + length] === undefined || tokens[at + length]?.raw === ',')) ||
+        next === 'ones' ||
         // "Eight tips of Widow Tansy": the cuttings themselves.
         (/^(?:of|off|from)$/.test(next) && numberAt(tokens, at - 1) !== undefined)
       );

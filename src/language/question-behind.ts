@@ -15,6 +15,9 @@ const KNOWS_NOT =
 /** What asks behind a statement by its question mark alone. */
 const ALONE_ASKS = /^(?:are we |am i )?(?:on track|enough|doable|in time|too late|too many|too few)\b/;
 
+/** "…, where it's a steady 14 degrees": without a question mark it tells of the place just named. */
+const RELATIVE = /^(?:which (?:is|was|sits|stands|has|had|reads)|where (?:it's|it|they|they're))\b/;
+
 /** Where a question begins behind a statement ("took 5, is that enough?"): the break before it, else 0. */
 export function questionStart(sentence: Sentence, utterance: Utterance, note: Note): number {
   for (let at = sentence.pieces.length - 1; at > 0; at--) {
@@ -24,6 +27,7 @@ export function questionStart(sentence: Sentence, utterance: Utterance, note: No
     if (
       (isQuestion(rest) || (sentence.asked && ALONE_ASKS.test(rest.line))) &&
       !KNOWS_NOT.test(rest.line) &&
+      (sentence.asked || !RELATIVE.test(rest.line)) &&
       (proposeActs(sentence.pieces.slice(0, at), [], utterance, note).proposals.length > 0 ||
         // "Need 20 Ember Fox for 6 June, on track?"
         proposeTarget(sentenceOf(sentence.pieces.slice(0, at), utterance), false) !== undefined)

@@ -5,21 +5,30 @@ import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { proposeReading } from './reading-proposal.js';
-import { type Sentence, sentenceOf } from './sentences.js';
+import { lineOf, type Sentence, sentenceOf } from './sentences.js';
 import type { Utterance } from './utterance.js';
 
 /** A sentence without its readings, and those told before and behind what was done. */
 export interface ReadingsApart {
   readonly rest: readonly Piece[];
   readonly before: readonly Proposal[];
-  readonly behind: readonly Proposal[];
+  readonly behind: readonly ReadingBehind[];
 }
+
+/** A temperature told behind an act; `of` where its words say that it was that of the act's place, or of another. */
+export interface ReadingBehind {
+  readonly reading: Proposal;
+  readonly of?: 'there' | 'outside';
+}
+
+const THERE = /^(?:where|which)\b|\bin (?:there|it)\b/;
+const OUTSIDE = /\b(?:outside|outdoors|out)\b/;
 
 /** "38 degrees in the igloo so I vented it": parts of a sentence that tell a temperature and no act are taken apart. */
 export function withoutReadings(sentence: Sentence, utterance: Utterance, note: Note): ReadingsApart {
   const { pieces } = sentence;
   const before: Proposal[] = [];
-  const behind: Proposal[] = [];
+  const behind: ReadingBehind[] = [];
   const rest: Piece[] = [];
   if (!pieces.some(({ is }) => is === 'celsius' || is === 'place')) return { rest: pieces, before, behind };
   let from = 0;
@@ -34,20 +43,30 @@ export function withoutReadings(sentence: Sentence, utterance: Utterance, note: 
       findHits(rules, part).length === 0
         ? proposeReading(sentenceOf(part, utterance), note)
         : undefined;
-    if (readings) (rest.some(({ is }) => is === 'word') ? behind : before).push(...readings);
-    else rest.push(...part);
+    if (!readings) rest.push(...part);
+    else if (rest.some(({ is }) => is === 'word'))
+      behind.push(...readings.map((reading) => toldBehind(reading, lineOf(part, utterance))));
+    else before.push(...readings);
     if (piece) rest.push(piece);
     from = at + 1;
   }
   return { rest: before.length + behind.length === 0 ? pieces : rest, before, behind };
 }
 
-/** "Opened the vents in the greenhouse, 28 degrees": it was that warm where something was just done. */
-export function placedAs(acts: readonly Proposal[], readings: readonly Proposal[]): readonly Proposal[] {
-  const place = acts.at(-1)?.kind === 'tend' ? acts.at(-1)?.slots['place'] : undefined;
-  return readings.map((each) =>
-    place === undefined || each.slots['place'] !== undefined
-      ? each
-      : { ...each, slots: { ...each.slots, place } },
-  );
+const toldBehind = (reading: Proposal, line: string): ReadingBehind =>
+  THERE.test(line) ? { reading, of: 'there' } : OUTSIDE.test(line) ? { reading, of: 'outside' } : { reading };
+
+/**
+ * "Opened the vents in the greenhouse, 28 degrees", "carried them to the spare room, where it's 14": it was that warm
+ * where something was just done.
+ */
+export function placedAs(acts: readonly Proposal[], readings: readonly ReadingBehind[]): readonly Proposal[] {
+  const tended = acts.at(-1)?.kind === 'tend' ? acts.at(-1)?.slots['place'] : undefined;
+  const there = acts.findLast(({ slots }) => slots['place'] !== undefined)?.slots['place'];
+  return readings.map(({ reading, of }) => {
+    const place = of === 'there' ? there : of === 'outside' ? undefined : tended;
+    return place === undefined || reading.slots['place'] !== undefined
+      ? reading
+      : { ...reading, slots: { ...reading.slots, place } };
+  });
 }

@@ -11,6 +11,7 @@ import { questionStart, twoQuestions } from './question-behind.js';
 import { isQuestion, proposeQuestion } from './question-proposal.js';
 import { proposeReading } from './reading-proposal.js';
 import { placedAs, withoutReadings } from './readings-apart.js';
+import { remarkBehind } from './remark-behind.js';
 import { proposeRemark } from './remark-proposal.js';
 import { proposeRemind } from './remind-proposal.js';
 import { asksToBeReminded, wantsToHave } from './reminder-meant.js';
@@ -64,10 +65,12 @@ export function proposeSentence(
     return [...before.proposals, ...remind.proposals];
   }
   if (wanted) return wanted;
-  const apart = [...readBefore, ...readBehind];
+  const apart = [...readBefore, ...readBehind.map(({ reading }) => reading)];
   const whole = acts.proposals.length === 0 ? proposeReading(corrected, note) : undefined;
   const readings = whole && apart.length >= whole.length ? apart : whole;
   if (readings) return readings;
-  if (acts.hits > 0) return [...readBefore, ...acts.proposals, ...placedAs(acts.proposals, readBehind)];
-  return proposeRemark(corrected, utterance) ?? [];
+  const done = [...readBefore, ...acts.proposals, ...placedAs(acts.proposals, readBehind)];
+  if (done.length > 0) return done;
+  const remark = acts.hits > 0 ? undefined : proposeRemark(corrected, utterance);
+  return remark ?? remarkBehind(corrected, utterance);
 }

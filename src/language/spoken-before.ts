@@ -1,9 +1,11 @@
-/** What an act leans on that was told before it: a plant, a place, a cause. */
+/** What an act leans on that was told before it: a plant, a place, a day, a cause. */
+import { addDays } from '../calendar/day.js';
+import { firstDay, lastDay } from '../calendar/span.js';
 import type { Cause } from '../ledger/entry.js';
 import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
 import { causes, phraseAt } from './lexicon.js';
-import type { Piece, PlantWords } from './pieces.js';
+import type { Piece, PlantWords, When } from './pieces.js';
 import type { Quantity } from './quantities/quantity.js';
 import type { Proposal } from './proposal.js';
 
@@ -23,6 +25,27 @@ export function placeOfIt(
   );
   const told = last?.kind === 'reading' || (last?.kind === 'tend' && last.draft.plant === undefined);
   return it && told ? (last.slots['place'] as string | undefined) : undefined;
+}
+
+const AFTER_STRIKING = new Set(['check', 'loss', 'potOn', 'pinch', 'hardenOff', 'plantOut']);
+
+/** "Potted nine on Sunday and gave two away": the day of the act before in the sentence, where both were done in one go. */
+export function dayBefore(
+  pieces: readonly Piece[],
+  { from, hit, subjectFirst }: Clause,
+  before: Proposal | undefined,
+): When | undefined {
+  const when = before?.draft.when;
+  const past = when?.past;
+  const head = hit && pieces[hit.from];
+  if (!past || past === 'ask' || lastDay(past) > addDays(firstDay(past), 6)) return undefined;
+  // What has become of them since is told of the day of the note.
+  if (subjectFirst || head?.is !== 'word' || head.verb?.form !== 'past') return undefined;
+  if (before?.kind === 'strike' && AFTER_STRIKING.has(hit?.rule.kind ?? '')) return undefined;
+  const isSince = pieces
+    .slice(from, hit?.from)
+    .some((_, n) => /^(?:have|has|had|i've|we've|now|just|since|later)$/.test(wordAt(pieces, from + n)));
+  return isSince ? undefined : when;
 }
 
 /** What decay looks like, whatever brought it about. */

@@ -1,6 +1,7 @@
 /** Where an act brought its plants, and from where: told by places, by prepositions, by "in there". */
 import type { Clause } from './clauses.js';
 import type { Draft } from './drafting/draft.js';
+import { isGround } from './drafting/slots-filled.js';
 import { type Rule, wordAt } from './grammar/rule.js';
 import { loosePlace } from './loose-places.js';
 import type { Piece } from './pieces.js';
@@ -99,7 +100,8 @@ export function withWhereTo(
     )
       return { ...draft, place: towards.place, fromPlace: first.place };
   }
-  if (!STANDS.has(kind) || draft.place !== undefined) return draft;
+  // "In the ground along the drive".
+  if (!STANDS.has(kind) || (draft.place !== undefined && !isGround(draft.place))) return draft;
   const place =
     loosePlace(pieces, clause, tokens, text) ?? (kind === 'move' ? doorsOf(pieces, clause) : undefined);
   return place === undefined || place === draft.fromPlace ? draft : { ...draft, place };

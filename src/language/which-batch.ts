@@ -133,8 +133,8 @@ function tellsWhere(pieces: readonly Piece[], at: number, { from, hit }: Clause)
   )
     return false;
   // "Took nine of the Morepork Moon, nodal ones in the tunnel": the cuttings themselves.
-  if (wordAt(pieces, before) === 'ones' && pieces[before - 1]?.is === 'cutting' && hit?.rule.kind === 'strike')
-    return false;
+  const isStruck = hit?.rule.kind === 'strike' && !ARTICLE.test(wordAt(pieces, before - 1));
+  if (wordAt(pieces, before) === 'ones' && isStruck) return false;
   if (wordAt(pieces, before) === 'ones' || wordAt(pieces, before) === "that's") return true;
 
   return /^(?:that|which|who|what|ones|still)$/.test(wordAt(pieces, before - 1));

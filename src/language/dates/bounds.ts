@@ -27,10 +27,15 @@ export const ranges = [
   rule('phrase', 'from 3 May for five days', 'from <day> for <count> <unit>', ({ count, unit, day }) =>
     within(count, unit, day),
   ),
-  rule('phrase', 'from now until Friday', 'from|between? now and|to|until|- <end:when>', ({ end }) =>
+  // Without "between", what "and" joins is another matter ("forgot to water yesterday and now they droop").
+  rule('phrase', 'between now and Friday', 'between now and <end:when>', ({ end }) => fromTo(today, end)),
+  rule('phrase', 'from now until Friday', 'from|between? now to|until|- <end:when>', ({ end }) =>
     fromTo(today, end),
   ),
-  rule('phrase', 'from Monday until now', 'between|from? <start:when> and|to|until|- now', ({ start }) =>
+  rule('phrase', 'between Monday and now', 'between <start:when> and now', ({ start }) =>
+    fromTo(start, today),
+  ),
+  rule('phrase', 'from Monday until now', 'between|from? <start:when> to|until|- now', ({ start }) =>
     fromTo(start, today),
   ),
   rule('phrase', 'since Monday', 'since <when>', ({ when: start }) =>

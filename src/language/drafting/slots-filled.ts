@@ -7,14 +7,17 @@ import { currentDraft, noteSlot, type ToldSoFar } from './told-so-far.js';
 export function fillSlot(piece: Piece, told: ToldSoFar): void {
   const draft = currentDraft(told);
   // "In the ground, bottom garden": the ground is anywhere.
-  if (piece.is === 'place' && draft.place !== undefined && /^(?:open )?ground$/.test(draft.place))
-    delete draft.place;
+  if (piece.is === 'place' && isGround(draft.place)) delete draft.place;
   for (const [slot, value] of Object.entries(slotsOf(piece)) as [keyof Draft, unknown][])
     if (value !== undefined && draft[slot] === undefined) {
       (draft as Record<string, unknown>)[slot] = value;
       noteSlot(told, slot);
     }
 }
+
+/** Whether a place is no more than the ground. */
+export const isGround = (place: string | undefined): boolean =>
+  place !== undefined && /^(?:open )?ground$/.test(place);
 
 function slotsOf(piece: Piece): Partial<Record<keyof Draft, unknown>> {
   switch (piece.is) {

@@ -1,6 +1,7 @@
 /** Carried to another place. */
 import type { Piece } from '../pieces.js';
 import { isReceiver } from './other-people.js';
+import { groundAt } from './plant-out.js';
 import { follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 const OUTSIDE = /^(?:outside|indoors|inside|outdoors|under|upstairs|downstairs)$/;
@@ -182,7 +183,7 @@ export const moveRules: readonly Rule[] = [
     shape: 'subject',
     when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
     // "Pinched the Salt Harrier that are in the tunnel yesterday": which ones.
-    unless: (p, f) => /^(?:that|which)$/.test(wordAt(p, f - 1)),
+    unless: (p, f, t) => /^(?:that|which)$/.test(wordAt(p, f - 1)) || groundAt(p, t - 2),
   },
   {
     name: 'everything out of <place> into <place>',

@@ -16,7 +16,7 @@ const garden = (pieces: readonly Piece[], _from: number, to: number): boolean =>
     );
 
 /** "In the ground", as a word or as a place. */
-const groundAt = (pieces: readonly Piece[], at: number): boolean => {
+export const groundAt = (pieces: readonly Piece[], at: number): boolean => {
   const piece = pieces[at];
   return wordAt(pieces, at) === 'ground' || (piece?.is === 'place' && /^(?:open )?ground$/.test(piece.place));
 };
@@ -158,6 +158,7 @@ export const plantOutRules: readonly Rule[] = [
   },
   {
     name: '<plant> in the ground',
+    phrasings: ['Salt Harrier in the ground', 'the Salt Harrier are all in the ground now'],
     kind: 'plantOut',
     head: 'in|into the ground|<place>',
     shape: 'subject',

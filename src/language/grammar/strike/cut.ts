@@ -101,7 +101,7 @@ export const cut: readonly Rule[] = [
   {
     name: 'chopped a leaf of <plant> into <count>',
     kind: 'strike',
-    head: 'chop~past|cut~past|slice~past|snip~past|divide~past .. leaf|leaves|stem|stems|root|roots .. into',
+    head: 'chop~past|cut~past|sliced|snip~past|divide~past .. leaf|leaves|stem|stems|root|roots .. into',
     shape: 'object',
     when: (p, f, t) => p[t]?.is === 'count' && p.slice(f, t).some(({ is }) => is === 'plant'),
     phrasings: ['chopped a streptocarpus leaf into nine and stood the bits in perlite'],

@@ -69,9 +69,12 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   return !follows(pieces, to, 'plant', 'count', 'cutting') && !followsWord(pieces, to, CUTTINGS);
 }
 
-/** "To the greenhouse" before the next break, not "two to a pot". */
+/** "To the greenhouse" before the next break or deed, not "two to a pot". */
 const goesTo = (pieces: readonly Piece[], from: number): boolean => {
-  const end = pieces.findIndex((piece, at) => at >= from && piece.is === 'break');
+  const end = pieces.findIndex(
+    (piece, at) =>
+      at >= from && (piece.is === 'break' || (piece.is === 'word' && piece.verb?.form === 'past')),
+  );
   return pieces
     .slice(from, end < 0 ? undefined : end)
     .some(
