@@ -8,6 +8,7 @@ import { nothingToAmend, putRight, sameAlready, wouldNotFollow } from '../words/
 import { refusalWords } from '../words/asks.js';
 import { undoLabel } from '../words/undo.js';
 import { briefly, receipt } from '../words/receipts.js';
+import { dayIn } from './day-in.js';
 import { doneOf, speechOf, standingOn } from './deeds.js';
 import { candidatesFor, isAbout, preferBeginnings, sameNote, type Slots, takes } from './entry-meant.js';
 import { lastDeed } from './history.js';
@@ -33,7 +34,14 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
   else if (another && !sameNote(candidates)) ask(sitting, set, candidates);
   else if (another && 'date' in set) setSlots(sitting, candidates, set);
   else if (another) ask(sitting, set, candidates);
-  else setSlots(sitting, [fittingOf(sitting, only, entry, set)], set);
+  else setSlots(sitting, [fittingOf(sitting, only, entry, set)], inTime(sitting, only, set));
+}
+
+/** A day as the entry needs it: "make it Saturday" of a reminder is the coming one. */
+function inTime(sitting: Sitting, { entry }: StandingEntry, set: Slots): Slots {
+  if (!('date' in set) || (entry.kind !== 'remind' && entry.kind !== 'target')) return set;
+  const { origin, settings, text } = sitting;
+  return { ...set, date: dayIn(text, origin.at, settings, 'future') ?? set['date'] };
 }
 
 /** "Make it six" behind a correction puts the same entry right once more: its lines; none where something was noted since. */

@@ -121,6 +121,8 @@ function valueFor(
     case 'pots':
     case 'celsius':
       if (typeof answered === 'number') return answered;
+      // "No sorry, make that five".
+      if (entry?.kind === 'amend' && ask.slot in (entry.set ?? {})) return entry.set?.[ask.slot as never];
       if (answered === 'all' && ask.slot !== 'pots') return 'all';
       if (ask.slot === 'rooted' && (answered === 'none' || answered === 'notYet' || answered === 'no'))
         return 'none';

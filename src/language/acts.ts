@@ -118,6 +118,8 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
         plantNamed = draft.plant ?? plantNamed;
         continue;
       }
+      // "Binned eight of them, never rooted": why those went.
+      if (draft?.plant === undefined && isWhyLost(pieces, clause, proposals.at(-1))) continue;
       const carried = draft?.plant === undefined ? carriedHere() : undefined;
       proposals.push({
         kind,
@@ -272,4 +274,14 @@ function stateBehind(pieces: readonly Piece[], from: number, to: number): readon
       wordAt(pieces, plant + 1),
     );
   return isState ? pieces.slice(start, to) : undefined;
+}
+
+/** Told of no plant behind a comma, straight behind a loss of so many. */
+function isWhyLost(pieces: readonly Piece[], { from, hit }: Clause, before: Proposal | undefined): boolean {
+  const start = hit?.from ?? from;
+  return (
+    before?.kind === 'loss' &&
+    before.draft.quantity?.value !== undefined &&
+    (pieces[start - 1]?.is === 'break' || pieces[start - 2]?.is === 'break')
+  );
 }

@@ -5,12 +5,14 @@ import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
 import type { Piece, When } from './pieces.js';
 import type { Proposal } from './proposal.js';
+import { lotMeant } from './lot-meant.js';
 import { proposeRename, RENAME } from './rename-proposal.js';
 import { restatementIn } from './restatement.js';
 import { LINE_LIMIT, plantsIn, type Sentence, textOf } from './sentences.js';
 import { titleCase } from './told-names.js';
 import type { Utterance } from './utterance.js';
 import { valueSaid } from './value-said.js';
+import { proposeWhereTo } from './where-they-went.js';
 
 type Settable = 'count' | 'pots' | 'when' | 'place' | 'size' | 'plant' | 'celsius' | 'cutting' | 'medium';
 const SETTABLE: ReadonlySet<Piece['is']> = new Set<Settable>([
@@ -35,6 +37,8 @@ export function proposeRestatement(
   if (!restated) return undefined;
   const { plant, when } = restated;
   let { set } = restated;
+  const lot = lotMeant(pieces, note);
+  if (lot) return { kind: 'amend', rule: 'it was <plant> from <day>', slots: { set: lot }, draft: {} };
   // "Grandads Elbow should be Grandad's Elbow": what was taken for a slip of the pen is the new name.
   const [old, fresh] = plantsIn(pieces);
   if (plant?.variety !== undefined && set['variety'] === plant.variety && old && fresh) {
@@ -66,9 +70,8 @@ export function proposeAmend(
       (SETTABLE.has(pieces[at + 1]?.is ?? 'word') ||
         !/^(?:did|do|is|are|was|have|has|does|should|could|would)$/.test(wordAt(pieces, at - 1))),
   );
-  const how = line.match(HOW_IT_WENT)?.[1];
-  if (how !== undefined)
-    return { kind: 'amend', rule: 'sold, not given', slots: { set: { how: HOW[how] } }, draft: {} };
+  const gone = proposeWhereTo(line, textOf(pieces, utterance));
+  if (gone) return gone;
   const fits = amendRules.filter((rule) => rule.pattern.test(line) && (!rule.needsNot || not >= 0));
   const copula = not > 0 && /\b(?:was|were|is|are|it's|that's)\b/.test(line) && contrasted(pieces, not);
   if (fits.length === 0 && !copula) return undefined;
@@ -167,14 +170,6 @@ export function proposeAmend(
   };
 }
 
-/** How plants went, by the words for it. */
-const HOW: Readonly<Record<string, string>> = {
-  sold: 'sold', sell: 'sold', sale: 'sold', gave: 'given', given: 'given', gift: 'given', swapped: 'swapped', swap: 'swapped',
-}; // prettier-ignore
-/** "Should have said sold, not gave", "it was a swap, not a sale". */
-const HOW_IT_WENT =
-  /^(?:no |sorry |oops |actually |and )*(?:(?:it|that|they|those|these|i) (?:was|were|should (?:be|have been|have said|say)|meant)|should (?:be|have said|have been|say)|make that) (?:a |an )?(sold|given|swapped|gave|sale|gift|swap)(?: not (?:a |an )?(?:sold|gave|given|swapped|sale|gift|swap))?$/;
-
 /** Lines that amendments look like and that put no note right. */
 function putsNothingRight(line: string, pieces: readonly Piece[], not: number): boolean {
   // "It was 28 in the greenhouse at midday": the weather of a place, not another number for a note.
@@ -233,7 +228,8 @@ function deniesTheLedger(pieces: readonly Piece[], not: number, { context }: Not
     (context?.batches ?? []).some(
       (batch) =>
         batch.variety?.toLowerCase() === variety &&
-        (batch.count ?? Infinity) <= (denied.quantity.value ?? -1),
+        ((batch.count ?? Infinity) <= (denied.quantity.value ?? -1) ||
+          (batch.rooted !== undefined && batch.rooted === denied.quantity.value)),
     )
   );
 }

@@ -10,14 +10,28 @@ import type { Proposal } from './proposal.js';
 import { restatementIn } from './restatement.js';
 import type { Sentence } from './sentences.js';
 import { slotsOf } from './slots.js';
+import { valueSaid } from './value-said.js';
 
 const NO_ACT = /^(?:question|answer|undo|amend|remark|remind|reading|tend)$/;
 
 /** What the sentence makes of the act before it; undefined where it speaks for itself. */
 export function mendedBy(last: Proposal | undefined, sentence: Sentence, note: Note): Proposal | undefined {
   if (last?.kind === 'tend') return otherCare(last, sentence);
+  if (last?.kind === 'amend') return amendedMore(last, sentence);
   if (!last || NO_ACT.test(last.kind)) return undefined;
   return answered(last, sentence, note) ?? filled(last, sentence) ?? restated(last, sentence);
+}
+
+/** "Make that nine. Three pots of three": more of what is put right, in values alone. */
+function amendedMore(last: Proposal, { pieces }: Sentence): Proposal | undefined {
+  const set = { ...(last.slots['set'] as Readonly<Record<string, unknown>> | undefined) };
+  for (const piece of pieces) {
+    if (piece.is === 'break') continue;
+    const value = piece.is === 'plant' ? undefined : valueSaid(piece);
+    if (!value) return undefined;
+    for (const [slot, said] of Object.entries(value)) set[slot] ??= said;
+  }
+  return { ...last, slots: { ...last.slots, set } };
 }
 
 /** "Watered Glitch Toad. No wait, misted it." */

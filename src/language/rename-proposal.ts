@@ -22,7 +22,7 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
         // "The one I've been calling Tin Parson is really Zinc Parson".
         (/^(?:really|actually)$/.test(wordAt(pieces, at)) && /^(?:is|are)$/.test(wordAt(pieces, at - 1))) ||
         (/^(?:says|reads|said)$/.test(wordAt(pieces, at)) && wordAt(pieces, at - 1) === 'label')) &&
-      wordAt(pieces, at + 1) !== 'be',
+      (wordAt(pieces, at + 1) !== 'be' || wordAt(pieces, at - 1) === 'out'),
   );
   if (to < 0) return undefined;
   // "Rename it to Pale Jessie, misread the label": the reason is no part of the name.

@@ -2,7 +2,7 @@
 import { wordAt } from './grammar/rule.js';
 import type { Piece, PlantWords, When } from './pieces.js';
 import { withoutReasons } from './restatement/reasons.js';
-import { inOrder, withoutDeed } from './restatement/order.js';
+import { inOrder, withoutDeed, withoutDenial } from './restatement/order.js';
 import { secondThoughtBehind, secondThoughtsBefore } from './restatement/second-thoughts.js';
 import { copulaAt, subjectAt } from './restatement/subject.js';
 import { causeAt, valueAt } from './restatement/value.js';
@@ -21,7 +21,7 @@ const ACTUALLY = /^(?:actually|after all)$/;
  * number is its answer.
  */
 export function restatementIn(row: readonly Piece[], answering: boolean): Restatement | undefined {
-  const { row: said, when: deedDay } = withoutDeed(withoutReasons(row));
+  const { row: said, when: deedDay } = withoutDeed(withoutReasons(withoutDenial(row)));
   const pieces = inOrder(said.filter((piece) => !(piece.is === 'break' && !piece.hard)));
   const { to: at, doubted: before } = secondThoughtsBefore(pieces);
   const behind = secondThoughtBehind(pieces);
@@ -37,6 +37,10 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
     pieces.some((_, n) => n > 0 && wordAt(pieces, n) === 'not');
   // "8, I mean" puts right what was told, whatever else waits for a number.
   const meant = takenBack && behind > 1;
+  const only = pieces[at];
+  // "No, 77F": a bare temperature tells the weather, and puts a reading right only on second thoughts.
+  if (doubted && at === pieces.length - 1 && only?.is === 'celsius')
+    return { set: { celsius: only.celsius } };
   const subject = subjectAt(pieces, at);
   let verb = subject?.to ?? at;
   while (subject && /^(?:actually|really|only|just)$/.test(wordAt(pieces, verb))) verb++;

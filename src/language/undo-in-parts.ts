@@ -25,11 +25,11 @@ export function isUndoInParts(pieces: readonly Piece[], utterance: Utterance): b
 /** "…, they were only limp", "…, I'd picked up the wrong tray": words alone, that tell of nothing and put nothing else right. */
 function onlySaysWhy(part: readonly Piece[], line: string): boolean {
   return (
-    part.every(({ is }) => is === 'word') &&
-    /^(?:i|i'd|i've|i'm|we|we'd|it|it's|they|they're|that|that's|there)\b/.test(line) &&
+    part.every(({ is }) => is === 'word' || is === 'medium' || is === 'place') &&
+    /^(?:only|just|never|i|i'd|i've|i'm|we|we'd|it|it's|they|they're|that|that's|there)\b/.test(line) &&
     !/\b(?:other|others|instead|meant|mean|should|rather|what|which|when|where|how|why|actually|really)\b/.test(
       line,
     ) &&
-    findHits(rules, part).length === 0
+    (/^(?:only|just)\b/.test(line) || findHits(rules, part).length === 0)
   );
 }

@@ -41,7 +41,9 @@ export function findWhens(
     const next = tokens[at + 1];
     const sized =
       token.is === 'number' && next?.glued === true && /^(?:cm|mm|in|l|ml|litre|inch)$/.test(next.text);
-    if (isName(at) || multiplied || contained || grouped || sized)
+    // "The winter garden": a place.
+    const placed = /^(?:winter|summer)$/.test(token.text) && /^(?:garden|house)$/.test(next?.text ?? '');
+    if (isName(at) || multiplied || contained || grouped || sized || placed)
       exclude.push([starts[at] ?? 0, (starts[at] ?? 0) + token.text.length]);
   });
   const finds: FoundWhen[] = [];

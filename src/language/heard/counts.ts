@@ -169,6 +169,19 @@ export const heardCounts: readonly Misheard[] = [
     mustNot: ['looking for more'],
   },
   {
+    name: 'took for <new name> <crop> cuttings',
+    mends: { for: 'four', to: 'two', too: 'two', ate: 'eight', won: 'one' },
+    when: (v) =>
+      /^(?:take|strike|stick)$/.test(v.verb(-1)) &&
+      (v.isPlant(2) || v.isPlant(3)) &&
+      v.within(3, 6, /^cuttings?$/) &&
+      !v.isPlant(1),
+    phrasings: [
+      ['took for bramble usher Salt Harrier cuttings', 'took four bramble usher Salt Harrier cuttings'],
+    ],
+    mustNot: ['took for Doreen six pelargonium cuttings'],
+  },
+  {
     name: '<number> to a pot',
     mends: SMALL_WORDS,
     when: (v) =>

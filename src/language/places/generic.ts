@@ -86,7 +86,8 @@ export function genericAt(
     .slice(from, to)
     .map(({ text }) => text)
     .join(' ')
-    .replace(/ - /g, '-');
+    .replace(/ - /g, '-')
+    .replace(/\blean to$/, 'lean-to');
   return { from, to, place };
 }
 

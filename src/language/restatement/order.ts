@@ -16,6 +16,15 @@ export function inOrder(pieces: readonly Piece[]): Piece[] {
   return turned ? [subject, copula, value, ...rest] : [...pieces];
 }
 
+/** "It wasn't a slug, it was rot" from its second half; a plant denied tells which entry, and stays. */
+export function withoutDenial(row: readonly Piece[]): readonly Piece[] {
+  const cut = row.findIndex(({ is }) => is === 'break');
+  const before = row.slice(0, cut);
+  const denies = before.some((_, at) => /^(?:wasn't|weren't|isn't|aren't)$/.test(wordAt(row, at)));
+  const told = before.some(({ is }) => is === 'plant');
+  return cut > 0 && cut < row.length - 1 && before.length < 7 && denies && !told ? row.slice(cut + 1) : row;
+}
+
 /** "It was nine Brass Heron I took yesterday": the row up to the deed that tells which, and its day. */
 export function withoutDeed(pieces: readonly Piece[]): {
   readonly row: readonly Piece[];

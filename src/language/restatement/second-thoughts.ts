@@ -39,5 +39,15 @@ export function secondThoughtsBefore(pieces: readonly Piece[]): {
 export function secondThoughtBehind(pieces: readonly Piece[]): number {
   const last = wordAt(pieces, pieces.length - 1);
   if (/^(?:sorry|oops|whoops|rather)$/.test(last)) return 1;
+  // "Yesterday, I should have said".
+  if (
+    /^i should have said$/.test(
+      pieces
+        .slice(-4)
+        .map((_, n) => wordAt(pieces, pieces.length - 4 + n))
+        .join(' '),
+    )
+  )
+    return 4;
   return /^(?:mean|meant)$/.test(last) && wordAt(pieces, pieces.length - 2) === 'i' ? 2 : 0;
 }

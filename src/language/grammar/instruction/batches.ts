@@ -56,7 +56,7 @@ export const batches: readonly InstructionRule[] = [
     pattern: starts('(?:merge|join|combine|lump|put|treat|unite|pool|amalgamate|roll)\\b.*'),
     read: ({ plants, line }) =>
       /^(?:.*\b)?(?:merge|join|combine|pool|amalgamate|unite)\b/.test(line) ||
-      /\b(?:(?:into|as|in) (?:one|a single|the same) (?:batch|lot|record)|one batch|together (?:as|in|into) one)\b/.test(
+      /\b(?:(?:into|as|in) (?:one|a single|the same) (?:batch|lot|record)|one batch|together (?:as|in|into) one(?! (?:pot|tray)))\b/.test(
         line,
       )
         ? { kind: 'merge', plants }

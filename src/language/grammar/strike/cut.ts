@@ -28,11 +28,15 @@ export const cut: readonly Rule[] = [
     kind: 'strike',
     head: 'do~past',
     shape: 'object',
+    // "Did take nine cuttings": the taking tells it.
+    unless: (p, _f, t) => /^(?:take|strike|stick|cut|insert)$/.test(wordAt(p, t)),
     when: (p, f, t) =>
       spoken(p, f, t) ||
       (p[t]?.is === 'count' &&
         closeBehind(p, t, 'plant') &&
         (p.slice(t).some(({ is }) => is === 'pots' || is === 'cutting' || is === 'medium') ||
+          // "Did 15 more Salt Harrier on Thursday".
+          (p[t]?.is === 'count' && p[t].quantity.more === true) ||
           p.length < t + 5 ||
           followsWord(p, t, /^(?:hormone|powder|gel)$/) ||
           followsWord(p, t, /^(?:tubers?|stools?|crowns?|stock)$/)) &&
@@ -53,8 +57,10 @@ export const cut: readonly Rule[] = [
     head: 'nick~past|start~past|get~past|grab~past|pop~past|bung~past|push~past|dib~past|dibble~past|set~past|place~past|steal~past|pinch~past|fill~past|do~past|cadge~past|liberate~past|root~past|have~past|try~past|put~|tuck~past|shove~past|plonk~past|lift~past|chop~past',
     shape: 'object',
     when: spoken,
-    unless: (p, _f, t) =>
+    unless: (p, f, t) =>
       /^(?:rid|the|on|home|to)$/.test(wordAt(p, t)) ||
+      // "Did take nine cuttings".
+      (wordAt(p, f) === 'did' && /^(?:take|strike|stick|cut|insert)$/.test(wordAt(p, t))) ||
       (/^rooted$/.test(wordAt(p, t - 1)) && /^cuttings?$/.test(wordAt(p, t))) ||
       followsWord(p, t, /^(?:died|rotted|rooted|dead|compost(?:ed)?|bin)$/),
   },

@@ -1,0 +1,23 @@
+/** Another batch of a plant, told by its day where an entry is put right. */
+import { wordAt } from './grammar/rule.js';
+import type { Note } from './note.js';
+import type { Piece } from './pieces.js';
+import { narrowed } from './which-batch.js';
+
+/** "That was the Budgie Smoke from 12 September": another batch, told by its day. */
+export function lotMeant(
+  pieces: readonly Piece[],
+  { context }: Note,
+): Readonly<Record<string, unknown>> | undefined {
+  const day = pieces.at(-1);
+  if (day?.is !== 'when' || !/^(?:from|of) /i.test(day.when.words)) return undefined;
+  const named = pieces.at(-2);
+  const said = [-3, -4].some((n) => /^(?:was|were)$/.test(wordAt(pieces, pieces.length + n)));
+  if (named?.is !== 'plant' || !said) return undefined;
+  const fits = (context?.batches ?? []).filter(({ variety, crop }) =>
+    named.plant.variety === undefined ? crop === named.plant.crop : variety === named.plant.variety,
+  );
+  const [batch, another] = narrowed(fits, { struckOn: day.when });
+  if (!batch) return undefined;
+  return another ? { ...named.plant } : { variety: batch.variety, batch: batch.label };
+}

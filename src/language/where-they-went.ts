@@ -1,0 +1,30 @@
+/** How plants went and to whom, put right: "should have said sold, not gave", "they went to Suizebol, not Dwarrelhof". */
+import { leading } from './grammar/runs.js';
+import type { Proposal } from './proposal.js';
+
+/** How plants went, by the words for it. */
+const HOW: Readonly<Record<string, string>> = {
+  sold: 'sold', sell: 'sold', sale: 'sold', gave: 'given', given: 'given', gift: 'given', swapped: 'swapped', swap: 'swapped',
+}; // prettier-ignore
+/** "They went to Suizebol, not Dwarrelhof". */
+const WENT_TO =
+  /^(?:(?:no|sorry|oops|actually)[, ]+)*(?:it|they|that|those) (?:went|were sold|were given|was) to (?:the )?(\p{Lu}[\p{L}'’ -]{1,40}?),? not (?:to )?(?:the )?\p{Lu}[\p{L}'’ -]{1,40}$/u;
+
+const WENT = '(?:sold|given|swapped|gave|sale|gift|swap)(?: it| them)?';
+/** "Should have said sold, not gave", "it was a swap, not a sale". */
+const HOW_IT_WENT = new RegExp(
+  `^${leading('no|sorry|oops|actually|and')}(?:(?:(?:it|that|they|those|these|i) (?:was|were|should (?:be|have been|have said|say)|meant)|should (?:be|have said|have been|say)|make that) (?:a |an )?${WENT}(?: not (?:a |an )?${WENT})?|${WENT} not ${WENT})$`,
+);
+
+/** The amendment that a sentence makes of it; `line` in small letters, `written` as the grower wrote it. */
+export function proposeWhereTo(line: string, written: string): Proposal | undefined {
+  const [how] = HOW_IT_WENT.test(line)
+    ? (/\b(?:sold|given|swapped|gave|sale|gift|swap)\b/.exec(line) ?? [])
+    : [];
+  if (how !== undefined)
+    return { kind: 'amend', rule: 'sold, not given', slots: { set: { how: HOW[how] } }, draft: {} };
+  const [, to] = WENT_TO.exec(written) ?? [];
+  if (to !== undefined)
+    return { kind: 'amend', rule: 'went to <recipient>, not <recipient>', slots: { set: { to } }, draft: {} };
+  return undefined;
+}
