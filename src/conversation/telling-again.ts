@@ -4,6 +4,7 @@ import type { StandingEntry } from '../ledger/ledger.js';
 import type { ReadNote } from '../language/note.js';
 import { named } from '../ledger/reach.js';
 import { putRightBy } from './amending.js';
+import { standingOn } from './deeds.js';
 import { isLogged } from './noting.js';
 import type { Sitting } from './sitting.js';
 
@@ -26,11 +27,16 @@ export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: Re
   const whole = amended.filter((each) => each !== undefined);
   if (whole.length < entries.length || new Set(whole.map(({ told }) => told)).size < whole.length)
     return false;
+  // A line may hold other entries, which stand as they are.
+  const lines = [...new Set(whole.map(({ told }) => told.line))];
   putRightBy(
     sitting,
-    whole.map(({ told, entry }) => ({
-      amends: told.line,
-      entries: [{ ...told.entry, ...entry } as StandingEntry['entry']],
+    lines.map((line) => ({
+      amends: line,
+      entries: standingOn(sitting.ledger, [line]).map((each) => {
+        const again = whole.find(({ told }) => told.entry === each.entry);
+        return { ...each.entry, ...again?.entry } as StandingEntry['entry'];
+      }),
     })),
   );
   return true;

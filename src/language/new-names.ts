@@ -1,17 +1,12 @@
 /** Names nobody knows yet: words in a plant's position that are no words of the trade. */
 import { wordAt } from './grammar/rule.js';
 import { isKnown } from './lexicon.js';
-import type { Piece, PieceOf } from './pieces.js';
+import type { Piece } from './pieces.js';
 import type { Token } from './tokens.js';
+import { NEVER } from './new-names/no-names.js';
+import { inPlantPosition, isCrop } from './new-names/position.js';
+import { isDayInName, isDayOpeningName, nameHoldingCrop } from './new-names/words-in-names.js';
 import { titleCase } from './told-names.js';
-
-const NEVER = new Set(
-  "that's thats it's what's they're i we he she they it you me my our your his her their its the a an and or but then so of to in into on onto from with without for at by under over off out up down back is are was were be been being am has have had do did does not no yes this that these those them us who which what when where why how all some any each every both few more most other another here there now just only also very too really quite still yet again already as if than because while until till after before since about around through during per each every apiece else please thanks x one ones lot lots bit bits piece pieces cutting cuttings slip slips plant plants pot pots tray trays tuber tubers plug plugs liner liners crown crowns seedling seedlings root roots rooted leaf leaves bud buds tip tips stem stems shoot shoots batch batches dud duds weakling weaklings straggler stragglers side sides top bottom end edge way today yesterday tomorrow morning afternoon evening night week weekend month year time times day days dead gone rotten lost left right tops heads ends nodes node points seedlings starts scented variegated trailing upright double single white red blue yellow purple orange dark pale bright striped dwarf giant hardy tender bare lots weeny titchy dozen rest bicolour pieces growth sorts kinds types varieties colour colours friend friends people lady man woman mate home house garden moss water sand perlite individually separately singly together properly delivery parcel order box photo picture chance punt newspaper cardboard min max minimum maximum plastic fleece bag bags bubblewrap cloche shade sun photo photos  alive dry wet fine nine everything everyone fast firm tight new old big small little tiny large good bad nice healthy strong weak young fresh spare extra total loads heap compost bench own pairs pair socks label labels hormone powder gel went been wee mini tiny sad poor lovely gorgeous chunky stocky sturdy fat skinny spindly straggly bonny cute beautiful strength seaweed tomato tomorite comfrey air blow breeze look looks looking seem seems grand got get gets getting going goes come came mum dad nan gran next can could wait sorry make oops".split(
-    ' ',
-  ),
-);
-const LINK =
-  /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|old|big|cuttings|cutting|plugs|plug|liners|slips|pieces|bits|divisions|crowns|crown|tubers|tuber|stools|from|off|our|her|his)$/;
 
 /** Turns runs of unknown words behind a count, "cuttings of" or beside a crop into plants. */
 export function joinNewNames(
@@ -70,9 +65,6 @@ function isCapitalAt(pieces: readonly Piece[], tokens: readonly Token[], at: num
   const piece = pieces[at];
   return piece?.is === 'word' && tokens[piece.from]?.capital === true;
 }
-
-const isCrop = (piece: Piece | undefined): piece is PieceOf<'plant'> =>
-  piece?.is === 'plant' && piece.plant.crop !== undefined && piece.plant.variety === undefined;
 
 function nameLength(
   pieces: readonly Piece[],
@@ -192,63 +184,6 @@ function nameLength(
   return 0;
 }
 
-/** "Wet Sunday fuchsia": a day or month in capitals between a name and its crop is part of the name. */
-function isDayInName(pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean {
-  const piece = pieces[at];
-  return (
-    piece?.is === 'when' &&
-    piece.to === piece.from + 1 &&
-    tokens[piece.from]?.capital === true &&
-    isCrop(pieces[at + 1])
-  );
-}
-
-/** "9 Sunday Kipper": a weekday between a number and a word nobody knows, both in capitals. */
-function isDayOpeningName(pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean {
-  const piece = pieces[at];
-  const next = pieces[at + 1];
-  return (
-    piece?.is === 'when' &&
-    piece.to === piece.from + 1 &&
-    tokens[piece.from]?.capital === true &&
-    next?.is === 'word' &&
-    tokens[next.from]?.capital === true &&
-    !NEVER.has(next.text)
-  );
-}
-
-/** "Rose Muffler dahlia": how many pieces of a name that itself holds a crop stand before the crop, else 0. */
-function nameHoldingCrop(
-  pieces: readonly Piece[],
-  tokens: readonly Token[],
-  at: number,
-  counted: boolean,
-): number {
-  let words = 0;
-  let held = 0;
-  let to = at;
-  for (; to < at + 5; to++) {
-    const piece = pieces[to];
-    if (isCrop(piece) && piece.to === piece.from + 1) {
-      held++;
-      continue;
-    }
-    if (piece?.is !== 'word') break;
-    const token = tokens[piece.from];
-    const isName =
-      token !== undefined &&
-      // "Eight plum gaiters fuchsia": any word may stand between what is counted and its crop.
-      (token.capital || !isKnown(token.text) || (counted && held > 0)) &&
-      !NEVER.has(token.text) &&
-      piece.verb?.form !== 'ing' &&
-      piece.verb?.form !== 'past';
-    if (!isName) break;
-    words++;
-  }
-  const isBeforeCrop = isCrop(pieces[to - 1]) && held > 1;
-  return words > 0 && isBeforeCrop ? to - 1 - at : 0;
-}
-
 /** Written in capitals throughout, so that a capital says nothing. */
 function isShouted(tokens: readonly Token[]): boolean {
   return tokens.length > 3 && tokens.every(({ is, raw }) => is !== 'word' || raw === raw.toUpperCase());
@@ -261,27 +196,6 @@ const verbOf = (piece: Piece | undefined) => (piece?.is === 'word' ? piece.verb 
 function isSentenceStart(tokens: readonly Token[], at: number): boolean {
   const before = tokens[at - 1];
   return !before || before.is === 'line' || /^[.!?]$/.test(before.raw);
-}
-
-/** Behind a count, or behind "cuttings of", or straight behind a verb of taking. */
-function inPlantPosition(before: readonly Piece[]): boolean {
-  let at = before.length - 1;
-  let of = false;
-  while (at >= 0 && LINK.test(wordAt(before, at))) {
-    if (/^(?:cuttings|cutting|of)$/.test(wordAt(before, at))) of = true;
-    at--;
-  }
-  const piece = before[at];
-  if (!piece) return of;
-  if (piece.is === 'count' || piece.is === 'cutting' || piece.is === 'pots') return true;
-  if (of && wordAt(before, before.length - 1) !== 'cuttings')
-    return piece.is === 'word' && piece.verb !== undefined;
-  if (piece.is !== 'word' || !piece.verb) return false;
-  return (
-    /^(?:take|strike|insert|propagate|lose|sell|receive|buy|pinch|pot|plant|bin|check)$/.test(
-      piece.verb.lemma,
-    ) && piece.verb.form === 'past'
-  );
 }
 
 function looksLikeCrop(name: string): boolean {

@@ -1,0 +1,63 @@
+/** Words that mean something else by themselves, yet stand inside a new name: days, months and crops. */
+import type { Piece } from '../pieces.js';
+import type { Token } from '../tokens.js';
+import { isKnown } from '../lexicon.js';
+import { NEVER } from './no-names.js';
+import { isCrop } from './position.js';
+
+/** "Wet Sunday fuchsia": a day or month in capitals between a name and its crop is part of the name. */
+export function isDayInName(pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean {
+  const piece = pieces[at];
+  return (
+    piece?.is === 'when' &&
+    piece.to === piece.from + 1 &&
+    tokens[piece.from]?.capital === true &&
+    isCrop(pieces[at + 1])
+  );
+}
+
+/** "9 Sunday Kipper": a weekday between a number and a word nobody knows, both in capitals. */
+export function isDayOpeningName(pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean {
+  const piece = pieces[at];
+  const next = pieces[at + 1];
+  return (
+    piece?.is === 'when' &&
+    piece.to === piece.from + 1 &&
+    tokens[piece.from]?.capital === true &&
+    next?.is === 'word' &&
+    tokens[next.from]?.capital === true &&
+    !NEVER.has(next.text)
+  );
+}
+
+/** "Rose Muffler dahlia": how many pieces of a name that itself holds a crop stand before the crop, else 0. */
+export function nameHoldingCrop(
+  pieces: readonly Piece[],
+  tokens: readonly Token[],
+  at: number,
+  counted: boolean,
+): number {
+  let words = 0;
+  let held = 0;
+  let to = at;
+  for (; to < at + 5; to++) {
+    const piece = pieces[to];
+    if (isCrop(piece) && piece.to === piece.from + 1) {
+      held++;
+      continue;
+    }
+    if (piece?.is !== 'word') break;
+    const token = tokens[piece.from];
+    const isName =
+      token !== undefined &&
+      // "Eight plum gaiters fuchsia": any word may stand between what is counted and its crop.
+      (token.capital || !isKnown(token.text) || (counted && held > 0)) &&
+      !NEVER.has(token.text) &&
+      piece.verb?.form !== 'ing' &&
+      piece.verb?.form !== 'past';
+    if (!isName) break;
+    words++;
+  }
+  const isBeforeCrop = isCrop(pieces[to - 1]) && held > 1;
+  return words > 0 && isBeforeCrop ? to - 1 - at : 0;
+}
