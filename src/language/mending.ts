@@ -6,6 +6,7 @@ import type { Draft } from './drafting/draft.js';
 import { findHits } from './grammar/rule.js';
 import { tendRules } from './grammar/tend.js';
 import type { Note } from './note.js';
+import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { restatementIn } from './restatement.js';
 import type { Sentence } from './sentences.js';
@@ -57,13 +58,23 @@ function answered(last: Proposal, sentence: Sentence, note: Note): Proposal | un
   return undefined;
 }
 
+/** Other than the talk around where a plant just come by stands: "it's in the cold frame for now". */
+const saysMore = (piece: Piece): boolean =>
+  piece.is !== 'word' ||
+  !/^(?:it's|its|is|they're|they|are|that's|for|now|just|moment|sitting)$/.test(piece.text);
+
 /** "Took twelve. Tip cuttings, no hormone, in the utility room." */
 function filled(last: Proposal, sentence: Sentence): Proposal | undefined {
-  const added = last.kind === 'strike' ? slotsAlone(sentence) : undefined;
+  const added =
+    last.kind === 'strike'
+      ? slotsAlone(sentence)
+      : last.kind === 'stock'
+        ? slotsAlone({ ...sentence, pieces: sentence.pieces.filter(saysMore) })
+        : undefined;
   return (
     added && {
       ...last,
-      slots: { ...slotsOf({ kind: 'strike' }, added), ...last.slots },
+      slots: { ...slotsOf({ kind: last.kind }, added), ...last.slots },
       draft: { ...added, ...last.draft },
     }
   );

@@ -11,7 +11,9 @@ const AT_FIRST = new RegExp(
   `^${OPEN}(?:i|we) (?:only |just )?(?:took|struck|had|potted|got|bought)\\b.* (?:in the first place|originally|to (?:start|begin) with)$`,
 );
 
-/** "It was a Brass Button that rotted": another plant; "I only took three in the first place": another number. */
+const MAKE = new RegExp(`^${OPEN}(?:make|call) (?:the |those |my )?plantname (?:\\d+|[a-z]+(?: [a-z]+)?)$`);
+
+/** "It was a Brass Button that rotted": another plant; "I only took three in the first place", "make the Brass Button ten": another number. */
 export function proposeRetold({ line, pieces }: Sentence): Proposal | undefined {
   const [plant] = plantsIn(pieces);
   if (OTHER_PLANT.test(line) && plant)
@@ -23,10 +25,11 @@ export function proposeRetold({ line, pieces }: Sentence): Proposal | undefined 
     };
   const [number, another] = pieces.filter((piece) => piece.is === 'count');
   const value = number?.is === 'count' ? number.quantity.value : undefined;
-  if (another || value === undefined || !AT_FIRST.test(line)) return undefined;
+  const makes = MAKE.test(line) && pieces.at(-1) === number;
+  if (another || value === undefined || !(makes || AT_FIRST.test(line))) return undefined;
   return {
     kind: 'amend',
-    rule: 'only <act> <count> in the first place',
+    rule: makes ? 'make the <plant> <count>' : 'only <act> <count> in the first place',
     slots: { set: { count: value } },
     draft: plant ? { plant: plant.plant } : {},
   };

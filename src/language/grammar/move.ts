@@ -146,6 +146,17 @@ export const moveRules: readonly Rule[] = [
     when: (p, _f, t) => follows(p, t, 'place') && followsWord(p, t, /^(?:into|to|onto)$/),
   },
   {
+    name: '<plant> came in to <place>',
+    kind: 'move',
+    head: 'come~past|come|came in|inside|indoors|back|up|down|over|across',
+    shape: 'subject',
+    when: (p, f, t) =>
+      standing(p, f, t) &&
+      p.slice(t).some((piece) => piece.is === 'place' && piece.prep === 'off') &&
+      p.slice(t).some((piece) => piece.is === 'place' && /^(?:to|into|onto)$/.test(piece.prep ?? '')),
+    phrasings: ['half the Salt Harrier have come in off the porch to the windowsill'],
+  },
+  {
     name: '<plant> went to <place>',
     kind: 'move',
     head: 'go~past|gone|go~ over|across|back|off|up|down|out? into|to|in|out|onto|on|under|back|up|down',

@@ -70,7 +70,7 @@ export const tendRules: readonly Rule[] = [
   { name: 'gave <place> some air', kind: 'tend', head: 'give~past|give~ing|let~ .. air|airing|ventilation|breather', shape: 'object', care: 'vent' },
   { name: 'feed given to <plant>', kind: 'tend', head: 'feed|seaweed|tomorite|fertiliser given', shape: 'object', care: 'feed', phrasings: ['half strength feed given to the Salt Harrier'] },
   { name: 'water given to <plant>', kind: 'tend', head: 'water|drink|soak given', shape: 'object', care: 'water', phrasings: ['water given to everything in the greenhouse'] },
-  { name: '<plant> got water', kind: 'tend', head: 'get~past|have~past .. water|drink|soak|watering', shape: 'subject', care: 'water', when: (p, f, t) => precedes(p, f, 6, 'plant', 'place') && p.slice(f, t).length < 6 },
+  { name: '<plant> got water', kind: 'tend', head: 'get~past|have~past .. water|drink|soak|watering', shape: 'subject', care: 'water', when: (p, f, t) => (precedes(p, f, 6, 'plant', 'place') || /^(?:they|they've|they'd)$/.test(wordAt(p, 0))) && p.slice(f, t).length < 6 },
   { name: '<plant> got a feed', kind: 'tend', head: 'get~past|have~past .. feed|food|seaweed|tomorite|comfrey', shape: 'subject', care: 'feed', when: (p, f) => precedes(p, f, 6, 'plant', 'place') },
   { name: '<place> got its shading', kind: 'tend', head: 'get~past|have~past .. shading|shadecloth', shape: 'subject', care: 'shade', when: (p, f) => precedes(p, f, 4, 'place') },
   { name: '<plant> got a mist', kind: 'tend', head: 'get~past|have~past .. mist|misting|spray|spritz', shape: 'subject', care: 'mist', when: (p, f) => precedes(p, f, 6, 'plant', 'place') },

@@ -46,7 +46,11 @@ export function genericAt(
   } else return undefined;
   // "The porch planter": the place is the planter there.
   if (
-    /^(?:planter|planters|urn|urns|trough|troughs|barrel|barrels|tub|tubs)$/.test(textAt(tokens, to)) &&
+    (/^(?:planter|planters|urn|urns|trough|troughs|barrel|barrels|tub|tubs)$/.test(textAt(tokens, to)) ||
+      // "In the terrace pots".
+      (textAt(tokens, to) === 'pots' &&
+        /^(?:terrace|patio|balcony|deck|courtyard|porch|veranda|verandah)$/.test(noun) &&
+        textAt(tokens, to + 1) !== 'of')) &&
     free(to)
   )
     to++;

@@ -58,7 +58,10 @@ export const arrived: readonly Rule[] = [
         /^(?:up|in|delivered)$/.test(wordAt(p, t - 1)) ||
         wordAt(p, t) === 'from'),
     unless: (p, _f, t) =>
-      /^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2)),
+      (/^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2))) ||
+      // "Have come in off the porch": carried in.
+      p.some((piece) => piece.is === 'place' && piece.prep === 'off'),
+    mustNot: ['half the Salt Harrier have come in off the porch to the sill'],
   },
   {
     name: '<someone> turned up with <count> <plant>',
