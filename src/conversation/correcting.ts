@@ -1,4 +1,5 @@
 /** Corrections that only the talk before makes plain: "it was Sunday", "the ones I took on 5 March were 14". */
+import { deedNouns, deedVerbs, isCalled, kindDone } from '../language/grammar/entry-words.js';
 import type { Amend, LoggedEntry, Plant } from '../ledger/entry.js';
 import { liveBatches } from '../ledger/ledger.js';
 import type { Line } from '../ledger/posting.js';
@@ -29,51 +30,24 @@ const itWas = new RegExp(
 );
 const afterThought = new RegExp(`${lead}(?:just |only |make that |in )?(.{1,40})$`, 'i');
 const theOnes = new RegExp(
-  `${lead}(?:the ones?|those|the (.{1,40}?)) (?:that )?(?:i|we) (took|struck|potted on|planted out|lost|gave away|sold|pinched|moved|got) (.{1,40}?) (?:was|were|should be|should have been) (.{1,20})$`,
+  `${lead}(?:the ones?|those|the (.{1,40}?)) (?:that )?(?:i|we) (${deedVerbs}) (.{1,40}?) (?:was|were|should be|should have been) (.{1,20})$`,
   'i',
 );
 
 const onlyDid =
   /^(?:no[, ]+|sorry[, ]+|well[, ]+|actually[, ]+)?(?:i |we )?(?:only|just) (?:did|managed|got round to) (.{1,30})$/i;
-const theDeed =
-  /^(?:and |no[, ]+|sorry[, ]+|actually[, ]+)?(?:the|that|my) (?:last )?(loss|sale|move|check|strike|potting on|planting out|pinch|pinching|reading|watering|feed) (?:was|were|should be|should have been) (?:actually |really |only )?(?:on |to )?(.{1,40})$/i;
-const deedOf: Readonly<Record<string, LoggedEntry['kind']>> = {
-  loss: 'loss',
-  sale: 'dispatch',
-  move: 'move',
-  check: 'check',
-  strike: 'strike',
-  'potting on': 'potOn',
-  'planting out': 'plantOut',
-  pinch: 'pinch',
-  pinching: 'pinch',
-  reading: 'reading',
-  watering: 'tend',
-  feed: 'tend',
-};
-
-const kindOf: Readonly<Record<string, LoggedEntry['kind']>> = {
-  took: 'strike',
-  struck: 'strike',
-  'potted on': 'potOn',
-  'planted out': 'plantOut',
-  lost: 'loss',
-  died: 'loss',
-  'gave away': 'dispatch',
-  sold: 'dispatch',
-  pinched: 'pinch',
-  moved: 'move',
-  got: 'receive',
-};
+const theDeed = new RegExp(
+  `^(?:and |no[, ]+|sorry[, ]+|actually[, ]+)?(?:the|that|my) (?:last )?(${deedNouns}) (?:was|were|should be|should have been) (?:actually |really |only )?(?:on |to )?(.{1,40})$`,
+  'i',
+);
 
 const ownDeed =
   /\b(?:i|we|were|was) (?:only |just |actually )?(took|taken|struck|lost|sold|pinched|moved)\b|\b(died)\b/i;
 
 /** The kind of deed that a correction names by its verb ("I took 13, not 10"), where entries of that kind fit it. */
 export function kindTold({ ledger }: Sitting, text: string, said: Amend): LoggedEntry['kind'] | undefined {
-  const [, told, died] = ownDeed.exec(text) ?? [];
-  const verb = (told ?? died)?.toLowerCase();
-  const kind = verb === 'taken' ? 'strike' : kindOf[verb ?? ''];
+  const [, told = '', died] = ownDeed.exec(text) ?? [];
+  const kind = died === undefined ? kindDone(told.replace(/^taken$/i, 'took')) : 'loss';
   return kind && candidatesFor(ledger, said, said.set ?? {}, [], kind).length > 0 ? kind : undefined;
 }
 
@@ -86,14 +60,13 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     const [, name = '', deed = '', when = '', value = ''] = ones;
     const count = numberIn(sitting, value);
     const date = dayIn(when, sitting.origin.at, sitting.settings, 'past');
-    const kind = kindOf[deed.toLowerCase()];
+    const kind = kindDone(deed);
     if (count === null || date === null || kind === undefined) return false;
     amend(sitting, { kind: 'amend', ...plantIn(sitting, name), date, set: { count } }, meant, kind);
     return true;
   }
   const deed = theDeed.exec(words);
-  const kind = deedOf[deed?.[1]?.toLowerCase() ?? ''];
-  const last = sitting.ledger.standing.findLast(({ entry }) => entry.kind === kind);
+  const last = sitting.ledger.standing.findLast(({ entry }) => isCalled(deed?.[1] ?? '', entry));
   const right = last && slotIn(sitting, (deed?.[2] ?? '').trim());
   if (last && right) {
     setSlots(sitting, [last], right);

@@ -1,6 +1,7 @@
 /** Takes back what was done: the last thing, or what a button belongs to; with what depended on it only after a yes. */
+import { isCalled } from '../language/grammar/entry-words.js';
 import { kindTakenBack } from '../language/grammar/undo.js';
-import { type Amendment, isAmendment, type Line, type Posting } from '../ledger/posting.js';
+import { type Amendment, isAmendment, type Line } from '../ledger/posting.js';
 import { briefly } from '../words/receipts.js';
 import {
   alreadyTakenBack, asBefore, noneToUndo, nothingToUndo, putBack, putBackLabel, takenBack,
@@ -9,38 +10,13 @@ import { doneOf, speechOf, standingOn } from './deeds.js';
 import { isWithdrawn, lastDeed, takingBack } from './history.js';
 import type { Sitting } from './sitting.js';
 
-/** The kinds of entries that a grower's word for one may mean. */
-const KINDS: Readonly<Record<string, readonly Posting['kind'][]>> = {
-  strike: ['strike'],
-  delivery: ['receive'],
-  loss: ['loss'],
-  check: ['check'],
-  move: ['move'],
-  pinch: ['pinch'],
-  sale: ['dispatch'],
-  gift: ['dispatch'],
-  swap: ['dispatch'],
-  split: ['split'],
-  merge: ['merge'],
-  reading: ['reading'],
-  remark: ['remark'],
-  reminder: ['remind'],
-  potting: ['potOn'],
-  'potting on': ['potOn'],
-  'planting out': ['plantOut'],
-  watering: ['tend'],
-  feed: ['tend'],
-  feeding: ['tend'],
-  misting: ['tend'],
-};
-
-/** Takes back the last thing done, or the last of the kind that the words name ("undo that loss"). */
+/** Takes back the last thing done, or the last that the words name ("undo that loss"). */
 export function undoLast(sitting: Sitting): void {
-  const word = kindTakenBack(sitting.text);
-  if (word !== undefined) {
-    const named = sitting.ledger.standing.findLast(({ entry }) => KINDS[word]?.includes(entry.kind));
+  const noun = kindTakenBack(sitting.text);
+  if (noun !== undefined) {
+    const named = sitting.ledger.standing.findLast(({ entry }) => isCalled(noun, entry));
     if (named) takeBack(sitting, [named.line]);
-    else sitting.reply.text.push(noneToUndo(word));
+    else sitting.reply.text.push(noneToUndo(noun));
     return;
   }
   const deed = lastDeed(sitting.journal);

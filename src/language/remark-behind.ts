@@ -3,7 +3,7 @@ import { findHits, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Proposal } from './proposal.js';
 import { proposeRemark } from './remark-proposal.js';
-import { type Sentence, lineOf, plantsIn, sentenceOf } from './sentences.js';
+import { LONGEST_TWOFOLD, type Sentence, lineOf, plantsIn, sentenceOf } from './sentences.js';
 import type { Utterance } from './utterance.js';
 
 const SUPPOSED = /\b(?:if|might|would|should|had i)\b/;
@@ -14,14 +14,18 @@ const AHEAD = /\b(?:will|(?:i|we|they|it)'ll|going to|tomorrow)\b/;
 
 /** The observation that ends a sentence in which nothing was done; of the plant named before it where it names none. */
 export function remarkBehind({ pieces }: Sentence, utterance: Utterance): readonly Proposal[] {
-  for (let at = 1; at < pieces.length; at++) {
+  if (pieces.length > LONGEST_TWOFOLD) return [];
+  const denied = pieces.findIndex((piece) => NOT_DONE.test(lineOf([piece], utterance)));
+  if (denied < 0) return [];
+  for (let at = denied + 1; at < pieces.length; at++) {
     if (pieces[at]?.is !== 'break' && !JOINS.test(wordAt(pieces, at))) continue;
     const before = pieces.slice(0, at);
+    if (SUPPOSED.test(lineOf(before, utterance))) return [];
     let from = at + 1;
     while (JOINS.test(wordAt(pieces, from))) from++;
     const behind = pieces.slice(from);
-    const [told, line] = [lineOf(before, utterance), lineOf(behind, utterance)];
-    if (!NOT_DONE.test(told) || SUPPOSED.test(told) || AHEAD.test(line)) continue;
+    const line = lineOf(behind, utterance);
+    if (AHEAD.test(line)) continue;
     const opening = behind[behind[0]?.is === 'when' ? 1 : 0];
     if (opening?.is !== 'plant' && !(opening?.is === 'word' && SUBJECT.test(opening.text))) continue;
     if (findHits(rules, behind).length > 0) continue;

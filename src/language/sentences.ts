@@ -5,6 +5,9 @@ import type { Utterance } from './utterance.js';
 /** Patterns over a whole line look at no more than this many characters of it. */
 export const LINE_LIMIT = 300;
 
+/** No grower tells two things in a sentence of more pieces than these; each joint to part it at costs two readings. */
+export const LONGEST_TWOFOLD = 60;
+
 export interface Sentence {
   /** Pieces [from, to) of the row. */
   readonly from: number;

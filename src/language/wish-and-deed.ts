@@ -5,12 +5,9 @@ import { targetRules } from './grammar/target.js';
 import type { Note } from './note.js';
 import type { PlantWords } from './pieces.js';
 import type { Proposal } from './proposal.js';
-import { type Sentence, sentenceOf } from './sentences.js';
+import { LONGEST_TWOFOLD, type Sentence, sentenceOf } from './sentences.js';
 import { proposeTarget } from './target-proposal.js';
 import type { Utterance } from './utterance.js';
-
-/** No grower wishes and tells in more pieces than these; each joint costs two readings. */
-const LONGEST_WISH = 60;
 
 /** "I'd like twenty by mid May, oh and took the first five today": a wish, then a deed; or the other way about. */
 export function targetThenActs(
@@ -19,7 +16,7 @@ export function targetThenActs(
   note: Note,
 ): readonly Proposal[] | undefined {
   const { pieces } = sentence;
-  if (pieces.length > LONGEST_WISH || !targetRules.some(({ pattern }) => pattern.test(sentence.line)))
+  if (pieces.length > LONGEST_TWOFOLD || !targetRules.some(({ pattern }) => pattern.test(sentence.line)))
     return undefined;
   for (let at = 1; at < pieces.length; at++) {
     if (pieces[at]?.is !== 'break' && wordAt(pieces, at) !== 'and') continue;

@@ -57,6 +57,17 @@ describe('the reader', () => {
     if (note) expect(read({ ...note, text: `${phrase} `.repeat(60) }).entries.length).toBeLessThan(3);
   });
 
+  it.each([
+    ['reasons behind an undo that end in none', `${'no wait '.repeat(11)}undo fern`],
+    ['a denial and joints without end', `never ${'and the then but so '.repeat(200)}`],
+    ['joints without end and no denial', 'and now, so it, '.repeat(250)],
+  ])('soon answers %s', (_, text) => {
+    const [note] = notes;
+    const began = performance.now();
+    if (note) read({ ...note, text });
+    expect(performance.now() - began).toBeLessThan(1500);
+  });
+
   it('answers words of notes in any order, and asks only for slots that its entries lack', () => {
     fc.assert(
       fc.property(anyNote, salad, (note, text) => {

@@ -1,5 +1,8 @@
 /** The last entry taken back. */
+import { normalise } from '../normalise.js';
+import { entryNouns } from './entry-words.js';
 import { leading, trailing } from './runs.js';
+
 export interface UndoRule {
   readonly name: string;
   readonly pattern: RegExp;
@@ -8,9 +11,8 @@ export interface UndoRule {
 const OPEN = leading(
   "and|please|kindly|nvm|nah|nope|arra|ach|och|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|nope|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls",
 );
-/** What an entry may be called by its kind ("undo that loss"). */
-const KIND =
-  'strike|loss|check|move|pinch|sale|gift|swap|split|merge|reading|remark|reminder|delivery|potting on|potting|planting out|watering|feed|feeding|misting';
+/** What an entry may be called ("undo that loss"); the only group of a rule that is caught. */
+const KIND = `(${entryNouns})`;
 const THAT = `(?:that(?: (?:one|last one|last entry|last bit|note|entry|last note|last|${KIND}))?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update|${KIND}))?(?: (?:i|you) (?:said|sent|wrote|logged|made|put|entered))?|what i (?:just )?(?:said|wrote|sent|logged|put(?: in)?|told you)|(?:the|my) entry|last one)`;
 
 const AFTER = trailing(
@@ -34,6 +36,11 @@ export const undoRules: readonly UndoRule[] = [
     name: 'that never happened',
     pattern: new RegExp(`^${OPEN}(?:that|it|this) (?:never happened|didn't happen)${AFTER}$`),
   },
+  // Behind verbs that nobody would say of plants: "take off the watering" and "drop the feed" may be anything.
+  {
+    name: 'undo the watering',
+    pattern: new RegExp(`^${OPEN}(?:undo|unlog|revert|scratch|retract) (?:the|my) ${KIND}${AFTER}$`),
+  },
   // Behind an undo; alone it would say nothing.
   {
     name: 'and the one before',
@@ -47,14 +54,24 @@ export const undoRules: readonly UndoRule[] = [
   },
 ];
 
-/** The kind of entry that an undo names, as the grower calls it. */
+/** The noun by which an undo calls the entry that it takes back; words beside the undo name none. */
 export function kindTakenBack(text: string): string | undefined {
-  return new RegExp(`\\b(?:that|last|the) (?:last )?(${KIND})\\b`).exec(text.toLowerCase())?.[1];
+  for (const part of normalise(text)
+    .toLowerCase()
+    .split(/[.,;:!?()\n]+|(?:^| )-+(?: |$)/)) {
+    const line = part.trim();
+    const undo = undoIn(BOTH.exec(line)?.[1] ?? line);
+    if (undo) return undo.slice(1).find((noun) => noun !== undefined);
+  }
+  return undefined;
 }
+
+/** "Undo that and the one before". */
+const BOTH = /^(.+?) and (?:also )?the one before(?: that| it)?$/;
 
 /** How many entries the line takes back: "undo the last two" two, most one, other lines none. */
 export function undosIn(line: string): number {
-  const both = /^(.+?) and (?:also )?the one before(?: that| it)?$/.exec(line);
+  const both = BOTH.exec(line);
   if (both?.[1] !== undefined && isUndo(both[1])) return 2;
   const [, , number] =
     /^(.*\b(?:last|previous)) (two|2|three|3)(?: (?:entries|notes|ones|things))?$/.exec(line) ?? [];
@@ -67,31 +84,47 @@ export function undosIn(line: string): number {
 }
 
 /** "Scratch that the last entry was wrong take it out": an undo, then reasons and undoes, with no mark between. */
-function undoWithReason(line: string): UndoRule | undefined {
+function undoWithReason(line: string): RegExpExecArray | undefined {
   const words = line.split(' ');
   if (words.length > 24) return undefined;
+  const failed = new Set<number>();
   const isRun = (from: number): boolean => {
     if (from === words.length) return true;
+    if (failed.has(from)) return false;
     for (let to = words.length; to > from; to--) {
       const part = words.slice(from, to).join(' ');
-      if ((WHY.test(part) || undoRules.some(({ pattern }) => pattern.test(part))) && isRun(to)) return true;
+      if ((WHY.test(part) || matched(part)) && isRun(to)) return true;
     }
+    failed.add(from);
     return false;
   };
   if (!isRun(0)) return undefined;
   for (let from = 0; from < words.length; from++)
     for (let to = words.length; to > from; to--) {
-      const rule = undoRules.find(({ pattern }) => pattern.test(words.slice(from, to).join(' ')));
-      if (rule) return rule;
+      const undo = matched(words.slice(from, to).join(' '));
+      if (undo) return undo;
     }
   return undefined;
 }
 
-/** Whether an undo may stand here: "take off" and "drop" alone are no undo. */
-export function isUndo(line: string): UndoRule | undefined {
+function matched(line: string): RegExpExecArray | undefined {
+  for (const { pattern } of undoRules) {
+    const match = pattern.exec(line);
+    if (match) return match;
+  }
+  return undefined;
+}
+
+/** Where an undo stands in the line, if one may: "take off" and "drop" alone are no undo. */
+function undoIn(line: string): RegExpExecArray | undefined {
   if (/^(?:take off|take out|take away|drop|skip|lose|kill|bin|strike|wipe|discard)$/.test(line))
     return undefined;
-  return undoRules.find(({ pattern }) => pattern.test(line)) ?? undoWithReason(line);
+  return matched(line) ?? undoWithReason(line);
+}
+
+/** Whether the line takes something back. */
+export function isUndo(line: string): boolean {
+  return undoIn(line) !== undefined;
 }
 
 /** Reasons given beside an undo. */

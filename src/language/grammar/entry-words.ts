@@ -1,0 +1,71 @@
+/** What growers call the entries of a ledger: by a noun ("that loss", "the last sale") or by the verb that told of one. */
+import type { Care, LoggedEntry, Manner } from '../../ledger/entry.js';
+import type { Posting } from '../../ledger/posting.js';
+
+/** The entries that a word means: of a kind, some only of one manner or care. */
+interface Meant<Kind extends Posting['kind'] = Posting['kind']> {
+  readonly kind: Kind;
+  readonly how?: Manner;
+  readonly care?: Care;
+}
+
+/** Deeds of a day, whose slots may be put right in a word ("the sale was on Sunday"). */
+const deeds = new Map<string, Meant<LoggedEntry['kind']>>([
+  ['strike', { kind: 'strike' }],
+  ['delivery', { kind: 'receive' }],
+  ['loss', { kind: 'loss' }],
+  ['check', { kind: 'check' }],
+  ['move', { kind: 'move' }],
+  ['pinch', { kind: 'pinch' }],
+  ['pinching', { kind: 'pinch' }],
+  ['sale', { kind: 'dispatch', how: 'sold' }],
+  ['gift', { kind: 'dispatch', how: 'given' }],
+  ['swap', { kind: 'dispatch', how: 'swapped' }],
+  ['reading', { kind: 'reading' }],
+  ['potting', { kind: 'potOn' }],
+  ['potting on', { kind: 'potOn' }],
+  ['planting out', { kind: 'plantOut' }],
+  ['watering', { kind: 'tend', care: 'water' }],
+  ['feed', { kind: 'tend', care: 'feed' }],
+  ['feeding', { kind: 'tend', care: 'feed' }],
+  ['misting', { kind: 'tend', care: 'mist' }],
+]);
+
+const entries = new Map<string, Meant>([
+  ...deeds,
+  ['split', { kind: 'split' }],
+  ['merge', { kind: 'merge' }],
+  ['remark', { kind: 'remark' }],
+  ['reminder', { kind: 'remind' }],
+]);
+
+const verbs = new Map<string, LoggedEntry['kind']>([
+  ['took', 'strike'],
+  ['struck', 'strike'],
+  ['potted on', 'potOn'],
+  ['planted out', 'plantOut'],
+  ['lost', 'loss'],
+  ['gave away', 'dispatch'],
+  ['sold', 'dispatch'],
+  ['pinched', 'pinch'],
+  ['moved', 'move'],
+  ['got', 'receive'],
+]);
+
+/** Alternatives of a pattern for each set of words. */
+export const deedNouns = [...deeds.keys()].join('|');
+export const entryNouns = [...entries.keys()].join('|');
+export const deedVerbs = [...verbs.keys()].join('|');
+
+/** Whether a grower may call the entry by this noun. */
+export function isCalled(noun: string, entry: Posting): boolean {
+  const meant = entries.get(noun.toLowerCase());
+  if (meant?.kind !== entry.kind) return false;
+  if (entry.kind === 'dispatch') return meant.how === (entry.how ?? 'given');
+  return entry.kind !== 'tend' || meant.care === entry.care;
+}
+
+/** The kind of deed that a verb tells of ("the ones I took"). */
+export function kindDone(verb: string): LoggedEntry['kind'] | undefined {
+  return verbs.get(verb.toLowerCase());
+}
