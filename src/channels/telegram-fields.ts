@@ -22,36 +22,42 @@ export function threadOf(message: Message): { thread?: number } {
     : {};
 }
 
-/** Who sent something, under a name that can be shown. */
+/** Who sent something, under a name that can be shown. Throws `BadUpdate`. */
 export function senderOf(from: NonNullable<Message['from']>): Incoming['from'] {
   const name = [from.first_name, from.last_name].filter((part) => typeof part === 'string').join(' ');
-  return { id: `telegram:${integer(from.id)}`, name: name.trim().slice(0, 64) || String(from.id) };
+  return { id: `telegram:${integerOf(from.id)}`, name: name.trim().slice(0, 64) || String(from.id) };
 }
 
-/** A chat of one has its person's number, a group one below nothing: with any other, someone would write in another's chat. */
+/**
+ * A chat of one has its person's number, a group one below nothing: with any other, someone would write in another's
+ * chat. Throws `BadUpdate`.
+ */
 export function isGroup({ id, type }: Message['chat'], from: NonNullable<Message['from']>): boolean {
   if (type === 'private' ? id !== from.id : !(id < 0)) throw new BadUpdate('chat');
   return type !== 'private';
 }
 
-/** A group's number, which is below nothing. */
+/** A group's number, which is below nothing. Throws `BadUpdate`. */
 export function groupId(value: unknown): number {
-  const id = integer(value);
+  const id = integerOf(value);
   if (id >= 0) throw new BadUpdate('group');
   return id;
 }
 
-export function integer(value: unknown): number {
+/** A whole number. Throws `BadUpdate`. */
+export function integerOf(value: unknown): number {
   if (typeof value !== 'number' || !Number.isSafeInteger(value)) throw new BadUpdate('number');
   return value;
 }
 
-export function string(value: unknown): string {
+/** A text. Throws `BadUpdate`. */
+export function textOf(value: unknown): string {
   if (typeof value !== 'string') throw new BadUpdate('string');
   return value;
 }
 
-export function degrees(value: unknown, most: number): number {
+/** A latitude or longitude of `most` degrees either way. Throws `BadUpdate`. */
+export function degreesOf(value: unknown, most: number): number {
   if (typeof value !== 'number' || !(Math.abs(value) <= most)) throw new BadUpdate('degrees');
   return value;
 }

@@ -5,12 +5,12 @@ import type { Message } from './telegram.js';
 import {
   BadUpdate,
   chatId,
-  degrees,
+  degreesOf,
   groupId,
-  integer,
+  integerOf,
   isGroup,
   senderOf,
-  string,
+  textOf,
   threadOf,
   titleOf,
 } from './telegram-fields.js';
@@ -24,7 +24,7 @@ export interface BotSelf {
 
 /** Reads a message, sent or `edited`. Throws `BadUpdate`. */
 export function readMessage(message: Message, self: BotSelf, edited: boolean): Received {
-  const chat = chatId(integer(message.chat?.id));
+  const chat = chatId(integerOf(message.chat?.id));
   if (message.migrate_to_chat_id !== undefined)
     return {
       kind: 'moved',
@@ -51,10 +51,10 @@ export function readMessage(message: Message, self: BotSelf, edited: boolean): R
       group,
       ...titleOf(message.chat),
       from: senderOf(message.from),
-      message: String(integer(message.message_id)),
-      at: integer(message.date) * 1000,
+      message: String(integerOf(message.message_id)),
+      at: integerOf(message.date) * 1000,
       ...(edited ? { edited } : {}),
-      ...(replied ? { replyTo: String(integer(replied.message_id)) } : {}),
+      ...(replied ? { replyTo: String(integerOf(replied.message_id)) } : {}),
       ...said,
     },
     ...threadOf(message),
@@ -87,16 +87,16 @@ function contentOf(message: Message, text: string | undefined): Content | null {
   if (text !== undefined) return { text: noteOfCommand(text) };
   if (message.venue || message.location) {
     const { latitude, longitude } = message.venue?.location ?? message.location ?? {};
-    return { location: { latitude: degrees(latitude, 90), longitude: degrees(longitude, 180) } };
+    return { location: { latitude: degreesOf(latitude, 90), longitude: degreesOf(longitude, 180) } };
   }
   const sound = message.voice ?? message.audio;
-  if (sound) return { voice: { fileId: string(sound.file_id), name: 'voice', ...saidSize(sound) } };
+  if (sound) return { voice: { fileId: textOf(sound.file_id), name: 'voice', ...saidSize(sound) } };
   if (message.photo) return { other: 'photo' };
   if (message.sticker) return { other: 'sticker' };
   // An animation comes with a document as well, for the sake of old clients.
   if (message.document && !message.animation)
     return {
-      document: { fileId: string(message.document.file_id), name: plainName(message.document.file_name) },
+      document: { fileId: textOf(message.document.file_id), name: plainName(message.document.file_name) },
     };
   const seen = ['animation', 'video', 'video_note', 'contact', 'poll', 'dice', 'story', 'game', 'paid_media'];
   return seen.some((kind) => kind in message) ? { other: 'unknown' } : null;

@@ -1,6 +1,6 @@
 /** What an update from Telegram means, read without trust in its types. */
 import type { Message, Update } from './telegram.js';
-import { chatId, integer, isGroup, senderOf, string, threadOf, titleOf } from './telegram-fields.js';
+import { chatId, integerOf, isGroup, senderOf, textOf, threadOf, titleOf } from './telegram-fields.js';
 import { readMembership, readOthersMembership } from './telegram-membership.js';
 import { type BotSelf, readMessage } from './telegram-message.js';
 import { nothing, type Received } from './telegram-received.js';
@@ -30,15 +30,15 @@ function readTap(tap: NonNullable<Update['callback_query']>, receivedAt: number)
   if (!tap.message || tap.data === undefined || tap.from.is_bot) return nothing;
   return {
     kind: 'tapped',
-    tapId: string(tap.id),
+    tapId: textOf(tap.id),
     incoming: {
-      chat: chatId(integer(tap.message.chat.id)),
+      chat: chatId(integerOf(tap.message.chat.id)),
       group: isGroup(tap.message.chat, tap.from),
       ...titleOf(tap.message.chat),
       from: senderOf(tap.from),
-      message: String(integer(tap.message.message_id)),
+      message: String(integerOf(tap.message.message_id)),
       at: receivedAt,
-      tap: string(tap.data),
+      tap: textOf(tap.data),
     },
     ...threadOf(tap.message as Message),
   };

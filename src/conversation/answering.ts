@@ -13,6 +13,7 @@ export const PATIENCE_MS = 48 * 3_600_000;
 /** … and how long where nothing was said since, so that a bare answer can be for nothing else. */
 const LONG_PATIENCE_MS = 14 * 24 * 3_600_000;
 
+/** What a message may answer, and how surely. */
 export interface Context {
   /** The question that a bare reply would answer. */
   readonly ask: Ask | null;
@@ -31,6 +32,7 @@ export interface Context {
 /** The message that one replies to: ours by its key, any by its id. */
 export type RepliedTo = Pick<Incoming, 'answers' | 'replyTo'>;
 
+/** What an incoming message answers. */
 export function contextualAnswer(sitting: Sitting, { answers, replyTo }: RepliedTo): Context {
   if (answers !== undefined) return ofOurs(sitting, answers);
   if (replyTo !== undefined) {
@@ -99,6 +101,7 @@ function isExpired({ talk, now, origin }: Sitting, { id, askedAt }: Ask): boolea
   return waited > (isNewest && !since ? LONG_PATIENCE_MS : PATIENCE_MS);
 }
 
+/** Lines of the ledger that stand from a grower's message. */
 export function linesOfMessage(sitting: Sitting, message: string): Line[] {
   return sitting.ledger.standing
     .filter(

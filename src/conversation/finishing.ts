@@ -17,6 +17,7 @@ import type { Sitting } from './sitting.js';
 import type { Ask } from './talk.js';
 import type { Button, Incoming } from './turn.js';
 
+/** Says what the turn came to, and puts the next question. */
 export function finish(sitting: Sitting, incoming: Pick<Incoming, 'message' | 'tap' | 'text'>): void {
   const { reply } = sitting;
   const expired = expire(sitting);
