@@ -2,7 +2,7 @@
 import type { Clause } from '../clauses.js';
 import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
-import { wordBefore } from './words-before.js';
+import { exceptsOfAll } from './except-words.js';
 
 /** Behind a break or "and", with no plant since the number before it. */
 export function isBesideAct(pieces: readonly Piece[], at: number): boolean {
@@ -64,13 +64,9 @@ export function isSource(pieces: readonly Piece[], at: number, { hit }: Clause):
   return word === 'of' ? isOut || opens : word === 'from' && opens;
 }
 
-/** Behind "bar", "except", "apart from". */
+/** Behind "bar", "except", "apart from", or the break behind them. */
 export function isExcepted(pieces: readonly Piece[], at: number): boolean {
-  const word = wordBefore(pieces, at);
-  return (
-    /^(?:bar|but|except|without|minus|save|excepting)$/.test(word) ||
-    (/^(?:from|for)$/.test(word) && /^(?:apart|aside|except|bar|save)$/.test(wordAt(pieces, at - 2)))
-  );
+  return exceptsOfAll(pieces, pieces[at - 1]?.is === 'break' ? at - 2 : at - 1);
 }
 
 /** "Three weeks", "five leaves", "bench 4", "down to two": no plants are counted. */

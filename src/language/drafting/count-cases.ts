@@ -90,6 +90,7 @@ export const countCases: readonly Case<CountSeen>[] = [
       isOutOf(seen.pieces, seen.at) &&
       (!seen.leads || seen.draft.plant === undefined) &&
       seen.draft.quantity?.value !== undefined &&
+      seen.count.value !== undefined &&
       seen.draft.quantity.value <= numberOf(seen.count),
     does: ({ draft, count }) => {
       draft.quantity = { ...draft.quantity, outOf: numberOf(count) };

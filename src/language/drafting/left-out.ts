@@ -4,6 +4,7 @@ import type { Piece, PlantWords } from '../pieces.js';
 import { whichAt } from '../which-batch.js';
 import type { LeftOut } from './draft.js';
 import type { Case, Seen } from './case.js';
+import { excepts, exceptsOfAll } from './except-words.js';
 import { joins } from './one-plant.js';
 
 type AnySeen = Seen<Piece['is']>;
@@ -67,9 +68,6 @@ function leaveOut({ draft }: AnySeen, out: LeftOut): void {
   draft.leftOut = [...(draft.leftOut ?? []), out];
 }
 
-const EXCEPT = /^(?:except|excepting|excluding|bar|barring|minus)$/;
-/** These join as well: they leave something out only of all there is. */
-const BUT = /^(?:but|save|besides|not)$/;
 const BETWEEN =
   /^(?:the|my|our|for|those|these|what|what's|whatever|that|that's|which|is|are|was|were|in|on|at|under|by|ones|stuff|things|anything|plants|cuttings|standing|sitting)$/;
 
@@ -77,17 +75,14 @@ const BETWEEN =
 function isLeftOut({ pieces, at, draft, piece }: AnySeen): boolean {
   let before = at - 1;
   while (before > at - 7 && BETWEEN.test(wordAt(pieces, before))) before--;
-  const word = wordAt(pieces, before);
   const isAll =
     draft.quantity?.whole === 'all' || /^(?:everyone|everybody)$/.test(wordAt(pieces, before - 1));
   const isPart = draft.plant !== undefined || (draft.place ?? draft.fromPlace) !== undefined;
-  if (EXCEPT.test(word) || /^(?:apart from|aside from|other than|exception of)$/.test(pair(pieces, before)))
-    return isAll || isPart;
-  return BUT.test(word) && isAll && (word !== 'not' || piece.is === 'plant');
+  if (excepts(pieces, before)) return isAll || isPart;
+  return (
+    isAll && (exceptsOfAll(pieces, before) || (wordAt(pieces, before) === 'not' && piece.is === 'plant'))
+  );
 }
-
-const pair = (pieces: readonly Piece[], at: number): string =>
-  `${wordAt(pieces, at - 1)} ${wordAt(pieces, at)}`;
 
 /** Beside a plant that was left out, in a list with it. */
 function isListed({ pieces, at }: AnySeen): boolean {
