@@ -16,7 +16,7 @@ import type { PromptAbout } from './turn.js';
 
 /** The entry that `value` settles; null where it means "not yet", so that nothing was done. */
 export function settledEntry(about: PromptAbout, value: AnswerValue): LoggedEntry | null {
-  const plant = plantOf(about);
+  const plant = plantAskedAbout(about);
   const none = value === 'no' || value === 'none' || value === 'notYet' || value === 0;
   switch (about.about) {
     case 'check':
@@ -71,7 +71,8 @@ function ofThoseAskedAbout({ ledger }: Sitting, entry: LoggedEntry | null): Logg
   return batch && batch.pottedOn > 0 && left > 0 ? { ...entry, count: left } : entry;
 }
 
-function plantOf(about: PromptAbout): { batch: string } | { variety: string } | object {
+/** The batch asked about, else its variety. */
+function plantAskedAbout(about: PromptAbout): Plant {
   if (about.batch !== undefined) return { batch: about.batch };
   return about.variety === undefined ? {} : { variety: about.variety };
 }

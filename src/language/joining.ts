@@ -1,6 +1,6 @@
 /** Proposals of one note that tell of one act: a look and what it found, cuttings taken and where they were put. */
 import { joinCheck, joinLoss } from './joining/looks-and-losses.js';
-import { isOnePlant, plantOf } from './joining/plant-of.js';
+import { isOnePlant, plantToldOf } from './joining/plant-of.js';
 import { joinStrike, merge, strikeInto } from './joining/strikes.js';
 import { joinCare, joinSending, joinTwiceTold } from './joining/twice-told.js';
 import { joinHardening, joinMove, joinReceipt } from './joining/whereabouts.js';
@@ -44,7 +44,10 @@ function carryCount(before: Proposal, next: Proposal): Proposal {
     quantity?.value === undefined ||
     quantity.more ||
     before.kind === 'loss' ||
-    !(isOnePlant(plantOf(before), plantOf(next)) || (plantOf(before) ?? plantOf(next)) === undefined)
+    !(
+      isOnePlant(plantToldOf(before), plantToldOf(next)) ||
+      (plantToldOf(before) ?? plantToldOf(next)) === undefined
+    )
   )
     return next;
   return { ...next, draft: { ...next.draft, quantity: { value: quantity.value } } };

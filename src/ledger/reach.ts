@@ -96,6 +96,7 @@ export function actOf(line: Line, entry: Posting, count: number | null): Act {
   return { line, kind: entry.kind, on, count, entry };
 }
 
+/** The plant that an entry names, without the rest of it. */
 export function plantOf({ variety, crop, batch }: Plant): Plant {
   return {
     ...(variety === undefined ? {} : { variety }),
@@ -104,6 +105,7 @@ export function plantOf({ variety, crop, batch }: Plant): Plant {
   };
 }
 
+/** Whether an entry names a plant at all. */
 export function named(entry: Plant): boolean {
   return entry.variety !== undefined || entry.crop !== undefined || entry.batch !== undefined;
 }

@@ -1,7 +1,7 @@
 /** A look and what it found, a loss and how it came about, told in two breaths. */
 import type { Draft } from '../drafting/draft.js';
 import type { Proposal } from '../proposal.js';
-import { isOnePlant, plantOf } from './plant-of.js';
+import { isOnePlant, plantToldOf } from './plant-of.js';
 
 /** "Checked the Violet Ledger (three out of eight rooted)". */
 export function joinCheck(before: Proposal, next: Proposal): Proposal | undefined {
@@ -40,7 +40,7 @@ export function joinLoss(before: Proposal, next: Proposal): Proposal | undefined
     told[0]?.value === told[1]?.value &&
     told[0]?.whole === told[1]?.whole &&
     (before.slots['cause'] === undefined || told[1]?.both === true) &&
-    isOnePlant(plantOf(before), plantOf(next));
+    isOnePlant(plantToldOf(before), plantToldOf(next));
   if (again) return { ...before, slots: { ...before.slots, ...next.slots } };
   // "The cat knocked the pot off the sill and snapped two Copper Lantern": how it came about, and what it came to.
   // "Dead ones binned: three Copper Lantern": a loss of nobody knows what, and then of what.

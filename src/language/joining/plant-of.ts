@@ -3,7 +3,8 @@ import { isSamePlant } from '../drafting/one-plant.js';
 import type { PlantWords } from '../pieces.js';
 import type { Proposal } from '../proposal.js';
 
-export function plantOf(proposal: Proposal): PlantWords | undefined {
+/** The plant of its own words, else the one carried to it. */
+export function plantToldOf(proposal: Proposal): PlantWords | undefined {
   return proposal.draft.plant ?? proposal.carried;
 }
 

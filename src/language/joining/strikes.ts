@@ -1,6 +1,6 @@
 /** Cuttings taken, and what they were put into or where, told in the next breath. */
 import type { Proposal } from '../proposal.js';
-import { isOnePlant, plantOf } from './plant-of.js';
+import { isOnePlant, plantToldOf } from './plant-of.js';
 
 /** "Took four … and put them all in one pot in the propagator". */
 export function joinStrike(before: Proposal, next: Proposal): Proposal | undefined {
@@ -34,7 +34,7 @@ export function joinStrike(before: Proposal, next: Proposal): Proposal | undefin
     )
   )
     return undefined;
-  if (next.draft.plant !== undefined && !isOnePlant(plantOf(before), next.draft.plant)) return undefined;
+  if (next.draft.plant !== undefined && !isOnePlant(plantToldOf(before), next.draft.plant)) return undefined;
   if (next.draft.quantity?.value !== undefined && next.draft.quantity.value !== before.draft.quantity?.value)
     return undefined;
   if (next.draft.fromPlace !== undefined) return undefined;
@@ -48,7 +48,7 @@ export function strikeInto(told: readonly Proposal[], next: Proposal): number {
     (each) =>
       each.kind === 'strike' &&
       each.slots['potSize'] === undefined &&
-      isOnePlant(plantOf(each), next.draft.plant),
+      isOnePlant(plantToldOf(each), next.draft.plant),
   );
 }
 

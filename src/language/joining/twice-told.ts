@@ -1,6 +1,6 @@
 /** One act told twice, the second time with another slot or none. */
 import type { Proposal } from '../proposal.js';
-import { isOnePlant, plantOf } from './plant-of.js';
+import { isOnePlant, plantToldOf } from './plant-of.js';
 
 /** "Opened the lid of the propagator to let some air in": one care told twice. */
 export function joinCare(before: Proposal, next: Proposal): Proposal | undefined {
@@ -34,7 +34,7 @@ export function joinTwiceTold(before: Proposal, next: Proposal): Proposal | unde
   if (
     next.draft.plant !== undefined &&
     before.draft.plant !== undefined &&
-    !isOnePlant(plantOf(before), next.draft.plant)
+    !isOnePlant(plantToldOf(before), next.draft.plant)
   )
     return undefined;
   if (

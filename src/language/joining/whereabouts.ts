@@ -1,6 +1,6 @@
 /** Where plants went, told in the next breath: what came in, what was moved, what was moved to harden off. */
 import type { Proposal } from '../proposal.js';
-import { isOnePlant, plantOf } from './plant-of.js';
+import { isOnePlant, plantToldOf } from './plant-of.js';
 
 /** "24 plugs arrived and went into the cold frame" stays two; a place told of a receipt in the next breath is one. */
 export function joinReceipt(before: Proposal, next: Proposal): Proposal | undefined {
@@ -32,7 +32,7 @@ export function joinMove(before: Proposal, next: Proposal): Proposal | undefined
     before.slots['place'] === undefined &&
     before.slots['fromPlace'] !== undefined &&
     next.slots['fromPlace'] === undefined;
-  if (!isOneWay || (next.draft.plant !== undefined && !isOnePlant(plantOf(before), next.draft.plant)))
+  if (!isOneWay || (next.draft.plant !== undefined && !isOnePlant(plantToldOf(before), next.draft.plant)))
     return undefined;
   return { ...before, slots: { ...next.slots, ...before.slots } };
 }
@@ -48,7 +48,7 @@ export function joinHardening(before: Proposal, next: Proposal): Proposal | unde
       : next.kind === 'plantOut' && unplaced)
   )
     return undefined;
-  const moved = plantOf(before);
+  const moved = plantToldOf(before);
   if (moved && next.draft.plant !== undefined && !isOnePlant(moved, next.draft.plant)) return undefined;
   const place = next.slots['place'] ?? before.slots['place'];
   const { quantity } = next.draft;

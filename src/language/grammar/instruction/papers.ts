@@ -1,6 +1,6 @@
 /** Labels, pictures and files to take away. */
 import { starts } from './opening.js';
-import { type InstructionRule, plantOf } from './rule.js';
+import { type InstructionRule, plantNamed } from './rule.js';
 
 export const papers: readonly InstructionRule[] = [
   {
@@ -13,7 +13,7 @@ export const papers: readonly InstructionRule[] = [
         ? undefined
         : {
             kind: 'labels',
-            ...plantOf(words),
+            ...plantNamed(words),
             ...(/\bblank\b/.test(words.line) && words.numbers[0] !== undefined
               ? { blank: words.numbers[0] }
               : {}),
@@ -34,7 +34,7 @@ export const papers: readonly InstructionRule[] = [
       return {
         kind: 'picture',
         of,
-        ...plantOf(words),
+        ...plantNamed(words),
         ...(year === undefined ? {} : { year: Number(year) }),
       };
     },

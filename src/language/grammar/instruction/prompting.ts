@@ -1,6 +1,6 @@
 /** When the grower is prompted: snoozes, the digest, quiet hours. */
 import { starts } from './opening.js';
-import { type InstructionRule, plantOf } from './rule.js';
+import { type InstructionRule, plantNamed } from './rule.js';
 
 export const prompting: readonly InstructionRule[] = [
   {
@@ -21,7 +21,7 @@ export const prompting: readonly InstructionRule[] = [
         return { kind: 'setDigest', at: 'off' };
       return until === undefined
         ? undefined
-        : { kind: 'snooze', until, ...(words.times[0] ? { at: words.times[0] } : {}), ...plantOf(words) };
+        : { kind: 'snooze', until, ...(words.times[0] ? { at: words.times[0] } : {}), ...plantNamed(words) };
     },
   },
   {
@@ -32,7 +32,7 @@ export const prompting: readonly InstructionRule[] = [
     read: (words) =>
       words.until === undefined || !/\bagain|later\b/.test(words.line)
         ? undefined
-        : { kind: 'snooze', until: words.until, ...plantOf(words) },
+        : { kind: 'snooze', until: words.until, ...plantNamed(words) },
   },
   {
     name: 'digest at <time>',

@@ -28,5 +28,5 @@ export interface InstructionRule {
 }
 
 /** The plant of an instruction that may name one. */
-export const plantOf = ({ plants }: InstructionWords): { plant?: Plant } =>
+export const plantNamed = ({ plants }: InstructionWords): { plant?: Plant } =>
   plants[0] ? { plant: plants[0] } : {};
