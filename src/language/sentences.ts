@@ -94,7 +94,7 @@ export function sentenceOf(pieces: readonly Piece[], utterance: Utterance, asked
 }
 
 /** What stands in a line for a plant: a name may hold any word ("Quiet Ferry", "Not Dave"), and patterns must not see it. */
-export const NAMELESS = 'plantname';
+const NAMELESS = 'plantname';
 
 /** The words of a run of pieces, lower case, marks left out, plants nameless. */
 export function lineOf(pieces: readonly Piece[], utterance: Utterance): string {

@@ -59,7 +59,7 @@ export function utteranceOf(note: Note): Utterance {
     isName,
     (at) =>
       isName(at) ||
-      isName(at + 1 && textAt(written, at) === 'the' ? at + 1 : at) ||
+      isName(textAt(written, at) === 'the' ? at + 1 : at) ||
       phraseAt(crops, words, at) !== undefined,
   );
   // A restored phrase may have lost a token; names are then found again on the new row.

@@ -1,7 +1,6 @@
 /** Hardening off begins. */
 import { follows, followsWord, precedes, type Rule } from './rule.js';
-
-const THEM = /^(?:them|em|those|they|everything|it|these|batch|lot|cuttings|pots|tray|trays|all|both)$/;
+import { THEM } from './stand-ins.js';
 
 export const hardenOffRules: readonly Rule[] = [
   { name: 'hardening <plant> off', kind: 'hardenOff', head: 'harden~ .. off|of', shape: 'object' },

@@ -3,9 +3,9 @@ import type { Piece } from '../pieces.js';
 import { isReceiver } from './other-people.js';
 import { groundAt } from './plant-out.js';
 import { follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+import { THEM } from './stand-ins.js';
 
 const OUTSIDE = /^(?:outside|indoors|inside|outdoors|under|upstairs|downstairs)$/;
-const THEM = /^(?:them|em|those|they|everything|it|these|batch|lot|cuttings|pots|tray|trays|all|both)$/;
 const toPlace = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   follows(pieces, to, 'place') || followsWord(pieces, to, OUTSIDE);
 const plantLike = (pieces: readonly Piece[], from: number, to: number): boolean =>

@@ -72,7 +72,7 @@ export const arrived: readonly Rule[] = [
       closeBehind(p, t, 'count') &&
       follows(p, t, 'plant') &&
       !followsWord(p, t, /^cuttings$/) &&
-      (ofYoung(p, f, t) || followsWord(p, t, /^(?:me|us)$/) || /^(?:came|home)$/.test(wordAt(p, f))) &&
+      (ofYoung(p, f) || followsWord(p, t, /^(?:me|us)$/) || /^(?:came|home)$/.test(wordAt(p, f))) &&
       !followsWord(p, t, /^(?:tubers?|crowns?)$/) &&
       !p.slice(f + 1, t).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
     phrasings: ['Doreen turned up with six rooted Tallow Bell for me'],

@@ -13,7 +13,7 @@ export const bought: readonly Rule[] = [
     head: BUYING,
     shape: 'object',
     when: (p, f, t) =>
-      ofYoung(p, f, t) && follows(p, t, 'plant') && !ofStock(p, f, t) && !followsWord(p, t, /^cuttings$/),
+      ofYoung(p, f) && follows(p, t, 'plant') && !ofStock(p, t) && !followsWord(p, t, /^cuttings$/),
   },
   {
     name: 'treated myself to <plant>',
@@ -38,7 +38,7 @@ export const bought: readonly Rule[] = [
     when: (p, f, t) =>
       (t > f + 1 || !/^pick/.test(wordAt(p, f))) &&
       closeBehind(p, t, 'plant') &&
-      !ofYoung(p, f, t) &&
+      !ofYoung(p, f) &&
       !followsWord(p, t, /^cuttings$/) &&
       (followsWord(p, t, MARKETS) ||
         p.slice(t).some((piece) => piece.is === 'place' && MARKETS.test(piece.place))) &&
@@ -59,6 +59,6 @@ export const bought: readonly Rule[] = [
     kind: 'stock',
     head: 'get~past|pick~past|collect~past|lift~past|dig~past|divide~past|score~past|bag~past|blag~past|snaffle~past|win~past|inherit~past|grab~past up?',
     shape: 'object',
-    when: (p, f, t) => follows(p, t, 'plant') && ofStock(p, f, t),
+    when: (p, _f, t) => follows(p, t, 'plant') && ofStock(p, t),
   },
 ];

@@ -20,7 +20,7 @@ export const given: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       follows(p, t, 'plant') &&
-      ofYoung(p, f, t) &&
+      ofYoung(p, f) &&
       follows(p, t, 'count') &&
       !followsWord(p, t, /^(?:snip|take|cut|pinch|have|cuttings)$/),
   },
@@ -37,14 +37,14 @@ export const given: readonly Rule[] = [
     head: 'was|were|been|got given|gifted',
     shape: 'object',
     when: (p, _f, t) =>
-      closeBehind(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings|cutting)$/) && !ofYoung(p, t, t),
+      closeBehind(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings|cutting)$/) && !ofYoung(p, t),
   },
   {
     name: 'was given <count> rooted <plant>',
     kind: 'receive',
     head: 'was|were|been|got given|gifted',
     shape: 'object',
-    when: (p, _f, t) => closeBehind(p, t, 'plant') && ofYoung(p, t, t),
+    when: (p, _f, t) => closeBehind(p, t, 'plant') && ofYoung(p, t),
   },
   {
     name: '<giver> let me have <plant>',

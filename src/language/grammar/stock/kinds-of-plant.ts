@@ -10,7 +10,7 @@ export const YOUNG =
   /^(?:plug|plugs|rooted|liner|liners|plantlets|plantlet|young|plugplants|babies|baby|divisions|starter|starters|plantling|tubestock)$/;
 
 /** Whether stock stands behind, or plants to take cuttings from. */
-export const ofStock = (pieces: readonly Piece[], _f: number, to: number): boolean =>
+export const ofStock = (pieces: readonly Piece[], to: number): boolean =>
   followsWord(pieces, to, STOCK) ||
   pieces
     .slice(to)
@@ -27,6 +27,7 @@ export const anyStock = (pieces: readonly Piece[]): boolean =>
   pieces.some((piece) => piece.is === 'word' && STOCK.test(piece.text));
 
 /** Whether young plants, or pots of a size, stand near. */
-export const ofYoung = (pieces: readonly Piece[], f: number, _to: number): boolean =>
-  pieces.slice(Math.max(0, f - 7), f + 12).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) ||
-  follows(pieces, f, 'size');
+export const ofYoung = (pieces: readonly Piece[], from: number): boolean =>
+  pieces
+    .slice(Math.max(0, from - 7), from + 12)
+    .some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) || follows(pieces, from, 'size');

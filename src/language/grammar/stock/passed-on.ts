@@ -34,7 +34,7 @@ export const passedOn: readonly Rule[] = [
       follows(p, t, 'plant') &&
       f > 0 &&
       !/^(?:i|we|i've|we've|and|then|have|just|also|were|was|been|got|be)$/.test(wordAt(p, f - 1)) &&
-      (ofYoung(p, f, t) || followsWord(p, t, /^(?:me|us)$/)) &&
+      (ofYoung(p, f) || followsWord(p, t, /^(?:me|us)$/)) &&
       !followsWord(p, t, /^(?:to|cuttings)$/),
     phrasings: ['Bazza dropped off 8 rooted Salt Harrier on Sunday'],
     mustNot: ['I dropped off 8 rooted Salt Harrier to Bazza'],
@@ -52,7 +52,7 @@ export const passedOn: readonly Rule[] = [
     head: 'send~past',
     shape: 'object',
     when: (p, f, t) =>
-      sentByOthers(p, f, t) && follows(p, t, 'plant') && (ofYoung(p, f, t) || follows(p, t, 'count')),
+      sentByOthers(p, f, t) && follows(p, t, 'plant') && (ofYoung(p, f) || follows(p, t, 'count')),
     unless: (p, _f, t) => followsWord(p, t, /^(?:cuttings|cutting|photo|photos|picture)$/),
     phrasings: ['Mr Abbery has kindly sent four rooted plants of Tallow Bell'],
     mustNot: ['I sent four rooted Tallow Bell to Doreen'],

@@ -9,7 +9,7 @@ export const woken: readonly Rule[] = [
     head: 'pot~past up|on?',
     shape: 'object',
     when: (p, f, t) =>
-      ofStock(p, f, t) ||
+      ofStock(p, t) ||
       p
         .slice(0, f)
         .some(

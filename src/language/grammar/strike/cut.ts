@@ -21,7 +21,7 @@ export const cut: readonly Rule[] = [
     when: (p, f, t) =>
       !isRelative(p, f) &&
       !/^(?:back|down|off|the|it|them)$/.test(wordAt(p, t)) &&
-      (mentionsCuttings(p, f, t) || (closeBehind(p, t, 'count') && follows(p, t, 'plant'))),
+      (mentionsCuttings(p, t) || (closeBehind(p, t, 'count') && follows(p, t, 'plant'))),
   },
   {
     name: 'did <count> cuttings of <plant>',

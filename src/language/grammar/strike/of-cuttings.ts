@@ -5,12 +5,12 @@ import { follows, followsWord } from '../rule.js';
 import { isRelative } from './told-before.js';
 
 /** Whether cuttings stand behind the verb. */
-export const mentionsCuttings = (pieces: readonly Piece[], _from: number, to: number): boolean =>
+export const mentionsCuttings = (pieces: readonly Piece[], to: number): boolean =>
   followsWord(pieces, to, CUTTINGS) || follows(pieces, to, 'cutting');
 
 /** Cuttings, or the powder for them, with a plant or a number, behind a verb that tells of more than cuttings. */
 export const spoken = (pieces: readonly Piece[], from: number, to: number): boolean =>
-  (mentionsCuttings(pieces, from, to) ||
+  (mentionsCuttings(pieces, to) ||
     pieces.slice(to).some((piece) => piece.is === 'word' && /^(?:hormone|clonex)$/.test(piece.text))) &&
   follows(pieces, to, 'count', 'plant') &&
   !isRelative(pieces, from);

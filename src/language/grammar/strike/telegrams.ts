@@ -2,7 +2,7 @@
 import type { Piece } from '../../pieces.js';
 import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
-const told =
+const SAYS_OTHERWISE =
   /^(?:need|needs|want|wants|look|looks|looking|are|is|going|gone|getting|from|should|still|doing|seem|got|have|has|rooted|later|where|which|that|if|for|will|would|my|these|those|your|how|took)$/;
 
 /** "Cuttings from the streptocarpus", "from Mum's hedge": off a plant, not out of somebody's hands. */
@@ -13,7 +13,7 @@ const fromAPlant = (pieces: readonly Piece[], at: number): boolean =>
   pieces.slice(at).some((piece) => piece.is === 'word' && /^(?:prunings|trimmings|stock)$/.test(piece.text));
 
 /** Telegraphic: "14 box cuttings, nodal" and nothing that says otherwise. */
-const bareCuttings = (pieces: readonly Piece[], from: number, _to: number): boolean => {
+const bareCuttings = (pieces: readonly Piece[], from: number): boolean => {
   if (!pieces.some(({ is }) => is === 'plant')) return false;
   if (!pieces.some(({ is }) => is === 'count' || is === 'pots')) return false;
   // "Got started at last, 14 basals …": talk before the first break.
@@ -22,7 +22,7 @@ const bareCuttings = (pieces: readonly Piece[], from: number, _to: number): bool
   return !pieces.some(
     (piece, at) =>
       piece.is === 'word' &&
-      ((told.test(piece.text) &&
+      ((SAYS_OTHERWISE.test(piece.text) &&
         !(piece.text === 'from' && fromAPlant(pieces, at)) &&
         !(piece.text === 'got' && /^(?:round|around|started|going)$/.test(wordAt(pieces, at + 1)))) ||
         (piece.verb !== undefined &&
