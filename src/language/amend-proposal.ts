@@ -1,4 +1,7 @@
 /** Sentences that put an entry right. */
+import { cueEnd } from './amending/cue.js';
+import { contrasted, deniesDate, deniesDay, deniesTheLedger } from './amending/denial.js';
+import { isSettable } from './amending/settable.js';
 import type { Draft } from './drafting/draft.js';
 import { AMEND_CUE, amendRules } from './grammar/amend.js';
 import { wordAt } from './grammar/rule.js';
@@ -13,19 +16,6 @@ import { titleCase } from './told-names.js';
 import type { Utterance } from './utterance.js';
 import { valueSaid } from './value-said.js';
 import { proposeWhereTo } from './where-they-went.js';
-
-type Settable = 'count' | 'pots' | 'when' | 'place' | 'size' | 'plant' | 'celsius' | 'cutting' | 'medium';
-const SETTABLE: ReadonlySet<Piece['is']> = new Set<Settable>([
-  'count',
-  'pots',
-  'when',
-  'place',
-  'size',
-  'plant',
-  'celsius',
-  'cutting',
-  'medium',
-]);
 
 /** "No, 3", "it was 6 pots": a whole sentence that says one thing again. */
 export function proposeRestatement(
@@ -67,7 +57,7 @@ export function proposeAmend(
     (_, at) =>
       (wordAt(pieces, at) === 'not' ||
         (wordAt(pieces, at) === 'instead' && wordAt(pieces, at + 1) === 'of')) &&
-      (SETTABLE.has(pieces[at + 1]?.is ?? 'word') ||
+      (isSettable(pieces[at + 1]) ||
         !/^(?:did|do|is|are|was|have|has|does|should|could|would)$/.test(wordAt(pieces, at - 1))),
   );
   const gone = proposeWhereTo(line, textOf(pieces, utterance));
@@ -110,8 +100,8 @@ export function proposeAmend(
   if (deniesDay(pieces, not)) {
     put(pieces[not - 1]);
     plant = plantsIn(pieces)[0]?.plant;
-  } else if (not >= 0 && pieces.slice(not + 1).some((piece) => SETTABLE.has(piece.is))) {
-    const denied = pieces.slice(not + 1).find((piece) => SETTABLE.has(piece.is));
+  } else if (not >= 0 && pieces.slice(not + 1).some(isSettable)) {
+    const denied = pieces.slice(not + 1).find(isSettable);
     // "Make that 7 pots not 6": six of what was told before it.
     const before = pieces.slice(0, not);
     const pots = before.findLast(({ is }) => is === 'pots');
@@ -143,7 +133,7 @@ export function proposeAmend(
     const cue = turn >= 0 ? turn + 1 : cueEnd(pieces);
     if (cue < 0) return undefined;
     const behind = pieces.slice(cue);
-    const told = behind.filter((piece) => SETTABLE.has(piece.is));
+    const told = behind.filter(isSettable);
     const onlyPlant = told.every(({ is }) => is === 'plant');
     for (const piece of told) {
       if (piece.is === 'plant' && !onlyPlant) plant ??= piece.plant;
@@ -197,79 +187,4 @@ function valueOf(piece: Piece, line: string): Readonly<Record<string, unknown>> 
   if (count === undefined) return value;
   const ofRoots = /\b(?:rooted|roots)\b/.test(line) && !/\b(?:cuttings|struck|took)\b/.test(line);
   return ofRoots ? { rooted: count } : { count };
-}
-
-/** "Potted on 10 May, not 9": a day denied by its number. */
-function deniesDay(pieces: readonly Piece[], not: number): boolean {
-  const day = pieces[not - 1];
-  return (
-    not > 0 &&
-    day?.is === 'when' &&
-    /\d/.test(day.when.words) &&
-    pieces[not + 1]?.is === 'count' &&
-    pieces.length === not + 2 &&
-    !pieces.slice(0, not).some(({ is }) => is === 'count')
-  );
-}
-
-/** "Died on 28 February, not 1 March": nobody denies a day who has not told it. */
-function deniesDate(pieces: readonly Piece[], not: number): boolean {
-  return not > 0 && pieces[not + 1]?.is === 'when' && pieces.slice(0, not).some(({ is }) => is === 'when');
-}
-
-/** "I took 11 Ember Fox, not 10": the number denied is what was noted of that plant, some of which may be gone. */
-function deniesTheLedger(pieces: readonly Piece[], not: number, { context }: Note): boolean {
-  const denied = pieces.slice(not + 1, not + 3).find(({ is }) => is === 'count');
-  const [plant] = plantsIn(pieces);
-  const variety = plant?.plant.variety?.toLowerCase();
-  return (
-    denied?.is === 'count' &&
-    variety !== undefined &&
-    (context?.batches ?? []).some(
-      (batch) =>
-        batch.variety?.toLowerCase() === variety &&
-        ((batch.count ?? Infinity) <= (denied.quantity.value ?? -1) ||
-          (batch.rooted !== undefined && batch.rooted === denied.quantity.value)),
-    )
-  );
-}
-
-/** A piece before "not" of the same kind as the one behind it. */
-function contrasted(pieces: readonly Piece[], not: number): boolean {
-  if (deniesDay(pieces, not)) return true;
-  const denied = pieces.slice(not + 1, not + 4).find((piece) => SETTABLE.has(piece.is));
-  return denied !== undefined && pieces.slice(0, not).some((piece) => piece.is === denied.is);
-}
-
-/** What announces the value better than a word before it. */
-const LATER = /^(?:be|been|to|meant|actually)$/;
-const LATER_OR_WAS = /^(?:be|been|to|meant|actually|was|were|read)$/;
-
-/** The piece past the last word that announces the new value. */
-function cueEnd(pieces: readonly Piece[]): number {
-  let end = -1;
-  let later = LATER;
-  for (let at = 0; at < pieces.length; at++) {
-    const text = wordAt(pieces, at);
-    if (
-      /^(?:be|been|meant|mean|read|said|say|actually|really|correction|amend|to|was|were|mistyped|miscounted|last)$/.test(
-        text,
-      )
-    )
-      end = at + 1;
-    else if (/^(?:that|it)$/.test(text) && /^(?:make|call)$/.test(wordAt(pieces, at - 1))) {
-      end = at + 1;
-      // "Make that 3 to Jo": what follows is the value.
-      if (pieces[end]?.is === 'count') return end;
-    } else if (text === 'should' && end < 0) end = at + 1;
-    // "Correction, yesterday's strike was 14": the day only tells which.
-    if (text === 'correction') later = LATER_OR_WAS;
-    if (
-      end >= 0 &&
-      pieces.slice(end).some((piece) => SETTABLE.has(piece.is)) &&
-      !pieces.slice(end).some((_, n) => later.test(wordAt(pieces, end + n)))
-    )
-      return end;
-  }
-  return end;
 }
