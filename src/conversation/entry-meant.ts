@@ -64,7 +64,7 @@ export function preferBeginnings(entries: readonly StandingEntry[]): readonly St
 }
 
 /** All entries of the last note. */
-function lastNote(ledger: Ledger): readonly StandingEntry[] {
+export function lastNote(ledger: Ledger): readonly StandingEntry[] {
   const last = ledger.standing.at(-1);
   if (!last) return [];
   const source = last.journal.source;

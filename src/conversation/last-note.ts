@@ -1,5 +1,6 @@
 /** The note that "another six" and "into 9cm" lean on. */
 import type { StandingEntry } from '../ledger/ledger.js';
+import { lastNote } from './entry-meant.js';
 import type { Sitting } from './sitting.js';
 
 /** The only entry of the last note, where this grower sent it to this chat no more than `within` ms ago; else null. */
@@ -7,8 +8,6 @@ export function onlyOfLastNote({ ledger, origin, world }: Sitting, within: numbe
   const journal = ledger.standing.at(-1)?.journal;
   if (!journal || journal.by !== origin.by || journal.source?.chat !== world.chat) return null;
   if (origin.at - journal.at > within) return null;
-  const [only, another] = ledger.standing.filter(
-    (each) => each.journal.source?.message === journal.source?.message,
-  );
+  const [only, another] = lastNote(ledger);
   return only && !another ? only : null;
 }

@@ -216,13 +216,18 @@ function askNumber(sitting: Sitting, prompt: Prompt | undefined): void {
 }
 
 /** "Sorry, just one", "and another two": said of the last note, not to a prompt that was given since or that it replies to. */
-function isOfLastNote({ ledger }: Sitting, { entries }: ReadNote, { prompts, explicit }: Context): boolean {
+function isOfLastNote(
+  { ledger }: Sitting,
+  { entries }: ReadNote,
+  { prompts, explicit, ask }: Context,
+): boolean {
   const last = ledger.standing.at(-1)?.journal;
   const [prompt] = prompts;
   return (
     last !== undefined &&
     entries.every(({ entry }) => entry.kind === 'answer' || entry.kind === 'remark') &&
-    (prompt === undefined || (!explicit && last.postedAt > prompt.givenAt))
+    (prompt === undefined || (!explicit && last.postedAt > prompt.givenAt)) &&
+    (!ask || last.postedAt > ask.askedAt)
   );
 }
 

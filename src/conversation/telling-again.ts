@@ -5,6 +5,7 @@ import type { ReadNote } from '../language/note.js';
 import { named } from '../ledger/reach.js';
 import { putRightBy } from './amending.js';
 import { standingOn } from './deeds.js';
+import { lastNote } from './entry-meant.js';
 import { isLogged } from './noting.js';
 import type { Sitting } from './sitting.js';
 
@@ -12,6 +13,8 @@ import type { Sitting } from './sitting.js';
 const WITHIN_MS = 15 * 60_000;
 const TAKEN_BACK =
   /^(?:no[, ]+(?!(?:roots?|sign|luck|joy|change|movement)\b)|nope[, ]|oops|whoops|sorry[, ]|wait[, ]|actually[, ]|correction|hang on|hold on|wrong way round|other way (?:round|about)|i (?:meant|mean)|got that wrong|muddled)/i;
+/** What a new mishap begins with as often as a correction. */
+const MISHAP = /^(?:oops|whoops|sorry|wait|hang on|hold on)\b/i;
 /** Told besides, or at last. */
 const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
 
@@ -19,9 +22,12 @@ const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
 export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: ReadNote): boolean {
   const words = text.trim();
   if (!TAKEN_BACK.test(words) || BESIDES.test(words) || asks.length > 0 || entries.length === 0) return false;
-  const before = lastNote(sitting);
+  const before = lately(sitting);
   const amended = entries.map(({ entry }) => {
-    const fits = before.filter((each) => isLogged(entry) && isSameDeed(each, entry));
+    const fits = before.filter(
+      (each) =>
+        isLogged(entry) && isSameDeed(each, entry) && !(MISHAP.test(words) && hasOtherCause(each, entry)),
+    );
     return fits.length === 1 && fits[0] ? { told: fits[0], entry: entry as LoggedEntry } : undefined;
   });
   const whole = amended.filter((each) => each !== undefined);
@@ -42,12 +48,11 @@ export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: Re
   return true;
 }
 
-/** What stands of the last note that this grower sent to this chat, if it was lately. */
-function lastNote({ ledger, origin, world }: Sitting): readonly StandingEntry[] {
+/** What stands of the last note, where this grower sent it to this chat lately. */
+function lately({ ledger, origin, world }: Sitting): readonly StandingEntry[] {
   const last = ledger.standing.at(-1)?.journal;
-  if (!last || last.by !== origin.by || last.source?.chat !== world.chat) return [];
-  if (origin.at - last.at > WITHIN_MS) return [];
-  return ledger.standing.filter((each) => each.journal.source?.message === last.source?.message);
+  const own = last?.by === origin.by && last?.source?.chat === world.chat;
+  return own && last && origin.at - last.at <= WITHIN_MS ? lastNote(ledger) : [];
 }
 
 function isSameDeed({ entry, touched }: StandingEntry, said: LoggedEntry): boolean {
@@ -55,4 +60,10 @@ function isSameDeed({ entry, touched }: StandingEntry, said: LoggedEntry): boole
   const own = entry as Plant;
   if (entry.kind !== said.kind || !named(said as Plant)) return false;
   return batch === undefined ? variety !== undefined && variety === own.variety : touched.includes(batch);
+}
+
+/** "Oops, dropped the tray, lost two" behind two that rotted: lost once more. */
+function hasOtherCause({ entry }: StandingEntry, said: LoggedEntry): boolean {
+  const cause = (each: object) => (each as { readonly cause?: string }).cause;
+  return cause(said) !== undefined && cause(said) !== cause(entry);
 }

@@ -21,7 +21,8 @@ const ACTUALLY = /^(?:actually|after all)$/;
  * number is its answer.
  */
 export function restatementIn(row: readonly Piece[], answering: boolean): Restatement | undefined {
-  const { row: said, when: deedDay } = withoutDeed(withoutReasons(withoutDenial(row)));
+  const reasoned = withoutReasons(withoutDenial(row));
+  const { row: said, when: deedDay } = withoutDeed(reasoned);
   const pieces = inOrder(said.filter((piece) => !(piece.is === 'break' && !piece.hard)));
   const { to: at, doubted: before } = secondThoughtsBefore(pieces);
   const behind = secondThoughtBehind(pieces);
@@ -30,8 +31,8 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
   const doubted =
     before ||
     takenBack ||
-    // "It's only 58 actually, just counted": a present tense put right on a second look.
-    said.length < row.length ||
+    // "It's only 58 actually, just counted", "wasn't a slug, it was rot": put right on a second look, or by what is denied.
+    reasoned.length < row.length ||
     ACTUALLY.test(wordAt(pieces, pieces.length - 1)) ||
     // "They're 11cm pots, not 9", "9cm, not 7".
     pieces.some((_, n) => n > 0 && wordAt(pieces, n) === 'not');

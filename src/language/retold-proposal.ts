@@ -1,5 +1,5 @@
 /** Sentences that tell a deed again so as to put it right: of which plant it was, how many there were at first. */
-import { leading } from './grammar/runs.js';
+import { leading, leadingSome } from './grammar/runs.js';
 import type { Proposal } from './proposal.js';
 import { plantsIn, type Sentence } from './sentences.js';
 
@@ -7,10 +7,10 @@ const OPEN = leading('no|oh|wait|hang on|hold on|sorry|oops|actually|well|but|my
 const OTHER_PLANT = new RegExp(
   `^${OPEN}(?:it|that) was (?:a |an |one of )?(?:the |my )?(?:[a-z]+ )?plantname (?:that|which|what|as) (?:i |we |has |had )?(?:rotted|died|damped|wilted|rooted|went|got|snapped|failed|dropped|keeled|lost|took|sold|gave|moved|potted|pinched|planted)\\b`,
 );
+/** Second thoughts, or "only", tell that it was told before. */
 const AT_FIRST = new RegExp(
-  `^${OPEN}(?:i|we) (?:only |just )?(?:took|struck|had|potted|got|bought)\\b.* (?:in the first place|originally|to (?:start|begin) with)$`,
+  `^(?:${leadingSome('no|oh|wait|hang on|hold on|sorry|oops|actually|my mistake')}(?:i|we) (?:only |just )?|(?:i|we) only )(?:took|struck)\\b.* (?:in the first place|originally|to (?:start|begin) with)$`,
 );
-
 const MAKE = new RegExp(`^${OPEN}(?:make|call) (?:the |those |my )?plantname (?:\\d+|[a-z]+(?: [a-z]+)?)$`);
 
 /** "It was a Brass Button that rotted": another plant; "I only took three in the first place", "make the Brass Button ten": another number. */

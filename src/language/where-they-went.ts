@@ -8,7 +8,7 @@ const HOW: Readonly<Record<string, string>> = {
 }; // prettier-ignore
 /** "They went to Suizebol, not Dwarrelhof". */
 const WENT_TO =
-  /^(?:(?:no|sorry|oops|actually)[, ]+)*(?:it|they|that|those) (?:went|were sold|were given|was) to (?:the )?(\p{Lu}[\p{L}'’ -]{1,40}?),? not (?:to )?(?:the )?\p{Lu}[\p{L}'’ -]{1,40}$/u;
+  /^(?:(?:[Nn]o|[Ss]orry|[Oo]ops|[Aa]ctually)[, ]+)*(?:[Ii]t|[Tt]hey|[Tt]hat|[Tt]hose) (?:went|were sold|were given|was) to (?:the )?(\p{Lu}[\p{L}'’ -]{1,40}?),? not (?:to )?(?:the )?\p{Lu}[\p{L}'’ -]{1,40}$/u;
 
 const WENT = '(?:sold|given|swapped|gave|sale|gift|swap)(?: it| them)?';
 /** "Should have said sold, not gave", "it was a swap, not a sale". */

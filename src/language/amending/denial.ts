@@ -27,6 +27,9 @@ export function deniesTheLedger(pieces: readonly Piece[], not: number, { context
   const denied = pieces.slice(not + 1, not + 3).find(({ is }) => is === 'count');
   const [plant] = plantsIn(pieces);
   const variety = plant?.plant.variety?.toLowerCase();
+  // "I took 13, not 12": so many are known.
+  if (denied?.is === 'count' && plant === undefined)
+    return (context?.batches ?? []).some(({ count }) => count === denied.quantity.value);
   return (
     denied?.is === 'count' &&
     variety !== undefined &&

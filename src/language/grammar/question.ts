@@ -111,7 +111,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'where',
     unmarked: true,
     pattern:
-      /^(?!what (?:on earth )?did\b|what was done\b)(?:what's|whats|what is|what are|what have (?:i|we) (?:got )?|what do (?:i|we) have|what|which|what've i got|who's|list|anything|show)\b.*\b(?:in|on|under|at) (?:the |my |our )?/,
+      /^(?!what (?:on earth )?did\b|what (?:i|we) did\b|what was done\b)(?:what's|whats|what is|what are|what have (?:i|we) (?:got )?|what do (?:i|we) have|what|which|what've i got|who's|list|anything|show)\b.*\b(?:in|on|under|at) (?:the |my |our )?/,
   },
   {
     name: 'how many <plant>',

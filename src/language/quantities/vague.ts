@@ -41,10 +41,11 @@ export function beyond(tokens: readonly Token[], at: number): FoundQuantity | un
     )
       continue;
     const found = numberAt(tokens, at + words.length);
-    if (textAt(tokens, at + words.length) === 'half')
-      return { quantity: { vague: true }, to: pastOf(tokens, at + words.length + 1) };
+    // "Over half a dozen" before "over half".
     if (found && Number.isInteger(found.value))
       return { quantity: { vague: true }, to: pastOf(tokens, found.to) };
+    if (textAt(tokens, at + words.length) === 'half')
+      return { quantity: { vague: true }, to: pastOf(tokens, at + words.length + 1) };
   }
   return undefined;
 }
