@@ -3,7 +3,7 @@ import { normalise } from '../normalise.js';
 import { entryNouns } from './entry-words.js';
 import { leading, trailing } from './runs.js';
 
-export interface UndoRule {
+interface UndoRule {
   readonly name: string;
   readonly pattern: RegExp;
 }
@@ -19,7 +19,7 @@ const AFTER = trailing(
   "i was (?:looking at|on|thinking of) the wrong \\w+|lol|too|as well|also|please|pls|thanks|then|again|out|off|sorry|mate|would you|will you|wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?|i (?:got|had) (?:it|that) wrong|it was (?:wrong|a mistake)|it's wrong|that was (?:wrong|a mistake)|its wrong|mistake|my mistake|i made a mistake",
 );
 
-export const undoRules: readonly UndoRule[] = [
+const undoRules: readonly UndoRule[] = [
   {
     name: 'undo that',
     pattern: new RegExp(
