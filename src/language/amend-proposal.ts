@@ -11,6 +11,7 @@ import type { Proposal } from './proposal.js';
 import { lotMeant } from './lot-meant.js';
 import { proposeRename, RENAME } from './rename-proposal.js';
 import { restatementIn } from './restatement.js';
+import { withoutReasons } from './restatement/reasons.js';
 import { LINE_LIMIT, plantsIn, type Sentence, textOf } from './sentences.js';
 import { titleCase } from './told-names.js';
 import type { Utterance } from './utterance.js';
@@ -52,7 +53,7 @@ export function proposeAmend(
   note: Note,
 ): Proposal | undefined {
   const line = sentence.line.slice(0, LINE_LIMIT);
-  const { pieces } = sentence;
+  const pieces = withoutReasons(sentence.pieces);
   const not = pieces.findIndex(
     (_, at) =>
       (wordAt(pieces, at) === 'not' ||

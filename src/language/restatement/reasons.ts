@@ -3,7 +3,7 @@ import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 
 const REASON =
-  /^(?:and )?(?:(?:i |i've |i have |we )?(?:just |only just |now |have )*(?:counted|recounted|checked|looked|double checked|had another look|had a proper look|counted (?:them|it)|checked (?:them|it))(?: again| properly| up| twice)*|(?:i )?(?:miscounted|misread|missed (?:one|some|a few)|can't count|cannot count|forgot (?:one|some))(?: .{0,40})?|come to think of it|(?:i )?forgot to (?:tell you|tell|say|log it|log|mention it|mention|note it|note|put it in)|now (?:that )?i (?:think|look|come)\b.{0,40}|on second thoughts?|i (?:put|said|wrote|typed|had) .{0,24}|there (?:was|were) (?:one|two|three|another|some|a couple) (?:more )?(?:under|behind|beneath|hiding|hidden|stuck|tucked|lurking|left|lying|that i missed)\b.{0,60}|(?:one|two|another|some) (?:was|were|had been) (?:hiding|hidden|stuck|tucked|lurking)\b.{0,60})$/;
+  /^(?:and )?(?:(?:i |i've |i have |we )?(?:just |only just |now |have )*(?:counted|recounted|checked|looked|double checked|had another look|had a proper look|counted (?:them|it)|checked (?:them|it))(?: again| properly| up| twice)*|(?:i )?(?:miscounted|misread|missed (?:one|some|a few)|can't count|cannot count|forgot (?:one|some))(?: .{0,40})?|come to think of it|(?:i )?forgot to (?:tell you|tell|say|log it|log|mention it|mention|note it|note|put it in)|now (?:that )?i (?:think|look|come)\b.{0,40}|on second thoughts?|i (?:put|said|wrote|typed)\b(?!.*\b(?:meant|was|were|should)\b).{0,24}|pots (?:has|had|have|got|has got) some in (?:it|them)|there (?:was|were) (?:one|two|three|another|some|a couple) (?:more )?(?:under|behind|beneath|hiding|hidden|stuck|tucked|lurking|left|lying|that i missed)\b.{0,60}|(?:one|two|another|some) (?:was|were|had been) (?:hiding|hidden|stuck|tucked|lurking)\b.{0,60})$/;
 
 /** The row without a reason behind its last comma or dash. */
 export function withoutReasons(row: readonly Piece[]): readonly Piece[] {
@@ -16,5 +16,6 @@ export function withoutReasons(row: readonly Piece[]): readonly Piece[] {
 const NUMBERS: Readonly<Record<number, string>> = { 1: 'one', 2: 'two', 3: 'three' };
 
 function saidBy(piece: Piece, word: string): string {
+  if (piece.is === 'pots') return 'pots';
   return piece.is === 'count' ? (NUMBERS[piece.quantity.value ?? 0] ?? 'some') : word;
 }
