@@ -3,6 +3,7 @@ import { addDays } from '../calendar/day.js';
 import { firstDay } from '../calendar/span.js';
 import { localDay } from '../calendar/zone.js';
 import type { Plant } from '../ledger/entry.js';
+import { numberOf } from './grammar/instruction/number-spelt.js';
 import { instructionRules } from './grammar/instruction.js';
 import type { Instruction } from './instruction.js';
 import type { Note } from './note.js';
@@ -51,36 +52,10 @@ function daysFromNow(line: string, note: Note): ReturnType<typeof localDay> | un
     line,
   );
   if (!match) return undefined;
-  const named: Readonly<Record<string, number>> = {
-    a: 1,
-    one: 1,
-    two: 2,
-    three: 3,
-    four: 4,
-    five: 5,
-    six: 6,
-    seven: 7,
-    ten: 10,
-  };
-  const number = named[match[1] ?? ''] ?? Number(match[1]);
+  const number = numberOf(match[1]) ?? 0;
   const unit = match[2]?.startsWith('week') ? 7 : match[2] === 'fortnight' ? 14 : 1;
   return addDays(localDay(note.now, note.zone), number * unit);
 }
-
-const SPELT: Readonly<Record<string, number>> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-};
 
 /** Hours as an instruction names them: "6:30", "9 pm", "nine at night", "eight in the morning". */
 function bareTimes(line: string): readonly string[] {
@@ -88,7 +63,7 @@ function bareTimes(line: string): readonly string[] {
   for (const match of line.matchAll(
     /\b(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: (\d\d))?(?: (am|pm|at night|in the morning|in the evening|in the afternoon))?\b/g,
   )) {
-    const hour = SPELT[match[1] ?? ''] ?? Number(match[1]);
+    const hour = numberOf(match[1]) ?? -1;
     if (!(hour >= 0 && hour < 24)) continue;
     const late = /^(?:pm|at night|in the evening|in the afternoon)$/.test(match[3] ?? '') && hour < 12;
     times.push(`${String(late ? hour + 12 : hour).padStart(2, '0')}:${match[2] ?? '00'}`);
