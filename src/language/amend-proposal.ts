@@ -30,12 +30,13 @@ export function proposeRestatement(
   let { set } = restated;
   const lot = lotMeant(pieces, note);
   if (lot) return { kind: 'amend', rule: 'it was <plant> from <day>', slots: { set: lot }, draft: {} };
-  // "Grandads Elbow should be Grandad's Elbow": what was taken for a slip of the pen is the new name.
-  const [old, fresh] = plantsIn(pieces);
-  if (plant?.variety !== undefined && set['variety'] === plant.variety && old && fresh) {
-    const written = textOf([fresh], utterance);
-    if (written === textOf([old], utterance)) return undefined;
-    set = { variety: titleCase(written) };
+  const [first, second] = plantsIn(pieces);
+  if (plant?.variety !== undefined && set['variety'] === plant.variety && first && second) {
+    // "Should be Brass Thymble, not Brass Thimble" tells the old name last.
+    const denied = wordAt(pieces, pieces.indexOf(second) - 1) === 'not';
+    const variety = denied ? spelledAnew(second, first, utterance) : spelledAnew(first, second, utterance);
+    if (variety === undefined) return undefined;
+    set = { variety };
   }
   return {
     kind: 'amend',
@@ -43,6 +44,15 @@ export function proposeRestatement(
     slots: { set },
     draft: { ...(plant ? { plant } : {}), ...(when ? { when } : {}) },
   };
+}
+
+/**
+ * "Grandads Elbow should be Grandad's Elbow": what was taken for a slip of the pen is the new name; nothing where both
+ * are written alike.
+ */
+function spelledAnew(old: Piece, fresh: Piece, utterance: Utterance): string | undefined {
+  const written = textOf([fresh], utterance);
+  return written === textOf([old], utterance) ? undefined : titleCase(written);
 }
 
 /** "Should be 5 not 4", "I meant Marble Wren", "rename X to Y". */
@@ -119,8 +129,16 @@ export function proposeAmend(
       : pieces
           .slice(pieces.indexOf(denied ?? (pieces[not] as Piece)) + 1)
           .find((piece) => piece.is === denied?.is);
-    put(wanted ?? after);
-    if (denied?.is === 'plant') plant = denied.plant;
+    const right = wanted ?? after;
+    put(right);
+    if (denied?.is === 'plant') {
+      plant = denied.plant;
+      if (right?.is === 'plant' && plant.variety !== undefined && set['variety'] === plant.variety) {
+        const variety = spelledAnew(denied, right, utterance);
+        if (variety === undefined || variety === plant.variety) return undefined;
+        set['variety'] = variety;
+      }
+    }
     for (const piece of pieces) {
       if (piece === wanted || piece === denied) continue;
       if (piece.is === 'plant' && denied?.is !== 'plant') plant ??= piece.plant;

@@ -1,6 +1,6 @@
 /** Sentences that ask. */
 import { mergedPlants } from './drafting.js';
-import { OPENS_QUESTION, PREAMBLE, questionRules } from './grammar/question.js';
+import { OPENS_QUESTION, PREAMBLE, questionProper, questionRules, unstressed } from './grammar/question.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { firstOf, LINE_LIMIT, lineOf, plantsIn, type Sentence } from './sentences.js';
@@ -11,7 +11,7 @@ export function isQuestion({ asked, line }: Sentence): boolean {
   const bare = line.replace(PREAMBLE, '');
   return (
     asked ||
-    OPENS_QUESTION.test(bare) ||
+    OPENS_QUESTION.test(questionProper(line)) ||
     // "Would you ever tell me when I took them": what is told of is asked.
     (bare !== line &&
       /\b(?:tell|inform|know|advise|say|remind|wonder|wondering|forget|forgot|forgotten|remember|let me know)\b/.test(
@@ -31,8 +31,8 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
   // "The stoep is trampled again, what did I do with them?": the place is no part of what is asked.
   const part = OPENS_QUESTION.test(lineOf(behind, utterance)) ? behind : pieces;
   const place = firstOf(part, 'place')?.place;
-  const full = sentence.line.slice(0, LINE_LIMIT);
-  const bare = full.replace(PREAMBLE, '');
+  const full = unstressed(sentence.line.slice(0, LINE_LIMIT));
+  const bare = questionProper(full);
   const lines = [bare, full, ...partsOf(pieces, utterance)];
   const asks = isQuestion(sentence);
   for (const rule of questionRules) {
@@ -128,10 +128,6 @@ function partsOf(pieces: readonly Piece[], utterance: Utterance): readonly strin
   const parts: string[] = [];
   for (let at = pieces.length - 1; at >= 0 && parts.length < 4; at--)
     if (pieces[at]?.is === 'break')
-      parts.push(
-        lineOf(pieces.slice(at + 1), utterance)
-          .slice(0, LINE_LIMIT)
-          .replace(PREAMBLE, ''),
-      );
+      parts.push(questionProper(lineOf(pieces.slice(at + 1), utterance).slice(0, LINE_LIMIT)));
   return parts;
 }

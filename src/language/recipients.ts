@@ -6,9 +6,13 @@ import type { Token } from './tokens.js';
 
 const LEAD = /^(?:to|with|onto|upon|on|by|2)$/;
 const STOP =
-  /^(?:for|at|from|in|and|but|then|because|who|which|that|so|as|when|while|today|yesterday|with|to|instead|after|before|this|plus|leaving|each|already|off|on|of|over|last|if|since|via|per|into)$/;
+  /^(?:for|at|from|in|and|but|then|because|who|which|that|so|as|when|while|today|yesterday|with|to|instead|after|before|this|plus|leaving|each|already|off|on|of|over|last|if|since|via|by|per|into)$/;
 const NOBODY =
   /^(?:the|a|an|my|our|his|her|their|some|it|them|him|me|us|myself|mine|market|stall|good|home|rot|mould|frost|slugs|snails|death|hand|be|go|grow|make|try|see|do|keep|use|sell|put|get|plant|take|pot|start|finish|order|each|own|water|drink|feed|everything|up|down|away|last|first|remaining|final|rest)$/;
+
+/** What carries plants to somebody, behind "on the" or "by". */
+const CARRIER =
+  /^(?:van|vans|lorry|lorries|truck|trolley|trailer|cart|bus|coach|train|ferry|boat|plane|bike|pickup|ute|wagon|pallet|post|mail|courier|rail|road|sea|air|hand|car|foot|run|round|delivery|way|early|late)$/;
 
 /** The recipient's words as written, or undefined. */
 export function recipientOf(
@@ -92,6 +96,8 @@ function behindPreposition(
     if (lead === 'on' && !/^(?:poor|mr|mrs|my|the|old)$/.test(wordAt(pieces, at + 1))) continue;
     // "The six on the porch": where they stood.
     if (lead === 'on' && pieces[at + 2]?.is === 'place') continue;
+    // "Away to Ken on the van": by what they went.
+    if (/^(?:on|by)$/.test(lead) && [1, 2].some((n) => CARRIER.test(wordAt(pieces, at + n)))) continue;
     // "Forgot to write how many": to do.
     if (
       lead === 'to' &&

@@ -65,8 +65,8 @@ export function slipsAllowed(length: number): number {
 
 /** The word meant by a lower-case word: itself where it is known or nothing lies near, or where two lie equally near. */
 export function respell(word: string): string {
-  const habitual = spelling(word);
-  if (habitual !== undefined) return habitual;
+  const meant = spelling(word) ?? withoutStress(word);
+  if (meant !== undefined) return meant;
   if (word.length < 4 || word.length > 20 || isKnown(word) || /[^a-z]/.test(word)) return word;
   if (word.endsWith('in') && verbSense(`${word}g`)?.form === 'ing' && !isEnglish(word)) return `${word}g`;
   if (word.length < 5) return isEnglish(word) ? word : (vowelled(word) ?? word);
@@ -88,6 +88,16 @@ export function respell(word: string): string {
   }
   if (best === word || (tied && bestCost > 1)) return isEnglish(word) ? word : (vowelled(word) ?? word);
   return isEnglish(word) ? word : best;
+}
+
+/** "Nahhh", "sooo", "potts": the word of ours with a letter fewer where one was leant on or hit twice. */
+function withoutStress(word: string): string | undefined {
+  if (word.length > 20 || isKnown(word) || !/([a-z])\1/.test(word)) return undefined;
+  const stretched = /([a-z])\1{2,}/g;
+  if (stretched.test(word))
+    return [word.replace(stretched, '$1'), word.replace(stretched, '$1$1')].find(isKnown);
+  const once = word.replace(/([a-z])\1/, '$1');
+  return once.length >= 4 && isKnown(once) && !isEnglish(word) ? once : undefined;
 }
 
 const VOWELS = /(?!^)[aeiou]/g;

@@ -55,13 +55,7 @@ export function findWhens(
     )
       reached++;
     let from = reached < tokens.length ? reached : -1;
-    // "Went in several weeks back", "put six in last Sunday": the "in" is the verb's.
-    if (
-      /^in\b.*\b(?:ago|back)$|^in (?:last|yesterday|on|this (?:morning|arvo|afternoon|evening))\b/i.test(
-        find.text,
-      )
-    )
-      from++;
+    if (PARTICLE.test(find.text)) from++;
     let to = from;
     while (to < tokens.length && (starts[to] ?? 0) < find.end) to++;
     if (from < 0 || to <= from) continue;
@@ -102,6 +96,13 @@ export function findWhens(
   }
   return finds.sort((a, b) => a.from - b.from);
 }
+
+/**
+ * A verb's own "in" before a day, which stands in no day ("went in today", "put six in last Sunday", "several weeks
+ * back"): only spans and parts of the day take one.
+ */
+const PARTICLE =
+  /^in\b.*\b(?:ago|back)$|^in (?:last|yesterday|yest|today|tonight|on|this (?:morning|arvo|afternoon|evening)|(?:mon|tues?|wed(?:nes)?|thu(?:r|rs)?|fri|sat(?:ur)?|sun)(?:day)?)\b(?!'s)/i;
 
 /** The row as one text, each token as the trade spells it, with where each begins. */
 function spelled(tokens: readonly Token[]): { text: string; starts: readonly number[] } {

@@ -95,7 +95,7 @@ export const moveRules: readonly Rule[] = [
     name: 'brought <plant> back in',
     kind: 'move',
     sense: 'indoors',
-    head: 'bring~past|fetch~past .. back in|inside|indoors',
+    head: 'bring~past|fetch~past .. back? in|inside|indoors',
     shape: 'object',
     when: (p, f, t) =>
       p
@@ -104,8 +104,15 @@ export const moveRules: readonly Rule[] = [
           (piece) =>
             piece.is === 'plant' || piece.is === 'count' || (piece.is === 'word' && THEM.test(piece.text)),
         ) &&
-      (p[t] === undefined || p[t]?.is === 'break' || /^(?:for|because|as|before|and)$/.test(wordAt(p, t))),
-    phrasings: ['brought the Salt Harrier back in, frost tonight', 'brought them back in for the night'],
+      (p[t] === undefined ||
+        p[t]?.is === 'break' ||
+        p[t]?.is === 'when' ||
+        /^(?:for|because|as|before|and)$/.test(wordAt(p, t))),
+    phrasings: [
+      'brought the Salt Harrier back in, frost tonight',
+      'brought them back in for the night',
+      'brought the Salt Harrier in last night',
+    ],
     mustNot: ['brought the Salt Harrier back in the car'],
   },
   {

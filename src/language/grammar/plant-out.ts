@@ -3,11 +3,11 @@ import type { Piece } from '../pieces.js';
 import { endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 const GARDEN =
-  /^(?:bed|beds|border|borders|ground|garden|flowerbed|flowerbeds|rockery|urn|urns|planter|planters|tubs|tub|trough|troughs|container|containers|basket|baskets|windowbox|windowboxes|patch|plot|allotment|verge|bank|lawn|soil|rows|row|hedge|orchard|basket|baskets|boxes|box|avenue|sundial|flowerpots)$/;
+  /^(?:bed|beds|border|borders|ground|garden|flowerbed|flowerbeds|rockery|urn|urns|planter|planters|tubs|tub|trough|troughs|barrel|barrels|container|containers|basket|baskets|windowbox|windowboxes|patch|plot|allotment|verge|bank|lawn|soil|rows|row|hedge|orchard|basket|baskets|boxes|box|avenue|sundial|flowerpots)$/;
 const garden = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   followsWord(pieces, to, GARDEN) ||
   pieces
-    .slice(to, to + 5)
+    .slice(to, to + 6)
     .some(
       (piece) =>
         piece.is === 'place' &&

@@ -19,13 +19,27 @@ export const PREAMBLE = new RegExp(
   )}`,
 );
 
+/** "What all did I do", "where exactly are they": a word behind the one that asks changes nothing that is asked. */
+const STRESSED =
+  /^(what|who|where|when|which|how|why)(?:'s)? (?:all|exactly|precisely|the heck|the hell|the devil|on earth|in the world|the blazes)(?= (?:is|are|was|were|did|do|does|have|has|had|am|can|could|should|will|need|needs|got|went|rooted|died)\b)/;
+
+/** A line without the stress on the word that asks. */
+export function unstressed(line: string): string {
+  return line.replace(STRESSED, '$1');
+}
+
+/** A line without the words before its question, and without stress. */
+export function questionProper(line: string): string {
+  return unstressed(line.replace(PREAMBLE, ''));
+}
+
 export const questionRules: readonly QuestionRule[] = [
   {
     name: 'help',
     topic: 'help',
     unmarked: true,
     pattern:
-      /^(?:help(?: me| please| pls)?|(?:what|which) (?:can|could) (?:you|u|this|it|i) (?:even )?(?:do|say|ask|tell you|log|write|type)\b.*|what (?:am|are) (?:i|we) (?:allowed|able|supposed|meant) to (?:say|ask|tell|type|write)\b.*|what (?:sort|sorts|kind|kinds) of things? am i (?:allowed|able|supposed|meant) to (?:say|ask|tell|type|write)\b.*|what (?:do|can|should|must) i (?:even )?(?:say|type|write|send|tell you)\b.*|how (?:do|does|can|should|must) (?:i|this|it|you|we) (?:use|work|log|record|undo|change|correct|delete|enter|add|make an entry|start|write|tell|note|fix|set|say|get started|do this)\b.*|commands|instructions|what are the commands|what commands.*|how's this work|i need help|i don't know how (?:this|it) works.*|how to use.*|what i (?:must|should|have|need|can)\b.*\b(?:write|say|type|send|do)\b.*|what (?:all|else) can (?:you|i) (?:do|say)\b.*|what (?:sort|sorts|kind|kinds) of things? (?:can|could|do) (?:you|i)\b.*|what are you for|show help|menu|what does this do|what do you do)$/,
+      /^(?:help(?: me| please| pls)?|(?:what|which) (?:can|could) (?:you|u|this|it|i) (?:even )?(?:do|say|ask|tell you|log|write|type)\b.*|what (?:am|are) (?:i|we) (?:allowed|able|supposed|meant) to (?:say|ask|tell|type|write)\b.*|what (?:sort|sorts|kind|kinds) of things? am i (?:allowed|able|supposed|meant) to (?:say|ask|tell|type|write)\b.*|what (?:do|can|should|must) i (?:even )?(?:say|type|write|send|tell you)\b.*|how (?:do|does|can|should|must) (?:i|this|it|you|we) (?:use|work|log|record|undo|change|correct|delete|enter|add|make an entry|start|write|tell|note|fix|set|say|get started|do this)\b.*|commands|instructions|what are the commands|what commands.*|how's this work|i need help|i don't know how (?:this|it) works.*|how to use.*|what i (?:must|should|have|need|can)\b.*\b(?:write|say|type|send|do)\b.*|what else can (?:you|i) (?:do|say)\b.*|what (?:sort|sorts|kind|kinds) of things? (?:can|could|do) (?:you|i)\b.*|what are you for|show help|menu|what does this do|what do you do)$/,
   },
   {
     name: 'last frost',

@@ -59,6 +59,9 @@ export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
       // "Remind me" is more than "remind".
       if (best?.from === at && best.to >= to) continue;
       if (rule.beforeVerb && !choreFollows(pieces, to)) continue;
+      // "Lets go, binned two": a cheer.
+      if (rule.words[0] === "let's" && wordAt(pieces, to) === 'go' && wordAt(pieces, to + 1) !== 'and')
+        continue;
       if (rule.words[0] === 'to' && !(at > 0 && isTime(pieces, at - 1))) continue;
       if (rule.words[0] === 'remind' && rule.words.length === 1 && at > 1) continue;
       if (/^(?:reminder|todo|better|make|tell)$/.test(rule.words[0] ?? '') && at > 2) continue;

@@ -38,6 +38,21 @@ export const heardWords: readonly Misheard[] = [
     mustNot: ['Salt Harrier 4 rooted'],
   },
   {
+    name: 'moved <plant> 2 the <place>',
+    mends: { 2: 'to' },
+    when: (v) =>
+      (v.isName(-1) || /^(?:them|em|it|those|these|everything|all|rest|lot|over|back)$/.test(v.word(-1))) &&
+      /^(?:the|my|our|her|his|mum|dad|mums|dads|gran|nan)$/.test(v.word(1)) &&
+      !/^(?:other|others|same|last|next|first|size|day|night|week|best|worst|biggest|smallest)$/.test(
+        v.word(2),
+      ),
+    phrasings: [
+      ['moved Salt Harrier 2 the shelf', 'moved Salt Harrier to the shelf'],
+      ['took them 2 my nan', 'took them to my nan'],
+    ],
+    mustNot: ['Salt Harrier 2 rooted', 'Salt Harrier 2 the other day', 'Salt Harrier 2 in the tray'],
+  },
+  {
     name: 'heal cuttings',
     mends: { heal: 'heel' },
     when: (v) =>
@@ -56,6 +71,21 @@ export const heardWords: readonly Misheard[] = [
       /^(?:sold|gave|given|sent|donated|gone|went)$/.test(v.word(-1)),
     phrasings: [['six sold two the neighbour', 'six sold to the neighbour']],
     mustNot: ['sold two to the neighbour'],
+  },
+  {
+    // A habitual misspelling would take a surname with it ("for Mrs Potts").
+    name: '<number> potts',
+    mends: { ...allFor('pots', 'potts|potes|potz'), ...allFor('trays', 'trayz|trais|traes|treys') },
+    when: (v) =>
+      v.kind(-1) === 'number' ||
+      /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen|several|few|the)$/.test(
+        v.word(-1),
+      ),
+    phrasings: [
+      ['4 potts of 3', '4 pots of 3'],
+      ['took 24, 2 trayz', 'took 24, 2 trays'],
+    ],
+    mustNot: ['gave six to potts'],
   },
   {
     name: 'pearlite',

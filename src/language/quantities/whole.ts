@@ -10,6 +10,8 @@ import { isPhraseAt, textAt, type Token } from '../tokens.js';
 export function wholly(tokens: readonly Token[], at: number): FoundQuantity | undefined {
   const first = textAt(tokens, at);
   const result = (quantity: Quantity, to: number): FoundQuantity => ({ quantity, to: pastOf(tokens, to) });
+  // "What all did I do": no more than "what".
+  if (first === 'all' && /^(?:what|who|where|how)$/.test(textAt(tokens, at - 1))) return undefined;
   if (first === 'all') {
     let next = at + 1;
     if (/^(?:but|bar|except|save)$/.test(textAt(tokens, next))) {
@@ -26,10 +28,15 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     }
     // "Gone all mouldy".
     if (
-      /^(?:gone|went|going|looking|is|are|it's|they're)$/.test(textAt(tokens, at - 1)) &&
-      /^(?:mouldy|moldy|black|brown|soft|slimy|limp|floppy|yellow|leggy|mushy|soggy|crispy|droopy|wilted|furry)$/.test(
-        textAt(tokens, at + 1),
-      )
+      (/^(?:gone|went|going|looking|is|are|it's|they're)$/.test(textAt(tokens, at - 1)) &&
+        /^(?:mouldy|moldy|black|brown|soft|slimy|limp|floppy|yellow|leggy|mushy|soggy|crispy|droopy|wilted|furry)$/.test(
+          textAt(tokens, at + 1),
+        )) ||
+      // "Gone all rotten" tells how, "are all rotten" how many.
+      (/^(?:gone|went|going|turned|looking)$/.test(textAt(tokens, at - 1)) &&
+        /^(?:rotten|rotted|rotty|squishy|squidgy|smelly|manky|dry|grey|gray|green|red|purple|pale|sad|shrivelled|shriveled|weird|funny|to|over)$/.test(
+          textAt(tokens, at + 1),
+        ))
     )
       return undefined;
     // "all" as an adverb ("all in one pot", "all done") still names the whole.
@@ -54,21 +61,14 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
   )
     return result({ value: 0 }, at + 2);
   if (isPhraseAt(tokens, at, ['divil', 'a'])) return result({ value: 0 }, at + 2);
-  if (first === 'every') {
-    if (textAt(tokens, at + 1) === 'last' && textAt(tokens, at + 2) !== 'one')
-      return result({ whole: 'all' }, at + 2);
-    if (textAt(tokens, at + 1) === 'last') return result({ whole: 'all' }, at + 3);
-    if (textAt(tokens, at + 1) === '\u0000') return result({ whole: 'all' }, at + 1);
-    if (textAt(tokens, at + 1) === 'one' || textAt(tokens, at + 1) === 'single') {
-      const one = textAt(tokens, at + 2) === 'one' ? 3 : 2;
-      const end = at + one;
-      if (/^(?:but|bar|except)$/.test(textAt(tokens, end))) {
-        const found = numberAt(tokens, end + 1);
-        if (found) return result({ allBut: found.value }, found.to);
-      }
-      return result({ whole: 'all' }, end);
+  if (first === 'every' || isPhraseAt(tokens, at, ['each', 'and', 'every'])) {
+    const end = everyOneAt(tokens, first === 'every' ? at + 1 : at + 3);
+    if (end === undefined) return undefined;
+    if (/^(?:but|bar|except)$/.test(textAt(tokens, end))) {
+      const found = numberAt(tokens, end + 1);
+      if (found) return result({ allBut: found.value }, found.to);
     }
-    return undefined;
+    return result({ whole: 'all' }, end);
   }
   if (isPhraseAt(tokens, at, ['the', 'whole', 'lot']) || isPhraseAt(tokens, at, ['the', 'entire', 'lot']))
     return result({ whole: 'all' }, at + 3);
@@ -105,7 +105,7 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     const half = word === 'half' ? the : at + 1;
     if (numberAt(tokens, half)) return undefined;
     if (
-      /^(?:way|ripe|hour|an|past|hardened|hardy|litre|liter|term|inch|dead|tray|trays|day|a|price|asleep|full|empty|wood|baked|hearted|decent|open|time|pint|barrel)$/.test(
+      /^(?:way|ripe|hour|an|past|hardened|hardy|litre|liter|term|inch|dead|tray|trays|day|a|price|asleep|full|empty|wood|baked|hearted|decent|open|time|pint|barrel|barrels|pot|pots)$/.test(
         textAt(tokens, half + 1),
       )
     )
@@ -117,4 +117,19 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     return result({ share: [1, 2] }, half + 1);
   }
   return undefined;
+}
+
+/** Words of strength between "every" and "one". */
+const EVERY =
+  /^(?:last|single|blessed|blasted|bloody|damn|damned|goddamn|flaming|flipping|blooming|sodding|wretched|stinking|poor|jack)$/;
+
+/** Past the words that make "every" all there are: "every one", "every last", "every single one", "every man jack". */
+function everyOneAt(tokens: readonly Token[], from: number): number | undefined {
+  // A name, which stands masked.
+  if (textAt(tokens, from) === '\u0000') return from;
+  let at = from;
+  while (at < from + 3 && EVERY.test(textAt(tokens, at))) at++;
+  if (isPhraseAt(tokens, at, ['man', 'jack'])) return at + 2;
+  if (textAt(tokens, at) === 'one') return at + 1;
+  return /^(?:last|single)$/.test(textAt(tokens, at - 1)) ? at : undefined;
 }

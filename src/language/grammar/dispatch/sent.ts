@@ -48,6 +48,15 @@ export const sent: readonly Rule[] = [
     mustNot: ['6 Salt Harrier off to a good start', '6 Salt Harrier off to the greenhouse'],
   },
   {
+    name: '<count> <plant> gone on the van to <recipient>',
+    kind: 'dispatch',
+    head: 'go~past|gone|left|off|away|out on|by the|a|this? early|late|first? van|lorry|truck|trailer|bus|train|courier|post',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 8, 'count') && p.slice(0, f).some(({ is }) => is === 'plant'),
+    phrasings: ["12 Salt Harrier gone on the van to Mossop's", '6 Salt Harrier left by courier'],
+    mustNot: ['12 Salt Harrier gone on the bench', 'took 12 Salt Harrier off the trailer'],
+  },
+  {
     name: 'took <count> <plant> to <recipient>',
     kind: 'dispatch',
     head: 'take~past',

@@ -94,7 +94,9 @@ export const lost: readonly Rule[] = [
     faint: true,
     when: (p, f, t) =>
       precedes(p, f, 4, 'count') &&
-      (endsAt(p, t) || /^(?:at|with|on)$/.test(wordAt(p, t))) &&
+      (endsAt(p, t) || /^(?:at|with)$/.test(wordAt(p, t))) &&
+      // "Gone on me", but "gone on the trolley".
+      !(wordAt(p, t) === 'on' && /^(?:the|my|our|a)$/.test(wordAt(p, t + 1))) &&
       (p[t]?.is !== 'when' ||
         /^(?:today|yesterday|this|last)\b/i.test((p[t] as PieceOf<'when'>).when.words)) &&
       !p
@@ -106,5 +108,7 @@ export const lost: readonly Rule[] = [
             !/^(?:have|has|are|is)$/.test(piece.text),
         ) &&
       !p.slice(t).some((piece) => piece.is === 'place'),
+    phrasings: ['four of the Salt Harrier gone on me'],
+    mustNot: ['30 Salt Harrier gone on the trolley'],
   },
 ];
