@@ -18,7 +18,12 @@ export function loosePlace(
 ): string | undefined {
   const from = clause.hit ? clause.hit.from : clause.from;
   for (let at = from; at < clause.to; at++) {
-    if (pieces[at]?.is === 'break' && !LEAD.test(wordAt(pieces, at + 1)) && pieces[at + 1]?.is !== 'count')
+    if (
+      pieces[at]?.is === 'break' &&
+      !LEAD.test(wordAt(pieces, at + 1)) &&
+      pieces[at + 1]?.is !== 'count' &&
+      !tellsWhereTheyAre(pieces, at + 1)
+    )
       return undefined;
     // What was going on meanwhile is no place of the plants.
     if (at > from && /^(?:while|whilst|when|because|though|although|if|unless)$/.test(wordAt(pieces, at)))
@@ -93,4 +98,17 @@ export function loosePlace(
     if (/^(?:outside|indoors|outdoors|inside|upstairs|downstairs)$/.test(wordAt(pieces, at)))
       return wordAt(pieces, at);
   return undefined;
+}
+
+/** "…, they're below at the gable wall", "…, now sat against the back hedge": what was done stands there. */
+function tellsWhereTheyAre(pieces: readonly Piece[], from: number): boolean {
+  if (!/^(?:they|they're|all|both|now|sat|sitting|standing|stood)$/.test(wordAt(pieces, from))) return false;
+  let at = from;
+  while (
+    /^(?:they|they're|are|all|both|now|just|sat|sitting|standing|stood|below|above|beyond|over|out|up|down|back|away)$/.test(
+      wordAt(pieces, at),
+    )
+  )
+    at++;
+  return LEAD.test(wordAt(pieces, at));
 }

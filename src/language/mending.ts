@@ -61,16 +61,15 @@ function answered(last: Proposal, sentence: Sentence, note: Note): Proposal | un
 /** Other than the talk around where a plant just come by stands: "it's in the cold frame for now". */
 const saysMore = (piece: Piece): boolean =>
   piece.is !== 'word' ||
-  !/^(?:it's|its|is|they're|they|are|that's|for|now|just|moment|sitting)$/.test(piece.text);
+  !/^(?:it's|its|is|they're|they|are|that's|for|now|just|moment|sat|sitting|standing|stood|below|beyond|over|out|up|down|back|by|both)$/.test(
+    piece.text,
+  );
 
 /** "Took twelve. Tip cuttings, no hormone, in the utility room." */
 function filled(last: Proposal, sentence: Sentence): Proposal | undefined {
-  const added =
-    last.kind === 'strike'
-      ? slotsAlone(sentence)
-      : last.kind === 'stock'
-        ? slotsAlone({ ...sentence, pieces: sentence.pieces.filter(saysMore) })
-        : undefined;
+  const added = /^(?:strike|stock)$/.test(last.kind)
+    ? slotsAlone({ ...sentence, pieces: sentence.pieces.filter(saysMore) })
+    : undefined;
   return (
     added && {
       ...last,

@@ -32,7 +32,7 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     for (let at = clause.from; at < hit.from; at++)
       if (
         /^(?:and|but|so|then)$/.test(wordAt(pieces, at)) &&
-        ((wordAt(pieces, at) === 'but' && /^(?:i|we|i've|we've)$/.test(wordAt(pieces, at + 1))) ||
+        ((/^(?:but|so)$/.test(wordAt(pieces, at)) && /^(?:i|we|i've|we've)$/.test(wordAt(pieces, at + 1))) ||
           pieces
             .slice(clause.from, at)
             .some(
@@ -42,6 +42,7 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
             ))
       )
         start = at + 1;
+  if (form === 'past') start = Math.max(start, pastChat(pieces, clause.from, hit.from));
   for (let at = start; at < hit.from; at++) {
     const text = wordAt(pieces, at);
     // "No hormone" denies nothing but the hormone.
@@ -126,6 +127,34 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   )
     return 'intended';
   return 'done';
+}
+
+/** Words between a break and a deed told anew. */
+const ANEW = /^(?:i|we|i've|we've|have|just|also|then|and|so|but|only|still|anyway|anyways|finally)$/;
+/** What still waits for its verb behind an aside ("I haven't, sadly, fed them"), or denies alone ("not, never"). */
+const WAITING =
+  /^(?:not|never|no|cannot|without|nearly|almost|haven't|hasn't|hadn't|didn't|don't|doesn't|won't|can't|couldn't|isn't|aren't|wasn't|weren't|ain't|ever|yet|have|had|has|been|to|or|nor|and|but)$/;
+/** Doubt that hangs over what follows ("can't remember, took 4 or so"). */
+const DOUBT = /^(?:sure|certain|remember|recall|know|idea|think|clue|positive)$/;
+
+/**
+ * "Can't sleep, fed the Salt Harrier": past a sentence of talk that denies something of its own, no plant and no number
+ * in it, where a deed is told behind its break; else the start.
+ */
+function pastChat(pieces: readonly Piece[], from: number, head: number): number {
+  let at = head;
+  while (at > from && (ANEW.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'when')) at--;
+  if (pieces[at - 1]?.is !== 'break') return from;
+  const talk = pieces.slice(from, at - 1);
+  const words = talk.flatMap((piece) => (piece.is === 'word' ? [piece.text] : []));
+  // Of two breaks the first may open an aside ("I haven't so far, mind you, fed them").
+  const isTalk =
+    words.length > 1 &&
+    words.some((word) => DENIAL.test(word)) &&
+    !WAITING.test(words.at(-1) ?? '') &&
+    !words.some((word) => DOUBT.test(word) || SUPPOSED.test(word) || REPORT.test(word)) &&
+    talk.every(({ is }) => is === 'word' || is === 'when');
+  return isTalk ? at : from;
 }
 
 /** "The winter the boiler packed in we lost the lot": a season told by what happened in it, long ago. */

@@ -20,7 +20,7 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
       // "It's not Pail Jessie, the label says Pale Jessie".
       (/^(?:to|as|into)$/.test(wordAt(pieces, at)) ||
         // "The one I've been calling Tin Parson is really Zinc Parson".
-        (wordAt(pieces, at) === 'called' && /^(?:really|actually)$/.test(wordAt(pieces, at - 1))) ||
+        (wordAt(pieces, at) === 'called' && /^(?:really|actually|be)$/.test(wordAt(pieces, at - 1))) ||
         (/^(?:really|actually)$/.test(wordAt(pieces, at)) &&
           wordAt(pieces, at + 1) !== 'called' &&
           /^(?:is|are)$/.test(wordAt(pieces, at - 1))) ||

@@ -11,9 +11,16 @@ const ownPart = (pieces: readonly Piece[], from: number): readonly Piece[] => {
   return [...pieces.slice(start + 1, from), ...pieces.slice(from).filter((_, n) => n < 4)];
 };
 
-/** "…, the in-laws turned up": behind a break, other words than of plants lead up to it. */
+/** "…, the in-laws turned up", "before the rain came in": behind a break or a joint, other words than of plants lead up to it. */
 const someoneElse = (pieces: readonly Piece[], from: number): boolean => {
-  const start = pieces.slice(0, from).findLastIndex(({ is }) => is === 'break') + 1;
+  const start =
+    pieces
+      .slice(0, from)
+      .findLastIndex(
+        (piece) =>
+          piece.is === 'break' ||
+          (piece.is === 'word' && /^(?:before|after|when|while|whilst|because|till|until)$/.test(piece.text)),
+      ) + 1;
   return (
     start > 0 &&
     pieces.slice(start, from).every(({ is }) => is === 'word') &&
@@ -61,7 +68,10 @@ export const arrived: readonly Rule[] = [
       (/^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2))) ||
       // "Have come in off the porch": carried in.
       p.some((piece) => piece.is === 'place' && piece.prep === 'off'),
-    mustNot: ['half the Salt Harrier have come in off the porch to the sill'],
+    mustNot: [
+      'half the Salt Harrier have come in off the porch to the sill',
+      'struck four pots of Salt Harrier before the rain came in',
+    ],
   },
   {
     name: '<someone> turned up with <count> <plant>',

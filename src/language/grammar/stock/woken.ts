@@ -1,5 +1,5 @@
 /** Stock plants potted up or woken: "boxed up the tubers", "woke the stools". */
-import { type Rule, wordAt } from '../rule.js';
+import { followsWord, type Rule, wordAt } from '../rule.js';
 import { anyStock, ofStock } from './kinds-of-plant.js';
 
 export const woken: readonly Rule[] = [
@@ -39,6 +39,26 @@ export const woken: readonly Rule[] = [
     unless: (p, _f, t) =>
       p.slice(t).some(({ is }) => is === 'cutting') &&
       !p.some((piece) => piece.is === 'word' && /^(?:took|taken|struck)$/.test(piece.text)),
+  },
+  {
+    name: 'set <count> tubers in <place> to wake up',
+    kind: 'stock',
+    head: 'set~past|put~|stand~past|lay~past|bring~past|move~past|pop~past|stick~past|bung~past|place~past|chuck~past .. to wake|sprout|shoot|chit|start|get|break|bring',
+    shape: 'object',
+    when: (p, f, t) =>
+      anyStock(p.slice(f, t)) &&
+      p.slice(f, t).some(({ is }) => is === 'plant') &&
+      (!/^(?:get|bring)$/.test(wordAt(p, t - 1)) || followsWord(p, t, /^(?:going|growing|moving|on|away)$/)),
+    phrasings: [
+      'set five Salt Harrier tubers in the greenhouse to wake them up',
+      'stood three Salt Harrier crowns in the shed to get them going',
+      'moved the Salt Harrier tubers to the greenhouse to sprout',
+      'put 5 Salt Harrier tubers in trays in the greenhouse to shoot',
+    ],
+    mustNot: [
+      'put the Salt Harrier tubers in the shed to dry',
+      'moved the Salt Harrier cuttings to the greenhouse to get them going',
+    ],
   },
   {
     name: '<count> <plant> tubers started',

@@ -12,6 +12,10 @@ const fromAPlant = (pieces: readonly Piece[], at: number): boolean =>
   followsWord(pieces, at, /^(?:hedges?|bush|bushes|shrubs?|trees?)$/) ||
   pieces.slice(at).some((piece) => piece.is === 'word' && /^(?:prunings|trimmings|stock)$/.test(piece.text));
 
+/** "Rooting hormone used": a slot, however it is told. */
+const hormoneUsed = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at) === 'used' && /^(?:hormone|powder|gel|dip)$/.test(wordAt(pieces, at - 1));
+
 /** Telegraphic: "14 box cuttings, nodal" and nothing that says otherwise. */
 const bareCuttings = (pieces: readonly Piece[], from: number): boolean => {
   if (!pieces.some(({ is }) => is === 'plant')) return false;
@@ -30,6 +34,7 @@ const bareCuttings = (pieces: readonly Piece[], from: number): boolean => {
           wordAt(pieces, at + 1) !== 'count' &&
           wordAt(pieces, at + 1) !== 'round' &&
           at !== from &&
+          !hormoneUsed(pieces, at) &&
           !/^(?:heel|root|rooting|water|compost|place|tip|stem|leaf|pot|bed|cut|cutting|cuttings|shade)$/.test(
             piece.text,
           ) &&
@@ -132,9 +137,14 @@ export const telegrams: readonly Rule[] = [
     when: bareCuttings,
     phrasings: [
       'new cuttings: five Salt Harrier',
+      '18 nodal cuttings, Salt Harrier, 3 pots of 6, rooting hormone used',
       "nearly a dozen lavender cuttings from Mum's hedge, each with a heel, now tucked up in the cold frame",
     ],
-    mustNot: ['ten lavender cuttings from Mum', "the lavender cuttings from Mum's hedge are thriving"],
+    mustNot: [
+      'used 18 nodal cuttings of Salt Harrier at the talk',
+      'ten lavender cuttings from Mum',
+      "the lavender cuttings from Mum's hedge are thriving",
+    ],
   },
   {
     name: "that's another <count> <plant>",
@@ -177,6 +187,15 @@ export const telegrams: readonly Rule[] = [
     when: (p) =>
       p.some(({ is }) => is === 'plant') &&
       p.some(({ is }) => is === 'count') &&
-      !p.some((piece) => piece.is === 'word' && piece.verb !== undefined && !/^dip$/.test(piece.verb.lemma)),
+      !p.some(
+        (piece, at) =>
+          piece.is === 'word' &&
+          piece.verb !== undefined &&
+          !/^dip$/.test(piece.verb.lemma) &&
+          piece.text !== 'rooting' &&
+          !hormoneUsed(p, at),
+      ),
+    phrasings: ['18 Salt Harrier, rooting hormone used'],
+    mustNot: ['used hormone, 18 Salt Harrier rooted'],
   },
 ];
