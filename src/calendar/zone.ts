@@ -22,11 +22,17 @@ export function machineZone(): string {
 }
 
 export function localDay(instant: Instant, zone: string): Day {
-  return dayShown(inZone(instant, zone));
+  const shown = shownAt(instant, zone);
+  return dayShown({
+    year: shown.getUTCFullYear(),
+    month: shown.getUTCMonth() + 1,
+    day: shown.getUTCDate(),
+  });
 }
 
 export function localTime(instant: Instant, zone: string): TimeOfDay {
-  return timeShown(inZone(instant, zone));
+  const shown = shownAt(instant, zone);
+  return timeShown({ hour: shown.getUTCHours(), minute: shown.getUTCMinutes() });
 }
 
 /** Reads an ISO 8601 moment that carries its offset; null where it is none. */
@@ -46,6 +52,10 @@ export function formatInstant(instant: Instant, zone: string): string {
  * it, the first moment after the gap; where the zone skips the whole day, the same hour on the next day that exists.
  */
 export function instantAt(day: Day, time: TimeOfDay, zone: string): Instant {
+  return remembered(moments, `${day} ${time} ${zone}`, () => momentShowing(day, time, zone));
+}
+
+function momentShowing(day: Day, time: TimeOfDay, zone: string): Instant {
   const [hour = 0, minute = 0] = time.split(':').map(Number);
   const wanted = DateTime.fromISO(`${day}T${time}:00`, { zone });
   const earliest = wanted.getPossibleOffsets().reduce((a, b) => (b < a ? b : a), wanted);
@@ -55,7 +65,23 @@ export function instantAt(day: Day, time: TimeOfDay, zone: string): Instant {
 
 /** Offset of the zone's clocks from UTC, in minutes east. */
 export function offsetMinutes(instant: Instant, zone: string): number {
-  return inZone(instant, zone).offset;
+  const utcDay = Math.floor(instant / DAY_MS);
+  return (
+    remembered(steady, `${utcDay} ${zone}`, () => steadyOffset(utcDay, zone)) ?? offsetFound(instant, zone)
+  );
+}
+
+const DAY_MS = 86_400_000;
+
+/** The offset that a zone keeps from one midnight of UTC to the next; null where its clocks are set in between. */
+function steadyOffset(utcDay: number, zone: string): number | null {
+  const first = offsetFound(utcDay * DAY_MS, zone);
+  return first === offsetFound((utcDay + 1) * DAY_MS, zone) ? first : null;
+}
+
+/** The moment as its zone's clocks show it, read off a date of UTC. */
+function shownAt(instant: Instant, zone: string): Date {
+  return new Date(instant + offsetMinutes(instant, zone) * 60_000);
 }
 
 function endOfGap(day: Day, minutes: number, zone: string): Instant {
@@ -85,27 +111,36 @@ function localClock(minutes: number): TimeOfDay {
   return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
 }
 
-/** The moments asked for last: a turn asks for the same few many times over, and a zone's offset is dear to find. */
-const lately = new Map<string, DateTime>();
-const REMEMBERED = 64;
+/** What was asked for last: a turn asks for the same few moments many times over, and a zone's offset is dear to find. */
+const moments = new Map<string, Instant>();
+const steady = new Map<string, number | null>();
+const REMEMBERED = 500;
+
+function remembered<T>(known: Map<string, T>, key: string, work: () => T): T {
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const found = work();
+  if (known.size >= REMEMBERED) known.clear();
+  known.set(key, found);
+  return found;
+}
+
+function offsetFound(instant: Instant, zone: string): number {
+  return inZone(instant, zone).offset;
+}
 
 function inZone(instant: Instant, zone: string): DateTime {
-  const key = `${instant} ${zone}`;
-  const before = lately.get(key);
-  if (before) return before;
   const local = DateTime.fromMillis(instant, { zone });
   if (!local.isValid) throw new RangeError(`no such zone: ${zone}`);
-  if (lately.size >= REMEMBERED) lately.clear();
-  lately.set(key, local);
   return local;
 }
 
-function dayShown({ year, month, day }: DateTime): Day {
+function dayShown({ year, month, day }: Pick<DateTime, 'year' | 'month' | 'day'>): Day {
   return asDay(
     `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`,
   );
 }
 
-function timeShown({ hour, minute }: DateTime): TimeOfDay {
+function timeShown({ hour, minute }: Pick<DateTime, 'hour' | 'minute'>): TimeOfDay {
   return localClock(hour * 60 + minute);
 }
