@@ -20,7 +20,7 @@ export function findPlaces(
   free: (at: number) => boolean,
 ): readonly FoundPlace[] {
   const finds: FoundPlace[] = [];
-  const plain = tokens.map(({ text }) => text.replace(/'/g, ''));
+  const plain = tokens.map(({ text }) => text.replaceAll("'", ''));
   for (let at = 0; at < tokens.length; at++) {
     if (!free(at) || tokens[at]?.is === 'mark' || tokens[at]?.is === 'line') continue;
     const known = knownAt(plain, tokens, at, names, free);

@@ -8,18 +8,22 @@ export interface PlaceName {
   readonly place: string;
   /** In lower case, without apostrophes. */
   readonly words: readonly string[];
+  /** The words run together. */
+  readonly joined: string;
+  /** "pt2" of "polytunnel 2"; only of places that carry a number. */
+  readonly initials: string | undefined;
 }
 
 /** Places of a ledger, those of most words first. */
 export function placeNamesOf({ places = [], batches = [] }: NoteContext): readonly PlaceName[] {
   return [...new Set([...places, ...batches.flatMap(({ place }) => place ?? [])])]
-    .map((place) => ({
-      place,
-      words: place
+    .map((place) => {
+      const words = place
         .toLowerCase()
         .replace(/'/g, '')
-        .split(/[\s-]+/),
-    }))
+        .split(/[\s-]+/);
+      return { place, words, joined: words.join(''), initials: initialsOf(words) };
+    })
     .sort((a, b) => b.words.length - a.words.length);
 }
 
@@ -31,63 +35,59 @@ export function knownAt(
   names: readonly PlaceName[],
   free: (at: number) => boolean,
 ): { readonly from: number; readonly to: number; readonly place: string } | undefined {
-  for (const { place, words } of names) {
+  const first = plain[at] ?? '';
+  for (const { place, words, joined, initials } of names) {
     let to = at;
     let fits = true;
     for (const [n, expected] of words.entries()) {
       if (n > 0 && tokens[to]?.raw === '-') to++;
       const written = plain[to] ?? '';
-      const raw = tokens[to]?.raw.toLowerCase();
       // "C frame", "prop house": a place's own words, however the trade would spell them out.
       const initial = n === 0 && words.length > 1 && written.length === 1 && expected.startsWith(written);
-      if (!free(to) || !(same(written, expected) || raw === expected || initial)) {
+      if (!free(to) || !(initial || same(written, expected) || tokens[to]?.raw.toLowerCase() === expected)) {
         fits = false;
         break;
       }
       to++;
     }
-    if (fits && !(words.length > 1 && (plain[at] ?? '').length === 1 && to - at < 2))
-      return { from: at, to, place };
-    if (free(at) && initialsOf(words) === plain[at]) return { from: at, to: at + 1, place };
-    const joined = words.join('');
-    if (words.length > 1 && free(at) && plain[at] === joined) return { from: at, to: at + 1, place };
+    if (fits && !(words.length > 1 && first.length === 1 && to - at < 2)) return { from: at, to, place };
+    if (!free(at)) continue;
+    if (initials === first) return { from: at, to: at + 1, place };
+    if (!joined.startsWith(first)) continue;
+    if (words.length > 1 && first === joined) return { from: at, to: at + 1, place };
     // "Kitchen window sill" of the kitchen windowsill.
     const parted = words.length + 1;
-    if (
-      words.length > 1 &&
-      free(at) &&
-      free(at + parted - 1) &&
-      plain.slice(at, at + parted).join('') === joined
-    )
+    if (words.length > 1 && free(at + parted - 1) && plain.slice(at, at + parted).join('') === joined)
       return { from: at, to: at + parted, place };
-    if (
-      words.length === 1 &&
-      free(at) &&
-      free(at + 1) &&
-      `${plain[at]}${plain[at + 1] ?? '\u0000'}` === joined
-    )
+    if (words.length === 1 && free(at + 1) && `${first}${plain[at + 1] ?? '\u0000'}` === joined)
       return { from: at, to: at + 2, place };
   }
   return undefined;
 }
 
+/** Digits as they are spelt or misheard. */
+const NUMERALS: ReadonlyMap<string, string> = new Map([
+  ['one', '1'],
+  ['two', '2'],
+  ['three', '3'],
+  ['four', '4'],
+  ['five', '5'],
+  ['six', '6'],
+  ['too', '2'],
+  ['to', '2'],
+  ['for', '4'],
+  ['won', '1'],
+]);
+
 function same(written: string, expected: string): boolean {
-  if (written === expected || written === `${expected}s` || `${written}s` === expected) return true;
-  const numeral: Readonly<Record<string, string>> = {
-    one: '1',
-    two: '2',
-    three: '3',
-    four: '4',
-    five: '5',
-    six: '6',
-    too: '2',
-    to: '2',
-    for: '4',
-    won: '1',
-  };
-  if (/^\d$/.test(expected)) return numeral[written] === expected;
+  if (written === expected || isPlural(written, expected) || isPlural(expected, written)) return true;
+  if (expected.length === 1 && expected >= '0' && expected <= '9') return NUMERALS.get(written) === expected;
   const slips = slipsAllowed(expected.length);
   return slips > 0 && !isKnown(written) && distance(written, expected, slips) <= slips;
+}
+
+function isPlural(several: string, one: string): boolean {
+  return several.length === one.length + 1 && several.endsWith('s') && several.startsWith(one);
 }
 
 /** "PT2" of "polytunnel 2", "mb4" of "mist bench 4": only places that carry a number. */

@@ -17,6 +17,23 @@ const VAGUE: readonly (readonly string[])[] = [
   ['the', 'majority'],
 ]; // prettier-ignore
 
+/** Phrases by their first word, those of one word in their order. */
+function byFirstWord(
+  phrases: readonly (readonly string[])[],
+): ReadonlyMap<string, readonly (readonly string[])[]> {
+  const index = new Map<string, (readonly string[])[]>();
+  for (const words of phrases) {
+    const first = words[0] ?? '';
+    const others = index.get(first);
+    if (others) others.push(words);
+    else index.set(first, [words]);
+  }
+  return index;
+}
+
+const beyondByWord = byFirstWord(BEYOND);
+const vagueByWord = byFirstWord(VAGUE);
+
 /** "At least ten", "between four and six": on one side of a number. */
 export function beyond(tokens: readonly Token[], at: number): FoundQuantity | undefined {
   if (textAt(tokens, at) === 'between') {
@@ -24,7 +41,7 @@ export function beyond(tokens: readonly Token[], at: number): FoundQuantity | un
     const high = low && textAt(tokens, low.to) === 'and' ? numberAt(tokens, low.to + 1) : undefined;
     if (high) return { quantity: { vague: true }, to: pastOf(tokens, high.to) };
   }
-  for (const words of BEYOND) {
+  for (const words of beyondByWord.get(textAt(tokens, at)) ?? []) {
     if (!isPhraseAt(tokens, at, words)) continue;
     // "Handed over six", "brought up to": the word is the verb's.
     if (
@@ -52,7 +69,7 @@ export function beyond(tokens: readonly Token[], at: number): FoundQuantity | un
 
 /** "A few", "some", "loads". */
 export function vaguely(tokens: readonly Token[], at: number): FoundQuantity | undefined {
-  for (const words of VAGUE) {
+  for (const words of vagueByWord.get(textAt(tokens, at)) ?? []) {
     if (!isPhraseAt(tokens, at, words)) continue;
     let to = at + words.length;
     if (words[0] === 'most' && !/^(?:of|have|are|had|rooted|\0|my)$/.test(textAt(tokens, to)))
