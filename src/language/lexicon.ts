@@ -144,6 +144,8 @@ export function isKnown(word: string): boolean {
   return known.has(word);
 }
 
+const spellings: ReadonlyMap<string, string> = new Map(Object.entries(lists.spellings));
+
 export function spelling(word: string): string | undefined {
-  return Object.hasOwn(lists.spellings, word) ? lists.spellings[word] : undefined;
+  return spellings.get(word);
 }

@@ -32,28 +32,30 @@ function verbForms(lemma: string): readonly string[] {
   ].filter((word) => verbSense(word) !== undefined);
 }
 
+/** The rows of the table that `distance` fills, made once: it is asked for many words of every note. */
+const rows: readonly [number[], number[], number[]] = [[], [], []];
+
 /**
  * Optimal-string-alignment distance (insert, delete, replace, swap of neighbours), cut off above `most`, where it
  * answers `most + 1`.
  */
 export function distance(a: string, b: string, most: number): number {
   if (Math.abs(a.length - b.length) > most) return most + 1;
-  let before: number[] = [];
-  let above = Array.from({ length: b.length + 1 }, (_, n) => n);
+  let [before, above, row] = rows;
+  for (let j = 0; j <= b.length; j++) above[j] = j;
   for (let i = 1; i <= a.length; i++) {
-    const row = [i];
+    row[0] = i;
     let least = i;
     for (let j = 1; j <= b.length; j++) {
       const same = a.charCodeAt(i - 1) === b.charCodeAt(j - 1);
       let cost = Math.min((above[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (above[j - 1] ?? 0) + (same ? 0 : 1));
       if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
         cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
-      row.push(cost);
+      row[j] = cost;
       if (cost < least) least = cost;
     }
     if (least > most) return most + 1;
-    before = above;
-    above = row;
+    [before, above, row] = [above, row, before];
   }
   return above[b.length] ?? most + 1;
 }

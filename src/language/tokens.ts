@@ -95,5 +95,6 @@ export function textAt(tokens: readonly Token[], at: number): string {
 
 /** Whether these words stand at a place in a row of tokens. */
 export function isPhraseAt(tokens: readonly Token[], at: number, words: readonly string[]): boolean {
-  return words.every((word, n) => textAt(tokens, at + n) === word);
+  for (let n = 0; n < words.length; n++) if (textAt(tokens, at + n) !== words[n]) return false;
+  return true;
 }
