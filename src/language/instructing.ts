@@ -5,6 +5,7 @@ import { localDay } from '../calendar/zone.js';
 import type { Plant } from '../ledger/entry.js';
 import { numberOf } from './grammar/instruction/number-spelt.js';
 import { instructionRules } from './grammar/instruction.js';
+import type { InstructionWords } from './grammar/instruction/rule.js';
 import type { Instruction } from './instruction.js';
 import type { Note } from './note.js';
 import type { Piece, PieceOf } from './pieces.js';
@@ -19,6 +20,18 @@ export function instruct(
   note: Note,
 ): Instruction | undefined {
   if (line.length > LINE_LIMIT) return undefined;
+  let words: InstructionWords | undefined;
+  for (const rule of instructionRules) {
+    const match = rule.pattern.exec(line);
+    if (!match) continue;
+    words ??= wordsOf(line, pieces, utterance, note);
+    const instruction = rule.read(words, match);
+    if (instruction) return instruction;
+  }
+  return undefined;
+}
+
+function wordsOf(line: string, pieces: readonly Piece[], utterance: Utterance, note: Note): InstructionWords {
   const whens = pieces
     .filter((piece): piece is PieceOf<'when'> => piece.is === 'when')
     .map(({ when }) => when);
@@ -28,22 +41,17 @@ export function instruct(
   const day = whens.find(({ future }) => future !== undefined && future !== 'ask')?.future;
   const firstWhen = day === undefined || day === 'ask' ? undefined : firstDay(day);
   const times = whens.flatMap(({ time }) => (time === undefined ? [] : [time]));
-  const words = {
+  const bare = bareTimes(line);
+  return {
     line,
     pieces,
     plants: plantsIn(pieces).map(({ plant }) => ({ ...plant }) as Plant),
     numbers,
-    times: bareTimes(line).length > times.length ? bareTimes(line) : times,
+    times: bare.length > times.length ? bare : times,
     until: firstWhen ?? daysFromNow(line, note),
     written: utterance.text,
     monthDay: firstWhen?.slice(5),
   };
-  for (const rule of instructionRules) {
-    const match = rule.pattern.exec(line);
-    const instruction = match ? rule.read(words, match) : undefined;
-    if (instruction) return instruction;
-  }
-  return undefined;
 }
 
 /** "Snooze X 3 days". */

@@ -130,10 +130,14 @@ function openingIndex(rules: readonly Rule[]): ReadonlyMap<string, readonly Inde
   return index;
 }
 
-function candidatesFor(piece: Piece, index: ReadonlyMap<string, readonly Indexed[]>): ReadonlySet<Indexed> {
-  const keys =
-    piece.is === 'word' ? [piece.text, ...(piece.verb ? [`${piece.verb.lemma}~`] : [])] : [`<${piece.is}>`];
-  return new Set(keys.flatMap((key) => index.get(key) ?? []));
+function candidatesFor(
+  piece: Piece,
+  index: ReadonlyMap<string, readonly Indexed[]>,
+): Iterable<Indexed> | undefined {
+  if (piece.is !== 'word') return index.get(`<${piece.is}>`);
+  const byWord = index.get(piece.text);
+  const byVerb = piece.verb && index.get(`${piece.verb.lemma}~`);
+  return byWord && byVerb ? new Set([...byWord, ...byVerb]) : (byWord ?? byVerb);
 }
 
 const GAP_LIMIT = 8;
@@ -175,7 +179,7 @@ export function findHits(rules: readonly Rule[], pieces: readonly Piece[]): read
   for (let at = 0; at < pieces.length; at++) {
     const piece = pieces[at];
     if (!piece) continue;
-    for (const { rule, list, order } of candidatesFor(piece, index)) {
+    for (const { rule, list, order } of candidatesFor(piece, index) ?? []) {
       const match = matchAt(list, pieces, at);
       if (!match || match.own[0] !== at) continue;
       if (rule.unless?.(pieces, at, match.to) === true) continue;
@@ -183,6 +187,7 @@ export function findHits(rules: readonly Rule[], pieces: readonly Piece[]): read
       hits.push({ rule, from: at, to: match.to, own: match.own, order });
     }
   }
+  if (hits.length === 0) return hits;
   hits.sort(
     (a, b) =>
       Number(a.rule.faint ?? false) - Number(b.rule.faint ?? false) ||
