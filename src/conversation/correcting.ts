@@ -1,20 +1,25 @@
-/** Corrections that only the talk before makes plain: "it was Sunday", "the ones I took on 5 March were 14". */
-import { deedNouns, deedVerbs, isCalled, kindDone } from '../language/grammar/entry-words.js';
-import type { Amend, LoggedEntry, Plant } from '../ledger/entry.js';
+/** Corrections that only the talk before makes plain: "it was Sunday", "to Nora, I mean". */
+import { deedNouns, isCalled, kindDone } from '../language/grammar/entry-words.js';
+import { claimsIn } from '../language/contrast.js';
+import type { Amend, LoggedEntry } from '../ledger/entry.js';
 import { liveBatches } from '../ledger/ledger.js';
 import type { Line } from '../ledger/posting.js';
 import { amend, setSlots } from './amending.js';
-import { dayIn } from './day-in.js';
-import { candidatesFor } from './entry-meant.js';
-import { readIn } from './reading.js';
+import { dayAloneIn } from './day-in.js';
+import { candidatesFor, lastNote } from './entry-meant.js';
+import { noteOf, readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 
-const lead = String.raw`^(?:(?:and|no|oops|whoops|sorry|wait|actually|hang on|i mean|i meant)[, ]+)*`;
-const secondThought =
-  /^(?:no[, ]+(?:wait|sorry|just|only|it was|make that)|oops|whoops|sorry|wait|actually|hang on|i mean|i meant)\b/i;
+const DOUBT = String.raw`oops|whoops|sorry|wait|actually|hang on|i mean|i meant|i can['’]t count|recount(?:ed)?|counted again|looked again|wrong (?:one|plant|pot|batch|name|number|date|day|place|size)|scra(?:p|tch) that|(?:that |it )?should(?:['’]ve| have)? be(?:en)?`;
+export const lead = `^(?:(?:and|no|${DOUBT})[,:; ]+)*`;
+const secondThought = new RegExp(
+  String.raw`^(?:no[, ]+(?:wait|sorry|just|only|it was|make that)|${DOUBT})\b`,
+  'i',
+);
 
 /** "To Nora, I mean". */
-const afterwards = /(?<![, ])[, ]+(?:i mean|i meant|i should say|actually)[.!]?$/i;
+const afterwards =
+  /(?<![, ])[, ]+(?:i mean|i meant|i should say|i should have said|actually|(?:that|it) should (?:be|have been|say))[.!]?$/i;
 
 /** "No, three": a number alone that is denied and told again. */
 const noNumber = /^no[, ]+(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)[.!]?$/i;
@@ -29,13 +34,10 @@ const itWas = new RegExp(
   'i',
 );
 const afterThought = new RegExp(`${lead}(?:just |only |make that |in )?(.{1,40})$`, 'i');
-const theOnes = new RegExp(
-  `${lead}(?:the ones?|those|the (.{1,40}?)) (?:that )?(?:i|we) (${deedVerbs}) (.{1,40}?) (?:was|were|should be|should have been) (.{1,20})$`,
-  'i',
-);
-
 const onlyDid =
   /^(?:no[, ]+|sorry[, ]+|well[, ]+|actually[, ]+)?(?:i |we )?(?:only|just) (?:did|managed|got round to) (.{1,30})$/i;
+/** "Did those yesterday". */
+const didThat = new RegExp(`${lead}(?:i |we )?did (?:that|those|them|it) (.{1,30})$`, 'i');
 const theDeed = new RegExp(
   `^(?:and |no[, ]+|sorry[, ]+|actually[, ]+)?(?:the|that|my) (?:last )?(${deedNouns}) (?:was|were|should be|should have been) (?:actually |really |only )?(?:on |to )?(.{1,40})$`,
   'i',
@@ -55,16 +57,6 @@ export function kindTold({ ledger }: Sitting, text: string, said: Amend): Logged
 export function corrects(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
   const words = text.trim().replace(/[.!]$/, '').replace(afterwards, '');
   if (sitting.ledger.standing.length === 0) return false;
-  const ones = theOnes.exec(words);
-  if (ones) {
-    const [, name = '', deed = '', when = '', value = ''] = ones;
-    const count = numberIn(sitting, value);
-    const date = dayIn(when, sitting.origin.at, sitting.settings, 'past');
-    const kind = kindDone(deed);
-    if (count === null || date === null || kind === undefined) return false;
-    amend(sitting, { kind: 'amend', ...plantIn(sitting, name), date, set: { count } }, meant, kind);
-    return true;
-  }
   const deed = theDeed.exec(words);
   const last = sitting.ledger.standing.findLast(({ entry }) => isCalled(deed?.[1] ?? '', entry));
   const right = last && slotIn(sitting, (deed?.[2] ?? '').trim());
@@ -73,7 +65,10 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     return true;
   }
   const was =
-    itWas.exec(words) ?? onlyDid.exec(words) ?? (hasSecondThoughts(text) ? afterThought.exec(words) : null);
+    itWas.exec(words) ??
+    onlyDid.exec(words) ??
+    didThat.exec(words) ??
+    (hasSecondThoughts(text) ? afterThought.exec(words) : null);
   const set = was && slotIn(sitting, (was[1] ?? '').trim());
   if (!set) return false;
   amend(sitting, { kind: 'amend', set }, meant);
@@ -81,7 +76,7 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
 }
 
 /** The one slot that a few words can mean: a day, a number, a batch, a variety or a place of this ledger. */
-function slotIn(sitting: Sitting, words: string): NonNullable<Amend['set']> | null {
+export function slotIn(sitting: Sitting, words: string): NonNullable<Amend['set']> | null {
   const { ledger } = sitting;
   const bare = words.replace(/^(?:on|in|at|the|of) (?:the )?/i, '');
   const same = (name: string) => name.toLowerCase() === bare.toLowerCase();
@@ -95,19 +90,28 @@ function slotIn(sitting: Sitting, words: string): NonNullable<Amend['set']> | nu
   if (count !== null) return { count };
   const recipient = /^(?:to|with) (\p{Lu}[\p{L}'’ ]{0,40})$/u.exec(words)?.[1];
   if (recipient !== undefined) return { to: recipient };
-  const date =
-    /^[\p{L}\p{N}/. -]+$/u.test(words) && words.split(' ').length <= 4
-      ? dayIn(words, sitting.origin.at, sitting.settings, 'past')
-      : null;
-  return date === null ? null : { date };
+  const date = dayAloneIn(words, sitting.origin.at, sitting.settings, 'past');
+  if (date !== null) return { date };
+  return manner(sitting, words) ?? personIn(sitting, words);
 }
 
-function plantIn({ ledger }: Sitting, words: string): Plant {
-  const variety = [...ledger.varieties.keys()].find((name) => name.toLowerCase() === words.toLowerCase());
-  return variety === undefined ? {} : { variety };
+/** "7cm", "tips", "rot", "perlite". */
+function manner(sitting: Sitting, words: string): NonNullable<Amend['set']> | null {
+  if (words.split(' ').length > 3) return null;
+  const claims = claimsIn(noteOf(sitting, words));
+  const slot = (['potSize', 'cutting', 'medium', 'cause'] as const).find(
+    (each) => claims[each] !== undefined,
+  );
+  return slot === undefined ? null : ({ [slot]: claims[slot] } as NonNullable<Amend['set']>);
 }
 
-function numberIn(sitting: Sitting, words: string): number | null {
+/** "It was Ines", of plants that were given to somebody. */
+function personIn({ ledger }: Sitting, words: string): NonNullable<Amend['set']> | null {
+  const gave = lastNote(ledger).some(({ entry }) => entry.kind === 'dispatch' && entry.to !== undefined);
+  return gave && /^\p{Lu}[\p{L}'’]*(?: \p{Lu}[\p{L}'’]*){0,2}$/u.test(words) ? { to: words } : null;
+}
+
+export function numberIn(sitting: Sitting, words: string): number | null {
   const [only, another] = readIn(sitting, words).entries;
   const entry = only?.entry;
   return !another && entry?.kind === 'answer' && typeof entry.value === 'number' ? entry.value : null;

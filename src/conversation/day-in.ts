@@ -3,7 +3,7 @@ import type { Instant } from '../calendar/clock.js';
 import type { Day } from '../calendar/day.js';
 import type { Span } from '../calendar/span.js';
 import { localDay, localTime } from '../calendar/zone.js';
-import { datesIn, type Leaning } from '../language/dates.js';
+import { datesIn, type Leaning, type Moment } from '../language/dates.js';
 import { isDoubt } from '../language/dates/meaning.js';
 import type { LedgerSettings } from './ledger-settings.js';
 
@@ -11,13 +11,30 @@ import type { LedgerSettings } from './ledger-settings.js';
 export function dayIn(
   text: string,
   at: Instant,
-  { zone, dateOrder }: Pick<LedgerSettings, 'zone' | 'dateOrder'>,
+  settings: Pick<LedgerSettings, 'zone' | 'dateOrder'>,
   leaning: Leaning,
 ): Day | Span | null {
-  const now = { today: localDay(at, zone), timeNow: localTime(at, zone), zone, dateOrder };
-  const [found, another] = datesIn(text, now);
+  const [found, another] = datesIn(text, momentOf(at, settings));
   if (!found || another) return null;
   const resolved = found[leaning];
   if (isDoubt(resolved)) return null;
   return 'date' in resolved ? resolved.date : resolved;
+}
+
+/** The same, where the words name that day and say nothing else. */
+export function dayAloneIn(
+  text: string,
+  at: Instant,
+  settings: Pick<LedgerSettings, 'zone' | 'dateOrder'>,
+  leaning: Leaning,
+): Day | Span | null {
+  const [found] = datesIn(text, momentOf(at, settings));
+  const rest = found ? `${text.slice(0, found.start)} ${text.slice(found.end)}` : text;
+  return /^(?:[\s,.]|['’]s?\b|\b(?:on|the|back|then|job)\b)*$/i.test(rest)
+    ? dayIn(text, at, settings, leaning)
+    : null;
+}
+
+function momentOf(at: Instant, { zone, dateOrder }: Pick<LedgerSettings, 'zone' | 'dateOrder'>): Moment {
+  return { today: localDay(at, zone), timeNow: localTime(at, zone), zone, dateOrder };
 }

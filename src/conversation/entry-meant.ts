@@ -98,7 +98,8 @@ export function isAbout(ledger: Ledger, { touched, entry }: StandingEntry, plant
   );
 }
 
-function fell({ entry }: StandingEntry, date: NonNullable<Amend['date']>): boolean {
+/** Whether the entry's day is that one, or within it. */
+export function fell({ entry }: StandingEntry, date: NonNullable<Amend['date']>): boolean {
   const day = entry.date;
   if (!isSpan(day)) return isSpan(date) ? contains(date, day) : day === date;
   return isSpan(date) ? day.from <= date.to && date.from <= day.to : contains(day, date);

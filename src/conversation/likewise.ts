@@ -1,12 +1,12 @@
 /** "And the Marble Wren too", "another six", "and 9 Soft Anchor, same place": the last note again, of another plant or number. */
 import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
-import { named, plantOf } from '../ledger/reach.js';
+import { named } from '../ledger/reach.js';
 import { onlyOfLastNote } from './last-note.js';
 import type { ReadEntry, ReadNote } from '../language/note.js';
 import { isLogged, takeNote } from './noting.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
-import { withoutSlots } from './slots.js';
+import { plantSaid, withoutSlots } from './slots.js';
 
 /** So long after a note may another lean on it. */
 const LEANS_MS = 24 * 3_600_000;
@@ -127,9 +127,4 @@ function plantIn({ entries: [only, another] }: ReadNote, kind: 'strike' | 'tend'
   if (!only || another || only.entry.kind !== kind) return undefined;
   const plant = plantSaid(only.entry as Plant, only.sources);
   return named(plant) ? plant : undefined;
-}
-
-function plantSaid(entry: Plant, sources: Readonly<Record<string, string>>): Plant {
-  const plant = plantOf(entry);
-  return Object.fromEntries(Object.entries(plant).filter(([slot]) => sources[slot] === 'said')) as Plant;
 }

@@ -1,6 +1,6 @@
 /** What the reader is told of the ledger before it reads a note. */
 import { read } from '../language/read.js';
-import type { KnownBatch, NoteContext, Pending, ReadNote } from '../language/note.js';
+import type { KnownBatch, Note, NoteContext, Pending, ReadNote } from '../language/note.js';
 import { alive, type Batch, placeOf } from '../ledger/batch.js';
 import { type Ledger, liveBatches } from '../ledger/ledger.js';
 import type { HeardWord } from '../language/note.js';
@@ -22,14 +22,22 @@ export function readIn(
   text: string,
   { pending, heard, origin = sitting.origin }: ReadOptions = {},
 ): ReadNote {
-  return read({
+  return read({ ...noteOf(sitting, text, { pending, origin }), ...(heard ? { heard } : {}) });
+}
+
+/** The note as the reader takes it. */
+export function noteOf(
+  sitting: Sitting,
+  text: string,
+  { pending, origin = sitting.origin }: Omit<ReadOptions, 'heard'> = {},
+): Note {
+  return {
     text,
     now: origin.at,
     zone: sitting.settings.zone,
     dateOrder: sitting.settings.dateOrder,
     context: contextOf(sitting.ledger, pending),
-    ...(heard ? { heard } : {}),
-  });
+  };
 }
 
 interface ReadOptions {

@@ -15,6 +15,7 @@ import {
   settledAlready,
 } from '../words/answers.js';
 import { asksNothing, type Context, isBare, pendingOf } from './answering.js';
+import { contradicts } from './contradicting.js';
 import { corrects, hasSecondThoughts, kindTold } from './correcting.js';
 import { follow } from './instructing.js';
 import { saysLikewise } from './likewise.js';
@@ -34,6 +35,7 @@ import { tellsAgain } from './telling-again.js';
 import { undoLast } from './undoing.js';
 import { isLive } from '../ledger/batch.js';
 import { batchLabelled } from '../ledger/ledger.js';
+import { recallsDeed } from './deed-recalled.js';
 import { standingOn } from './deeds.js';
 import { whichLedger } from '../words/instructions.js';
 import { asksAgain, saidLately } from './repeating.js';
@@ -72,6 +74,13 @@ export function sayText(sitting: Sitting, text: string, context: Context): void 
     return;
   }
   const read = readIn(sitting, text, { pending: pendingOf(context) });
+  if (
+    !read.instruction &&
+    (contradicts(sitting, text, read, context) || recallsDeed(sitting, text, context.lines))
+  ) {
+    remember(sitting, text, false);
+    return;
+  }
   if (
     context.ask &&
     !correctsSince(sitting, context.ask, read) &&
@@ -129,7 +138,11 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
   }
   if (!context.explicit && tellsAgain(sitting, text, read)) return;
   takeNote(sitting, read, sitting.origin, context.explicit ? undefined : pendingOf(context));
-  for (const { entry } of read.entries) actOn(sitting, entry, text, context);
+  let undone = 0;
+  for (const { entry } of read.entries) {
+    if (entry.kind === 'undo') undoLast(sitting, undone++);
+    else actOn(sitting, entry, text, context);
+  }
 }
 
 /** Whether the words put right the last note or add to it, or the one that they reply to, and that is done or asked about. */
@@ -149,9 +162,6 @@ function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Co
 
 function actOn(sitting: Sitting, entry: Entry, text: string, context: Context): void {
   switch (entry.kind) {
-    case 'undo':
-      undoLast(sitting);
-      return;
     case 'amend':
       amend(sitting, entry, context.lines, kindTold(sitting, text, entry));
       return;

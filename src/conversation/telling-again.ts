@@ -1,13 +1,14 @@
 /** "No, all seven rooted", "wrong way round, sorry: 3 of these and all of those": the last note told again, and right this time. */
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import type { StandingEntry } from '../ledger/ledger.js';
-import type { ReadNote } from '../language/note.js';
+import type { ReadEntry, ReadNote } from '../language/note.js';
 import { named } from '../ledger/reach.js';
 import { putRightBy } from './amending.js';
 import { standingOn } from './deeds.js';
 import { lastNote } from './entry-meant.js';
 import { isLogged } from './noting.js';
 import type { Sitting } from './sitting.js';
+import { plantSaid, withoutSlots } from './slots.js';
 
 /** A note told longer ago is not told again, but followed by another. */
 const WITHIN_MS = 15 * 60_000;
@@ -15,20 +16,35 @@ const TAKEN_BACK =
   /^(?:no[, ]+(?!(?:roots?|sign|luck|joy|change|movement)\b)|nope[, ]|oops|whoops|sorry[, ]|wait[, ]|actually[, ]|correction|hang on|hold on|wrong way round|other way (?:round|about)|i (?:meant|mean)|got that wrong|muddled)/i;
 /** What a new mishap begins with as often as a correction. */
 const MISHAP = /^(?:oops|whoops|sorry|wait|hang on|hold on)\b/i;
+/** "Only lost the one": fewer than was told. */
+const FEWER =
+  /^(?:(?:no|sorry|actually|well|looked again|recounted|counted again)[, ]+)*(?:i |we )?(?:only |just (?=\d|the\b|one\b|two\b|three\b))/i;
+const THOSE = /\b(?:them|those|these|they|it|em)\b/i;
 /** Told besides, or at last. */
 const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
 
 /** Whether the note tells the last one again, of the same plants and acts; what it says then stands in its place. */
 export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: ReadNote): boolean {
   const words = text.trim();
-  if (!TAKEN_BACK.test(words) || BESIDES.test(words) || asks.length > 0 || entries.length === 0) return false;
+  const [only, another] = entries;
+  if (!only || BESIDES.test(words.replace(FEWER, ''))) return false;
+  // "Sorry, I potted them on on Sunday", "only lost the one": those of the note before.
+  const ofThose =
+    !another && asks.every(({ slot }) => slot === 'batch') && (THOSE.test(words) || FEWER.test(words));
+  if (asks.length > 0 && !ofThose) return false;
+  if (!TAKEN_BACK.test(words) && !FEWER.test(words) && !(ofThose && isDayAlone(only))) return false;
   const before = lately(sitting);
-  const amended = entries.map(({ entry }) => {
+  const amended = entries.map(({ entry, sources }) => {
+    const told = plantSaid(entry as Plant, sources);
     const fits = before.filter(
       (each) =>
-        isLogged(entry) && isSameDeed(each, entry) && !(MISHAP.test(words) && hasOtherCause(each, entry)),
+        isLogged(entry) &&
+        isSameDeed(each, entry, named(told) || !ofThose ? (entry as Plant) : undefined) &&
+        (!FEWER.test(words) || isFewer(each, entry)) &&
+        !(MISHAP.test(words) && hasOtherCause(each, entry)),
     );
-    return fits.length === 1 && fits[0] ? { told: fits[0], entry: entry as LoggedEntry } : undefined;
+    const again = named(told) ? entry : withoutSlots(entry, 'variety', 'crop', 'batch');
+    return fits.length === 1 && fits[0] ? { told: fits[0], entry: again as LoggedEntry } : undefined;
   });
   const whole = amended.filter((each) => each !== undefined);
   if (whole.length < entries.length || new Set(whole.map(({ told }) => told)).size < whole.length)
@@ -55,11 +71,29 @@ function lately({ ledger, origin, world }: Sitting): readonly StandingEntry[] {
   return own && last && origin.at - last.at <= WITHIN_MS ? lastNote(ledger) : [];
 }
 
-function isSameDeed({ entry, touched }: StandingEntry, said: LoggedEntry): boolean {
-  const { batch, variety } = said as Plant;
-  const own = entry as Plant;
-  if (entry.kind !== said.kind || !named(said as Plant)) return false;
-  return batch === undefined ? variety !== undefined && variety === own.variety : touched.includes(batch);
+/** Whether it is the same kind of deed, and of that plant where one is given. */
+function isSameDeed({ entry, touched }: StandingEntry, said: LoggedEntry, plant: Plant | undefined): boolean {
+  if (entry.kind !== said.kind) return false;
+  if (plant === undefined) return true;
+  const { batch, variety } = plant;
+  if (batch !== undefined) return touched.includes(batch);
+  return variety !== undefined && variety === (entry as Plant).variety;
+}
+
+/** Whether a number is said that is smaller than the one that stands. */
+function isFewer({ entry }: StandingEntry, said: LoggedEntry): boolean {
+  const number = (each: object) => {
+    const { count, rooted } = each as { readonly count?: unknown; readonly rooted?: unknown };
+    return typeof count === 'number' ? count : typeof rooted === 'number' ? rooted : undefined;
+  };
+  const now = number(said);
+  return now !== undefined && now < (number(entry) ?? Infinity);
+}
+
+/** Whether nothing but the day of a deed is said. */
+function isDayAlone({ sources }: ReadEntry): boolean {
+  const said = Object.keys(sources).filter((slot) => sources[slot] === 'said');
+  return said.length === 1 && said[0] === 'date';
 }
 
 /** "Oops, dropped the tray, lost two" behind two that rotted: lost once more. */

@@ -1,22 +1,32 @@
 /** Takes back what was done: the last thing, or what a button belongs to; with what depended on it only after a yes. */
 import { isCalled } from '../language/grammar/entry-words.js';
-import { kindTakenBack } from '../language/grammar/undo.js';
+import { undosMeant } from '../language/undo-meant.js';
 import { type Amendment, isAmendment, type Line } from '../ledger/posting.js';
 import { briefly } from '../words/receipts.js';
 import {
   alreadyTakenBack, asBefore, noneToUndo, nothingToUndo, putBack, putBackLabel, takenBack,
 } from '../words/undo.js'; // prettier-ignore
 import { doneOf, speechOf, standingOn } from './deeds.js';
+import { isAbout } from './entry-meant.js';
 import { isWithdrawn, lastDeed, takingBack } from './history.js';
+import { noteOf } from './reading.js';
 import type { Sitting } from './sitting.js';
 
-/** Takes back the last thing done, or the last that the words name ("undo that loss"). */
-export function undoLast(sitting: Sitting): void {
-  const noun = kindTakenBack(sitting.text);
-  if (noun !== undefined) {
-    const named = sitting.ledger.standing.findLast(({ entry }) => isCalled(noun, entry));
+/**
+ * Takes back the last thing done, or the last that the words name ("undo that loss", "the Ember Fox one"); `which` of the
+ * undoes in the text it is, from 0.
+ */
+export function undoLast(sitting: Sitting, which = 0): void {
+  const { ledger } = sitting;
+  const { noun, plant } = undosMeant(noteOf(sitting, sitting.text))[which] ?? {};
+  if (noun !== undefined || plant !== undefined) {
+    const named = ledger.standing.findLast(
+      (each) =>
+        (noun === undefined || isCalled(noun, each.entry)) &&
+        (plant === undefined || isAbout(ledger, each, plant)),
+    );
     if (named) takeBack(sitting, [named.line]);
-    else sitting.reply.text.push(noneToUndo(noun));
+    else sitting.reply.text.push(noneToUndo(noun ?? 'entry'));
     return;
   }
   const deed = lastDeed(sitting.journal);

@@ -194,6 +194,8 @@ function putsNothingRight(line: string, pieces: readonly Piece[], not: number): 
     /^(?:(?:i|we) )?(?:should|ought to) have (?!been|said|read|put|written|told|logged)/.test(line) ||
     /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
     /\bmust be (?:a|an|the|some)\b/.test(line) ||
+    // "That should be it for today", "should be all right".
+    /\bshould be (?:it|all|enough|plenty|fine|ok|okay|good|able)\b/.test(line) ||
     /\b(?:reckons?|says|said i|told me|thinks)\b/.test(line)
   );
 }

@@ -15,7 +15,7 @@ import type { Proposal } from './proposal.js';
 import { refine } from './refining.js';
 import { proposeSentence } from './sentence-proposal.js';
 import { lineOf, plantsIn, type Sentence, sentencesOf } from './sentences.js';
-import { isUndoInParts } from './undo-in-parts.js';
+import { undosInParts } from './undo-in-parts.js';
 import { type Utterance, utteranceOf } from './utterance.js';
 
 /** Every stage of a note's reading, for whoever wants to see how it came about. */
@@ -43,7 +43,7 @@ export function readingOf(note: Note): Reading {
   if (line === '') return { ...seen, outcome: { entries: [], asks: [] } };
   const answer = proposeReply(line, pieces, utterance, note);
   if (answer) return { ...seen, proposals: [answer], outcome: refined([answer], note) };
-  const undone = isUndoInParts(pieces, utterance) ? 1 : undosIn(line);
+  const undone = undosInParts(pieces, utterance) || undosIn(line);
   if (undone > 0) return { ...seen, outcome: { entries: Array(undone).fill(UNDO), asks: [] } };
   const instruction = instruct(line, pieces, utterance, note);
   if (instruction) return { ...seen, outcome: { entries: [], asks: [], instruction } };

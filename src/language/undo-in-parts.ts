@@ -1,25 +1,30 @@
-/** An undo in parts: one takes back, the others only say why. */
+/** Undoes in parts: some take back, the others only say why. */
 import { findHits } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
-import { isUndo, WHY } from './grammar/undo.js';
+import { isUndo, nounTakenBack, WHY } from './grammar/undo.js';
 import type { Piece } from './pieces.js';
 import { lineOf } from './sentences.js';
 import type { Utterance } from './utterance.js';
 
-/** "Whoops, wrong one, take it back": one part undoes, the others only say why. */
-export function isUndoInParts(pieces: readonly Piece[], utterance: Utterance): boolean {
+/**
+ * How many entries parts that undo, and others that only say why, take back ("whoops, wrong one, take it back" one); each
+ * that names its entry takes back another. 0 where they say anything else.
+ */
+export function undosInParts(pieces: readonly Piece[], utterance: Utterance): number {
   const parts: Piece[][] = [[]];
   for (const piece of pieces) {
     if (piece.is === 'break') parts.push([]);
     else parts.at(-1)?.push(piece);
   }
   const said = parts.filter((part) => part.length > 0);
-  if (said.length < 2 || said.length > 4) return false;
+  if (said.length < 2 || said.length > 4) return 0;
   const lines = said.map((part) => lineOf(part, utterance));
-  return (
-    lines.some((line) => isUndo(line)) &&
+  const undoes = lines.filter((line) => isUndo(line));
+  const named = undoes.filter((line) => nounTakenBack(line) || /\bplantname\b/.test(line));
+  return undoes.length > 0 &&
     lines.every((line, n) => isUndo(line) || WHY.test(line) || (n > 0 && onlySaysWhy(said[n] ?? [], line)))
-  );
+    ? Math.max(1, named.length)
+    : 0;
 }
 
 /** "…, they were only limp", "…, I'd picked up the wrong tray": words alone, that tell of nothing and put nothing else right. */

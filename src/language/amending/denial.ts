@@ -25,6 +25,9 @@ export function deniesDate(pieces: readonly Piece[], not: number): boolean {
 /** "I took 11 Ember Fox, not 10": the number denied is what was noted of that plant, some of which may be gone. */
 export function deniesTheLedger(pieces: readonly Piece[], not: number, { context }: Note): boolean {
   const denied = pieces.slice(not + 1, not + 3).find(({ is }) => is === 'count');
+  // "Potted on 5 into 7cm pots, not 9": nine of the size.
+  if (pieces[not - 1]?.is === 'size' || (pieces[not - 1]?.is === 'break' && pieces[not - 2]?.is === 'size'))
+    return false;
   const [plant] = plantsIn(pieces);
   const variety = plant?.plant.variety?.toLowerCase();
   // "I took 13, not 12": so many are known.

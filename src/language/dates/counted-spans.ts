@@ -74,7 +74,7 @@ export const countedSpans = [
     'in|over|for|during? the|these? last|past|previous <count> <unit>',
     ({ count, unit }) => lastUnits(count, unit),
   ),
-  rule('span', '6 previous weeks', '<count> last|past|previous <unit>', ({ count, unit }) =>
+  rule('span', '6 previous weeks', '<count> past|previous <unit>', ({ count, unit }) =>
     lastUnits(count, unit),
   ),
   rule(

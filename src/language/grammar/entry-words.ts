@@ -42,14 +42,24 @@ const entries = new Map<string, Meant>([
 const verbs = new Map<string, LoggedEntry['kind']>([
   ['took', 'strike'],
   ['struck', 'strike'],
+  ['cut', 'strike'],
   ['potted on', 'potOn'],
+  ['potted up', 'potOn'],
+  ['potted', 'potOn'],
   ['planted out', 'plantOut'],
+  ['planted', 'plantOut'],
   ['lost', 'loss'],
+  ['binned', 'loss'],
+  ['chucked', 'loss'],
+  ['threw out', 'loss'],
   ['gave away', 'dispatch'],
+  ['gave', 'dispatch'],
   ['sold', 'dispatch'],
+  ['swapped', 'dispatch'],
   ['pinched', 'pinch'],
   ['moved', 'move'],
   ['got', 'receive'],
+  ['bought', 'receive'],
 ]);
 
 /** Alternatives of a pattern for each set of words. */

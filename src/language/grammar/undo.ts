@@ -1,5 +1,4 @@
 /** The last entry taken back. */
-import { normalise } from '../normalise.js';
 import { entryNouns } from './entry-words.js';
 import { leading, trailing } from './runs.js';
 
@@ -11,8 +10,8 @@ interface UndoRule {
 const OPEN = leading(
   "and|please|kindly|nvm|nah|nope|arra|ach|och|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|nope|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls",
 );
-/** What an entry may be called ("undo that loss"); the only group of a rule that is caught. */
-const KIND = `(${entryNouns})`;
+/** What an entry may be called ("undo that loss", "the Ember Fox sale"); the only group of a rule that is caught. */
+const KIND = `(?:plantname )?(${entryNouns})(?: (?:of|for|on|with) (?:the )?plantname)?`;
 const THAT = `(?:that(?: (?:one|last one|last entry|last bit|note|entry|last note|last|${KIND}))?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update|${KIND}))?(?: (?:i|you) (?:said|sent|wrote|logged|made|put|entered))?|what i (?:just )?(?:said|wrote|sent|logged|put(?: in)?|told you)|(?:the|my) entry|last one)`;
 
 const AFTER = trailing(
@@ -41,6 +40,12 @@ const undoRules: readonly UndoRule[] = [
     name: 'undo the watering',
     pattern: new RegExp(`^${OPEN}(?:undo|unlog|revert|scratch|retract) (?:the|my) ${KIND}${AFTER}$`),
   },
+  {
+    name: 'undo the <plant> loss',
+    pattern: new RegExp(
+      `^${OPEN}(?:undo|unlog|revert|scratch|retract|delete|cancel|ignore|forget|disregard|remove|erase|scrap|withdraw|take back)(?: about)? (?:the|my|that) (?:last )?plantname (?:(${entryNouns})|one|entry|note|line)${AFTER}$`,
+    ),
+  },
   // Behind an undo; alone it would say nothing.
   {
     name: 'and the one before',
@@ -54,16 +59,10 @@ const undoRules: readonly UndoRule[] = [
   },
 ];
 
-/** The noun by which an undo calls the entry that it takes back; words beside the undo name none. */
-export function kindTakenBack(text: string): string | undefined {
-  for (const part of normalise(text)
-    .toLowerCase()
-    .split(/[.,;:!?()\n]+|(?:^| )-+(?: |$)/)) {
-    const line = part.trim();
-    const undo = undoIn(BOTH.exec(line)?.[1] ?? line);
-    if (undo) return undo.slice(1).find((noun) => noun !== undefined);
-  }
-  return undefined;
+/** The noun by which a line that undoes calls the entry; null where it calls it by none, undefined where it undoes nothing. */
+export function nounTakenBack(line: string): string | null | undefined {
+  const undo = undoIn(BOTH.exec(line)?.[1] ?? line);
+  return undo && (undo.slice(1).find((noun) => noun !== undefined) ?? null);
 }
 
 /** "Undo that and the one before". */

@@ -1,7 +1,7 @@
 /** What a restatement is about ("the ones I took on Monday", "those"), and the words that set it equal to its value. */
 import { wordAt } from '../grammar/rule.js';
 import type { Piece, PlantWords, When } from '../pieces.js';
-import { PRONOUN, TAKEN, WAS } from './words.js';
+import { CUT, PRONOUN, TAKEN, WAS } from './words.js';
 
 /** What a restatement is about, up to piece `to`. */
 export interface Subject {
@@ -15,11 +15,13 @@ export interface Subject {
 /** The subject that begins at a piece; undefined where none does. */
 export function subjectAt(pieces: readonly Piece[], from: number): Subject | undefined {
   if (PRONOUN.test(wordAt(pieces, from)) && wordAt(pieces, from + 1) !== 'one') return { to: from + 1 };
-  // "I did that on Thursday".
+  // "I did that on Thursday"; of cuttings that were told without a number, "actually I took them on Sunday".
+  const deed = pieces[from + 1];
   if (
     /^(?:i|we)$/.test(wordAt(pieces, from)) &&
-    wordAt(pieces, from + 1) === 'did' &&
-    PRONOUN.test(wordAt(pieces, from + 2)) &&
+    (wordAt(pieces, from + 1) === 'did' ||
+      (from > 0 && deed?.is === 'word' && deed.verb?.form === 'past' && CUT.test(deed.verb.lemma))) &&
+    (PRONOUN.test(wordAt(pieces, from + 2)) || wordAt(pieces, from + 2) === 'them') &&
     pieces[from + 3]?.is === 'when'
   )
     return { to: from + 3, did: true };
@@ -60,6 +62,8 @@ export function copulaAt(pieces: readonly Piece[], at: number, doubted: boolean)
   const word = wordAt(pieces, at);
   const next = wordAt(pieces, at + 1);
   if (WAS.test(word)) return pastDeed(pieces, at + 1);
+  // "That should be it for today" puts nothing right.
+  if (word === 'should' && wordAt(pieces, at + 2) === 'it') return undefined;
   if (/^(?:should|shd|ought)$/.test(word) && /^(?:be|read|say|to)$/.test(next)) return at + 2;
   if (word === 'should' && next === 'have') return at + 3;
   if (doubted && /^(?:is|are|it's|that's|they're)$/.test(word)) return at + 1;

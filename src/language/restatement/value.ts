@@ -6,10 +6,11 @@ import type { Piece } from '../pieces.js';
 import { valueSaid } from '../value-said.js';
 
 const POLITE =
-  /^(?:start|begin|with|originally|first|please|sorry|thanks|then|in|total|altogether|instead|actually|mate|ok|my|mistake)$/;
+  /^(?:start|begin|with|originally|first|please|sorry|thanks|then|in|total|altogether|instead|actually|mate|ok|my|mistake|though|tho)$/;
 const BETWEEN =
   /^(?:actually|really|only|just|all|in|fact|on|at|of|the|a|about|meant|to|be|with|into|it|was)$/;
-const NOUN = /^(?:cuttings|cutting|plants|them|of|struck|taken|pots|altogether)$/;
+const NOUN =
+  /^(?:cuttings|cutting|slips|plants|plugs|plantlets|tubers|stools|crowns|corms|roots?tocks?|stock|them|of|struck|taken|pots|altogether)$/;
 
 /** "It was rot", "that was the slugs", "it was mould, not rot": what did it, and no more. */
 export function causeAt(pieces: readonly Piece[], from: number): Cause | undefined {

@@ -2,3 +2,5 @@
 export const PRONOUN = /^(?:it|that|they|this|those|these)$/;
 export const WAS = /^(?:was|were)$/;
 export const TAKEN = /^(?:take|strike|stick|pot|lose|sell|pinch|plant|move|give|get|do|root|cut)$/;
+/** The deeds that a batch begins with. */
+export const CUT = /^(?:take|strike|cut|root|get)$/;

@@ -1,0 +1,126 @@
+/** "It was Ines I gave them to, not Idris": what is denied stands in the ledger, and tells which entry and which slot is meant. */
+import type { Day } from '../calendar/day.js';
+import { contains, isSpan } from '../calendar/span.js';
+import { type Claims, type Contrast, contrastIn } from '../language/contrast.js';
+import type { ReadNote } from '../language/note.js';
+import type { Plant } from '../ledger/entry.js';
+import type { StandingEntry } from '../ledger/ledger.js';
+import { named } from '../ledger/reach.js';
+import { setSlots } from './amending.js';
+import type { Context } from './answering.js';
+import { standingOn } from './deeds.js';
+import { fell, isAbout, lastNote, type Slots } from './entry-meant.js';
+import { isLogged } from './noting.js';
+import { noteOf } from './reading.js';
+import type { Sitting } from './sitting.js';
+import { plantSaid } from './slots.js';
+
+/** So long after a note are the same words about it, and no new note. */
+const LATELY_MS = 24 * 3_600_000;
+/** Done once more, and nothing put right. */
+const AGAIN = /\b(?:more|another|also|again|this time|too|as well)\b/i;
+/** "The three that I lost": told before. */
+const RECALLED = /\b(?:the|those|that)\b[^.?!]{1,50}\b(?:i|we)(?: had|['’]d)? (?!only|just)\p{L}+/iu;
+
+/** Whether the text contradicts what stands in the ledger, and that is put right. */
+export function contradicts(sitting: Sitting, text: string, read: ReadNote, { lines }: Context): boolean {
+  const contrast = contrastIn(noteOf(sitting, text));
+  if (!contrast || AGAIN.test(text)) return false;
+  const { ledger } = sitting;
+  const quoted = standingOn(ledger, lines);
+  const found = (quoted.length > 0 ? quoted : ledger.standing)
+    .filter((each) => isMeant(sitting, each, contrast, read))
+    .flatMap((standing) => {
+      const set = isLogged(standing.entry) ? slotsDenied(standing.entry, contrast) : undefined;
+      return set ? [{ standing, set }] : [];
+    });
+  const last = found.at(-1);
+  if (!last || (found.length > 1 && !isPlain(sitting, last.standing, contrast))) return false;
+  setSlots(sitting, [last.standing], last.set);
+  return true;
+}
+
+/** Whether the entry is of the plant and day that the text names, and of the deed that was read in it. */
+function isMeant(
+  { ledger, origin, text }: Sitting,
+  standing: StandingEntry,
+  contrast: Contrast,
+  { entries }: ReadNote,
+): boolean {
+  const { plant, date } = contrast;
+  if (plant && !isAbout(ledger, standing, plant)) return false;
+  if (date !== undefined && !fell(standing, date)) return false;
+  if (/\broot(?:s|ed)?\b/i.test(text) && standing.entry.kind !== 'check') return false;
+  const isLate = origin.at - standing.journal.at > LATELY_MS && !RECALLED.test(text);
+  return entries.every(({ entry, sources }) => {
+    if (!isLogged(entry) || entry.kind === 'remark') return true;
+    const told = plantSaid(entry as Plant, sources);
+    if (entry.kind !== standing.entry.kind || (isLate && date === undefined && !named(told))) return false;
+    return (!named(told) || isAbout(ledger, standing, told)) && agrees(standing.entry, entry, contrast);
+  });
+}
+
+/** Whether nothing that was read besides the contrast tells of another deed. */
+function agrees(standing: object, read: object, { said, denied }: Contrast): boolean {
+  const [own, told] = [standing, read] as [Slots, Slots];
+  const contrasted = new Set<unknown>([...Object.values(said), ...Object.values(denied)]);
+  return ['count', 'rooted', 'pots', 'how', 'to', 'cause', 'cutting'].every(
+    (slot) =>
+      told[slot] === undefined ||
+      own[slot] === undefined ||
+      told[slot] === own[slot] ||
+      contrasted.has(told[slot]),
+  );
+}
+
+/** Several entries say what is denied: the latest is meant where it is the last note's or the plant or day was named. */
+function isPlain({ ledger }: Sitting, standing: StandingEntry, { plant, date }: Contrast): boolean {
+  return plant !== undefined || date !== undefined || lastNote(ledger).includes(standing);
+}
+
+/** The slot of the entry that holds what is denied, with what is said instead. */
+function slotsDenied(entry: object, { said, denied }: Contrast): Slots | undefined {
+  const own = entry as Readonly<Record<string, unknown>>;
+  for (const slot of ['pots', 'potSize', 'medium', 'cutting', 'cause', 'place'] as const)
+    if (said[slot] !== undefined && denied[slot] !== undefined && own[slot] === denied[slot])
+      return { [slot]: said[slot] };
+  const day = own['date'];
+  if (said.date !== undefined && typeof day === 'string' && isDay(denied, day as Day))
+    return { date: said.date };
+  return numberDenied(own, said, denied) ?? wordsDenied(own, said, denied);
+}
+
+function isDay({ date }: Claims, day: Day): boolean {
+  return date !== undefined && (isSpan(date) ? contains(date, day) : date === day);
+}
+
+/** "Not 4": of cuttings, pots, or the size of a pot, with or without its unit. */
+function numberDenied(own: Slots, said: Claims, denied: Claims): Slots | undefined {
+  if (denied.count === undefined) return undefined;
+  const size = String(own['potSize'] ?? '');
+  if (said.potSize !== undefined)
+    return Number.parseFloat(size) === denied.count ? { potSize: said.potSize } : undefined;
+  if (said.pots !== undefined) return own['pots'] === denied.count ? { pots: said.pots } : undefined;
+  if (said.count === undefined) return undefined;
+  const unit = /^\d+ ?(in|inch|cm|l|ml|qt|gal)\b/i.exec(denied.words ?? '')?.[1];
+  if (unit !== undefined || /^\d+ ?(?:in|cm)\b/.test(said.words ?? ''))
+    return Number.parseFloat(size) === denied.count
+      ? { potSize: size.replace(/^[\d.]+/, String(said.count)) }
+      : undefined;
+  for (const slot of ['rooted', 'count', 'pots'] as const)
+    if (own[slot] === denied.count)
+      return slot === 'rooted' ? { rooted: said.count } : { [slot]: said.count };
+  return Number.parseFloat(size) === denied.count
+    ? { potSize: size.replace(/^[\d.]+/, String(said.count)) }
+    : undefined;
+}
+
+/** A person or a place by name. */
+function wordsDenied(own: Slots, said: Claims, denied: Claims): Slots | undefined {
+  if (said.words === undefined || denied.words === undefined) return undefined;
+  const same = (slot: string) => String(own[slot] ?? '').toLowerCase() === denied.words?.toLowerCase();
+  const slot = ['to', 'place', 'fromPlace', 'medium'].find((each) => own[each] !== undefined && same(each));
+  return slot === undefined || (slot === 'to' && !/^\p{Lu}/u.test(said.words))
+    ? undefined
+    : { [slot]: said.words };
+}

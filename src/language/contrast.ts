@@ -1,0 +1,129 @@
+/** What a sentence sets against what it denies: "it was frost, not slugs", "it was Ines I gave them to, not Idris". */
+import type { Day } from '../calendar/day.js';
+import type { Span } from '../calendar/span.js';
+import { wordAt } from './grammar/rule.js';
+import { joinContainers } from './containers.js';
+import { causes, cuttingTypes, phraseAt, type PhraseTable } from './lexicon.js';
+import type { Note } from './note.js';
+import type { Piece, PlantWords } from './pieces.js';
+import { firstOf, sentencesOf, textOf } from './sentences.js';
+import { type Utterance, utteranceOf } from './utterance.js';
+import { valueSaid } from './value-said.js';
+
+/** A phrase in every way that it can be meant; `count` also where it may be the number of a size. */
+export interface Claims {
+  readonly count?: number;
+  readonly pots?: number;
+  readonly potSize?: string;
+  readonly date?: Day | Span;
+  readonly place?: string;
+  readonly medium?: string;
+  readonly cutting?: string;
+  readonly cause?: string;
+  /** As written, without "the" and "to". */
+  readonly words?: string;
+}
+
+export interface Contrast {
+  readonly said: Claims;
+  readonly denied: Claims;
+  /** What else the sentence names, which tells the entry that is meant. */
+  readonly plant?: PlantWords;
+  readonly date?: Day | Span;
+}
+
+/** More than this is no correction. */
+const LONGEST = 24;
+const LEAD =
+  /^(?:no|nope|oops|whoops|sorry|wait|actually|hang|hold|on|oh|ah|and|but|well|damn|argh|typo|my|mistake|bad)$/;
+const FRAME =
+  /^(?:it|it's|that|that's|they|they're|was|were|wasn't|weren't|is|are|isn't|the|a|an|to|in|on|at|for|with|from|of|by|into|but|actually|really|should|have|been|be|i|meant|mean|said|went|gone|only|just)$/;
+
+/** The one contrast of a note that says nothing else; undefined where it makes none or names the plant denied. */
+export function contrastIn(note: Note): Contrast | undefined {
+  if (!/\b(?:not|instead of|rather than)\b|n['’]t\b/i.test(note.text)) return undefined;
+  const utterance = utteranceOf(note);
+  const [sentence, another] = sentencesOf(joinContainers(utterance.pieces), utterance);
+  if (!sentence || another || sentence.asked || sentence.pieces.length > LONGEST) return undefined;
+  const { pieces } = sentence;
+  const not = pieces.findLastIndex((_, at) => deniesAt(pieces, at) > 0);
+  if (not < 0) return undefined;
+  const from = not + deniesAt(pieces, not);
+  const behind = endOf(pieces, from);
+  const denied = pieces.slice(from, behind);
+  const rest = pieces.slice(behind).filter(({ is }) => is !== 'break');
+  const before = pieces.slice(0, not);
+  const said = saidBeside(rest.length > 0 ? rest : before, rest.length > 0, utterance);
+  if (denied.length === 0 || !said || denied.some(({ is }) => is === 'plant')) return undefined;
+  const claims = claimsOf(withoutFrame(denied), utterance);
+  const [plant, otherPlant] = before.filter(({ is }) => is === 'plant');
+  const when = claims.date === undefined ? firstOf(before, 'when') : undefined;
+  if (otherPlant) return undefined;
+  return {
+    said,
+    denied: claims,
+    ...(plant?.is === 'plant' ? { plant: plant.plant } : {}),
+    ...(when && when.when.past !== undefined && when.when.past !== 'ask' ? { date: when.when.past } : {}),
+  };
+}
+
+/** What a few words can be meant as. */
+export function claimsIn(note: Note): Claims {
+  const utterance = utteranceOf(note);
+  return claimsOf(withoutFrame(joinContainers(utterance.pieces)), utterance);
+}
+
+/** How many pieces say "not" there; 0 where none do. */
+function deniesAt(pieces: readonly Piece[], at: number): number {
+  const word = wordAt(pieces, at);
+  if (/^(?:not|wasn't|weren't|isn't)$/.test(word)) return 1;
+  const two = `${word} ${wordAt(pieces, at + 1)}`;
+  return two === 'instead of' || two === 'rather than' ? 2 : 0;
+}
+
+/** Where the denied phrase ends: before a comma, "but" or "it was". */
+function endOf(pieces: readonly Piece[], from: number): number {
+  const end = pieces.findIndex(
+    (piece, at) =>
+      at > from && (piece.is === 'break' || /^(?:but|it|it's|that|they)$/.test(wordAt(pieces, at))),
+  );
+  return end < 0 ? pieces.length : end;
+}
+
+/** The phrase that is said: of what follows the denied one all, else the end of what stands before it, or behind "it was". */
+function saidBeside(row: readonly Piece[], isBehind: boolean, utterance: Utterance): Claims | undefined {
+  const pieces = row.filter(({ is }, at) => is !== 'break' && !(at < 5 && LEAD.test(wordAt(row, at))));
+  const cleft = pieces.findIndex(
+    (_, at) => at > 0 && /^(?:i|we|that|who|which|they)$/.test(wordAt(pieces, at)),
+  );
+  const opens = /^(?:it|it's|that|that's|they|was)$/.test(wordAt(pieces, 0));
+  const phrase = withoutFrame(opens && cleft > 1 && !isBehind ? pieces.slice(0, cleft) : pieces);
+  const last = phrase.findLastIndex((_, at) => FRAME.test(wordAt(phrase, at)));
+  const words = phrase.slice(last + 1);
+  if (phrase.length === 0) return undefined;
+  const { words: written, ...own } = claimsOf(words, utterance);
+  const known = claimsOf(phrase, utterance);
+  return { ...known, ...own, ...(words.length > 0 && words.length < 4 && written ? { words: written } : {}) };
+}
+
+function withoutFrame(pieces: readonly Piece[]): readonly Piece[] {
+  const from = pieces.findIndex((_, at) => !FRAME.test(wordAt(pieces, at)));
+  return from < 0 ? [] : pieces.slice(from);
+}
+
+function claimsOf(pieces: readonly Piece[], utterance: Utterance): Claims {
+  const claims: Record<string, unknown> = {};
+  for (const piece of pieces) if (piece.is !== 'plant') Object.assign(claims, valueSaid(piece));
+  const tokens = pieces.flatMap(({ from, to }) => utterance.tokens.slice(from, to).map(({ text }) => text));
+  const found = <Value>(table: PhraseTable<Value>) =>
+    tokens.flatMap((_, at) => phraseAt(table, tokens, at) ?? []).at(-1)?.value;
+  const cause = found(causes);
+  const cutting = found(cuttingTypes);
+  const words = textOf(pieces, utterance);
+  return {
+    ...claims,
+    ...(cause === undefined ? {} : { cause }),
+    ...(cutting === undefined ? {} : { cutting }),
+    ...(words === '' ? {} : { words }),
+  };
+}
