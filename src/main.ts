@@ -190,7 +190,10 @@ function hearingWith(transcriber: Transcriber, program: Program, log: Log): Hear
   return async (incoming, audio) => {
     const known = contextOf(program.worldOf(incoming).ledger);
     const hearing = await transcriber.transcribe(audio, vocabularyOf(known, cropNames));
-    if (hearing.kind === 'heard') return { heard: { words: hearing.words, seconds: hearing.seconds } };
+    if (hearing.kind === 'heard') {
+      const { words, seconds, others } = hearing;
+      return { heard: { words, seconds, others } };
+    }
     log.warn('voice note not heard', { why: hearing.kind });
     return { other: 'voice', unheard: hearing.kind };
   };

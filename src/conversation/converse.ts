@@ -30,7 +30,7 @@ export function converse(world: World, incoming: Incoming, now: Instant): Turned
   else if (incoming.text !== undefined) {
     if (wasHeard(sitting)) return sitting.end();
     sayText(sitting, incoming.text, contextualAnswer(sitting, incoming));
-  } else if (incoming.heard) hear(sitting, incoming.heard.words, contextualAnswer(sitting, incoming));
+  } else if (incoming.heard) hear(sitting, incoming.heard, contextualAnswer(sitting, incoming));
   else if (incoming.location) locate(sitting, incoming.location);
   else if (incoming.unheard) sitting.reply.text.push(unheardWords(incoming.unheard));
   else if (incoming.brought) bringIn(sitting, incoming.brought);

@@ -1,24 +1,28 @@
 /** A spoken note: a draft until a yes, unless it needs none. */
+import { heardOtherwise, tellsNothing } from '../language/hearings.js';
 import type { HeardWord } from '../language/note.js';
 import { asksOnly, doubtfulWords, mayAnswerUnasked, mayPostUnasked } from '../language/surety.js';
 import { heardNothing, heardSurely } from '../words/heard.js';
 import { type Context, pendingOf } from './answering.js';
 import { matchButton } from './offering.js';
-import { readIn } from './reading.js';
+import { contextOf, readIn } from './reading.js';
 import { act, sayText } from './saying.js';
 import type { Sitting } from './sitting.js';
+import type { Incoming } from './turn.js';
 
-export function hear(sitting: Sitting, words: readonly HeardWord[], context: Context): void {
-  const text = words
-    .map(({ word }) => word)
-    .join(' ')
-    .trim();
+export function hear(
+  sitting: Sitting,
+  { words, others = [] }: NonNullable<Incoming['heard']>,
+  context: Context,
+): void {
+  const text = textOf(words);
   if (text === '') {
     sitting.reply.text.push(heardNothing);
     return;
   }
   const read = readIn(sitting, text, { heard: words, pending: pendingOf(context) });
-  const isButton = doubtfulWords(words).length === 0 && matchButton(sitting, text, context) !== null;
+  const button = matchButton(sitting, text, context);
+  const isButton = doubtfulWords(words).length === 0 && button !== null;
   if (isButton || mayAnswerUnasked(read, words)) {
     sayText(sitting, text, context);
     return;
@@ -28,7 +32,22 @@ export function hear(sitting: Sitting, words: readonly HeardWord[], context: Con
     act(sitting, text, read, context);
     return;
   }
-  const others = sitting.talk.asks.filter(({ asked }) => asked.ask !== 'heard');
-  sitting.change({ asks: others });
-  sitting.ask({ ask: 'heard', words, text });
+  const meant =
+    button === null && tellsNothing(read)
+      ? heardOtherwise(words, others, contextOf(sitting.ledger), (other) => readIn(sitting, other))
+      : undefined;
+  askWhetherHeard(sitting, meant ?? words);
+}
+
+/** A draft takes the place of an earlier one. */
+function askWhetherHeard(sitting: Sitting, words: readonly HeardWord[]): void {
+  sitting.change({ asks: sitting.talk.asks.filter(({ asked }) => asked.ask !== 'heard') });
+  sitting.ask({ ask: 'heard', words, text: textOf(words) });
+}
+
+function textOf(words: readonly HeardWord[]): string {
+  return words
+    .map(({ word }) => word)
+    .join(' ')
+    .trim();
 }

@@ -28,6 +28,8 @@ export interface ReplayTurn {
   readonly toForgotten?: boolean;
   /** A voice note, recognised. */
   readonly heard?: readonly HeardWord[];
+  /** What else it may have been. */
+  readonly others?: readonly string[];
 }
 
 export interface Conversation {
@@ -100,7 +102,9 @@ export function replay(
       ...speaker,
       message: String(turn.edit ?? index),
       at: turn.edit === undefined ? turn.at : (conversation.turns[turn.edit]?.at ?? turn.at),
-      ...(turn.heard ? { heard: { words: turn.heard, seconds: 0 } } : { text: turn.say ?? '' }),
+      ...(turn.heard
+        ? { heard: { words: turn.heard, seconds: 0, others: turn.others ?? [] } }
+        : { text: turn.say ?? '' }),
       ...(turn.edit === undefined ? {} : { edited: true }),
       ...(answers === undefined ? {} : { answers }),
       ...(turn.toForgotten ? { replyTo: 'forgotten' } : {}),

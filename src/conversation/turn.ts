@@ -32,7 +32,12 @@ export interface Incoming {
   readonly answers?: string;
   readonly location?: { readonly latitude: number; readonly longitude: number };
   /** A voice note, recognised. */
-  readonly heard?: { readonly words: readonly HeardWord[]; readonly seconds: number };
+  readonly heard?: {
+    readonly words: readonly HeardWord[];
+    readonly seconds: number;
+    /** Other ways in which it may be heard, the likeliest first. */
+    readonly others?: readonly string[];
+  };
   readonly document?: { readonly name: string; readonly bytes: Uint8Array };
   /** What that document held, once it was read: a ledger or entries … */
   readonly brought?: LedgerBrought;

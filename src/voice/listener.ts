@@ -1,9 +1,9 @@
 /** The child process: loads one engine, then turns each sound it is sent into words. Started by listening-child.ts alone. */
-import { loadDecoder, type DecoderFiles } from './pocketsphinx.js';
+import { type Decoded, loadDecoder, type DecoderFiles } from './pocketsphinx.js';
 import { loadProgram } from './pocketsphinx-program.js';
 import { readSound, sixteenBit, withFloor } from './sound.js';
 import { loadSuppliedModel } from './supplied-model.js';
-import type { Hearing, HeardWord, Vocabulary } from './transcriber.js';
+import type { Hearing, Vocabulary } from './transcriber.js';
 
 /** What the child is told on its command line, as JSON. */
 export type ListenerTask =
@@ -25,11 +25,14 @@ export type ListenerSaid =
 
 interface Engine {
   readonly engine: string;
-  hear(samples: Float32Array, vocabulary: Vocabulary): readonly HeardWord[];
+  hear(samples: Float32Array, vocabulary: Vocabulary): Decoded;
 }
 
 async function load(task: ListenerTask): Promise<Engine> {
-  if (task.engine === 'model') return loadSuppliedModel(task.folder);
+  if (task.engine === 'model') {
+    const model = await loadSuppliedModel(task.folder);
+    return { engine: model.engine, hear: (...sound) => ({ words: model.hear(...sound), others: [] }) };
+  }
   const decoder =
     task.engine === 'program'
       ? loadProgram(task.files)
@@ -40,8 +43,8 @@ async function load(task: ListenerTask): Promise<Engine> {
 async function hear(engine: Engine, { audio, vocabulary }: SoundSent): Promise<Hearing> {
   const sound = await readSound(audio);
   if (sound.kind === 'notAudio') return sound;
-  const words = engine.hear(sound.samples, vocabulary);
-  return { kind: 'heard', words, seconds: sound.seconds, engine: engine.engine };
+  const { words, others } = engine.hear(sound.samples, vocabulary);
+  return { kind: 'heard', words, others, seconds: sound.seconds, engine: engine.engine };
 }
 
 function say(said: ListenerSaid): void {

@@ -32,7 +32,7 @@ export function loadProgram(files: DecoderFiles): Decoder {
           { encoding: 'utf8' },
         );
         if (status !== 0) throw new Error(`${program} failed`);
-        return wordsIn(stdout);
+        return { words: wordsIn(stdout), others: [] };
       } finally {
         rmSync(folder, { recursive: true, force: true });
       }

@@ -17,11 +17,18 @@ export interface DecodedWord {
   readonly p: number;
 }
 
+/** What was made of a sound. */
+export interface Decoded {
+  readonly words: readonly DecodedWord[];
+  /** Other ways in which the same sound may be heard, the likeliest first; none where an engine tells of none. */
+  readonly others: readonly string[];
+}
+
 /** A loaded recogniser of one vocabulary. */
 export interface Decoder {
   readonly engine: string;
   /** `samples`: 16 kHz, mono, 16-bit. */
-  decode(samples: Int16Array): DecodedWord[];
+  decode(samples: Int16Array): Decoded;
 }
 
 const libraryName = 'libpocketsphinx.so.3';
@@ -32,6 +39,11 @@ const languageModelAuto = 0;
  * half change nothing: this is a fifth against four fifths, raised likewise.
  */
 const stockAgainstDomain = 1e-4;
+
+/** So many other hearings are told; of forty, the last twenty brought next to nothing. */
+const mostOthers = 20;
+/** Many paths of the lattice differ in pauses and in how a word is said alone: so many are looked at. */
+const mostPaths = 400;
 
 type Native = (...args: unknown[]) => unknown;
 
@@ -78,6 +90,25 @@ export async function loadDecoder(files: DecoderFiles): Promise<Decoder> {
   const segmentWord = native('const char *ps_seg_word(void *segment)');
   const segmentPosterior = native('int ps_seg_prob(void *segment, void *a, void *l, void *b)');
   const expOf = native('double logmath_exp(void *logmath, int p)');
+  const firstPath = native('void *ps_nbest(void *ps)');
+  const nextPath = native('void *ps_nbest_next(void *path)');
+  const pathWords = native('const char *ps_nbest_hyp(void *path, void *score)');
+  const endOfPaths = native('void ps_nbest_free(void *path)');
+
+  /** Texts other than the best, by the lattice's score. */
+  const othersThan = (best: string): string[] => {
+    const texts = new Set([best]);
+    // The iterator frees itself at its end, and stands before its first path when it is made.
+    let path = firstPath(decoder);
+    for (let at = 0; path && at < mostPaths && texts.size <= mostOthers; at++) {
+      const words = pathWords(path, null);
+      if (typeof words === 'string') texts.add(plainWords(words.split(' ')).join(' '));
+      path = nextPath(path);
+    }
+    if (path) endOfPaths(path);
+    texts.delete(best);
+    return [...texts];
+  };
 
   return {
     engine: 'pocketsphinx',
@@ -87,15 +118,20 @@ export async function loadDecoder(files: DecoderFiles): Promise<Decoder> {
       end(decoder);
       const heard: DecodedWord[] = [];
       for (let segment = firstSegment(decoder); segment; segment = nextSegment(segment)) {
-        const word = String(segmentWord(segment));
-        if (/^[<[+]/.test(word)) continue;
         const p = Number(expOf(logBase, segmentPosterior(segment, null, null, null)));
-        for (const each of wordsOfUnit(word.replace(/\(\d+\)$/, '')))
-          heard.push({ word: each, p: Math.min(1, p) });
+        for (const word of plainWords([String(segmentWord(segment))]))
+          heard.push({ word, p: Math.min(1, p) });
       }
-      return heard;
+      return { words: heard, others: othersThan(heard.map(({ word }) => word).join(' ')) };
     },
   };
+}
+
+/** Words as they are written: without fillers, the number of a way of saying, and the joints of units. */
+function plainWords(decoded: readonly string[]): string[] {
+  return decoded
+    .filter((word) => word !== '' && !/^[<[+]/.test(word))
+    .flatMap((word) => wordsOfUnit(word.replace(/\(\d+\)$/, '')));
 }
 
 function settings(files: DecoderFiles): Record<string, string> {

@@ -20,6 +20,8 @@ export interface Heard {
   readonly kind: 'heard';
   /** Lower-case words, numbers spelt out, no punctuation; none where nothing was said. */
   readonly words: readonly HeardWord[];
+  /** Other ways in which the same sound may be heard, the likeliest first; none where an engine tells of none. */
+  readonly others: readonly string[];
   /** Length of the sound. */
   readonly seconds: number;
   readonly engine: string;

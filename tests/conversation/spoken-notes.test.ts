@@ -9,7 +9,7 @@ const zone = 'Europe/London';
 const sure = (text: string): HeardWord[] => text.split(' ').map((word) => ({ word, p: 0.999 }));
 const unsure = (text: string): HeardWord[] => text.split(' ').map((word) => ({ word, p: 0.4 }));
 
-type Turn = { say: string } | { heard: readonly HeardWord[] };
+type Turn = { say: string } | { heard: readonly HeardWord[]; others?: readonly string[] };
 
 function talk(...turns: Turn[]): Replayed {
   const timed: ReplayTurn[] = turns.map((turn, at) => ({
@@ -61,6 +61,25 @@ describe('a spoken note', () => {
     const talked = talk(struck, { heard: unsure('how many copper lantern have i got') });
     expect(kinds(talked)).toEqual(['strike']);
     expect(texts(talked)).not.toContain('Is that right?');
+  });
+
+  it('of which nothing was understood is asked about as it may have been heard otherwise, and never posted unasked', () => {
+    const garbled = { heard: sure('the mystic the cop a land turn'), others: ['misted the copper lantern'] };
+    const talked = talk(struck, garbled);
+    expect(kinds(talked)).toEqual(['strike']);
+    expect(texts(talked)).toContain('I heard: (misted?) (the?) (copper?) (lantern?). Is that right?');
+    expect(kinds(talk(struck, garbled, { say: 'yes' }))).toEqual(['strike', 'tend']);
+  });
+
+  it('that was understood is what it was heard as, whatever else it may have been', () => {
+    const spoken = {
+      heard: sure('lost two of the copper lantern'),
+      others: ['lost three of the copper lantern'],
+    };
+    expect(talk(struck, spoken, { say: 'yes' }).journal.at(-1)?.what).toMatchObject({
+      kind: 'loss',
+      count: 2,
+    });
   });
 
   it('off the subject posts nothing', () => {

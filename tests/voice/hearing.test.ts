@@ -38,6 +38,11 @@ describeWith(['pocketsphinx pocketsphinx-en-us'], 'hearing', () => {
       // opusinfo (opus-tools, Debian) gives the clip's playback length.
       expect(hearing.seconds).toBeCloseTo(2.94, 1);
       for (const { p } of hearing.words) expect(p >= 0 && p <= 1).toBe(true);
+      // What else it may have been: other texts, none twice, plain words as the best are.
+      expect(hearing.others.length).toBeGreaterThan(0);
+      expect(hearing.others.length).toBeLessThanOrEqual(20);
+      expect(new Set([textOf(hearing), ...hearing.others]).size).toBe(1 + hearing.others.length);
+      for (const other of hearing.others) expect(other).toMatch(/^[a-z' .]+$/);
     },
     slow,
   );
