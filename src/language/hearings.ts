@@ -7,8 +7,8 @@ export function tellsNothing({ entries, instruction }: ReadNote): boolean {
 }
 
 /**
- * The likeliest of the other hearings that tells something of a variety or batch which the ledger knows; who talks of
- * something else names none. It is never sure: the words that differ from the likeliest hearing have a posterior of nought.
+ * The likeliest of the other hearings that tells something of a variety or batch which the ledger knows; where none does,
+ * of any crop. It is never sure: the words that differ from the likeliest hearing have a posterior of nought.
  */
 export function heardOtherwise(
   words: readonly HeardWord[],
@@ -18,18 +18,22 @@ export function heardOtherwise(
 ): readonly HeardWord[] | undefined {
   const names = new Set<unknown>([
     ...varieties.map(({ name }) => name),
-    ...batches.flatMap(({ label, variety }) => [label, variety]),
+    ...batches.flatMap(({ label, variety }) => (variety === undefined ? [label] : [label, variety])),
   ]);
-  names.delete(undefined);
-  // A plant that is taken for granted, since the ledger has no other, was not heard.
-  const isKnown = ({ entries }: ReadNote): boolean =>
-    entries.some(({ entry, sources }) =>
-      Object.entries(entry).some(
-        ([slot, value]) => /^(?:variety|batch)$/.test(slot) && sources[slot] === 'said' && names.has(value),
-      ),
-    );
-  const meant = others.find((text) => isKnown(readingOf(text)));
-  return meant === undefined ? undefined : likened(meant.split(' '), words);
+  const readings = others.map((text) => ({ text, read: readingOf(text) }));
+  const meant =
+    readings.find(({ read }) => says(read, /^(?:variety|batch)$/, (value) => names.has(value))) ??
+    readings.find(({ read }) => says(read, /^crop$/, () => true));
+  return meant && likened(meant.text.split(' '), words);
+}
+
+/** Whether an entry has such a value in such a slot, and not only because it was taken for granted. */
+function says({ entries }: ReadNote, slots: RegExp, isMeant: (value: unknown) => boolean): boolean {
+  return entries.some(({ entry, sources }) =>
+    Object.entries(entry).some(
+      ([slot, value]) => slots.test(slot) && sources[slot] === 'said' && isMeant(value),
+    ),
+  );
 }
 
 /** What two hearings have in common at their beginning and end keeps its posterior. */

@@ -27,13 +27,19 @@ describe('a hearing that tells of nothing', () => {
     ).toBe('i lost three? of? the? salt? harrier? today');
   });
 
+  it('gives way to one that tells of a crop only where none names a plant of the ledger', () => {
+    const rose = 'took five rose cuttings';
+    expect(meant('looked five rows cut inks', [rose])).toBe('took? five? rose? cuttings?');
+    expect(meant('looked five rows cut inks', [rose, 'lost five salt harrier'])).toMatch(/harrier/);
+  });
+
   it('gives way to one that tells of a batch by its label', () => {
     expect(meant('cheque the tea be one', ['checked TB1 three rooted'])).toBe('checked? TB1? three? rooted?');
   });
 
   it.each([
     ['a plant that the ledger does not know', ['took five cuttings of cellar pike']],
-    ['a crop that anybody may speak of', ['took five rose cuttings']],
+    ['a place alone', ['misted the greenhouse']],
     ['a name of which nothing is told', ['and salt harrier in the sea at']],
     ['nothing else', []],
   ])('stands beside others that tell of %s', (_, others) => {
