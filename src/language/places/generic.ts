@@ -47,8 +47,8 @@ export function genericAt(
   // "The porch planter": the place is the planter there.
   if (
     (/^(?:planter|planters|urn|urns|trough|troughs|barrel|barrels|tub|tubs)$/.test(textAt(tokens, to)) ||
-      // "In the terrace pots".
-      (textAt(tokens, to) === 'pots' &&
+      // "In the terrace pots", "in the porch boxes".
+      (/^(?:pots|boxes|baskets)$/.test(textAt(tokens, to)) &&
         /^(?:terrace|patio|balcony|deck|courtyard|porch|veranda|verandah)$/.test(noun) &&
         textAt(tokens, to + 1) !== 'of')) &&
     free(to)

@@ -38,6 +38,8 @@ export const toldAsStock: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       (follows(p, t, 'plant') || precedes(p, f, 5, 'plant')) &&
+      // "Bought two Salt Harrier geranium stock plants" is told by its verb.
+      !(p[f]?.is === 'plant' && p[f - 1]?.is === 'plant' && f > 1) &&
       (p[f]?.is === 'word' ||
         p.some(
           (piece) =>
