@@ -6,20 +6,10 @@ import { liveBatches } from '../ledger/ledger.js';
 import type { Line } from '../ledger/posting.js';
 import { amend, setSlots } from './amending.js';
 import { dayAloneIn } from './day-in.js';
+import { doubtsFirst, doubtsLast, lead } from './doubts.js';
 import { candidatesFor, lastNote } from './entry-meant.js';
 import { noteOf, readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
-
-const DOUBT = String.raw`oops|whoops|sorry|wait|actually|hang on|i mean|i meant|i can['’]t count|recount(?:ed)?|counted again|looked again|wrong (?:one|plant|pot|batch|name|number|date|day|place|size)|scra(?:p|tch) that|(?:that |it )?should(?:['’]ve| have)? be(?:en)?`;
-export const lead = `^(?:(?:and|no|${DOUBT})[,:; ]+)*`;
-const secondThought = new RegExp(
-  String.raw`^(?:no[, ]+(?:wait|sorry|just|only|it was|make that)|${DOUBT})\b`,
-  'i',
-);
-
-/** "To Nora, I mean". */
-const afterwards =
-  /(?<![, ])[, ]+(?:i mean|i meant|i should say|i should have said|actually|(?:that|it) should (?:be|have been|say))[.!]?$/i;
 
 /** "No, three": a number alone that is denied and told again. */
 const noNumber = /^no[, ]+(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)[.!]?$/i;
@@ -27,7 +17,7 @@ const noNumber = /^no[, ]+(?:\d+|two|three|four|five|six|seven|eight|nine|ten|el
 /** Whether the text takes back what was just said, by its first words or its last. */
 export function hasSecondThoughts(text: string): boolean {
   const words = text.trim();
-  return [secondThought, afterwards, onlyDid, noNumber].some((pattern) => pattern.test(words));
+  return [doubtsFirst, doubtsLast, onlyDid, noNumber].some((pattern) => pattern.test(words));
 }
 const itWas = new RegExp(
   `${lead}(?:it|that|this|they|those|these)(?: \\d+)?(?:['’]s| is| was| were| came| arrived| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$`,
@@ -55,7 +45,7 @@ export function kindTold({ ledger }: Sitting, text: string, said: Amend): Logged
 
 /** Whether the text puts something right, and that is done or asked about; `meant` are the lines of a message replied to. */
 export function corrects(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
-  const words = text.trim().replace(/[.!]$/, '').replace(afterwards, '');
+  const words = text.trim().replace(/[.!]$/, '').replace(doubtsLast, '');
   if (sitting.ledger.standing.length === 0) return false;
   const deed = theDeed.exec(words);
   const last = sitting.ledger.standing.findLast(({ entry }) => isCalled(deed?.[1] ?? '', entry));

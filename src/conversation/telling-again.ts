@@ -5,20 +5,21 @@ import type { ReadEntry, ReadNote } from '../language/note.js';
 import { named } from '../ledger/reach.js';
 import { putRightBy } from './amending.js';
 import { standingOn } from './deeds.js';
+import { doubtsFirst, doubtsLast, lead } from './doubts.js';
 import { lastNote } from './entry-meant.js';
 import { isLogged } from './noting.js';
 import type { Sitting } from './sitting.js';
 import { plantSaid, withoutSlots } from './slots.js';
 
-/** A note told longer ago is not told again, but followed by another. */
+/** A note told longer ago is not told again, but followed by another; one that is plainly taken back may be older. */
 const WITHIN_MS = 15 * 60_000;
+const PLAINLY_WITHIN_MS = 48 * 3_600_000;
 const TAKEN_BACK =
-  /^(?:no[, ]+(?!(?:roots?|sign|luck|joy|change|movement)\b)|nope[, ]|oops|whoops|sorry[, ]|wait[, ]|actually[, ]|correction|hang on|hold on|wrong way round|other way (?:round|about)|i (?:meant|mean)|got that wrong|muddled)/i;
+  /^(?:no[, ]+(?!(?:roots?|sign|luck|joy|change|movement)\b)|nope[, ]|wrong way round|other way (?:round|about))/i;
 /** What a new mishap begins with as often as a correction. */
 const MISHAP = /^(?:oops|whoops|sorry|wait|hang on|hold on)\b/i;
 /** "Only lost the one": fewer than was told. */
-const FEWER =
-  /^(?:(?:no|sorry|actually|well|looked again|recounted|counted again)[, ]+)*(?:i |we )?(?:only |just (?=\d|the\b|one\b|two\b|three\b))/i;
+const FEWER = new RegExp(String.raw`${lead}(?:i |we )?(?:only |just (?=\d|the\b|one\b|two\b|three\b))`, 'i');
 const THOSE = /\b(?:them|those|these|they|it|em)\b/i;
 /** Told besides, or at last. */
 const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
@@ -29,11 +30,13 @@ export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: Re
   const [only, another] = entries;
   if (!only || BESIDES.test(words.replace(FEWER, ''))) return false;
   // "Sorry, I potted them on on Sunday", "only lost the one": those of the note before.
-  const ofThose =
-    !another && asks.every(({ slot }) => slot === 'batch') && (THOSE.test(words) || FEWER.test(words));
+  const isOfThem = THOSE.test(words) || FEWER.test(words);
+  const ofThose = !another && isOfThem && (asks.every(({ slot }) => slot === 'batch') || isDayAlone(only));
   if (asks.length > 0 && !ofThose) return false;
-  if (!TAKEN_BACK.test(words) && !FEWER.test(words) && !(ofThose && isDayAlone(only))) return false;
-  const before = lately(sitting);
+  const isTakenBack = TAKEN_BACK.test(words) || doubtsFirst.test(words) || doubtsLast.test(words);
+  if (!isTakenBack && !FEWER.test(words) && !(ofThose && isDayAlone(only))) return false;
+  const isPlain = ofThose && FEWER.test(words) && (isTakenBack || /\bof (?:them|those|these)\b/i.test(words));
+  const before = lately(sitting, isPlain ? PLAINLY_WITHIN_MS : WITHIN_MS);
   const amended = entries.map(({ entry, sources }) => {
     const told = plantSaid(entry as Plant, sources);
     const fits = before.filter(
@@ -65,10 +68,10 @@ export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: Re
 }
 
 /** What stands of the last note, where this grower sent it to this chat lately. */
-function lately({ ledger, origin, world }: Sitting): readonly StandingEntry[] {
+function lately({ ledger, origin, world }: Sitting, within: number): readonly StandingEntry[] {
   const last = ledger.standing.at(-1)?.journal;
   const own = last?.by === origin.by && last?.source?.chat === world.chat;
-  return own && last && origin.at - last.at <= WITHIN_MS ? lastNote(ledger) : [];
+  return own && last && origin.at - last.at <= within ? lastNote(ledger) : [];
 }
 
 /** Whether it is the same kind of deed, and of that plant where one is given. */

@@ -1,5 +1,7 @@
 /** An entry put right: the words that announce it. */
 import { leading, leadingSome } from './runs.js';
+import { secondThoughts } from './second-thoughts.js';
+
 export interface AmendRule {
   readonly name: string;
   readonly pattern: RegExp;
@@ -8,7 +10,7 @@ export interface AmendRule {
 }
 
 const OPEN = leading(
-  "nvm|never mind|oops|whoops|no|sorry|wait|hold on|hang on|actually|ah|oh|um|correction|mistake|my mistake|omg|damn|argh|hmm|right|so|and|please|lol|ok|pls|i have made mistake|i have made a mistake|i made a mistake|made a mistake|i got that wrong|got that wrong|that was wrong|that's wrong|i was wrong|typo|my bad|silly me|i mistyped|wrong|counted again|counted (?:them|it) again|recounted|just counted|muddled|on second thoughts|come to think of it",
+  `nvm|never mind|ah|oh|um|omg|damn|argh|hmm|right|so|and|please|lol|ok|pls|${secondThoughts.join('|')}`,
 );
 
 export const amendRules: readonly AmendRule[] = [

@@ -1,15 +1,13 @@
 /** Second thoughts before and behind a restatement: "no wait", "sorry", "8 I mean". */
 import { wordAt } from '../grammar/rule.js';
+import { secondThoughts } from '../grammar/second-thoughts.js';
 import type { Piece } from '../pieces.js';
 
-/** Words of second thoughts; each is one way to begin, and several may follow each other. */
-const SECOND_THOUGHTS: readonly (readonly string[])[] = [
-  ['no', 'wait'], ['no', 'sorry'], ['no'], ['nope'], ['oops'], ['whoops'], ['sorry'], ['wait'], ['actually'], ['correction'],
-  ['hang', 'on'], ['hold', 'on'], ['i', 'mean'], ['i', 'meant'], ['my', 'mistake'], ['my', 'bad'], ['mistake'], ['typo'],
-  ['i', 'made', 'a', 'mistake'], ['i', 'got', 'that', 'wrong'], ['got', 'that', 'wrong'], ['that', 'was', 'wrong'], ["that's", 'wrong'],
-  ['counted', 'again'], ['recounted'], ['just', 'counted'], ['muddled'], ['sorry', 'muddled'], ['on', 'second', 'thoughts'],
-  ['tell', 'a', 'lie'], ['or', 'rather'], ['silly', 'me'],
-]; // prettier-ignore
+/** The phrases word by word, the longest first. */
+const SECOND_THOUGHTS = secondThoughts
+  .filter((phrase) => !/^(?:in fact|wrong|scra)/.test(phrase))
+  .map((phrase) => phrase.split(' '))
+  .sort((one, other) => other.length - one.length);
 const FILLER = /^(?:oh|ah|ok|okay|right|so|and|but|well|damn|argh|please|hmm|hey|then|the)$/;
 
 /** How many pieces at the start are second thoughts and talk, and whether any takes back what was said. */
