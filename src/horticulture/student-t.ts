@@ -1,8 +1,14 @@
 /** Quantiles of Student's t, for predictions from few years or few batches. */
-import quantile from '@stdlib/stats-base-dists-t-quantile';
+import { createRequire } from 'node:module';
+import type tQuantile from '@stdlib/stats-base-dists-t-quantile';
+
+const require = createRequire(import.meta.url);
+/** Loaded when a frost is first foreseen: its functions take some megabytes. */
+let quantile: typeof tQuantile | undefined;
 
 /** t with P(T ≤ t) = p, `degreesOfFreedom` > 0; agrees with R's `qt` to 12 digits. */
 export function studentQuantile(p: number, degreesOfFreedom: number): number {
+  quantile ??= require('@stdlib/stats-base-dists-t-quantile') as typeof tQuantile;
   return quantile(p, degreesOfFreedom);
 }
 
