@@ -1,6 +1,6 @@
 /** Reads tokens by rules: each kind of phrase at each token once, longest first. */
 import type { Kind } from './captures.js';
-import { type Element, LONGEST, type Rule } from './pattern.js';
+import { LONGEST, type Rule } from './pattern.js';
 import type { Token } from './token.js';
 
 /** One way to read a kind from a token on: where it ends (exclusive), what it means, by which rule. */
@@ -33,6 +33,7 @@ export interface Grammar {
 }
 
 const nothing: readonly Alternative[] = [];
+const nowhere: readonly number[] = [];
 
 /** What a rule has captured so far, latest first. */
 interface Link {
@@ -42,10 +43,17 @@ interface Link {
   readonly before: Link | null;
 }
 
+/** What was read of a kind, by token. */
+interface ReadOf {
+  readonly reader: Reader | undefined;
+  readonly at: (readonly Alternative[] | undefined)[];
+}
+
 /** Reads tokens by a grammar; each kind at each token is read once. */
 export class Chart {
-  private readonly memo = new Map<Kind, (readonly Alternative[] | undefined)[]>();
-  private readonly present: ReadonlySet<string>;
+  private readonly memo = new Map<Kind, ReadOf>();
+  /** 1 for each set of words of which one stands in the text, by its number. */
+  private readonly present: Uint8Array;
   private readonly usable = new Map<readonly Rule[], readonly Rule[]>();
   private readonly presentKinds = new Map<Kind, boolean>();
 
@@ -53,23 +61,26 @@ export class Chart {
     private readonly grammar: IndexedGrammar,
     private readonly tokens: readonly Token[],
   ) {
-    this.present = new Set(tokens.map((token) => token.word));
+    this.present = grammar.presentIn(tokens);
   }
 
   /** The ways to read `kind` at token `at`, longest first, one for each end. */
   read(kind: Kind, at: number): readonly Alternative[] {
-    let row = this.memo.get(kind);
-    if (row === undefined) this.memo.set(kind, (row = []));
-    const known = row[at];
-    if (known !== undefined) return known;
-    row[at] = nothing; // a rule that begins with its own kind reads nothing
-    const reader = this.grammar.readers[kind];
-    return (row[at] = reader ? reader.read(this.tokens, at) : this.byRules(kind, at));
-  }
-
-  private byRules(kind: Kind, at: number): readonly Alternative[] {
     const token = this.tokens[at];
     if (token === undefined) return nothing;
+    let of = this.memo.get(kind);
+    if (of === undefined) {
+      of = { reader: this.grammar.readers[kind], at: new Array(this.tokens.length).fill(undefined) };
+      this.memo.set(kind, of);
+    }
+    if (of.reader === undefined && token.likeness === '') return nothing;
+    const known = of.at[at];
+    if (known !== undefined) return known;
+    of.at[at] = nothing; // a rule that begins with its own kind reads nothing
+    return (of.at[at] = of.reader ? of.reader.read(this.tokens, at) : this.byRules(kind, token, at));
+  }
+
+  private byRules(kind: Kind, token: Token, at: number): readonly Alternative[] {
     const rules = this.usableOf(this.grammar.rulesThatMayBegin(kind, token));
     if (rules.length === 0) return nothing;
     const byEnd = new Map<number, Alternative>();
@@ -82,25 +93,24 @@ export class Chart {
   private usableOf(rules: readonly Rule[]): readonly Rule[] {
     let known = this.usable.get(rules);
     if (known === undefined) {
-      known = rules.filter((each) =>
-        each.elements.every((wanted) => wanted.optional || this.isPresent(wanted)),
-      );
+      known = rules.filter((each) => this.hasAll(this.grammar.needsOf(each)));
       this.usable.set(rules, known);
     }
     return known;
   }
 
-  private isPresent(wanted: Element): boolean {
-    if ('words' in wanted) {
-      for (const word of wanted.words) if (this.present.has(word)) return true;
-      return false;
-    }
-    const reader = this.grammar.readers[wanted.kind];
-    if (!reader) return true;
-    let known = this.presentKinds.get(wanted.kind);
+  private hasAll({ wordSets, kinds }: Needs): boolean {
+    for (let at = 0; at < wordSets.length; at++) if (this.present[wordSets[at] as number] === 0) return false;
+    for (let at = 0; at < kinds.length; at++) if (!this.hasKind(kinds[at] as Kind)) return false;
+    return true;
+  }
+
+  private hasKind(kind: Kind): boolean {
+    let known = this.presentKinds.get(kind);
     if (known === undefined) {
-      known = this.tokens.some(reader.begins);
-      this.presentKinds.set(wanted.kind, known);
+      const reader = this.grammar.readers[kind];
+      known = reader === undefined || this.tokens.some(reader.begins);
+      this.presentKinds.set(kind, known);
     }
     return known;
   }
@@ -148,11 +158,20 @@ function finish(by: Rule, end: number, last: Link | null, found: Map<number, Alt
   if (value !== null) found.set(end, { end, value, rule: by.name, parts });
 }
 
-/** A grammar with its rules found by the word that a phrase begins with. */
+/** What a phrase cannot do without: of each of these sets of words one, each of these kinds. */
+interface Needs {
+  readonly wordSets: readonly number[];
+  readonly kinds: readonly Kind[];
+}
+
+/** A grammar with its rules found by the word that a phrase begins with, and its sets of words numbered. */
 export class IndexedGrammar {
   readonly readers: Partial<Record<Kind, Reader>>;
   private readonly rules = new Map<Kind, Rule[]>();
-  private readonly beginnings = new Map<string, readonly Rule[]>();
+  private readonly beginnings = new Map<Kind, Map<string, readonly Rule[]>>();
+  private readonly needs = new Map<Rule, Needs>();
+  private readonly numbers = new Map<string, number>();
+  private readonly numbersByWord = new Map<string, number[]>();
 
   constructor(grammar: Grammar) {
     this.readers = grammar.readers;
@@ -160,18 +179,50 @@ export class IndexedGrammar {
       const list = this.rules.get(each.makes);
       if (list) list.push(each);
       else this.rules.set(each.makes, [each]);
+      const wanted = each.elements.filter(({ optional }) => !optional);
+      this.needs.set(each, {
+        wordSets: wanted.flatMap((one) => ('words' in one ? [this.numberOf(one.words)] : [])),
+        kinds: wanted.flatMap((one) => ('words' in one ? [] : [one.kind])),
+      });
     }
+  }
+
+  needsOf(by: Rule): Needs {
+    return this.needs.get(by) as Needs;
+  }
+
+  presentIn(tokens: readonly Token[]): Uint8Array {
+    const present = new Uint8Array(this.numbers.size);
+    for (const { word } of tokens)
+      for (const number of this.numbersByWord.get(word) ?? nowhere) present[number] = 1;
+    return present;
+  }
+
+  /** The number of a set of words, the same for the same words. */
+  private numberOf(words: ReadonlySet<string>): number {
+    const key = [...words].join('|');
+    const known = this.numbers.get(key);
+    if (known !== undefined) return known;
+    const number = this.numbers.size;
+    this.numbers.set(key, number);
+    for (const word of words) {
+      const others = this.numbersByWord.get(word);
+      if (others) others.push(number);
+      else this.numbersByWord.set(word, [number]);
+    }
+    return number;
   }
 
   /** The rules of `kind` whose first word may be `token`. */
   rulesThatMayBegin(kind: Kind, token: Token): readonly Rule[] {
     const like = token.likeness;
     if (like === '') return [];
-    const key = `${kind} ${like}`;
-    let known = this.beginnings.get(key);
+    let ofKind = this.beginnings.get(kind);
+    if (ofKind === undefined) this.beginnings.set(kind, (ofKind = new Map()));
+    let known = ofKind.get(like);
     if (known === undefined) {
       known = (this.rules.get(kind) ?? []).filter((each) => this.mayBegin(each, token, new Set([kind])));
-      this.beginnings.set(key, known);
+      ofKind.set(like, known);
     }
     return known;
   }

@@ -26,8 +26,8 @@ export function mended(words: readonly string[]): (word: string) => string | und
   const longest = Math.max(...words.map((word) => word.length)) + 1;
   return (word) => {
     if (word.length > longest || innocent.has(word)) return undefined;
-    for (const gap of gapsOf(word)) {
-      const candidate = byGap.get(gap);
+    for (let at = -1; at < word.length; at++) {
+      const candidate = byGap.get(at < 0 ? word : word.slice(0, at) + word.slice(at + 1));
       if (candidate !== undefined && candidate[0] === word[0] && isOneSlip(word, candidate)) return candidate;
     }
     return undefined;
