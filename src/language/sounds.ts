@@ -32,8 +32,21 @@ export function soundsLike(heard: string, meant: string): boolean {
   );
 }
 
+/** Of the words that were asked for last: the same few come up in every note. */
+const lately = new Map<string, string>();
+const REMEMBERED = 5_000;
+
 /** Consonants as they sound, vowels dropped after the first letter. */
 export function soundKey(word: string): string {
+  const before = lately.get(word);
+  if (before !== undefined) return before;
+  const key = consonantsOf(word);
+  if (lately.size >= REMEMBERED) lately.clear();
+  lately.set(word, key);
+  return key;
+}
+
+function consonantsOf(word: string): string {
   return word
     .replace(/ph/g, 'f')
     .replace(/^rh/, 'r')

@@ -27,6 +27,7 @@ const STATE = /^(?:at|been|sitting|showing|reading|up|down|on|hit|dropped|gone|n
 
 /** "Propagator's at" is "propagator is at", so that the place is found. */
 function placesWithVerb(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some(({ text }) => text.endsWith("'s"))) return tokens;
   return tokens.flatMap((token, at) => {
     const noun = token.text.replace(/'s$/, '');
     if (noun === token.text || !placeNouns.has(noun) || !STATE.test(textAt(tokens, at + 1))) return [token];
@@ -51,6 +52,7 @@ export function tokenise(text: string): readonly Token[] {
     const end = start + raw.length;
     const glued = start === last && start > 0;
     last = end;
+    const figures = /^[\d.]/.test(raw);
     const base = { raw, start, end, glued, capital: /^\p{Lu}/u.test(raw) };
     const lower = raw.toLowerCase();
     // A hyphen inside a word ("semi-ripe", "72-cell") is a space; between numbers it means "to".
@@ -64,8 +66,9 @@ export function tokenise(text: string): readonly Token[] {
       continue;
     }
     if (raw === '\n') tokens.push({ ...base, text: '\n', is: 'line' });
-    else if (/^\d+(?:st|nd|rd|th)$/.test(lower)) tokens.push({ ...base, text: lower, is: 'ordinal' });
-    else if (/^[\d.]/.test(lower) && /\d/.test(lower) && !/[a-z]/.test(lower))
+    else if (figures && /^\d+(?:st|nd|rd|th)$/.test(lower))
+      tokens.push({ ...base, text: lower, is: 'ordinal' });
+    else if (figures && /\d/.test(lower) && !/[a-z]/.test(lower))
       tokens.push({ ...base, text: lower.replaceAll(',', ''), is: 'number' });
     else if (/^[\p{L}\d]/u.test(raw)) {
       if (MARKS_OF_SPEECH.has(lower) && !(glued && tokens.at(-1)?.is === 'number')) continue;
@@ -73,7 +76,8 @@ export function tokenise(text: string): readonly Token[] {
       const midway = before !== undefined && before.is === 'word' && raw !== raw.toUpperCase();
       // A capital inside a sentence is likely a name, which only a habitual spelling may change.
       // "The WI" is no Scots "with".
-      const initials = /^\p{Lu}{2,4}$/u.test(raw) && SMALL.has(spelling(lower) ?? '') && !shouted;
+      const initials =
+        base.capital && /^\p{Lu}{2,4}$/u.test(raw) && SMALL.has(spelling(lower) ?? '') && !shouted;
       const meant = initials
         ? lower
         : base.capital && midway && raw.length < 9

@@ -114,8 +114,17 @@ function matched(line: string): RegExpExecArray | undefined {
   return undefined;
 }
 
-/** Where an undo stands in the line, if one may: "take off" and "drop" alone are no undo. */
+/** The line that was looked at last: a note is asked whole, by its parts and by its sentences, which mostly are the same. */
+let last: { readonly line: string; readonly undo: RegExpExecArray | undefined } | undefined;
+
+/** Where an undo stands in the line, if one may. */
 function undoIn(line: string): RegExpExecArray | undefined {
+  if (last?.line !== line) last = { line, undo: undoFound(line) };
+  return last.undo;
+}
+
+/** "Take off" and "drop" alone are no undo. */
+function undoFound(line: string): RegExpExecArray | undefined {
   if (/^(?:take off|take out|take away|drop|skip|lose|kill|bin|strike|wipe|discard)$/.test(line))
     return undefined;
   return matched(line) ?? undoWithReason(line);

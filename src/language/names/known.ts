@@ -19,9 +19,13 @@ export interface Name {
   readonly joined: string;
 }
 
+/** Most words are so already. */
+const PLAIN = /^[a-z\d]*$/;
+
 /** Letters and digits alone, in lower case. */
 export function plain(text: string): string {
-  return text.toLowerCase().replace(/[^\p{L}\p{N}]/gu, '');
+  const lower = text.toLowerCase();
+  return PLAIN.test(lower) ? lower : lower.replace(/[^\p{L}\p{N}]/gu, '');
 }
 
 const words = (text: string): string[] =>

@@ -8,14 +8,15 @@ export function findLabels(tokens: readonly Token[], context: NoteContext): Foun
   const finds: FoundName[] = [];
   const labels = new Map((context.batches ?? []).map(({ label }) => [plain(label), label]));
   if (labels.size === 0) return finds;
+  const parts = tokens.map(({ raw }) => plain(raw));
   for (let at = 0; at < tokens.length; at++) {
     let joined = '';
     for (let to = at + 1; to <= Math.min(at + 4, tokens.length); to++) {
       const token = tokens[to - 1];
       if (!token || (token.is === 'mark' && !(token.raw === '-' && token.glued))) break;
-      if (plain(token.raw) === '') break;
-      if (token.raw !== tokens[to - 2]?.raw || token.start !== tokens[to - 2]?.start)
-        joined += plain(token.raw);
+      const part = parts[to - 1] ?? '';
+      if (part === '') break;
+      if (token.raw !== tokens[to - 2]?.raw || token.start !== tokens[to - 2]?.start) joined += part;
       const label = labels.get(joined);
       // A label of letters alone must stand in capitals, or any word could be one.
       if (label !== undefined && (/\d/.test(joined) || token.raw === token.raw.toUpperCase()))
