@@ -1,6 +1,8 @@
 /** The acts that a row of pieces tells of: its clauses, their moods, and what each names or carries over. */
 import { acrossTheRow } from './across-row.js';
+import { caresGiven } from './cares-given.js';
 import { type Clause, clausesOf } from './clauses.js';
+import { sharedMoods } from './shared-moods.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
 import { findHits, wordAt } from './grammar/rule.js';
@@ -84,10 +86,15 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
   // How many were said not to have rooted: "they" that go out behind it.
   let unrooted: Quantity | undefined;
   const clauses = clausesOf(pieces, rules);
+  const moods = sharedMoods(
+    pieces,
+    clauses,
+    clauses.map((clause) => moodOf(pieces, clause)),
+  );
   for (const [n, clause] of clauses.entries()) {
     if (!clause.hit) continue;
     hits++;
-    const mood = moodOf(pieces, clause);
+    const mood = moods[n] ?? 'done';
     const { rule } = clause.hit;
     const { kind } = rule;
     if (kind === 'aside') {
@@ -174,14 +181,17 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
           : undefined;
       // "Threw eight Mossy Dell into the propagator, tips, no powder": cuttings, however they were told.
       const inserted = kind === 'move' && (draft.cutting !== undefined || draft.hormone !== undefined);
-      proposals.push({
+      const proposed: Proposal = {
         kind: inserted ? 'strike' : kind,
         draft,
         slots: slotsOf(inserted ? { ...rule, kind: 'strike' } : rule, draft),
         rule: rule.name,
         ...(carried && !draft.leftOut ? { carried } : {}),
         ...(purpose ? { purpose } : {}),
-      });
+      };
+      const cares = kind === 'tend' ? caresGiven(pieces, clause) : [];
+      if (cares.length === 0) proposals.push(proposed);
+      else proposals.push(...cares.map((care) => ({ ...proposed, slots: { ...proposed.slots, care } })));
       if (draft.plant) plantNamed = draft.plant;
     }
     const state = stateBehind(pieces, clause.to, clauses[n + 1]?.from ?? pieces.length);

@@ -4,6 +4,7 @@ import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
 import { findHits } from './grammar/rule.js';
+import { rules } from './grammar/rules.js';
 import { tendRules } from './grammar/tend.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
@@ -68,7 +69,7 @@ const saysMore = (piece: Piece): boolean =>
 /** "Took twelve. Tip cuttings, no hormone, in the utility room." */
 function filled(last: Proposal, sentence: Sentence): Proposal | undefined {
   const added = /^(?:strike|stock)$/.test(last.kind)
-    ? slotsAlone({ ...sentence, pieces: sentence.pieces.filter(saysMore) })
+    ? slotsAlone(withoutTalkBehind(sentence.pieces).filter(saysMore))
     : undefined;
   return (
     added && {
@@ -79,10 +80,28 @@ function filled(last: Proposal, sentence: Sentence): Proposal | undefined {
   );
 }
 
-const AROUND_SLOTS =
-  /^(?:no|with|without|hormone|powder|gel|in|into|on|under|at|the|a|an|and|of|each|per|to|cuttings|cutting|all|my|bundles|bundle|rooting|dip|dipped|plus|them|it)$/;
+/** "No rooting powder, the tub was empty": the row without the talk behind its first comma. */
+function withoutTalkBehind(pieces: readonly Piece[]): readonly Piece[] {
+  const cut = pieces.findIndex(({ is }) => is === 'break');
+  const behind = pieces.slice(cut + 1);
+  const isTalk =
+    cut > 0 &&
+    behind.length > 1 &&
+    behind.length <= LONGEST_TALK &&
+    behind.every(({ is }) => is === 'word' || is === 'break') &&
+    !behind.some((piece) => piece.is === 'word' && AROUND_SLOTS.test(piece.text) && TELLS.test(piece.text)) &&
+    findHits(rules, behind).length === 0;
+  return isTalk ? pieces.slice(0, cut) : pieces;
+}
 
-function slotsAlone({ pieces }: Sentence): Draft | undefined {
+const LONGEST_TALK = 12;
+/** Words that are slots themselves. */
+const TELLS = /^(?:hormone|powder|gel|dip|dipped)$/;
+
+const AROUND_SLOTS =
+  /^(?:no|with|without|hormone|powder|gel|in|into|on|under|at|the|a|an|and|of|each|per|to|cuttings|cutting|all|my|bundles|bundle|rooting|root|dip|dipped|plus|them|it|i|used|use|any|this|time|didn't|did|not|bother|bothered|skipped|today)$/;
+
+function slotsAlone(pieces: readonly Piece[]): Draft | undefined {
   const isAlone = pieces.every(
     (piece) =>
       piece.is !== 'plant' &&
@@ -92,7 +111,7 @@ function slotsAlone({ pieces }: Sentence): Draft | undefined {
   const hasSlot = pieces.some(
     (piece) =>
       /^(?:cutting|pots|medium|place|size)$/.test(piece.is) ||
-      (piece.is === 'word' && /^(?:hormone|powder)$/.test(piece.text)),
+      (piece.is === 'word' && /^(?:hormone|powder|gel|dipped)$/.test(piece.text)),
   );
   return isAlone && hasSlot ? draftsOf(pieces, wholeOf(pieces))[0] : undefined;
 }

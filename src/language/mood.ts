@@ -7,7 +7,7 @@ import type { Piece } from './pieces.js';
 export type Mood = 'done' | 'denied' | 'intended' | 'supposed' | 'reported' | 'asked';
 
 const DENIAL =
-  /^(?:not|never|no|cannot|nobody|without|forgot|forgotten|failed|haven't|hasn't|hadn't|didn't|don't|doesn't|won't|can't|couldn't|isn't|aren't|wasn't|weren't|ain't|refused|nearly|almost|avoid|avoided)$/;
+  /^(?:not|never|neither|nor|no|cannot|nobody|without|forgot|forgotten|failed|haven't|hasn't|hadn't|didn't|don't|doesn't|won't|can't|couldn't|isn't|aren't|wasn't|weren't|ain't|refused|nearly|almost|avoid|avoided)$/;
 const SUPPOSED =
   /^(?:if|would|wouldn't|would've|could've|should've|might've|could|might|may|unless|wish|supposed|hypothetically|suppose|imagine|whether|shouldn't|meant|dreamt|dreamed|dream|tempted|wondering|wonder|considered|considering|thinking|thought|usually|normally|generally|typically)$/;
 const INTENDED =
@@ -134,6 +134,8 @@ const ANEW = /^(?:i|we|i've|we've|have|just|also|then|and|so|but|only|still|anyw
 /** What still waits for its verb behind an aside ("I haven't, sadly, fed them"), or denies alone ("not, never"). */
 const WAITING =
   /^(?:not|never|no|cannot|without|nearly|almost|haven't|hasn't|hadn't|didn't|don't|doesn't|won't|can't|couldn't|isn't|aren't|wasn't|weren't|ain't|ever|yet|have|had|has|been|to|or|nor|and|but)$/;
+/** "Not yet, fed them": an answer by itself, whatever was asked. */
+const NOT_YET = /^(?:no |nope |sorry )?(?:not|none|nothing)(?: just| quite)? yet$/;
 /** Doubt that hangs over what follows ("can't remember, took 4 or so"). */
 const DOUBT = /^(?:sure|certain|remember|recall|know|idea|think|clue|positive)$/;
 
@@ -151,7 +153,7 @@ function pastChat(pieces: readonly Piece[], from: number, head: number): number 
   const isTalk =
     words.length > 1 &&
     words.some((word) => DENIAL.test(word)) &&
-    !WAITING.test(words.at(-1) ?? '') &&
+    (NOT_YET.test(words.join(' ')) || !WAITING.test(words.at(-1) ?? '')) &&
     !words.some((word) => DOUBT.test(word) || SUPPOSED.test(word) || REPORT.test(word)) &&
     talk.every(({ is }) => is === 'word' || is === 'when');
   return isTalk ? at : from;

@@ -6,6 +6,7 @@ import type { Token } from './tokens.js';
 import { NEVER } from './new-names/no-names.js';
 import { inPlantPosition, isCrop } from './new-names/position.js';
 import { isDayInName, isDayOpeningName, nameHoldingCrop } from './new-names/words-in-names.js';
+import { isOnLabel } from './on-label.js';
 import { titleCase } from './told-names.js';
 
 /** Turns runs of unknown words behind a count, "cuttings of" or beside a crop into plants. */
@@ -143,6 +144,13 @@ function nameLength(
       (before.at(-1)?.is === 'break' &&
         (pieces[at + length] === undefined || pieces[at + length]?.is === 'break')));
   if (apart) return length;
+  // "…, Rusty Verger on the label", "…, label says Rusty Verger".
+  if (
+    capital === length &&
+    before.some(isCrop) &&
+    isOnLabel([...before, ...pieces.slice(at)], before.length, before.length + length)
+  )
+    return length;
   // "Oops, that was Marble Wren", "it was Marble Wren, not Ember Fox".
   const behind = pieces[at + length];
   const correcting =

@@ -54,8 +54,12 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
   if (counts.length === 0 || counts.length > 2 || pieces.some(({ is }) => is === 'pots' || is === 'money'))
     return undefined;
   if (
-    /\b(?:cuttings|pots|plants|trays|people|minutes|hours|days|weeks|times|twice|o'clock|cats?|eggs?)\b/.test(
-      line,
+    pieces.some(
+      (piece) =>
+        piece.is === 'word' &&
+        /^(?:cuttings|pots|plants|trays|people|minutes|hours|days|weeks|times|twice|o'clock|cats?|eggs?)$/.test(
+          piece.text,
+        ),
     )
   )
     return undefined;

@@ -1,5 +1,6 @@
 /** Who plants went to: "to Maureen", "with Thripley Plants", "gave my sister two". */
 import { wordAt } from './grammar/rule.js';
+import { isKnown } from './lexicon.js';
 import type { Clause } from './clauses.js';
 import type { Piece } from './pieces.js';
 import type { Token } from './tokens.js';
@@ -59,6 +60,12 @@ export function recipientOf(
   );
 }
 
+/** "Palmed six off on Edna": a capital that is no place and no day. */
+function isOnSomebody(pieces: readonly Piece[], on: number, tokens: readonly Token[]): boolean {
+  const whom = pieces[on + 1];
+  return whom?.is === 'word' && tokens[whom.from]?.capital === true && !isKnown(whom.text);
+}
+
 /** "…, Oxbarrow": a name behind a comma, where nothing else tells of one. */
 function behindComma(
   pieces: readonly Piece[],
@@ -93,7 +100,12 @@ function behindPreposition(
       pieces.slice(from, at).some(({ is }) => is === 'plant') &&
       pieces[at + 1]?.is === 'word';
     if (!LEAD.test(lead) && !two) continue;
-    if (lead === 'on' && !/^(?:poor|mr|mrs|my|the|old)$/.test(wordAt(pieces, at + 1))) continue;
+    if (
+      lead === 'on' &&
+      !/^(?:poor|mr|mrs|my|the|old)$/.test(wordAt(pieces, at + 1)) &&
+      !isOnSomebody(pieces, at, tokens)
+    )
+      continue;
     // "The six on the porch": where they stood.
     if (lead === 'on' && pieces[at + 2]?.is === 'place') continue;
     // "Away to Ken on the van": by what they went.

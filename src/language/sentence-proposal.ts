@@ -17,6 +17,7 @@ import { proposeRemind } from './remind-proposal.js';
 import { asksToBeReminded, wantsToHave } from './reminder-meant.js';
 import { type Sentence, sentenceOf } from './sentences.js';
 import { proposeRetold } from './retold-proposal.js';
+import { proposeSpelling } from './spelling-proposal.js';
 import { proposeTarget } from './target-proposal.js';
 import type { Utterance } from './utterance.js';
 import { lastPlant, targetThenActs } from './wish-and-deed.js';
@@ -54,6 +55,7 @@ export function proposeSentence(
   const amend =
     proposeCrop(sentence, note) ??
     proposeRetold(sentence) ??
+    proposeSpelling(sentence, utterance) ??
     proposeRestatement(sentence, utterance, note) ??
     proposeAmend(sentence, utterance, acts.hits > 0, note);
   if (amend) return [amend];

@@ -38,7 +38,7 @@ function namesHormone(texts: readonly string[], at: number): boolean {
   const before = texts[at - 1] ?? '';
   return (
     /^(?:powder|gel)$/.test(text) &&
-    (/^(?:rooting|root|hormone|no|without|dip)$/.test(before) ||
+    (/^(?:rooting|root|hormone|no|without|dip|with|any)$/.test(before) ||
       (before === 'the' && /^(?:without|no|skipped|with)$/.test(texts[at - 2] ?? '')))
   );
 }

@@ -1,5 +1,6 @@
 /** Places and days that are not where and when the act was done. */
 import { wordAt } from '../grammar/rule.js';
+import { nearestWord } from './words-before.js';
 import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
 
 export const placeCases: readonly Case<Seen<'place'>>[] = [
@@ -16,14 +17,24 @@ export const placeCases: readonly Case<Seen<'place'>>[] = [
     },
   },
   {
-    // No place of the cuttings.
+    // Told of behind an act: no place that the act brought anything to.
     name: 'took <count>, <place> is full',
-    phrasings: ['Took five Salt Harrier, the windowsills are groaning'],
+    phrasings: [
+      'Took five Salt Harrier, the windowsills are groaning',
+      'Moved the Salt Harrier today, the propagator was wanted',
+      'Moved the Salt Harrier this morning, the greenhouse got too hot',
+      'Moved the Salt Harrier, I needed the greenhouse for something else',
+    ],
     when: ({ clause, piece, pieces, at }) =>
-      clause.hit?.rule.kind === 'strike' &&
+      clause.hit !== undefined &&
+      clause.hit.rule.kind !== 'tend' &&
       piece.prep === undefined &&
-      at > clause.hit.to &&
-      /^(?:is|are|was|were)$/.test(wordAt(pieces, at + 1)),
+      at >= clause.hit.to &&
+      (/^(?:need|needed|wanted|want)$/.test(nearestWord(pieces, at)) ||
+        /^(?:is|are|was|were|isn't|wasn't|has|had|hasn't|got|gets|gone|went|needs|needed|wants|wanted|looks|looked|feels|felt)$/.test(
+          wordAt(pieces, at + 1),
+        )) &&
+      !/^(?:where|the|best|better)$/.test(wordAt(pieces, at + 2)),
     does: passOver,
   },
 ];

@@ -1,6 +1,8 @@
 /** What a plant's name tells: the plant of this draft, another name for it, or the next. */
 import { wordAt } from '../grammar/rule.js';
-import type { Case, Seen } from './case.js';
+import { isOnLabel } from '../on-label.js';
+import type { Piece } from '../pieces.js';
+import { type Case, passOver, type Seen } from './case.js';
 import { definesCrop, isCropAlone, isSamePlant, joins } from './one-plant.js';
 import { nearestWord } from './words-before.js';
 
@@ -64,6 +66,26 @@ export const plantCases: readonly Case<PlantSeen>[] = [
     does: nameAgain,
   },
   {
+    name: '<crop>, <variety> on the label',
+    phrasings: [
+      'Bought 3 dahlia tubers at the jumble sale, Rusty Verger on the label',
+      'Bought 3 dahlia tubers at the jumble sale, the label says Rusty Verger',
+    ],
+    when: ({ draft, piece, pieces, at }) =>
+      draft.plant !== undefined &&
+      isCropAlone(draft.plant) &&
+      piece.plant.variety !== undefined &&
+      isOnLabel(pieces, at, at + 1),
+    does: nameAgain,
+  },
+  {
+    // Somebody else's, or what is to come.
+    name: 'the bench was wanted for <plant>',
+    phrasings: ['Moved the Salt Harrier to the greenhouse as the propagator was wanted for fuchsias'],
+    when: ({ draft, pieces, at }) => draft.plant !== undefined && isWantedFor(pieces, at),
+    does: passOver,
+  },
+  {
     name: '<plant> and <plant>',
     phrasings: ['Fed Salt Harrier and Tallow Bell', 'Potted on Salt Harrier and a Tallow Bell'],
     when: ({ draft, piece }) => draft.plant !== undefined && !isSamePlant(draft.plant, piece.plant),
@@ -84,6 +106,16 @@ export function setPlant({ draft, piece }: Pick<PlantSeen, 'draft' | 'piece'>): 
 function nameAgain({ draft, piece }: PlantSeen): void {
   draft.plant = { ...draft.plant, ...piece.plant };
 }
+
+/** "Needed for the tomatoes", "to make room for tomatoes". */
+function isWantedFor(pieces: readonly Piece[], at: number): boolean {
+  const lead = /^(?:the|my|some|more|new|next|our)$/.test(wordAt(pieces, at - 1)) ? at - 2 : at - 1;
+  if (wordAt(pieces, lead) !== 'for') return false;
+  const before = pieces.slice(Math.max(0, lead - 5), lead);
+  return before.some((piece) => piece.is === 'word' && WANTED.test(piece.text));
+}
+
+const WANTED = /^(?:wanted|want|needed|need|needs|room|space|way|free|freed|reserved|kept)$/;
 
 /** "A Salt Harrier", "another". */
 const isSingle = ({ pieces, at }: PlantSeen): boolean =>

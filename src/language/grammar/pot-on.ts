@@ -70,11 +70,18 @@ export const potOnRules: readonly Rule[] = [
     kind: 'potOn',
     head: "are|is|they're|theyre|it's in|into <size>",
     shape: 'subject',
-    when: (p, f, t) =>
-      p.slice(0, f).some(({ is }) => is === 'plant') &&
-      (/^(?:now|today)$/.test(wordAt(p, t)) || p[t]?.is === 'when'),
+    when: (p, f, t) => {
+      const filled = wordAt(p, t) === 'of' && p[t + 1]?.is === 'medium' ? t + 2 : t;
+      return (
+        p.slice(0, f).some(({ is }) => is === 'plant') &&
+        (/^(?:now|today)$/.test(wordAt(p, filled)) || p[filled]?.is === 'when')
+      );
+    },
     unless: aboutCuttings,
-    phrasings: ['the ten rooted Salt Harrier are in 3 inch pots now'],
+    phrasings: [
+      'the ten rooted Salt Harrier are in 3 inch pots now',
+      'the Salt Harrier are in 1 litre pots of composted bark now',
+    ],
     mustNot: ['the Salt Harrier are in 3 inch pots'],
   },
   {

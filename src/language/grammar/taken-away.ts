@@ -7,11 +7,43 @@ import { wordAt } from './rule.js';
 export const CUTTINGS =
   /^(?:cutting|cuttings|slip|slips|piece|pieces|stem|stems|shoots|shoot|bits|bit|basals|tips|nodes|babies)$/;
 
-/** Plants and no cuttings, to somebody who is named in a word and nothing more. */
+/** What carries plants away, as the subject of a sentence: "the van took two dozen". */
+const CARRIER = /^(?:van|lorry|truck|trailer|courier|carrier|haulier|driver|postman|postie)$/;
+
+/** Where plants are sold, shown or given. */
+const OUTLET =
+  /^(?:shops?|markets?|nursery|nurseries|centre|center|fairs?|fayre|f[eê]te|sales?|show|stall|auction|jumble|raffle|depot|florists?|wholesalers?|customers?|school|church|hospice|caf[eé]|club|society|wi)$/;
+
+/** What may follow an outlet that is told to its end. */
+const PAST_OUTLET = /^(?:for|on|by|and|but|before|after|as|at|in|with|who|where|because|so|first|again|too)$/;
+
+/** "The van took …": whether what stands before the words carries plants away. */
+export const isCarried = (pieces: readonly Piece[], from: number): boolean =>
+  CARRIER.test(wordAt(pieces, from - 1)) ||
+  (/^(?:has|had|have|just)$/.test(wordAt(pieces, from - 1)) && CARRIER.test(wordAt(pieces, from - 2)));
+
+/** "To the farm shop", "to market": where what is brought leaves the collection. */
+export function goesToOutlet(pieces: readonly Piece[], from: number): boolean {
+  const to = pieces.findIndex(
+    (piece, at) => at >= from && (piece.is === 'break' || wordAt(pieces, at) === 'to'),
+  );
+  if (wordAt(pieces, to) !== 'to') return false;
+  for (let at = to + 1; at <= to + 6; at++) {
+    const piece = pieces[at];
+    if (piece?.is !== 'word') return false;
+    const next = pieces[at + 1];
+    const isEnd = next === undefined || next.is === 'break' || next.is === 'when';
+    if (OUTLET.test(piece.text)) return isEnd || (at > to + 1 && PAST_OUTLET.test(wordAt(pieces, at + 1)));
+  }
+  return false;
+}
+
+/** Plants and no cuttings, to an outlet, or to somebody who is named in a word and nothing more. */
 export function leavesWith(pieces: readonly Piece[], from: number): boolean {
   const to = pieces.findIndex((_, at) => at >= from && wordAt(pieces, at) === 'to');
   const whom = pieces[to + 1];
   const end = pieces[to + 2];
+  const isOutlet = goesToOutlet(pieces, from);
   return (
     to > 0 &&
     pieces.slice(from, to).some(({ is }) => is === 'plant') &&
@@ -23,9 +55,10 @@ export function leavesWith(pieces: readonly Piece[], from: number): boolean {
           piece.is === 'break' ||
           (piece.is === 'word' && CUTTINGS.test(piece.text)),
       ) &&
-    whom?.is === 'word' &&
-    whom.verb === undefined &&
-    !isKnown(whom.text) &&
-    (end === undefined || end.is === 'break' || end.is === 'when')
+    (isOutlet ||
+      (whom?.is === 'word' &&
+        whom.verb === undefined &&
+        !isKnown(whom.text) &&
+        (end === undefined || end.is === 'break' || end.is === 'when')))
   );
 }

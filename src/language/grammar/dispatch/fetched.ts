@@ -1,5 +1,6 @@
 /** Plants that somebody fetched or was let have, told from their side: "Sal came for her 4", "Doreen's taken two". */
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { isCarried } from '../taken-away.js';
 import { cameAndTook, isSomeones } from '../other-people.js';
 
 export const fetched: readonly Rule[] = [
@@ -89,7 +90,8 @@ export const fetched: readonly Rule[] = [
       closeBehind(p, t, 'plant') &&
       f > 0 &&
       p[f - 1]?.is === 'word' &&
-      !/^(?:i|we|and|then|just|have|also|i've|we've)$/.test(wordAt(p, f - 1)),
+      !/^(?:i|we|and|then|just|have|also|i've|we've)$/.test(wordAt(p, f - 1)) &&
+      !isCarried(p, f),
   },
   {
     name: 'let <recipient> have <count> <plant>',

@@ -18,6 +18,11 @@ export const given: readonly Rule[] = [
       (precedes(p, f, 6, 'plant', 'count') && followsWord(p, t, /^(?:to|away)$/)),
     unless: (p, f, t) =>
       /^(?:up|in)$/.test(wordAt(p, t)) ||
+      // "Given six cuttings of Salt Harrier by Doreen": come in.
+      (wordAt(p, f) === 'given' &&
+        (f === 0 || p[f - 1]?.is === 'break') &&
+        followsWord(p, t, /^by$/) &&
+        !followsWord(p, t, /^(?:to|me|us)$/)) ||
       /^(?:stools?|tubers?|crowns?|plants?|stock|feed|water|seaweed|drink|tomorite)$/.test(
         wordAt(p, f - 1),
       ) ||
@@ -43,5 +48,6 @@ export const given: readonly Rule[] = [
     shape: 'object',
     how: 'given',
     when: (p, _f, t) => follows(p, t, 'plant', 'count') && followsWord(p, t, /^(?:on|onto|upon|off)$/),
+    phrasings: ['pressed five Salt Harrier on Doreen', 'palmed six Salt Harrier off on Edna'],
   },
 ];

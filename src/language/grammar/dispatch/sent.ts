@@ -1,6 +1,6 @@
 /** Plants sent or carried to somebody: "posted six to Ken", "dropped three round to Sheila", "two off to the parish sale". */
-import { leavesWith } from '../taken-away.js';
-import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { CUTTINGS, goesToOutlet, isCarried, leavesWith } from '../taken-away.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isReceiver, sentByOthers } from '../other-people.js';
 
 export const sent: readonly Rule[] = [
@@ -61,9 +61,30 @@ export const sent: readonly Rule[] = [
     kind: 'dispatch',
     head: 'take~past',
     shape: 'object',
-    when: (p, _f, t) => leavesWith(p, t) && p.slice(t).some(({ is }) => is === 'count'),
-    phrasings: ['took 3 Salt Harrier to Doreen'],
-    mustNot: ['took 3 Salt Harrier to the greenhouse', 'took 3 cuttings of Salt Harrier to root'],
+    when: (p, _f, t) =>
+      leavesWith(p, t) && (goesToOutlet(p, t) || p.slice(t).some(({ is }) => is === 'count')),
+    phrasings: [
+      'took 3 Salt Harrier to Doreen',
+      'took two dozen Salt Harrier to the farm shop',
+      'I took ten Salt Harrier to market',
+    ],
+    mustNot: [
+      'took 3 Salt Harrier to the greenhouse',
+      'took 3 cuttings of Salt Harrier to root',
+      'took 3 Salt Harrier to show Doreen',
+      'took 3 Salt Harrier cuttings at the garden centre',
+    ],
+  },
+  {
+    name: 'the van took <count> <plant>',
+    kind: 'dispatch',
+    head: 'take~past|have~past|collect~past|fetch~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      isCarried(p, f) && closeBehind(p, t, 'count') && closeBehind(p, t, 'plant') && !follows(p, t, 'place'),
+    unless: (p, _f, t) => followsWord(p, t, CUTTINGS),
+    phrasings: ['the van took 12 Salt Harrier', 'the courier collected 12 Salt Harrier'],
+    mustNot: ['took 12 Salt Harrier off the van', 'the van took 12 Salt Harrier to the greenhouse'],
   },
   {
     name: 'dropped <count> <plant> round to <recipient>',

@@ -62,7 +62,9 @@ export const thrownAway: readonly Rule[] = [
     kind: 'loss',
     head: 'bin~past|pitch~past|chuck~past|throw~past|compost~past|toss~past|dump~past|scrap~past|discard~past|ditch~past|cull~past|destroy~past|turf~past|heave~past|biff~past out|away|off?',
     shape: 'object',
-    unless: (p, _f, t) =>
+    unless: (p, f, t) =>
+      // "In pots of composted bark": of what sort.
+      /^(?:of|in|into|with|some)$/.test(wordAt(p, f - 1)) ||
       followsWord(p, t, /^(?:fleece|lid|cover|sheet|party|towel|over)$/) ||
       /^(?:label|labels)$/.test(wordAt(p, t + 1)) ||
       putSomewhere(p, t),
@@ -73,6 +75,7 @@ export const thrownAway: readonly Rule[] = [
     mustNot: [
       'chucked a dozen Salt Harrier into the greenhouse',
       'threw six Tallow Bell in with the lobelia',
+      'the Salt Harrier are in 1 litre pots of composted straw now, did the lot yesterday',
     ],
   },
   {

@@ -1,8 +1,26 @@
 /** What frost, heat and drought took: "two froze", "the heat got four". */
-import type { Rule } from '../rule.js';
+import { type Rule, wordAt } from '../rule.js';
 import { counted, needsPlantOrCount } from './counted.js';
 
+/** "Went in Monday's frost", and no cold frame. */
+const wentIn = (name: string, words: string, cause: 'frost' | 'drought'): Rule => ({
+  name: `<count> went in ${name}`,
+  kind: 'loss',
+  head: `go~past|gone|perish~past in|with? the|that|this|last? <when>? late|hard|bad|big|first? ${words}`,
+  shape: 'subject',
+  cause,
+  when: counted,
+  unless: (p, _f, t) => /^(?:frame|frames|house|room|store|tap)$/.test(wordAt(p, t)),
+  phrasings:
+    cause === 'frost'
+      ? ["half the Salt Harrier went in Monday's frost", 'three of the Salt Harrier went in that hard frost']
+      : ['three of the Salt Harrier went in the heatwave'],
+  mustNot: ['three of the Salt Harrier went in the cold frame', 'three Salt Harrier went in the sun room'],
+});
+
 export const weather: readonly Rule[] = [
+  wentIn('the frost', 'frost|freeze|cold|snow|frosts', 'frost'),
+  wentIn('the heatwave', 'heatwave|heat|drought', 'drought'),
   {
     name: '<count> froze',
     kind: 'loss',

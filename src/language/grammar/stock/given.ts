@@ -1,6 +1,14 @@
 /** Plants that the grower was given, stock or rooted: "Mum gave me her old one", "was given three". */
-import { closeBehind, follows, followsWord, type Rule } from '../rule.js';
+import type { Piece } from '../../pieces.js';
+import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { ofYoung } from './kinds-of-plant.js';
+
+/** "Given a Salt Harrier by Doreen": with nobody named to whom. */
+export const isGivenToMe = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  (from === 0 || pieces[from - 1]?.is === 'break') &&
+  pieces.slice(from, to).some(({ is }) => is === 'plant') &&
+  !followsWord(pieces, from, /^to$/) &&
+  !/^(?:me|us|hand|post|mistake|accident|courier|mail)$/.test(wordAt(pieces, to));
 
 export const given: readonly Rule[] = [
   {
@@ -45,6 +53,21 @@ export const given: readonly Rule[] = [
     head: 'was|were|been|got given|gifted',
     shape: 'object',
     when: (p, _f, t) => closeBehind(p, t, 'plant') && ofYoung(p, t),
+  },
+  {
+    name: 'given <plant> by <giver>',
+    kind: 'stock',
+    head: 'given|gifted .. by',
+    shape: 'object',
+    when: (p, f, t) => isGivenToMe(p, f, t) && !ofYoung(p, f) && !followsWord(p, f, /^(?:cuttings|cutting)$/),
+    mustNot: ['six Salt Harrier given to Doreen by hand', 'six Salt Harrier given away by me'],
+  },
+  {
+    name: 'given <count> rooted <plant> by <giver>',
+    kind: 'receive',
+    head: 'given|gifted .. by',
+    shape: 'object',
+    when: (p, f, t) => isGivenToMe(p, f, t) && ofYoung(p, f),
   },
   {
     name: '<giver> let me have <plant>',

@@ -1,0 +1,61 @@
+/** Acts that share the mood of the one before: "haven't misted or, god forbid, fed them". */
+import { type Clause } from './clauses.js';
+import { wordAt } from './grammar/rule.js';
+import type { Mood } from './mood.js';
+import type { Piece } from './pieces.js';
+
+/** Behind "or": no deed ("haven't misted or anything, fed them"). */
+const AND_SO_ON = /^(?:anything|something|whatever|so|else|not|other|rather)$/;
+/** Begins what was done for all that ("haven't misted or fed, but watered"). */
+const ANEW = /^(?:i|we|i've|we've|but|then|only|just|instead|and)$/;
+
+/**
+ * Of clauses with their own moods, those by which they are meant: what is joined to something denied, intended or
+ * supposed by "or", and what stands in one list with it, is so too.
+ */
+export function sharedMoods(
+  pieces: readonly Piece[],
+  clauses: readonly Clause[],
+  own: readonly Mood[],
+): readonly Mood[] {
+  const moods = [...own];
+  for (let n = 1; n < clauses.length; n++) {
+    const before = moods[n - 1];
+    if (before === undefined || before === 'done' || before === 'asked' || moods[n] !== 'done') continue;
+    // "Haven't watered, misted or fed": the list goes on to its "or".
+    let last = n;
+    while (isListed(pieces, clauses, last)) last++;
+    if (isAlternative(pieces, clauses, last)) for (let m = n; m <= last; m++) moods[m] = before;
+  }
+  return moods;
+}
+
+/** The words between the heads of a clause and of the one before it in the same sentence. */
+function between(
+  pieces: readonly Piece[],
+  clauses: readonly Clause[],
+  n: number,
+): readonly Piece[] | undefined {
+  const [before, here] = [clauses[n - 1], clauses[n]];
+  if (!before?.hit || !here?.hit || before.sentence !== here.sentence) return undefined;
+  return pieces.slice(before.hit.to, here.hit.from);
+}
+
+/** "Misted or fed", "misted, let alone fed": with no deed begun anew between. */
+function isAlternative(pieces: readonly Piece[], clauses: readonly Clause[], n: number): boolean {
+  const words = between(pieces, clauses, n);
+  if (!words) return false;
+  const or = words.findLastIndex(
+    (_, at) =>
+      (/^(?:or|nor)$/.test(wordAt(words, at)) && !AND_SO_ON.test(wordAt(words, at + 1))) ||
+      (wordAt(words, at) === 'let' && wordAt(words, at + 1) === 'alone') ||
+      (wordAt(words, at) === 'much' && wordAt(words, at + 1) === 'less'),
+  );
+  return or >= 0 && !words.slice(or).some((_, at) => ANEW.test(wordAt(words, or + at)));
+}
+
+/** "Watered, misted": one behind the other, and nothing but a comma between. */
+function isListed(pieces: readonly Piece[], clauses: readonly Clause[], n: number): boolean {
+  const words = between(pieces, clauses, n);
+  return words?.length === 1 && words[0]?.is === 'break';
+}

@@ -1,0 +1,44 @@
+/** Sentences that say how a name is spelt: what was taken for a slip of the pen is the name. */
+import { leading } from './grammar/runs.js';
+import type { Proposal } from './proposal.js';
+import { LINE_LIMIT, plantsIn, type Sentence, textOf } from './sentences.js';
+import { titleCase } from './told-names.js';
+import type { Utterance } from './utterance.js';
+
+const OPEN = leading('no|nope|oops|sorry|wait|actually|ah|oh|by the way|btw|and|but|well|just|think you');
+const SPELT = '(?:spelt|spelled|written)';
+
+const PATTERNS = [
+  // "It's spelt Tin Harald", "should be spelt Tin Harald", "the spelling is Tin Harald".
+  new RegExp(
+    `^${OPEN}(?:(?:it's|its|it is|that's|thats|that is|they're|it was|that was|(?:it |that )?should(?: be| have been)|the name is|name is) )?${SPELT} (?:like |as )?plantname$`,
+  ),
+  new RegExp(`^${OPEN}(?:the |right |correct )*spelling(?: is|'s| was| should be) plantname$`),
+  new RegExp(
+    `^${OPEN}plantname (?:it's|its|it is|that's|thats|that is|is how (?:it's|it is|you)|it should be) ${SPELT}(?: it)?$`,
+  ),
+];
+/** "Tin Harold that should be". */
+const TURNED = new RegExp(
+  `^${OPEN}plantname (?:that|it|this) (?:should|ought to) (?:be|have been|have said|read|say)$`,
+);
+
+/** "It's spelt Tin Harald", of a plant that the ledger spells otherwise. */
+export function proposeSpelling(sentence: Sentence, utterance: Utterance): Proposal | undefined {
+  const line = sentence.line.slice(0, LINE_LIMIT);
+  const turned = TURNED.test(line);
+  if (!turned && !PATTERNS.some((pattern) => pattern.test(line))) return undefined;
+  const [named, another] = plantsIn(sentence.pieces);
+  const known = named?.plant.variety;
+  if (!named || another || known === undefined) return undefined;
+  const written = titleCase(textOf([named], utterance));
+  const isSame = written.toLowerCase() === known.toLowerCase();
+  // What is only said to be meant may be a slip of the thumb, unless it is written like a name.
+  const isOther = turned && textOf([named], utterance) !== written;
+  return {
+    kind: 'amend',
+    rule: "it's spelt <plant>",
+    slots: { set: { variety: isSame || isOther ? known : written } },
+    draft: isSame || isOther ? {} : { plant: named.plant },
+  };
+}
