@@ -54,10 +54,19 @@ function isMeant(
   const isLate = origin.at - standing.journal.at > LATELY_MS && !RECALLED.test(text);
   return entries.every(({ entry, sources }) => {
     if (!isLogged(entry) || entry.kind === 'remark') return true;
+    if (entry.kind !== 'dispatch' && namesRecipient(standing.entry, text)) return true;
     const told = plantSaid(entry as Plant, sources);
     if (entry.kind !== standing.entry.kind || (isLate && date === undefined && !named(told))) return false;
     return (!named(told) || isAbout(ledger, standing, told)) && agrees(standing.entry, entry, contrast);
   });
+}
+
+/** "Fennick's only took 28, not 30": whoever had them took them from nobody. */
+function namesRecipient(entry: object, text: string): boolean {
+  const { to = '' } = entry as { readonly to?: string };
+  const words = (phrase: string) => phrase.toLowerCase().split(/[^\p{L}]+/u);
+  const [name = ''] = words(to);
+  return name.length > 2 && words(text).includes(name);
 }
 
 /** Whether nothing that was read besides the contrast tells of another deed. */

@@ -1,10 +1,10 @@
 /** Corrections that only the talk before makes plain: "it was Sunday", "to Nora, I mean". */
-import { deedNouns, isCalled, kindDone } from '../language/grammar/entry-words.js';
+import { kindDone } from '../language/grammar/entry-words.js';
 import { claimsIn } from '../language/contrast.js';
 import type { Amend, LoggedEntry } from '../ledger/entry.js';
 import { liveBatches } from '../ledger/ledger.js';
 import type { Line } from '../ledger/posting.js';
-import { amend, setSlots } from './amending.js';
+import { amend } from './amending.js';
 import { dayAloneIn } from './day-in.js';
 import { doubtsFirst, doubtsLast, lead } from './doubts.js';
 import { candidatesFor, lastNote } from './entry-meant.js';
@@ -20,7 +20,7 @@ export function hasSecondThoughts(text: string): boolean {
   return [doubtsFirst, doubtsLast, onlyDid, noNumber].some((pattern) => pattern.test(words));
 }
 const itWas = new RegExp(
-  `${lead}(?:it|that|this|they|those|these)(?: \\d+)?(?:['’]s| is| was| were| came| arrived| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$`,
+  `${lead}(?:it|that|this|they|those|these|(?:the )?(?:cause|place|date|day|count|number|size))(?: \\d+)?(?:['’]s| is| was| were| came| arrived| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$`,
   'i',
 );
 const afterThought = new RegExp(`${lead}(?:just |only |make that |in )?(.{1,40})$`, 'i');
@@ -28,37 +28,36 @@ const onlyDid =
   /^(?:no[, ]+|sorry[, ]+|well[, ]+|actually[, ]+)?(?:i |we )?(?:only|just) (?:did|managed|got round to) (.{1,30})$/i;
 /** "Did those yesterday". */
 const didThat = new RegExp(`${lead}(?:i |we )?did (?:that|those|them|it) (.{1,30})$`, 'i');
-const theDeed = new RegExp(
-  `^(?:and |no[, ]+|sorry[, ]+|actually[, ]+)?(?:the|that|my) (?:last )?(${deedNouns}) (?:was|were|should be|should have been) (?:actually |really |only )?(?:on |to )?(.{1,40})$`,
+/** "There were 14 actually". */
+const thereWere = new RegExp(
+  `${lead}(?:and |but )?there(?:['’]s| is| are| was| were) (?:actually |really |only |just )*(.{1,20})$`,
   'i',
 );
-
+/** "They went to Ines". */
+const wentTo = /^(?:it|that|they|those) (?:went|were given|were sold|was) (to .{1,40})$/i;
 const ownDeed =
   /\b(?:i|we|were|was) (?:only |just |actually )?(took|taken|struck|lost|sold|pinched|moved)\b|\b(died)\b/i;
 
 /** The kind of deed that a correction names by its verb ("I took 13, not 10"), where entries of that kind fit it. */
 export function kindTold({ ledger }: Sitting, text: string, said: Amend): LoggedEntry['kind'] | undefined {
   const [, told = '', died] = ownDeed.exec(text) ?? [];
-  const kind = died === undefined ? kindDone(told.replace(/^taken$/i, 'took')) : 'loss';
+  const kind = died === undefined ? (kindDone(told.replace(/^taken$/i, 'took')) ?? kindOf(text)) : 'loss';
   return kind && candidatesFor(ledger, said, said.set ?? {}, [], kind).length > 0 ? kind : undefined;
 }
+
+/** "Amend the Tin Herald: 11 cuttings". */
+const kindOf = (text: string) => (/\bcuttings\b/i.test(text) ? 'strike' : undefined);
 
 /** Whether the text puts something right, and that is done or asked about; `meant` are the lines of a message replied to. */
 export function corrects(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
   const words = text.trim().replace(/[.!]$/, '').replace(doubtsLast, '');
   if (sitting.ledger.standing.length === 0) return false;
-  const deed = theDeed.exec(words);
-  const last = sitting.ledger.standing.findLast(({ entry }) => isCalled(deed?.[1] ?? '', entry));
-  const right = last && slotIn(sitting, (deed?.[2] ?? '').trim());
-  if (last && right) {
-    setSlots(sitting, [last], right);
-    return true;
-  }
   const was =
     itWas.exec(words) ??
     onlyDid.exec(words) ??
     didThat.exec(words) ??
-    (hasSecondThoughts(text) ? afterThought.exec(words) : null);
+    wentTo.exec(words) ??
+    (hasSecondThoughts(text) ? (thereWere.exec(words) ?? afterThought.exec(words)) : null);
   const set = was && slotIn(sitting, (was[1] ?? '').trim());
   if (!set) return false;
   amend(sitting, { kind: 'amend', set }, meant);

@@ -1,47 +1,60 @@
-/** A deed that was told before, and what it should have said: "the ones I took on 5 March were 14", "it was Moss Cardinal I gave him". */
-import { deedVerbs, kindDone } from '../language/grammar/entry-words.js';
+/** A deed that was told before, and what it should have said: "the ones I took on 5 March were 14", "the sale to Nora was on Sunday". */
+import { deedNouns, deedVerbs, isCalled, kindDone } from '../language/grammar/entry-words.js';
 import type { StandingEntry } from '../ledger/ledger.js';
 import type { Line } from '../ledger/posting.js';
 import { setSlots } from './amending.js';
 import { numberIn, slotIn } from './correcting.js';
-import { lead } from './doubts.js';
 import { dayAloneIn } from './day-in.js';
 import { standingOn } from './deeds.js';
+import { lead } from './doubts.js';
 import { fell, isAbout, type Slots, takes } from './entry-meant.js';
 import type { Sitting } from './sitting.js';
 
 const WAS =
-  "(?: was| were|['’]s| should be| should have been| should['’]ve been) (?:actually |really |only |all |just )*";
-const DID = `(?:that |who )?(?:i|we) (${deedVerbs})(?: (.{1,40}?))?`;
-/** "The three Moss Cardinal I lost were four". */
-const THE_ONES = new RegExp(`${lead}(?:the|those|my) (.{1,40}?) ?${DID}${WAS}(.{1,30})$`, 'i');
-/** "It was four I gave Idris". */
-const IT_WAS = new RegExp(`${lead}(?:it|that)${WAS}(.{1,30}?) ${DID}$`, 'i');
+  "(?: was| were|['’]s| should(?: be| have been|['’]ve been| say| read)) (?:actually |really |only |all |just |on |to |in fact )*";
+const DID = `(?:that |who |which )?(?:(?:i|we|got) )?(?<verb>${deedVerbs})(?: (?<how>.{1,40}?))?`;
+
+/** Ways of saying it; `which` and `how` describe the deed, its `verb` or `noun` tells the kind, `value` is what it should have said. */
+const FORMS: readonly RegExp[] = [
+  // "The three Moss Cardinal I lost were four", "the ten potted on were nine".
+  `(?:the|those|my) (?<which>.{1,40}?) ?${DID}${WAS}(?<value>.{1,30})`,
+  // "It was four I gave Idris".
+  `(?:it|that)${WAS}(?<value>.{1,30}?) ${DID}`,
+  // "The Moss Cardinal loss was three", "the gift to Idris was four".
+  `(?:the|that|my) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>(?:to|of|on|for|with|from) .{1,40}?))?${WAS}(?<value>.{1,40})`,
+  // "Change the Moss Cardinal loss to three".
+  `(?:change|correct|alter|amend|put) (?:the|that|my) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>of .{1,40}?))? to (?<value>.{1,40})`,
+].map((form) => new RegExp(`${lead}${form}$`, 'i'));
 
 /** Whether the text says what a deed told before should have said, and that is done; `meant` are the lines replied to. */
 export function recallsDeed(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
   const words = text.trim().replace(/[.!]$/, '');
   if (words.length > 140) return false;
-  const ones = THE_ONES.exec(words);
-  const told = ones ?? IT_WAS.exec(words);
-  if (!told) return false;
-  const [which, verb, how, value] = ones ? told.slice(1) : ['', told[2], told[3], told[1]];
-  const kind = kindDone(verb ?? '');
-  const said = (value ?? '').trim();
-  const set =
-    slotIn(sitting, said) ?? (kind === 'dispatch' && /^\p{Lu}\p{L}+$/u.test(said) ? { to: said } : null);
-  if (!set || kind === undefined) return false;
   const quoted = standingOn(sitting.ledger, meant);
-  const found = (quoted.length > 0 ? quoted : sitting.ledger.standing).filter(
-    (each) =>
-      each.entry.kind === kind &&
-      takes(each.entry, set) &&
-      isTold(sitting, each, `${which ?? ''} ${how ?? ''}`),
-  );
-  const last = found.at(-1);
-  if (last) setSlots(sitting, [last], set);
-  return last !== undefined;
+  for (const form of FORMS) {
+    const { which = '', how = '', verb, noun = '', value = '' } = form.exec(words)?.groups ?? {};
+    const kind = verb === undefined ? undefined : kindDone(verb);
+    if (kind === undefined && noun === '') continue;
+    const said = value.trim();
+    const set =
+      slotIn(sitting, said) ?? (kind === 'dispatch' && /^\p{Lu}\p{L}+$/u.test(said) ? { to: said } : null);
+    if (!set) continue;
+    const last = (quoted.length > 0 ? quoted : sitting.ledger.standing).findLast(
+      (each) =>
+        (kind === undefined ? isCalled(noun, each.entry) : each.entry.kind === kind) &&
+        takes(each.entry, set) &&
+        isTold(sitting, each, `${which} ${how}`),
+    );
+    if (!last) continue;
+    setSlots(sitting, [last], set);
+    return true;
+  }
+  return false;
 }
+
+/** Words of a description that tell nothing by themselves. */
+const IDLE =
+  /\b(?:him|her|them|it|those|to|for|with|of|in|into|on|at|from|the|ones?|batch|lot|cuttings|plants|away|out|off|up)\b/g;
 
 /** Whether all that is said of the deed holds of the entry: its plant, its number, its day and who had them. */
 function isTold(sitting: Sitting, standing: StandingEntry, words: string): boolean {
@@ -55,17 +68,15 @@ function isTold(sitting: Sitting, standing: StandingEntry, words: string): boole
   };
   for (const variety of ledger.varieties.keys())
     if (take(variety) && !isAbout(ledger, standing, { variety })) return false;
+  for (const label of ledger.batches.keys())
+    if (take(label) && !standing.touched.includes(label)) return false;
   for (const slot of ['to', 'place', 'fromPlace'])
     if (typeof own[slot] === 'string' && own[slot] !== '') take(own[slot]);
-  rest = rest
-    .replace(
-      /\b(?:him|her|them|it|those|to|for|with|in|into|on|at|from|the|ones?|batch|lot|cuttings|plants|away|out|off|up)\b/g,
-      ' ',
-    )
-    .trim();
+  const day = / on /.test(rest) ? 'on ' : '';
+  rest = rest.replace(IDLE, ' ').trim();
   if (rest === '') return true;
   const number = numberIn(sitting, rest);
   if (number !== null) return number === own['count'] || number === own['rooted'];
-  const day = dayAloneIn(`${/ on /.test(` ${words} `) ? 'on ' : ''}${rest}`, origin.at, settings, 'past');
-  return day !== null && fell(standing, day);
+  const date = dayAloneIn(`${day}${rest}`, origin.at, settings, 'past');
+  return date !== null && fell(standing, date);
 }

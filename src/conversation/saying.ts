@@ -35,6 +35,7 @@ import { tellsAgain } from './telling-again.js';
 import { undoLast } from './undoing.js';
 import { isLive } from '../ledger/batch.js';
 import { batchLabelled } from '../ledger/ledger.js';
+import { doubtsFirst } from './doubts.js';
 import { recallsDeed } from './deed-recalled.js';
 import { standingOn } from './deeds.js';
 import { whichLedger } from '../words/instructions.js';
@@ -151,7 +152,11 @@ function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Co
   if (ofLastNote && hasSecondThoughts(text) && !saysOther(text) && corrects(sitting, text, context.lines))
     return true;
   const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
-  if ((silent || saysOtherOnly(text)) && swapsBatch(sitting, text, context.lines)) return true;
+  if (
+    (silent || saysOtherOnly(text) || (saysOther(text) && doubtsFirst.test(text.trim()))) &&
+    swapsBatch(sitting, text, context.lines)
+  )
+    return true;
   if (saysOtherOnly(text)) {
     sitting.reply.text.push(noOther);
     return true;

@@ -12,7 +12,7 @@ import { lotMeant } from './lot-meant.js';
 import { proposeRename, RENAME } from './rename-proposal.js';
 import { restatementIn } from './restatement.js';
 import { withoutReasons } from './restatement/reasons.js';
-import { LINE_LIMIT, plantsIn, type Sentence, textOf } from './sentences.js';
+import { LINE_LIMIT, lineOf, plantsIn, type Sentence, textOf } from './sentences.js';
 import { titleCase } from './told-names.js';
 import type { Utterance } from './utterance.js';
 import { valueSaid } from './value-said.js';
@@ -104,7 +104,9 @@ export function proposeAmend(
     return undefined;
   const set: Record<string, unknown> = {};
   const put = (piece: Piece | undefined): void => {
-    if (piece) for (const [slot, value] of Object.entries(valueOf(piece, line))) set[slot] ??= value;
+    if (piece)
+      for (const [slot, value] of Object.entries(valueOf(piece, partOf(piece, pieces, utterance))))
+        set[slot] ??= value;
   };
   let plant: Draft['plant'];
   let when: When | undefined;
@@ -151,7 +153,7 @@ export function proposeAmend(
         : -1;
     const cue = turn >= 0 ? turn + 1 : cueEnd(pieces);
     if (cue < 0) return undefined;
-    const behind = pieces.slice(cue);
+    const behind = upToReason(pieces.slice(cue));
     const told = behind.filter(isSettable);
     const onlyPlant = told.every(({ is }) => is === 'plant');
     for (const piece of told) {
@@ -179,6 +181,10 @@ export function proposeAmend(
   };
 }
 
+/** A clause with a subject of its own. */
+const CLAUSE =
+  /^(?:as |for |because |cos )?(?:i|we|i'd|i'd|it|they|the|one|two|some|someone|another)\b(?: \S*){0,3} (?:was|were|had|hadn't|hasn't|didn't|got|forgot|ran|found|fell|broke|looked|have|has|wasn't|weren't|did)\b/;
+
 /** Lines that amendments look like and that put no note right. */
 function putsNothingRight(line: string, pieces: readonly Piece[], not: number): boolean {
   // "It was 28 in the greenhouse at midday": the weather of a place, not another number for a note.
@@ -198,6 +204,31 @@ function putsNothingRight(line: string, pieces: readonly Piece[], not: number): 
     /\bshould be (?:it|all|enough|plenty|fine|ok|okay|good|able)\b/.test(line) ||
     /\b(?:reckons?|says|said i|told me|thinks)\b/.test(line)
   );
+}
+
+/** "… ten, the last two hadn't the roots for it": what a clause of its own adds behind the value tells why. */
+function upToReason(pieces: readonly Piece[]): readonly Piece[] {
+  const value = pieces.findIndex(isSettable);
+  const end = pieces.findIndex(
+    ({ is }, at) =>
+      is === 'break' &&
+      at > value &&
+      CLAUSE.test(
+        pieces
+          .slice(at + 1)
+          .map((_, n) => wordAt(pieces, at + 1 + n))
+          .join(' '),
+      ),
+  );
+  return value < 0 || end < 0 ? pieces : pieces.slice(0, end);
+}
+
+/** The words between the marks beside a piece: what follows them is a reason. */
+function partOf(piece: Piece, pieces: readonly Piece[], utterance: Utterance): string {
+  const at = pieces.indexOf(piece);
+  const from = pieces.slice(0, at).findLastIndex(({ is }) => is === 'break') + 1;
+  const to = pieces.findIndex(({ is }, n) => n > at && is === 'break');
+  return lineOf(pieces.slice(from, to < 0 ? undefined : to), utterance);
 }
 
 /** The slots that a piece sets, in a line that may tell of roots. */

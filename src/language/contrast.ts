@@ -39,8 +39,17 @@ const LEAD =
 const FRAME =
   /^(?:it|it's|that|that's|they|they're|was|were|wasn't|weren't|is|are|isn't|the|a|an|to|in|on|at|for|with|from|of|by|into|but|actually|really|should|have|been|be|i|meant|mean|said|went|gone|only|just)$/;
 
+/** "Change slugs to rot". */
+const CHANGE =
+  /^(?:please |can you |pls )?(?:change|correct|alter|amend|replace|swap) (?:the |that )?(?!it\b)(\S.{0,30}?) (?:to|into|for|with) (?:the )?(\S.{0,30}?)(?: please)?[.!]?$/i;
+
 /** The one contrast of a note that says nothing else; undefined where it makes none or names the plant denied. */
 export function contrastIn(note: Note): Contrast | undefined {
+  const changed = CHANGE.exec(note.text.trim());
+  if (changed) {
+    const [denied, said] = [1, 2].map((n) => claimsIn({ ...note, text: changed[n] ?? '' }));
+    return denied && said && { said, denied };
+  }
   if (!/\b(?:not|instead of|rather than)\b|n['’]t\b/i.test(note.text)) return undefined;
   const utterance = utteranceOf(note);
   const [sentence, another] = sentencesOf(joinContainers(utterance.pieces), utterance);

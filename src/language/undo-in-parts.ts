@@ -22,7 +22,12 @@ export function undosInParts(pieces: readonly Piece[], utterance: Utterance): nu
   const undoes = lines.filter((line) => isUndo(line));
   const named = undoes.filter((line) => nounTakenBack(line) || /\bplantname\b/.test(line));
   return undoes.length > 0 &&
-    lines.every((line, n) => isUndo(line) || WHY.test(line) || (n > 0 && onlySaysWhy(said[n] ?? [], line)))
+    lines.every(
+      (line, n) =>
+        isUndo(line) ||
+        WHY.test(line) ||
+        onlySaysWhy(said[n] ?? [], line.replace(/^(?:actually|no|oops|sorry) /, '')),
+    )
     ? Math.max(1, named.length)
     : 0;
 }

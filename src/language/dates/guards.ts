@@ -17,9 +17,14 @@ const habits = new Set(['every', 'each', 'most']);
 const modifiersBehind = new Set(['week', 'fortnight', 'ago', 'gone', 'past', 'hence']);
 const modifiersBefore = new Set('last next previous past week weeks fortnight half nearly almost'.split(' '));
 
+/** What the sun shines into: "sun porch" is no Sunday. */
+const sunny = new Set(['porch', 'deck', 'lounge', 'room', 'house', 'terrace', 'trap', 'lamp', 'hat']);
+
 /** Whether the tokens from `at` to `end` (exclusive) name a thing or a habit, for all that they read like a day. */
 export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: number, end: number): boolean {
   if (habits.has(tokens[at - 1]?.word ?? '')) return true;
+  const last = tokens[end - 1];
+  if (last?.everyday && last.word.startsWith('sun') && sunny.has(tokens[end]?.word ?? '')) return true;
   // "The second to root", but "at 5 to shut the vents".
   if (phrase.time !== undefined && tokens[end]?.word === 'to' && tokens[end + 1]?.digits !== true)
     return false;

@@ -8,7 +8,10 @@ export const swapped: readonly Rule[] = [
     head: 'swap~past|trade~past|exchange~past',
     shape: 'object',
     how: 'swapped',
-    unless: (p, _f, t) =>
+    mustNot: ['Salt Harrier, I had got my labels swapped'],
+    unless: (p, f, t) =>
+      // "I'd got my labels swapped", "the trays were swapped".
+      /^(?:labels?|tags?|trays?|rows?|numbers?|notes?|names?|were|was|got|been)$/.test(wordAt(p, f - 1)) ||
       (/^(?:to|places|the)$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'count')) ||
       wordAt(p, t) === 'for',
   },
