@@ -64,7 +64,7 @@ function isMeant(
 /** "Fennick's only took 28, not 30": whoever had them took them from nobody. */
 function namesRecipient(entry: object, text: string): boolean {
   const { to = '' } = entry as { readonly to?: string };
-  const words = (phrase: string) => phrase.toLowerCase().split(/[^\p{L}]+/u);
+  const words = (phrase: string) => phrase.toLowerCase().split(/\P{L}+/u);
   const [name = ''] = words(to);
   return name.length > 2 && words(text).includes(name);
 }

@@ -11,7 +11,7 @@ import { fell, isAbout, type Slots, takes } from './entry-meant.js';
 import type { Sitting } from './sitting.js';
 
 const WAS =
-  "(?: was| were|['’]s| should(?: be| have been|['’]ve been| say| read)) (?:actually |really |only |all |just |on |to |in fact )*";
+  "(?: was| were| should(?: be| have been|['’]ve been| say| read)) (?:actually |really |only |all |just |on |to |in fact )*";
 const DID = `(?:that |who |which )?(?:(?:i|we|got) )?(?<verb>${deedVerbs})(?: (?<how>.{1,40}?))?`;
 
 /** Ways of saying it; `which` and `how` describe the deed, its `verb` or `noun` tells the kind, `value` is what it should have said. */
@@ -19,7 +19,7 @@ const FORMS: readonly RegExp[] = [
   // "The three Moss Cardinal I lost were four", "the ten potted on were nine".
   `(?:the|those|my) (?<which>.{1,40}?) ?${DID}${WAS}(?<value>.{1,30})`,
   // "It was four I gave Idris".
-  `(?:it|that)${WAS}(?<value>.{1,30}?) ${DID}`,
+  `(?:it|that)(?:['’]s |${WAS})(?<value>.{1,30}?) ${DID}`,
   // "The Moss Cardinal loss was three", "the gift to Idris was four".
   `(?:the|that|my) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>(?:to|of|on|for|with|from) .{1,40}?))?${WAS}(?<value>.{1,40})`,
   // "Change the Moss Cardinal loss to three".

@@ -183,7 +183,7 @@ export function proposeAmend(
 
 /** A clause with a subject of its own. */
 const CLAUSE =
-  /^(?:as |for |because |cos )?(?:i|we|i'd|i'd|it|they|the|one|two|some|someone|another)\b(?: \S*){0,3} (?:was|were|had|hadn't|hasn't|didn't|got|forgot|ran|found|fell|broke|looked|have|has|wasn't|weren't|did)\b/;
+  /^(?:as |for |because |cos )?(?:i|we|i'd|it|they|the|one|two|some|someone|another)(?: \S+){0,3} (?:was|were|had|hadn't|hasn't|didn't|got|forgot|ran|found|fell|broke|looked|have|has|wasn't|weren't|did)\b/;
 
 /** Lines that amendments look like and that put no note right. */
 function putsNothingRight(line: string, pieces: readonly Piece[], not: number): boolean {

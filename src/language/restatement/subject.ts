@@ -33,7 +33,12 @@ export function subjectAt(pieces: readonly Piece[], from: number): Subject | und
   const plant = named?.is === 'plant' ? named.plant : undefined;
   if (!plant && !/^(?:ones|batch|lot|cuttings)$/.test(wordAt(pieces, at))) return undefined;
   at++;
-  if (plant && /^(?:place|count|number|date|day|size|pots|total|entry|strike|note|cuttings|slips|lot|batch)$/.test(wordAt(pieces, at)))
+  if (
+    plant &&
+    /^(?:place|count|number|date|day|size|pots|total|entry|strike|note|cuttings|slips|lot|batch)$/.test(
+      wordAt(pieces, at),
+    )
+  )
     at++;
   if (/^(?:that|which)$/.test(wordAt(pieces, at))) at++;
   // "The ones struck on 20 September".
