@@ -9,7 +9,7 @@ export type Mood = 'done' | 'denied' | 'intended' | 'supposed' | 'reported' | 'a
 const DENIAL =
   /^(?:not|never|neither|nor|no|cannot|nobody|without|forgot|forgotten|failed|haven't|hasn't|hadn't|didn't|don't|doesn't|won't|can't|couldn't|isn't|aren't|wasn't|weren't|ain't|refused|nearly|almost|avoid|avoided)$/;
 const SUPPOSED =
-  /^(?:if|would|wouldn't|would've|could've|should've|might've|could|might|may|unless|wish|supposed|hypothetically|suppose|imagine|whether|shouldn't|meant|dreamt|dreamed|dream|tempted|wondering|wonder|considered|considering|thinking|thought|usually|normally|generally|typically)$/;
+  /^(?:if|would|wouldn't|would've|could've|should've|might've|could|might|may|unless|wish|wished|wishing|regret|supposed|hypothetically|suppose|imagine|whether|shouldn't|meant|dreamt|dreamed|dream|tempted|wondering|wonder|considered|considering|thinking|thought|usually|normally|generally|typically)$/;
 const INTENDED =
   /^(?:will|i'll|we'll|shall|gonna|going|must|need|needs|plan|planning|intend|want|hoping|hope|tomorrow|should|ought|let's|aim|aiming|intention|ready|due|they'll|you'll|he'll|she'll|it'll)$/;
 const REPORT =
@@ -64,6 +64,9 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   if (before.at(-1) === 'resist') return 'done';
   if (before.at(-1) === 'for' && form === 'ing') return 'supposed';
   if (ofAnother(pieces, clause, before) || isRecalled(pieces, clause)) return 'reported';
+  if (form === 'base' && helpsAnother(before)) return 'reported';
+  if (isToBe(before) || (/^(?:receive|stock)$/.test(hit.rule.kind) && isOnOrder(pieces, clause)))
+    return 'intended';
   // "Went out to take cuttings, ran out of steam, only took six": gone for, and not done.
   const cutShort = pieces
     .slice(hit.to)
@@ -159,9 +162,47 @@ function pastChat(pieces: readonly Piece[], from: number, head: number): number 
   return isTalk ? at : from;
 }
 
+/** "Still to be potted on", "due to be moved"; no "had to be binned", "turned out to be dead". */
+function isToBe(before: readonly string[]): boolean {
+  return (
+    before.at(-1) === 'be' &&
+    before.at(-2) === 'to' &&
+    !/^(?:had|turned|turn|turns|out|seem|seems|seemed|appear|appears|appeared|found|look|looks|proved|got)$/.test(
+      before.at(-3) ?? '',
+    )
+  );
+}
+
+/** "Helped Edna strike a dozen": hers; "Edna helped me strike a dozen" is ours. */
+function helpsAnother(before: readonly string[]): boolean {
+  const helped = before.findLastIndex((word) => /^(?:helped|helping|watched|showed)$/.test(word));
+  return helped >= 0 && before.length > helped + 1 && !/^(?:me|us|to)$/.test(before[helped + 1] ?? '');
+}
+
+const ON_ORDER = /^(?:ordered|reordered|preordered|due|coming|expected|expecting|promised|awaiting|awaited)$/;
+const COME_IN =
+  /^(?:came|come|arrived|here|in|delivered|turned|landed|collected|picked|got|bought|received|given|gave)$/;
+
+/** "Ordered 20 plugs", "36 plugs coming next week": not here yet. */
+function isOnOrder(pieces: readonly Piece[], { from, to }: Clause): boolean {
+  const words = pieces.slice(from, to).flatMap((piece) => (piece.is === 'word' ? [piece.text] : []));
+  return words.some((word) => ON_ORDER.test(word)) && !words.some((word) => COME_IN.test(word));
+}
+
 /** "The winter the boiler packed in we lost the lot": a season told by what happened in it, long ago. */
-function isRecalled(pieces: readonly Piece[], { from, hit }: Clause): boolean {
+function isRecalled(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {
   const season = pieces[from];
+  // "This time last year they had all rooted", "last spring they had all rotted by now": told for the sake of this year.
+  const before = pieces.slice(from, hit?.to ?? from);
+  const own = pieces.slice(from, to);
+  if (
+    season?.is === 'when' &&
+    (/^(?:by )?this time last year$/i.test(season.when.words) ||
+      (/^last\b/i.test(season.when.words) &&
+        own.some((_, at) => wordAt(own, at) === 'by' && wordAt(own, at + 1) === 'now') &&
+        before.some((piece) => piece.is === 'word' && /^(?:had|were|was)$/.test(piece.text))))
+  )
+    return true;
   return (
     season?.is === 'when' &&
     hit !== undefined &&

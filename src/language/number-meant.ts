@@ -24,6 +24,10 @@ export function countedBy(
   const allUnrooted =
     quantity?.whole === 'all' &&
     own.some((_, at) => wordAt(own, at) === 'not' && wordAt(own, at + 1) === 'rooted');
+  // "Lost two more than last time": how many that is, nobody has said; of roots, so many have joined them.
+  const than = quantity?.more === true && own.findLastIndex((_, at) => wordAt(own, at) === 'than');
+  if (than !== false && than >= 0 && !(rule?.kind === 'check' && own[than + 1]?.is === 'when'))
+    return { ...draft, quantity: { vague: true } };
   if (allUnrooted) return { ...draft, quantity: { vague: true } };
   if (rule?.kind === 'loss' && quantity === undefined && unrooted) return { ...draft, quantity: unrooted };
   return rule?.count ? { ...draft, quantity: { whole: rule.count } } : draft;

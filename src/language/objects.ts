@@ -1,6 +1,7 @@
 /** Whether an act is done to plants at all: "lost my secateurs", "sold the car" are told in the same words. */
 import type { Clause } from './clauses.js';
 import type { Draft } from './drafting/draft.js';
+import { isSomeones } from './grammar/other-people.js';
 import { endsAt, wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 
@@ -18,7 +19,13 @@ const OTHERS = /^(?:his|her|their|hers|theirs|your)$/;
  * asked where the clause names no plant, or a crop.
  */
 export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Clause): boolean {
-  if (ownedByOthers(pieces, clause)) return false;
+  if (ownedByOthers(pieces, clause) || doneForOthers(pieces, clause)) return false;
+  if (
+    clause.hit &&
+    clause.hit.rule.kind !== 'tend' &&
+    (actsOnThing(pieces, clause.hit.to) || isPartOf(draft, pieces, clause))
+  )
+    return false;
   if (draft.plant !== undefined || draft.pronoun || draft.leftOut) return true;
   const { hit } = clause;
   if (!hit) return true;
@@ -67,6 +74,56 @@ export function tendsSomethingElse(draft: Draft, pieces: readonly Piece[], { hit
     object !== '' &&
     !PLANTISH.test(object) &&
     !/^(?:benches|bench|house|tops)$/.test(object)
+  );
+}
+
+const THING =
+  /^(?:label|labels|tag|tags|note|notes|idea|heater|heaters|lid|lids|thermometer|fan|fans|hose|lamp|lamps|photo|photos|picture|pictures|story|news|packet|packets|seeds?|table|chair|barrow|stakes|canes)$/;
+
+/** "Swapped the labels on …", "potted up some compost for …": another thing is named where plants would be. */
+function actsOnThing(pieces: readonly Piece[], to: number): boolean {
+  let at = to;
+  while (/^(?:on|off|out|up|round|over)$/.test(wordAt(pieces, at))) at++;
+  while (/^(?:the|a|an|my|our|some)$/.test(wordAt(pieces, at)) || pieces[at]?.is === 'count') at++;
+  const behind = pieces[at + 1];
+  if (pieces[at]?.is === 'medium')
+    return wordAt(pieces, at + 1) === 'for' || (behind?.is === 'when' && /^for\b/i.test(behind.when.words));
+  return at > to && THING.test(wordAt(pieces, at));
+}
+
+const PART =
+  /^(?:label|labels|tag|tags|leaf|leaves|bud|buds|flower|flowers|bloom|blooms|seed|seeds|packet|packets)$/;
+
+/** "Binned two Salt Harrier labels": something of theirs. */
+function isPartOf({ plant }: Draft, pieces: readonly Piece[], { from, to, hit }: Clause): boolean {
+  if (hit?.rule.kind === 'strike' || plant === undefined) return false;
+  return pieces.some(
+    (piece, at) =>
+      at >= from &&
+      at < to &&
+      piece.is === 'plant' &&
+      piece.plant === plant &&
+      PART.test(wordAt(pieces, at + 1)) &&
+      !/^(?:cuttings?|tomorrow|today|for)$/.test(wordAt(pieces, at + 2)),
+  );
+}
+
+/** "Potted on six of Edna's fuchsias for her", "watered Edna's greenhouse while she's away". */
+function doneForOthers(pieces: readonly Piece[], { from, to }: Clause): boolean {
+  const own = pieces.slice(from, to);
+  const theirs = own.some(
+    ({ is }, at) => (is === 'plant' || is === 'place') && isSomeones(wordAt(own, at - 1)),
+  );
+  return (
+    theirs &&
+    own.some(
+      (_, at) =>
+        (wordAt(own, at) === 'for' &&
+          /^(?:her|him|them)$/.test(wordAt(own, at + 1)) &&
+          own[at + 2]?.is !== 'plant') ||
+        (/^(?:while|whilst)$/.test(wordAt(own, at)) &&
+          /^(?:she|he|they)(?:'s|'re)?$/.test(wordAt(own, at + 1))),
+    )
   );
 }
 

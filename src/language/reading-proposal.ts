@@ -19,6 +19,13 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
     )
   )
     return undefined;
+  // "The packet says 18 to 21 degrees for …", "Edna says her greenhouse was 31": no thermometer of ours.
+  if (
+    /\b(?:packet|book|books|label|leaflet|website|internet|guide|magazine|article|video|advice) (?:says|said|reads|recommends|suggests|reckons)\b|\b(?:says|said|reckons|told)\b.*\b(?:her|his|their|hers|theirs)\b|\bdegrees (?:c |f )?for (?:the )?plantname\b/.test(
+      line,
+    )
+  )
+    return undefined;
   const listed = listedReadings(pieces, note);
   if (listed) return listed;
   const marked = pieces.filter((piece): piece is PieceOf<'celsius'> => piece.is === 'celsius');

@@ -41,6 +41,13 @@ export const placeCases: readonly Case<Seen<'place'>>[] = [
 
 export const dayCases: readonly Case<Seen<'when'>>[] = [
   {
+    // With which it is compared.
+    name: 'more than <day>',
+    phrasings: ['Four more of the Salt Harrier rooted than last week'],
+    when: ({ pieces, at }) => wordAt(pieces, at - 1) === 'than',
+    does: passOver,
+  },
+  {
     // For when it was done.
     name: 'for <time>',
     phrasings: ['Sold five Salt Harrier for 5pm'],

@@ -1,16 +1,37 @@
 /** Hardening off begins. */
-import { follows, followsWord, precedes, type Rule } from './rule.js';
+import type { Piece } from '../pieces.js';
+import { follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 import { THEM } from './stand-ins.js';
 
+const GOES = /^(?:is|was|has|went|goes|going|seems|seemed|took|takes)$/;
+
+/** "Hardening off is going well": how it goes, and no beginning. */
+const tellsHowItGoes = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  wordAt(pieces, from) === 'hardening' && GOES.test(wordAt(pieces, to));
+
 export const hardenOffRules: readonly Rule[] = [
-  { name: 'hardening <plant> off', kind: 'hardenOff', head: 'harden~ .. off|of', shape: 'object' },
-  { name: 'hardening off <plant>', kind: 'hardenOff', head: 'harden~ off|of', shape: 'object' },
+  {
+    name: 'hardening <plant> off',
+    kind: 'hardenOff',
+    head: 'harden~ .. off|of',
+    shape: 'object',
+    unless: tellsHowItGoes,
+  },
+  {
+    name: 'hardening off <plant>',
+    kind: 'hardenOff',
+    head: 'harden~ off|of',
+    shape: 'object',
+    unless: tellsHowItGoes,
+    mustNot: ['hardening off is going well with the Salt Harrier'],
+  },
   {
     name: '<plant> hardening',
     kind: 'hardenOff',
     head: 'for? hardening',
     shape: 'object',
-    when: (p) => p.some(({ is }) => is === 'plant'),
+    when: (p, _f, t) =>
+      p.some(({ is }) => is === 'plant') && !GOES.test(wordAt(p, wordAt(p, t) === 'off' ? t + 1 : t)),
   },
   {
     name: '<plant> first day out',

@@ -25,6 +25,22 @@ const standing = (pieces: readonly Piece[], from: number, to: number): boolean =
         (piece.is === 'place' && /(?<!standing )\b(?:bed|border|ground)$/.test(piece.place)),
     );
 
+/** "Moved on to the Salt Harrier next": what was looked after next. */
+function isNextInTurn(pieces: readonly Piece[], to: number): boolean {
+  const onto = wordAt(pieces, to) === 'onto' ? to + 1 : wordAt(pieces, to) === 'on' ? to + 2 : 0;
+  if (onto === 0) return false;
+  const plant = /^(?:the|my)$/.test(wordAt(pieces, onto)) ? onto + 1 : onto;
+  // Heard as a number, "to" leads to an article all the same.
+  return pieces[plant]?.is === 'plant' && (wordAt(pieces, onto - 1) === 'to' || plant > onto);
+}
+
+/** "Set the propagator to 20": a place itself is set, and nothing put there. */
+function isThing(pieces: readonly Piece[], to: number): boolean {
+  const at = /^(?:the|my|our)$/.test(wordAt(pieces, to)) ? to + 1 : to;
+  const piece = pieces[at];
+  return piece?.is === 'place' && piece.prep === undefined && !follows(pieces, at + 1, 'place', 'plant');
+}
+
 export const moveRules: readonly Rule[] = [
   {
     name: 'moved <plant> to <place>',
@@ -32,7 +48,9 @@ export const moveRules: readonly Rule[] = [
     sense: 'plain move',
     head: 'move~past|shift~past|carry~past|transfer~past|relocate~past|lug~past|haul~past|drag~past|cart~past|evict~past|turf~past|trundle~past|trolley~past|wheel~past|schlep~past|banish~past|promote~past|demote~past|migrate~past|switch~past|ferry~past|shuffle~past|shunt~past|slide~past',
     shape: 'object',
-    unless: (p, _f, t) => /^(?:on|house|in)$/.test(wordAt(p, t)) && !follows(p, t, 'plant'),
+    unless: (p, _f, t) =>
+      (/^(?:on|house|in)$/.test(wordAt(p, t)) && !follows(p, t, 'plant')) || isNextInTurn(p, t),
+    mustNot: ['moved on to the Salt Harrier next'],
   },
   {
     name: 'removed <plant> from <place> to <place>',
@@ -122,6 +140,7 @@ export const moveRules: readonly Rule[] = [
     shape: 'object',
     when: plantLike,
     unless: (p, f, t) =>
+      isThing(p, t) ||
       // "I've fuchsias stood out on the step": where they are.
       (wordAt(p, f) === 'stood' &&
         p[f - 1]?.is === 'plant' &&

@@ -5,13 +5,21 @@ import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt 
 const cuttingsTaken = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   followsWord(pieces, to, /^(?:cuttings|cutting|bits|slips)$/);
 
+/** "Kids pinched two off the wall": stolen. */
+const isStolen = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  /^(?:someone|somebody|thief|thieves|kids|who|they)$/.test(wordAt(pieces, from - 1)) &&
+  closeBehind(pieces, to, 'plant') &&
+  (followsWord(pieces, to, /^(?:off|from)$/) ||
+    pieces.slice(to).some((piece) => piece.is === 'place' && /^(?:off|from)$/.test(piece.prep ?? '')));
+
 export const pinchRules: readonly Rule[] = [
   {
     name: 'pinched out <count> <plant>',
     kind: 'pinch',
     head: 'pinch~ out|back?',
     shape: 'object',
-    unless: cuttingsTaken,
+    unless: (p, f, t) => cuttingsTaken(p, f, t) || isStolen(p, f, t),
+    mustNot: ['someone pinched two Salt Harrier off the front step'],
   },
   {
     name: 'nipped the tips out of <plant>',

@@ -2,7 +2,7 @@
 import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 const NOT_GIVEN =
-  /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go)$/;
+  /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go|week|weeks|day|days|fortnight|month|minute|while|longer|turn|wipe|clean|prune|talking|stir|inspection|space|thought)$/;
 
 const TOWARDS = /^(?:to|on|for)$/;
 

@@ -43,7 +43,9 @@ export const sent: readonly Rule[] = [
           t,
           /^(?:vicar|school|church|neighbours?|lady|man|market|hospice|club|society|shop|fete|fair|sale|stall|auction|raffle|office|pub|library|girls|lads|ladies|women|care|children)$/,
         )) ||
-      followsWord(p, t, /^start$/),
+      followsWord(p, t, /^start$/) ||
+      // "Turned out to be dead".
+      /^(?:be|have|look|grow|root|do|see)$/.test(wordAt(p, t)),
     phrasings: ['6 Salt Harrier off to the parish sale'],
     mustNot: ['6 Salt Harrier off to a good start', '6 Salt Harrier off to the greenhouse'],
   },

@@ -2,6 +2,9 @@
 import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
 import { counted } from './counted.js';
 
+/** What only looks so may live. */
+const LOOKS = /^(?:look|looks|looked|looking|seem|seems|seemed|feel|apparently)$/;
+
 export const died: readonly Rule[] = [
   {
     name: '<count> <plant> died',
@@ -15,7 +18,8 @@ export const died: readonly Rule[] = [
     kind: 'loss',
     head: 'dead|goners|goner|deceased|kaput|toast|perished|brown?',
     shape: 'subject',
-    when: (p, f) => wordAt(p, f) !== 'brown',
+    when: (p, f) => wordAt(p, f) !== 'brown' && !LOOKS.test(wordAt(p, f - 1)),
+    mustNot: ['three of the Salt Harrier look dead', 'the Salt Harrier seemed dead but they have come round'],
     unless: (p, _f, t) =>
       /^(?:chuffed|pleased|good|leaf|leaves|heads|head|on|easy|tired|line|end|proud|slow|excited)$/.test(
         wordAt(p, t),

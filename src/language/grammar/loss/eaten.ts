@@ -1,10 +1,23 @@
 /** What animals, children and feet did: "slugs had three", "two eaten by mice", "one got trodden on". */
-import { precedes, type Rule } from '../rule.js';
+import type { Piece } from '../../pieces.js';
+import { precedes, type Rule, wordAt } from '../rule.js';
 import { counted, needsPlantOrCount } from './counted.js';
 import { PESTS } from './pests.js';
 
 const ANY_PEST = PESTS.join('|');
 const ANY_PEST_HAS = PESTS.map((pest) => `${pest}'s`).join('|');
+
+/** Of "been at": whether anything came of it. */
+const doesHarm = (pieces: readonly Piece[], to: number): boolean =>
+  !pieces
+    .slice(to)
+    .some(
+      (piece) =>
+        piece.is === 'word' &&
+        /^(?:harm|damage|fine|ok|okay|survive|recover|recovered|untouched|unharmed|unscathed)$/.test(
+          piece.text,
+        ),
+    );
 
 export const eaten: readonly Rule[] = [
   {
@@ -37,7 +50,7 @@ export const eaten: readonly Rule[] = [
     head: `${ANY_PEST} have~past|get~past|eat~past|take~past|kill~past|munch~past|scoff~past|demolish~past|destroy~past|chomp~past|devour~past|finish~past|nibble~past|do~past|dig~past|break~past|snap~past|knock~past|flatten~past|wreck~past|pull~past|polish~past|trample~past|wipe~past|clear~past|squash~past|ate|ruined|mowed|sat|dug up|off|through|over|for?`,
     shape: 'object',
     cause: 'pest',
-    when: needsPlantOrCount,
+    when: (p, f, t) => needsPlantOrCount(p, f, t) && wordAt(p, t) !== 'been',
   },
   {
     name: '<pest> have had <count> <plant>',
@@ -45,7 +58,12 @@ export const eaten: readonly Rule[] = [
     head: `${ANY_PEST} have~ have~past|get~past|eat~past|take~past|munched|scoffed|destroyed|devoured|eaten|finished|been`,
     shape: 'object',
     cause: 'pest',
-    when: needsPlantOrCount,
+    when: (p, f, t) => needsPlantOrCount(p, f, t) && (wordAt(p, t - 1) !== 'been' || doesHarm(p, t)),
+    phrasings: ['slugs have had five Salt Harrier', 'slugs have been at the Salt Harrier, three gone'],
+    mustNot: [
+      'the cat has been at the Salt Harrier, no harm done',
+      "slugs have been at the Salt Harrier but they'll be fine",
+    ],
   },
   {
     name: '<pest> has had <count> <plant>',
@@ -53,7 +71,7 @@ export const eaten: readonly Rule[] = [
     head: `${ANY_PEST_HAS} had|got|taken|munched|scoffed|destroyed|devoured|eaten|finished|been`,
     shape: 'object',
     cause: 'pest',
-    when: needsPlantOrCount,
+    when: (p, f, t) => needsPlantOrCount(p, f, t) && (wordAt(p, t - 1) !== 'been' || doesHarm(p, t)),
     phrasings: ["a slug's had one of the Salt Harrier, the swine"],
   },
 ];

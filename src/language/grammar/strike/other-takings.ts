@@ -27,11 +27,23 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
     followsWord(pieces, to, /^out$/)
   )
     return true;
-  // "Took the cuttings out of the propagator".
+  // "Took the Salt Harrier off the heat mat".
+  if (
+    /^(?:the|my|our|those)$/.test(wordAt(pieces, to)) &&
+    pieces[to + 1]?.is === 'plant' &&
+    placeBehind(pieces, to + 2)
+  )
+    return true;
+  // "Took six Salt Harrier out for the sale".
+  if (isCarriedAlong(pieces, to)) return true;
+  // "Took the cuttings out of the propagator", "… to school".
   if (
     /^(?:the|my|all|those)$/.test(wordAt(pieces, to)) &&
     CUTTINGS.test(wordAt(pieces, to + 1)) &&
-    wordAt(pieces, to + 2) === 'out'
+    (/^(?:out|in|into|back|over|home|down|inside|outside|indoors|along|round)$/.test(
+      wordAt(pieces, to + 2),
+    ) ||
+      (wordAt(pieces, to + 2) === 'to' && !/^(?:root|strike)$/.test(wordAt(pieces, to + 3))))
   )
     return true;
   // "Took the row cover off the hoop house".
@@ -69,6 +81,24 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   )
     return true;
   return !follows(pieces, to, 'plant', 'count', 'cutting') && !followsWord(pieces, to, CUTTINGS);
+}
+
+/** A place straight behind, which something was taken off. */
+function placeBehind(pieces: readonly Piece[], from: number): boolean {
+  const at = pieces.findIndex(({ is }, n) => n >= from && is !== 'word');
+  const piece = pieces[at];
+  return at <= from + 2 && piece?.is === 'place' && piece.prep === 'off';
+}
+
+/** Plants, and where they were carried: "out for", "along to", "home again". */
+function isCarriedAlong(pieces: readonly Piece[], to: number): boolean {
+  const plant = pieces.findIndex(({ is }, n) => n >= to && is !== 'count' && is !== 'word');
+  if (pieces[plant]?.is !== 'plant' || plant > to + 4) return false;
+  if (pieces.slice(to, plant).some((piece) => piece.is === 'word' && CUTTINGS.test(piece.text))) return false;
+  return (
+    /^(?:out|along|over|round|home|away|back|across)$/.test(wordAt(pieces, plant + 1)) &&
+    /^(?:for|to|with|but|again|and)$/.test(wordAt(pieces, plant + 2))
+  );
 }
 
 /** "To the greenhouse" before the next break or deed, not "two to a pot". */

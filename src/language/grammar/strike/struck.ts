@@ -8,7 +8,12 @@ export const struck: readonly Rule[] = [
     kind: 'strike',
     head: 'strike~',
     shape: 'object',
-    unless: (p, f, t) => isRelative(p, f) || /^(?:rate|root|roots)$/.test(wordAt(p, t)),
+    unless: (p, f, t) =>
+      isRelative(p, f) || /^(?:rate|root|roots|out|off|up|lucky|gold|me|by)$/.test(wordAt(p, t)),
+    mustNot: [
+      'struck out the note about the Salt Harrier',
+      'struck lucky at the jumble sale, three Salt Harrier',
+    ],
   },
   {
     name: 'stuck <count> <plant>',
