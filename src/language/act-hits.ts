@@ -11,6 +11,7 @@ export function actHits(rules: readonly Rule[], row: readonly Piece[]): readonly
       .filter((hit, n, all) => all[n + 1]?.rule.kind !== hit.rule.kind || !isRelative(row, hit.from))
       .filter((hit, n, all) => !(all[n - 1]?.rule.kind === 'loss' && isWithoutRoots(row, hit)))
       .filter((hit, n) => n === 0 || !isWhichWeTook(row, hit.from))
+      .filter((hit) => !isWhichOnes(row, hit))
       .filter((hit, n, all) => !isForHardening(row, hit, all[n + 1]))
   );
 }
@@ -34,6 +35,28 @@ function isWhichWeTook(row: readonly Piece[], from: number): boolean {
     /^(?:i|we)$/.test(wordAt(row, from - 1)) &&
     (row[from - 2]?.is === 'plant' || /^(?:ones|lot|batch|cuttings)$/.test(wordAt(row, from - 2)))
   );
+}
+
+/** "The six Salt Harrier I potted on are doing well", "of the twenty I potted on, three wilted": which. */
+function isWhichOnes(row: readonly Piece[], { from, to }: Hit): boolean {
+  const who = /^(?:have|had|just|only|last)$/.test(wordAt(row, from - 1)) ? from - 2 : from - 1;
+  const named = row[who - 1];
+  if (!/^(?:i|we|i've|we've)$/.test(wordAt(row, who))) return false;
+  if (
+    named?.is !== 'plant' &&
+    named?.is !== 'count' &&
+    !/^(?:ones|lot|cuttings|batch)$/.test(wordAt(row, who - 1))
+  )
+    return false;
+  if (/^(?:of|out)$/.test(wordAt(row, 0))) return true;
+  let end = to;
+  while (
+    row[end]?.is === 'when' ||
+    row[end]?.is === 'size' ||
+    /^(?:on|up|out|into|in)$/.test(wordAt(row, end))
+  )
+    end++;
+  return /^(?:are|is|have|has|look|looks|were|was|seem|seems)$/.test(wordAt(row, end));
 }
 
 /** "Binned one that had gone to mush": says again what befell those just told of. */

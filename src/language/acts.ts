@@ -2,7 +2,7 @@
 import { acrossTheRow } from './across-row.js';
 import { caresGiven } from './cares-given.js';
 import { type Clause, clausesOf } from './clauses.js';
-import { sharedMoods } from './shared-moods.js';
+import { sharedMoods, sharedObject } from './side-by-side.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
 import { findHits, wordAt } from './grammar/rule.js';
@@ -172,10 +172,15 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
         ...toldBefore(pieces, clause, counted, [...earlier, ...proposals]),
         ...dayOf(pieces, clause, counted, proposals.at(-1)),
       };
+      const shared =
+        kind === 'tend' && drafted.plant === undefined && !drafted.pronoun && drafted.place === undefined
+          ? sharedObject(pieces, clauses, moods, n)
+          : undefined;
       const placed = kind === 'tend' && draft.place !== undefined;
       const carried =
         draft.plant === undefined && !placed
           ? ((draft.pronoun ? spokenOf(pieces, clause) : undefined) ??
+            shared ??
             carriedHere() ??
             (draft.pronoun ? plantBefore(pieces, clause) : undefined))
           : undefined;

@@ -43,7 +43,7 @@ function articleBefore(pieces: readonly Piece[], gift: number, after: number): n
   for (let at = gift - 1; at > after && at >= gift - DESCRIBED - 1; at--) {
     const piece = pieces[at];
     // "A half strength feed".
-    if (piece?.is === 'count') continue;
+    if (piece?.is === 'count' && piece.quantity.share) return at;
     if (piece?.is !== 'word' || /^(?:no|not|without|and)$/.test(piece.text)) return undefined;
     if (ARTICLE.test(piece.text)) return at;
   }

@@ -3,6 +3,7 @@ import { wordAt } from './grammar/rule.js';
 import { isKnown } from './lexicon.js';
 import type { Clause } from './clauses.js';
 import type { Piece } from './pieces.js';
+import { isArranged, isHoped, isOnOrder, isToBe } from './yet-to-be.js';
 
 export type Mood = 'done' | 'denied' | 'intended' | 'supposed' | 'reported' | 'asked';
 
@@ -52,6 +53,8 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
       ((/^roots?$/.test(wordAt(pieces, at + 1)) && wordAt(pieces, at - 1) === 'with') ||
         /^(?:good|use|hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(wordAt(pieces, at + 1)));
     if (text !== '' && !bare && !isUntold(pieces, at, hit.from)) before.push(text);
+    // "Neither watered nor fed".
+    if (hit.rule.kind === 'tend' && isZero(pieces[at])) before.push('not');
   }
   for (const at of hit.own)
     if (
@@ -61,6 +64,15 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
       hit.rule.kind !== 'loss'
     )
       before.push('not');
+  // "Fed nothing today".
+  if (
+    hit.rule.kind === 'tend' &&
+    (isZero(pieces[hit.to]) || /^(?:nothing|nowt|nobody)$/.test(wordAt(pieces, hit.to)))
+  )
+    return 'denied';
+  if (form === 'ing' && isArranged(pieces, clause)) return 'intended';
+  // "Roots soon, I hope".
+  if (hit.rule.kind === 'check' && isHoped(pieces, clause)) return 'supposed';
   if (before.at(-1) === 'resist') return 'done';
   if (before.at(-1) === 'for' && form === 'ing') return 'supposed';
   if (ofAnother(pieces, clause, before) || isRecalled(pieces, clause)) return 'reported';
@@ -162,31 +174,12 @@ function pastChat(pieces: readonly Piece[], from: number, head: number): number 
   return isTalk ? at : from;
 }
 
-/** "Still to be potted on", "due to be moved"; no "had to be binned", "turned out to be dead". */
-function isToBe(before: readonly string[]): boolean {
-  return (
-    before.at(-1) === 'be' &&
-    before.at(-2) === 'to' &&
-    !/^(?:had|turned|turn|turns|out|seem|seems|seemed|appear|appears|appeared|found|look|looks|proved|got)$/.test(
-      before.at(-3) ?? '',
-    )
-  );
-}
+const isZero = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.value === 0;
 
 /** "Helped Edna strike a dozen": hers; "Edna helped me strike a dozen" is ours. */
 function helpsAnother(before: readonly string[]): boolean {
   const helped = before.findLastIndex((word) => /^(?:helped|helping|watched|showed)$/.test(word));
   return helped >= 0 && before.length > helped + 1 && !/^(?:me|us|to)$/.test(before[helped + 1] ?? '');
-}
-
-const ON_ORDER = /^(?:ordered|reordered|preordered|due|coming|expected|expecting|promised|awaiting|awaited)$/;
-const COME_IN =
-  /^(?:came|come|arrived|here|in|delivered|turned|landed|collected|picked|got|bought|received|given|gave)$/;
-
-/** "Ordered 20 plugs", "36 plugs coming next week": not here yet. */
-function isOnOrder(pieces: readonly Piece[], { from, to }: Clause): boolean {
-  const words = pieces.slice(from, to).flatMap((piece) => (piece.is === 'word' ? [piece.text] : []));
-  return words.some((word) => ON_ORDER.test(word)) && !words.some((word) => COME_IN.test(word));
 }
 
 /** "The winter the boiler packed in we lost the lot": a season told by what happened in it, long ago. */

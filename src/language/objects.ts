@@ -3,6 +3,7 @@ import type { Clause } from './clauses.js';
 import type { Draft } from './drafting/draft.js';
 import { isSomeones } from './grammar/other-people.js';
 import { endsAt, wordAt } from './grammar/rule.js';
+import { actsOnThing, isPartOf, isThingItself } from './other-things.js';
 import type { Piece } from './pieces.js';
 
 /** Words that may stand for plants, or beside them, where none is named. */
@@ -20,6 +21,12 @@ const OTHERS = /^(?:his|her|their|hers|theirs|your)$/;
  */
 export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Clause): boolean {
   if (ownedByOthers(pieces, clause) || doneForOthers(pieces, clause)) return false;
+  if (
+    clause.hit &&
+    /^(?:stock|receive)$/.test(clause.hit.rule.kind) &&
+    isThingItself(pieces, clause.hit.from)
+  )
+    return false;
   if (
     clause.hit &&
     clause.hit.rule.kind !== 'tend' &&
@@ -74,37 +81,6 @@ export function tendsSomethingElse(draft: Draft, pieces: readonly Piece[], { hit
     object !== '' &&
     !PLANTISH.test(object) &&
     !/^(?:benches|bench|house|tops)$/.test(object)
-  );
-}
-
-const THING =
-  /^(?:label|labels|tag|tags|note|notes|idea|heater|heaters|lid|lids|thermometer|fan|fans|hose|lamp|lamps|photo|photos|picture|pictures|story|news|packet|packets|seeds?|table|chair|barrow|stakes|canes)$/;
-
-/** "Swapped the labels on …", "potted up some compost for …": another thing is named where plants would be. */
-function actsOnThing(pieces: readonly Piece[], to: number): boolean {
-  let at = to;
-  while (/^(?:on|off|out|up|round|over)$/.test(wordAt(pieces, at))) at++;
-  while (/^(?:the|a|an|my|our|some)$/.test(wordAt(pieces, at)) || pieces[at]?.is === 'count') at++;
-  const behind = pieces[at + 1];
-  if (pieces[at]?.is === 'medium')
-    return wordAt(pieces, at + 1) === 'for' || (behind?.is === 'when' && /^for\b/i.test(behind.when.words));
-  return at > to && THING.test(wordAt(pieces, at));
-}
-
-const PART =
-  /^(?:label|labels|tag|tags|leaf|leaves|bud|buds|flower|flowers|bloom|blooms|seed|seeds|packet|packets)$/;
-
-/** "Binned two Salt Harrier labels": something of theirs. */
-function isPartOf({ plant }: Draft, pieces: readonly Piece[], { from, to, hit }: Clause): boolean {
-  if (hit?.rule.kind === 'strike' || plant === undefined) return false;
-  return pieces.some(
-    (piece, at) =>
-      at >= from &&
-      at < to &&
-      piece.is === 'plant' &&
-      piece.plant === plant &&
-      PART.test(wordAt(pieces, at + 1)) &&
-      !/^(?:cuttings?|tomorrow|today|for)$/.test(wordAt(pieces, at + 2)),
   );
 }
 

@@ -21,7 +21,7 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
     return undefined;
   // "The packet says 18 to 21 degrees for …", "Edna says her greenhouse was 31": no thermometer of ours.
   if (
-    /\b(?:packet|book|books|label|leaflet|website|internet|guide|magazine|article|video|advice) (?:says|said|reads|recommends|suggests|reckons)\b|\b(?:says|said|reckons|told)\b.*\b(?:her|his|their|hers|theirs)\b|\bdegrees (?:c |f )?for (?:the )?plantname\b/.test(
+    /\b(?:packet|book|books|label|leaflet|website|internet|guide|magazine|article|video|advice) (?:says|said|reads|recommends|suggests|reckons)\b|\b(?:says|said|reckons|told)\b.*\b(?:her|his|their|hers|theirs)\b|\bplantname (?:\w+ )?(?:roots?|grows?|strikes?|does|do|thrives?|survives?|germinates?|keeps?) (?:\w+ )?(?:at|above|below|over|under|down to) |\bdegrees (?:c |f )?for (?:the )?plantname\b/.test(
       line,
     )
   )

@@ -66,7 +66,8 @@ export function isSource(pieces: readonly Piece[], at: number, { hit }: Clause):
 
 /** Behind "bar", "except", "apart from", or the break behind them. */
 export function isExcepted(pieces: readonly Piece[], at: number): boolean {
-  return exceptsOfAll(pieces, pieces[at - 1]?.is === 'break' ? at - 2 : at - 1);
+  const before = /^(?:the|those|my)$/.test(wordAt(pieces, at - 1)) ? at - 1 : at;
+  return exceptsOfAll(pieces, pieces[before - 1]?.is === 'break' ? before - 2 : before - 1);
 }
 
 /** "Three weeks", "five leaves", "bench 4", "down to two": no plants are counted. */

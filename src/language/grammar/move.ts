@@ -141,6 +141,7 @@ export const moveRules: readonly Rule[] = [
     when: plantLike,
     unless: (p, f, t) =>
       isThing(p, t) ||
+      p[t]?.is === 'medium' ||
       // "I've fuchsias stood out on the step": where they are.
       (wordAt(p, f) === 'stood' &&
         p[f - 1]?.is === 'plant' &&

@@ -31,7 +31,11 @@ export const rooted: readonly Rule[] = [
     head: 'well? root~past|rooty',
     shape: 'subject',
     // "Potted the eight that had rooted": which ones.
-    unless: (p, f, t) => rootedIsAdjective(p, f, t) || tellsWhichOnes(p, f),
+    unless: (p, f, t) =>
+      rootedIsAdjective(p, f, t) ||
+      tellsWhichOnes(p, f) ||
+      (/^(?:around|about)$/.test(wordAt(p, t)) && /^(?:in|the)$/.test(wordAt(p, t + 1))),
+    mustNot: ['rooted around in the shed for the Salt Harrier labels'],
   },
   {
     name: '<count> more <plant> after rooting',

@@ -1,5 +1,5 @@
 /** Plants swapped: "swapped two with Ken", "did a swap with Doreen". */
-import { follows, type Rule, wordAt } from '../rule.js';
+import { follows, followsWord, type Rule, wordAt } from '../rule.js';
 
 export const swapped: readonly Rule[] = [
   {
@@ -13,6 +13,8 @@ export const swapped: readonly Rule[] = [
       // "I'd got my labels swapped", "the trays were swapped".
       /^(?:labels?|tags?|trays?|rows?|numbers?|notes?|names?|were|was|got|been)$/.test(wordAt(p, f - 1)) ||
       (/^(?:to|places|the)$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'count')) ||
+      // "Swapped these and those round".
+      (followsWord(p, t, /^(?:round|around|over|places|about)$/) && !followsWord(p, t, /^(?:with|for)$/)) ||
       wordAt(p, t) === 'for',
   },
   {

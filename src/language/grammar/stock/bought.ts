@@ -29,6 +29,16 @@ export const bought: readonly Rule[] = [
     head: 'buy~past|purchase~past|acquire~past',
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant'),
+    // "Bought Edna a Salt Harrier".
+    unless: (p, _f, t) =>
+      /^(?:a|an|some)$/.test(wordAt(p, t + 1)) &&
+      (p[t]?.is === 'plant' || p[t]?.is === 'word') &&
+      !/^(?:myself|ourselves|me|us|in|up|quite|such|only|just|also|yet|half)$/.test(wordAt(p, t)),
+    phrasings: ['bought a Salt Harrier', 'bought myself a Salt Harrier'],
+    mustNot: [
+      'bought Edna a Salt Harrier for her birthday',
+      'bought six bags of compost for the Salt Harrier',
+    ],
   },
   {
     name: 'picked up <plant> at the sale',

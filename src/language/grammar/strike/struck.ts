@@ -9,7 +9,10 @@ export const struck: readonly Rule[] = [
     head: 'strike~',
     shape: 'object',
     unless: (p, f, t) =>
-      isRelative(p, f) || /^(?:rate|root|roots|out|off|up|lucky|gold|me|by)$/.test(wordAt(p, t)),
+      // "Fuchsias strike best in May": as they always do.
+      (/^strikes?$/.test(wordAt(p, f)) && p[f - 1]?.is === 'plant') ||
+      isRelative(p, f) ||
+      /^(?:rate|root|roots|out|off|up|lucky|gold|me|by)$/.test(wordAt(p, t)),
     mustNot: [
       'struck out the note about the Salt Harrier',
       'struck lucky at the jumble sale, three Salt Harrier',

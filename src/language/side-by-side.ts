@@ -1,8 +1,9 @@
-/** Acts that share the mood of the one before: "haven't misted or, god forbid, fed them". */
-import { type Clause } from './clauses.js';
+/** What acts side by side share: a mood ("haven't misted or, god forbid, fed them"), an object ("watered but didn't feed them"). */
+import type { Clause } from './clauses.js';
+import { draftsOf } from './drafting.js';
 import { wordAt } from './grammar/rule.js';
 import type { Mood } from './mood.js';
-import type { Piece } from './pieces.js';
+import type { Piece, PlantWords } from './pieces.js';
 
 /** Behind "or": no deed ("haven't misted or anything, fed them"). */
 const AND_SO_ON = /^(?:anything|something|whatever|so|else|not|other|rather)$/;
@@ -58,4 +59,22 @@ function isAlternative(pieces: readonly Piece[], clauses: readonly Clause[], n: 
 function isListed(pieces: readonly Piece[], clauses: readonly Clause[], n: number): boolean {
   const words = between(pieces, clauses, n);
   return words?.length === 1 && words[0]?.is === 'break';
+}
+
+const BETWEEN_VERBS =
+  /^(?:and|but|or|nor|yet|then|i|we|didn't|did|do|don't|not|never|haven't|have|won't|couldn't|forgot|to)$/;
+
+/** "Watered but didn't feed the Salt Harrier": one object for what was done and what was not. */
+export function sharedObject(
+  pieces: readonly Piece[],
+  clauses: readonly Clause[],
+  moods: readonly Mood[],
+  n: number,
+): PlantWords | undefined {
+  const [clause, next] = [clauses[n], clauses[n + 1]];
+  if (!clause?.hit || !next?.hit || moods[n + 1] !== 'denied' || clause.sentence !== next.sentence)
+    return undefined;
+  const between = pieces.slice(clause.hit.to, next.hit.from);
+  const joined = between.every(({ is }, at) => is === 'break' || BETWEEN_VERBS.test(wordAt(between, at)));
+  return joined ? draftsOf(pieces, next)[0]?.plant : undefined;
 }

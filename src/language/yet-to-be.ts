@@ -1,0 +1,51 @@
+/** Words that tell of what is still to come: "still to be potted on", "on order", "is taking six on Saturday", "soon, I hope". */
+import type { Clause } from './clauses.js';
+import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+/** "Still to be potted on", "due to be moved"; no "had to be binned", "turned out to be dead". */
+export function isToBe(before: readonly string[]): boolean {
+  return (
+    before.at(-1) === 'be' &&
+    before.at(-2) === 'to' &&
+    !/^(?:had|turned|turn|turns|out|seem|seems|seemed|appear|appears|appeared|found|look|looks|proved|got)$/.test(
+      before.at(-3) ?? '',
+    )
+  );
+}
+
+/** "Jim is taking six on Saturday": a day to come. */
+export function isArranged(pieces: readonly Piece[], { hit, to }: Clause): boolean {
+  const from = hit?.from ?? to;
+  return (
+    /^(?:am|is|are|i'm|we're|he's|she's|they're)$/.test(wordAt(pieces, from - 1)) &&
+    pieces
+      .slice(from, to)
+      .some(
+        (piece) =>
+          piece.is === 'when' &&
+          piece.when.future !== undefined &&
+          JSON.stringify(piece.when.past) !== JSON.stringify(piece.when.future),
+      )
+  );
+}
+
+/** "… soon I hope", "hopefully …". */
+export function isHoped(pieces: readonly Piece[], { from, to }: Clause): boolean {
+  const own = pieces.slice(from, to);
+  return own.some(
+    (_, at) =>
+      wordAt(own, at) === 'hopefully' ||
+      (wordAt(own, at) === 'hope' && /^(?:i|we)$/.test(wordAt(own, at - 1))),
+  );
+}
+
+const ON_ORDER = /^(?:ordered|reordered|preordered|due|coming|expected|expecting|promised|awaiting|awaited)$/;
+const COME_IN =
+  /^(?:came|come|arrived|here|in|delivered|turned|landed|collected|picked|got|bought|received|given|gave)$/;
+
+/** "Ordered 20 plugs", "36 plugs coming next week": not here yet. */
+export function isOnOrder(pieces: readonly Piece[], { from, to }: Clause): boolean {
+  const words = pieces.slice(from, to).flatMap((piece) => (piece.is === 'word' ? [piece.text] : []));
+  return words.some((word) => ON_ORDER.test(word)) && !words.some((word) => COME_IN.test(word));
+}
