@@ -59,7 +59,7 @@ function fittingOf(sitting: Sitting, last: StandingEntry, about: Amend, set: Slo
   const fits = (each: StandingEntry) =>
     sitting.conflictsOf(amendmentsOf(sitting.ledger, [each], set)).length === 0;
   const plant = plantOf(about);
-  if (Object.keys(plant).length === 0 || fits(last)) return last;
+  if (Object.keys(plant).length === 0 || !('count' in set) || fits(last)) return last;
   const [begun, another] = preferBeginnings(
     sitting.ledger.standing.filter((each) => takes(each.entry, set) && isAbout(sitting.ledger, each, plant)),
   );
@@ -92,6 +92,7 @@ function renames(sitting: Sitting, from: string, to: string): boolean {
   const last = sitting.ledger.standing.at(-1);
   if (
     batches.length > 1 &&
+    !/\b(?:renamed?|called|names?|spelt|spelled|label)\b/i.test(sitting.text) &&
     last?.entry.kind === 'strike' &&
     last.entry.variety?.toLowerCase() === from.toLowerCase()
   ) {

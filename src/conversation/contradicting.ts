@@ -5,15 +5,18 @@ import { type Claims, type Contrast, contrastIn } from '../language/contrast.js'
 import type { ReadNote } from '../language/note.js';
 import type { Plant } from '../ledger/entry.js';
 import type { StandingEntry } from '../ledger/ledger.js';
+import type { Line } from '../ledger/posting.js';
 import { named } from '../ledger/reach.js';
-import { setSlots } from './amending.js';
+import { amend, setSlots } from './amending.js';
 import type { Context } from './answering.js';
+import { withoutVocative } from './deed-recalled.js';
 import { standingOn } from './deeds.js';
 import { fell, isAbout, lastNote, type Slots } from './entry-meant.js';
 import { isLogged } from './noting.js';
 import { noteOf } from './reading.js';
 import type { Sitting } from './sitting.js';
 import { plantSaid } from './slots.js';
+import { saysOther } from './swapping.js';
 
 /** So long after a note are the same words about it, and no new note. */
 const LATELY_MS = 24 * 3_600_000;
@@ -24,9 +27,11 @@ const RECALLED = /\b(?:the|those|that)\b[^.?!]{1,50}\b(?:i|we)(?: had|['’]d)? 
 
 /** Whether the text contradicts what stands in the ledger, and that is put right. */
 export function contradicts(sitting: Sitting, text: string, read: ReadNote, { lines }: Context): boolean {
-  const contrast = contrastIn(noteOf(sitting, text));
-  if (!contrast || AGAIN.test(text)) return false;
+  const contrast = contrastIn(noteOf(sitting, withoutVocative(text)));
+  if (!contrast || AGAIN.test(text) || saysOther(text)) return false;
   const { ledger } = sitting;
+  const denied = contrast.denied.variety;
+  if (denied !== undefined) return namesOther(sitting, denied, contrast.said, read, lines);
   const quoted = standingOn(ledger, lines);
   const found = (quoted.length > 0 ? quoted : ledger.standing)
     .filter((each) => isMeant(sitting, each, contrast, read))
@@ -37,6 +42,21 @@ export function contradicts(sitting: Sitting, text: string, read: ReadNote, { li
   const last = found.at(-1);
   if (!last || (found.length > 1 && !isPlain(sitting, last.standing, contrast))) return false;
   setSlots(sitting, [last.standing], last.set);
+  return true;
+}
+
+/** "That was the Short Order you cut, not the Tall Order". What the reader took for an amendment stays one. */
+function namesOther(
+  sitting: Sitting,
+  denied: string,
+  said: Claims,
+  { entries }: ReadNote,
+  lines: readonly Line[],
+): boolean {
+  if (entries.some(({ entry }) => entry.kind !== 'remark')) return false;
+  const variety = said.variety ?? (/^\p{Lu}/u.test(said.words ?? '') ? said.words : undefined);
+  if (variety === undefined) return false;
+  amend(sitting, { kind: 'amend', variety: denied, set: { variety } }, lines);
   return true;
 }
 

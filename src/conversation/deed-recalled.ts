@@ -12,7 +12,7 @@ import type { Sitting } from './sitting.js';
 
 const WAS =
   "(?: was| were| should(?: be| have been|['’]ve been| say| read)) (?:actually |really |only |all |just |on |to |in fact )*";
-const DID = `(?:that |who |which )?(?:(?:i|we|got) )?(?<verb>${deedVerbs})(?: (?<how>.{1,40}?))?`;
+const DID = `(?:that |who |which )?(?:(?:i|we|you|they|he|she|got) )?(?<verb>${deedVerbs})(?: (?<how>.{1,40}?))?`;
 
 /** Ways of saying it; `which` and `how` describe the deed, its `verb` or `noun` tells the kind, `value` is what it should have said. */
 const FORMS: readonly RegExp[] = [
@@ -24,32 +24,64 @@ const FORMS: readonly RegExp[] = [
   `(?:the|that|my) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>(?:to|of|on|for|with|from) .{1,40}?))?${WAS}(?<value>.{1,40})`,
   // "Change the Moss Cardinal loss to three".
   `(?:change|correct|alter|amend|put) (?:the|that|my) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>of .{1,40}?))? to (?<value>.{1,40})`,
+  // "I've just counted the Moss Cardinal again and it's eight".
+  `(?:i|we)(?:['’]ve)? (?:just )?(?<counted>counted|recounted|checked) (?:the )?(?<which>.{1,40}?)(?: again)?,? and (?:it['’]s|it is|it was|there['’]s|there are|there were|they['’]re|i make it|i get|i got) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
 ].map((form) => new RegExp(`${lead}${form}$`, 'i'));
 
 /** Whether the text says what a deed told before should have said, and that is done; `meant` are the lines replied to. */
 export function recallsDeed(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
-  const words = text.trim().replace(/[.!]$/, '');
+  const words = withoutAsides(text);
   if (words.length > 140) return false;
   const quoted = standingOn(sitting.ledger, meant);
   for (const form of FORMS) {
-    const { which = '', how = '', verb, noun = '', value = '' } = form.exec(words)?.groups ?? {};
+    const { which = '', how = '', verb, noun = '', value = '', counted } = form.exec(words)?.groups ?? {};
     const kind = verb === undefined ? undefined : kindDone(verb);
-    if (kind === undefined && noun === '') continue;
-    const said = value.trim();
+    if (kind === undefined && noun === '' && counted === undefined) continue;
+    const about = [...sitting.ledger.varieties.keys()].find((name) => endsWith(value, name)) ?? '';
+    const said =
+      value
+        .trim()
+        .slice(0, about === '' ? undefined : -about.length)
+        .trim() || about;
     const set =
       slotIn(sitting, said) ?? (kind === 'dispatch' && /^\p{Lu}\p{L}+$/u.test(said) ? { to: said } : null);
     if (!set) continue;
     const last = (quoted.length > 0 ? quoted : sitting.ledger.standing).findLast(
       (each) =>
-        (kind === undefined ? isCalled(noun, each.entry) : each.entry.kind === kind) &&
+        (counted !== undefined
+          ? /^(?:strike|receive)$/.test(each.entry.kind)
+          : kind === undefined
+            ? isCalled(noun, each.entry)
+            : each.entry.kind === kind) &&
         takes(each.entry, set) &&
-        isTold(sitting, each, `${which} ${how}`),
+        isTold(sitting, each, `${which} ${how} ${said === about ? '' : about}`),
     );
     if (!last) continue;
     setSlots(sitting, [last], set);
     return true;
   }
   return false;
+}
+
+const endsWith = (text: string, name: string) => text.trim().toLowerCase().endsWith(name.toLowerCase());
+
+/** "Col, that was …" without whom it is said to. */
+export function withoutVocative(text: string): string {
+  return text.trim().replace(/^\p{Lu}\p{L}+, (?=(?:that|it|the|those|they)\b)/u, '');
+}
+
+/** Before this many letters nothing is said yet of which the rest could be the reason. */
+const SHORTEST = 14;
+
+/** "…, Ines. I counted the pots", "… a dozen in the end, she came back for two more": without whom it is said to and why. */
+function withoutAsides(text: string): string {
+  return withoutVocative(text)
+    .replace(/, \p{Lu}\p{L}+(?=[.!]|$)/u, '')
+    .replace(/[.!,] (?:i|we|she|he|they|one|two|turns out|just)\b[^.!?]{0,60}[.!]?$/i, (aside, at: number) =>
+      at < SHORTEST ? aside : '',
+    )
+    .replace(/ (?:in the end|after all|altogether|in total)$/i, '')
+    .replace(/[.!]$/, '');
 }
 
 /** Words of a description that tell nothing by themselves. */

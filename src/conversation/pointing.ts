@@ -28,9 +28,22 @@ export function batchPointedAt(
   entry: LoggedEntry,
   labels: readonly string[],
 ): Batch | null {
+  const came = cameOrCut(sitting, labels);
+  if (came) return came;
   if (named(entry as Plant) || !THEM.test(sitting.text)) return null;
   const spoken = lastSpokenOf(sitting, SPOKEN_OF_MS);
   return spoken !== null && labels.includes(spoken) ? (batchLabelled(sitting.ledger, spoken) ?? null) : null;
+}
+
+/** "Two of the Copperplate plugs", "the cuttings": the only batch that came in, or was cut, of those on offer. */
+function cameOrCut({ ledger, text }: Sitting, labels: readonly string[]): Batch | null {
+  const plugs = /\b(?:plugs?|plug plants?|liners?|young plants)\b/i.test(text);
+  if (plugs === /\b(?:cuttings?|slips)\b/i.test(text)) return null;
+  const fitting = labels
+    .flatMap((label) => batchLabelled(ledger, label) ?? [])
+    .filter(({ struck }) => (struck === null) === plugs);
+  const [only, another] = fitting;
+  return only && !another && labels.length > 1 ? only : null;
 }
 
 /** "Stuck them in water on the sill": what goes elsewhere without a name is what was last told of, not all that lives. */

@@ -152,10 +152,7 @@ function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Co
   if (ofLastNote && hasSecondThoughts(text) && !saysOther(text) && corrects(sitting, text, context.lines))
     return true;
   const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
-  if (
-    (silent || saysOtherOnly(text) || (saysOther(text) && doubtsFirst.test(text.trim()))) &&
-    swapsBatch(sitting, text, context.lines)
-  )
+  if ((silent || saysOtherOnly(text) || putsOther(text)) && swapsBatch(sitting, text, context.lines))
     return true;
   if (saysOtherOnly(text)) {
     sitting.reply.text.push(noOther);
@@ -163,6 +160,14 @@ function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Co
   }
   if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text))) return true;
   return silent && corrects(sitting, text, context.lines);
+}
+
+/** "It was the other lot that lost two", "got that wrong, the other one". */
+function putsOther(text: string): boolean {
+  return (
+    saysOther(text) &&
+    (doubtsFirst.test(text.trim()) || /^(?:it|that|they|those) (?:was|were)\b/i.test(text.trim()))
+  );
 }
 
 function actOn(sitting: Sitting, entry: Entry, text: string, context: Context): void {

@@ -34,7 +34,10 @@ export function proposeRestatement(
   if (plant?.variety !== undefined && set['variety'] === plant.variety && first && second) {
     // "Should be Brass Thymble, not Brass Thimble" tells the old name last.
     const denied = wordAt(pieces, pieces.indexOf(second) - 1) === 'not';
-    const variety = denied ? spelledAnew(second, first, utterance) : spelledAnew(first, second, utterance);
+    const [old, fresh] = denied ? [second, first] : [first, second];
+    // "It's Tin Herald Pink, not Tin Herald": the new name begins with the old one.
+    const grown = first.to === second.from ? titleCase(textOf([first, second], utterance)) : undefined;
+    const variety = grown ?? spelledAnew(old, fresh, utterance);
     if (variety === undefined) return undefined;
     set = { variety };
   }
@@ -89,7 +92,7 @@ export function proposeAmend(
       /^(?:oh |no |sorry |oops )*(?:hang on|hold on|wait)\b|\b(?:pls|please) (?:amend|correct|fix|change)(?: that| it)?$|\b(?:amend|correct|fix|change) (?:that|it|this)(?: please| pls)?$/.test(
         line,
       )) ||
-    /^(?:should|make that|amend|change|update|edit|recount|miscounted|mistyped|it|that|they|not|was|call that|i said|i put|i mistyped|i miscounted|wrong)\b/.test(
+    /^(?:should|make that|amend|change|update|edit|recount|miscounted|mistyped|it|that|they|not|was|call that|i said|i told you|i put|i mistyped|i miscounted|wrong)\b/.test(
       line,
     ) ||
     /\b(?:i meant|should have said|should (?:be|have been))\b/.test(line);
@@ -153,7 +156,7 @@ export function proposeAmend(
         : -1;
     const cue = turn >= 0 ? turn + 1 : cueEnd(pieces);
     if (cue < 0) return undefined;
-    const behind = upToReason(pieces.slice(cue));
+    const behind = upToReason(pieces.slice(cue), utterance);
     const told = behind.filter(isSettable);
     const onlyPlant = told.every(({ is }) => is === 'plant');
     for (const piece of told) {
@@ -183,7 +186,7 @@ export function proposeAmend(
 
 /** A clause with a subject of its own. */
 const CLAUSE =
-  /^(?:as |for |because |cos )?(?:i|we|i'd|it|they|the|one|two|some|someone|another)(?: \S+){0,3} (?:was|were|had|hadn't|hasn't|didn't|got|forgot|ran|found|fell|broke|looked|have|has|wasn't|weren't|did)\b/;
+  /^(?:as |for |because |cos )?(?:i|we|i'd|it|they|the|one|two|some|someone|another)(?: \S*){0,3} (?:was|were|is|are|had|hadn't|hasn't|didn't|got|forgot|ran|found|fell|broke|looked|have|has|wasn't|weren't|did)\b/;
 
 /** Lines that amendments look like and that put no note right. */
 function putsNothingRight(line: string, pieces: readonly Piece[], not: number): boolean {
@@ -200,6 +203,8 @@ function putsNothingRight(line: string, pieces: readonly Piece[], not: number): 
     /^(?:(?:i|we) )?(?:should|ought to) have (?!been|said|read|put|written|told|logged)/.test(line) ||
     /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
     /\bmust be (?:a|an|the|some)\b/.test(line) ||
+    // "That was one undo too many".
+    /\btoo (?:many|much|far|late|soon)\b/.test(line) ||
     // "That should be it for today", "should be all right".
     /\bshould be (?:it|all|enough|plenty|fine|ok|okay|good|able)\b/.test(line) ||
     /\b(?:reckons?|says|said i|told me|thinks)\b/.test(line)
@@ -207,18 +212,10 @@ function putsNothingRight(line: string, pieces: readonly Piece[], not: number): 
 }
 
 /** "… ten, the last two hadn't the roots for it": what a clause of its own adds behind the value tells why. */
-function upToReason(pieces: readonly Piece[]): readonly Piece[] {
+function upToReason(pieces: readonly Piece[], utterance: Utterance): readonly Piece[] {
   const value = pieces.findIndex(isSettable);
   const end = pieces.findIndex(
-    ({ is }, at) =>
-      is === 'break' &&
-      at > value &&
-      CLAUSE.test(
-        pieces
-          .slice(at + 1)
-          .map((_, n) => wordAt(pieces, at + 1 + n))
-          .join(' '),
-      ),
+    ({ is }, at) => is === 'break' && at > value && CLAUSE.test(lineOf(pieces.slice(at + 1), utterance)),
   );
   return value < 0 || end < 0 ? pieces : pieces.slice(0, end);
 }

@@ -20,6 +20,7 @@ export interface Claims {
   readonly medium?: string;
   readonly cutting?: string;
   readonly cause?: string;
+  readonly variety?: string;
   /** As written, without "the" and "to". */
   readonly words?: string;
 }
@@ -43,9 +44,13 @@ const FRAME =
 const CHANGE =
   /^(?:please |can you |pls )?(?:change|correct|alter|amend|replace|swap) (?:the |that )?(?!it\b)(\S.{0,30}?) (?:to|into|for|with) (?:the )?(\S.{0,30}?)(?: please)?[.!]?$/i;
 
-/** The one contrast of a note that says nothing else; undefined where it makes none or names the plant denied. */
+/** "I told you 15 got potted on yesterday but there were only 14". */
+const SAID =
+  /^(?:sorry,? |no,? )?(?:i|we) (?:said|told you|put|wrote|logged|noted|typed) (.{1,60}?),? but (?:really |actually )?(?:it|there|they|that) (?:was|were|should be|should have been) (?:only |really |actually |just )*(.{1,30}?)[.!]?$/i;
+
+/** The one contrast of a note that says nothing else; undefined where it makes none. */
 export function contrastIn(note: Note): Contrast | undefined {
-  const changed = CHANGE.exec(note.text.trim());
+  const changed = CHANGE.exec(note.text.trim()) ?? SAID.exec(note.text.trim());
   if (changed) {
     const [denied, said] = [1, 2].map((n) => claimsIn({ ...note, text: changed[n] ?? '' }));
     return denied && said && { said, denied };
@@ -63,9 +68,9 @@ export function contrastIn(note: Note): Contrast | undefined {
   const rest = pieces.slice(behind).filter(({ is }) => is !== 'break');
   const before = pieces.slice(0, not);
   const said = saidBeside(rest.length > 0 ? rest : before, rest.length > 0, utterance);
-  if (denied.length === 0 || !said || denied.some(({ is }) => is === 'plant')) return undefined;
+  if (denied.length === 0 || !said) return undefined;
   const claims = claimsOf(withoutFrame(denied), utterance);
-  const [plant, otherPlant] = before.filter(({ is }) => is === 'plant');
+  const [plant, otherPlant] = claims.variety === undefined ? before.filter(({ is }) => is === 'plant') : [];
   const when = claims.date === undefined ? firstOf(before, 'when') : undefined;
   if (otherPlant) return undefined;
   return {
@@ -103,7 +108,7 @@ function endOf(pieces: readonly Piece[], from: number): number {
 function saidBeside(row: readonly Piece[], isBehind: boolean, utterance: Utterance): Claims | undefined {
   const pieces = row.filter(({ is }, at) => is !== 'break' && !(at < 5 && LEAD.test(wordAt(row, at))));
   const cleft = pieces.findIndex(
-    (_, at) => at > 0 && /^(?:i|we|that|who|which|they)$/.test(wordAt(pieces, at)),
+    (_, at) => at > 0 && /^(?:i|we|you|he|she|that|who|which|they)$/.test(wordAt(pieces, at)),
   );
   const opens = /^(?:it|it's|that|that's|they|was)$/.test(wordAt(pieces, 0));
   const phrase = withoutFrame(opens && cleft > 1 && !isBehind ? pieces.slice(0, cleft) : pieces);
@@ -122,7 +127,10 @@ function withoutFrame(pieces: readonly Piece[]): readonly Piece[] {
 
 function claimsOf(pieces: readonly Piece[], utterance: Utterance): Claims {
   const claims: Record<string, unknown> = {};
-  for (const piece of pieces) if (piece.is !== 'plant') Object.assign(claims, valueSaid(piece));
+  for (const piece of pieces) {
+    if (piece.is !== 'plant') Object.assign(claims, valueSaid(piece));
+    else if (piece.plant.variety !== undefined) claims['variety'] = piece.plant.variety;
+  }
   const tokens = pieces.flatMap(({ from, to }) => utterance.tokens.slice(from, to).map(({ text }) => text));
   const found = <Value>(table: PhraseTable<Value>) =>
     tokens.flatMap((_, at) => phraseAt(table, tokens, at) ?? []).at(-1)?.value;

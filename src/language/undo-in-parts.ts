@@ -1,7 +1,6 @@
 /** Undoes in parts: some take back, the others only say why. */
-import { findHits } from './grammar/rule.js';
-import { rules } from './grammar/rules.js';
 import { isUndo, nounTakenBack, WHY } from './grammar/undo.js';
+import { onlySaysWhy } from './only-says-why.js';
 import type { Piece } from './pieces.js';
 import { lineOf } from './sentences.js';
 import type { Utterance } from './utterance.js';
@@ -30,14 +29,4 @@ export function undosInParts(pieces: readonly Piece[], utterance: Utterance): nu
     )
     ? Math.max(1, named.length)
     : 0;
-}
-
-/** "…, they were only limp", "…, I'd picked up the wrong tray": words alone, that tell of nothing and put nothing else right. */
-function onlySaysWhy(part: readonly Piece[], line: string): boolean {
-  return (
-    part.every(({ is }) => is === 'word' || is === 'medium' || is === 'place') &&
-    /^(?:only|just|never|i|i'd|i've|i'm|we|we'd|it|it's|they|they're|that|that's|there)\b/.test(line) &&
-    !/\b(?:other|others|instead|meant|mean|should|rather|what|which|when|where|how|why)\b/.test(line) &&
-    (/^(?:only|just)\b/.test(line) || findHits(rules, part).length === 0)
-  );
 }

@@ -36,8 +36,12 @@ const aboutPlants = (pieces: readonly Piece[], from: number, to: number): boolea
 /** "Somebody left the dome off": no care of the grower's. */
 const leftByOthers = (pieces: readonly Piece[], from: number): boolean => {
   const left = pieces.findIndex((_, at) => at < from && at >= from - 3 && wordAt(pieces, at) === 'left');
-  return /^(?:somebody|someone|who|he|she|they|kids|cat|dog|wind)$/.test(wordAt(pieces, left - 1));
+  return SOMEBODY.test(wordAt(pieces, left - 1));
 };
+const SOMEBODY = /^(?:somebody|someone|who|he|she|they|kids|cat|dog|wind)$/;
+
+/** "Somebody opened the vents". */
+const byOthers = (pieces: readonly Piece[], from: number): boolean => SOMEBODY.test(wordAt(pieces, from - 1));
 
 /** "Minus 3 when I lifted the lid": when something was seen. */
 const whenIDid = (pieces: readonly Piece[], from: number): boolean =>
@@ -56,11 +60,11 @@ export const tendRules: readonly Rule[] = [
   { name: 'fleece on <place>', kind: 'tend', head: 'fleece|covers|cover|dome|bubblewrap|netting|net|blanket|blankets on|over|back', shape: 'object', care: 'cover' },
   verb('cover fleece wrap tuck', 'cover', 'covered <place>', (p, f, t) => /^in$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'place') ? true : wordAt(p, f).startsWith('tuck') && !followsWord(p, t, /^(?:fleece|blanket|bubblewrap)$/)),
   verb('uncover unwrap unfleece', 'uncover', 'uncovered <place>'),
-  { name: 'opened the vents', kind: 'tend', head: 'open~past|prop~past|crack~past|throw~past|lift~past|raise~past|tilt~past|wedge~past|leave~past .. vents|vent|lid|lids|windows|window|door|doors|lights|flaps|sides|tops|lantern|louvres', shape: 'object', care: 'vent', unless: whenIDid },
+  { name: 'opened the vents', kind: 'tend', head: 'open~past|prop~past|crack~past|throw~past|lift~past|raise~past|tilt~past|wedge~past|leave~past .. vents|vent|lid|lids|windows|window|door|doors|lights|flaps|sides|tops|lantern|louvres', shape: 'object', care: 'vent', unless: (p, f) => whenIDid(p, f) || byOthers(p, f) },
   { name: 'opened up both ends of <place>', kind: 'tend', head: 'open~past|prop~past up? both|the|one|<count> ends|end|sides|doors', shape: 'object', care: 'vent', phrasings: ['opened up both ends of the polytunnel to let some air through'] },
   { name: 'hung netting to shade <plant>', kind: 'tend', head: 'hang~past|rig~past|put~|drape~past .. to shade', shape: 'object', care: 'shade', phrasings: ['hung some netting to shade the Salt Harrier'] },
   { name: 'opened up <place>', kind: 'tend', head: 'open~past up? the|my? <place>', shape: 'object', care: 'vent' },
-  { name: 'vents open', kind: 'tend', head: 'vents|vent|lid|lids|doors|door|lights|windows open|opened|full|up|ajar|wide|cracked|propped', shape: 'object', care: 'vent' },
+  { name: 'vents open', kind: 'tend', head: 'vents|vent|lid|lids|doors|door|lights|windows open|opened|full|up|ajar|wide|cracked|propped', shape: 'object', care: 'vent', unless: leftByOthers, mustNot: ['4 Salt Harrier died, somebody left the vent open'] },
   { name: 'sides up', phrasings: ['greenhouse sides up'], kind: 'tend', head: 'sides|side rolled? up', shape: 'object', care: 'vent', when: (p) => p.some(({ is }) => is === 'place') },
   { name: 'lid off', kind: 'tend', head: 'lid|lids off', shape: 'object', care: 'vent', unless: leftByOthers },
   { name: 'took the lid off', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|pop~past|lift~past .. lid|lids off?', shape: 'object', care: 'vent', unless: whenIDid },

@@ -33,7 +33,9 @@ const undoRules: readonly UndoRule[] = [
   },
   {
     name: 'that never happened',
-    pattern: new RegExp(`^${OPEN}(?:that|it|this) (?:never happened|didn't happen)${AFTER}$`),
+    pattern: new RegExp(
+      `^${OPEN}(?:that|it|this|(?:the|that|my) ${KIND}) (?:never happened|didn't happen)${AFTER}$`,
+    ),
   },
   // Behind verbs that nobody would say of plants: "take off the watering" and "drop the feed" may be anything.
   {

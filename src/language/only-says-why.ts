@@ -1,0 +1,14 @@
+/** A part of a sentence that only says how something came about. */
+import { findHits } from './grammar/rule.js';
+import { rules } from './grammar/rules.js';
+import type { Piece } from './pieces.js';
+
+/** "…, they were only limp", "…, I'd picked up the wrong tray": words alone, that tell of nothing and put nothing else right. */
+export function onlySaysWhy(part: readonly Piece[], line: string): boolean {
+  return (
+    part.every(({ is }) => is === 'word' || is === 'medium' || is === 'place') &&
+    /^(?:only|just|never|i|i'd|i've|i'm|we|we'd|it|it's|they|they're|that|that's|there)\b/.test(line) &&
+    !/\b(?:other|others|instead|meant|mean|should|rather|what|which|when|where|how|why)\b/.test(line) &&
+    (/^(?:only|just)\b/.test(line) || findHits(rules, part).length === 0)
+  );
+}
