@@ -74,7 +74,14 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   // "Roots soon, I hope".
   if (hit.rule.kind === 'check' && isHoped(pieces, clause)) return 'supposed';
   if (before.at(-1) === 'resist') return 'done';
-  if (before.at(-1) === 'for' && form === 'ing') return 'supposed';
+  // "A video on pinching out fuchsias"; no "made a start on potting them".
+  if (
+    form === 'ing' &&
+    (before.at(-1) === 'for' ||
+      (/^(?:on|about)$/.test(before.at(-1) ?? '') &&
+        !/^(?:carried|carry|kept|went|cracked|got|start|started|moved|on)$/.test(before.at(-2) ?? '')))
+  )
+    return 'supposed';
   if (ofAnother(pieces, clause, before) || isRecalled(pieces, clause)) return 'reported';
   if (form === 'base' && helpsAnother(before)) return 'reported';
   if (isToBe(before) || (/^(?:receive|stock)$/.test(hit.rule.kind) && isOnOrder(pieces, clause)))
@@ -90,7 +97,8 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   if (
     reported >= 0 &&
     !own &&
-    before[reported - 1] !== 'to' &&
+    (before[reported - 1] !== 'to' ||
+      /^(?:rang|phoned|called|texted|messaged|emailed)$/.test(before[reported - 2] ?? '')) &&
     !/^(?:checked|i)$/.test(before[reported - 1] ?? '')
   )
     return 'reported';

@@ -106,6 +106,12 @@ function doneForOthers(pieces: readonly Piece[], { from, to }: Clause): boolean 
 /** "The neighbour lost all his dahlias", "Mum watered her own greenhouse". */
 function ownedByOthers(pieces: readonly Piece[], clause: Clause): boolean {
   for (let at = clause.from; at < clause.to; at++) {
+    // "Next door's dahlias".
+    if (
+      /^(?:door's|neighbour's|neighbor's|neighbours)$/.test(wordAt(pieces, at)) &&
+      pieces[at + 1]?.is === 'plant'
+    )
+      return !/^(?:stock|receive|dispatch|strike)$/.test(clause.hit?.rule.kind ?? '');
     if (!OTHERS.test(wordAt(pieces, at))) continue;
     const next = pieces[at + 1];
     const named =

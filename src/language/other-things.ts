@@ -27,9 +27,11 @@ export function actsOnThing(pieces: readonly Piece[], to: number): boolean {
   // "Bought six bags of compost for …", "bought ten 9cm pots for …".
   if (/^(?:bag|bags|sack|sacks|bale|bales)$/.test(wordAt(pieces, at)) && wordAt(pieces, at + 1) === 'of')
     return pieces[at + 2]?.is === 'medium';
+  if (pieces[at]?.is === 'pots' && wordAt(pieces, at + 1) === 'of' && pieces[at + 2]?.is === 'medium')
+    return BOUGHT.test(wordAt(pieces, to - 1)) || !pieces.some(({ is }) => is === 'plant');
   if (BOUGHT.test(wordAt(pieces, to - 1)) && (pieces[at]?.is === 'pots' || pieces[at]?.is === 'size')) {
     while (pieces[at]?.is === 'pots' || pieces[at]?.is === 'size') at++;
-    return wordAt(pieces, at) === 'for' || (wordAt(pieces, at) === 'of' && pieces[at + 1]?.is === 'medium');
+    return wordAt(pieces, at) === 'for';
   }
   const behind = pieces[at + 1];
   if (pieces[at]?.is === 'medium')

@@ -59,6 +59,9 @@ export function leavesWith(pieces: readonly Piece[], from: number): boolean {
       (whom?.is === 'word' &&
         whom.verb === undefined &&
         !isKnown(whom.text) &&
-        (end === undefined || end.is === 'break' || end.is === 'when')))
+        (end === undefined ||
+          end.is === 'break' ||
+          end.is === 'when' ||
+          (end.is === 'word' && /^(?:and|but|then|for)$/.test(end.text)))))
   );
 }

@@ -23,6 +23,18 @@ export const broken: readonly Rule[] = [
     kind: 'loss',
     head: 'let~|leave~past .. dry|die|rot|freeze|wilt|shrivel|cook|fry',
     shape: 'object',
+    // What dried out or wilted may live.
+    unless: (p, f, t) =>
+      /^(?:dry|wilt)$/.test(wordAt(p, t - 1)) &&
+      (!p.slice(f, t).some(({ is }) => is === 'count') ||
+        p
+          .slice(t)
+          .some(
+            (piece) =>
+              piece.is === 'word' &&
+              /^(?:fine|ok|okay|recovered|recover|perked|survived|purpose)$/.test(piece.text),
+          )),
+    mustNot: ['let the Salt Harrier dry out, all fine after a soak'],
   },
   {
     name: 'snapped <count> <plant>',

@@ -3,7 +3,7 @@ import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
 import { counted } from './counted.js';
 
 /** What only looks so may live. */
-const LOOKS = /^(?:look|looks|looked|looking|seem|seems|seemed|feel|apparently)$/;
+const LOOKS = /^(?:look|looks|looked|looking|seem|seems|seemed|feel|apparently|as)$/;
 
 export const died: readonly Rule[] = [
   {
