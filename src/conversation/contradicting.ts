@@ -149,7 +149,9 @@ function wordsDenied(own: Slots, said: Claims, denied: Claims): Slots | undefine
   if (said.words === undefined || denied.words === undefined) return undefined;
   const same = (slot: string) => String(own[slot] ?? '').toLowerCase() === denied.words?.toLowerCase();
   const slot = ['to', 'place', 'fromPlace', 'medium'].find((each) => own[each] !== undefined && same(each));
-  return slot === undefined || (slot === 'to' && !/^\p{Lu}/u.test(said.words))
-    ? undefined
-    : { [slot]: said.words };
+  if (slot === undefined) return undefined;
+  if (slot !== 'to' || /^\p{Lu}/u.test(said.words)) return { [slot]: said.words };
+  // "ines not idris": whoever writes no capitals writes none for names.
+  const isWrittenSmall = !/^\p{Lu}/u.test(denied.words);
+  return isWrittenSmall ? { to: said.words.replace(/^\p{L}/u, (letter) => letter.toUpperCase()) } : undefined;
 }

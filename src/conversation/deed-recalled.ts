@@ -21,12 +21,12 @@ const FORMS: readonly RegExp[] = [
   // "It was four I gave Idris".
   `(?:it|that)(?:['’]s |${WAS})(?<value>.{1,30}?) ${DID}`,
   // "The Moss Cardinal loss was three", "the gift to Idris was four".
-  `(?:the|that|my) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>(?:to|of|on|for|with|from) .{1,40}?))?${WAS}(?<value>.{1,40})`,
+  `(?:the|that|my|(?<day>\\p{L}+(?: \\p{L}+)?)['’]s) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>(?:to|of|on|for|with|from) .{1,40}?))?${WAS}(?<value>.{1,40})`,
   // "Change the Moss Cardinal loss to three".
   `(?:change|correct|alter|amend|put) (?:the|that|my) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>of .{1,40}?))? to (?<value>.{1,40})`,
   // "I've just counted the Moss Cardinal again and it's eight".
   `(?:i|we)(?:['’]ve)? (?:just )?(?<counted>counted|recounted|checked) (?:the )?(?<which>.{1,40}?)(?: again)?,? and (?:it['’]s|it is|it was|there['’]s|there are|there were|they['’]re|i make it|i get|i got) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
-].map((form) => new RegExp(`${lead}${form}$`, 'i'));
+].map((form) => new RegExp(`${lead}${form}$`, 'iu'));
 
 /** Whether the text says what a deed told before should have said, and that is done; `meant` are the lines replied to. */
 export function recallsDeed(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
@@ -34,13 +34,22 @@ export function recallsDeed(sitting: Sitting, text: string, meant: readonly Line
   if (words.length > 140) return false;
   const quoted = standingOn(sitting.ledger, meant);
   for (const form of FORMS) {
-    const { which = '', how = '', verb, noun = '', value = '', counted } = form.exec(words)?.groups ?? {};
+    const {
+      which = '',
+      how = '',
+      verb,
+      noun = '',
+      value = '',
+      counted,
+      day = '',
+    } = form.exec(words)?.groups ?? {};
     const kind = verb === undefined ? undefined : kindDone(verb);
     if (kind === undefined && noun === '' && counted === undefined) continue;
     const about = [...sitting.ledger.varieties.keys()].find((name) => endsWith(value, name)) ?? '';
     const said =
       value
         .trim()
+        .replace(/(?<=\d|\p{L}) (?:rooted|of them)$/iu, '')
         .slice(0, about === '' ? undefined : -about.length)
         .trim() || about;
     const set =
@@ -54,7 +63,7 @@ export function recallsDeed(sitting: Sitting, text: string, meant: readonly Line
             ? isCalled(noun, each.entry)
             : each.entry.kind === kind) &&
         takes(each.entry, set) &&
-        isTold(sitting, each, `${which} ${how} ${said === about ? '' : about}`),
+        isTold(sitting, each, `${which} ${how} ${day} ${said === about ? '' : about}`),
     );
     if (!last) continue;
     setSlots(sitting, [last], set);

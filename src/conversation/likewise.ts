@@ -17,7 +17,7 @@ const ofNumbers = new Set(['strike', 'loss', 'potOn', 'pinch', 'move', 'plantOut
 const LEAD =
   /^(?:and|also|plus|then|ditto|likewise|(?:the )?same(?: again)?(?: for| with| goes for| to| on)?)\b[, ]*(?:(?:i |we )?did )?/i;
 const TAIL = /(?<![, ])[, ]*\b(?:too|as well|also|likewise)$/i;
-const ANOTHER = /\b(?:other|another|more|rest|remaining|last)\b/i;
+const ANOTHER = /\b(?:other|another|more(?! like| than| or less)|rest|remaining|last)\b/i;
 
 /** Whether the text leans on the last note, and what it says is logged or asked about. */
 export function saysLikewise(sitting: Sitting, text: string): boolean {

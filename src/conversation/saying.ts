@@ -138,9 +138,13 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     return;
   }
   if (!context.explicit && tellsAgain(sitting, text, read)) return;
+  // "Undo. Lost 3 Moss Cardinal": what is taken back stood before.
+  const first = read.entries.findIndex(({ entry }) => entry.kind !== 'undo');
+  const undoes = first < 0 ? read.entries.length : first;
+  for (let undone = 0; undone < undoes; undone++) undoLast(sitting, undone);
   takeNote(sitting, read, sitting.origin, context.explicit ? undefined : pendingOf(context));
-  let undone = 0;
-  for (const { entry } of read.entries) {
+  let undone = undoes;
+  for (const { entry } of read.entries.slice(undoes)) {
     if (entry.kind === 'undo') undoLast(sitting, undone++);
     else actOn(sitting, entry, text, context);
   }

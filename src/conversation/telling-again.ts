@@ -19,7 +19,10 @@ const TAKEN_BACK =
 /** What a new mishap begins with as often as a correction. */
 const MISHAP = /^(?:oops|whoops|sorry|wait|hang on|hold on)\b/i;
 /** "Only lost the one": fewer than was told. */
-const FEWER = new RegExp(String.raw`${lead}(?:i |we )?(?:only |just (?=\d|the\b|one\b|two\b|three\b))`, 'i');
+const FEWER = new RegExp(
+  String.raw`${lead}(?:(?:i|we) \p{L}+(?: \p{L}+){0,3}, )?(?:i |we )?(?:only |just (?=\d|the\b|one\b|two\b|three\b))`,
+  'iu',
+);
 const THOSE = /\b(?:them|those|these|they|it|em)\b/i;
 /** Told besides, or at last. */
 const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;

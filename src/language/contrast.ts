@@ -46,7 +46,7 @@ const CHANGE =
 
 /** "I told you 15 got potted on yesterday but there were only 14". */
 const SAID =
-  /^(?:sorry,? |no,? )?(?:i|we) (?:said|told you|put|wrote|logged|noted|typed) (.{1,60}?),? but (?:really |actually )?(?:it|there|they|that) (?:was|were|should be|should have been) (?:only |really |actually |just )*(.{1,30}?)[.!]?$/i;
+  /^(?:sorry,? |no,? )?(?:i|we) (?:said|told you|put|wrote|logged|noted|typed) (.{1,60}?),? but (?:really |actually )?(?:(?:it|there|they|that) (?:was|were|is|are|should be|should have been)|it['’]s|they['’]re|there['’]s|that['’]s) (?:only |really |actually |just )*(.{1,30}?)[.!]?$/i;
 
 /** The one contrast of a note that says nothing else; undefined where it makes none. */
 export function contrastIn(note: Note): Contrast | undefined {

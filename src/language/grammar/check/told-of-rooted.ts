@@ -62,7 +62,11 @@ export const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: nu
   if (
     adjective &&
     (pieces[from - 1]?.is === 'count' || /^(?:the|my|those|these)$/.test(before)) &&
-    pieces.some(verbAround)
+    // "4 rooted of the Salt Harrier I took on 20 March": the verb tells which.
+    pieces.some(
+      (piece, at) =>
+        verbAround(piece) && !(pieces[at - 2]?.is === 'plant' && /^(?:i|we)$/.test(wordAt(pieces, at - 1))),
+    )
   )
     return true;
   return closeBehind(pieces, to, 'medium') && closeBehind(pieces, to, 'plant');
