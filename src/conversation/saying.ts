@@ -1,45 +1,34 @@
 /** A text from a grower: an answer, a button's words, an instruction, a question, a correction or a note. */
 import type { ReadNote } from '../language/note.js';
-import type { Answer, Entry } from '../ledger/entry.js';
+import type { Entry } from '../ledger/entry.js';
 import { addsToLast } from './adding.js';
-import { amend, setSlots } from './amending.js';
-import { saysOther, saysOtherOnly, swapsBatch } from './swapping.js';
+import { answer } from './answer-given.js';
+import { amend } from './amending.js';
+import { saysOther, saysOtherOnly, swapsBatch } from './correcting/swapping.js';
 import { answerQuestion } from './questions.js';
-import {
-  noOther,
-  notANote,
-  notUnderstood,
-  nothingOpen,
-  nothingOpenWith,
-  nothingWaits,
-  settledAlready,
-} from '../words/answers.js';
-import { asksNothing, type Context, isBare, pendingOf } from './answering.js';
-import { contradicts } from './contradicting.js';
-import { corrects, hasSecondThoughts, kindTold } from './correcting.js';
+import { noOther, notANote, notUnderstood, nothingWaits } from '../words/answers.js';
+import { type Context, isBare, pendingOf } from './answering.js';
+import { contradicts } from './correcting/contradicting.js';
+import { corrects, hasSecondThoughts, kindTold } from './correcting/few-words.js';
 import { follow } from './instructing.js';
 import { saysLikewise } from './likewise.js';
 import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './offering.js';
 import { readIn } from './reading.js';
 import { replyToAsk } from './replying.js';
-import { close } from './given-prompts.js';
-import { settle } from './settling.js';
 import { greets, start } from './starting.js';
-import type { Ask, Prompt } from './talk.js';
+import type { Ask } from './talk.js';
 import type { Sitting } from './sitting.js';
 import { putsOff } from './not-now.js';
 import { snoozePrompts } from './snoozing.js';
 import { tap } from './tapping.js';
-import { tellsAgain } from './telling-again.js';
+import { tellsAgain } from './correcting/telling-again.js';
 import { undoLast } from './undoing.js';
-import { isLive } from '../ledger/batch.js';
 import { batchLabelled } from '../ledger/ledger.js';
-import { doubtsFirst } from './doubts.js';
-import { recallsDeed } from './deed-recalled.js';
-import { standingOn } from './deeds.js';
+import { doubtsFirst } from './correcting/doubts.js';
+import { recallsDeed } from './correcting/deed-recalled.js';
 import { whichLedger } from '../words/instructions.js';
-import { asksAgain, saidLately } from './repeating.js';
+import { asksAgain } from './repeating.js';
 import { asksWhichLedger, switchAsked } from './switching.js';
 
 /** What Telegram sends when a chat is opened, bare or from the square code on a plant label. */
@@ -185,58 +174,6 @@ function actOn(sitting: Sitting, entry: Entry, text: string, context: Context): 
     case 'answer':
       answer(sitting, entry, text, context);
   }
-}
-
-/** A bare answer lands on the prompt that it replies to, else on the newest open one; named by its plant, on that plant's. */
-function answer(sitting: Sitting, { value, date, ...plant }: Answer, text: string, context: Context): void {
-  const named = sitting.talk.prompts.findLast(
-    ({ open, about }) =>
-      open &&
-      ((plant.batch !== undefined && about.batch === plant.batch) ||
-        (plant.variety !== undefined && about.variety?.toLowerCase() === plant.variety.toLowerCase())),
-  );
-  const candidates = named ? [named] : context.prompts;
-  const [prompt, another] = candidates;
-  if (!prompt && asksNothing(context)) {
-    sitting.reply.text.push(nothingWaits);
-    return;
-  }
-  if (value === undefined) {
-    askNumber(sitting, another ? undefined : prompt);
-    return;
-  }
-  if (another) {
-    sitting.ask({ ask: 'whichPrompt', value, occasions: candidates.map(({ occasion }) => occasion) });
-    return;
-  }
-  if (prompt && !prompt.open && saidLately(sitting, text)) {
-    sitting.reply.text.push(settledAlready);
-    return;
-  }
-  if (prompt) {
-    settle(sitting, prompt, value, date);
-    return;
-  }
-  if (context.lines.length > 0 && typeof value === 'number') {
-    const meant = standingOn(sitting.ledger, context.lines).slice(-1);
-    setSlots(sitting, meant, { count: value });
-    return;
-  }
-  const live = [...sitting.ledger.batches.values()].filter(isLive);
-  const [only] = live;
-  sitting.reply.text.push(only && live.length === 1 ? nothingOpenWith(only, text.trim()) : nothingOpen);
-}
-
-/** An answer whose number could not be told: "all but one" of who knows how many. */
-function askNumber(sitting: Sitting, prompt: Prompt | undefined): void {
-  const batch = prompt?.about.batch;
-  if (prompt?.about.about !== 'check' || batch === undefined) {
-    sitting.reply.text.push(nothingOpen);
-    return;
-  }
-  close(sitting, prompt);
-  const entry = { kind: 'check' as const, batch };
-  sitting.ask({ ask: 'slot', entry, slot: 'rooted', options: ['all', 'none'], then: [] });
 }
 
 /** "Sorry, just one", "and another two": said of the last note, not to a prompt that was given since or that it replies to. */

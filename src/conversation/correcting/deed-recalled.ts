@@ -1,14 +1,14 @@
 /** A deed that was told before, and what it should have said: "the ones I took on 5 March were 14", "the sale to Nora was on Sunday". */
-import { deedNouns, deedVerbs, isCalled, kindDone } from '../language/grammar/entry-words.js';
-import type { StandingEntry } from '../ledger/ledger.js';
-import type { Line } from '../ledger/posting.js';
-import { setSlots } from './amending.js';
-import { numberIn, slotIn } from './correcting.js';
-import { dayAloneIn } from './day-in.js';
-import { standingOn } from './deeds.js';
+import { deedNouns, deedVerbs, isCalled, kindDone } from '../../language/grammar/entry-words.js';
+import type { StandingEntry } from '../../ledger/ledger.js';
+import type { Line } from '../../ledger/posting.js';
+import { setSlots } from '../amending.js';
+import { numberIn, slotIn } from './few-words.js';
+import { dayAloneIn } from '../day-in.js';
+import { standingOn } from '../deeds.js';
 import { lead } from './doubts.js';
-import { fell, isAbout, type Slots, takes } from './entry-meant.js';
-import type { Sitting } from './sitting.js';
+import { fell, isAbout, type Slots, takes } from '../entry-meant.js';
+import type { Sitting } from '../sitting.js';
 
 const WAS =
   "(?: was| were| should(?: be| have been|['’]ve been| say| read)) (?:actually |really |only |all |just |on |to |in fact )*";

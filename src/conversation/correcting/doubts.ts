@@ -1,5 +1,5 @@
 /** How a grower takes back what was just said: the words before it, and behind it. */
-import { secondThoughts } from '../language/grammar/second-thoughts.js';
+import { secondThoughts } from '../../language/grammar/second-thoughts.js';
 
 const phrases = [...secondThoughts]
   .sort((one, other) => other.length - one.length)

@@ -1,15 +1,15 @@
 /** "No, all seven rooted", "wrong way round, sorry: 3 of these and all of those": the last note told again, and right this time. */
-import type { LoggedEntry, Plant } from '../ledger/entry.js';
-import type { StandingEntry } from '../ledger/ledger.js';
-import type { ReadEntry, ReadNote } from '../language/note.js';
-import { named } from '../ledger/reach.js';
-import { putRightBy } from './amending.js';
-import { standingOn } from './deeds.js';
+import type { LoggedEntry, Plant } from '../../ledger/entry.js';
+import type { StandingEntry } from '../../ledger/ledger.js';
+import type { ReadEntry, ReadNote } from '../../language/note.js';
+import { named } from '../../ledger/reach.js';
+import { putRightBy } from '../amending.js';
+import { standingOn } from '../deeds.js';
 import { doubtsFirst, doubtsLast, lead } from './doubts.js';
-import { lastNote } from './entry-meant.js';
-import { isLogged } from './noting.js';
-import type { Sitting } from './sitting.js';
-import { plantSaid, withoutSlots } from './slots.js';
+import { lastNote } from '../entry-meant.js';
+import { isLogged } from '../noting.js';
+import type { Sitting } from '../sitting.js';
+import { plantSaid, withoutSlots } from '../slots.js';
 
 /** A note told longer ago is not told again, but followed by another; one that is plainly taken back may be older. */
 const WITHIN_MS = 15 * 60_000;

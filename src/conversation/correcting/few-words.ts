@@ -1,15 +1,15 @@
 /** Corrections that only the talk before makes plain: "it was Sunday", "to Nora, I mean". */
-import { kindDone } from '../language/grammar/entry-words.js';
-import { claimsIn } from '../language/contrast.js';
-import type { Amend, LoggedEntry } from '../ledger/entry.js';
-import { liveBatches } from '../ledger/ledger.js';
-import type { Line } from '../ledger/posting.js';
-import { amend } from './amending.js';
-import { dayAloneIn } from './day-in.js';
+import { kindDone } from '../../language/grammar/entry-words.js';
+import { claimsIn } from '../../language/contrast.js';
+import type { Amend, LoggedEntry } from '../../ledger/entry.js';
+import { liveBatches } from '../../ledger/ledger.js';
+import type { Line } from '../../ledger/posting.js';
+import { amend } from '../amending.js';
+import { dayAloneIn } from '../day-in.js';
 import { doubtsFirst, doubtsLast, lead } from './doubts.js';
-import { candidatesFor, lastNote } from './entry-meant.js';
-import { noteOf, readIn } from './reading.js';
-import type { Sitting } from './sitting.js';
+import { candidatesFor, lastNote } from '../entry-meant.js';
+import { noteOf, readIn } from '../reading.js';
+import type { Sitting } from '../sitting.js';
 
 /** "No, three": a number alone that is denied and told again. */
 const noNumber = /^no[, ]+(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)[.!]?$/i;

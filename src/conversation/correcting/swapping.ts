@@ -1,11 +1,11 @@
 /** "That was the other one": the last entry about a batch was about its only fellow. */
-import { type Batch, isLive, isOf } from '../ledger/batch.js';
-import type { Plant } from '../ledger/entry.js';
-import type { Ledger } from '../ledger/ledger.js';
-import type { Line } from '../ledger/posting.js';
-import { setSlots } from './amending.js';
-import { standingOn } from './deeds.js';
-import type { Sitting } from './sitting.js';
+import { type Batch, isLive, isOf } from '../../ledger/batch.js';
+import type { Plant } from '../../ledger/entry.js';
+import type { Ledger } from '../../ledger/ledger.js';
+import type { Line } from '../../ledger/posting.js';
+import { setSlots } from '../amending.js';
+import { standingOn } from '../deeds.js';
+import type { Sitting } from '../sitting.js';
 
 const theOther = /\b(?:the )?other (?:one|batch|lot|pot|tray)\b/i;
 

@@ -1,21 +1,21 @@
 /** "It was Ines I gave them to, not Idris": what is denied stands in the ledger, and tells which entry and which slot is meant. */
-import type { Day } from '../calendar/day.js';
-import { contains, isSpan } from '../calendar/span.js';
-import { type Claims, type Contrast, contrastIn } from '../language/contrast.js';
-import type { ReadNote } from '../language/note.js';
-import type { Plant } from '../ledger/entry.js';
-import type { StandingEntry } from '../ledger/ledger.js';
-import type { Line } from '../ledger/posting.js';
-import { named } from '../ledger/reach.js';
-import { amend, setSlots } from './amending.js';
-import type { Context } from './answering.js';
+import type { Day } from '../../calendar/day.js';
+import { contains, isSpan } from '../../calendar/span.js';
+import { type Claims, type Contrast, contrastIn } from '../../language/contrast.js';
+import type { ReadNote } from '../../language/note.js';
+import type { Plant } from '../../ledger/entry.js';
+import type { StandingEntry } from '../../ledger/ledger.js';
+import type { Line } from '../../ledger/posting.js';
+import { named } from '../../ledger/reach.js';
+import { amend, setSlots } from '../amending.js';
+import type { Context } from '../answering.js';
 import { withoutVocative } from './deed-recalled.js';
-import { standingOn } from './deeds.js';
-import { fell, isAbout, lastNote, type Slots } from './entry-meant.js';
-import { isLogged } from './noting.js';
-import { noteOf } from './reading.js';
-import type { Sitting } from './sitting.js';
-import { plantSaid } from './slots.js';
+import { standingOn } from '../deeds.js';
+import { fell, isAbout, lastNote, type Slots } from '../entry-meant.js';
+import { isLogged } from '../noting.js';
+import { noteOf } from '../reading.js';
+import type { Sitting } from '../sitting.js';
+import { plantSaid } from '../slots.js';
 import { saysOther } from './swapping.js';
 
 /** So long after a note are the same words about it, and no new note. */

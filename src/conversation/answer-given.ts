@@ -1,0 +1,69 @@
+/** A bare answer: which prompt it lands on, and what is said where it lands on none. */
+import type { Answer } from '../ledger/entry.js';
+import { isLive } from '../ledger/batch.js';
+import { nothingOpen, nothingOpenWith, nothingWaits, settledAlready } from '../words/answers.js';
+import { setSlots } from './amending.js';
+import { asksNothing, type Context } from './answering.js';
+import { standingOn } from './deeds.js';
+import { close } from './given-prompts.js';
+import { saidLately } from './repeating.js';
+import { settle } from './settling.js';
+import type { Sitting } from './sitting.js';
+import type { Prompt } from './talk.js';
+
+/** A bare answer lands on the prompt that it replies to, else on the newest open one; named by its plant, on that plant's. */
+export function answer(
+  sitting: Sitting,
+  { value, date, ...plant }: Answer,
+  text: string,
+  context: Context,
+): void {
+  const named = sitting.talk.prompts.findLast(
+    ({ open, about }) =>
+      open &&
+      ((plant.batch !== undefined && about.batch === plant.batch) ||
+        (plant.variety !== undefined && about.variety?.toLowerCase() === plant.variety.toLowerCase())),
+  );
+  const candidates = named ? [named] : context.prompts;
+  const [prompt, another] = candidates;
+  if (!prompt && asksNothing(context)) {
+    sitting.reply.text.push(nothingWaits);
+    return;
+  }
+  if (value === undefined) {
+    askNumber(sitting, another ? undefined : prompt);
+    return;
+  }
+  if (another) {
+    sitting.ask({ ask: 'whichPrompt', value, occasions: candidates.map(({ occasion }) => occasion) });
+    return;
+  }
+  if (prompt && !prompt.open && saidLately(sitting, text)) {
+    sitting.reply.text.push(settledAlready);
+    return;
+  }
+  if (prompt) {
+    settle(sitting, prompt, value, date);
+    return;
+  }
+  if (context.lines.length > 0 && typeof value === 'number') {
+    const meant = standingOn(sitting.ledger, context.lines).slice(-1);
+    setSlots(sitting, meant, { count: value });
+    return;
+  }
+  const live = [...sitting.ledger.batches.values()].filter(isLive);
+  const [only] = live;
+  sitting.reply.text.push(only && live.length === 1 ? nothingOpenWith(only, text.trim()) : nothingOpen);
+}
+
+/** An answer whose number could not be told: "all but one" of who knows how many. */
+function askNumber(sitting: Sitting, prompt: Prompt | undefined): void {
+  const batch = prompt?.about.batch;
+  if (prompt?.about.about !== 'check' || batch === undefined) {
+    sitting.reply.text.push(nothingOpen);
+    return;
+  }
+  close(sitting, prompt);
+  const entry = { kind: 'check' as const, batch };
+  sitting.ask({ ask: 'slot', entry, slot: 'rooted', options: ['all', 'none'], then: [] });
+}
