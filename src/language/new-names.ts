@@ -5,7 +5,7 @@ import type { Piece } from './pieces.js';
 import type { Token } from './tokens.js';
 import { NEVER } from './new-names/no-names.js';
 import { inPlantPosition, isCrop } from './new-names/position.js';
-import { isDayInName, isDayOpeningName, nameHoldingCrop } from './new-names/words-in-names.js';
+import { isDayInName, isDayOpeningName, jointInName, nameHoldingCrop } from './new-names/words-in-names.js';
 import { isOnLabel } from './on-label.js';
 import { titleCase } from './told-names.js';
 
@@ -81,7 +81,9 @@ function nameLength(
     const piece = pieces[at + length];
     const isDay =
       length === 0
-        ? before.at(-1)?.is === 'count' && isDayOpeningName(pieces, tokens, at)
+        ? (before.at(-1)?.is === 'count' ||
+            (wordAt(before, before.length - 1) === 'of' && inPlantPosition(before))) &&
+          isDayOpeningName(pieces, tokens, at)
         : capital === length && isDayInName(pieces, tokens, at + length);
     if (isDay) {
       capital++;
@@ -89,6 +91,12 @@ function nameLength(
       continue;
     }
     if (piece?.is !== 'word') break;
+    const joint = shouted || capital !== length ? 0 : jointInName(pieces, tokens, at + length);
+    if (joint > 0) {
+      capital += joint;
+      length += joint;
+      continue;
+    }
     const token = tokens[piece.from];
     if (!token || /^(?:i|i'm|i've|i'll)$/.test(token.text)) break;
     const isCapital = !shouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);

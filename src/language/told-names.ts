@@ -56,6 +56,12 @@ export function namedNames(
     let start = at + 1;
     while (/^(?:the|it|them|this|"|')$/.test(textAt(tokens, start))) start++;
     const capital = tokens[start]?.capital === true;
+    // "Called over with six": a visit.
+    if (
+      !capital &&
+      /^(?:over|round|up|in|by|back|out|off|for|at|here|me|us|with)$/.test(textAt(tokens, start))
+    )
+      continue;
     let end = start;
     while (
       end < tokens.length &&
@@ -83,6 +89,13 @@ export function namedNames(
   }
 }
 
+const SMALL = /^(?:of|the|de|du|la|von)$/;
+
+/** "Duchess of Nowhere": the small words within stay small. */
 export function titleCase(name: string): string {
-  return name.replace(/(^|[\s-])(\p{Ll})/gu, (_, gap: string, letter: string) => gap + letter.toUpperCase());
+  return name.replace(
+    /(^|[\s-])(\p{Ll}[\p{L}']*)/gu,
+    (_, gap: string, word: string) =>
+      gap + (gap !== '' && SMALL.test(word) ? word : word.charAt(0).toUpperCase() + word.slice(1)),
+  );
 }

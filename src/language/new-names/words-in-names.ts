@@ -1,4 +1,5 @@
 /** Words that mean something else by themselves, yet stand inside a new name: days, months and crops. */
+import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import type { Token } from '../tokens.js';
 import { isKnown } from '../lexicon.js';
@@ -14,6 +15,21 @@ export function isDayInName(pieces: readonly Piece[], tokens: readonly Token[], 
     tokens[piece.from]?.capital === true &&
     isCrop(pieces[at + 1])
   );
+}
+
+/** "Duchess of Nowhere", "Queen of the Night": how many small words stand there between two capitals of a name, else 0. */
+export function jointInName(pieces: readonly Piece[], tokens: readonly Token[], at: number): number {
+  const isWord = (n: number, capital: boolean): boolean => {
+    const piece = pieces[n];
+    return piece?.is === 'word' && tokens[piece.from]?.capital === capital;
+  };
+  const first = pieces[at - 1];
+  if (first?.is !== 'word' || !isWord(at - 1, true) || NEVER.has(first.text) || first.verb?.form === 'past')
+    return 0;
+  if (!/^(?:of|de|du|von)$/.test(wordAt(pieces, at)) || !isWord(at, false)) return 0;
+  const joint = /^(?:the|la)$/.test(wordAt(pieces, at + 1)) && isWord(at + 1, false) ? 2 : 1;
+  const next = pieces[at + joint];
+  return isWord(at + joint, true) && next?.is === 'word' && !NEVER.has(next.text) ? joint : 0;
 }
 
 /** "9 Sunday Kipper": a weekday between a number and a word nobody knows, both in capitals. */
