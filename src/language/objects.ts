@@ -74,6 +74,13 @@ export function tendsSomethingElse(draft: Draft, pieces: readonly Piece[], { hit
   )
     return false;
   const article = /^(?:the|my|our)$/.test(wordAt(pieces, hit.to));
+  // "Covered the compost heap".
+  const store = article ? hit.to + 1 : hit.to;
+  if (
+    pieces[store]?.is === 'medium' &&
+    /^(?:heap|heaps|bin|bins|bag|bags|pile|bay|sack|sacks|bales?)$/.test(wordAt(pieces, store + 1))
+  )
+    return true;
   const object = wordAt(pieces, hit.to + 1);
   return (
     article &&

@@ -1,6 +1,6 @@
 /** What is left about a plant: an observation. */
 import { mergedPlants } from './drafting.js';
-import { IDLE, OBSERVED, OBSERVED_ALONE, STATIVE } from './grammar/remark.js';
+import { ALL_LOOK, IDLE, OBSERVED, OBSERVED_ALONE, STATIVE } from './grammar/remark.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
@@ -25,7 +25,7 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
   if (IDLE.test(line) && !OBSERVED_ALONE.test(line)) return undefined;
   const when = firstOf(pieces, 'when')?.when;
   if (plants.length === 0) {
-    if (!OBSERVED_ALONE.test(line)) return undefined;
+    if (!OBSERVED_ALONE.test(line) && !ALL_LOOK.test(line)) return undefined;
     return [
       {
         kind: 'remark',

@@ -83,7 +83,9 @@ export function tokenise(text: string): readonly Token[] {
         : base.capital && midway && raw.length < 9
           ? (spelling(lower) ?? lower)
           : respell(lower);
-      for (const text of meant.split(' ')) tokens.push({ ...base, text, is: 'word' });
+      // "P/on 120": what stands for two words is no name, however it is written.
+      const several = meant.includes(' ') ? { ...base, capital: false } : base;
+      for (const text of meant.split(' ')) tokens.push({ ...several, text, is: 'word' });
     } else if (raw === '->' || raw === '=>' || (raw === '>' && !glued))
       tokens.push({ ...base, text: 'to', is: 'word' });
     else if (raw === '&' || (raw === '+' && !glued)) tokens.push({ ...base, text: 'and', is: 'word' });

@@ -45,6 +45,12 @@ function cutUp({ clause, pieces, at }: CountSeen): 'leaf' | 'root' | 'stem' | un
 
 export const countCases: readonly Case<CountSeen>[] = [
   {
+    name: '<plant>, each one in a pot of its own',
+    phrasings: ['Put the Salt Harrier each one in its own 9cm pot'],
+    when: ({ pieces, at, count }) => count.weak === true && wordAt(pieces, at - 1) === 'each',
+    does: passOver,
+  },
+  {
     // "Tips off both": the plants just named, and no number of its own.
     name: '<count> each of <plant> and <plant>, … both',
     phrasings: ['Took three each of Salt Harrier and Tallow Bell, tips off both'],

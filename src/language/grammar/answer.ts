@@ -12,7 +12,7 @@ export interface AnswerRule {
 }
 
 const OPEN = leading(
-  "just looked|had a look|looked|just checked|checked|had a peek|yes|yeah|yep|yup|no|nope|nah|oh|well|ah|so|ok|okay|sorry|um|eh|i am|i'm|just|ha|hi|hello|sadly|unfortunately|the answer is|answer|oops|right|hm|only|think|i think|sure|please|still",
+  "just looked|had a look|looked|just checked|checked|had a peek|yes|yeah|yep|yup|no|nope|nah|oh|well|ah|so|ok|okay|sorry|um|eh|i am|i'm|just|ha|hi|hello|sadly|unfortunately|the answer is|answer|oops|right|hm|only|think|i think|sure|please|still|(?:yes|yeah|yep|yup|aye|no|nope|nah|not yet|sorry|ah|oh|hi|hello) (?:mate|boss|love|duck|pet|hun|pal|chuck|lad|lads|bot)",
 );
 const CLOSE = trailing(
   "thanks|thank you|cheers|mate|pls|please|i am afraid|i'm afraid|sadly|unfortunately|boss|love|duck|pet|hun|pal|chuck|lad|lads|so far|for now|today|now|this time|at all|of course|sorry|i think|yet|grand|lol|actually|still|really|too|as well|surely|indeed|honest|honestly|aye",

@@ -24,6 +24,29 @@ const potted = (pieces: readonly Piece[], from: number): boolean => {
 const tellsWhichOnes = (pieces: readonly Piece[], from: number, to: number): boolean =>
   wordAt(pieces, to) === 'ones' && /^(?:the|those|my)$/.test(wordAt(pieces, from - 1));
 
+const GIVEN = /^(?:give|sell|send|swap|post|donate|hand|pass|drop|dispatch|deliver|flog|swop)$/;
+
+const isAll = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.whole === 'all';
+
+/** "Gave three to Nora, potted up", "sold three potted up Salt Harrier": as they went. */
+const asTheyWent = (pieces: readonly Piece[], from: number, to: number): boolean => {
+  const start = pieces.slice(0, from).findLastIndex((piece) => piece.is === 'break' && piece.hard) + 1;
+  const given = pieces
+    .slice(start, from)
+    .some((piece) => piece.is === 'word' && GIVEN.test(piece.verb?.lemma ?? ''));
+  let lead = from - 1;
+  while (/^(?:all|both|already|nicely|freshly|newly|just)$/.test(wordAt(pieces, lead)) || isAll(pieces[lead]))
+    lead--;
+  const before = pieces[lead];
+  const behind = pieces[/^(?:on|up)$/.test(wordAt(pieces, to)) ? to + 1 : to];
+  const isLast = behind === undefined || (behind.is === 'break' && behind.hard);
+  return (
+    given &&
+    ((before?.is === 'break' && isLast) ||
+      ((before?.is === 'count' || /^(?:the|my|some)$/.test(wordAt(pieces, lead))) && behind?.is === 'plant'))
+  );
+};
+
 export const potOnRules: readonly Rule[] = [
   {
     name: 'knocked on <count> <plant>',
@@ -94,15 +117,25 @@ export const potOnRules: readonly Rule[] = [
       p
         .slice(f + 1, t - 1)
         .some((piece) => piece.is === 'word' && /^(?:and|then|but|on|up|into|in)$/.test(piece.text)) ||
-      (p[t]?.is === 'when' && wordAt(p, t - 1) === 'on'),
+      (p[t]?.is === 'when' && wordAt(p, t - 1) === 'on') ||
+      asTheyWent(p, f, t),
   },
-  { name: 'potted on <count> <plant>', kind: 'potOn', head: 'pot~ on|up', shape: 'object', when: potted },
+  {
+    name: 'potted on <count> <plant>',
+    kind: 'potOn',
+    head: 'pot~ on|up',
+    shape: 'object',
+    when: potted,
+    unless: asTheyWent,
+    mustNot: ['gave 3 Salt Harrier to Doreen, potted up', 'gave Doreen three potted up Salt Harrier'],
+  },
   {
     name: 'potted <count> <plant>',
     kind: 'potOn',
     head: 'pot~past',
     shape: 'object',
-    unless: tellsWhichOnes,
+    unless: (p, f, t) => tellsWhichOnes(p, f, t) || asTheyWent(p, f, t),
+    mustNot: ['sold three potted Salt Harrier'],
   },
   {
     name: 'potting: <plant>',
@@ -119,7 +152,7 @@ export const potOnRules: readonly Rule[] = [
     kind: 'potOn',
     head: 're? pot~past|repot~|replanted|re-planted',
     shape: 'object',
-    unless: tellsWhichOnes,
+    unless: (p, f, t) => tellsWhichOnes(p, f, t) || asTheyWent(p, f, t),
   },
   {
     name: 'moved <plant> into <size> pots',
@@ -197,10 +230,22 @@ export const potOnRules: readonly Rule[] = [
   {
     name: '<plant> in its own pot',
     kind: 'potOn',
-    head: 'their|its own <size>|pots|pot',
+    head: 'their|its|a|an own <size>|pots|pot',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 8, 'plant', 'count') || precedes(p, f, 3, 'word'),
     unless: (p) => p.some((piece) => piece.is === 'word' && /^(?:cuttings|cutting)$/.test(piece.text)),
+    phrasings: ['Salt Harrier in its own pot', 'I have put the Salt Harrier each one in a own pot of 10 cm'],
+    mustNot: ['the Salt Harrier need their own pots', 'took six Salt Harrier cuttings, each in its own pot'],
+  },
+  {
+    name: 'put each <plant> in a pot of <size>',
+    kind: 'potOn',
+    head: 'put~past|move~past|set~past|pop~past|transfer~past .. into|in <pots> of <size>',
+    shape: 'object',
+    when: (p, f, t) => p.slice(f, t).some((_, at) => wordAt(p, f + at) === 'each'),
+    unless: aboutCuttings,
+    phrasings: ['put each Salt Harrier in a pot of 9 cm', 'put the Salt Harrier each in a pot of 9 cm'],
+    mustNot: ['put each of the Salt Harrier cuttings in a pot of 9 cm'],
   },
   {
     name: 'had <count> <plant> in <size> pots',

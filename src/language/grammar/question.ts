@@ -97,7 +97,7 @@ export const questionRules: readonly QuestionRule[] = [
     name: 'when are <plant> due',
     topic: 'due',
     pattern:
-      /^when\b.*\b(?:due|ready|need|needs|be (?:checked|potted|planted|looked)|should i (?:check|pot|plant|pinch|look|repot|move|harden|water|feed)|must i (?:check|pot|plant|pinch|look|repot|transplant|move|water)|do i (?:check|pot|plant|pinch|need)|can i (?:check|pot|plant|pinch|move|put)|shall i|to (?:check|pot|plant|pinch|look|repot))\b/,
+      /^when\b.*\b(?:due|ready|need|needs|be (?:checked|potted|planted|looked)|should i (?:check|pot|plant|pinch|look|repot|move|harden|water|feed)|must i (?:check|pot|plant|pinch|look|repot|transplant|move|water)|do i (?:check|pot|plant|pinch|need)|can i (?:check|pot|plant|pinch|move|put)|shall i|to (?:check|pot|plant|pinch|look|repot)|(?:be|have) rooted)\b/,
   },
   {
     name: 'when did I',

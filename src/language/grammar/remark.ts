@@ -15,3 +15,7 @@ export const STATIVE =
 /** Talk about a plant that observes nothing. */
 export const IDLE =
   /\b(?:favou?rite|wish|hope|hoping|love (?:the|my|that|this)|excited|can't wait|thinking|thought|dream|funny|joke|named|name|called|bought the|wonder|wondering|if|would|could|might|maybe|asked|told|says|said|reckons?|thinks|remember|photo|picture|painting|book|article|video|forgot|forgotten|didn't|haven't|never|not sure|no idea|jealous|envy|envious|admired|admires|compliments?|show off|visited|visit|sold out|at the show|garden centre|label|labels|for (?:tea|dinner|lunch|breakfast|supper|pudding))\b/;
+
+/** "Everything's looking pretty sorry for itself": of all plants, by what only plants or their keeper's eye would tell. */
+export const ALL_LOOK =
+  /^(?:oh |well |god |ah )?(?:everything(?:'s| is| was)?|everythings|it all|it's all|they all|all of them|all|the whole lot|the lot)(?: (?:in|on|under) (?:the |my )?\w+(?: \w+)?)?(?: all| is| are)? (?:looks?|looked|looking) (?:(?:a bit|a little|a wee bit|pretty|very|rather|really|quite|so|proper|fierce|awful|right|kind of|sort of) ){0,2}(?:sorry for (?:itself|themselves|themself)|sad|limp|floppy|droopy|wilted|parched|thirsty|yellow|pale|peaky|frazzled|scorched|battered|windblown|bedraggled|healthy|lush|perky|stressed|miserable)(?: (?:after|since|today|this|tonight|now|again|out there)\b.*)?$/;

@@ -62,7 +62,7 @@ export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
       // "Lets go, binned two": a cheer.
       if (rule.words[0] === "let's" && wordAt(pieces, to) === 'go' && wordAt(pieces, to + 1) !== 'and')
         continue;
-      if (rule.words[0] === 'to' && !(at > 0 && isTime(pieces, at - 1))) continue;
+      if (rule.words[0] === 'to' && (!(at > 0 && isTime(pieces, at - 1)) || isPurpose(pieces, at))) continue;
       if (rule.words[0] === 'remind' && rule.words.length === 1 && at > 1) continue;
       if (/^(?:reminder|todo|better|make|tell)$/.test(rule.words[0] ?? '') && at > 2) continue;
       if (!best || rule.words.length > best.to - best.from || !best.rule.beforeVerb) {
@@ -74,6 +74,23 @@ export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
     if (best && at > best.from + 2) break;
   }
   return best;
+}
+
+/** "Took eleven on Sunday to get out of the house": what a deed was done for. */
+function isPurpose(pieces: readonly Piece[], at: number): boolean {
+  const start =
+    pieces
+      .slice(0, at)
+      .findLastIndex((_, n) => pieces[n]?.is === 'break' || /^(?:and|but|then|so)$/.test(wordAt(pieces, n))) +
+    1;
+  return pieces
+    .slice(start, at)
+    .some(
+      (piece) =>
+        piece.is === 'word' &&
+        piece.verb?.form === 'past' &&
+        !/^(?:be|have|need|want|root|plan|mean|decide)$/.test(piece.verb.lemma),
+    );
 }
 
 function isTime(pieces: readonly Piece[], at: number): boolean {

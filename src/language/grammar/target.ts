@@ -8,7 +8,16 @@ export interface TargetRule {
   readonly pattern: RegExp;
 }
 
+const NUMBER =
+  '(?:\\d+|(?:half )?a dozen|(?:two|three|four) dozen|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|eighteen|twenty|thirty|forty|fifty|sixty|a hundred)';
+
 export const targetRules: readonly TargetRule[] = [
+  {
+    name: '<count> <plant> please for <day>',
+    pattern: new RegExp(
+      `^(?:and |another |about |say |just )?${NUMBER}(?: \\w+){0,2} plantname(?: plants| ones)?(?:,? (?:please|pls) (?:for|by) .*| (?:for|by) .* (?:please|pls))$`,
+    ),
+  },
   {
     name: 'want <count> <plant> by <day>',
     pattern:

@@ -12,7 +12,7 @@ const OPEN = leading(
 );
 /** What an entry may be called ("undo that loss", "the Ember Fox sale"); the only group of a rule that is caught. */
 const KIND = `(?:plantname )?(${entryNouns})(?: (?:of|for|on|with) (?:the )?plantname)?`;
-const THAT = `(?:that(?: (?:one|last one|last entry|last bit|note|entry|last note|last|${KIND}))?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update|${KIND}))?(?: (?:i|you) (?:said|sent|wrote|logged|made|put|entered))?|what i (?:just )?(?:said|wrote|sent|logged|put(?: in)?|told you)|(?:the|my) entry|last one)`;
+const THAT = `(?:that(?: (?:one|last one|last entry|last bit|note|entry|last note|last|${KIND}))?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update|${KIND}))?(?: (?:i|you) (?:just )?(?:said|sent|wrote|logged|made|put(?: in| down)?|entered|told you|gave you|typed))?|what i (?:just )?(?:said|wrote|sent|logged|put(?: in)?|told you)|(?:the|my) entry|last one)`;
 
 const AFTER = trailing(
   "i was (?:looking at|on|thinking of) the wrong \\w+|lol|too|as well|also|please|pls|thanks|then|again|out|off|sorry|mate|would you|will you|wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?|i (?:got|had) (?:it|that) wrong|it was (?:wrong|a mistake)|it's wrong|that was (?:wrong|a mistake)|its wrong|mistake|my mistake|i made a mistake",
@@ -22,7 +22,7 @@ const undoRules: readonly UndoRule[] = [
   {
     name: 'undo that',
     pattern: new RegExp(
-      `^${OPEN}(?:undo|del|scrap|scrub|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|unlog|lose|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: undo)?(?: ${THAT})?${AFTER}$`,
+      `^${OPEN}(?:undo|del|scrap|scrub|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|scrub out|unlog|lose|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: undo)?(?: ${THAT})?${AFTER}$`,
     ),
   },
   {
@@ -127,7 +127,7 @@ function undoIn(line: string): RegExpExecArray | undefined {
 
 /** "Take off" and "drop" alone are no undo. */
 function undoFound(line: string): RegExpExecArray | undefined {
-  if (/^(?:take off|take out|take away|drop|skip|lose|kill|bin|strike|wipe|discard)$/.test(line))
+  if (/^(?:take off|take out|scrub out|take away|drop|skip|lose|kill|bin|strike|wipe|discard)$/.test(line))
     return undefined;
   return matched(line) ?? undoWithReason(line);
 }

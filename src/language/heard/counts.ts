@@ -19,6 +19,9 @@ const KIND = new Set(
 const BECAME = new Set('rooted routed dead rotted rotten died damped dampened failed wilted'.split(' '));
 const HAS_BECOME = new Set('have has had gone survived'.split(' '));
 
+/** Before "did" where it opens what was done. */
+const DID = /^(?:so|and|then|also|ok|okay|today|yesterday)?$/;
+
 const EVERYDAY_WORDS = { ...SMALL_WORDS, ...TREE_AND_FREE };
 
 const afterAct = (v: HeardView): boolean => ACT.has(v.verb(-1)) && v.word(-1) !== 'pots' && !v.isName(-1);
@@ -153,9 +156,19 @@ export const heardCounts: readonly Misheard[] = [
     name: 'took <number> cuttings',
     mends: SMALL_WORDS,
     when: (v) => KIND.has(v.word(1)),
-    onlyIf: (v) => v.clauseStart || afterAct(v) || afterParticle(v) || (afterCountWord(v) && !isForOrTo(v)),
-    phrasings: [['took for cuttings', 'took four cuttings']],
-    mustNot: ['the knife is for cuttings'],
+    onlyIf: (v) =>
+      v.clauseStart ||
+      afterAct(v) ||
+      afterParticle(v) ||
+      (afterCountWord(v) && !isForOrTo(v)) ||
+      // "Did ate cuttings", but "what I did for cuttings".
+      (v.word(-1) === 'did' && (!isForOrTo(v) || DID.test(v.word(-2)))),
+    phrasings: [
+      ['took for cuttings', 'took four cuttings'],
+      ['did ate nodal cuttings', 'did eight nodal cuttings'],
+      ['so did for cuttings of Salt Harrier', 'so did four cuttings of Salt Harrier'],
+    ],
+    mustNot: ['the knife is for cuttings', 'what I did for cuttings was wait'],
   },
   {
     name: 'took <number> more',

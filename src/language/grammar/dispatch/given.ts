@@ -1,8 +1,17 @@
 /** Plants given or sold: "gave three to Doreen", "sold six", "pressed two on Ken". */
+import type { Piece } from '../../pieces.js';
 import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 const NOT_GIVEN =
   /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go|week|weeks|day|days|fortnight|month|minute|while|longer|turn|wipe|clean|prune|talking|stir|inspection|space|thought)$/;
+
+/** "Gave Nora three potted up Salt Harrier": that they stood in pots says nothing of what was given. */
+const withoutPottedUp = (pieces: readonly Piece[]): readonly Piece[] =>
+  pieces.map((piece, at) =>
+    piece.is === 'word' && piece.text === 'up' && wordAt(pieces, at - 1) === 'potted'
+      ? { ...piece, text: 'potted' }
+      : piece,
+  );
 
 const TOWARDS = /^(?:to|on|for)$/;
 
@@ -28,7 +37,7 @@ export const given: readonly Rule[] = [
       ) ||
       // "Gave seven of them a pot each".
       (follows(p, t, 'pots') && !followsWord(p, t, TOWARDS) && followsWord(p, t, /^each$/)) ||
-      (followsWord(p, t, NOT_GIVEN) && !followsWord(p, t, TOWARDS)) ||
+      (followsWord(withoutPottedUp(p), t, NOT_GIVEN) && !followsWord(p, t, TOWARDS)) ||
       /^(?:me|us)$/.test(wordAt(p, t)) ||
       (/^(?:passed|slipped)$/.test(wordAt(p, f)) && !followsWord(p, t, TOWARDS)),
   },

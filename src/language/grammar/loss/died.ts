@@ -1,9 +1,21 @@
 /** Plants that died, in plain words and in the trade's jokes: "keeled over", "didn't make it", "kicked the bucket". */
+import type { Piece } from '../../pieces.js';
 import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
 import { counted } from './counted.js';
 
 /** What only looks so may live. */
 const LOOKS = /^(?:look|looks|looked|looking|seem|seems|seemed|feel|apparently|as)$/;
+
+/** "Received 20 plugs, six dead on arrival"; of those that were sent elsewhere the ledger holds none any more. */
+const onArrival = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  wordAt(pieces, to) === 'on' &&
+  wordAt(pieces, to + 1) === 'arrival' &&
+  precedes(pieces, from, 3, 'count') &&
+  pieces
+    .slice(0, from)
+    .some(
+      (piece) => piece.is === 'word' && /^(?:received|arrived|came|delivered|delivery)$/.test(piece.text),
+    );
 
 export const died: readonly Rule[] = [
   {
@@ -19,8 +31,14 @@ export const died: readonly Rule[] = [
     head: 'dead|goners|goner|deceased|kaput|toast|perished|brown?',
     shape: 'subject',
     when: (p, f) => wordAt(p, f) !== 'brown' && !LOOKS.test(wordAt(p, f - 1)),
-    mustNot: ['three of the Salt Harrier look dead', 'the Salt Harrier seemed dead but they have come round'],
-    unless: (p, _f, t) =>
+    phrasings: ['five Salt Harrier dead', 'received 20 plugs of Salt Harrier, six dead on arrival'],
+    mustNot: [
+      'sent 20 Salt Harrier to Doreen, six dead on arrival',
+      'three of the Salt Harrier look dead',
+      'the Salt Harrier seemed dead but they have come round',
+    ],
+    unless: (p, f, t) =>
+      !onArrival(p, f, t) &&
       /^(?:chuffed|pleased|good|leaf|leaves|heads|head|on|easy|tired|line|end|proud|slow|excited)$/.test(
         wordAt(p, t),
       ),

@@ -1,5 +1,24 @@
 /** Losses told of what took them: "hard frost, took two with it", "there was a fox and it had three". */
-import { endsAt, type Rule } from '../rule.js';
+import type { Piece } from '../../pieces.js';
+import { endsAt, follows, followsWord, type Rule } from '../rule.js';
+
+/** Whether such words stand before `from` in the same breath. */
+const tellsOf = (pieces: readonly Piece[], from: number, words: RegExp): boolean => {
+  const start = pieces.slice(0, from).findLastIndex((piece) => piece.is === 'break' && piece.hard) + 1;
+  return pieces.slice(start, from).some((piece) => piece.is === 'word' && words.test(piece.text));
+};
+
+/** "I froze and took out four", "fixed the heater and took out six": somebody did. */
+const someoneTook = (pieces: readonly Piece[], from: number): boolean =>
+  pieces
+    .slice(0, from)
+    .some(
+      (piece) =>
+        piece.is === 'word' &&
+        /^(?:i|we|i've|we've|he|she|they|fixed|mended|moved|checked|opened|turned|switched|set|plugged|replaced)$/.test(
+          piece.text,
+        ),
+    );
 
 export const takenWithIt: readonly Rule[] = [
   {
@@ -35,6 +54,42 @@ export const takenWithIt: readonly Rule[] = [
         ),
     phrasings: ['there was a frost and it took two of the Salt Harrier'],
     mustNot: ['it took two hours to pot the Salt Harrier'],
+  },
+  {
+    name: '<place> froze and took out <count> <plant>',
+    kind: 'loss',
+    head: 'and take~past|finish~past out|off <count>',
+    shape: 'object',
+    cause: 'frost',
+    when: (p, f, t) =>
+      follows(p, t, 'plant') &&
+      !followsWord(p, t, /^cuttings?$/) &&
+      tellsOf(p, f, /^(?:froze|frozen|freezing|frosted)$/),
+    unless: someoneTook,
+    phrasings: ['the basement froze last night and took out four Salt Harrier'],
+    mustNot: ['I froze and took out four Salt Harrier', 'the shed froze and took six Salt Harrier in'],
+  },
+  {
+    name: 'the heater failed and took out <count> <plant>',
+    kind: 'loss',
+    head: 'fail~past|conk~past|break~past|collapse~past|blew|come~past|go~past|fall~past|tripped out|down|off|in|over? and take~past|finish~past out|off <count>',
+    shape: 'object',
+    when: (p, f, t) =>
+      follows(p, t, 'plant') &&
+      tellsOf(
+        p,
+        f,
+        /^(?:heater|thermostat|heating|boiler|fan|pump|timer|power|electric|fuse|shelf|storm|gale|wind|hail|snow|branch|gutter)$/,
+      ),
+    unless: someoneTook,
+    phrasings: [
+      'heater failed and took out six Salt Harrier',
+      'the shelf collapsed and took out three Salt Harrier',
+    ],
+    mustNot: [
+      'Edna mended the heater and took out six Salt Harrier',
+      'the power came on and I took out six Salt Harrier',
+    ],
   },
   {
     name: 'took <count> <plant> with it',

@@ -63,6 +63,8 @@ export const arrived: readonly Rule[] = [
       !anyStock(ownPart(p, f)) &&
       (/^arrived$/.test(wordAt(p, f)) ||
         /^(?:up|in|delivered)$/.test(wordAt(p, t - 1)) ||
+        // "20 plugs came Tuesday".
+        (p[t]?.is === 'when' && ofYoung(p, f)) ||
         wordAt(p, t) === 'from'),
     unless: (p, _f, t) =>
       (/^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2))) ||
@@ -81,11 +83,16 @@ export const arrived: readonly Rule[] = [
     when: (p, f, t) =>
       closeBehind(p, t, 'count') &&
       follows(p, t, 'plant') &&
-      !followsWord(p, t, /^cuttings$/) &&
+      (!followsWord(p, t, /^cuttings$/) || followsWord(p, t, /^rooted$/)) &&
       (ofYoung(p, f) || followsWord(p, t, /^(?:me|us)$/) || /^(?:came|home)$/.test(wordAt(p, f))) &&
       !followsWord(p, t, /^(?:tubers?|crowns?)$/) &&
       !p.slice(f + 1, t).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
-    phrasings: ['Doreen turned up with six rooted Tallow Bell for me'],
-    mustNot: ['Doreen turned up with a cake'],
+    phrasings: [
+      'Doreen turned up with six rooted Tallow Bell for me',
+      'the postman landed in with six rooted slips of Tallow Bell',
+      'Doreen landed over with six rooted cuttings of Tallow Bell',
+      'Noreen called over with six rooted slips of Tallow Bell',
+    ],
+    mustNot: ['Doreen turned up with a cake', 'Doreen landed in with six cuttings of Tallow Bell'],
   },
 ];

@@ -61,7 +61,7 @@ export const cut: readonly Rule[] = [
       /^(?:rid|the|on|home|to)$/.test(wordAt(p, t)) ||
       // "Did take nine cuttings".
       (wordAt(p, f) === 'did' && /^(?:take|strike|stick|cut|insert)$/.test(wordAt(p, t))) ||
-      (/^rooted$/.test(wordAt(p, t - 1)) && /^cuttings?$/.test(wordAt(p, t))) ||
+      (/^rooted$/.test(wordAt(p, t - 1)) && /^(?:cuttings?|slips?)$/.test(wordAt(p, t))) ||
       followsWord(p, t, /^(?:died|rotted|rooted|dead|compost(?:ed)?|bin)$/),
   },
   {

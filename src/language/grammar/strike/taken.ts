@@ -1,8 +1,21 @@
 /** Cuttings told with "take": "took 12 off the Salt Harrier", "five taken on Monday", "took them all". */
 import { CUTTINGS } from '../taken-away.js';
 import { cameAndTook, isSomeones } from '../other-people.js';
+import type { Piece } from '../../pieces.js';
 import { endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { forTheirOwn, takesSomethingElse } from './other-takings.js';
+
+const TOPS = /^(?:tops?|tips?|heads?|ends)$/;
+
+/** Whether a verb of cutting stands before the tops and "off" or "out" behind them. */
+const isCutOff = (pieces: readonly Piece[], at: number, to: number): boolean =>
+  /^(?:off|out)$/.test(wordAt(pieces, at + 1)) &&
+  at + 1 < to &&
+  pieces
+    .slice(0, at)
+    .some(
+      (piece) => piece.is === 'word' && /^(?:take|cut|snip|nip|pinch|chop)$/.test(piece.verb?.lemma ?? ''),
+    );
 
 export const taken: readonly Rule[] = [
   {
@@ -61,6 +74,20 @@ export const taken: readonly Rule[] = [
       p.slice(0, f).some(({ is }) => is === 'count') &&
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
     phrasings: ['five Salt Harrier basals in perlite, no hormone, taken on Monday'],
+  },
+  {
+    name: 'took the tops off <plant> and rooted <count>',
+    kind: 'strike',
+    head: 'root~past <count>',
+    shape: 'object',
+    when: (p, f) =>
+      /^(?:and|then)$/.test(wordAt(p, f - 1)) &&
+      p.slice(0, f).some((piece, at) => piece.is === 'word' && TOPS.test(piece.text) && isCutOff(p, at, f)),
+    phrasings: ['took the tops off the Salt Harrier and rooted six'],
+    mustNot: [
+      'took the lid off the Salt Harrier and rooted six have',
+      'tops off the Salt Harrier, six rooted',
+    ],
   },
   {
     name: 'took a mixed pot, <count> <plant> and <count> <plant>',
