@@ -89,6 +89,9 @@ export function openDatabase(
       // Some 16 MB of log between checkpoints, each of which costs as much as many commits.
       if (mode === 'write') sqlite.pragma('wal_autocheckpoint = 4000');
       sqlite.pragma('foreign_keys = ON');
+      // A turn changes some twenty pages, which a savepoint keeps as they were: past 64 kB in a file of its own, made and
+      // deleted with each note.
+      sqlite.pragma('temp_store = MEMORY');
       // Also proves that the file is a database at all.
       sqlite.prepare('SELECT count(*) FROM sqlite_master').get();
     } catch (error) {
