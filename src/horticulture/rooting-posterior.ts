@@ -34,11 +34,14 @@ const NEGLIGIBLE = 1e-6;
 export function posteriorOf(learnt: Learnt, evidence: RootingEvidence, struck: number): RootingPosterior {
   const { cells, rates, rateGivenMean } = cellsOf(learnt, evidence, struck);
   const likelihood = rateLikelihood(evidence, rates);
+  // Where nothing was seen yet, every rate is as likely: a factor of 1.
+  const unseen = evidence.lookedOn === 0 && evidence.rooted + evidence.failed === 0;
   const weighed = cells.map(({ byMean, ...cell }) => {
     const weights = new Float64Array(rates.length);
     for (let m = 0; m < byMean.length; m++) addTo(weights, byMean[m]!, rateGivenMean[m]!);
     let sum = 0;
-    for (let r = 0; r < rates.length; r++) sum += weights[r]! *= likelihood(r, cell.rootedByLook);
+    for (let r = 0; r < rates.length; r++)
+      sum += unseen ? weights[r]! : (weights[r]! *= likelihood(r, cell.rootedByLook));
     return { cell: { ...cell, weights }, sum };
   });
   const heaviest = weighed.reduce((most, { sum }) => Math.max(most, sum), 0);

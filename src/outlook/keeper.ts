@@ -27,7 +27,11 @@ export function memoryKeeper(
   };
 }
 
+/** So short a text is its own name. */
+const SHORT = 120;
+
 /** A short name for a long text, the same for the same text alone. */
 export function fingerprint(text: string): string {
+  if (text.length <= SHORT) return text;
   return createHash('sha256').update(text).digest('base64').slice(0, 22);
 }

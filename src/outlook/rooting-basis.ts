@@ -39,16 +39,33 @@ export interface RootingGrounds {
 /** Soft cuttings of a plant that nobody knows. From memory, and wide on purpose. */
 const ANY_CUTTING = { days: [12, 35] as DaysRange, strikePrior: [4, 2] as const };
 
-/** A ledger is a value: what follows from it need be worked out once for all batches of like conditions. */
-const known = new WeakMap<Ledger, Map<string, unknown>>();
+/** All that earlier batches teach rests on, and what was worked out from it. */
+interface Lessons {
+  readonly settled: readonly Batch[];
+  readonly readings: Readings;
+  readonly taught: Ledger['taught'];
+  readonly known: Map<string, unknown>;
+}
+
+type Readings = ReturnType<typeof entriesOf<'reading'>>;
+
+/** A ledger is a value: what follows from it need be worked out once … */
+const readingsIn = new WeakMap<Ledger, Readings>();
+const lessonsIn = new WeakMap<Ledger, Lessons>();
+/** … and what follows from its settled batches, of which this is the first, holds from note to note. */
+const lessonsFrom = new WeakMap<Batch, Lessons>();
+/** Where nothing is settled yet, nothing is taught but by the conditions themselves, in whatever ledger. */
+const unschooled = new Map<string, unknown>();
+const REMEMBERED = 500;
 
 /** Everything but the batch's own checks; the same for all live batches struck under the same conditions. */
 export function rootingBasis(ledger: Ledger, batch: Batch, hemisphere: Hemisphere): RootingBasis {
   const usual = usualOf(ledger, batch, hemisphere);
   const conditions = conditionsOf(batch);
-  return once(ledger, `basis ${JSON.stringify([usual, conditions])}`, () => {
-    const past = once(ledger, `past ${conditions.crop} ${hemisphere}`, () =>
-      recordsOf(ledger, conditions.crop, hemisphere),
+  const { settled, known } = lessonsOf(ledger);
+  return once(known, `basis ${hemisphere} ${JSON.stringify([usual, conditions])}`, () => {
+    const past = once(known, `past ${conditions.crop} ${hemisphere}`, () =>
+      recordsOf(ledger, settled, conditions.crop, hemisphere),
     );
     const pool = poolFor(conditions, usual.days, past);
     const prior = priorFromRange(usual.days, usual.strikePrior);
@@ -71,11 +88,50 @@ export function learntFrom({ key, prior, history }: RootingBasis, keeper: Keeper
   return keeper.recall('learnt', key, () => learn(prior, history));
 }
 
-function once<T>(ledger: Ledger, key: string, work: () => T): T {
-  const of = known.get(ledger) ?? new Map<string, unknown>();
-  known.set(ledger, of);
-  if (!of.has(key)) of.set(key, work());
-  return of.get(key) as T;
+function lessonsOf(ledger: Ledger): Lessons {
+  const before = lessonsIn.get(ledger);
+  if (before) return before;
+  const lessons = lessonsFound(ledger);
+  lessonsIn.set(ledger, lessons);
+  return lessons;
+}
+
+/** Those of an earlier ledger where it had the same to teach. */
+function lessonsFound(ledger: Ledger): Lessons {
+  const { batches, taught } = ledger;
+  const settled = [...batches.values()].filter(isSettled);
+  const [first] = settled;
+  if (first === undefined) {
+    if (unschooled.size > REMEMBERED) unschooled.clear();
+    return { settled, readings: [], taught, known: unschooled };
+  }
+  const readings = readingsOf(ledger);
+  const earlier = lessonsFrom.get(first);
+  if (
+    earlier &&
+    isSame(earlier.settled, settled) &&
+    isSame(earlier.readings, readings) &&
+    isSame([...earlier.taught].flat(), [...taught].flat())
+  )
+    return earlier;
+  const lessons = { settled, readings, taught, known: new Map<string, unknown>() };
+  lessonsFrom.set(first, lessons);
+  return lessons;
+}
+
+function readingsOf(ledger: Ledger): Readings {
+  const readings = readingsIn.get(ledger) ?? entriesOf(ledger, 'reading');
+  readingsIn.set(ledger, readings);
+  return readings;
+}
+
+function isSame<T>(a: readonly T[], b: readonly T[]): boolean {
+  return a.length === b.length && a.every((each, at) => each === b[at]);
+}
+
+function once<T>(known: Map<string, unknown>, key: string, work: () => T): T {
+  if (!known.has(key)) known.set(key, work());
+  return known.get(key) as T;
 }
 
 /** Mean temperature (°C) reported of the batch's own place, by day after striking. */
@@ -83,7 +139,7 @@ export function rootingTemperatures(ledger: Ledger, batch: Batch): ReadonlyMap<n
   const place = placeOf(batch)?.toLowerCase();
   const means = new Map<number, number>();
   if (place === undefined || batch.struck === null) return means;
-  const readings = once(ledger, 'readings', () => entriesOf(ledger, 'reading'));
+  const readings = readingsOf(ledger);
   const counts = new Map<number, number>();
   for (const { entry } of readings) {
     const day = daysBetween(batch.struck, lastDay(entry.date));
@@ -141,8 +197,12 @@ function conditionsOf(batch: Batch): RootingConditions {
 }
 
 /** Batches of a kind that have something to teach, the newest first, in thermal days where known. */
-function recordsOf(ledger: Ledger, kind: string, hemisphere: Hemisphere): RecordedBatch[] {
-  const settled = once(ledger, 'settled', () => [...ledger.batches.values()].filter(isSettled));
+function recordsOf(
+  ledger: Ledger,
+  settled: readonly Batch[],
+  kind: string,
+  hemisphere: Hemisphere,
+): RecordedBatch[] {
   return settled
     .filter((past) => kindOf(past) === kind)
     .sort((a, b) => (began(a) < began(b) ? 1 : -1))
