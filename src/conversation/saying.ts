@@ -66,7 +66,7 @@ export function sayText(sitting: Sitting, text: string, context: Context): void 
   const read = readIn(sitting, text, { pending: pendingOf(context) });
   if (
     !read.instruction &&
-    (contradicts(sitting, text, read, context) || recallsDeed(sitting, text, context.lines))
+    (contradicts(sitting, text, read, context) || recallsDeed(sitting, text, context))
   ) {
     remember(sitting, text, false);
     return;
@@ -127,17 +127,21 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     return;
   }
   if (!context.explicit && tellsAgain(sitting, text, read)) return;
-  // "Undo. Lost 3 Moss Cardinal": what is taken back stood before.
-  const first = read.entries.findIndex(({ entry }) => entry.kind !== 'undo');
-  const undoes = first < 0 ? read.entries.length : first;
-  for (let undone = 0; undone < undoes; undone++) undoLast(sitting, undone);
+  // "Undo. Lost 3 Moss Cardinal", "it was four I gave. Lost 2": what is taken back or put right stood before.
+  let undone = 0;
+  const actOnEach = (entries: ReadNote['entries']) => {
+    for (const { entry } of entries) {
+      if (entry.kind === 'undo') undoLast(sitting, undone++);
+      else actOn(sitting, entry, text, context);
+    }
+  };
+  const noted = read.entries.findIndex(({ entry }) => isLogged(entry));
+  actOnEach(noted < 0 ? [] : read.entries.slice(0, noted).filter(({ entry }) => isOfBefore(entry)));
   takeNote(sitting, read, sitting.origin, context.explicit ? undefined : pendingOf(context));
-  let undone = undoes;
-  for (const { entry } of read.entries.slice(undoes)) {
-    if (entry.kind === 'undo') undoLast(sitting, undone++);
-    else actOn(sitting, entry, text, context);
-  }
+  actOnEach(read.entries.filter(({ entry }, at) => noted < 0 || at > noted || !isOfBefore(entry)));
 }
+
+const isOfBefore = ({ kind }: Entry): boolean => kind === 'undo' || kind === 'amend';
 
 /** Whether the words put right the last note or add to it, or the one that they reply to, and that is done or asked about. */
 function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Context): boolean {

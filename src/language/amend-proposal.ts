@@ -25,7 +25,8 @@ export function proposeRestatement(
   note: Note,
 ): Proposal | undefined {
   const restated = restatementIn(pieces, note.context?.pending !== undefined);
-  if (!restated) return undefined;
+  const not = pieces.findIndex((_, at) => wordAt(pieces, at) === 'not');
+  if (!restated || isOfSomethingElse(lineOf(pieces, utterance), pieces, not)) return undefined;
   const { plant, when } = restated;
   let { set } = restated;
   const lot = lotMeant(pieces, note);
@@ -155,9 +156,10 @@ export function proposeAmend(
         ? pieces.findIndex((_, at) => /^(?:but|and)$/.test(wordAt(pieces, at)))
         : -1;
     const cue = turn >= 0 ? turn + 1 : cueEnd(pieces);
-    if (cue < 0) return undefined;
+    // "I told you 10 but there are only 7 left now": both were true.
+    if (cue < 0 || (turn >= 0 && /\b(?:now|left)\b/.test(line))) return undefined;
     const behind = upToReason(pieces.slice(cue), utterance);
-    const told = behind.filter(isSettable);
+    const told = behind.filter((piece, at) => isSettable(piece) && !countsSomethingElse(behind, at));
     const onlyPlant = told.every(({ is }) => is === 'plant');
     for (const piece of told) {
       if (piece.is === 'plant' && !onlyPlant) plant ??= piece.plant;
@@ -188,6 +190,24 @@ export function proposeAmend(
 const CLAUSE =
   /^(?:as |for |because |cos )?(?:i|we|i'd|it|they|the|one|two|some|someone|another)(?: \S*){0,3} (?:was|were|is|are|had|hadn't|hasn't|didn't|got|forgot|ran|found|fell|broke|looked|have|has|wasn't|weren't|did)\b/;
 
+/** What is wanted, hoped, still to come or seen of something else ("Ines wants 20, not 12", "4 are in bud, not 10"). */
+const NOT_NOTED =
+  /\b(?:wants?|wanted (?!to (?:say|put|write|type|log))|needs?|needed|asked for|would|could|will|i'll|we'll|they'll|hopes?|hoped|hoping|wish|wished|next (?:time|year|week|month|lot|batch|round)|going to|in bud|in flower|leaves|buds|shoots|people|only had)\b/;
+
+/** Whether the numbers are no number of a note: of wishes and plans, or of a place, which is warm or cold. */
+function isOfSomethingElse(line: string, pieces: readonly Piece[], not: number): boolean {
+  if (NOT_NOTED.test(line)) return true;
+  const place = pieces.findIndex(({ is }) => is === 'place');
+  const count = pieces.findIndex(({ is }) => is === 'count');
+  const denied = not < 0 ? undefined : pieces.slice(not + 1, not + 4).find(isSettable);
+  const isWarmth =
+    place >= 0 &&
+    count >= 0 &&
+    plantsIn(pieces).length === 0 &&
+    /\bat \d|^(?:it's|it is|it was|the|change) /.test(line);
+  return isWarmth && denied?.is !== 'place' && !pieces.some(({ is }) => is === 'pots' || is === 'size');
+}
+
 /** Lines that amendments look like and that put no note right. */
 function putsNothingRight(line: string, pieces: readonly Piece[], not: number): boolean {
   // "It was 28 in the greenhouse at midday": the weather of a place, not another number for a note.
@@ -199,6 +219,7 @@ function putsNothingRight(line: string, pieces: readonly Piece[], not: number): 
     pieces.some(({ is }) => is === 'count' || is === 'celsius');
   return (
     weather ||
+    isOfSomethingElse(line, pieces, not) ||
     // "Should have potted them on by now": not done, and nothing to put right.
     /^(?:(?:i|we) )?(?:should|ought to) have (?!been|said|read|put|written|told|logged)/.test(line) ||
     /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
@@ -218,6 +239,19 @@ function upToReason(pieces: readonly Piece[], utterance: Utterance): readonly Pi
     ({ is }, at) => is === 'break' && at > value && CLAUSE.test(lineOf(pieces.slice(at + 1), utterance)),
   );
   return value < 0 || end < 0 ? pieces : pieces.slice(0, end);
+}
+
+/** "There were 20 people at the club". */
+function countsSomethingElse(pieces: readonly Piece[], at: number): boolean {
+  const next = pieces[at + 1];
+  return (
+    pieces[at]?.is === 'count' &&
+    next?.is === 'word' &&
+    next.verb === undefined &&
+    /^(?:people|slugs|snails|aphids|bees|visitors|folk|friends|degrees|pounds|quid|euros|dollars|hours|minutes|days|weeks|bags|sacks|leaves|buds|flowers|times)$/.test(
+      next.text,
+    )
+  );
 }
 
 /** The words between the marks beside a piece: what follows them is a reason. */

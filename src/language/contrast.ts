@@ -31,6 +31,10 @@ export interface Contrast {
   /** What else the sentence names, which tells the entry that is meant. */
   readonly plant?: PlantWords;
   readonly date?: Day | Span;
+  /** The words, in small letters, that are no part of either side and mean something of their own. */
+  readonly left: readonly string[];
+  /** It tells of a place or a temperature besides. */
+  readonly elsewhere: boolean;
 }
 
 /** More than this is no correction. */
@@ -39,21 +43,32 @@ const LEAD =
   /^(?:no|nope|oops|whoops|sorry|wait|actually|hang|hold|on|oh|ah|and|but|well|damn|argh|typo|my|mistake|bad)$/;
 const FRAME =
   /^(?:it|it's|that|that's|they|they're|was|were|wasn't|weren't|is|are|isn't|the|a|an|to|in|on|at|for|with|from|of|by|into|but|actually|really|should|have|been|be|i|meant|mean|said|went|gone|only|just)$/;
+/** Words besides that mean nothing of their own in a correction. */
+const IDLE =
+  /^(?:who|whom|which|them|those|these|this|there|did|do|got|get|had|you|he|him|she|her|we|us|i've|i'd|our|my|ones?|number|count|date|day|place|size|label|lot|batch|cuttings|pots?|end|please|though|mate|all|then|when|where|what|so)$/;
 
 /** "Change slugs to rot". */
 const CHANGE =
-  /^(?:please |can you |pls )?(?:change|correct|alter|amend|replace|swap) (?:the |that )?(?!it\b)(\S.{0,30}?) (?:to|into|for|with) (?:the )?(\S.{0,30}?)(?: please)?[.!]?$/i;
+  /^(?:please |can you |pls )?(?:change|correct|alter|amend) (?:the |that )?(?!it\b)(\S.{0,30}?) (?:to|into) (?:the )?(\S.{0,30}?)(?: please)?[.!]?$/i;
 
 /** "I told you 15 got potted on yesterday but there were only 14". */
 const SAID =
-  /^(?:sorry,? |no,? )?(?:i|we) (?:said|told you|put|wrote|logged|noted|typed) (.{1,60}?),? but (?:really |actually )?(?:(?:it|there|they|that) (?:was|were|is|are|should be|should have been)|it['’]s|they['’]re|there['’]s|that['’]s) (?:only |really |actually |just )*(.{1,30}?)[.!]?$/i;
+  /^(?!.*\b(?:now|left|still)\b)(?:sorry,? |no,? )?(?:i|we) (?:said|told you|put|wrote|logged|noted|typed) (.{1,60}?),? but (?:really |actually )?(?:(?:it|there|they|that) (?:was|were|is|are|should be|should have been)|it['’]s|they['’]re|there['’]s|that['’]s) (?:only |really |actually |just )*([^,;.!?]{1,20})[.!]?$/i;
 
 /** The one contrast of a note that says nothing else; undefined where it makes none. */
 export function contrastIn(note: Note): Contrast | undefined {
   const changed = CHANGE.exec(note.text.trim()) ?? SAID.exec(note.text.trim());
   if (changed) {
-    const [denied, said] = [1, 2].map((n) => claimsIn({ ...note, text: changed[n] ?? '' }));
-    return denied && said && { said, denied };
+    const [before, behind] = [1, 2].map((n) => partsOf({ ...note, text: changed[n] ?? '' }));
+    return (
+      before &&
+      behind && {
+        said: behind.claims,
+        denied: before.claims,
+        left: [...before.left, ...behind.left],
+        elsewhere: before.pieces.some(({ is }) => is === 'place') && behind.claims.place === undefined,
+      }
+    );
   }
   if (!/\b(?:not|instead of|rather than)\b|n['’]t\b/i.test(note.text)) return undefined;
   const utterance = utteranceOf(note);
@@ -73,9 +88,12 @@ export function contrastIn(note: Note): Contrast | undefined {
   const [plant, otherPlant] = claims.variety === undefined ? before.filter(({ is }) => is === 'plant') : [];
   const when = claims.date === undefined ? firstOf(before, 'when') : undefined;
   if (otherPlant) return undefined;
+  const besides = [...before, ...rest];
   return {
     said,
     denied: claims,
+    left: wordsLeft(besides),
+    elsewhere: claims.place === undefined && besides.some(({ is }) => is === 'place' || is === 'celsius'),
     ...(plant?.is === 'plant' ? { plant: plant.plant } : {}),
     ...(when && when.when.past !== undefined && when.when.past !== 'ask' ? { date: when.when.past } : {}),
   };
@@ -83,8 +101,30 @@ export function contrastIn(note: Note): Contrast | undefined {
 
 /** What a few words can be meant as. */
 export function claimsIn(note: Note): Claims {
+  return partsOf(note).claims;
+}
+
+function partsOf(note: Note): {
+  readonly pieces: readonly Piece[];
+  readonly claims: Claims;
+  readonly left: readonly string[];
+} {
   const utterance = utteranceOf(note);
-  return claimsOf(withoutFrame(joinContainers(utterance.pieces)), utterance);
+  const pieces = joinContainers(utterance.pieces);
+  return { pieces, claims: claimsOf(withoutFrame(pieces), utterance), left: wordsLeft(pieces) };
+}
+
+/** The words of a row that are no frame, doubt, cause or cutting type. */
+function wordsLeft(pieces: readonly Piece[]): readonly string[] {
+  const words = pieces.map((_, at) => wordAt(pieces, at));
+  const told = new Set(
+    words.flatMap((_, at) =>
+      [phraseAt(causes, words, at), phraseAt(cuttingTypes, words, at)].flatMap((found) => found?.words ?? []),
+    ),
+  );
+  return words.filter(
+    (word) => word !== '' && !FRAME.test(word) && !LEAD.test(word) && !IDLE.test(word) && !told.has(word),
+  );
 }
 
 /** How many pieces say "not" there; 0 where none do. */

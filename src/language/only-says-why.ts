@@ -9,6 +9,6 @@ export function onlySaysWhy(part: readonly Piece[], line: string): boolean {
     part.every(({ is }) => is === 'word' || is === 'medium' || is === 'place') &&
     /^(?:only|just|never|i|i'd|i've|i'm|we|we'd|it|it's|they|they're|that|that's|there)\b/.test(line) &&
     !/\b(?:other|others|instead|meant|mean|should|rather|what|which|when|where|how|why)\b/.test(line) &&
-    (/^(?:only|just)\b/.test(line) || findHits(rules, part).length === 0)
+    findHits(rules, part).length === 0
   );
 }

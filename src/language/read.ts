@@ -15,7 +15,7 @@ import type { Proposal } from './proposal.js';
 import { refine } from './refining.js';
 import { proposeSentence } from './sentence-proposal.js';
 import { lineOf, plantsIn, type Sentence, sentencesOf } from './sentences.js';
-import { undosInParts } from './undo-in-parts.js';
+import { undoApart, undosInParts } from './undo-in-parts.js';
 import { type Utterance, utteranceOf } from './utterance.js';
 
 /** Every stage of a note's reading, for whoever wants to see how it came about. */
@@ -48,7 +48,7 @@ export function readingOf(note: Note): Reading {
   const instruction = instruct(line, pieces, utterance, note);
   if (instruction) return { ...seen, outcome: { entries: [], asks: [], instruction } };
   const reply = fullerReply(pieces, utterance, note);
-  const sentences = sentencesOf(reply?.rest ?? pieces, utterance);
+  const sentences = sentencesOf(undoApart(reply?.rest ?? pieces, utterance), utterance);
   const told: Proposal[] = [...(reply?.proposals ?? [])];
   // A sentence in which nothing was done, but a plant spoken of.
   let spokenOf: Sentence | undefined;

@@ -1,9 +1,14 @@
 /** Undoes in parts: some take back, the others only say why. */
+import { findHits } from './grammar/rule.js';
+import { rules } from './grammar/rules.js';
 import { isUndo, nounTakenBack, WHY } from './grammar/undo.js';
 import { onlySaysWhy } from './only-says-why.js';
 import type { Piece } from './pieces.js';
 import { lineOf } from './sentences.js';
 import type { Utterance } from './utterance.js';
+
+/** No undo has more pieces. */
+const LONGEST_UNDO = 10;
 
 /**
  * How many entries parts that undo, and others that only say why, take back ("whoops, wrong one, take it back" one); each
@@ -29,4 +34,14 @@ export function undosInParts(pieces: readonly Piece[], utterance: Utterance): nu
     )
     ? Math.max(1, named.length)
     : 0;
+}
+
+/** "Scrap that, lost three": an undo before a comma behind which a deed is told stands as a sentence of its own. */
+export function undoApart(pieces: readonly Piece[], utterance: Utterance): readonly Piece[] {
+  const comma = pieces.findIndex(({ is }) => is === 'break');
+  const mark = pieces[comma];
+  if (comma < 1 || mark?.is !== 'break' || mark.hard || comma > LONGEST_UNDO) return pieces;
+  const stands =
+    isUndo(lineOf(pieces.slice(0, comma), utterance)) && findHits(rules, pieces.slice(comma + 1)).length > 0;
+  return stands ? pieces.map((piece) => (piece === mark ? { ...mark, hard: true } : piece)) : pieces;
 }

@@ -2,6 +2,7 @@
 import type { Day } from '../../calendar/day.js';
 import { contains, isSpan } from '../../calendar/span.js';
 import { type Claims, type Contrast, contrastIn } from '../../language/contrast.js';
+import { tellsOf } from '../../language/grammar/entry-words.js';
 import type { ReadNote } from '../../language/note.js';
 import type { Plant } from '../../ledger/entry.js';
 import type { StandingEntry } from '../../ledger/ledger.js';
@@ -10,6 +11,8 @@ import { named } from '../../ledger/reach.js';
 import { amend, setSlots } from '../amending.js';
 import type { Context } from '../answering.js';
 import { withoutVocative } from './deed-recalled.js';
+import { LONGEST } from './doubts.js';
+import { isAnswering } from './is-answering.js';
 import { standingOn } from '../deeds.js';
 import { fell, isAbout, lastNote, type Slots } from '../entry-meant.js';
 import { isLogged } from '../noting.js';
@@ -25,19 +28,24 @@ const AGAIN = /\b(?:more|another|also|again|this time|too|as well)\b/i;
 /** "The three that I lost": told before. */
 const RECALLED = /\b(?:the|those|that)\b[^.?!]{1,50}\b(?:i|we)(?: had|['’]d)? (?!only|just)\p{L}+/iu;
 
+/** "I should have given them to Ines": regret, and nothing to put right. */
+const REGRET =
+  /\b(?:i|we) (?:should(?:n['’]t)?(?:['’]ve| have)?|wish|could have|would have) (?!said|put|written|been|read|have (?:said|put|written|been|read))/i;
+
 /** Whether the text contradicts what stands in the ledger, and that is put right. */
-export function contradicts(sitting: Sitting, text: string, read: ReadNote, { lines }: Context): boolean {
+export function contradicts(sitting: Sitting, text: string, read: ReadNote, context: Context): boolean {
+  if (text.length > LONGEST || isAnswering(sitting, context)) return false;
   const contrast = contrastIn(noteOf(sitting, withoutVocative(text)));
-  if (!contrast || AGAIN.test(text) || saysOther(text)) return false;
+  if (!contrast || AGAIN.test(text) || REGRET.test(text) || saysOther(text)) return false;
   const { ledger } = sitting;
   const denied = contrast.denied.variety;
-  if (denied !== undefined) return namesOther(sitting, denied, contrast.said, read, lines);
-  const quoted = standingOn(ledger, lines);
+  if (denied !== undefined) return namesOther(sitting, denied, contrast, read, context.lines);
+  const quoted = standingOn(ledger, context.lines);
   const found = (quoted.length > 0 ? quoted : ledger.standing)
     .filter((each) => isMeant(sitting, each, contrast, read))
     .flatMap((standing) => {
       const set = isLogged(standing.entry) ? slotsDenied(standing.entry, contrast) : undefined;
-      return set ? [{ standing, set }] : [];
+      return set && saysNothingElse(standing, contrast, set) ? [{ standing, set }] : [];
     });
   const last = found.at(-1);
   if (!last || (found.length > 1 && !isPlain(sitting, last.standing, contrast))) return false;
@@ -49,11 +57,13 @@ export function contradicts(sitting: Sitting, text: string, read: ReadNote, { li
 function namesOther(
   sitting: Sitting,
   denied: string,
-  said: Claims,
+  { said, left }: Contrast,
   { entries }: ReadNote,
   lines: readonly Line[],
 ): boolean {
   if (entries.some(({ entry }) => entry.kind !== 'remark')) return false;
+  const own = wordsOf(said.words);
+  if (left.some((word) => !own.has(word) && !isDeed(word))) return false;
   const variety = said.variety ?? (/^\p{Lu}/u.test(said.words ?? '') ? said.words : undefined);
   if (variety === undefined) return false;
   amend(sitting, { kind: 'amend', variety: denied, set: { variety } }, lines);
@@ -79,6 +89,37 @@ function isMeant(
     if (entry.kind !== standing.entry.kind || (isLate && date === undefined && !named(told))) return false;
     return (!named(told) || isAbout(ledger, standing, told)) && agrees(standing.entry, entry, contrast);
   });
+}
+
+const wordsOf = (phrase = '') => new Set(phrase.toLowerCase().split(/[^\p{L}'’-]+/u));
+
+const kinds = [
+  'strike',
+  'receive',
+  'stock',
+  'loss',
+  'check',
+  'potOn',
+  'pinch',
+  'move',
+  'plantOut',
+  'dispatch',
+] as const;
+const isDeed = (word: string) => kinds.some((kind) => tellsOf(kind, word));
+
+/** Whether all words but the two that are set against each other tell of that very deed: "Ines wants 20, not 12" does not. */
+function saysNothingElse(
+  { entry }: StandingEntry,
+  { said, denied, left, elsewhere }: Contrast,
+  set: Slots,
+): boolean {
+  if (elsewhere && !('place' in set)) return false;
+  const { to } = entry as { readonly to?: string };
+  const isNamed = Object.values(set).includes(said.words);
+  const own = new Set([...wordsOf(isNamed ? said.words : ''), ...wordsOf(denied.words), ...wordsOf(to)]);
+  return left.every(
+    (word) => own.has(word) || own.has(word.replace(/['’]s$/, '')) || tellsOf(entry.kind, word),
+  );
 }
 
 /** "Fennick's only took 28, not 30": whoever had them took them from nobody. */
@@ -146,7 +187,7 @@ function numberDenied(own: Slots, said: Claims, denied: Claims): Slots | undefin
 
 /** A person or a place by name. */
 function wordsDenied(own: Slots, said: Claims, denied: Claims): Slots | undefined {
-  if (said.words === undefined || denied.words === undefined) return undefined;
+  if (said.words === undefined || denied.words === undefined || said.count !== undefined) return undefined;
   const same = (slot: string) => String(own[slot] ?? '').toLowerCase() === denied.words?.toLowerCase();
   const slot = ['to', 'place', 'fromPlace', 'medium'].find((each) => own[each] !== undefined && same(each));
   if (slot === undefined) return undefined;

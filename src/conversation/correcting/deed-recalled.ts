@@ -1,18 +1,22 @@
 /** A deed that was told before, and what it should have said: "the ones I took on 5 March were 14", "the sale to Nora was on Sunday". */
 import { deedNouns, deedVerbs, isCalled, kindDone } from '../../language/grammar/entry-words.js';
+import { alive } from '../../ledger/batch.js';
 import type { StandingEntry } from '../../ledger/ledger.js';
-import type { Line } from '../../ledger/posting.js';
 import { setSlots } from '../amending.js';
+import type { Context } from '../answering.js';
+import { isAnswering } from './is-answering.js';
 import { numberIn, slotIn } from './few-words.js';
 import { dayAloneIn } from '../day-in.js';
 import { standingOn } from '../deeds.js';
-import { lead } from './doubts.js';
+import { LONGEST, withoutDoubts } from './doubts.js';
 import { fell, isAbout, type Slots, takes } from '../entry-meant.js';
+import { isLogged } from '../noting.js';
+import { readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
 
 const WAS =
   "(?: was| were| should(?: be| have been|['’]ve been| say| read)) (?:actually |really |only |all |just |on |to |in fact )*";
-const DID = `(?:that |who |which )?(?:(?:i|we|you|they|he|she|got) )?(?<verb>${deedVerbs})(?: (?<how>.{1,40}?))?`;
+const DID = `(?:that |who |which )?(?:(?:i|we|you) )?(?<verb>${deedVerbs})(?: (?<how>.{1,40}?))?`;
 
 /** Ways of saying it; `which` and `how` describe the deed, its `verb` or `noun` tells the kind, `value` is what it should have said. */
 const FORMS: readonly RegExp[] = [
@@ -25,14 +29,14 @@ const FORMS: readonly RegExp[] = [
   // "Change the Moss Cardinal loss to three".
   `(?:change|correct|alter|amend|put) (?:the|that|my) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>of .{1,40}?))? to (?<value>.{1,40})`,
   // "I've just counted the Moss Cardinal again and it's eight".
-  `(?:i|we)(?:['’]ve)? (?:just )?(?<counted>counted|recounted|checked) (?:the )?(?<which>.{1,40}?)(?: again)?,? and (?:it['’]s|it is|it was|there['’]s|there are|there were|they['’]re|i make it|i get|i got) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
-].map((form) => new RegExp(`${lead}${form}$`, 'iu'));
+  `(?:i|we)(?:['’]ve)? (?:just )?(?<counted>counted|recounted) (?:the )?(?<which>.{1,40}?)(?: again)?,? and (?:it['’]s|it is|it was|there['’]s|there are|there were|they['’]re|i make it|i get|i got) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
+].map((form) => new RegExp(`^${form}$`, 'iu'));
 
-/** Whether the text says what a deed told before should have said, and that is done; `meant` are the lines replied to. */
-export function recallsDeed(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
-  const words = withoutAsides(text);
-  if (words.length > 140) return false;
-  const quoted = standingOn(sitting.ledger, meant);
+/** Whether the text says what a deed told before should have said, and that is done; `context` says what it replies to. */
+export function recallsDeed(sitting: Sitting, text: string, context: Context): boolean {
+  if (text.length > LONGEST || isAnswering(sitting, context)) return false;
+  const words = withoutDoubts(withoutAsides(sitting, text));
+  const quoted = standingOn(sitting.ledger, context.lines);
   for (const form of FORMS) {
     const {
       which = '',
@@ -49,16 +53,16 @@ export function recallsDeed(sitting: Sitting, text: string, meant: readonly Line
     const said =
       value
         .trim()
-        .replace(/(?<=\d|\p{L}) (?:rooted|of them)$/iu, '')
+        .replace(noun === 'check' ? / rooted$/i : / of them$/i, '')
         .slice(0, about === '' ? undefined : -about.length)
         .trim() || about;
     const set =
       slotIn(sitting, said) ?? (kind === 'dispatch' && /^\p{Lu}\p{L}+$/u.test(said) ? { to: said } : null);
-    if (!set) continue;
+    if (!set || (counted !== undefined && !('count' in set && namesPlant(sitting, which)))) continue;
     const last = (quoted.length > 0 ? quoted : sitting.ledger.standing).findLast(
       (each) =>
         (counted !== undefined
-          ? /^(?:strike|receive)$/.test(each.entry.kind)
+          ? isCountedAnew(sitting, each)
           : kind === undefined
             ? isCalled(noun, each.entry)
             : each.entry.kind === kind) &&
@@ -72,6 +76,11 @@ export function recallsDeed(sitting: Sitting, text: string, meant: readonly Line
   return false;
 }
 
+const namesPlant = ({ ledger }: Sitting, words: string) =>
+  [...ledger.varieties.keys(), ...ledger.batches.keys()].some(
+    (name) => name.toLowerCase() === words.trim().toLowerCase(),
+  );
+
 const endsWith = (text: string, name: string) => text.trim().toLowerCase().endsWith(name.toLowerCase());
 
 /** "Col, that was …" without whom it is said to. */
@@ -83,14 +92,31 @@ export function withoutVocative(text: string): string {
 const SHORTEST = 14;
 
 /** "…, Ines. I counted the pots", "… a dozen in the end, she came back for two more": without whom it is said to and why. */
-function withoutAsides(text: string): string {
-  return withoutVocative(text)
-    .replace(/, \p{Lu}\p{L}+(?=[.!]|$)/u, '')
-    .replace(/[.!,] (?:i|we|she|he|they|one|two|turns out|just)\b[^.!?]{0,60}[.!]?$/i, (aside, at: number) =>
-      at < SHORTEST ? aside : '',
-    )
+function withoutAsides(sitting: Sitting, text: string): string {
+  const said = withoutVocative(text).replace(/, \p{Lu}\p{L}+(?=[.!]|$)/u, '');
+  const aside = /[.!,] (?:i|we|she|he|they|one|two|turns out|just)\b[^.!?]{0,60}[.!]?$/i.exec(said);
+  // "It was four I gave Idris. I lost 2 Moss Cardinal today": a deed is no aside.
+  const isAside =
+    aside &&
+    aside.index >= SHORTEST &&
+    readIn(sitting, aside[0].replace(/^[.!, ]+/, '')).entries.every(({ entry }) => !isLogged(entry));
+  return (isAside ? said.slice(0, aside.index) : said)
     .replace(/ (?:in the end|after all|altogether|in total)$/i, '')
     .replace(/[.!]$/, '');
+}
+
+/** So long after cuttings were taken is what is counted again what was taken. */
+const COUNTED_MS = 24 * 3_600_000;
+
+/** Whether the entry began a batch a short while ago, of which nothing is gone. */
+function isCountedAnew({ ledger, origin }: Sitting, { entry, touched, journal }: StandingEntry): boolean {
+  const [batch] = touched.flatMap((label) => ledger.batches.get(label) ?? []);
+  return (
+    (entry.kind === 'strike' || entry.kind === 'receive') &&
+    origin.at - journal.at <= COUNTED_MS &&
+    batch !== undefined &&
+    alive(batch) === batch.count
+  );
 }
 
 /** Words of a description that tell nothing by themselves. */

@@ -8,10 +8,22 @@ const phrases = [...secondThoughts]
 
 /** What is wrong, or should be otherwise, said before it. */
 const WRONG =
-  "wrong (?:one|plant|pot|batch|name|number|date|day|place|size)|(?:that |it )?should(?:['’]ve| have)? be(?:en)?|should have said";
+  "edit|more like|wrong (?:one|pot|batch)|(?:that |it )?should(?:['’]ve| have)? be(?:en)?|should have said";
 
-/** The source of a pattern for the doubts at the start of a text, if any. */
-export const lead = `^(?:(?:and|${WRONG}|${phrases})[,:;. ]+)*`;
+const DOUBT = new RegExp(`^(?:and|${WRONG}|${phrases})[,:;. ]+`, 'i');
+
+/** No correction has more letters. */
+export const LONGEST = 200;
+
+/** The text without the doubts and the "and" that it begins with; taken off one by one, so that a row of them costs no more. */
+export function withoutDoubts(text: string): string {
+  let rest = text;
+  for (;;) {
+    const [doubt = ''] = DOUBT.exec(rest) ?? [];
+    if (doubt === '' || doubt.length === rest.length) return rest;
+    rest = rest.slice(doubt.length);
+  }
+}
 
 /** "Sorry", "no, wait", "I tell a lie": as the first words. A bare "no" or "wrong" may answer something else. */
 export const doubtsFirst = new RegExp(

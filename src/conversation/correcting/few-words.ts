@@ -6,7 +6,7 @@ import { liveBatches } from '../../ledger/ledger.js';
 import type { Line } from '../../ledger/posting.js';
 import { amend } from '../amending.js';
 import { dayAloneIn } from '../day-in.js';
-import { doubtsFirst, doubtsLast, lead } from './doubts.js';
+import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts } from './doubts.js';
 import { candidatesFor, lastNote } from '../entry-meant.js';
 import { noteOf, readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
@@ -16,23 +16,21 @@ const noNumber = /^no[, ]+(?:\d+|two|three|four|five|six|seven|eight|nine|ten|el
 
 /** Whether the text takes back what was just said, by its first words or its last. */
 export function hasSecondThoughts(text: string): boolean {
-  const words = text.trim();
+  const words = text.trim().slice(0, LONGEST);
   return [doubtsFirst, doubtsLast, onlyDid, noNumber].some((pattern) => pattern.test(words));
 }
-const itWas = new RegExp(
-  `${lead}(?:it|that|this|they|those|these|(?:the )?(?:cause|place|date|day|count|number|size))(?: \\d+)?(?:['’]s| is| was| were| came| arrived| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$`,
-  'i',
-);
-const afterThought = new RegExp(`${lead}(?:just |only |make that |in )?(.{1,40})$`, 'i');
+/** "They were nodal", "the cause was rot". */
+const itWas =
+  /^(?:it|that|this|they|those|these|(?:the )?(?:cause|place|date|day|count|number|size))(?: \d+)?(?:['’]s| is| was| were| came| arrived| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$/i;
+/** "Sorry, three". */
+const afterThought = /^(?:just |only |make that |in )?(.{1,40})$/i;
 const onlyDid =
   /^(?:no[, ]+|sorry[, ]+|well[, ]+|actually[, ]+)?(?:i |we )?(?:only|just) (?:did|managed|got round to) (.{1,30})$/i;
 /** "Did those yesterday". */
-const didThat = new RegExp(`${lead}(?:i |we )?did (?:that|those|them|it) (.{1,30})$`, 'i');
+const didThat = /^(?:i |we )?did (?:that|those|them|it) (.{1,30})$/i;
 /** "There were 14 actually". */
-const thereWere = new RegExp(
-  `${lead}(?:and |but )?there(?:['’]s| is| are| was| were) (?:actually |really |only |just )*(.{1,20})$`,
-  'i',
-);
+const thereWere =
+  /^(?:but )?there(?:['’]s| is| are| was| were) (?:actually |really |only |just )*(.{1,20})$/i;
 /** "They went to Ines". */
 const wentTo = /^(?:it|that|they|those) (?:went|were given|were sold|was) (to .{1,40})$/i;
 const ownDeed =
@@ -50,8 +48,8 @@ const kindOf = (text: string) => (/\bcuttings\b/i.test(text) ? 'strike' : undefi
 
 /** Whether the text puts something right, and that is done or asked about; `meant` are the lines of a message replied to. */
 export function corrects(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
-  const words = text.trim().replace(/[.!]$/, '').replace(doubtsLast, '');
-  if (sitting.ledger.standing.length === 0) return false;
+  if (text.length > LONGEST || sitting.ledger.standing.length === 0) return false;
+  const words = withoutDoubts(text.trim().replace(/[.!]$/, '').replace(doubtsLast, ''));
   const was =
     itWas.exec(words) ??
     onlyDid.exec(words) ??
@@ -101,6 +99,16 @@ function personIn({ ledger }: Sitting, words: string): NonNullable<Amend['set']>
 }
 
 export function numberIn(sitting: Sitting, words: string): number | null {
+  // "20 people at the club" is a number of something else.
+  if (
+    words
+      .replace(
+        / (?:of (?:them|those|these|\d+)|in all|in total|altogether|cuttings|plants|plugs|tubers|pots)$/i,
+        '',
+      )
+      .split(' ').length > 2
+  )
+    return null;
   const [only, another] = readIn(sitting, words).entries;
   const entry = only?.entry;
   return !another && entry?.kind === 'answer' && typeof entry.value === 'number' ? entry.value : null;

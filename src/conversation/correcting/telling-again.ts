@@ -5,8 +5,8 @@ import type { ReadEntry, ReadNote } from '../../language/note.js';
 import { named } from '../../ledger/reach.js';
 import { putRightBy } from '../amending.js';
 import { standingOn } from '../deeds.js';
-import { doubtsFirst, doubtsLast, lead } from './doubts.js';
-import { lastNote } from '../entry-meant.js';
+import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts } from './doubts.js';
+import { fell, lastNote, type Slots } from '../entry-meant.js';
 import { isLogged } from '../noting.js';
 import type { Sitting } from '../sitting.js';
 import { plantSaid, withoutSlots } from '../slots.js';
@@ -19,10 +19,8 @@ const TAKEN_BACK =
 /** What a new mishap begins with as often as a correction. */
 const MISHAP = /^(?:oops|whoops|sorry|wait|hang on|hold on)\b/i;
 /** "Only lost the one": fewer than was told. */
-const FEWER = new RegExp(
-  String.raw`${lead}(?:(?:i|we) \p{L}+(?: \p{L}+){0,3}, )?(?:i |we )?(?:only |just (?=\d|the\b|one\b|two\b|three\b))`,
-  'iu',
-);
+const FEWER =
+  /^(?:(?:i|we) \p{L}+(?: \p{L}+){0,3}, )?(?:i |we )?(?:only |just (?=\d|the\b|one\b|two\b|three\b))/iu;
 const THOSE = /\b(?:them|those|these|they|it|em)\b/i;
 /** Told besides, or at last. */
 const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
@@ -31,14 +29,16 @@ const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
 export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: ReadNote): boolean {
   const words = text.trim();
   const [only, another] = entries;
-  if (!only || BESIDES.test(words.replace(FEWER, ''))) return false;
+  const bare = withoutDoubts(words);
+  if (!only || words.length > LONGEST || BESIDES.test(bare.replace(FEWER, ''))) return false;
+  const isFew = FEWER.test(bare);
   // "Sorry, I potted them on on Sunday", "only lost the one": those of the note before.
-  const isOfThem = THOSE.test(words) || FEWER.test(words);
+  const isOfThem = THOSE.test(words) || isFew;
   const ofThose = !another && isOfThem && (asks.every(({ slot }) => slot === 'batch') || isDayAlone(only));
   if (asks.length > 0 && !ofThose) return false;
   const isTakenBack = TAKEN_BACK.test(words) || doubtsFirst.test(words) || doubtsLast.test(words);
-  if (!isTakenBack && !FEWER.test(words) && !(ofThose && isDayAlone(only))) return false;
-  const isPlain = ofThose && FEWER.test(words) && (isTakenBack || /\bof (?:them|those|these)\b/i.test(words));
+  if (!isTakenBack && !isFew && !(ofThose && isDayAlone(only))) return false;
+  const isPlain = ofThose && isFew && (isTakenBack || /\bof (?:them|those|these)\b/i.test(words));
   const before = lately(sitting, isPlain ? PLAINLY_WITHIN_MS : WITHIN_MS);
   const amended = entries.map(({ entry, sources }) => {
     const told = plantSaid(entry as Plant, sources);
@@ -46,7 +46,7 @@ export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: Re
       (each) =>
         isLogged(entry) &&
         isSameDeed(each, entry, named(told) || !ofThose ? (entry as Plant) : undefined) &&
-        (!FEWER.test(words) || isFewer(each, entry)) &&
+        (!isFew || (isFewer(each, entry) && !isElsewhere(each, only))) &&
         !(MISHAP.test(words) && hasOtherCause(each, entry)),
     );
     const again = named(told) ? entry : withoutSlots(entry, 'variety', 'crop', 'batch');
@@ -94,6 +94,18 @@ function isFewer({ entry }: StandingEntry, said: LoggedEntry): boolean {
   };
   const now = number(said);
   return now !== undefined && now < (number(entry) ?? Infinity);
+}
+
+/** "Only gave 1 of them to Ines today", behind three that went to Idris: another day, another recipient or another place. */
+function isElsewhere(standing: StandingEntry, { entry, sources }: ReadEntry): boolean {
+  const { date, ...said } = entry as unknown as Slots & Pick<LoggedEntry, 'date'>;
+  const own = standing.entry as unknown as Slots;
+  return (
+    (sources['date'] === 'said' && date !== undefined && !fell(standing, date)) ||
+    ['to', 'how', 'place', 'cause'].some(
+      (slot) => sources[slot] === 'said' && own[slot] !== undefined && said[slot] !== own[slot],
+    )
+  );
 }
 
 /** Whether nothing but the day of a deed is said. */

@@ -79,3 +79,22 @@ export function isCalled(noun: string, entry: Posting): boolean {
 export function kindDone(verb: string): LoggedEntry['kind'] | undefined {
   return verbs.get(verb.toLowerCase());
 }
+
+/** The words by which a deed of each kind is told, whoever did it. */
+const told: Readonly<Partial<Record<LoggedEntry['kind'], string>>> = {
+  strike: 'took take taken struck strike stuck cut came',
+  receive: 'came got arrived received bought plugs delivered',
+  stock: 'potted woke woken tubers stools bought',
+  loss: 'lost lose died dead went gone killed chucked binned threw out ate eaten took rotted',
+  check: 'rooted roots root checked check have has',
+  potOn: 'potted pot potting up on put',
+  pinch: 'pinched pinch',
+  move: 'moved move put shifted',
+  plantOut: 'planted plant out',
+  dispatch: 'gave give given sold swapped sale gift swap took taken bought paid away',
+};
+
+/** Whether the word belongs to the telling of such a deed. */
+export function tellsOf(kind: Posting['kind'], word: string): boolean {
+  return (told[kind as LoggedEntry['kind']] ?? '').split(' ').includes(word);
+}

@@ -18,7 +18,7 @@ function alternatives(source: string): readonly string[] {
  * taken apart in twice as many ways with each. Phrases are words and single spaces; any other sign of a pattern is kept
  * as it stands.
  */
-function simple(phrases: readonly string[]): readonly string[] {
+export function simple(phrases: readonly string[]): readonly string[] {
   const all = new Set(phrases);
   const isRow = (words: readonly string[], from: number, parts: number): boolean => {
     if (from === words.length) return parts > 1;
