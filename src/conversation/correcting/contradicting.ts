@@ -115,7 +115,7 @@ function saysNothingElse(
 ): boolean {
   if (elsewhere && !('place' in set)) return false;
   const { to } = entry as { readonly to?: string };
-  const isNamed = Object.values(set).includes(said.words);
+  const isNamed = Object.values(set).some((each) => String(each).toLowerCase() === said.words?.toLowerCase());
   const own = new Set([...wordsOf(isNamed ? said.words : ''), ...wordsOf(denied.words), ...wordsOf(to)]);
   return left.every(
     (word) => own.has(word) || own.has(word.replace(/['’]s$/, '')) || tellsOf(entry.kind, word),
