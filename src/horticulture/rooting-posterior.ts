@@ -36,19 +36,27 @@ export function posteriorOf(learnt: Learnt, evidence: RootingEvidence, struck: n
   const likelihood = rateLikelihood(evidence, rates);
   // Where nothing was seen yet, every rate is as likely: a factor of 1.
   const unseen = evidence.lookedOn === 0 && evidence.rooted + evidence.failed === 0;
-  const weighed = cells.map(({ byMean, ...cell }) => {
+  const weighed = cells.map(({ byMean, logMedian, within, rootedByLook }) => {
     const weights = new Float64Array(rates.length);
     for (let m = 0; m < byMean.length; m++) addTo(weights, byMean[m]!, rateGivenMean[m]!);
     let sum = 0;
     for (let r = 0; r < rates.length; r++)
-      sum += unseen ? weights[r]! : (weights[r]! *= likelihood(r, cell.rootedByLook));
-    return { cell: { ...cell, weights }, sum };
+      sum += unseen ? weights[r]! : (weights[r]! *= likelihood(r, rootedByLook));
+    return { logMedian, within, rootedByLook, weights, sum };
   });
   const heaviest = weighed.reduce((most, { sum }) => Math.max(most, sum), 0);
   const active = weighed.filter(({ sum }) => sum > heaviest * NEGLIGIBLE);
   const total = active.reduce((all, { sum }) => all + sum, 0);
-  for (const { cell } of active) for (let r = 0; r < rates.length; r++) cell.weights[r]! /= total;
-  return { evidence, rates, cells: active.map(({ cell, sum }) => ({ ...cell, weight: sum / total })) };
+  for (const { weights } of active) for (let r = 0; r < rates.length; r++) weights[r]! /= total;
+  // Some thousand cells: each property by name, since a copy that gains one is slow to make.
+  const cellsLeft = active.map(({ logMedian, within, rootedByLook, weights, sum }) => ({
+    logMedian,
+    within,
+    rootedByLook,
+    weights,
+    weight: sum / total,
+  }));
+  return { evidence, rates, cells: cellsLeft };
 }
 
 function addTo(target: Float64Array, share: number, source: Float64Array): void {

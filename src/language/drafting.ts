@@ -62,20 +62,20 @@ function tell(seen: Seen<Piece['is']>): void {
   if (!isDecided(seen)) fillSlot(seen.piece, seen.told);
 }
 
-function isDecided({ piece, ...rest }: Seen<Piece['is']>): boolean {
-  switch (piece.is) {
+function isDecided(seen: Seen<Piece['is']>): boolean {
+  switch (seen.piece.is) {
     case 'plant':
-      return decided(plantCases, { ...rest, piece });
+      return decided(plantCases, seen as Seen<'plant'>);
     case 'count':
-      return decided(countCases, countSeen({ ...rest, piece }));
+      return decided(countCases, countSeen(seen as Seen<'count'>));
     case 'pots':
-      return decided(potCases, { ...rest, piece });
+      return decided(potCases, seen as Seen<'pots'>);
     case 'word':
-      return decided(wordCases, { ...rest, piece });
+      return decided(wordCases, seen as Seen<'word'>);
     case 'place':
-      return decided(placeCases, { ...rest, piece });
+      return decided(placeCases, seen as Seen<'place'>);
     case 'when':
-      return decided(dayCases, { ...rest, piece });
+      return decided(dayCases, seen as Seen<'when'>);
     default:
       return false;
   }

@@ -58,9 +58,10 @@ export function rootingOutlook(
   const seen = keeper.recall('foreseen', `rooting ${own} ${basis.key}`, () =>
     foreseen(learntFrom(basis, keeper), story, rootingClock(batch, temperatures)),
   );
+  // What is new stands first: a copy that gains properties behind is slow to make, and there is one for each batch.
   return {
+    grounds: { temperatures: temperatures.size > 0, ...basis.grounds },
     ...onDays(seen, batch.struck as Day),
-    grounds: { ...basis.grounds, temperatures: temperatures.size > 0 },
   };
 }
 
@@ -73,9 +74,9 @@ function onDays({ nextCheckDay, ...seen }: Foreseen, struck: Day): Omit<RootingO
   const on = (days: number) => addDays(struck, Math.round(days));
   const { readyDays } = seen;
   return {
-    ...seen,
     ready: readyDays && { p10: on(readyDays.p10), p50: on(readyDays.p50), p90: on(readyDays.p90) },
     nextCheck: nextCheckDay === null ? null : on(nextCheckDay),
+    ...seen,
   };
 }
 

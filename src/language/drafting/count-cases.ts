@@ -14,9 +14,9 @@ export interface CountSeen extends Seen<'count'> {
 
 /** A number as its cases see it. */
 export const countSeen = (seen: Seen<'count'>): CountSeen => ({
-  ...seen,
   count: seen.piece.quantity,
   leads: leadsToPlant(seen.pieces, seen.at, seen.clause.to),
+  ...seen,
 });
 
 const isCheck = ({ clause }: CountSeen): boolean => clause.hit?.rule.kind === 'check';
