@@ -64,7 +64,7 @@ function momentShowing(day: Day, time: TimeOfDay, zone: string): Instant {
 }
 
 /** Offset of the zone's clocks from UTC, in minutes east. */
-export function offsetMinutes(instant: Instant, zone: string): number {
+function offsetMinutes(instant: Instant, zone: string): number {
   const utcDay = Math.floor(instant / DAY_MS);
   return (
     remembered(steady, `${utcDay} ${zone}`, () => steadyOffset(utcDay, zone)) ?? offsetFound(instant, zone)

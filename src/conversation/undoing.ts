@@ -26,7 +26,7 @@ export function undoLast(sitting: Sitting, which = 0): void {
         (plant === undefined || isAbout(ledger, each, plant)),
     );
     if (named) takeBack(sitting, [named.line]);
-    else sitting.reply.text.push(noneToUndo(noun ?? 'entry'));
+    else sitting.reply.text.push(noneToUndo(noun ?? 'note', plant?.variety ?? plant?.batch ?? ''));
     return;
   }
   const deed = lastDeed(sitting.journal);

@@ -75,7 +75,7 @@ export interface Phrase<Value> {
 }
 export type PhraseTable<Value> = ReadonlyMap<string, readonly Phrase<Value>[]>;
 
-export function phraseTable<Value>(entries: readonly (readonly [string, Value])[]): PhraseTable<Value> {
+function phraseTable<Value>(entries: readonly (readonly [string, Value])[]): PhraseTable<Value> {
   const table = new Map<string, Phrase<Value>[]>();
   for (const [text, value] of entries) {
     const words = text.toLowerCase().split(/[\s-]+/);

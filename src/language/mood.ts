@@ -177,7 +177,9 @@ function pastChat(pieces: readonly Piece[], from: number, head: number): number 
     words.length > 1 &&
     words.some((word) => DENIAL.test(word)) &&
     (NOT_YET.test(words.join(' ')) || !WAITING.test(words.at(-1) ?? '')) &&
-    !words.some((word) => DOUBT.test(word) || SUPPOSED.test(word) || REPORT.test(word)) &&
+    // "No idea why, lost three": that they were lost is no doubt.
+    (/^(?:why|how)$/.test(words.at(-1) ?? '') || !words.some((word) => DOUBT.test(word))) &&
+    !words.some((word) => SUPPOSED.test(word) || REPORT.test(word)) &&
     talk.every(({ is }) => is === 'word' || is === 'when');
   return isTalk ? at : from;
 }

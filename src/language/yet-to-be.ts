@@ -1,5 +1,6 @@
 /** Words that tell of what is still to come: "still to be potted on", "on order", "is taking six on Saturday", "soon, I hope". */
 import type { Clause } from './clauses.js';
+import { isSomeones } from './grammar/other-people.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 
@@ -18,7 +19,8 @@ export function isToBe(before: readonly string[]): boolean {
 export function isArranged(pieces: readonly Piece[], { hit, to }: Clause): boolean {
   const from = hit?.from ?? to;
   return (
-    /^(?:am|is|are|i'm|we're|he's|she's|they're)$/.test(wordAt(pieces, from - 1)) &&
+    (/^(?:am|is|are|i'm|we're|he's|she's|they're)$/.test(wordAt(pieces, from - 1)) ||
+      isSomeones(wordAt(pieces, from - 1))) &&
     pieces
       .slice(from, to)
       .some(

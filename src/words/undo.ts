@@ -2,7 +2,8 @@
 import { listWords } from './speech.js';
 
 /** `kind` as the grower calls it: "sale", "potting on". */
-export const noneToUndo = (kind: string): string => `I have no note of a ${kind} to take back.`;
+export const noneToUndo = (kind: string, plant: string): string =>
+  `I have no note of ${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}${plant === '' ? '' : ` of ${plant}`} to take back.`;
 export const nothingToUndo = 'There is nothing left to take back.';
 export const undoLabel = 'Undo';
 export const changeLabel = 'Change';

@@ -18,7 +18,7 @@ const intended = (name: string, phrase: string): RemindRule => ({
 });
 
 /** `~` stands for any word, so that "remind me on Friday to" and "remember me" are read alike. */
-export const remindRules: readonly RemindRule[] = [
+const remindRules: readonly RemindRule[] = [
   asked('remind me to', 'remind me'), asked('remind us to', 'remind us'), asked('remember me to', 'remember me'), asked('remind <day>:', 'remind'),
   asked('set a reminder', 'set a reminder'), asked('set me a reminder', 'set me a reminder'), asked('set reminder', 'set reminder'), asked('put a reminder', 'put a reminder'), asked('set an alarm', 'set an alarm'), asked('make a reminder', 'make a reminder'), asked('reminder:', 'reminder'), asked('add a reminder', 'add a reminder'), asked('need a reminder', 'need a reminder'), asked('give me a reminder', 'give me a reminder'),
   asked("don't let me forget to", "don't let me forget"), asked('do not let me forget to', 'do not let me forget'), asked("don't forget to", "don't forget"), asked('do not forget to', 'do not forget'), asked('never let me forget', 'never let me forget'), asked("i mustn't forget to", "mustn't forget"), asked('must not forget to', 'must not forget'), asked("mustn't forget", "mustn't forget"),

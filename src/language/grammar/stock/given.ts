@@ -4,7 +4,7 @@ import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js
 import { ofYoung } from './kinds-of-plant.js';
 
 /** "Given a Salt Harrier by Doreen": with nobody named to whom. */
-export const isGivenToMe = (pieces: readonly Piece[], from: number, to: number): boolean =>
+const isGivenToMe = (pieces: readonly Piece[], from: number, to: number): boolean =>
   (from === 0 || pieces[from - 1]?.is === 'break') &&
   pieces.slice(from, to).some(({ is }) => is === 'plant') &&
   !followsWord(pieces, from, /^to$/) &&
