@@ -2,7 +2,7 @@
 import { acrossTheRow } from './across-row.js';
 import { caresGiven } from './cares-given.js';
 import { type Clause, clausesOf } from './clauses.js';
-import { sharedMoods, sharedObject } from './side-by-side.js';
+import { sharedMoods, sharedObject, sharedPlace } from './side-by-side.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
 import { findHits, wordAt } from './grammar/rule.js';
@@ -165,17 +165,18 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
           ? sortedOut(pieces, clause, since)
           : undefined;
       const counted = countedBy(pieces, clause, { ...sorted, ...drafted }, unrooted);
+      const isBare =
+        kind === 'tend' && drafted.plant === undefined && !drafted.pronoun && drafted.place === undefined;
+      const beside = isBare ? sharedPlace(pieces, clauses, moods, n) : undefined;
       const draft: Draft = {
         ...(kind === 'check' && lookedAt !== undefined && counted.quantity?.outOf === undefined
           ? outOf(counted, lookedAt)
           : counted),
         ...toldBefore(pieces, clause, counted, [...earlier, ...proposals]),
         ...dayOf(pieces, clause, counted, proposals.at(-1)),
+        ...(beside === undefined ? {} : { place: beside }),
       };
-      const shared =
-        kind === 'tend' && drafted.plant === undefined && !drafted.pronoun && drafted.place === undefined
-          ? sharedObject(pieces, clauses, moods, n)
-          : undefined;
+      const shared = isBare ? sharedObject(pieces, clauses, moods, n) : undefined;
       const placed = kind === 'tend' && draft.place !== undefined;
       const carried =
         draft.plant === undefined && !placed

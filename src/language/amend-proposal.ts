@@ -172,6 +172,14 @@ export function proposeAmend(
         set['pots'] = piece.quantity.value;
       else put(piece);
     }
+    // "Rusty Colinder should be Rusty Colander": both were taken for the one plant that is known.
+    const old = plantsIn(pieces.slice(0, cue)).at(-1);
+    const fresh = onlyPlant ? told[0] : undefined;
+    if (old && fresh && old.plant.variety !== undefined && set['variety'] === old.plant.variety) {
+      const variety = spelledAnew(old, fresh, utterance);
+      if (variety === undefined) return undefined;
+      set['variety'] = variety;
+    }
     for (const piece of pieces.slice(0, cue)) {
       if (piece.is === 'plant') plant ??= piece.plant;
       if (piece.is === 'when') when ??= piece.when;

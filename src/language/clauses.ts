@@ -1,6 +1,6 @@
 /** The fourth stage: pieces to clauses, one act each, cut where a new act or sentence begins. */
 import { actHits } from './act-hits.js';
-import { type Hit, type Rule, wordAt } from './grammar/rule.js';
+import { follows, type Hit, type Rule, wordAt } from './grammar/rule.js';
 import { boundaryBefore, isBoundary, isCut } from './boundaries.js';
 import type { Piece } from './pieces.js';
 import { anotherState, anotherSubject, isPassive, ownSubject, plantToldOf } from './subjects.js';
@@ -125,6 +125,7 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
   const passive = hit.rule.shape === 'subject' || isPassive(pieces, low, hit);
   if (!passive) {
     if (pieces[at - 1]?.is === 'when' && at - 1 > low && isBoundary(pieces[at - 2])) at--;
+    if (at - 1 > low && leadsAsObject(pieces, at - 1, hit)) at--;
     return boundaryBefore(pieces, low, at);
   }
   if (pronoun) return boundaryBefore(pieces, low, at);
@@ -161,3 +162,10 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
   }
   return boundaryBefore(pieces, low, at);
 }
+
+/** "…, and the rest I gave to my sister": the number behind the boundary is what the act was done to. */
+const leadsAsObject = (pieces: readonly Piece[], at: number, hit: Hit): boolean =>
+  pieces[at]?.is === 'count' &&
+  isBoundary(pieces[at - 1]) &&
+  /^(?:i|we|i've|we've)$/.test(wordAt(pieces, at + 1)) &&
+  !follows(pieces, hit.to, 'count', 'plant');

@@ -3,9 +3,10 @@ import { proposeAnswer } from './answer-proposal.js';
 import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
-import { findHits } from './grammar/rule.js';
+import { findHits, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import { tendRules } from './grammar/tend.js';
+import { causes, phraseAt } from './lexicon.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
@@ -21,7 +22,26 @@ export function mendedBy(last: Proposal | undefined, sentence: Sentence, note: N
   if (last?.kind === 'tend') return otherCare(last, sentence);
   if (last?.kind === 'amend') return amendedMore(last, sentence);
   if (!last || NO_ACT.test(last.kind)) return undefined;
-  return answered(last, sentence, note) ?? filled(last, sentence) ?? restated(last, sentence);
+  return (
+    answered(last, sentence, note) ??
+    filled(last, sentence) ??
+    causeOf(last, sentence) ??
+    restated(last, sentence)
+  );
+}
+
+/** "Lost the Salt Harrier. They dried right out while we were away": what a verb of decay says of them is the cause. */
+function causeOf(last: Proposal, { pieces }: Sentence): Proposal | undefined {
+  if (last.kind !== 'loss' || last.slots['cause'] !== undefined) return undefined;
+  if (!/^(?:they|they'd|it|it'd)$/.test(wordAt(pieces, 0))) return undefined;
+  let at = 1;
+  while (/^(?:had|all|just|simply|completely)$/.test(wordAt(pieces, at))) at++;
+  const verb = pieces[at];
+  const words = pieces.map((_, n) => wordAt(pieces, n));
+  const cause = phraseAt(causes, words, at)?.value;
+  if (cause === undefined || verb?.is !== 'word' || verb.verb?.form !== 'past') return undefined;
+  if (pieces.some(({ is }) => is === 'plant' || is === 'count')) return undefined;
+  return { ...last, slots: { ...last.slots, cause } };
 }
 
 /** "Make that nine. Three pots of three": more of what is put right, in values alone. */

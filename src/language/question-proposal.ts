@@ -6,8 +6,13 @@ import type { Proposal } from './proposal.js';
 import { firstOf, LINE_LIMIT, lineOf, plantsIn, type Sentence } from './sentences.js';
 import type { Utterance } from './utterance.js';
 
+/** "Do change it, would you?": bidden, not asked. */
+const BIDDEN =
+  /^(?:please )?do (?:please )?(?:change|correct|amend|fix|alter|update|mend|put)\b.* (?:would|will|could|can) you(?: please)?$/;
+
 /** Whether a sentence asks. */
 export function isQuestion({ asked, line }: Sentence): boolean {
+  if (BIDDEN.test(line.slice(0, LINE_LIMIT))) return false;
   const bare = line.replace(PREAMBLE, '');
   return (
     asked ||

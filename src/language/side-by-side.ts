@@ -72,9 +72,31 @@ export function sharedObject(
   n: number,
 ): PlantWords | undefined {
   const [clause, next] = [clauses[n], clauses[n + 1]];
-  if (!clause?.hit || !next?.hit || moods[n + 1] !== 'denied' || clause.sentence !== next.sentence)
-    return undefined;
-  const between = pieces.slice(clause.hit.to, next.hit.from);
-  const joined = between.every(({ is }, at) => is === 'break' || BETWEEN_VERBS.test(wordAt(between, at)));
+  if (!clause?.hit || !next?.hit || clause.sentence !== next.sentence) return undefined;
+  const words = pieces.slice(clause.hit.to, next.hit.from);
+  // "Fed and watered the Salt Harrier in the porch".
+  const both = next.hit.rule.kind === 'tend' && words.length === 1 && wordAt(words, 0) === 'and';
+  if (moods[n + 1] !== 'denied' && !(moods[n + 1] === 'done' && both)) return undefined;
+  const joined = words.every(({ is }, at) => is === 'break' || BETWEEN_VERBS.test(wordAt(words, at)));
   return joined ? draftsOf(pieces, next)[0]?.plant : undefined;
+}
+
+/** "Fed and watered everything in the conservatory": one place for all that was done side by side. */
+export function sharedPlace(
+  pieces: readonly Piece[],
+  clauses: readonly Clause[],
+  moods: readonly Mood[],
+  n: number,
+): string | undefined {
+  const next = clauses[n + 1];
+  const words = between(pieces, clauses, n + 1);
+  const head = next?.hit && pieces[next.hit.from];
+  if (!next || words?.length !== 1 || moods[n + 1] !== 'done' || next.hit?.rule.kind !== 'tend')
+    return undefined;
+  // "Fed and opened the greenhouse vents" tells where it was aired.
+  if (head?.is !== 'word' || !/^(?:feed|water|mist|spray)$/.test(head.verb?.lemma ?? '')) return undefined;
+  if (words[0]?.is !== 'break' && wordAt(words, 0) !== 'and') return undefined;
+  const [draft, another] = draftsOf(pieces, next);
+  if (!draft || another || draft.plant !== undefined || draft.pronoun) return undefined;
+  return draft.place ?? sharedPlace(pieces, clauses, moods, n + 1);
 }

@@ -51,7 +51,12 @@ export function namedNames(
       /^(?:called|named|labelled|labeled|calls|christened|titled)$/.test(textAt(tokens, at)) ||
       (/^(?:is|was)$/.test(textAt(tokens, at)) && textAt(tokens, at - 1) === 'name') ||
       /^name's$/.test(textAt(tokens, at)) ||
-      (textAt(tokens, at) === 'of' && textAt(tokens, at - 1) === 'name' && textAt(tokens, at - 3) === 'by');
+      (textAt(tokens, at) === 'of' && textAt(tokens, at - 1) === 'name' && textAt(tokens, at - 3) === 'by') ||
+      // "With the name Wolkenherd", but "with the name rubbed off".
+      (textAt(tokens, at) === 'name' &&
+        textAt(tokens, at - 1) === 'the' &&
+        textAt(tokens, at - 2) === 'with' &&
+        tokens[at + 1]?.capital === true);
     if (!isNamed) continue;
     let start = at + 1;
     while (/^(?:the|it|them|this|"|')$/.test(textAt(tokens, start))) start++;

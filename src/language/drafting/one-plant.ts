@@ -21,6 +21,8 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     if (piece?.is === 'plant') return true;
     if (piece?.is === 'break' && /^[,(:-]$/.test(piece.mark)) continue;
     if (piece?.is === 'when' && pieces[before + 1]?.is === 'break') continue;
+    // "Lavender with the name Wolkenherd".
+    if (wordAt(pieces, before) === 'with' && wordAt(pieces, before + 2) === 'name') continue;
     if (
       piece?.is === 'word' &&
       /^(?:the|called|named|labelled|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too)$/.test(

@@ -93,6 +93,31 @@ export const moveRules: readonly Rule[] = [
     phrasings: ['the Salt Harrier have come out of the propagator and are in the cold frame'],
   },
   {
+    name: 'everything that was in <place> is in <place> now',
+    kind: 'move',
+    sense: 'emptying',
+    head: 'that|which was|were .. is|are',
+    shape: 'subject',
+    when: (p, f, t) => {
+      const [from, to] = [p.slice(f, t).find(({ is }) => is === 'place'), p.slice(t, t + 4)];
+      const place = to.find(({ is }) => is === 'place');
+      const isIn = /^(?:in|on|under)$/;
+      return (
+        (p[f - 1]?.is === 'count' || p[f - 1]?.is === 'plant') &&
+        from?.is === 'place' &&
+        isIn.test(from.prep ?? '') &&
+        place?.is === 'place' &&
+        isIn.test(place.prep ?? '') &&
+        (p.slice(t).some(({ is }) => is === 'when') || followsWord(p, t, /^now$/))
+      );
+    },
+    phrasings: ['everything that was in the propagator is in the cold frame since Thursday'],
+    mustNot: [
+      'the Salt Harrier that were in the propagator are rooted now',
+      'everything that was in the propagator is dead since Thursday',
+    ],
+  },
+  {
     name: 'brought <plant> into <place>',
     kind: 'move',
     head: 'bring~past|fetch~past',

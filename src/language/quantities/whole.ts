@@ -81,9 +81,9 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
   const the = first === 'the' ? at + 1 : at;
   const word = textAt(tokens, the);
   if (/^(?:rest|remainder)$/.test(word) && first === 'the') return result({ whole: 'rest' }, the + 1);
-  // "200 rooted, rest binned".
+  // "200 rooted, rest binned", "remainder composted".
   if (
-    word === 'rest' &&
+    /^(?:rest|remainder)$/.test(word) &&
     (tokens[at - 1]?.is === 'mark' || textAt(tokens, at - 1) === 'and') &&
     verbSense(textAt(tokens, at + 1))?.form === 'past'
   )

@@ -6,19 +6,20 @@ import type { Proposal } from '../proposal.js';
 import { ask, type OpenEntry, say } from './open-entry.js';
 
 /** Fills in the day, or asks for it. */
-export function tellDate({ kind, draft, future }: Proposal, entry: OpenEntry): void {
+export function tellDate({ kind, draft, future, slots }: Proposal, entry: OpenEntry): void {
   const { when } = draft;
   if (!when) {
     if (kind === 'remind') ask(entry, 'date');
     return;
   }
   if (kind === 'remark' && isLong(when)) return;
-  const isSince = kind === 'hardenOff' && /^since/i.test(when.words);
+  const begins = kind === 'hardenOff' || (kind === 'move' && slots['fromPlace'] !== undefined);
+  const isSince = begins && /^since/i.test(when.words);
   // "Since March" tells how long and "by June" when it is wanted, not when it was done.
   if (!future && !isSince && /^(?:since|for|after|by)\b/i.test(when.words)) return;
   const date = future ? when.future : when.past;
   if (date === 'ask') ask(entry, 'date');
-  // Hardening off since Monday began on Monday.
+  // Hardening off since Monday began on Monday, and what was in the porch is on the sill since then.
   else say(entry, 'date', isSince && date !== undefined ? firstDay(date) : date);
 }
 

@@ -1,6 +1,17 @@
 /** Mishaps at the bench: "snapped two", "knocked a tray over", "let them dry out". */
+import type { Piece } from '../../pieces.js';
 import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { counted } from './counted.js';
+
+/** Where the number of the plant straight before `from` stands, if it has one: "one of the Salt Harrier". */
+const countedBefore = (pieces: readonly Piece[], from: number): number =>
+  pieces[from - 1]?.is !== 'plant' ? -1 : /^(?:the|my)$/.test(wordAt(pieces, from - 2)) ? from - 3 : from - 2;
+
+/** "The stake by one Salt Harrier": something else, told by the plants that it stands by. */
+const isByThem = (pieces: readonly Piece[], from: number): boolean => {
+  const count = countedBefore(pieces, from);
+  return pieces[count]?.is === 'count' && /^(?:of|by|on|in|for|beside)$/.test(wordAt(pieces, count - 1));
+};
 
 export const broken: readonly Rule[] = [
   {
@@ -42,11 +53,24 @@ export const broken: readonly Rule[] = [
     head: 'snap~past|break~past|squash~past|crush~past|smash~past|trample~past|behead~past',
     shape: 'object',
     cause: 'broken',
-    unless: (p, f, t) => p[f - 1]?.is === 'count' && /^(?:so|and|but)$/.test(wordAt(p, t)),
+    unless: (p, f, t) =>
+      (p[f - 1]?.is === 'count' && /^(?:so|and|but)$/.test(wordAt(p, t))) ||
+      (/^(?:had|has|have)$/.test(wordAt(p, f - 1)) && isByThem(p, f - 1)),
     when: (p, f, t) =>
       counted(p, f, t) ||
       /^it$/.test(wordAt(p, f - 1)) ||
       (closeBehind(p, t, 'plant') && /^(?:a|an)$/.test(wordAt(p, t))),
+  },
+  {
+    name: '<count> <plant> had snapped off',
+    kind: 'loss',
+    head: 'have~ snap~past|break~past off?',
+    shape: 'subject',
+    cause: 'broken',
+    when: (p, f) => p[countedBefore(p, f)]?.is === 'count',
+    unless: isByThem,
+    phrasings: ['one of the Salt Harrier had snapped off', 'two Salt Harrier have broken off'],
+    mustNot: ['the stake by one Salt Harrier had snapped off', 'the label on two Salt Harrier had snapped'],
   },
   {
     name: 'knocked <count> <plant> over',
