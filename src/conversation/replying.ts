@@ -57,10 +57,13 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
 
 /** "1 Cinder Parade eaten by slugs" to "How many were lost?": a whole note, of the day on which it was sent. */
 function tellsAnew({ entry, slot }: SlotAsk, { entries }: ReadNote): boolean {
-  return entries.some(
-    ({ entry: told, sources }) =>
-      told.kind === entry.kind && named(plantSaid(told as Plant, sources)) && sources[slot] === 'said',
-  );
+  const { variety, batch } = entry as Plant;
+  return entries.some(({ entry: told, sources }) => {
+    const plant = plantSaid(told as Plant, sources);
+    const isSame =
+      (variety !== undefined && plant.variety === variety) || (batch !== undefined && plant.batch === batch);
+    return told.kind === entry.kind && isSame && sources[slot] === 'said';
+  });
 }
 
 /** "No, that was 10", of the entry that still waits: what it says otherwise, where it has such a slot. */

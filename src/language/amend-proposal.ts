@@ -212,7 +212,7 @@ function isOfSomethingElse(line: string, pieces: readonly Piece[], not: number):
     place >= 0 &&
     count >= 0 &&
     plantsIn(pieces).length === 0 &&
-    /\bat \d|^(?:it's|it is|it was|the|change) /.test(line);
+    /\bat \d|^(?:it's|it is|it was|the|change|should|shd|it'll|going) /.test(line);
   return isWarmth && denied?.is !== 'place' && !pieces.some(({ is }) => is === 'pots' || is === 'size');
 }
 

@@ -35,7 +35,8 @@ const FORMS: readonly RegExp[] = [
 /** Whether the text says what a deed told before should have said, and that is done; `context` says what it replies to. */
 export function recallsDeed(sitting: Sitting, text: string, context: Context): boolean {
   if (text.length > LONGEST || isAnswering(sitting, context)) return false;
-  const words = withoutDoubts(withoutAsides(sitting, text));
+  // "Going through the labels: the ones I took on 21 February were 16".
+  const words = withoutDoubts(withoutAsides(sitting, text.replace(/^[^:]{3,60}: (?=the |it |that )/i, '')));
   const quoted = standingOn(sitting.ledger, context.lines);
   for (const form of FORMS) {
     const {

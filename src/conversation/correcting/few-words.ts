@@ -14,10 +14,14 @@ import type { Sitting } from '../sitting.js';
 /** "No, three": a number alone that is denied and told again. */
 const noNumber = /^no[, ]+(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)[.!]?$/i;
 
+/** "4 actually, there was another under the leaves": how it came out. */
+const WHY =
+  /, (?:there (?:was|were)|one (?:was|had been)|another (?:was|had)|found|i (?:had )?(?:missed|found|forgot|miscounted|misread))\b[^,;.]{0,60}$/i;
+
 /** Whether the text takes back what was just said, by its first words or its last. */
 export function hasSecondThoughts(text: string): boolean {
   const words = text.trim().slice(0, LONGEST);
-  return [doubtsFirst, doubtsLast, onlyDid, noNumber].some((pattern) => pattern.test(words));
+  return [doubtsFirst, doubtsLast, onlyDid, noNumber].some((pattern) => pattern.test(words.replace(WHY, '')));
 }
 /** "They were nodal", "the cause was rot". */
 const itWas =
@@ -49,7 +53,14 @@ const kindOf = (text: string) => (/\bcuttings\b/i.test(text) ? 'strike' : undefi
 /** Whether the text puts something right, and that is done or asked about; `meant` are the lines of a message replied to. */
 export function corrects(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
   if (text.length > LONGEST || sitting.ledger.standing.length === 0) return false;
-  const words = withoutDoubts(text.trim().replace(/[.!]$/, '').replace(doubtsLast, ''));
+  const words = withoutDoubts(
+    text
+      .trim()
+      .replace(/[.!]$/, '')
+      .replace(WHY, '')
+      .replace(doubtsLast, '')
+      .replace(/ (?:that|it) was$/i, ''),
+  );
   const was =
     itWas.exec(words) ??
     onlyDid.exec(words) ??
