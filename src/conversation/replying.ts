@@ -9,7 +9,7 @@ import type { Ask } from './talk.js';
 import { settleAsk } from './asked.js';
 import { leftIt } from '../words/answers.js';
 import { allOfThem, optionsFor } from './completing.js';
-import { plantSaid, withoutSlots } from './slots.js';
+import { withoutSlots } from './slots.js';
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import { named } from '../ledger/reach.js';
 import type { Origin, SlotAsk } from './talk.js';
@@ -31,7 +31,7 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
   const entry = fill(asked, text, read, sitting.ledger, understanding);
   if (entry) {
     drop(sitting, ask);
-    goOn(sitting, asked, entry, tellsAnew(asked, read) ? sitting.origin : ask.origin);
+    goOn(sitting, asked, entry, ask.origin);
     return true;
   }
   const corrected = withCorrection(asked, read);
@@ -53,17 +53,6 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
     ask.origin,
   );
   return true;
-}
-
-/** "1 Cinder Parade eaten by slugs" to "How many were lost?": a whole note, of the day on which it was sent. */
-function tellsAnew({ entry, slot }: SlotAsk, { entries }: ReadNote): boolean {
-  const { variety, batch } = entry as Plant;
-  return entries.some(({ entry: told, sources }) => {
-    const plant = plantSaid(told as Plant, sources);
-    const isSame =
-      (variety !== undefined && plant.variety === variety) || (batch !== undefined && plant.batch === batch);
-    return told.kind === entry.kind && isSame && sources[slot] === 'said';
-  });
 }
 
 /** "No, that was 10", of the entry that still waits: what it says otherwise, where it has such a slot. */
