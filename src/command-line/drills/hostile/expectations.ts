@@ -4,7 +4,7 @@ import type { Entry, Strike } from '../../../ledger/entry.js';
 import { fold } from '../../../ledger/fold.js';
 import { readJournal } from '../../../ledger/journal.js';
 import { allLedgers } from '../../../ledger/ledgers.js';
-import { isAmendment, type JournalLine } from '../../../ledger/posting.js';
+import { type Amendment, isAmendment, type JournalLine } from '../../../ledger/posting.js';
 import { integrityFault } from '../../../ledger/backups.js';
 import { mustHold } from '../drill.js';
 import { letters } from './texts.js';
@@ -61,8 +61,9 @@ export class Expectations {
         const allows = this.allowed.get(key);
         mustHold(
           allows !== undefined &&
-            !isAmendment(what) &&
-            (allows(what as Entry) || this.wasAnswered(line, allows)),
+            (isAmendment(what)
+              ? isEdit(line, what, journal) && what.entries.every((entry) => allows(entry as Entry))
+              : allows(what as Entry) || this.wasAnswered(line, allows)),
           () =>
             `an entry that nobody said, of message ${key}: ${JSON.stringify(what)}, said was ${this.shown(key)}, told meanwhile ${this.meanwhile(line)}`,
         );
@@ -102,4 +103,14 @@ export class Expectations {
     const left = { ...rest, ...(counted ? {} : { count }), ...(named ? {} : { variety }) };
     return (counted || named) && allows(left as Entry);
   }
+}
+
+/** Whether an edit of the message put right what that message logged; malformed messages that share a number edit each other. */
+function isEdit(
+  { source }: JournalLine,
+  { amends, entries }: Amendment,
+  journal: readonly JournalLine[],
+): boolean {
+  const before = journal[amends - 1]?.source;
+  return entries.length > 0 && before?.chat === source?.chat && before?.message === source?.message;
 }
