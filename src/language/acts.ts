@@ -9,6 +9,7 @@ import { findHits, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import { moodOf } from './mood.js';
 import { elidedLooks } from './elided.js';
+import { dayOf, toldBefore } from './lent-before.js';
 import type { Note } from './note.js';
 import { countedBy, outOf } from './number-meant.js';
 import { partsOf } from './act-parts.js';
@@ -20,19 +21,11 @@ import type { Proposal } from './proposal.js';
 import { proposeRemark } from './remark-proposal.js';
 import { sentenceOf } from './sentences.js';
 import { slotsOf } from './slots.js';
-import {
-  carriedFrom,
-  causeBefore,
-  dayBefore,
-  isMush,
-  placeOfIt,
-  plantBefore,
-  sortedOut,
-  spokenOf,
-} from './spoken-before.js';
+import { carriedFrom, plantBefore, sortedOut, spokenOf } from './spoken-before.js';
+import { stateBehind } from './state-behind.js';
 import { isTemperature, telegraphs } from './telegraphs.js';
 import type { Utterance } from './utterance.js';
-import { eachPlace, placeThere, STANDS, withWhereTo } from './where-to.js';
+import { eachPlace, withWhereTo } from './where-to.js';
 
 export interface Acts {
   readonly proposals: readonly Proposal[];
@@ -212,40 +205,6 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
   return { proposals, hits };
 }
 
-/** A cause or a place that the words before an act lend it. */
-function toldBefore(
-  pieces: readonly Piece[],
-  clause: Clause,
-  found: Draft,
-  earlier: readonly Proposal[],
-): Pick<Draft, 'cause' | 'place'> {
-  const kind = clause.hit?.rule.kind ?? '';
-  if (kind === 'loss') {
-    const unsure = found.cause === undefined || isMush(pieces, clause);
-    const cause = unsure ? causeBefore(pieces, clause) : undefined;
-    return cause === undefined ? {} : { cause };
-  }
-  if (found.place !== undefined) return {};
-  const place =
-    kind === 'tend'
-      ? placeOfIt(pieces, clause, earlier)
-      : STANDS.has(kind)
-        ? placeThere(pieces, clause, earlier)
-        : undefined;
-  return place === undefined ? {} : { place };
-}
-
-/** The day that was said, or that of the act before. */
-function dayOf(
-  pieces: readonly Piece[],
-  clause: Clause,
-  { when }: Draft,
-  before: Proposal | undefined,
-): Pick<Draft, 'when'> {
-  const day = when ?? dayBefore(pieces, clause, before);
-  return day ? { when: day } : {};
-}
-
 /** "Not a root on one of the Soft Anchor": one stands for each of them. */
 function isNotOne(pieces: readonly Piece[], clause: Clause): boolean {
   const own = pieces.slice(clause.from, clause.to);
@@ -272,25 +231,6 @@ function beforeReturn(pieces: readonly Piece[], clause: Clause): Clause {
 const PLANT_ACTS: ReadonlySet<string> = new Set(
   'loss dispatch potOn plantOut pinch stock receive strike move hardenOff'.split(' '),
 );
-
-/** "… and the fuchsias are starting to flower": what is told of another plant behind the acts, without the words that join it. */
-function stateBehind(pieces: readonly Piece[], from: number, to: number): readonly Piece[] | undefined {
-  let start = from;
-  while (
-    start < to &&
-    (pieces[start]?.is === 'break' || /^(?:and|but|by|way|oh|also|so)$/.test(wordAt(pieces, start)))
-  )
-    start++;
-  if (/^(?:the|my)$/.test(wordAt(pieces, start)) && wordAt(pieces, start + 1) === 'way') start += 2;
-  const plant = /^(?:the|my|our)$/.test(wordAt(pieces, start)) ? start + 1 : start;
-  const isState =
-    start > from &&
-    pieces[plant]?.is === 'plant' &&
-    /^(?:are|is|look|looks|looking|seem|seems|smell|have|has|starting|showing|getting|going)$/.test(
-      wordAt(pieces, plant + 1),
-    );
-  return isState ? pieces.slice(start, to) : undefined;
-}
 
 /** Told of no plant behind a comma, straight behind a loss of so many. */
 function isWhyLost(pieces: readonly Piece[], { from, hit }: Clause, before: Proposal | undefined): boolean {

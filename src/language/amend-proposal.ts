@@ -1,6 +1,8 @@
 /** Sentences that put an entry right. */
 import { cueEnd } from './amending/cue.js';
 import { contrasted, deniesDate, deniesDay, deniesTheLedger } from './amending/denial.js';
+import { countsSomethingElse, isOfSomethingElse, putsNothingRight } from './amending/nothing-right.js';
+import { partOf, upToReason } from './amending/reason.js';
 import { isSettable } from './amending/settable.js';
 import type { Draft } from './drafting/draft.js';
 import { AMEND_CUE, amendRules } from './grammar/amend.js';
@@ -192,82 +194,6 @@ export function proposeAmend(
     slots: { set },
     draft: { ...(plant ? { plant } : {}), ...(when ? { when } : {}) },
   };
-}
-
-/** A clause with a subject of its own. */
-const CLAUSE =
-  /^(?:as |for |because |cos )?(?:i|we|i'd|it|they|the|one|two|some|someone|another)(?: \S*){0,3} (?:was|were|is|are|had|hadn't|hasn't|didn't|got|forgot|ran|found|fell|broke|looked|have|has|wasn't|weren't|did)\b/;
-
-/** What is wanted, hoped, still to come or seen of something else ("Ines wants 20, not 12", "4 are in bud, not 10"). */
-const NOT_NOTED =
-  /\b(?:wants?|wanted (?!to (?:say|put|write|type|log))|needs?|needed|asked for|would|could|will|i'll|we'll|they'll|hopes?|hoped|hoping|wish|wished|next (?:time|year|week|month|lot|batch|round)|going to|in bud|in flower|leaves|buds|shoots|people|only had)\b/;
-
-/** Whether the numbers are no number of a note: of wishes and plans, or of a place, which is warm or cold. */
-function isOfSomethingElse(line: string, pieces: readonly Piece[], not: number): boolean {
-  if (NOT_NOTED.test(line)) return true;
-  const place = pieces.findIndex(({ is }) => is === 'place');
-  const count = pieces.findIndex(({ is }) => is === 'count');
-  const denied = not < 0 ? undefined : pieces.slice(not + 1, not + 4).find(isSettable);
-  const isWarmth =
-    place >= 0 &&
-    count >= 0 &&
-    plantsIn(pieces).length === 0 &&
-    /\bat \d|^(?:it's|it is|it was|the|change|should|shd|it'll|going) /.test(line);
-  return isWarmth && denied?.is !== 'place' && !pieces.some(({ is }) => is === 'pots' || is === 'size');
-}
-
-/** Lines that amendments look like and that put no note right. */
-function putsNothingRight(line: string, pieces: readonly Piece[], not: number): boolean {
-  // "It was 28 in the greenhouse at midday": the weather of a place, not another number for a note.
-  const weather =
-    /^(?:it was|it is|it's|was|only|still)\b/.test(line) &&
-    not < 0 &&
-    plantsIn(pieces).length === 0 &&
-    pieces.some(({ is }) => is === 'place') &&
-    pieces.some(({ is }) => is === 'count' || is === 'celsius');
-  return (
-    weather ||
-    isOfSomethingElse(line, pieces, not) ||
-    // "Should have potted them on by now": not done, and nothing to put right.
-    /^(?:(?:i|we) )?(?:should|ought to) have (?!been|said|read|put|written|told|logged)/.test(line) ||
-    /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
-    /\bmust be (?:a|an|the|some)\b/.test(line) ||
-    // "That was one undo too many".
-    /\btoo (?:many|much|far|late|soon)\b/.test(line) ||
-    // "That should be it for today", "should be all right".
-    /\bshould be (?:it|all|enough|plenty|fine|ok|okay|good|able)\b/.test(line) ||
-    /\b(?:reckons?|says|said i|told me|thinks)\b/.test(line)
-  );
-}
-
-/** "… ten, the last two hadn't the roots for it": what a clause of its own adds behind the value tells why. */
-function upToReason(pieces: readonly Piece[], utterance: Utterance): readonly Piece[] {
-  const value = pieces.findIndex(isSettable);
-  const end = pieces.findIndex(
-    ({ is }, at) => is === 'break' && at > value && CLAUSE.test(lineOf(pieces.slice(at + 1), utterance)),
-  );
-  return value < 0 || end < 0 ? pieces : pieces.slice(0, end);
-}
-
-/** "There were 20 people at the club". */
-function countsSomethingElse(pieces: readonly Piece[], at: number): boolean {
-  const next = pieces[at + 1];
-  return (
-    pieces[at]?.is === 'count' &&
-    next?.is === 'word' &&
-    next.verb === undefined &&
-    /^(?:people|slugs|snails|aphids|bees|visitors|folk|friends|degrees|pounds|quid|euros|dollars|hours|minutes|days|weeks|bags|sacks|leaves|buds|flowers|times)$/.test(
-      next.text,
-    )
-  );
-}
-
-/** The words between the marks beside a piece: what follows them is a reason. */
-function partOf(piece: Piece, pieces: readonly Piece[], utterance: Utterance): string {
-  const at = pieces.indexOf(piece);
-  const from = pieces.slice(0, at).findLastIndex(({ is }) => is === 'break') + 1;
-  const to = pieces.findIndex(({ is }, n) => n > at && is === 'break');
-  return lineOf(pieces.slice(from, to < 0 ? undefined : to), utterance);
 }
 
 /** The slots that a piece sets, in a line that may tell of roots. */

@@ -88,6 +88,16 @@ function withoutTalk(row: readonly Piece[]): readonly Piece[] {
     : said;
 }
 
+/** The runs between the marks of a row, hard or not; none is empty. */
+export function partsAtMarks(pieces: readonly Piece[]): readonly (readonly Piece[])[] {
+  const parts: Piece[][] = [[]];
+  for (const piece of pieces) {
+    if (piece.is === 'break') parts.push([]);
+    else parts.at(-1)?.push(piece);
+  }
+  return parts.filter((part) => part.length > 0);
+}
+
 /** A run of pieces as a sentence of its own. */
 export function sentenceOf(pieces: readonly Piece[], utterance: Utterance, asked = false): Sentence {
   return { from: 0, to: pieces.length, pieces, line: lineOf(pieces, utterance), asked };

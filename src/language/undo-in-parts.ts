@@ -4,7 +4,7 @@ import { rules } from './grammar/rules.js';
 import { isUndo, nounTakenBack, WHY } from './grammar/undo.js';
 import { onlySaysWhy } from './only-says-why.js';
 import type { Piece } from './pieces.js';
-import { lineOf } from './sentences.js';
+import { lineOf, partsAtMarks } from './sentences.js';
 import type { Utterance } from './utterance.js';
 
 /** No undo has more pieces. */
@@ -15,12 +15,7 @@ const LONGEST_UNDO = 10;
  * that names its entry takes back another. 0 where they say anything else.
  */
 export function undosInParts(pieces: readonly Piece[], utterance: Utterance): number {
-  const parts: Piece[][] = [[]];
-  for (const piece of pieces) {
-    if (piece.is === 'break') parts.push([]);
-    else parts.at(-1)?.push(piece);
-  }
-  const said = parts.filter((part) => part.length > 0);
+  const said = partsAtMarks(pieces);
   if (said.length < 2 || said.length > 4) return 0;
   const lines = said.map((part) => lineOf(part, utterance));
   const undoes = lines.filter((line) => isUndo(line));

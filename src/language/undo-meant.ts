@@ -1,8 +1,8 @@
 /** Which entry an undo means: by what it calls it ("that loss"), and by its plant ("the Ember Fox sale"). */
 import { nounTakenBack } from './grammar/undo.js';
 import type { Note } from './note.js';
-import type { Piece, PlantWords } from './pieces.js';
-import { lineOf, plantsIn } from './sentences.js';
+import type { PlantWords } from './pieces.js';
+import { lineOf, partsAtMarks, plantsIn } from './sentences.js';
 import { utteranceOf } from './utterance.js';
 
 export interface UndoMeant {
@@ -13,12 +13,7 @@ export interface UndoMeant {
 /** What each undo of the note names, in order; words beside it name nothing. */
 export function undosMeant(note: Note): readonly UndoMeant[] {
   const utterance = utteranceOf(note);
-  const parts: Piece[][] = [[]];
-  for (const piece of utterance.pieces) {
-    if (piece.is === 'break') parts.push([]);
-    else parts.at(-1)?.push(piece);
-  }
-  return parts.flatMap((part) => {
+  return partsAtMarks(utterance.pieces).flatMap((part) => {
     const noun = nounTakenBack(lineOf(part, utterance));
     if (noun === undefined) return [];
     const [named] = plantsIn(part);

@@ -1,7 +1,5 @@
 /** "It was Ines I gave them to, not Idris": what is denied stands in the ledger, and tells which entry and which slot is meant. */
-import type { Day } from '../../calendar/day.js';
-import { contains, isSpan } from '../../calendar/span.js';
-import { type Claims, type Contrast, contrastIn } from '../../language/contrast.js';
+import { type Contrast, contrastIn } from '../../language/contrast.js';
 import { tellsOf } from '../../language/grammar/entry-words.js';
 import type { ReadNote } from '../../language/note.js';
 import type { Plant } from '../../ledger/entry.js';
@@ -19,6 +17,7 @@ import { isLogged } from '../noting.js';
 import { noteOf } from '../reading.js';
 import type { Sitting } from '../sitting.js';
 import { plantSaid } from '../slots.js';
+import { slotsDenied } from './slots-denied.js';
 import { saysOther } from './swapping.js';
 
 /** So long after a note are the same words about it, and no new note. */
@@ -63,7 +62,7 @@ function namesOther(
 ): boolean {
   if (entries.some(({ entry }) => entry.kind !== 'remark')) return false;
   const own = wordsOf(said.words);
-  if (left.some((word) => !own.has(word) && !isDeed(word))) return false;
+  if (left.some((word) => !own.has(word) && !tellsOf(undefined, word))) return false;
   const variety = said.variety ?? (/^\p{Lu}/u.test(said.words ?? '') ? said.words : undefined);
   if (variety === undefined) return false;
   amend(sitting, { kind: 'amend', variety: denied, set: { variety } }, lines);
@@ -93,20 +92,6 @@ function isMeant(
 
 const wordsOf = (phrase = '') => new Set(phrase.toLowerCase().split(/[^\p{L}'’-]+/u));
 
-const kinds = [
-  'strike',
-  'receive',
-  'stock',
-  'loss',
-  'check',
-  'potOn',
-  'pinch',
-  'move',
-  'plantOut',
-  'dispatch',
-] as const;
-const isDeed = (word: string) => kinds.some((kind) => tellsOf(kind, word));
-
 /** Whether all words but the two that are set against each other tell of that very deed: "Ines wants 20, not 12" does not. */
 function saysNothingElse(
   { entry }: StandingEntry,
@@ -125,9 +110,9 @@ function saysNothingElse(
 /** "Fennick's only took 28, not 30": whoever had them took them from nobody. */
 function namesRecipient(entry: object, text: string): boolean {
   const { to = '' } = entry as { readonly to?: string };
-  const words = (phrase: string) => phrase.toLowerCase().split(/\P{L}+/u);
-  const [name = ''] = words(to);
-  return name.length > 2 && words(text).includes(name);
+  const bare = (word: string) => word.replace(/['’]s$/, '');
+  const [name = ''] = [...wordsOf(to)].map(bare);
+  return name.length > 2 && [...wordsOf(text)].some((word) => bare(word) === name);
 }
 
 /** Whether nothing that was read besides the contrast tells of another deed. */
@@ -146,53 +131,4 @@ function agrees(standing: object, read: object, { said, denied }: Contrast): boo
 /** Several entries say what is denied: the latest is meant where it is the last note's or the plant or day was named. */
 function isPlain({ ledger }: Sitting, standing: StandingEntry, { plant, date }: Contrast): boolean {
   return plant !== undefined || date !== undefined || lastNote(ledger).includes(standing);
-}
-
-/** The slot of the entry that holds what is denied, with what is said instead. */
-function slotsDenied(entry: object, { said, denied }: Contrast): Slots | undefined {
-  const own = entry as Readonly<Record<string, unknown>>;
-  for (const slot of ['pots', 'potSize', 'medium', 'cutting', 'cause', 'place'] as const)
-    if (said[slot] !== undefined && denied[slot] !== undefined && own[slot] === denied[slot])
-      return { [slot]: said[slot] };
-  const day = own['date'];
-  if (said.date !== undefined && typeof day === 'string' && isDay(denied, day as Day))
-    return { date: said.date };
-  return numberDenied(own, said, denied) ?? wordsDenied(own, said, denied);
-}
-
-function isDay({ date }: Claims, day: Day): boolean {
-  return date !== undefined && (isSpan(date) ? contains(date, day) : date === day);
-}
-
-/** "Not 4": of cuttings, pots, or the size of a pot, with or without its unit. */
-function numberDenied(own: Slots, said: Claims, denied: Claims): Slots | undefined {
-  if (denied.count === undefined) return undefined;
-  const size = String(own['potSize'] ?? '');
-  if (said.potSize !== undefined)
-    return Number.parseFloat(size) === denied.count ? { potSize: said.potSize } : undefined;
-  if (said.pots !== undefined) return own['pots'] === denied.count ? { pots: said.pots } : undefined;
-  if (said.count === undefined) return undefined;
-  const unit = /^\d+ ?(in|inch|cm|l|ml|qt|gal)\b/i.exec(denied.words ?? '')?.[1];
-  if (unit !== undefined || /^\d+ ?(?:in|cm)\b/.test(said.words ?? ''))
-    return Number.parseFloat(size) === denied.count
-      ? { potSize: size.replace(/^[\d.]+/, String(said.count)) }
-      : undefined;
-  for (const slot of ['rooted', 'count', 'pots'] as const)
-    if (own[slot] === denied.count)
-      return slot === 'rooted' ? { rooted: said.count } : { [slot]: said.count };
-  return Number.parseFloat(size) === denied.count
-    ? { potSize: size.replace(/^[\d.]+/, String(said.count)) }
-    : undefined;
-}
-
-/** A person or a place by name. */
-function wordsDenied(own: Slots, said: Claims, denied: Claims): Slots | undefined {
-  if (said.words === undefined || denied.words === undefined || said.count !== undefined) return undefined;
-  const same = (slot: string) => String(own[slot] ?? '').toLowerCase() === denied.words?.toLowerCase();
-  const slot = ['to', 'place', 'fromPlace', 'medium'].find((each) => own[each] !== undefined && same(each));
-  if (slot === undefined) return undefined;
-  if (slot !== 'to' || /^\p{Lu}/u.test(said.words)) return { [slot]: said.words };
-  // "ines not idris": whoever writes no capitals writes none for names.
-  const isWrittenSmall = !/^\p{Lu}/u.test(denied.words);
-  return isWrittenSmall ? { to: said.words.replace(/^\p{L}/u, (letter) => letter.toUpperCase()) } : undefined;
 }

@@ -94,7 +94,8 @@ const told: Readonly<Partial<Record<LoggedEntry['kind'], string>>> = {
   dispatch: 'gave give given sold swapped sale gift swap took taken bought paid away',
 };
 
-/** Whether the word belongs to the telling of such a deed. */
-export function tellsOf(kind: Posting['kind'], word: string): boolean {
-  return (told[kind as LoggedEntry['kind']] ?? '').split(' ').includes(word);
+/** Whether the word belongs to the telling of such a deed, or of any where no kind is given. */
+export function tellsOf(kind: Posting['kind'] | undefined, word: string): boolean {
+  const all = kind === undefined ? Object.values(told) : [told[kind as LoggedEntry['kind']] ?? ''];
+  return all.some((words) => words.split(' ').includes(word));
 }

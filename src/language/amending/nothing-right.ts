@@ -1,0 +1,54 @@
+/** Sentences that amendments look like and that put no note right. */
+import type { Piece } from '../pieces.js';
+import { isSettable } from './settable.js';
+
+/** What is wanted, hoped, still to come or seen of something else ("Ines wants 20, not 12", "4 are in bud, not 10"). */
+const NOT_NOTED =
+  /\b(?:wants?|wanted (?!to (?:say|put|write|type|log))|needs?|needed|asked for|would|could|will|i'll|we'll|they'll|hopes?|hoped|hoping|wish|wished|next (?:time|year|week|month|lot|batch|round)|going to|in bud|in flower|leaves|buds|shoots|people|only had)\b/;
+
+/** "It was 28 in the greenhouse at midday", "the propagator was at 20, not 12": a place is warm or cold, and no note wrong. */
+function isWarmth(line: string, pieces: readonly Piece[], not: number): boolean {
+  const has = (...kinds: readonly Piece['is'][]) => pieces.some(({ is }) => kinds.includes(is));
+  const denied = not < 0 ? undefined : pieces.slice(not + 1, not + 4).find(isSettable);
+  return (
+    has('place') &&
+    has('count', 'celsius') &&
+    !has('plant', 'pots', 'size') &&
+    denied?.is !== 'place' &&
+    /\bat \d|^(?:it's|it is|it was|it'll|was|only|still|the|change|should|shd|going)\b/.test(line)
+  );
+}
+
+/** Whether the numbers are of wishes and plans, or of a place, and not of a note. */
+export function isOfSomethingElse(line: string, pieces: readonly Piece[], not: number): boolean {
+  return NOT_NOTED.test(line) || isWarmth(line, pieces, not);
+}
+
+/** Lines that amendments look like and that put no note right. */
+export function putsNothingRight(line: string, pieces: readonly Piece[], not: number): boolean {
+  return (
+    isOfSomethingElse(line, pieces, not) ||
+    // "Should have potted them on by now": not done, and nothing to put right.
+    /^(?:(?:i|we) )?(?:should|ought to) have (?!been|said|read|put|written|told|logged)/.test(line) ||
+    /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
+    /\bmust be (?:a|an|the|some)\b/.test(line) ||
+    // "That was one undo too many".
+    /\btoo (?:many|much|far|late|soon)\b/.test(line) ||
+    // "That should be it for today", "should be all right".
+    /\bshould be (?:it|all|enough|plenty|fine|ok|okay|good|able)\b/.test(line) ||
+    /\b(?:reckons?|says|said i|told me|thinks)\b/.test(line)
+  );
+}
+
+/** "There were 20 people at the club". */
+export function countsSomethingElse(pieces: readonly Piece[], at: number): boolean {
+  const next = pieces[at + 1];
+  return (
+    pieces[at]?.is === 'count' &&
+    next?.is === 'word' &&
+    next.verb === undefined &&
+    /^(?:people|slugs|snails|aphids|bees|visitors|folk|friends|degrees|pounds|quid|euros|dollars|hours|minutes|days|weeks|bags|sacks|leaves|buds|flowers|times)$/.test(
+      next.text,
+    )
+  );
+}

@@ -1,0 +1,151 @@
+/** Plants carried: "moved the Salt Harrier to the greenhouse", "brought them in". */
+import type { Piece } from '../../pieces.js';
+import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { THEM } from '../stand-ins.js';
+import { toPlace } from './to-place.js';
+
+const plantLike = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  (follows(pieces, to, 'plant', 'count') ||
+    followsWord(pieces, to, THEM) ||
+    precedes(pieces, from, 8, 'plant', 'count')) &&
+  toPlace(pieces, from, to);
+/** "Moved on to the Salt Harrier next": what was looked after next. */
+function isNextInTurn(pieces: readonly Piece[], to: number): boolean {
+  const onto = wordAt(pieces, to) === 'onto' ? to + 1 : wordAt(pieces, to) === 'on' ? to + 2 : 0;
+  if (onto === 0) return false;
+  const plant = /^(?:the|my)$/.test(wordAt(pieces, onto)) ? onto + 1 : onto;
+  // Heard as a number, "to" leads to an article all the same.
+  return pieces[plant]?.is === 'plant' && (wordAt(pieces, onto - 1) === 'to' || plant > onto);
+}
+
+/** "Set the propagator to 20": a place itself is set, and nothing put there. */
+function isThing(pieces: readonly Piece[], to: number): boolean {
+  const at = /^(?:the|my|our)$/.test(wordAt(pieces, to)) ? to + 1 : to;
+  const piece = pieces[at];
+  return piece?.is === 'place' && piece.prep === undefined && !follows(pieces, at + 1, 'place', 'plant');
+}
+
+export const carried: readonly Rule[] = [
+  {
+    name: 'moved <plant> to <place>',
+    kind: 'move',
+    sense: 'plain move',
+    head: 'move~past|shift~past|carry~past|transfer~past|relocate~past|lug~past|haul~past|drag~past|cart~past|evict~past|turf~past|trundle~past|trolley~past|wheel~past|schlep~past|banish~past|promote~past|demote~past|migrate~past|switch~past|ferry~past|shuffle~past|shunt~past|slide~past',
+    shape: 'object',
+    unless: (p, _f, t) =>
+      (/^(?:on|house|in)$/.test(wordAt(p, t)) && !follows(p, t, 'plant')) || isNextInTurn(p, t),
+    mustNot: ['moved on to the Salt Harrier next'],
+  },
+  {
+    name: 'removed <plant> from <place> to <place>',
+    kind: 'move',
+    head: 'remove~past|kick~past|throw~past|chuck~past|toss~past|heave~past|hoick~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      plantLike(p, f, t) &&
+      p
+        .slice(t)
+        .some((piece) => piece.is === 'place' && /^(?:to|into|onto|in|on|under)$/.test(piece.prep ?? '')) &&
+      !p
+        .slice(t)
+        .some(
+          (piece) =>
+            piece.is === 'place' &&
+            /\b(?:bin|compost|heap|skip|tip|bonfire|rubbish|fire|dustbin)\b/.test(piece.place),
+        ) &&
+      !followsWord(p, t, /^(?:bin|compost|heap|skip|tip|bonfire|rubbish|fire|dustbin|fleece|lid|cover)$/) &&
+      // "Chucked two of those on the sill, gone slimy": thrown out.
+      !p
+        .slice(t)
+        .some(
+          (piece) =>
+            piece.is === 'word' &&
+            /^(?:gone|brown|slimy|mushy|rotten|rotted|dead|mouldy|black)$/.test(piece.text),
+        ),
+    phrasings: [
+      'removed the Salt Harrier from the cold frame to the greenhouse',
+      'threw four Tallow Bell into the shed',
+    ],
+    mustNot: ['threw four Tallow Bell on the compost heap'],
+  },
+  {
+    name: 'brought <plant> into <place>',
+    kind: 'move',
+    head: 'bring~past|fetch~past',
+    shape: 'object',
+    when: plantLike,
+  },
+  {
+    name: 'brought in <plant>',
+    kind: 'move',
+    sense: 'indoors',
+    head: 'bring~past|fetch~past in|inside|indoors',
+    shape: 'object',
+    when: (p, _f, t) =>
+      p[t]?.is !== 'place' && follows(p, t, 'plant') && !followsWord(p, t, /^(?:to|into|from|plugs?)$/),
+    phrasings: ['brought in all the Salt Harrier on account of the frost'],
+  },
+  {
+    name: 'brought <plant> back in',
+    kind: 'move',
+    sense: 'indoors',
+    head: 'bring~past|fetch~past .. back? in|inside|indoors',
+    shape: 'object',
+    when: (p, f, t) =>
+      p
+        .slice(f, t)
+        .some(
+          (piece) =>
+            piece.is === 'plant' || piece.is === 'count' || (piece.is === 'word' && THEM.test(piece.text)),
+        ) &&
+      (p[t] === undefined ||
+        p[t]?.is === 'break' ||
+        p[t]?.is === 'when' ||
+        /^(?:for|because|as|before|and)$/.test(wordAt(p, t))),
+    phrasings: [
+      'brought the Salt Harrier back in, frost tonight',
+      'brought them back in for the night',
+      'brought the Salt Harrier in last night',
+    ],
+    mustNot: ['brought the Salt Harrier back in the car'],
+  },
+  {
+    name: 'put <plant> in <place>',
+    kind: 'move',
+    head: 'put~|pop~past|stick~past|place~past|set~past|stand~past|bung~past|shove~past|plonk~past|tuck~past|chuck~past|whack~past|pop~base|sling~past|take~past|get~past|send~past',
+    shape: 'object',
+    when: plantLike,
+    unless: (p, f, t) =>
+      isThing(p, t) ||
+      p[t]?.is === 'medium' ||
+      // "I've fuchsias stood out on the step": where they are.
+      (wordAt(p, f) === 'stood' &&
+        p[f - 1]?.is === 'plant' &&
+        p
+          .slice(Math.max(0, f - 4), f)
+          .some((piece) => piece.is === 'word' && /^(?:i've|we've|have|with)$/.test(piece.text))) ||
+      (/^(?:down|up)$/.test(wordAt(p, t)) && wordAt(p, t + 1) === 'to') ||
+      (/^(?:got|get|took|taken|sent)$/.test(wordAt(p, f)) &&
+        !followsWord(p, t, /^(?:to|into|onto|outside|indoors|inside|out|in)$/)) ||
+      followsWord(
+        p,
+        t,
+        /^(?:fleece|lid|cover|cutting|cuttings|planted|potted|watered|rooted|sown|newspaper|net|bag)$/,
+      ),
+  },
+  {
+    name: 'took <plant> to <place>',
+    kind: 'move',
+    head: 'take~past them|em|those|it|these',
+    shape: 'object',
+    when: toPlace,
+  },
+  {
+    name: 'emptied <place> into <place>',
+    kind: 'move',
+    sense: 'emptying',
+    head: 'empty~past|clear~past',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'place') && followsWord(p, t, /^(?:into|to|onto)$/),
+  },
+];

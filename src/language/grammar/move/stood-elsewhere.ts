@@ -1,0 +1,151 @@
+/** Plants told of where they stand now: "they live in the porch now", "everything that was in the hot press is on the sill". */
+import type { Piece } from '../../pieces.js';
+import { isReceiver } from '../other-people.js';
+import { groundAt } from '../plant-out.js';
+import { followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { OUTSIDE, toPlace } from './to-place.js';
+
+const standing = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  (precedes(pieces, from, 8, 'plant') ||
+    pieces.slice(0, from).some((piece) => piece.is === 'count' && piece.quantity.whole === 'all')) &&
+  toPlace(pieces, from, to) &&
+  !pieces
+    .slice(from)
+    .some(
+      (piece) =>
+        (piece.is === 'word' && /^(?:bin|bed|border|ground|heap)$/.test(piece.text)) ||
+        (piece.is === 'place' && /(?<!standing )\b(?:bed|border|ground)$/.test(piece.place)),
+    );
+
+export const stoodElsewhere: readonly Rule[] = [
+  {
+    name: '<plant> came out of <place> into <place>',
+    kind: 'move',
+    head: 'come~|came|go~|gone out? of|from|off the? <place>',
+    shape: 'subject',
+    when: (p, f, t) => precedes(p, f, 8, 'plant') && p.slice(t).some(({ is }) => is === 'place'),
+    phrasings: ['the Salt Harrier have come out of the propagator and are in the cold frame'],
+  },
+  {
+    name: 'everything that was in <place> is in <place> now',
+    kind: 'move',
+    sense: 'emptying',
+    head: 'that|which was|were .. is|are',
+    shape: 'subject',
+    when: (p, f, t) => {
+      const [from, to] = [p.slice(f, t).find(({ is }) => is === 'place'), p.slice(t, t + 4)];
+      const place = to.find(({ is }) => is === 'place');
+      const isIn = /^(?:in|on|under)$/;
+      return (
+        (p[f - 1]?.is === 'count' || p[f - 1]?.is === 'plant') &&
+        from?.is === 'place' &&
+        isIn.test(from.prep ?? '') &&
+        place?.is === 'place' &&
+        isIn.test(place.prep ?? '') &&
+        (p.slice(t).some(({ is }) => is === 'when') || followsWord(p, t, /^now$/))
+      );
+    },
+    phrasings: ['everything that was in the propagator is in the cold frame since Thursday'],
+    mustNot: [
+      'the Salt Harrier that were in the propagator are rooted now',
+      'everything that was in the propagator is dead since Thursday',
+    ],
+  },
+  {
+    name: '<plant> came in to <place>',
+    kind: 'move',
+    head: 'come~past|come|came in|inside|indoors|back|up|down|over|across',
+    shape: 'subject',
+    when: (p, f, t) =>
+      standing(p, f, t) &&
+      p.slice(t).some((piece) => piece.is === 'place' && piece.prep === 'off') &&
+      p.slice(t).some((piece) => piece.is === 'place' && /^(?:to|into|onto)$/.test(piece.prep ?? '')),
+    phrasings: ['half the Salt Harrier have come in off the porch to the windowsill'],
+  },
+  {
+    name: '<plant> went to <place>',
+    kind: 'move',
+    head: 'go~past|gone|go~ over|across|back|off|up|down|out? into|to|in|out|onto|on|under|back|up|down',
+    shape: 'subject',
+    when: standing,
+    unless: (p, _f, t) => p.slice(t, t + 2).some(isReceiver),
+  },
+  {
+    name: 'everything that was in <place> is sitting on <place>',
+    kind: 'move',
+    head: 'be~ sitting|standing|living|sat in|on|under|at',
+    shape: 'subject',
+    when: (p, f, t) =>
+      standing(p, f, t) &&
+      p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:was|were|stood|lived)$/.test(piece.text)),
+    phrasings: ['everything that was in the propagator is sitting on the windowsill as of this morning'],
+    mustNot: ['the Salt Harrier is sitting on the windowsill'],
+  },
+  {
+    name: '<plant> live in <place>',
+    kind: 'move',
+    head: 'live~|lives|living in|on|under|at',
+    shape: 'subject',
+    when: standing,
+    // "Potted on the Salt Harrier that were living in the porch": which ones.
+    unless: (p, f) =>
+      p
+        .slice(Math.max(0, f - 2), f)
+        .some((piece) => piece.is === 'word' && /^(?:that|which)$/.test(piece.text)),
+  },
+  {
+    name: '<plant> are in <place> now',
+    kind: 'move',
+    head: 'be~ out|up|down|over|back? in|on|under|at the|my? <place> now|<when>',
+    shape: 'subject',
+    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+    // "Pinched the Salt Harrier that are in the tunnel yesterday": which ones.
+    unless: (p, f, t) => /^(?:that|which)$/.test(wordAt(p, f - 1)) || groundAt(p, t - 2),
+  },
+  {
+    name: 'everything out of <place> into <place>',
+    kind: 'move',
+    head: 'everything|all|<count> out|from .. into|to|onto',
+    shape: 'object',
+    faint: true,
+    when: (p) => p.filter(({ is }) => is === 'place').length > 1,
+  },
+  {
+    name: '<plant> now in <place>',
+    phrasings: ['everything in the propagator is now in the greenhouse'],
+    kind: 'move',
+    head: 'now in|on|under|at|outside|inside|indoors',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (precedes(p, f, 5, 'plant') ||
+        p.slice(0, f).some((piece) => piece.is === 'count' && piece.quantity.whole === 'all')) &&
+      (p[t]?.is === 'place' || wordAt(p, t) === 'the' || OUTSIDE.test(wordAt(p, t - 1))),
+  },
+  {
+    name: '<plant> to <place>',
+    kind: 'move',
+    head: 'to|into|onto|off the? <place>',
+    shape: 'subject',
+    faint: true,
+    // Into a border is planted out.
+    unless: (p, f, t) => {
+      const place = p[t - 1];
+      return wordAt(p, f) === 'into' && place?.is === 'place' && /\bborder$/.test(place.place);
+    },
+    when: (p, f) =>
+      p
+        .slice(0, f)
+        .some((piece) => piece.is === 'plant' || (piece.is === 'count' && piece.quantity.whole === 'all')) &&
+      !p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'word' && piece.verb !== undefined && !/^(?:mist|pot|water)$/.test(piece.text),
+        ) &&
+      !p.some(
+        (piece) =>
+          piece.is === 'word' &&
+          /^(?:cuttings|cutting|next|close|want|need|going|how|why|will|tomorrow)$/.test(piece.text),
+      ),
+  },
+];
