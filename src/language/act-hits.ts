@@ -56,8 +56,13 @@ function isWhichOnes(row: readonly Piece[], { from, to }: Hit): boolean {
     /^(?:on|up|out|into|in)$/.test(wordAt(row, end))
   )
     end++;
-  return /^(?:are|is|have|has|look|looks|were|was|seem|seems)$/.test(wordAt(row, end));
+  while (/^(?:all|both|already|now|since|just|then)$/.test(wordAt(row, end))) end++;
+  return BEFELL.test(wordAt(row, end));
 }
+
+/** What is told of plants, by a word that no grower is the subject of. */
+const BEFELL =
+  /^(?:are|is|have|has|look|looks|looked|were|was|seem|seems|died|rotted|wilted|rooted|failed|collapsed|flopped|keeled|shrivelled|survived|snapped|went|got|perished|croaked)$/;
 
 /** "Binned one that had gone to mush": says again what befell those just told of. */
 function isRelative(row: readonly Piece[], from: number): boolean {

@@ -1,5 +1,6 @@
 /** Places and days that are not where and when the act was done. */
 import { wordAt } from '../grammar/rule.js';
+import type { Piece } from '../pieces.js';
 import { nearestWord } from './words-before.js';
 import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
 
@@ -48,6 +49,13 @@ export const dayCases: readonly Case<Seen<'when'>>[] = [
     does: passOver,
   },
   {
+    // On which the plants were dealt with before: it tells which plants.
+    name: '<plant> I potted on <day> died',
+    phrasings: ['Of the ten Salt Harrier I potted on last week three died'],
+    when: (seen) => seen.clause.subjectFirst && isBeforeAct(seen) && dealtWithBefore(seen.pieces, seen.at),
+    does: passOver,
+  },
+  {
     // For when it was done.
     name: 'for <time>',
     phrasings: ['Sold five Salt Harrier for 5pm'],
@@ -64,3 +72,21 @@ export const dayCases: readonly Case<Seen<'when'>>[] = [
     does: passOver,
   },
 ];
+
+/** Straight before: "the ten I potted on", "those we moved out". */
+function dealtWithBefore(pieces: readonly Piece[], to: number): boolean {
+  let at = to - 1;
+  while (/^(?:on|up|out|in|back|over)$/.test(wordAt(pieces, at))) at--;
+  const deed = pieces[at];
+  // A look is the act itself: "by the Salt Harrier I have looked today, from 15 have 9 roots made".
+  if (deed?.is !== 'word' || deed.verb?.form !== 'past' || /^(?:look|check)$/.test(deed.verb.lemma))
+    return false;
+  while (/^(?:had|have|only|just|last)$/.test(wordAt(pieces, at - 1))) at--;
+  if (!/^(?:i|we)$/.test(wordAt(pieces, at - 1))) return false;
+  const those = pieces[at - 2];
+  return (
+    those?.is === 'plant' ||
+    those?.is === 'count' ||
+    /^(?:ones?|those|that|which|lot|batch|plants|cuttings)$/.test(wordAt(pieces, at - 2))
+  );
+}

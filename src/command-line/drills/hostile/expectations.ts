@@ -1,6 +1,7 @@
 /** What each message of the hostile drill may leave in the ledger, held against what it did leave. */
 import type { Database } from '../../../ledger/database.js';
 import type { Entry, Strike } from '../../../ledger/entry.js';
+import type { Batch } from '../../../ledger/batch.js';
 import { fold } from '../../../ledger/fold.js';
 import { readJournal } from '../../../ledger/journal.js';
 import { allLedgers } from '../../../ledger/ledgers.js';
@@ -51,7 +52,7 @@ export class Expectations {
     const answers: JournalLine[] = [];
     for (const { id } of allLedgers(database)) {
       const journal = readJournal(database, id);
-      const { conflicts } = fold(journal);
+      const { conflicts, ledger } = fold(journal);
       mustHold(conflicts.length === 0, () => `lines that do not follow: ${JSON.stringify(conflicts)}`);
       for (const line of journal) {
         const { what, source } = line;
@@ -63,7 +64,7 @@ export class Expectations {
           allows !== undefined &&
             (isAmendment(what)
               ? isEdit(line, what, journal) && what.entries.every((entry) => allows(entry as Entry))
-              : allows(what as Entry) || this.wasAnswered(line, allows)),
+              : allows(what as Entry) || this.wasAnswered(line, ledger.batches, allows)),
           () =>
             `an entry that nobody said, of message ${key}: ${JSON.stringify(what)}, said was ${this.shown(key)}, told meanwhile ${this.meanwhile(line)}`,
         );
@@ -93,14 +94,28 @@ export class Expectations {
     return JSON.stringify(texts.map((text) => text.slice(0, 80)));
   }
 
-  /** Whether the chat told the number or the name when the entry was made, and all else is as it was noted. */
-  private wasAnswered({ postedAt, source, what }: JournalLine, allows: Allows): boolean {
+  /**
+   * Whether the chat told the number or the name when the entry was made, or what its ledger holds under the entry's
+   * label, and all else is as it was noted.
+   */
+  private wasAnswered(
+    { postedAt, source, what }: JournalLine,
+    own: ReadonlyMap<string, Batch>,
+    allows: Allows,
+  ): boolean {
     const told = this.told.get(`${source?.chat} ${postedAt}`);
-    const { count, variety, ...rest } = what as Strike;
+    const tells = (words?: string | null): boolean =>
+      typeof words === 'string' && told?.texts.some((text) => text.includes(letters(words))) === true;
+    const { count, variety, batch, crop, ...rest } = what as Strike;
     const counted = typeof count === 'number' && told?.counts.has(count) === true;
-    const named =
-      variety !== undefined && told?.texts.some((text) => text.includes(letters(variety))) === true;
-    const left = { ...rest, ...(counted ? {} : { count }), ...(named ? {} : { variety }) };
+    const meant = own.get(batch ?? '');
+    const named = tells(variety) || tells(meant?.variety) || tells(meant?.label);
+    const left = {
+      ...rest,
+      ...(counted ? {} : { count }),
+      ...(named ? {} : { variety }),
+      ...(meant !== undefined && named ? {} : { batch, crop }),
+    };
     return (counted || named) && allows(left as Entry);
   }
 }

@@ -1,5 +1,5 @@
 /** Texts that nobody at a bench would send: what they are, and what may be logged of them. */
-import type { Entry } from '../../../ledger/entry.js';
+import type { Entry, Plant } from '../../../ledger/entry.js';
 
 export interface HostileText {
   readonly text: string;
@@ -16,7 +16,6 @@ type Chance = () => number;
 const LONGEST = 4096;
 const PLANES = 17;
 
-// Nothing here may name a batch: the names below come to be batches, and an answer may name one.
 const markup = [
   "Robert'); DROP TABLE journal;--",
   "' OR '1'='1' UNION SELECT settings FROM ledgers --",
@@ -102,21 +101,19 @@ export function hostileText(chance: Chance, foreign: readonly string[]): Hostile
   /** Acts on, and questions about, what stands in another's ledger. */
   function labelled(): HostileText {
     const label = pick(foreign);
-    return {
-      text: pick([
-        `${label}?`,
-        `lost 2 of ${label} to rot`,
-        `${label} has rooted 4`,
-        `how many ${label} are there`,
-        `where is ${label}`,
-        `potted on ${label} into 9cm`,
-        `${label} is called Stolen Fire`,
-        `moved ${label} to the skip`,
-        `/start b_${label}`,
-        `what happened to ${label} last week`,
-        `labels for ${label}`,
-      ]),
-    };
+    return pick<HostileText>([
+      { text: `${label}?` },
+      { text: `lost 2 of ${label} to rot`, allows: onNoBatch('loss') },
+      { text: `${label} has rooted 4`, allows: onNoBatch('check') },
+      { text: `how many ${label} are there` },
+      { text: `where is ${label}` },
+      { text: `potted on ${label} into 9cm`, allows: onNoBatch('potOn') },
+      { text: `${label} is called Stolen Fire` },
+      { text: `moved ${label} to the skip`, allows: onNoBatch('move') },
+      { text: `/start b_${label}` },
+      { text: `what happened to ${label} last week` },
+      { text: `labels for ${label}` },
+    ]);
   }
 
   /** A good note, strewn with what cannot be seen. */
@@ -186,9 +183,18 @@ export function hostileText(chance: Chance, foreign: readonly string[]): Hostile
       '1/2/3/',
     ]);
     const text = unit.repeat(Math.ceil(LONGEST / unit.length)).slice(0, LONGEST);
-    // "Took took took" may be asked about, and the answer makes it a note; of itself it says no number.
-    return { text, allows: (entry) => entry.kind === 'strike' && entry.count === undefined };
+    // "Took took took" and "lost all the lost all the" may be asked about, and the answer makes a note of them.
+    const told = [(entry: Entry) => entry.kind === 'strike' && entry.count === undefined, onNoBatch('loss')];
+    return { text, allows: (entry) => told.some((isIt) => isIt(entry)) };
   }
+}
+
+/** The act that a note tells of what is not there: of itself nothing comes of it, but an answer may name a batch that is. */
+function onNoBatch(kind: Entry['kind']): (entry: Entry) => boolean {
+  return (entry) => {
+    const { variety, crop, batch } = entry as Plant;
+    return entry.kind === kind && [variety, crop, batch].every((said) => said === undefined);
+  };
 }
 
 /** The strike that such a note tells, or a part of it: nothing more, and no other number. */

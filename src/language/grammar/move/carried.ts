@@ -132,6 +132,8 @@ export const carried: readonly Rule[] = [
         t,
         /^(?:fleece|lid|cover|cutting|cuttings|planted|potted|watered|rooted|sown|newspaper|net|bag)$/,
       ),
+    phrasings: ['took all the Salt Harrier into the greenhouse', 'took the Salt Harrier into the greenhouse'],
+    mustNot: ['took 8 Salt Harrier into a pot', 'took all the tips off the Salt Harrier into a jar'],
   },
   {
     name: 'took <plant> to <place>',

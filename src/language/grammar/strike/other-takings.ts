@@ -34,6 +34,8 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
     placeBehind(pieces, to + 2)
   )
     return true;
+  // "Took all the Salt Harrier into the greenhouse".
+  if (isCarriedInto(pieces, to)) return true;
   // "Took six Salt Harrier out for the sale".
   if (isCarriedAlong(pieces, to)) return true;
   // "Took the cuttings out of the propagator", "… to school".
@@ -83,11 +85,28 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   return !follows(pieces, to, 'plant', 'count', 'cutting') && !followsWord(pieces, to, CUTTINGS);
 }
 
-/** A place straight behind, which something was taken off. */
-function placeBehind(pieces: readonly Piece[], from: number): boolean {
+/** A place straight behind, which something was taken off, or into. */
+function placeBehind(pieces: readonly Piece[], from: number, prep: 'off' | 'into' = 'off'): boolean {
   const at = pieces.findIndex(({ is }, n) => n >= from && is !== 'word');
   const piece = pieces[at];
-  return at <= from + 2 && piece?.is === 'place' && piece.prep === 'off';
+  return at <= from + 2 && piece?.is === 'place' && piece.prep === prep;
+}
+
+/** Plants that are there already, by an article or "all", straight before "into" a place. */
+function isCarriedInto(pieces: readonly Piece[], to: number): boolean {
+  const plant = pieces.findIndex(({ is }, at) => at >= to && is === 'plant');
+  const before = pieces.slice(to, plant);
+  return (
+    plant <= to + 4 &&
+    wordAt(pieces, plant + 1) === 'into' &&
+    placeBehind(pieces, plant + 1, 'into') &&
+    before.every((piece) => piece.is === 'count' || (piece.is === 'word' && !CUTTINGS.test(piece.text))) &&
+    before.some(
+      (piece) =>
+        (piece.is === 'count' && piece.quantity.whole !== undefined) ||
+        (piece.is === 'word' && /^(?:the|my|our|those|these)$/.test(piece.text)),
+    )
+  );
 }
 
 /** Plants, and where they were carried: "out for", "along to", "home again". */
