@@ -7,6 +7,7 @@ import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 import type { Ask } from './talk.js';
 import { settleAsk } from './asked.js';
+import { retold } from './retelling.js';
 import { leftIt } from '../words/answers.js';
 import { allOfThem, optionsFor } from './completing.js';
 import { withoutSlots } from './slots.js';
@@ -28,7 +29,9 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
     day: (words) => dayIn(words, sitting.origin.at, sitting.settings, leaning),
     plant: (words) => plantIn(sitting, words),
   };
-  const entry = fill(asked, text, read, sitting.ledger, understanding);
+  const entry =
+    fill(asked, text, read, sitting.ledger, understanding) ??
+    (read.entries.length === 0 ? retold(sitting, asked, text) : null);
   if (entry) {
     drop(sitting, ask);
     goOn(sitting, asked, entry, ask.origin);
@@ -62,7 +65,10 @@ function withCorrection({ entry, slot }: SlotAsk, { entries }: ReadNote): Logged
   const { set = {}, ...about } = only.entry;
   const known = Object.keys(set);
   if (known.length === 0 || named(about) || about.date !== undefined) return null;
-  return known.every((each) => each !== slot && each in entry) ? ({ ...entry, ...set } as LoggedEntry) : null;
+  // Every entry has a day, said or not.
+  return known.every((each) => each !== slot && (each in entry || each === 'date'))
+    ? ({ ...entry, ...set } as LoggedEntry)
+    : null;
 }
 
 /** A plant's name as the reader would take it in a note: the variety apart from its crop. */

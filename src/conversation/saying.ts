@@ -163,7 +163,8 @@ function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Co
 function putsOther(text: string): boolean {
   return (
     saysOther(text) &&
-    (doubtsFirst.test(text.trim()) || /^(?:it|that|they|those) (?:was|were)\b/i.test(text.trim()))
+    (doubtsFirst.test(text.trim()) ||
+      /^(?:nope?[,.]? )?(?:it|that|they|those) (?:was|were)\b/i.test(text.trim()))
   );
 }
 

@@ -7,8 +7,12 @@ import type { Piece } from './pieces.js';
 export function onlySaysWhy(part: readonly Piece[], line: string): boolean {
   return (
     part.every(({ is }) => is === 'word' || is === 'medium' || is === 'place') &&
-    /^(?:only|just|never|i|i'd|i've|i'm|we|we'd|it|it's|they|they're|that|that's|there)\b/.test(line) &&
-    !/\b(?:other|others|instead|meant|mean|should|rather|what|which|when|where|how|why)\b/.test(line) &&
+    /^(?:only|just|never|i|i'd|i've|i'm|we|we'd|he|he'd|she|she'd|it|it's|they|they're|that|that's|there|somebody|someone|nobody|turns|my|the|mum|mom|dad|himself|herself)\b/.test(
+      line,
+    ) &&
+    !/\b(?:other|others|instead|meant(?! for| as| to)|mean|should|rather|what|which|when|where|how|why)\b/.test(
+      line,
+    ) &&
     findHits(rules, part).length === 0
   );
 }

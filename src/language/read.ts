@@ -41,10 +41,10 @@ export function readingOf(note: Note): Reading {
   const line = lineOf(pieces, utterance);
   const seen = { utterance, pieces, sentences: [], proposals: [] };
   if (line === '') return { ...seen, outcome: { entries: [], asks: [] } };
-  const answer = proposeReply(line, pieces, utterance, note);
-  if (answer) return { ...seen, proposals: [answer], outcome: refined([answer], note) };
   const undone = undosInParts(pieces, utterance) || undosIn(line);
   if (undone > 0) return { ...seen, outcome: { entries: Array(undone).fill(UNDO), asks: [] } };
+  const answer = proposeReply(line, pieces, utterance, note);
+  if (answer) return { ...seen, proposals: [answer], outcome: refined([answer], note) };
   const instruction = instruct(line, pieces, utterance, note);
   if (instruction) return { ...seen, outcome: { entries: [], asks: [], instruction } };
   const reply = fullerReply(pieces, utterance, note);

@@ -65,7 +65,8 @@ function withoutTalk(row: readonly Piece[]): readonly Piece[] {
   while (to > from + 1 && (BEHIND.test(text(to - 1)) || (to < row.length && row[to - 1]?.is === 'break')))
     to--;
   // "I meant lost two of them": the deed told again.
-  const again = row[from + 2];
+  const deed = from + (/^(?:i|we)$/.test(text(from + 2)) ? 3 : 2);
+  const again = row[deed];
   if (
     text(from) === 'i' &&
     /^(?:meant|mean)$/.test(text(from + 1)) &&
@@ -73,7 +74,7 @@ function withoutTalk(row: readonly Piece[]): readonly Piece[] {
     again.verb?.form === 'past' &&
     !/^(?:was|were|be|is|are)$/.test(again.text)
   )
-    from += 2;
+    from = deed;
   // "Can you put down that I misted everything".
   const said = row.slice(from, to);
   const asked = said.findIndex((piece, at) => at < 7 && piece.is === 'word' && piece.text === 'that');

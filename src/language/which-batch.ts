@@ -1,5 +1,5 @@
 /** Which of several batches a note means: where they stand, when they were struck, the older lot or the newer. */
-import { type Day, month as monthOf } from '../calendar/day.js';
+import { addDays, type Day, month as monthOf } from '../calendar/day.js';
 import { firstDay, lastDay } from '../calendar/span.js';
 import { standingAt } from '../ledger/place-meant.js';
 import type { Clause } from './clauses.js';
@@ -71,6 +71,20 @@ export function narrowed(fits: readonly KnownBatch[], which: WhichBatch): readon
   const alone =
     meant?.struck === undefined || fits.filter(({ struck }) => struck === meant.struck).length === 1;
   return age !== undefined && oneSort && meant && alone ? [meant] : fits;
+}
+
+/** Within so many days of the day that is said, the lot is meant all the same. */
+const NEAR_ENOUGH_DAYS = 7;
+
+/** Whether the words name a lot by a day or a month at which this one was not struck. */
+export function isOtherLot({ struck }: KnownBatch, { struckOn, month }: WhichBatch): boolean {
+  if (struck === undefined) return false;
+  const past = struckOn?.past;
+  if (past !== undefined && past !== 'ask') {
+    const from = addDays(firstDay(past), -NEAR_ENOUGH_DAYS);
+    return !fell(struck, from, addDays(lastDay(past), NEAR_ENOUGH_DAYS));
+  }
+  return month !== undefined && monthOf(struck) !== month;
 }
 
 function fell(day: Day | undefined, from: Day, to: Day): boolean {
@@ -158,7 +172,9 @@ function isOfThePlace(pieces: readonly Piece[], at: number, clause: Clause): boo
 function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): boolean {
   const piece = pieces[at];
   if (piece?.is !== 'when') return false;
-  const behindThe = wordAt(pieces, at - 1) === 'the' || /^the /i.test(piece.when.words);
+  // "From the 12 fuchsias 4 are dead": how many they were.
+  if (/^(?:from|of) the \d+$/i.test(piece.when.words) && pieces[at + 1]?.is === 'plant') return false;
+  const behindThe = wordAt(pieces, at - 1) === 'the' || /^(?:from |of )?the /i.test(piece.when.words);
   if (behindThe && /^(?:lot|ones|batch|batches)$/.test(wordAt(pieces, at + 1))) return true;
   const isLater = LATER.has(clause.hit?.rule.kind ?? '');
   if (isLater && (piece.struck ?? (behindThe && pieces[at + 1]?.is === 'plant'))) return true;

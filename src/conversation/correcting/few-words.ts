@@ -25,7 +25,7 @@ export function hasSecondThoughts(text: string): boolean {
 }
 /** "They were nodal", "the cause was rot". */
 const itWas =
-  /^(?:it|that|this|they|those|these|(?:the )?(?:cause|place|date|day|count|number|size))(?: \d+)?(?:['’]s| is| was| were| came| arrived| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$/i;
+  /^(?:it|that|this|they|those|these|(?:the )?(?:cause|place|date|day|count|number|size))(?: \d+)?(?:['’]s| is| was| were| came| arrived| happened| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$/i;
 /** "Sorry, three". */
 const afterThought = /^(?:just |only |make that |in )?(.{1,40})$/i;
 const onlyDid =

@@ -1,9 +1,11 @@
 /** "That was the other one": the last entry about a batch was about its only fellow. */
 import { type Batch, isLive, isOf } from '../../ledger/batch.js';
 import type { Plant } from '../../ledger/entry.js';
-import type { Ledger } from '../../ledger/ledger.js';
+import { type Ledger, liveBatches } from '../../ledger/ledger.js';
 import type { Line } from '../../ledger/posting.js';
 import { setSlots } from '../amending.js';
+import { chooseBatch } from '../choosing.js';
+import { dayIn } from '../day-in.js';
 import { standingOn } from '../deeds.js';
 import type { Sitting } from '../sitting.js';
 
@@ -31,12 +33,21 @@ export function swapsBatch(sitting: Sitting, text: string, meant: readonly Line[
   );
   const batch = ledger.batches.get(last?.touched[0] ?? '');
   if (!last || !batch) return false;
-  const others = fellowsOf(batch, ledger);
+  const told = otherNamed(sitting, text, batch);
+  const others = told ? [told] : fellowsOf(batch, ledger);
   const [only, another] = others;
   if (!only) return false;
   if (another) sitting.ask({ ask: 'otherBatch', line: last.line, labels: others.map(({ label }) => label) });
   else setSlots(sitting, [last], { batch: only.label });
   return true;
+}
+
+/** "The other lot, the ones from the 15th", "the other one, Ember Fox": which, said behind it. */
+function otherNamed({ ledger, origin, settings }: Sitting, text: string, batch: Batch): Batch | null {
+  const behind = text.split(theOther)[1]?.replace(/^[\s,:;.–—-]+|[.!]$/gu, '') ?? '';
+  if (behind === '') return null;
+  const labels = liveBatches(ledger).flatMap(({ label }) => (label === batch.label ? [] : [label]));
+  return chooseBatch(behind, labels, ledger, dayIn(behind, origin.at, settings, 'past'));
 }
 
 /** The live batches of the same plant, else those begun in the same note (a pot of two sorts), else the only other one. */

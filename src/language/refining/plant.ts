@@ -5,6 +5,7 @@ import type { KnownBatch, KnownVariety, NoteContext } from '../note.js';
 import type { PlantWords } from '../pieces.js';
 import type { Proposal } from '../proposal.js';
 import { fittingBatches, isSameName, singledOut, without } from './fitting-batches.js';
+import { isOtherLot } from '../which-batch.js';
 import { ask, type OpenEntry, say } from './open-entry.js';
 
 /** Several live batches fit: these kinds ask which, the others cover them all. */
@@ -87,6 +88,12 @@ function tellBatch(
   const told = draft.plant ? undefined : all.find(({ label }) => label === lately);
   const fits = told ? [told] : singledOut(all, draft, kind);
   const [only, another] = fits;
+  // "Lost one of the Ember Fox from the 15th" where only those of the 22nd are known.
+  if (only && !another && ASKS_BATCH.has(kind) && isOtherLot(only, draft.which ?? {})) {
+    tellCrop(words, context, entry);
+    askBatch(fits, entry);
+    return undefined;
+  }
   if (only && !another) {
     if (words.batch === undefined) say(entry, 'batch', only.label, 'assumed');
     if (words.variety === undefined) say(entry, 'variety', only.variety, 'assumed');

@@ -4,6 +4,7 @@ import { cameAndTook, isSomeones } from '../other-people.js';
 import type { Piece } from '../../pieces.js';
 import { endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { forTheirOwn, takesSomethingElse } from './other-takings.js';
+import { isRelative } from './told-before.js';
 
 const TOPS = /^(?:tops?|tips?|heads?|ends)$/;
 
@@ -37,6 +38,7 @@ export const taken: readonly Rule[] = [
     head: 'taken|took',
     shape: 'subject',
     when: (p, f, t) =>
+      !isRelative(p, f) &&
       (precedes(p, f, 8, 'plant', 'count') ||
         (p.slice(0, f).some(({ is }) => is === 'plant') &&
           p.slice(0, f).some(({ is }) => is === 'count') &&
@@ -45,6 +47,7 @@ export const taken: readonly Rule[] = [
       !/^(?:i|we)$/.test(wordAt(p, f - 1)) &&
       !/^(?:have|has)$/.test(wordAt(p, f - 1)) &&
       !/^(?:what|how|which)$/.test(wordAt(p, 0)),
+    mustNot: ['the Salt Harrier taken on 20 March: three rooted, one rotted away'],
   },
   {
     name: 'take <count> cuttings of <plant>',

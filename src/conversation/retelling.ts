@@ -1,0 +1,40 @@
+/** "Seven, all in one pot", "ten no eleven": an answer with more in it than its number, read as the act told with it. */
+import type { LoggedEntry, Plant } from '../ledger/entry.js';
+import { readIn } from './reading.js';
+import type { Sitting } from './sitting.js';
+import { plantSaid, withoutSlots } from './slots.js';
+import type { SlotAsk } from './talk.js';
+
+/** The act in words, so that the reader knows whose number and whose slots are told. */
+const ACT: Partial<Record<LoggedEntry['kind'], string>> = {
+  strike: 'took',
+  loss: 'lost',
+  potOn: 'potted on',
+  pinch: 'pinched',
+  plantOut: 'planted out',
+  dispatch: 'gave away',
+  receive: 'received',
+};
+/** What may stand before the number of an answer. */
+const LEADS = /^(?:(?:oh|um|er|erm|eh|well|just|only|about|the|it was|there were|they were) )+/i;
+/** In UTF-16 units. */
+const LONGEST = 80;
+
+/** The entry with what the reply says, where that begins with its number and tells no act of its own; else null. */
+export function retold(sitting: Sitting, { entry, slot }: SlotAsk, text: string): LoggedEntry | null {
+  const act = ACT[entry.kind];
+  const words = text.trim().replace(LEADS, '');
+  if (act === undefined || slot !== 'count' || words.length > LONGEST) return null;
+  const [first = ''] = words.split(/[\s,;.–—-]/);
+  if (typeof numberAlone(sitting, first) !== 'number') return null;
+  const [told, more] = readIn(sitting, `${act} ${words}`).entries;
+  if (!told || more || told.entry.kind !== entry.kind) return null;
+  const plant = plantSaid(told.entry as Plant, told.sources);
+  if (!('count' in told.entry) || Object.keys(plant).length > 0) return null;
+  return { ...withoutSlots(told.entry, 'variety', 'crop', 'batch'), ...entry } as LoggedEntry;
+}
+
+function numberAlone(sitting: Sitting, word: string): unknown {
+  const [only, another] = word === '' ? [] : readIn(sitting, word).entries;
+  return only && !another && only.entry.kind === 'answer' ? only.entry.value : undefined;
+}
