@@ -35,6 +35,6 @@ export function retold(sitting: Sitting, { entry, slot }: SlotAsk, text: string)
 }
 
 function numberAlone(sitting: Sitting, word: string): unknown {
-  const [only, another] = word === '' ? [] : readIn(sitting, word).entries;
+  const [only, another] = /^(?:\d+|\p{L}+)$/u.test(word) ? readIn(sitting, word).entries : [];
   return only && !another && only.entry.kind === 'answer' ? only.entry.value : undefined;
 }
