@@ -58,7 +58,7 @@ export function complete(ledger: Ledger, entry: LoggedEntry, today: Day): Comple
       assumed: false,
     };
   }
-  if (!onOneBatch.has(entry.kind)) {
+  if (!onOneBatch.has(entry.kind) && !isOfSome(ledger, entry)) {
     const plant = entry as LoggedEntry & Plant;
     const [only, another] = named(plant) ? matching(ledger, plantOf(plant)) : [];
     // What is wanted is wanted of the variety, whichever batches come to it.
@@ -69,10 +69,19 @@ export function complete(ledger: Ledger, entry: LoggedEntry, today: Day): Comple
   return chosen(ledger, entry, today);
 }
 
+/** "Moved 8 Ember Fox" of 12 in one batch and 8 in another: fewer than there are, and of which is not said. */
+function isOfSome(ledger: Ledger, entry: LoggedEntry): boolean {
+  if ((entry.kind !== 'move' && entry.kind !== 'hardenOff') || typeof entry.count !== 'number') return false;
+  const from = entry.kind === 'move' ? entry.fromPlace : undefined;
+  const fitting = named(entry) ? matching(ledger, plantOf(entry), from) : [];
+  return fitting.length > 1 && entry.count < fitting.reduce((sum, batch) => sum + alive(batch), 0);
+}
+
 function chosen(ledger: Ledger, entry: LoggedEntry & Plant, today: Day): Completed {
   const date = entry.date ?? today;
   const plant = plantOf(entry);
-  const fitting = matching(ledger, plant).filter((batch) => began(batch) <= lastDay(date));
+  const from = entry.kind === 'move' ? entry.fromPlace : undefined;
+  const fitting = matching(ledger, plant, from).filter((batch) => began(batch) <= lastDay(date));
   const [only, another] = fitting.length > 0 ? fitting : matching(ledger, plant);
   if (!only) return asking(entry, 'batch', liveBatches(ledger).map(labelOf), { refused: 'noBatch', plant });
   if (another) return asking(entry, 'batch', whichOf(entry, fitting.map(labelOf)));

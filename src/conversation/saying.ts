@@ -164,7 +164,7 @@ function putsOther(text: string): boolean {
   return (
     saysOther(text) &&
     (doubtsFirst.test(text.trim()) ||
-      /^(?:nope?[,.]? )?(?:it|that|they|those) (?:was|were)\b/i.test(text.trim()))
+      /^(?:(?:no|nope)[,.]? )?(?:it|that|they|those) (?:was|were)\b/i.test(text.trim()))
   );
 }
 

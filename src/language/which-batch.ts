@@ -19,6 +19,8 @@ export interface WhichBatch {
   readonly age?: 'first' | 'second' | 'last';
   /** "The rooted ones". */
   readonly rooted?: true;
+  /** "The batch of 8": how many it holds. */
+  readonly holds?: number;
 }
 
 const monthNames = monthWords.map((names) => names.split(' '));
@@ -30,6 +32,7 @@ export function whichAt(pieces: readonly Piece[], at: number, clause: Clause): W
   if (piece?.is === 'place' && (tellsWhere(pieces, at, clause) || isOfThePlace(pieces, at, clause)))
     return { stands: piece.place };
   if (piece?.is === 'when' && tellsStruck(pieces, at, clause)) return { struckOn: piece.when };
+  if (piece?.is === 'count' && isBatchOf(pieces, at, clause)) return { holds: piece.quantity.value ?? 0 };
   if (piece?.is !== 'word') return undefined;
   if (!isOneOfSeveral(pieces, at)) return undefined;
   if (piece.text === 'rooted' && SEVERAL.test(wordAt(pieces, at + 1))) return { rooted: true };
@@ -42,7 +45,7 @@ export function whichAt(pieces: readonly Piece[], at: number, clause: Clause): W
 /** Those of the batches that the words can mean; all of them where the words fit none. Where one's day is not known, the oldest comes first. */
 export function narrowed(fits: readonly KnownBatch[], which: WhichBatch): readonly KnownBatch[] {
   if (fits.length < 2) return fits;
-  const { stands, struckOn, month, age, rooted } = which;
+  const { stands, struckOn, month, age, rooted, holds } = which;
   const past = struckOn?.past;
   const there = stands === undefined ? [] : standingAt(fits, ({ place }) => place, stands);
   const tries: ((batch: KnownBatch) => boolean)[] = [
@@ -58,6 +61,7 @@ export function narrowed(fits: readonly KnownBatch[], which: WhichBatch): readon
       ? []
       : [({ struck }: KnownBatch) => struck !== undefined && monthOf(struck) === month]),
   ];
+  if (holds !== undefined) tries.push(({ count }) => count === holds);
   if (rooted) tries.push(({ rooted: how = 0 }) => how > 0);
   for (const fit of tries) {
     const found = fits.filter(fit);
@@ -101,6 +105,18 @@ function isOneOfSeveral(pieces: readonly Piece[], at: number): boolean {
   return (
     (ARTICLE.test(wordAt(pieces, at - 1)) || before?.is === 'count') &&
     (after?.is === 'plant' || SEVERAL.test(wordAt(pieces, at + 1)))
+  );
+}
+
+/** "The batch of 8", behind its article; where nothing else says how many died or went, it tells that too. */
+function isBatchOf(pieces: readonly Piece[], at: number, { from, to, hit }: Clause): boolean {
+  const counts = pieces.slice(from, to).filter(({ is }) => is === 'count').length;
+  const isWhole = /^(?:move|hardenOff|potOn|pinch|plantOut)$/.test(hit?.rule.kind ?? '');
+  return (
+    (isWhole || counts > 1) &&
+    wordAt(pieces, at - 1) === 'of' &&
+    /^(?:lot|batch)$/.test(wordAt(pieces, at - 2)) &&
+    ARTICLE.test(wordAt(pieces, at - 3))
   );
 }
 
@@ -161,7 +177,7 @@ const LATER = new Set(['check', 'loss', 'potOn', 'pinch', 'plantOut', 'dispatch'
 function isOfThePlace(pieces: readonly Piece[], at: number, clause: Clause): boolean {
   const kind = clause.hit?.rule.kind ?? '';
   return (
-    LATER.has(kind) &&
+    (LATER.has(kind) || kind === 'hardenOff') &&
     kind !== 'move' &&
     pieces[at + 1]?.is === 'plant' &&
     (ARTICLE.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'count')

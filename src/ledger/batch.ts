@@ -62,7 +62,7 @@ export function placeOf(batch: Batch): string | null {
   let place: string | null = null;
   let most = 0;
   for (const [name, count] of Object.entries(batch.standing)) {
-    if (count > most) [place, most] = [name, count];
+    if (count >= most) [place, most] = [name, count];
   }
   return place;
 }

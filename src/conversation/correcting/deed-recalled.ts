@@ -102,7 +102,7 @@ function withoutAsides(sitting: Sitting, text: string): string {
     aside.index >= SHORTEST &&
     readIn(sitting, aside[0].replace(/^[.!, ]+/, '')).entries.every(({ entry }) => !isLogged(entry));
   return (isAside ? said.slice(0, aside.index) : said)
-    .replace(/ (?:in the end|after all|altogether|in total)$/i, '')
+    .replace(/,? (?:in the end|after all|altogether|in total|by the way|btw)$/i, '')
     .replace(/[.!]$/, '');
 }
 

@@ -1,9 +1,9 @@
 /** Corrections that only the talk before makes plain: "it was Sunday", "to Nora, I mean". */
-import { kindDone } from '../../language/grammar/entry-words.js';
+import { entryNouns, kindCalled, kindDone } from '../../language/grammar/entry-words.js';
 import { claimsIn } from '../../language/contrast.js';
-import type { Amend, LoggedEntry } from '../../ledger/entry.js';
+import type { Amend } from '../../ledger/entry.js';
 import { liveBatches } from '../../ledger/ledger.js';
-import type { Line } from '../../ledger/posting.js';
+import type { Line, Posting } from '../../ledger/posting.js';
 import { amend } from '../amending.js';
 import { dayAloneIn } from '../day-in.js';
 import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts } from './doubts.js';
@@ -40,8 +40,16 @@ const wentTo = /^(?:it|that|they|those) (?:went|were given|were sold|was) (to .{
 const ownDeed =
   /\b(?:i|we|were|was) (?:only |just |actually )?(took|taken|struck|lost|sold|pinched|moved)\b|\b(died)\b/i;
 
-/** The kind of deed that a correction names by its verb ("I took 13, not 10"), where entries of that kind fit it. */
-export function kindTold({ ledger }: Sitting, text: string, said: Amend): LoggedEntry['kind'] | undefined {
+/** "The planting out was on Friday": the deed by its noun. */
+const ownNoun = new RegExp(`\\bthe (?:last )?(${entryNouns}) (?:was|were|should)\\b`, 'i');
+
+/**
+ * The kind of deed that a correction names, by its noun, whether or not there is such an entry, or by its verb ("I took 13,
+ * not 10"), where entries of that kind fit it.
+ */
+export function kindTold({ ledger }: Sitting, text: string, said: Amend): Posting['kind'] | undefined {
+  const noun = ownNoun.exec(text)?.[1];
+  if (noun !== undefined) return kindCalled(noun);
   const [, told = '', died] = ownDeed.exec(text) ?? [];
   const kind = died === undefined ? (kindDone(told.replace(/^taken$/i, 'took')) ?? kindOf(text)) : 'loss';
   return kind && candidatesFor(ledger, said, said.set ?? {}, [], kind).length > 0 ? kind : undefined;

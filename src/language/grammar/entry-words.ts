@@ -25,6 +25,7 @@ const deeds = new Map<string, Meant<LoggedEntry['kind']>>([
   ['potting', { kind: 'potOn' }],
   ['potting on', { kind: 'potOn' }],
   ['planting out', { kind: 'plantOut' }],
+  ['hardening off', { kind: 'hardenOff' }],
   ['watering', { kind: 'tend', care: 'water' }],
   ['feed', { kind: 'tend', care: 'feed' }],
   ['feeding', { kind: 'tend', care: 'feed' }],
@@ -66,6 +67,11 @@ const verbs = new Map<string, LoggedEntry['kind']>([
 export const deedNouns = [...deeds.keys()].join('|');
 export const entryNouns = [...entries.keys()].join('|');
 export const deedVerbs = [...verbs.keys()].join('|');
+
+/** The kind of entry that a noun means ("the planting out"). */
+export function kindCalled(noun: string): Posting['kind'] | undefined {
+  return entries.get(noun.toLowerCase())?.kind;
+}
 
 /** Whether a grower may call the entry by this noun. */
 export function isCalled(noun: string, entry: Posting): boolean {

@@ -39,7 +39,7 @@ export function without(
 }
 
 /** Kinds whose place is where the plants go, not where they stood. */
-const PUTS_SOMEWHERE: ReadonlySet<EntryKind> = new Set(['move', 'plantOut', 'hardenOff', 'potOn']);
+const PUTS_SOMEWHERE: ReadonlySet<EntryKind> = new Set(['move', 'plantOut', 'hardenOff']);
 
 /** Those that are singled out by what the note says of the lot, or by the place that it stands in or came from. */
 export function singledOut(

@@ -45,10 +45,11 @@ export const cut: readonly Rule[] = [
   {
     name: 'made <count> cuttings of <plant>',
     kind: 'strike',
-    head: 'make~past|prepare~past|prep~past|harvest~past',
+    head: 'make~past|prepare~past|prep~past|harvest~past|manage~past',
     shape: 'object',
     when: spoken,
     unless: (p, _f, t) => /^(?:roots|root|new|some)$/.test(wordAt(p, t)),
+    phrasings: ['managed six basal cuttings off the Salt Harrier before the rain came'],
     mustNot: ['the Salt Harrier have made roots by six pieces'],
   },
   {
