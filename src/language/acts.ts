@@ -1,5 +1,6 @@
 /** The acts that a row of pieces tells of: its clauses, their moods, and what each names or carries over. */
 import { acrossTheRow } from './across-row.js';
+import { isSomeonesCrop } from './another-grower.js';
 import { caresGiven } from './cares-given.js';
 import { type Clause, clausesOf } from './clauses.js';
 import { sharedMoods, sharedObject, sharedPlace } from './side-by-side.js';
@@ -10,6 +11,7 @@ import { rules } from './grammar/rules.js';
 import { moodOf } from './mood.js';
 import { elidedLooks } from './elided.js';
 import { dayOf, toldBefore } from './lent-before.js';
+import { doneAndLeft, leftForLater } from './left-undone.js';
 import type { Note } from './note.js';
 import { countedBy, outOf } from './number-meant.js';
 import { partsOf } from './act-parts.js';
@@ -42,7 +44,8 @@ export function proposeActs(
   if (isSupposed(row)) return { proposals: [], hits: findHits(rules, row).length };
   const proposals: Proposal[] = [];
   let hits = 0;
-  for (const pieces of telegraphs(row)) {
+  const { done, later } = doneAndLeft(row);
+  for (const pieces of telegraphs(done)) {
     const temperatures = isTemperature(pieces)
       ? proposeReading(sentenceOf(pieces, utterance), note)
       : undefined;
@@ -55,7 +58,7 @@ export function proposeActs(
     proposals.push(...acts.proposals);
     hits += acts.hits;
   }
-  return { proposals: acrossTheRow(proposals, row), hits };
+  return { proposals: [...acrossTheRow(proposals, done), ...leftForLater(later, utterance)], hits };
 }
 
 /** "If they had rooted I'd have potted them": nothing in it was done. */
@@ -145,11 +148,13 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       ),
     );
     const guarded = drafts.filter((found) =>
-      PLANT_ACTS.has(kind)
-        ? parts.length > 1 || actsOnPlants(found, pieces, clause)
-        : kind !== 'tend' ||
-          (actsOnPlants({ ...found, pronoun: true }, pieces, clause) &&
-            !tendsSomethingElse(found, pieces, clause)),
+      /^(?:check|loss)$/.test(kind) && isSomeonesCrop(found.plant, pieces)
+        ? false
+        : PLANT_ACTS.has(kind)
+          ? parts.length > 1 || actsOnPlants(found, pieces, clause)
+          : kind !== 'tend' ||
+            (actsOnPlants({ ...found, pronoun: true }, pieces, clause) &&
+              !tendsSomethingElse(found, pieces, clause)),
     );
     for (const drafted of kind === 'tend' ? eachPlace(guarded, pieces, clause) : guarded) {
       const since = clauses[n - 1]?.hit?.to ?? 0;

@@ -1,6 +1,6 @@
 /** Whether a clause tells of something done, or denies it, intends it, supposes it, reports it, advises or asks it. */
+import { ofAnother } from './another-grower.js';
 import { wordAt } from './grammar/rule.js';
-import { isKnown } from './lexicon.js';
 import type { Clause } from './clauses.js';
 import type { Piece } from './pieces.js';
 import { isArranged, isHoped, isOnOrder, isToBe } from './yet-to-be.js';
@@ -84,6 +84,13 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     return 'supposed';
   if (ofAnother(pieces, clause, before) || isRecalled(pieces, clause)) return 'reported';
   if (form === 'base' && helpsAnother(before)) return 'reported';
+  // "Oh to have somebody water the greenhouse"; no "had somebody water it".
+  if (
+    form === 'base' &&
+    /^(?:somebody|someone|anybody|anyone)$/.test(before.at(-1) ?? '') &&
+    before.at(-2) !== 'had'
+  )
+    return 'supposed';
   if (isToBe(before) || (/^(?:receive|stock)$/.test(hit.rule.kind) && isOnOrder(pieces, clause)))
     return 'intended';
   // "Went out to take cuttings, ran out of steam, only took six": gone for, and not done.
@@ -117,7 +124,7 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     (form === 'base' || has(/^(?:have|love|like|rather|better|be)$/))
   )
     return 'supposed';
-  if (before[0] === 'without') return 'supposed';
+  if (before[0] === 'without' || isHabit(before)) return 'supposed';
   // "Mum used to root them in a jar", "hardly ever lost one": as it always was, and no deed.
   if (before.some((word, n) => word === 'used' && before[n + 1] === 'to')) return 'supposed';
   if (before.at(-1) === 'ever' && /^(?:hardly|scarcely|rarely)$/.test(before.at(-2) ?? '')) return 'denied';
@@ -151,6 +158,13 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     return 'intended';
   return 'done';
 }
+
+/** "As a rule the Salt Harrier gets potted at five weeks": as it is always done. */
+const isHabit = (before: readonly string[]): boolean =>
+  before.at(-1) === 'gets' ||
+  /\b(?:as a rule|in general|by and large|as a general rule|on the whole|most years|every year|each year|always (?:gets?|are|is|have|has|do|does))\b/.test(
+    before.join(' '),
+  );
 
 /** Words between a break and a deed told anew. */
 const ANEW = /^(?:i|we|i've|we've|have|just|also|then|and|so|but|only|still|anyway|anyways|finally)$/;
@@ -212,35 +226,6 @@ function isRecalled(pieces: readonly Piece[], { from, to, hit }: Clause): boolea
     hit.from > from + 2 &&
     /^the (?:year|winter|spring|summer|autumn|fall|season)$/i.test(season.when.words) &&
     /^(?:the|my|our|her|his|we|i|it|that|when|mum|dad)$/.test(wordAt(pieces, from + 1))
-  );
-}
-
-const KIN =
-  /^(?:sister|brother|mum|mam|mom|dad|mother|father|nan|gran|granny|grandma|grandad|aunt|auntie|uncle|cousin|niece|nephew|neighbour|neighbor|neighbours|friend|mate|wife|husband|daughter|son|boss|colleague|she|he|they)$/;
-const THEIRS = /^(?:her|his|their|hers|theirs)$/;
-
-/** "My sister lost all her dahlias": another's plants, told in passing. */
-function ofAnother(pieces: readonly Piece[], clause: Clause, before: readonly string[]): boolean {
-  if (/^(?:check|loss)$/.test(clause.hit?.rule.kind ?? '') && hadTheirs(pieces, clause)) return true;
-  const subject = before.at(-1) ?? '';
-  const whose = before.at(-2) ?? '';
-  if (!KIN.test(subject) || /^(?:for|to|from|with|by|off)$/.test(whose)) return false;
-  for (let at = clause.hit?.to ?? clause.from; at < clause.to; at++)
-    if (THEIRS.test(wordAt(pieces, at))) return true;
-  return false;
-}
-
-/** "Sheila at the club had thirty rooted by Easter": begun by somebody, who had them. */
-function hadTheirs(pieces: readonly Piece[], { from, hit }: Clause): boolean {
-  const start = /^(?:my|our|the|and|but)$/.test(wordAt(pieces, from)) ? from + 1 : from;
-  const who = wordAt(pieces, start);
-  if (who === '' || who === 'they' || !(KIN.test(who) || !isKnown(who))) return false;
-  const had = pieces.findIndex((_, at) => at > start && /^(?:had|has|have)$/.test(wordAt(pieces, at)));
-  return (
-    had > start &&
-    had < (hit?.from ?? 0) &&
-    had <= start + 5 &&
-    pieces.slice(start, had).every(({ is }) => is === 'word')
   );
 }
 

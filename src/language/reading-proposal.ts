@@ -1,8 +1,10 @@
 /** Sentences that report a temperature. */
+import { isPersons, pastPerson } from './another-grower.js';
 import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
 import { STRONG_CUE } from './grammar/reading.js';
+import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
 import type { Piece, PieceOf, When } from './pieces.js';
 import type { Proposal } from './proposal.js';
@@ -26,6 +28,7 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
     )
   )
     return undefined;
+  if (isMeasuredElsewhere(pieces)) return undefined;
   const listed = listedReadings(pieces, note);
   if (listed) return listed;
   const marked = pieces.filter((piece): piece is PieceOf<'celsius'> => piece.is === 'celsius');
@@ -71,6 +74,22 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
   )
     return undefined;
   return counts.map(({ quantity }) => propose(degrees(quantity.value ?? 0, note)));
+}
+
+/** "Some chap at the club had minus 4 in his greenhouse", "Edna's propagator is at 24", "minus 3 at Edna's": another's. */
+function isMeasuredElsewhere(pieces: readonly Piece[]): boolean {
+  const person = pastPerson(pieces, 0);
+  if (
+    person !== undefined &&
+    /^(?:had|has|got|gets|recorded|measured|saw|read)$/.test(wordAt(pieces, person.to))
+  )
+    return true;
+  if (/^they (?:had|have|got)$/.test(`${wordAt(pieces, 0)} ${wordAt(pieces, 1)}`)) return true;
+  return pieces.some(
+    (piece, at) =>
+      (piece.is === 'place' && /^(?:his|her|hers|their|theirs)$/.test(wordAt(pieces, at - 1))) ||
+      (isPersons(wordAt(pieces, at)) && (pieces[at + 1]?.is === 'place' || wordAt(pieces, at - 1) === 'at')),
+  );
 }
 
 const BETWEEN =

@@ -20,6 +20,7 @@ import { proposeRetold } from './retold-proposal.js';
 import { proposeSpelling } from './spelling-proposal.js';
 import { proposeTarget } from './target-proposal.js';
 import type { Utterance } from './utterance.js';
+import { isWrittenElsewhere } from './written-elsewhere.js';
 import { lastPlant, targetThenActs } from './wish-and-deed.js';
 
 /** What a sentence tells or asks: the first of these readings that fits, with the acts beside it. */
@@ -43,6 +44,7 @@ export function proposeSentence(
     const question = twoQuestions(sentence, utterance) ?? proposeQuestion(sentence, utterance);
     if (question) return question;
   }
+  if (isWrittenElsewhere(sentence, utterance, note)) return [];
   const corrected = sentenceOf(
     settlePastForms(settleCorrections(sentence.pieces)),
     utterance,

@@ -2,7 +2,14 @@
 import type { Clause } from './clauses.js';
 import { isSomeones } from './grammar/other-people.js';
 import { wordAt } from './grammar/rule.js';
-import type { Piece } from './pieces.js';
+import type { Piece, PieceOf } from './pieces.js';
+
+/** A day that no deed can have: "tomorrow", "next week". */
+export const isToCome = (piece: Piece | undefined): piece is PieceOf<'when'> =>
+  piece?.is === 'when' &&
+  piece.when.past === 'ask' &&
+  piece.when.future !== undefined &&
+  piece.when.future !== 'ask';
 
 /** "Still to be potted on", "due to be moved"; no "had to be binned", "turned out to be dead". */
 export function isToBe(before: readonly string[]): boolean {

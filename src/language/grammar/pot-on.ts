@@ -14,7 +14,7 @@ const potted = (pieces: readonly Piece[], from: number): boolean => {
   if (word === 'pots') return from === 0 || /^(?:i|we|he|she|and)$/.test(before);
   return (
     word !== 'pot' ||
-    !/^(?:a|the|each|per|one|every|this|that|in|single|same|whole|my|of|big|new|own|bigger|larger)$/.test(
+    !/^(?:a|the|each|per|one|every|this|that|in|single|same|whole|my|of|big|new|own|bigger|larger|first|second|third|fourth|fifth|last|next|other|another|small|smaller|little|same)$/.test(
       before,
     )
   );

@@ -3,6 +3,11 @@ import type { Piece } from '../../pieces.js';
 import { endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
 import { notAboutRoots } from './not-about-roots.js';
 
+/** "Nothing from Harrops in the post": what was waited for, and from whom. */
+const isSent = (pieces: readonly Piece[], to: number): boolean =>
+  wordAt(pieces, to - 1) === 'from' && wordAt(pieces, to) !== '' && !SHOWN_BY.test(wordAt(pieces, to));
+const SHOWN_BY = /^(?:the|my|our|any|either|both|all|those|these|that|them|it|below|under|one|half)$/;
+
 /** "Culled four, no roots": why those went. */
 const saysWhyGone = (pieces: readonly Piece[], from: number): boolean =>
   pieces[from - 1]?.is === 'break' &&
@@ -84,8 +89,11 @@ export const noRoots: readonly Rule[] = [
     rooted: 'none',
     // "Nothing doing here today" is talk.
     when: (p, _f, t) => wordAt(p, t - 1) !== 'doing' || p.some(({ is }) => is === 'plant'),
-    unless: saysWhyGone,
-    mustNot: ['binned the other 5 Salt Harrier, nothing doing on them'],
+    unless: (p, f, t) => saysWhyGone(p, f) || isSent(p, t),
+    mustNot: [
+      'binned the other 5 Salt Harrier, nothing doing on them',
+      'Salt Harrier came up in the raffle and nothing from Harrops yet',
+    ],
   },
   {
     name: 'nothing on <plant> yet',
@@ -94,6 +102,7 @@ export const noRoots: readonly Rule[] = [
     shape: 'object',
     rooted: 'none',
     when: (p, _f, t) => follows(p, t, 'plant') || precedes(p, t, 8, 'plant'),
+    unless: (p, _f, t) => isSent(p, t),
   },
   {
     name: '<plant> still nothing',

@@ -1,6 +1,16 @@
 /** Cuttings told to have rooted: "five have rooted", "12 of 14 rooting". */
+import type { Piece } from '../../pieces.js';
 import { endsAt, precedes, type Rule, wordAt } from '../rule.js';
 import { rootedIsAdjective, tellsWhichOnes } from './told-of-rooted.js';
+
+/** "Rooted to the sofa all evening": a grower. */
+const isToSpot = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  wordAt(pieces, to) === 'to' &&
+  (/^(?:spot|sofa|settee|couch|chair|armchair|seat|bed|telly|television|screen|ground|radio|desk)$/.test(
+    wordAt(pieces, to + 2),
+  ) ||
+    !precedes(pieces, from, 8, 'plant', 'count')) &&
+  !/^(?:bottom|edge|edges|sides?|base)$/.test(wordAt(pieces, to + 2));
 
 export const rooted: readonly Rule[] = [
   {
@@ -34,8 +44,13 @@ export const rooted: readonly Rule[] = [
     unless: (p, f, t) =>
       rootedIsAdjective(p, f, t) ||
       tellsWhichOnes(p, f) ||
-      (/^(?:around|about)$/.test(wordAt(p, t)) && /^(?:in|the)$/.test(wordAt(p, t + 1))),
-    mustNot: ['rooted around in the shed for the Salt Harrier labels'],
+      (/^(?:around|about)$/.test(wordAt(p, t)) && /^(?:in|the)$/.test(wordAt(p, t + 1))) ||
+      isToSpot(p, f, t),
+    mustNot: [
+      'rooted around in the shed for the Salt Harrier labels',
+      'rooted to the sofa all evening with the snooker',
+      'stood there rooted to the spot',
+    ],
   },
   {
     name: '<count> more <plant> after rooting',

@@ -94,6 +94,10 @@ export const died: readonly Rule[] = [
     kind: 'loss',
     head: "didn't|not|never|hasn't|haven't make~ it",
     shape: 'subject',
+    // "Watered the greenhouse but didn't make it to the porch": how far the grower came.
+    unless: (p, f, t) =>
+      /^(?:to|as|round|over|back|down|up)$/.test(wordAt(p, t)) && !precedes(p, f, 3, 'plant', 'count'),
+    mustNot: ["watered the greenhouse but didn't make it to the propagator"],
   },
   {
     name: "<count> didn't survive",

@@ -17,6 +17,8 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
       /^(?:\d+|[a-z]+) (?:hours?|days?|weeks?|minutes?|months?)$/i.test(span.when.words))
   )
     return true;
+  // "Took five in the deckchair".
+  if (span?.is === 'count' && !follows(pieces, to, 'plant') && restsBehind(pieces, lasting + 1)) return true;
   // "A frost, and it took two".
   if (wordAt(pieces, from - 1) === 'it') return true;
   // "Took the Salt Harrier out of the hot press": carried.
@@ -83,6 +85,21 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   )
     return true;
   return !follows(pieces, to, 'plant', 'count', 'cutting') && !followsWord(pieces, to, CUTTINGS);
+}
+
+/** Where a grower rests, or over what. */
+const REST =
+  /^(?:deckchair|armchair|chair|sofa|settee|couch|hammock|lounger|recliner|sun|sunshine|shade|tea|coffee|cuppa|brew|beer|break|breather|bath|feet|nap)$/;
+
+/** "In the deckchair", "with a cuppa", with no cuttings told of. */
+function restsBehind(pieces: readonly Piece[], from: number): boolean {
+  const end = pieces.findIndex(({ is }, at) => at >= from && is === 'break');
+  return pieces
+    .slice(from, end < 0 ? undefined : end)
+    .some(
+      (piece) =>
+        (piece.is === 'word' && REST.test(piece.text)) || (piece.is === 'place' && REST.test(piece.place)),
+    );
 }
 
 /** A place straight behind, which something was taken off, or into. */

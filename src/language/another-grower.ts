@@ -1,0 +1,147 @@
+/** Doings of another grower, told in passing: "my sister lost all her dahlias", "Bill next door has rooted nine of his". */
+import type { Clause } from './clauses.js';
+import { isSomeones } from './grammar/other-people.js';
+import { wordAt } from './grammar/rule.js';
+import { isKnown } from './lexicon.js';
+import type { Piece, PlantWords } from './pieces.js';
+import { plantsIn } from './sentences.js';
+
+const KIN =
+  /^(?:sister|brother|mum|mam|mom|dad|mother|father|nan|gran|granny|grandma|grandad|aunt|auntie|uncle|cousin|niece|nephew|neighbour|neighbor|neighbours|friend|mate|wife|husband|daughter|son|boss|colleague|she|he|they)$/;
+const FOLK =
+  /^(?:chap|bloke|guy|fella|fellow|man|woman|lady|girl|lad|boy|people|folk|folks|someone|somebody)$/;
+const THEIRS = /^(?:her|his|their|hers|theirs)$/;
+const DESCRIBED =
+  /^(?:old|young|poor|other|lovely|nice|new|same|local|the|my|our|a|an|that|this|and|but|meanwhile)$/;
+/** Where they live or were met. */
+const ELSEWHERE = /^(?:next|over|across|down|up|at|from|on|in|two|round|opposite|along)$/;
+const GIVES = /^(?:give|hand|bring|drop|send|pass|let|offer|donate|swap|leave|post|share|spare)(?:ed|s)?$/;
+const GIVEN = /^(?:stock|receive|dispatch)$/;
+
+/** Whether what a clause tells was another's doing, or befell another's plants. */
+export function ofAnother(pieces: readonly Piece[], clause: Clause, before: readonly string[]): boolean {
+  const kind = clause.hit?.rule.kind ?? '';
+  if (/^(?:check|loss)$/.test(kind) && (hadTheirs(pieces, clause) || namesTheirsOnly(pieces, clause)))
+    return true;
+  if (!GIVEN.test(kind) && isByAnother(pieces, clause)) return true;
+  const subject = before.at(-1) ?? '';
+  const whose = before.at(-2) ?? '';
+  if (!KIN.test(subject) || /^(?:for|to|from|with|by|off)$/.test(whose)) return false;
+  for (let at = clause.hit?.to ?? clause.from; at < clause.to; at++)
+    if (THEIRS.test(wordAt(pieces, at))) return true;
+  return false;
+}
+
+/** "Sheila at the club had thirty rooted by Easter": begun by somebody, who had them. */
+function hadTheirs(pieces: readonly Piece[], { from, hit }: Clause): boolean {
+  const start = /^(?:my|our|the|and|but)$/.test(wordAt(pieces, from)) ? from + 1 : from;
+  const who = wordAt(pieces, start);
+  if (who === '' || who === 'they' || !(KIN.test(who) || !isKnown(who))) return false;
+  const had = pieces.findIndex((_, at) => at > start && /^(?:had|has|have)$/.test(wordAt(pieces, at)));
+  return (
+    had > start &&
+    had < (hit?.from ?? 0) &&
+    had <= start + 5 &&
+    pieces.slice(start, had).every(({ is }) => is === 'word')
+  );
+}
+
+/**
+ * Past the words that name somebody else, by kinship, by a name that is no word, or by where they live ("Bill next
+ * door", "some chap at the club"); undefined where none stands at `from`.
+ */
+export function pastPerson(
+  pieces: readonly Piece[],
+  from: number,
+): { readonly to: number; readonly sure: boolean } | undefined {
+  let at = from;
+  const opening = pieces[at];
+  if (opening?.is === 'count' && (opening.quantity.some || opening.quantity.value === 1)) at++;
+  while (DESCRIBED.test(wordAt(pieces, at))) at++;
+  const who = wordAt(pieces, at);
+  const door = who === 'next' && wordAt(pieces, at + 1) === 'door';
+  const near = /^(?:next door|over the|across the|down the|two doors)$/.test(
+    `${wordAt(pieces, at + 1)} ${wordAt(pieces, at + 2)}`,
+  );
+  const sure = door || near || KIN.test(who) || FOLK.test(who);
+  // "The new Fizzwick": a plant, for all we know; "cheekily took six of hers".
+  if (
+    !sure &&
+    (who === '' ||
+      isKnown(who) ||
+      /(?:ly|ed|ing)$/.test(who) ||
+      /^(?:the|my|our|a|an|new|other)$/.test(wordAt(pieces, at - 1)))
+  )
+    return undefined;
+  if (/^(?:i|we|it|they|those|these)$/.test(who)) return undefined;
+  if (!door) at++;
+  // A surname.
+  if (wordAt(pieces, at) !== '' && !isKnown(wordAt(pieces, at))) at++;
+  if (ELSEWHERE.test(wordAt(pieces, at))) {
+    const end = at + 5;
+    while (at < end && wordAt(pieces, at) !== '' && !isVerb(pieces[at])) at++;
+  }
+  return { to: at, sure };
+}
+
+/** What may stand between somebody and what they did. */
+const ADVERB =
+  /^(?:has|have|had|just|already|only|also|now|finally|even|all|got|been|then|apparently|managed|to|went|and|always|recently|once)$/;
+
+/** A form of doing, that no place has in its name. */
+const isVerb = (piece: Piece | undefined): boolean =>
+  piece?.is === 'word' && (piece.verb?.form === 'past' || /^(?:has|have|had|is|says)$/.test(piece.text));
+
+/** "Bill next door has rooted nine of his Salt Harrier": done by somebody, with what is theirs; no "… for me". */
+function isByAnother(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {
+  const head = hit && pieces[hit.from];
+  // "My neighbour handed over six cuttings of her Salt Harrier".
+  if (!hit || (head?.is === 'word' && GIVES.test(head.verb?.lemma ?? head.text))) return false;
+  const person = pastPerson(pieces, from);
+  if (person === undefined || person.to > hit.from) return false;
+  // "Dad's friend is moving, so took six of her Salt Harrier": ours.
+  if (!pieces.slice(person.to, hit.from).every((_, at) => ADVERB.test(wordAt(pieces, person.to + at))))
+    return false;
+  const behind = pieces.slice(hit.to, to);
+  if (behind.some((_, at) => /^(?:me|us|mine|my|our|ours)$/.test(wordAt(behind, at)))) return false;
+  // By a name alone, which may be a plant's misspelt, only with a plant behind.
+  const done = behind.findIndex(({ is }) => is === 'break');
+  const roots =
+    hit.rule.kind === 'check' &&
+    behind
+      .slice(0, done < 0 ? undefined : done)
+      .some(({ is }) => is === 'plant' || (person.sure && is === 'count'));
+  return (
+    roots ||
+    behind.some(
+      (_, at) =>
+        THEIRS.test(wordAt(behind, at)) &&
+        (at + 1 >= behind.length ||
+          /^(?:plant|place|count|cutting|break)$/.test(behind[at + 1]?.is ?? '') ||
+          /^(?:own|whole|lot|last|first|entire|cuttings|plants)$/.test(wordAt(behind, at + 1))),
+    )
+  );
+}
+
+const namesTheirsOnly = (pieces: readonly Piece[], { from, to }: Clause): boolean => {
+  const named = plantsIn(pieces.slice(from, to));
+  return named.length > 0 && named.every(({ plant }) => isSomeonesCrop(plant, pieces));
+};
+
+/** "The frost took every one of Nuala's fuchsias": by a crop, and whose they are. */
+export function isSomeonesCrop(plant: PlantWords | undefined, pieces: readonly Piece[]): boolean {
+  return (
+    plant?.crop !== undefined &&
+    plant.variety === undefined &&
+    pieces.some(
+      (piece, at) => piece.is === 'plant' && piece.plant === plant && isPersons(wordAt(pieces, at - 1)),
+    )
+  );
+}
+
+/** "Nuala's", "mum's", "next door's"; no "today's". */
+export function isPersons(word: string): boolean {
+  if (!isSomeones(word)) return false;
+  const who = word.replace(/'s$/, '');
+  return KIN.test(who) || who === 'door' || !isKnown(who);
+}

@@ -1,0 +1,141 @@
+/** The ways in which growers name what they left undone; the plant or the place stands before them or behind. */
+import { leading, trailing } from '../grammar/runs.js';
+
+/** A way to say it: `pattern` sees a part of a row, in which a plant is `<plant>`, a place `<place>`. */
+interface Phrase {
+  readonly name: string;
+  readonly pattern: RegExp;
+  /** Behind "potted on the Salt Harrier", these leave the Tallow Bell out. */
+  readonly phrasings: readonly string[];
+  /** Behind the same, these pot on the Tallow Bell as well, or say nothing of what was left. */
+  readonly mustNot?: readonly string[];
+}
+
+const OPENING = leading('i|we|just|only|also|sadly|sorry|oh|still|then|so|even|simply|for|as for');
+const NAMED =
+  '(?:(?:<count>|all) )?(?:of )?(?:(?:the|my|our|those|these|that) )?(?:other |last |rest of the )?<(?:plant|place)>(?: (?:cuttings|ones|lot|batch))?';
+/** How many of what was told of before. */
+const OTHERS = '<count>(?: (?:cuttings|ones|others))?|(?:the )?(?:others|rest)';
+const CLOSING = trailing(
+  'yet|today|now|for now|so far|though|however|<when>|<later>|either|at all|alone|this time|sadly|sorry|till|until|out|properly|i am afraid|instead|in the end|before dark',
+);
+
+const before = (words: string): RegExp =>
+  new RegExp(`^${OPENING}(?:${NAMED}|${OTHERS}) (?:${words})${CLOSING}$`);
+const behind = (words: string): RegExp => new RegExp(`^${OPENING}(?:${words}) ${NAMED}${CLOSING}$`);
+
+/** What was left, then that it was. */
+export const leftPhrases: readonly Phrase[] = [
+  {
+    name: '<plant> not',
+    pattern: before(
+      '(?:(?:is|are|was|were) )?not(?: yet)?(?: (?:done|ready|touched|up to it|looked at|quite|just|so|worth it|(?:big|strong|large|far) enough)(?: yet)?)?|neither|nope',
+    ),
+    phrasings: [
+      'the Tallow Bell not',
+      'the Tallow Bell not yet',
+      'but the Tallow Bell not big enough',
+      'the Tallow Bell and the Marble Wren not ready yet',
+      'the Tallow Bell neither',
+    ],
+    mustNot: ['the Tallow Bell too, not bad for an afternoon', 'and the Tallow Bell, not before time'],
+  },
+  {
+    name: '<plant> still to do',
+    pattern: before(
+      '(?:(?:is|are|has|have|was|were) )?(?:(?:still|yet) )?to (?:do|go|come|follow|finish|be done|be seen to|get to)|(?:(?:is|are) )?(?:still )?(?:next|outstanding|undone|untouched|pending)|(?:(?:is|are) )?(?:up )?next(?: time)?|(?:(?:is|are) )?still (?:waiting|outstanding|undone|not done)',
+    ),
+    phrasings: [
+      'the Tallow Bell still to do',
+      'Tallow Bell to follow tomorrow',
+      'and the Tallow Bell yet to do',
+      'Tallow Bell next',
+      'the Tallow Bell is still outstanding',
+    ],
+    mustNot: ['next the Tallow Bell'],
+  },
+  {
+    name: '<plant> can wait',
+    pattern: before(
+      "(?:can|could|must|will|may|to|has to|have to|had to|will have to|it will have to|they will have to|they'll have to|'ll have to) wait(?: (?:for|till|until)(?: (?:another|a better|the next|next) (?:day|time))?)?|wait|waits|waiting",
+    ),
+    phrasings: ['the Tallow Bell can wait', 'the Tallow Bell will have to wait till Saturday'],
+  },
+  {
+    name: '<plant> another day',
+    pattern: before('(?:another|some other) (?:day|time)|later(?: on)?|<later>|on <later>'),
+    phrasings: ['Tallow Bell another day', 'the Tallow Bell tomorrow', 'the Tallow Bell later'],
+    mustNot: ['the Tallow Bell yesterday'],
+  },
+  {
+    name: '<plant> stays where it is',
+    pattern: before(
+      '(?:stays|stay|stayed|staying|can stay|still)$|(?:stays|stay|stayed|staying|left|can stay|still)(?: (?:put|alone|be|(?:where|as) (?:it is|they are|it was|they were)|(?:in|on|at|under) (?:the |my )?<place>|in (?:their|its) (?:pot|pots|tray|trays|<pots>)))|(?:i|we) (?:left|skipped|have left|did not do|did not|have not)(?: (?:be|alone|out|as they are|where they are))?|(?:i|we) (?:will|shall) (?:do|leave)',
+    ),
+    phrasings: [
+      'the Tallow Bell stays in the greenhouse',
+      'the Tallow Bell I left alone',
+      'the Tallow Bell I have not',
+      'the Tallow Bell still in the greenhouse',
+    ],
+  },
+];
+
+const NOT =
+  "(?:not|never|(?:did|have|had|could|can|do|will|has)(?: not|n't)|didn't|haven't|hadn't|couldn't|can't|won't|cannot)";
+
+/** That something was not reached, then what. */
+export const notReachedPhrases: readonly Phrase[] = [
+  {
+    name: 'not <plant>',
+    pattern: behind('not(?: yet| so much| quite| just)?|nothing (?:to|for|on|done to|done on|done with)'),
+    phrasings: ['not the Tallow Bell', 'but not the Tallow Bell', 'not yet the Tallow Bell'],
+    mustNot: ['not bad that, and the Tallow Bell'],
+  },
+  {
+    name: "didn't get as far as <plant>",
+    pattern: behind(
+      `${NOT}${trailing('yet|quite|even|actually|really|ever|manage|managed')}(?: to)? (?:get|got|gotten|make it|made it|reach|reached|do|done|did|touch|touched|start|started|begin|begun|bother|bothered|finish|finished|manage|managed|look|looked|look at|looked at|go|gone|face|include|included|have time|had time|have room|had room|feel|count|counted|see|seen)${trailing('round|around|as|far|near|time|room|anything|on|at|to|for|with|about|into|out|anywhere|like|the energy|any|further|than|past|beyond|in')}`,
+    ),
+    phrasings: [
+      "didn't get as far as the Tallow Bell",
+      "but I haven't got round to the Tallow Bell yet",
+      'never got to the Tallow Bell',
+      "couldn't face the Tallow Bell",
+      "didn't touch the Tallow Bell",
+    ],
+    mustNot: ['got as far as the Tallow Bell'],
+  },
+  {
+    name: 'no time for <plant>',
+    pattern: behind(
+      '(?:had |there was |with |got )?no (?:time|room|energy|pots|compost|light|daylight|need|point)(?: left)?(?: (?:for|to do|to get to|to touch|doing|in))?|ran out of [a-z]+(?: [a-z]+)? (?:for|before|at|by|on)(?: (?:i|we) (?:got|reached|did))?(?: to)?|(?:had to )?(?:skip|skipped|leave|left|leaving|forgot|missed|missing|ignored)(?: out| about| off)?',
+    ),
+    phrasings: [
+      'no time for the Tallow Bell',
+      'ran out of compost for the Tallow Bell',
+      'left the Tallow Bell for now',
+      'skipped the Tallow Bell',
+      'forgot about the Tallow Bell',
+    ],
+    mustNot: ['no hormone, then the Tallow Bell'],
+  },
+];
+
+/** What others wanted. */
+export const wantedPhrases: readonly Phrase[] = [
+  {
+    name: 'everybody wanted <plant>',
+    pattern: new RegExp(
+      `^${OPENING}(?:everybody|everyone|people|folk|folks|they|customers|nobody|no one|most people|all they) (?:(?:all|only|just|mostly) )?(?:wanted|wants|want|preferred|asked for|asked about|ask for|looked at|went for|go for|were after|was after|are after|is after|came for|fancied)(?: (?:was|were|is))? ${NAMED}${CLOSING}$`,
+    ),
+    phrasings: ['everybody wanted Tallow Bell', 'people only asked for the Tallow Bell'],
+  },
+];
+
+export const isLeft = (line: string): boolean => leftPhrases.some(({ pattern }) => pattern.test(line));
+export const isNotReached = (line: string): boolean =>
+  [...notReachedPhrases, ...wantedPhrases].some(({ pattern }) => pattern.test(line));
+
+/** "Not the Tallow Bell", straight. */
+export const isLeftOut = (line: string): boolean => /^not\b/.test(line);

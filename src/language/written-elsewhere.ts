@@ -1,0 +1,57 @@
+/** What a book, a forum or an old diary says, and not the grower: "guy on the forum: pinch at six leaves". */
+import { addDays } from '../calendar/day.js';
+import { firstDay } from '../calendar/span.js';
+import { localDay } from '../calendar/zone.js';
+import { wordAt } from './grammar/rule.js';
+import type { Note } from './note.js';
+import type { Piece } from './pieces.js';
+import { lineOf, type Sentence } from './sentences.js';
+import type { Utterance } from './utterance.js';
+
+const SOURCE =
+  /\b(?:handbook|handbuch|manual|leaflet|forum|website|internet|google|magazine|article|video|youtube|podcast|blog|newsletter|encyclopa?edia|almanac|advice|(?:top|handy) tips?|rule of thumb)\b|\b(?:book|guide|packet|column|programme|page|chapter)\b.*\b(?:says|said|stands|states|reads|has|it|tells)\b/;
+/** Of the grower's own. */
+const OWN = /\b(?:label|labels|my notes?|my diary|my notebook)\b/;
+const RECORD =
+  /\b(?!my |our )\w+(?:'s|s')? (?:old )?(?:diary|diaries|journal|journals|notebook|notebooks|daybook|garden book|letters?|ledger)\b/;
+/** Older than any ledger. */
+const LONG_AGO = 25 * 365;
+
+/** Whether a sentence only passes on what stands somewhere else. */
+export function isWrittenElsewhere(sentence: Sentence, utterance: Utterance, note: Note): boolean {
+  return (
+    isFromSource(sentence.pieces, utterance) ||
+    isLongAgo(sentence.pieces, note) ||
+    isQuotedRecord(sentence, utterance)
+  );
+}
+
+/** "In my handbook stands: …". */
+function isFromSource(pieces: readonly Piece[], utterance: Utterance): boolean {
+  const colon = pieces.findIndex((piece) => piece.is === 'break');
+  const mark = pieces[colon];
+  if (mark?.is !== 'break' || mark.mark !== ':' || colon > 12) return false;
+  const source = lineOf(pieces.slice(0, colon), utterance);
+  return SOURCE.test(source) && !OWN.test(source) && wordAt(pieces, 0) !== 'did';
+}
+
+/** "14 March 1961: …", "in 1987 we lost the lot". */
+function isLongAgo(pieces: readonly Piece[], note: Note): boolean {
+  const eldest = addDays(localDay(note.now, note.zone), -LONG_AGO);
+  return pieces.some(
+    (piece) =>
+      piece.is === 'when' &&
+      piece.when.past !== undefined &&
+      piece.when.past !== 'ask' &&
+      firstDay(piece.when.past) < eldest,
+  );
+}
+
+/** Inside quotation marks behind "Grandad's diary". */
+function isQuotedRecord({ pieces }: Sentence, { tokens, text }: Utterance): boolean {
+  const start = tokens[pieces[0]?.from ?? 0]?.start ?? 0;
+  const before = text.slice(0, start);
+  const open = before.search(/["\u201c\u2018]|(?<![\p{L}\d])'(?=\p{L})/u);
+  if (open < 0 || !RECORD.test(before.slice(0, open).toLowerCase())) return false;
+  return !/["\u201d\u2019]|(?<=[.!?,])'/u.test(before.slice(open + 1));
+}
