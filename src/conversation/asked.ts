@@ -140,12 +140,7 @@ export function choose(sitting: Sitting, ask: Ask, index: number | null): void {
     }
     case 'heard':
       if (index !== 0) sitting.reply.text.push(heardAgain);
-      else
-        takeNote(
-          sitting,
-          readIn(sitting, asked.text, { heard: asked.words, origin: ask.origin }),
-          ask.origin,
-        );
+      else sitting.draft = { ...asked, origin: ask.origin };
       return;
     case 'erase':
       if (index === null) sitting.reply.text.push(eraseNothing);

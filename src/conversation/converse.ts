@@ -3,7 +3,7 @@ import type { Instant } from '../calendar/clock.js';
 import { contextualAnswer } from './answering.js';
 import { editNote } from './editing.js';
 import { finish } from './finishing.js';
-import { hear } from './hearing.js';
+import { hear, takeDraft } from './hearing.js';
 import { sayText } from './saying.js';
 import { lookedToday } from './prompting.js';
 import { Sitting } from './sitting.js';
@@ -36,6 +36,7 @@ export function converse(world: World, incoming: Incoming, now: Instant): Turned
   else if (incoming.brought) bringIn(sitting, incoming.brought);
   else if (incoming.weather) takeWeather(sitting, incoming.weather);
   else if (incoming.other) sitting.reply.text.push(kindWords(incoming.other));
+  takeDraft(sitting);
   finish(sitting, incoming);
   return sitting.end();
 }

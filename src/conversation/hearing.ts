@@ -3,7 +3,7 @@ import { heardOtherwise, tellsNothing } from '../language/hearings.js';
 import type { HeardWord } from '../language/note.js';
 import { asksOnly, doubtfulWords, mayAnswerUnasked, mayPostUnasked } from '../language/surety.js';
 import { heardNothing, heardSurely } from '../words/heard.js';
-import { type Context, pendingOf } from './answering.js';
+import { type Context, contextualAnswer, pendingOf } from './answering.js';
 import { matchButton } from './offering.js';
 import { contextOf, readIn } from './reading.js';
 import { act, sayText } from './saying.js';
@@ -36,13 +36,23 @@ export function hear(
     button === null && tellsNothing(read)
       ? heardOtherwise(words, others, contextOf(sitting.ledger), (other) => readIn(sitting, other))
       : undefined;
-  askWhetherHeard(sitting, meant ?? words);
+  askWhetherHeard(sitting, meant ?? words, context);
+}
+
+/** Does what was heard and is now said to be right, as of the moment at which it was spoken. */
+export function takeDraft(sitting: Sitting): void {
+  const { draft } = sitting;
+  if (!draft) return;
+  sitting.draft = null;
+  sitting.origin = draft.origin;
+  sayText(sitting, draft.text, contextualAnswer(sitting, draft), draft.words);
 }
 
 /** A draft takes the place of an earlier one. */
-function askWhetherHeard(sitting: Sitting, words: readonly HeardWord[]): void {
+function askWhetherHeard(sitting: Sitting, words: readonly HeardWord[], { explicit, key }: Context): void {
   sitting.change({ asks: sitting.talk.asks.filter(({ asked }) => asked.ask !== 'heard') });
-  sitting.ask({ ask: 'heard', words, text: textOf(words) });
+  const answers = explicit && key !== undefined ? { answers: key } : {};
+  sitting.ask({ ask: 'heard', words, text: textOf(words), ...answers });
 }
 
 function textOf(words: readonly HeardWord[]): string {

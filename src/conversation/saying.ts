@@ -1,5 +1,5 @@
 /** A text from a grower: an answer, a button's words, an instruction, a question, a correction or a note. */
-import type { ReadNote } from '../language/note.js';
+import type { HeardWord, ReadNote } from '../language/note.js';
 import type { Entry } from '../ledger/entry.js';
 import { addsToLast } from './adding.js';
 import { answer } from './answer-given.js';
@@ -34,7 +34,13 @@ import { asksWhichLedger, switchAsked } from './switching.js';
 /** What Telegram sends when a chat is opened, bare or from the square code on a plant label. */
 const OPENS = /^\/start(?:\s+b_(\S{1,20}))?(?:\s|$)/;
 
-export function sayText(sitting: Sitting, text: string, context: Context): void {
+/** `heard`: the words as they were recognised, where the text was spoken. */
+export function sayText(
+  sitting: Sitting,
+  text: string,
+  context: Context,
+  heard?: readonly HeardWord[],
+): void {
   sitting.text = text;
   const opened = OPENS.exec(text);
   if (opened) {
@@ -63,7 +69,7 @@ export function sayText(sitting: Sitting, text: string, context: Context): void 
     snoozePrompts(sitting, context.prompts);
     return;
   }
-  const read = readIn(sitting, text, { pending: pendingOf(context) });
+  const read = readIn(sitting, text, { pending: pendingOf(context), heard });
   if (
     !read.instruction &&
     (contradicts(sitting, text, read, context) || recallsDeed(sitting, text, context))

@@ -7,6 +7,7 @@ import type { LoggedEntry } from '../ledger/entry.js';
 import type { Ledger } from '../ledger/ledger.js';
 import type { Amendment, JournalLine, Line, Posting } from '../ledger/posting.js';
 import { type Conflict, isRefusal, type Refusal } from '../ledger/refusal.js';
+import type { HeardWord } from '../language/note.js';
 import type { LedgerSettings } from './ledger-settings.js';
 import { type Reply, reply } from './reply.js';
 import type { Asked, Offer, Origin, Talk } from './talk.js';
@@ -18,6 +19,14 @@ const REMEMBERED = 40;
 /** How many questions of ours may wait; nobody answers an eleventh. */
 const ASKS = 10;
 
+export interface Draft {
+  readonly text: string;
+  readonly words: readonly HeardWord[];
+  readonly origin: Origin;
+  /** Of the message of ours to which it was spoken in reply. */
+  readonly answers?: string;
+}
+
 export class Sitting {
   journal: JournalLine[];
   ledger: Ledger;
@@ -27,6 +36,8 @@ export class Sitting {
   readonly reply: Reply = reply();
   /** The words that are being taken; empty for a tap. */
   text = '';
+  /** What was heard, and has just been said to be right: it is done next, as if it were said. */
+  draft: Draft | null = null;
   /** Lines whose batch nobody named: it was the only one. */
   readonly assumed: Line[] = [];
   /** Entries that the ledger refused for good. */
@@ -38,7 +49,8 @@ export class Sitting {
     readonly world: World,
     /** The moment at which it is worked out. */
     readonly now: Instant,
-    readonly origin: Origin,
+    /** The message that is being taken, and who sent it when. */
+    public origin: Origin,
   ) {
     this.journal = [...world.journal];
     this.before = this.journal.length;

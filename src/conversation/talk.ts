@@ -50,7 +50,13 @@ export type Asked =
   /** One batch renamed, or the variety wherever it stands. */
   | { readonly ask: 'rename'; readonly line: Line; readonly from: string; readonly to: string }
   /** A spoken note waits for a yes. */
-  | { readonly ask: 'heard'; readonly words: readonly HeardWord[]; readonly text: string }
+  /** `answers`: the key of the message of ours to which it was spoken in reply. */
+  | {
+      readonly ask: 'heard';
+      readonly words: readonly HeardWord[];
+      readonly text: string;
+      readonly answers?: string;
+    }
   /** Lines of a ledger, or rows of entries, that a document would add. */
   | {
       readonly ask: 'bringIn';

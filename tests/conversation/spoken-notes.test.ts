@@ -26,6 +26,29 @@ const texts = ({ said }: Replayed): string => JSON.stringify(said);
 const struck = { say: 'took 4 cuttings of Copper Lantern dahlia in the propagator' };
 
 describe('a spoken note', () => {
+  it.each([
+    ['make that four', 4],
+    ['actually it was nine', 9],
+    ['the copper lantern i took were seven', 7],
+    ['it was eight i took not five', 8],
+  ])('that puts something right does so behind a yes: %s', (words, count) => {
+    const talked = talk(
+      { say: 'took 5 cuttings of Copper Lantern dahlia' },
+      { heard: unsure(words) },
+      { say: 'yes' },
+    );
+    expect([...talked.world.ledger.batches.values()].map((batch) => batch.count)).toEqual([count]);
+  });
+
+  it('that takes something back does so behind a yes', () => {
+    const talked = talk(
+      { say: 'took 5 cuttings of Copper Lantern dahlia' },
+      { heard: unsure('undo that') },
+      { say: 'yes' },
+    );
+    expect(talked.world.ledger.standing).toEqual([]);
+  });
+
   it('with a number waits for a yes, however sure, and shows what was heard', () => {
     const spoken = { heard: sure('took five cuttings of copper lantern') };
     expect(kinds(talk(struck, spoken))).toEqual(['strike']);
