@@ -10,8 +10,13 @@ import type { Token } from './tokens.js';
 /** Every record, in the order in which they are asked. */
 export const misheard: readonly Misheard[] = [...heardNumbers, ...heardVerbs, ...heardWords, ...heardCounts];
 
-/** Mends a row of tokens: `isName` tells what belongs to a known name, `isPlant` where a name or a crop begins. */
-export type Mending = (tokens: readonly Token[], isName: Standing, isPlant: Standing) => readonly Token[];
+/** Mends a row of tokens: `isName` tells what belongs to a known name, `isPlant` where a name or a crop begins, `isPlace` where a place does. */
+export type Mending = (
+  tokens: readonly Token[],
+  isName: Standing,
+  isPlant: Standing,
+  isPlace: Standing,
+) => readonly Token[];
 
 interface Candidate {
   readonly record: Misheard;
@@ -39,12 +44,12 @@ function meantBy(candidates: readonly Candidate[], view: HeardView): readonly st
 /** What mends by these records alone. A word sees those before it as they have been mended. */
 export function mendingBy(records: readonly Misheard[]): Mending {
   const index = byHeardWord(records);
-  return (tokens, isName, isPlant) => {
+  return (tokens, isName, isPlant, isPlace) => {
     const restored = [...tokens];
     for (const at of restored.keys()) {
       const candidates = index.get(restored[at]?.text ?? '');
       if (!candidates || isName(at)) continue;
-      const meant = meantBy(candidates, new HeardView(restored, at, isName, isPlant));
+      const meant = meantBy(candidates, new HeardView(restored, at, isName, isPlant, isPlace));
       for (const [n, text] of meant.entries()) {
         const token = restored[at + n];
         if (token) restored[at + n] = { ...token, text, is: 'word' };

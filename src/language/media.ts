@@ -59,11 +59,11 @@ export function mediumPiece(
   });
 }
 
-/** As written, lower case; a slip of the pen ("watr") as it was meant. */
+/** As written, lower case; a slip of the pen ("watr") or of the ear ("pearl light") as it was meant. */
 function mediumAsMeant(text: string, tokens: readonly Token[]): string {
   const written = text.slice(tokens[0]?.start ?? 0, tokens.at(-1)?.end ?? 0).toLowerCase();
   const slipped = tokens.some((token) => token.is === 'word' && token.text !== token.raw.toLowerCase());
-  return slipped ? tokens.map((token) => token.text).join(' ') : written;
+  return (slipped ? tokens.map((token) => token.text).join(' ') : written).replace('pearl light', 'perlite');
 }
 
 /** A capitalised word that is no medium, in a note that is not all capitals. */

@@ -47,16 +47,20 @@ export function soundKey(word: string): string {
 }
 
 function consonantsOf(word: string): string {
-  return word
-    .replace(/ph/g, 'f')
-    .replace(/^rh/, 'r')
-    .replace(/^kn/, 'n')
-    .replace(/^wr/, 'r')
-    .replace(/ck/g, 'k')
-    .replace(/c(?=[eiy])/g, 's')
-    .replace(/[cq]/g, 'k')
-    .replace(/z/g, 's')
-    .replace(/gh/g, '')
-    .replace(/(.)\1/g, '$1')
-    .replace(/(?!^)[aeiouyhw]/g, '');
+  return (
+    word
+      // "Cinda" of "Cinder": what many do not say at a word's end.
+      .replace(/(?<=...)(?:[aeo]r|re)$/, 'a')
+      .replace(/ph/g, 'f')
+      .replace(/^rh/, 'r')
+      .replace(/^kn/, 'n')
+      .replace(/^wr/, 'r')
+      .replace(/ck/g, 'k')
+      .replace(/c(?=[eiy])/g, 's')
+      .replace(/[cq]/g, 'k')
+      .replace(/z/g, 's')
+      .replace(/gh/g, '')
+      .replace(/(.)\1/g, '$1')
+      .replace(/(?!^)[aeiouyhw]/g, '')
+  );
 }

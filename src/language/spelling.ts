@@ -1,36 +1,9 @@
 /** Bounded spelling repair: an unknown word becomes the one word of the trade that lies a slip or two away. */
 import { isEnglish } from './english.js';
-import { crops, isKnown, lists, spelling, verbSense } from './lexicon.js';
-
-/** Words worth repairing towards: long enough that one slip leaves them recognisable. */
-const targets: ReadonlyMap<string, readonly string[]> = (() => {
-  const words = new Set<string>([
-    ...[...crops.values()].flatMap((phrases) => phrases.flatMap(({ words }) => words)),
-    ...Object.keys(lists.verbs).flatMap((lemma) => verbForms(lemma)),
-    ...lists.placeNouns,
-    ...'cuttings cutting compost perlite vermiculite yesterday tomorrow morning afternoon evening weekend fortnight monday tuesday wednesday thursday friday saturday sunday january february april august september october november december propagator windowsill temperature celsius botrytis hormone internodal semi hardwood softwood remember remind several couple dozen hundred twenty thirty forty fifty twelve eleven seven eight three because everything greenhouse kitchen geraniums another should'.split(
-      ' ',
-    ),
-  ]);
-  const index = new Map<string, string[]>();
-  for (const word of words) {
-    if (word.length < 5) continue;
-    const key = word.charAt(0);
-    index.set(key, [...(index.get(key) ?? []), word]);
-  }
-  return index;
-})();
-
-function verbForms(lemma: string): readonly string[] {
-  return [
-    lemma,
-    `${lemma}ed`,
-    `${lemma}d`,
-    `${lemma}${lemma.at(-1)}ed`,
-    `${lemma}ing`,
-    ...(lists.verbs[lemma] ?? []),
-  ].filter((word) => verbSense(word) !== undefined);
-}
+import { isKnown, spelling, verbSense } from './lexicon.js';
+import { slipped } from './spelling/slipped.js';
+import { targets } from './spelling/targets.js';
+import { vowelled } from './spelling/vowels-left-out.js';
 
 /** The rows of the table that `distance` fills, made once: it is asked for many words of every note. */
 const rows: readonly [number[], number[], number[]] = [[], [], []];
@@ -69,9 +42,12 @@ export function slipsAllowed(length: number): number {
 export function respell(word: string): string {
   const meant = spelling(word) ?? withoutStress(word);
   if (meant !== undefined) return meant;
-  if (word.length < 4 || word.length > 20 || isKnown(word) || /[^a-z]/.test(word)) return word;
-  if (word.endsWith('in') && verbSense(`${word}g`)?.form === 'ing' && !isEnglish(word)) return `${word}g`;
-  if (word.length < 5) return isEnglish(word) ? word : (vowelled(word) ?? word);
+  if (word.length < 3 || word.length > 20 || isKnown(word) || /[^a-z]/.test(word) || isEnglish(word))
+    return word;
+  const unslipped = slipped(word);
+  if (unslipped !== undefined) return unslipped;
+  if (word.endsWith('in') && verbSense(`${word}g`)?.form === 'ing') return `${word}g`;
+  if (word.length < 5) return vowelled(word) ?? word;
   let best = word;
   let bestCost = slipsAllowed(word.length) + 1;
   let tied = false;
@@ -88,8 +64,9 @@ export function respell(word: string): string {
       tied = false;
     } else if (cost === bestCost && !samePlural(best, target)) tied = true;
   }
-  if (best === word || (tied && bestCost > 1)) return isEnglish(word) ? word : (vowelled(word) ?? word);
-  return isEnglish(word) ? word : best;
+  if (best === word || (tied && bestCost > 1)) return vowelled(word) ?? word;
+  // "Propagatr" lies as near to "propagate".
+  return tied ? (vowelled(word) ?? best) : best;
 }
 
 /** "Nahhh", "sooo", "potts": the word of ours with a letter fewer where one was leant on or hit twice. */
@@ -100,29 +77,6 @@ function withoutStress(word: string): string | undefined {
     return [word.replace(stretched, '$1'), word.replace(stretched, '$1$1')].find(isKnown);
   const once = word.replace(/([a-z])\1/, '$1');
   return once.length >= 4 && isKnown(once) && !isEnglish(word) ? once : undefined;
-}
-
-const VOWELS = /(?!^)[aeiou]/g;
-
-/** Words of the trade by their consonants; none where several share them. */
-const byConsonants: ReadonlyMap<string, string | null> = (() => {
-  const index = new Map<string, string | null>();
-  for (const words of targets.values())
-    for (const word of words) {
-      const key = word.replace(VOWELS, '');
-      const other = index.get(key);
-      index.set(key, other === undefined || other === word ? word : null);
-    }
-  return index;
-})();
-
-/** "Opnd", "grnhouse": the one word of the trade that these letters are of, with vowels left out. */
-function vowelled(word: string): string | undefined {
-  const target = byConsonants.get(word.replace(VOWELS, ''));
-  if (target == null || target.length <= word.length) return undefined;
-  let at = 0;
-  for (const letter of target) if (letter === word[at]) at++;
-  return at === word.length ? target : undefined;
 }
 
 function samePlural(a: string, b: string): boolean {

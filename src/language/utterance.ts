@@ -61,10 +61,28 @@ export function utteranceOf(note: Note): Utterance {
       isName(at) ||
       isName(textAt(written, at) === 'the' ? at + 1 : at) ||
       phraseAt(crops, words, at) !== undefined,
+    placesBegin(written, context, isName),
   );
   // A restored phrase may have lost a token; names are then found again on the new row.
   const settled = tokens.length === written.length ? names : findNames(tokens, context);
   return { text, tokens, pieces: chunk(text, tokens, settled, note, context) };
+}
+
+/** Where a place begins in a row, found when first asked for. */
+export function placesBegin(
+  tokens: readonly Token[],
+  context: NoteContext,
+  isName: (at: number) => boolean,
+): (at: number) => boolean {
+  let starts: ReadonlySet<number> | undefined;
+  return (at) => {
+    starts ??= new Set(
+      findPlaces(tokens, placeNamesOf(context), (at) => at < tokens.length && !isName(at)).map(
+        ({ from }) => from,
+      ),
+    );
+    return starts.has(at);
+  };
 }
 
 /** "9 March Ember Fox: four rooted", of a batch struck on 9 March. */

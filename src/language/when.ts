@@ -3,10 +3,11 @@ import { addDays, type Day } from '../calendar/day.js';
 import { firstDay } from '../calendar/span.js';
 import { localDay, localTime } from '../calendar/zone.js';
 import { datesIn, type Moment, type Resolved } from './dates.js';
+import { crops } from './lexicon.js';
 import type { Note } from './note.js';
 import type { When } from './pieces.js';
 import { CONTAINERS } from './sizes.js';
-import type { Token } from './tokens.js';
+import { textAt, type Token } from './tokens.js';
 
 export interface FoundWhen {
   readonly from: number;
@@ -41,9 +42,15 @@ export function findWhens(
     const next = tokens[at + 1];
     const sized =
       token.is === 'number' && next?.glued === true && /^(?:cm|mm|in|l|ml|litre|inch)$/.test(next.text);
+    // "Sun 7 of 10 rooted": a share, no seventh.
+    const shared =
+      token.is === 'number' &&
+      next?.text === 'of' &&
+      tokens[at + 2]?.is === 'number' &&
+      token.glued === false;
     // "The winter garden": a place.
     const placed = /^(?:winter|summer)$/.test(token.text) && /^(?:garden|house)$/.test(next?.text ?? '');
-    if (isName(at) || multiplied || contained || grouped || sized || placed)
+    if (isName(at) || multiplied || contained || grouped || sized || placed || shared)
       exclude.push([starts[at] ?? 0, (starts[at] ?? 0) + token.text.length]);
   });
   const finds: FoundWhen[] = [];
@@ -67,13 +74,13 @@ export function findWhens(
     )
       continue;
     const isEvent =
-      /\b(?:christmas|easter|halloween|summer|winter|spring|autumn)$/i.test(find.text) &&
+      /\b(?:christmas|xmas|easter|halloween|summer|winter|spring|autumn)$/i.test(find.text) &&
       /^(?:market|markets|fair|party|bazaar|show|sale|stall|fete|festival)$/.test(tokens[to]?.text ?? '');
     if (
       isEvent ||
       isShare(tokens, from, to, isName) ||
       isCounted(tokens, from, to, isName) ||
-      (!find.certain && !plausible(tokens, from, to))
+      (!find.certain && !plausible(tokens, from, to) && !isBareWeekend(tokens, from, to, isName))
     )
       continue;
     const past = done(dayOf(find.past), moment.today, find.text);
@@ -180,6 +187,22 @@ function plausible(tokens: readonly Token[], from: number, to: number): boolean 
       next,
     );
   return words.length > 1;
+}
+
+/** "Took 5 Ember Fox weekend": at the end, behind what was dealt with; "have a good weekend" tells of none. */
+function isBareWeekend(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  isName: (at: number) => boolean,
+): boolean {
+  const [behind, before] = [tokens[to], textAt(tokens, from - 1)];
+  return (
+    to - from === 1 &&
+    textAt(tokens, from) === 'weekend' &&
+    (behind === undefined || behind.is === 'mark' || behind.is === 'line') &&
+    (isName(from - 1) || /^(?:cuttings?|plants|pots)$/.test(before) || crops.has(before))
+  );
 }
 
 /** "Ember Fox 10/12 rooted, Marble Wren 8/9": so many of so many, as before, and no day. */

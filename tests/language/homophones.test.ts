@@ -4,7 +4,7 @@ import { mendingBy, misheard, restoreHeard, type Mending } from '../../src/langu
 import { findNames } from '../../src/language/names.js';
 import { normalise } from '../../src/language/normalise.js';
 import { tokenise } from '../../src/language/tokens.js';
-import { utteranceOf } from '../../src/language/utterance.js';
+import { placesBegin, utteranceOf } from '../../src/language/utterance.js';
 
 const context = { varieties: [{ name: 'Salt Harrier' }, { name: 'Tallow Bell' }] };
 
@@ -17,7 +17,7 @@ function mended(phrase: string, mending: Mending): string {
   const names = findNames(tokens, context);
   const isName = (at: number): boolean => names.some(({ from, to }) => at >= from && at < to);
   const isPlant = (at: number): boolean => isName(at) || (tokens[at]?.text === 'the' && isName(at + 1));
-  return wordsOf(mending(tokens, isName, isPlant));
+  return wordsOf(mending(tokens, isName, isPlant, placesBegin(tokens, context, isName)));
 }
 
 describe('a record of the misheard', () => {

@@ -45,12 +45,42 @@ export const heardCounts: readonly Misheard[] = [
       v.word(1) === 'degrees' ||
       (/^(?:days|weeks)$/.test(v.word(1)) && /^(?:in|for|about)$/.test(v.word(-1))),
     // "Open for days".
-    onlyIf: ({ heard }) => heard !== 'for',
+    onlyIf: (v) => v.heard !== 'for' || v.word(1) === 'degrees',
     phrasings: [
+      ['got down to for degrees', 'got down to four degrees'],
       ['down to too degrees', 'down to two degrees'],
       ['rooted in to weeks', 'rooted in two weeks'],
     ],
     mustNot: ['it was about for days'],
+  },
+  {
+    name: 'sicks',
+    mends: { sicks: 'six' },
+    phrasings: [["no it's sicks", "no it's six"]],
+  },
+  {
+    name: 'for so far',
+    mends: { for: 'four', to: 'two', too: 'two', ...TREE_AND_FREE },
+    when: (v) => v.word(1) === 'so' && v.word(2) === 'far' && v.clauseStart,
+    phrasings: [['for so far', 'four so far']],
+    mustNot: ['too cold so far'],
+  },
+  {
+    name: 'potted on ate into',
+    mends: { ate: 'eight' },
+    when: (v) => afterParticle(v) || (afterAct(v) && v.word(-1) !== 'plants'),
+    phrasings: [
+      ['Salt Harrier potted on ate into one litre', 'Salt Harrier potted on eight into one litre'],
+      ['lost ate overnight', 'lost eight overnight'],
+    ],
+    mustNot: ['plants ate well', 'slugs ate two'],
+  },
+  {
+    name: 'gave for to <someone>',
+    mends: { for: 'four' },
+    when: (v) => /^(?:give|sell|send|pass|hand|donate|post)$/.test(v.verb(-1)) && v.word(1) === 'to',
+    phrasings: [['the Salt Harrier I gave for to the sale', 'the Salt Harrier I gave four to the sale']],
+    mustNot: ['gave for the sale'],
   },
   {
     name: 'pots of <number>',

@@ -11,6 +11,7 @@ const GIVING_REACH = 8;
 
 const ACT = /^(?:take|strike|stick|insert|cut|lose|pot|bin)$/;
 const GIVING = /^(?:give|sell|send|swap|hand|pass|donate|flog|dispatch|post|deliver)$/;
+const MOVING = /^(?:move|shift|carry|bring|take|cart|lug|haul|transfer|pop|put|go|relocate|shove|bung)$/;
 const OPENER = /^(?:and|then|i|we|today|also|so|just|yesterday|morning)$/;
 
 /** One word and its neighbours. Offsets count from the word: -1 is the one before it, 1 the one behind. */
@@ -19,12 +20,14 @@ export class HeardView {
   readonly #at: number;
   readonly #isName: Standing;
   readonly #isPlant: Standing;
+  readonly #isPlace: Standing;
 
-  constructor(tokens: readonly Token[], at: number, isName: Standing, isPlant: Standing) {
+  constructor(tokens: readonly Token[], at: number, isName: Standing, isPlant: Standing, isPlace: Standing) {
     this.#tokens = tokens;
     this.#at = at;
     this.#isName = isName;
     this.#isPlant = isPlant;
+    this.#isPlace = isPlace;
   }
 
   get heard(): string {
@@ -56,6 +59,11 @@ export class HeardView {
     return this.#isPlant(this.#at + offset);
   }
 
+  /** Whether a place begins there. */
+  isPlace(offset: number): boolean {
+    return this.#isPlace(this.#at + offset);
+  }
+
   /** Whether one of `words` stands from one offset up to another, which is left out. */
   within(from: number, to: number, words: RegExp): boolean {
     return this.#tokens.slice(this.#at + from, this.#at + to).some(({ text }) => words.test(text));
@@ -74,6 +82,11 @@ export class HeardView {
   /** Whether a verb of giving stands earlier in the clause. */
   get gaveBefore(): boolean {
     return this.#verbBefore(GIVING, GIVING_REACH, ({ is }) => is === 'mark');
+  }
+
+  /** Whether a verb of carrying stands earlier in the clause. */
+  get movedBefore(): boolean {
+    return this.#verbBefore(MOVING, GIVING_REACH, ({ is }) => is === 'mark');
   }
 
   #verbBefore(verbs: RegExp, reach: number, isBarrier: (token: Token) => boolean): boolean {

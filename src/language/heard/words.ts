@@ -2,7 +2,112 @@
 import { NUMBERS } from './number-words.js';
 import { allFor, type Misheard } from './record.js';
 
+/** What must not stand behind a "2" that leads somewhere: it counts there. */
+const COUNTED =
+  /^(?:of|more|for|each|left|are|were|and|to|at|from|in|cuttings|pots|plants|rooted|have|had|died|dead|went)$/;
+const THEM = /^(?:them|em|it|those|these|everything|all|rest|lot|both)$/;
+
 export const heardWords: readonly Misheard[] = [
+  {
+    name: 'th <something>',
+    mends: { th: 'the' },
+    // "The 4 th".
+    when: (v) => v.kind(-1) !== 'number' && v.kind(1) !== undefined,
+    phrasings: [['sent th Salt Harrier', 'sent the Salt Harrier']],
+    mustNot: ['on the 4 th'],
+  },
+  {
+    name: 'damping of',
+    mends: { of: 'off' },
+    when: (v) => /^(?:damping|damped|dampened)$/.test(v.word(-1)),
+    phrasings: [['lost two to damping of yesterday', 'lost two to damping off yesterday']],
+    mustNot: ['watering of the Salt Harrier'],
+  },
+  {
+    name: 'bought right is',
+    mends: { bought: 'botrytis the the' },
+    when: (v) => v.word(1) === 'right' && v.word(2) === 'is',
+    phrasings: [['two gone with bought right is', 'two gone with botrytis the the']],
+    mustNot: ['what I bought right at the gate'],
+  },
+  {
+    name: 'last knight',
+    mends: { knight: 'night' },
+    when: (v) =>
+      /^(?:last|all|cold|frosty|day)$/.test(v.word(-1)) ||
+      /^(?:mon|tues|wednes|thurs|fri|satur|sun)day$/.test(v.word(-1)),
+    phrasings: [['down to two last knight', 'down to two last night']],
+    mustNot: ['six of the knight'],
+  },
+  {
+    // "Lst" by itself is "lost".
+    name: 'lost night',
+    mends: { lost: 'last' },
+    when: (v) => /^(?:night|week|month|weekend)$/.test(v.word(1)),
+    phrasings: [['down to two lst night', 'down to two last night']],
+    mustNot: ['lost two last night'],
+  },
+  {
+    name: 'nun rooted',
+    mends: { nun: 'none' },
+    when: (v) =>
+      v.kind(1) === undefined ||
+      /^(?:rooted|routed|yet|of|have|has|so|left|dead|died|survived|showing|with|are|were)$/.test(v.word(1)),
+    phrasings: [['Salt Harrier nun rooted', 'Salt Harrier none rooted']],
+    mustNot: ['gave two to a nun yesterday'],
+  },
+  {
+    name: 'mite pot on <plant>',
+    mends: { mite: 'might' },
+    when: (v) =>
+      (v.clauseStart || /^(?:i|we|it|they)$/.test(v.word(-1))) &&
+      ((v.verb(1) !== '' && v.verb(1) === v.word(1)) || /^(?:be|have|not|just|as)$/.test(v.word(1))),
+    phrasings: [['mite pot on Salt Harrier', 'might pot on Salt Harrier']],
+    mustNot: ['mite got at Salt Harrier', 'red spider mite on Salt Harrier'],
+  },
+  {
+    name: 'carried <plant> threw to the <place>',
+    mends: { threw: 'through' },
+    when: (v) => /^(?:to|into)$/.test(v.word(1)) && (v.isName(-1) || THEM.test(v.word(-1))) && v.movedBefore,
+    phrasings: [['carried Salt Harrier threw to the porch', 'carried Salt Harrier through to the porch']],
+    mustNot: ['Salt Harrier threw to the wall'],
+  },
+  {
+    name: 'took five <plant> curtains',
+    mends: { curtains: 'cuttings', curtain: 'cutting' },
+    when: (v) => (v.isName(-1) || v.isPlant(-1) || v.kind(-1) === 'number') && v.actBefore,
+    phrasings: [['took 5 Salt Harrier curtains', 'took 5 Salt Harrier cuttings']],
+    mustNot: ['took the curtains down'],
+  },
+  {
+    name: 'moved <plant> from the <place> 2 <place>',
+    mends: { 2: 'to' },
+    when: (v) =>
+      v.isPlace(1) &&
+      v.movedBefore &&
+      (THEM.test(v.word(-1)) ||
+        /^(?:out|over|back|down|up|across|through)$/.test(v.word(-1)) ||
+        (v.within(-6, -1, /^from$/) && !v.within(-6, 0, /^(?:to|into|onto)$/))),
+    phrasings: [
+      ['moved Salt Harrier from the porch 2 greenhouse', 'moved Salt Harrier from the porch to greenhouse'],
+      ['moved the rest 2 greenhouse', 'moved the rest to greenhouse'],
+      ['moved everything out 2 greenhouse', 'moved everything out to greenhouse'],
+    ],
+    mustNot: ['moved 2 from greenhouse', 'took Salt Harrier from bench 2'],
+  },
+  {
+    name: 'sent <plant> off 2 <someone>',
+    mends: { 2: 'to' },
+    when: (v) =>
+      /^(?:off|over|out|round)$/.test(v.word(-1)) &&
+      (v.isName(-2) || THEM.test(v.word(-2))) &&
+      (v.gaveBefore || v.movedBefore) &&
+      v.kind(1) === 'word' &&
+      !v.isPlant(1) &&
+      !COUNTED.test(v.word(1)),
+    phrasings: [['sent Salt Harrier off 2 Doreen', 'sent Salt Harrier off to Doreen']],
+    mustNot: ['sent Salt Harrier off 2 of them late', 'sent Salt Harrier out 2 rooted'],
+  },
   {
     name: 'know roots',
     mends: { know: 'no' },
@@ -75,7 +180,7 @@ export const heardWords: readonly Misheard[] = [
   {
     // A habitual misspelling would take a surname with it ("for Mrs Potts").
     name: '<number> potts',
-    mends: { ...allFor('pots', 'potts|potes|potz'), ...allFor('trays', 'trayz|trais|traes|treys') },
+    mends: { ...allFor('pots', 'potts|potes|potz|pts'), ...allFor('trays', 'trayz|trais|traes|treys') },
     when: (v) =>
       v.kind(-1) === 'number' ||
       /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen|several|few|the)$/.test(
@@ -129,13 +234,7 @@ export const heardWords: readonly Misheard[] = [
     name: 'gave <plant> too <someone>',
     mends: allFor('to', 'two|too|2'),
     when: (v) =>
-      v.isName(-1) &&
-      v.gaveBefore &&
-      v.kind(1) === 'word' &&
-      !v.isPlant(1) &&
-      !/^(?:of|more|for|each|left|are|were|and|to|at|from|in|cuttings|pots|plants|rooted|have|had|died|dead|went)$/.test(
-        v.word(1),
-      ),
+      v.isName(-1) && v.gaveBefore && v.kind(1) === 'word' && !v.isPlant(1) && !COUNTED.test(v.word(1)),
     phrasings: [
       ['gave six Salt Harrier too Doreen', 'gave six Salt Harrier to Doreen'],
       ['gave six Salt Harrier 2 Doreen', 'gave six Salt Harrier to Doreen'],

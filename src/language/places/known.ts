@@ -2,6 +2,7 @@
 import { isKnown } from '../lexicon.js';
 import type { NoteContext } from '../note.js';
 import { distance, slipsAllowed } from '../spelling.js';
+import { isThinned } from '../spelling/vowels-left-out.js';
 import type { Token } from '../tokens.js';
 
 export interface PlaceName {
@@ -44,7 +45,10 @@ export function knownAt(
       const written = plain[to] ?? '';
       // "C frame", "prop house": a place's own words, however the trade would spell them out.
       const initial = n === 0 && words.length > 1 && written.length === 1 && expected.startsWith(written);
-      if (!free(to) || !(initial || same(written, expected) || tokens[to]?.raw.toLowerCase() === expected)) {
+      const raw = tokens[to]?.raw.toLowerCase() ?? '';
+      const thinned =
+        lacksVowels(written, expected) || (words.length > 1 && raw !== written && lacksVowels(raw, expected));
+      if (!free(to) || !(initial || thinned || same(written, expected) || raw === expected)) {
         fits = false;
         break;
       }
@@ -63,6 +67,11 @@ export function knownAt(
       return { from: at, to: at + 2, place };
   }
   return undefined;
+}
+
+/** "Sunrm", "ht" of a heat mat: a word without some of its vowels, which is no other. */
+function lacksVowels(written: string, expected: string): boolean {
+  return written.length > 1 && !isKnown(written) && isThinned(written, expected);
 }
 
 /** Digits as they are spelt or misheard. */

@@ -88,6 +88,13 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     verbSense(textAt(tokens, at + 1))?.form === 'past'
   )
     return result({ whole: 'rest' }, at + 1);
+  // "Moved rest to the frame", "binned rest".
+  if (
+    first === 'rest' &&
+    verbSense(textAt(tokens, at - 1))?.form === 'past' &&
+    !/^(?:had|got|let|needed|wanted|did|was|were|been|lay|laid)$/.test(textAt(tokens, at - 1))
+  )
+    return result({ whole: 'rest' }, at + 1);
   if (word === 'others' && first === 'the') return result({ whole: 'rest' }, the + 1);
   if (/^(?:remaining|other)$/.test(word)) {
     const found = numberAt(tokens, the + 1);
