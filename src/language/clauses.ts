@@ -125,7 +125,7 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
   const passive = hit.rule.shape === 'subject' || isPassive(pieces, low, hit);
   if (!passive) {
     if (pieces[at - 1]?.is === 'when' && at - 1 > low && isBoundary(pieces[at - 2])) at--;
-    if (at - 1 > low && leadsAsObject(pieces, at - 1, hit)) at--;
+    at = objectLedFrom(pieces, low, at, hit) ?? at;
     return boundaryBefore(pieces, low, at);
   }
   if (pronoun) return boundaryBefore(pieces, low, at);
@@ -163,9 +163,24 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
   return boundaryBefore(pieces, low, at);
 }
 
-/** "…, and the rest I gave to my sister": the number behind the boundary is what the act was done to. */
-const leadsAsObject = (pieces: readonly Piece[], at: number, hit: Hit): boolean =>
-  pieces[at]?.is === 'count' &&
-  isBoundary(pieces[at - 1]) &&
-  /^(?:i|we|i've|we've)$/.test(wordAt(pieces, at + 1)) &&
-  !follows(pieces, hit.to, 'count', 'plant');
+/**
+ * "…, and the rest I gave to my sister", "…, and the Salt Harrier I gave four of to the school": where what an act was done
+ * to begins, told before it behind a boundary. A plant may be told by its act ("and the ones I pinched yesterday"), but not
+ * by one that took it away.
+ */
+function objectLedFrom(pieces: readonly Piece[], low: number, at: number, hit: Hit): number | undefined {
+  let from = at - 1;
+  const led = pieces[from];
+  if (from <= low || !/^(?:i|we|i've|we've)$/.test(wordAt(pieces, at))) return undefined;
+  if (led?.is === 'count' && !follows(pieces, hit.to, 'count', 'plant')) {
+    return isBoundary(pieces[from - 1]) ? from : undefined;
+  }
+  if (led?.is !== 'plant' || hit.rule.kind !== 'dispatch' || follows(pieces, hit.to, 'plant'))
+    return undefined;
+  while (
+    from > low &&
+    (pieces[from - 1]?.is === 'count' || /^(?:the|my|of|all|oh|well)$/.test(wordAt(pieces, from - 1)))
+  )
+    from--;
+  return isBoundary(pieces[from - 1]) ? from : undefined;
+}

@@ -20,7 +20,7 @@ const ONE_WORD: ReadonlySet<string | undefined> = new Set(
 );
 /** Words from a marker to what it puts right, at most: in a longer run of hesitation a later marker does it, in time that is linear. */
 const LONGEST_HESITATION = 24;
-const FILLER = /^(?:er|erm|um|uh|oh|it|was|that's|they|were|i|think|the|only|just|a)$/;
+const FILLER = /^(?:er|erm|um|uh|oh|it|it's|its|there's|was|that's|they|were|i|think|the|only|just|a)$/;
 /** "In the greenhouse no in the cold frame": the preposition said again. */
 const SAID_AGAIN = /^(?:in|into|on|onto|at|under|to|of|from|off)$/;
 /** Markers behind which a preposition begins something else ("the lot that is in the tunnel", "well in the greenhouse"). */
@@ -119,6 +119,7 @@ function markerAt(pieces: readonly Piece[], start: number): Settled | undefined 
     while (pieces[real]?.is === 'break' || FILLER.test(wordAt(pieces, real))) real++;
     if (pieces[real]?.is === pieces[at + 1]?.is) at = real;
   }
+  at = insisted(pieces, at);
   const next = pieces[at];
   // "Um, for, no hang on, five": nothing was said yet that could be taken back.
   const nothingYet = start < 6 && !pieces.slice(0, start).some(({ is }) => CORRECTABLE.has(is));
@@ -139,6 +140,21 @@ function markerAt(pieces: readonly Piece[], start: number): Settled | undefined 
   return replaceEarlier(pieces, start, at);
 }
 
+/** "No, it's six, it's definitely six": where the number is said for the last time. */
+function insisted(pieces: readonly Piece[], at: number): number {
+  const said = pieces[at];
+  if (said?.is !== 'count') return at;
+  let again = at + 1;
+  while (again < at + 5 && (pieces[again]?.is === 'break' || INSISTING.test(wordAt(pieces, again)))) again++;
+  const repeated = pieces[again];
+  return repeated?.is === 'count' && again > at + 1 && repeated.quantity.value === said.quantity.value
+    ? again
+    : at;
+}
+
+const INSISTING =
+  /^(?:yes|yeah|yep|it's|its|it|is|was|there's|there|are|they're|definitely|really|sure|i'm|certainly|actually)$/;
+
 /** Leaves out, for each piece that runs on from `at`, the nearest earlier one of its kind, and the marker itself. */
 function replaceEarlier(pieces: readonly Piece[], start: number, at: number): Settled | undefined {
   const drop = new Set<number>();
@@ -154,7 +170,14 @@ function replaceEarlier(pieces: readonly Piece[], start: number, at: number): Se
       earlier--;
     if (earlier >= 0 && pieces[earlier]?.is === piece.is) {
       if (next > at && earlier < start - 4 && piece.is === 'plant') continue;
+      // "Ten of the Salt Harrier and then twelve, no, fourteen of the Tallow Bell": the first plant was told and done with.
+      const settled = pieces
+        .slice(earlier, Math.min(...drop, start))
+        .some((each) => each.is === 'break' || (each.is === 'word' && /^(?:and|then|plus)$/.test(each.text)));
+      if (next > at && piece.is === 'plant' && settled) break;
       drop.add(earlier);
+      // "Three, four, five, no, six": counted aloud.
+      while (next === at && piece.is === 'count' && pieces[earlier - 1]?.is === 'count') drop.add(--earlier);
     } else if (next === at) return undefined;
   }
   for (let n = start; n < at; n++) drop.add(n);

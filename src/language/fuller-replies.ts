@@ -9,6 +9,7 @@ import { rules } from './grammar/rules.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
+import { putOff } from './put-off.js';
 import { lineOf, plantsIn } from './sentences.js';
 import { slotsOf } from './slots.js';
 import type { Utterance } from './utterance.js';
@@ -19,12 +20,14 @@ export interface FullerReply {
   readonly rest: readonly Piece[];
 }
 
-/** Undefined where no prompt waits, or the words are no such reply. */
+/** Undefined where the words are no such reply; only what puts a deed off needs no prompt. */
 export function fullerReply(
   pieces: readonly Piece[],
   utterance: Utterance,
   note: Note,
 ): FullerReply | undefined {
+  const off = putOff(pieces, utterance, note);
+  if (off) return { proposals: off, rest: [] };
   const kind = note.context?.pending?.kind as EntryKind | undefined;
   if (kind === undefined) return undefined;
   const named = ofPlants(kind, pieces);

@@ -3,12 +3,19 @@ import { heardCounts } from './heard/counts.js';
 import { heardNumbers } from './heard/numbers.js';
 import type { Misheard } from './heard/record.js';
 import { heardVerbs } from './heard/verbs.js';
+import { thumbed } from './heard/thumbed.js';
 import { HeardView, type Standing } from './heard/view.js';
 import { heardWords } from './heard/words.js';
 import type { Token } from './tokens.js';
 
 /** Every record, in the order in which they are asked. */
-export const misheard: readonly Misheard[] = [...heardNumbers, ...heardVerbs, ...heardWords, ...heardCounts];
+export const misheard: readonly Misheard[] = [
+  ...heardNumbers,
+  ...heardVerbs,
+  ...thumbed,
+  ...heardWords,
+  ...heardCounts,
+];
 
 /** Mends a row of tokens: `isName` tells what belongs to a known name, `isPlant` where a name or a crop begins, `isPlace` where a place does. */
 export type Mending = (

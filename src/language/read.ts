@@ -1,6 +1,7 @@
 /** The way in: a note to entries and asks, or to an instruction; never throws. */
 import type { Plant } from '../ledger/entry.js';
 import { proposeReply } from './answer-proposal.js';
+import { withoutAsides } from './asides.js';
 import { blamed } from './blame.js';
 import { joinContainers } from './containers.js';
 import { fullerReply } from './fuller-replies.js';
@@ -37,7 +38,11 @@ export function read(note: Note): ReadNote {
 /** The same, with the stages that led there. */
 export function readingOf(note: Note): Reading {
   const utterance = utteranceOf(note);
-  const pieces = joinNewNames(joinContainers(utterance.pieces), utterance.tokens, utterance.text);
+  const pieces = joinNewNames(
+    joinContainers(withoutAsides(utterance.pieces)),
+    utterance.tokens,
+    utterance.text,
+  );
   const line = lineOf(pieces, utterance);
   const seen = { utterance, pieces, sentences: [], proposals: [] };
   if (line === '') return { ...seen, outcome: { entries: [], asks: [] } };

@@ -45,6 +45,7 @@ export function proposeRemind(
       /^(?:one|you|he|she|people|they)$/.test(wordAt(pieces, found.from - 1)))
   )
     return undefined;
+  if (found.rule.beforeVerb && isPastPlan(pieces, found)) return undefined;
   const bounds = clauseBounds(pieces, found.from);
   // "Sow the sweet peas on Saturday - remind me": of what stands before.
   const trails = !found.rule.beforeVerb && pieces.slice(found.to).every(({ is }) => is === 'break');
@@ -124,6 +125,22 @@ export function proposeRemind(
     ],
     before: pieces.slice(0, start),
   };
+}
+
+/** "I was going to take some today but couldn't find the knife": what came of a plan that was made before. */
+function isPastPlan(
+  pieces: readonly Piece[],
+  found: { readonly from: number; readonly to: number },
+): boolean {
+  const planned = pieces
+    .slice(Math.max(0, found.from - 3), found.from)
+    .some((piece) => piece.is === 'word' && /^(?:was|were)$/.test(piece.text));
+  const behind = pieces.slice(found.to).flatMap((piece) => (piece.is === 'word' ? [piece.text] : []));
+  return (
+    planned &&
+    behind.some((word) => /^(?:but|so|though|instead|only|except)$/.test(word)) &&
+    !behind.some((word) => /^(?:will|i'll|we'll|shall|tomorrow)$/.test(word))
+  );
 }
 
 function stripLead(pieces: readonly Piece[]): readonly Piece[] {

@@ -90,7 +90,9 @@ export function isPassive(pieces: readonly Piece[], start: number, hit: Hit): bo
   )
     at--;
   const aux = pieces[at];
-  const between = pieces.slice(hit.to).findIndex((piece) => piece.is === 'break');
+  const between = pieces
+    .slice(hit.to)
+    .findIndex((piece, n) => piece.is === 'break' || leadsOn(pieces, hit.to + n));
   const after = pieces.slice(hit.to, between < 0 ? undefined : hit.to + between);
   const placed = pieces[hit.from - 1]?.is === 'place';
   const plantBefore =
@@ -119,6 +121,14 @@ export function isPassive(pieces: readonly Piece[], start: number, hit: Hit): bo
       pieces[hit.from - 2]?.is === 'plant' &&
       pieces[hit.to]?.is !== 'count');
   return subject && plantBefore && !plantAfter;
+}
+
+/** "… and the Tallow Bell I gave away": what the next act was done to is told before it. */
+function leadsOn(pieces: readonly Piece[], boundary: number): boolean {
+  if (!isBoundary(pieces[boundary])) return false;
+  let at = boundary + 1;
+  while (pieces[at]?.is === 'count' || /^(?:the|my|of|all|oh|well)$/.test(wordAt(pieces, at))) at++;
+  return pieces[at]?.is === 'plant' && /^(?:i|we|i've|we've)$/.test(wordAt(pieces, at + 1));
 }
 
 /** "The Nettle Duchess are out of the frame and planted": where the plant stands of which the words before `and` tell. */

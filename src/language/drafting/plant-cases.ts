@@ -66,6 +66,25 @@ export const plantCases: readonly Case<PlantSeen>[] = [
     does: nameAgain,
   },
   {
+    name: '<crop> from <someone>, name of <variety>',
+    phrasings: [
+      'Received 12 dahlia plugs from Mossgrane Growers yesterday name of Ember Fox',
+      "Got 12 dahlia plugs from Mossgrane Nursery, 'Blind Fiddler'",
+    ],
+    when: ({ draft, piece, pieces, at, clause }) =>
+      draft.plant !== undefined &&
+      isCropAlone(draft.plant) &&
+      piece.plant.variety !== undefined &&
+      (NAMED.test(`${wordAt(pieces, at - 2)} ${wordAt(pieces, at - 1)}`) ||
+        (/^(?:receive|stock)$/.test(clause.hit?.rule.kind ?? '') &&
+          draft.quantity?.value !== undefined &&
+          !piece.known &&
+          pieces[at - 1]?.is === 'break' &&
+          (pieces[at + 1] === undefined ||
+            (pieces[at + 1]?.is === 'break' && pieces[at + 2]?.is !== 'plant')))),
+    does: nameAgain,
+  },
+  {
     name: '<crop>, <variety> on the label',
     phrasings: [
       'Bought 3 dahlia tubers at the jumble sale, Rusty Verger on the label',
@@ -106,6 +125,8 @@ export function setPlant({ draft, piece }: Pick<PlantSeen, 'draft' | 'piece'>): 
 function nameAgain({ draft, piece }: PlantSeen): void {
   draft.plant = { ...draft.plant, ...piece.plant };
 }
+
+const NAMED = /^name (?:of|is)$|\b(?:called|named|labelled|labeled)$/;
 
 /** "Needed for the tomatoes", "to make room for tomatoes". */
 function isWantedFor(pieces: readonly Piece[], at: number): boolean {

@@ -49,7 +49,7 @@ const whenIDid = (pieces: readonly Piece[], from: number): boolean =>
 
 export const tendRules: readonly Rule[] = [
   verb('mist spray spritz', 'mist', 'misted <plant>', (p, _f, t) => followsWord(p, t, /^(?:aphids|greenfly|weeds|path|against|soap|neem|insecticide|fungicide)$/)),
-  { name: 'watered <plant> in', kind: 'tend', head: 'water~past', shape: 'object', care: 'water' },
+  { name: 'watered <plant> in', kind: 'tend', head: 'water~past', shape: 'object', care: 'water', unless: (p, f) => /^(?:over|under)$/.test(wordAt(p, f - 1)), mustNot: ['lost 3 Salt Harrier, I think I over watered'] },
   verb('soak dunk drench irrigate hose sprinkle', 'water', 'soaked <plant>', (p, f, t) => !aboutPlants(p, f, t) || /^(?:got|am|was|i'm|be|is|are|absolutely|completely|tubers)$/.test(wordAt(p, f - 1))),
   verb('vent ventilate air', 'vent', 'vented <place>'),
   verb('feed fertilise fertilize', 'feed', 'fed <plant>', (p, f, t) => /^up$/.test(wordAt(p, t)) || /^(?:cat|dog|kids|hens|chickens|birds|children|family|cats)$/.test(wordAt(p, t + 1)) || (/^(?:am|i'm|was|being)$/.test(wordAt(p, f - 1)))),

@@ -54,11 +54,6 @@ export const heardCounts: readonly Misheard[] = [
     mustNot: ['it was about for days'],
   },
   {
-    name: 'sicks',
-    mends: { sicks: 'six' },
-    phrasings: [["no it's sicks", "no it's six"]],
-  },
-  {
     name: 'for so far',
     mends: { for: 'four', to: 'two', too: 'two', ...TREE_AND_FREE },
     when: (v) => v.word(1) === 'so' && v.word(2) === 'far' && v.clauseStart,
@@ -74,13 +69,6 @@ export const heardCounts: readonly Misheard[] = [
       ['lost ate overnight', 'lost eight overnight'],
     ],
     mustNot: ['plants ate well', 'slugs ate two'],
-  },
-  {
-    name: 'gave for to <someone>',
-    mends: { for: 'four' },
-    when: (v) => /^(?:give|sell|send|pass|hand|donate|post)$/.test(v.verb(-1)) && v.word(1) === 'to',
-    phrasings: [['the Salt Harrier I gave for to the sale', 'the Salt Harrier I gave four to the sale']],
-    mustNot: ['gave for the sale'],
   },
   {
     name: 'pots of <number>',

@@ -8,6 +8,18 @@ const TWO = allFor('two', 'to|too');
 
 export const heardNumbers: readonly Misheard[] = [
   {
+    name: 'sicks',
+    mends: { sicks: 'six' },
+    phrasings: [["no it's sicks", "no it's six"]],
+  },
+  {
+    name: 'gave for to <someone>',
+    mends: { for: 'four' },
+    when: (v) => /^(?:give|sell|send|pass|hand|donate|post)$/.test(v.verb(-1)) && v.word(1) === 'to',
+    phrasings: [['the Salt Harrier I gave for to the sale', 'the Salt Harrier I gave four to the sale']],
+    mustNot: ['gave for the sale'],
+  },
+  {
     name: '<number> pots of',
     mends: NUMBERS,
     when: (v) => /^(?:pots|trays|pot|tray)$/.test(v.word(1)) && v.word(2) === 'of',

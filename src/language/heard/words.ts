@@ -1,21 +1,9 @@
 /** Other words of a note as dictation misheard them: "with a heal", "know roots", "buy the end of May". */
 import { NUMBERS } from './number-words.js';
+import { COUNTED, THEM } from './leads-to.js';
 import { allFor, type Misheard } from './record.js';
 
-/** What must not stand behind a "2" that leads somewhere: it counts there. */
-const COUNTED =
-  /^(?:of|more|for|each|left|are|were|and|to|at|from|in|cuttings|pots|plants|rooted|have|had|died|dead|went)$/;
-const THEM = /^(?:them|em|it|those|these|everything|all|rest|lot|both)$/;
-
 export const heardWords: readonly Misheard[] = [
-  {
-    name: 'th <something>',
-    mends: { th: 'the' },
-    // "The 4 th".
-    when: (v) => v.kind(-1) !== 'number' && v.kind(1) !== undefined,
-    phrasings: [['sent th Salt Harrier', 'sent the Salt Harrier']],
-    mustNot: ['on the 4 th'],
-  },
   {
     name: 'damping of',
     mends: { of: 'off' },
@@ -38,14 +26,6 @@ export const heardWords: readonly Misheard[] = [
       /^(?:mon|tues|wednes|thurs|fri|satur|sun)day$/.test(v.word(-1)),
     phrasings: [['down to two last knight', 'down to two last night']],
     mustNot: ['six of the knight'],
-  },
-  {
-    // "Lst" by itself is "lost".
-    name: 'lost night',
-    mends: { lost: 'last' },
-    when: (v) => /^(?:night|week|month|weekend)$/.test(v.word(1)),
-    phrasings: [['down to two lst night', 'down to two last night']],
-    mustNot: ['lost two last night'],
   },
   {
     name: 'nun rooted',
@@ -80,35 +60,6 @@ export const heardWords: readonly Misheard[] = [
     mustNot: ['took the curtains down'],
   },
   {
-    name: 'moved <plant> from the <place> 2 <place>',
-    mends: { 2: 'to' },
-    when: (v) =>
-      v.isPlace(1) &&
-      v.movedBefore &&
-      (THEM.test(v.word(-1)) ||
-        /^(?:out|over|back|down|up|across|through)$/.test(v.word(-1)) ||
-        (v.within(-6, -1, /^from$/) && !v.within(-6, 0, /^(?:to|into|onto)$/))),
-    phrasings: [
-      ['moved Salt Harrier from the porch 2 greenhouse', 'moved Salt Harrier from the porch to greenhouse'],
-      ['moved the rest 2 greenhouse', 'moved the rest to greenhouse'],
-      ['moved everything out 2 greenhouse', 'moved everything out to greenhouse'],
-    ],
-    mustNot: ['moved 2 from greenhouse', 'took Salt Harrier from bench 2'],
-  },
-  {
-    name: 'sent <plant> off 2 <someone>',
-    mends: { 2: 'to' },
-    when: (v) =>
-      /^(?:off|over|out|round)$/.test(v.word(-1)) &&
-      (v.isName(-2) || THEM.test(v.word(-2))) &&
-      (v.gaveBefore || v.movedBefore) &&
-      v.kind(1) === 'word' &&
-      !v.isPlant(1) &&
-      !COUNTED.test(v.word(1)),
-    phrasings: [['sent Salt Harrier off 2 Doreen', 'sent Salt Harrier off to Doreen']],
-    mustNot: ['sent Salt Harrier off 2 of them late', 'sent Salt Harrier out 2 rooted'],
-  },
-  {
     name: 'know roots',
     mends: { know: 'no' },
     when: (v) => /^(?:roots|root|routes|sign|signs)$/.test(v.word(1)),
@@ -136,28 +87,6 @@ export const heardWords: readonly Misheard[] = [
     mustNot: ['in time for cuttings'],
   },
   {
-    name: '<plant> 4 the stall',
-    mends: { 4: 'for' },
-    when: (v) => /^(?:the|my|our|her|his|mum|dad|a)$/.test(v.word(1)) && v.isName(-1),
-    phrasings: [['six Salt Harrier 4 the stall', 'six Salt Harrier for the stall']],
-    mustNot: ['Salt Harrier 4 rooted'],
-  },
-  {
-    name: 'moved <plant> 2 the <place>',
-    mends: { 2: 'to' },
-    when: (v) =>
-      (v.isName(-1) || /^(?:them|em|it|those|these|everything|all|rest|lot|over|back)$/.test(v.word(-1))) &&
-      /^(?:the|my|our|her|his|mum|dad|mums|dads|gran|nan)$/.test(v.word(1)) &&
-      !/^(?:other|others|same|last|next|first|size|day|night|week|best|worst|biggest|smallest)$/.test(
-        v.word(2),
-      ),
-    phrasings: [
-      ['moved Salt Harrier 2 the shelf', 'moved Salt Harrier to the shelf'],
-      ['took them 2 my nan', 'took them to my nan'],
-    ],
-    mustNot: ['Salt Harrier 2 rooted', 'Salt Harrier 2 the other day', 'Salt Harrier 2 in the tray'],
-  },
-  {
     name: 'heal cuttings',
     mends: { heal: 'heel' },
     when: (v) =>
@@ -176,21 +105,6 @@ export const heardWords: readonly Misheard[] = [
       /^(?:sold|gave|given|sent|donated|gone|went)$/.test(v.word(-1)),
     phrasings: [['six sold two the neighbour', 'six sold to the neighbour']],
     mustNot: ['sold two to the neighbour'],
-  },
-  {
-    // A habitual misspelling would take a surname with it ("for Mrs Potts").
-    name: '<number> potts',
-    mends: { ...allFor('pots', 'potts|potes|potz|pts'), ...allFor('trays', 'trayz|trais|traes|treys') },
-    when: (v) =>
-      v.kind(-1) === 'number' ||
-      /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen|several|few|the)$/.test(
-        v.word(-1),
-      ),
-    phrasings: [
-      ['4 potts of 3', '4 pots of 3'],
-      ['took 24, 2 trayz', 'took 24, 2 trays'],
-    ],
-    mustNot: ['gave six to potts'],
   },
   {
     name: 'pearlite',

@@ -1,6 +1,7 @@
 /** Labels of batches, however their letters and digits are set apart. */
 import { type FoundName, plain } from './known.js';
 import type { NoteContext } from '../note.js';
+import { numberAt } from '../numbers.js';
 import type { Token } from '../tokens.js';
 
 /** Every label of the context. */
@@ -22,6 +23,28 @@ export function findLabels(tokens: readonly Token[], context: NoteContext): Foun
       if (label !== undefined && (/\d/.test(joined) || token.raw === token.raw.toUpperCase()))
         finds.push({ from: at, to, label, slips: 0 });
     }
+    const spelt = speltAt(tokens, parts, at, labels);
+    if (spelt) finds.push(spelt);
   }
   return finds;
+}
+
+/** "O s twenty two": letter by letter, two at least, and the number in words. */
+function speltAt(
+  tokens: readonly Token[],
+  parts: readonly string[],
+  at: number,
+  labels: ReadonlyMap<string, string>,
+): FoundName | undefined {
+  let to = at;
+  while (to < at + 4 && /^[a-z]$/.test(parts[to] ?? '')) to++;
+  if (to < at + 2) return undefined;
+  const letters = parts.slice(at, to).join('');
+  if (/^(?:oh|zero|nought)$/.test(parts[to] ?? '')) to++;
+  const number = numberAt(tokens, to);
+  if (!number || number.collective) return undefined;
+  const label =
+    labels.get(`${letters}${number.value}`) ??
+    labels.get(`${letters}${String(number.value).padStart(2, '0')}`);
+  return label === undefined ? undefined : { from: at, to: number.to, label, slips: 0 };
 }

@@ -18,6 +18,9 @@ const ABOUT = new Set([
   'say',
   'like',
 ]);
+const ORDINAL =
+  /^(?:second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|\d{1,2}(?:nd|rd|th))$/;
+
 /** The number at token `at`, with what stands around it. */
 export function exactly(tokens: readonly Token[], at: number): FoundQuantity | undefined {
   let from = at;
@@ -30,6 +33,8 @@ export function exactly(tokens: readonly Token[], at: number): FoundQuantity | u
   }
   if (/^(?:last|final|first)$/.test(textAt(tokens, from)) && from === at && numberAt(tokens, from + 1))
     from++;
+  // "The ninth one had rotted".
+  if (ORDINAL.test(textAt(tokens, from)) && from === at && textAt(tokens, from + 1) === 'one') from++;
   const negative =
     textAt(tokens, from) === 'minus' ||
     (textAt(tokens, from) === '-' &&

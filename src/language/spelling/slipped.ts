@@ -6,8 +6,11 @@ export function slipped(word: string): string | undefined {
   return onlyOne(swapped(word)) ?? onlyOne(doubled(word)) ?? onlyOne(endingInS(word));
 }
 
+/** Names among our words, to which other names lie near: "ines" is no slip of "Innes". */
+const NAMES = /^(?:innes|john|jack|dave|monty|alan)$/;
+
 function onlyOne(meant: readonly string[]): string | undefined {
-  const [first, ...others] = new Set(meant.filter(isKnown));
+  const [first, ...others] = new Set(meant.filter((word) => isKnown(word) && !NAMES.test(word)));
   return others.length === 0 ? first : undefined;
 }
 

@@ -1,6 +1,7 @@
 /** Plants sent or carried to somebody: "posted six to Ken", "dropped three round to Sheila", "two off to the parish sale". */
 import { CUTTINGS, goesToOutlet, isCarried, leavesWith } from '../taken-away.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { causeAt } from '../loss/counted.js';
 import { isReceiver, sentByOthers } from '../other-people.js';
 
 export const sent: readonly Rule[] = [
@@ -44,10 +45,15 @@ export const sent: readonly Rule[] = [
           /^(?:vicar|school|church|neighbours?|lady|man|market|hospice|club|society|shop|fete|fair|sale|stall|auction|raffle|office|pub|library|girls|lads|ladies|women|care|children)$/,
         )) ||
       followsWord(p, t, /^start$/) ||
+      /^(?!broken|other)./.test(causeAt(p, t) ?? '') ||
       // "Turned out to be dead".
       /^(?:be|have|look|grow|root|do|see)$/.test(wordAt(p, t)),
     phrasings: ['6 Salt Harrier off to the parish sale'],
-    mustNot: ['6 Salt Harrier off to a good start', '6 Salt Harrier off to the greenhouse'],
+    mustNot: [
+      '6 Salt Harrier off to a good start',
+      'three Salt Harrier gone with botrytis',
+      '6 Salt Harrier off to the greenhouse',
+    ],
   },
   {
     name: '<count> <plant> gone on the van to <recipient>',

@@ -1,6 +1,12 @@
 /** Losses told as losses: "lost three", "losses: 3 Salt Harrier", "two short", "3 down". */
-import type { PieceOf } from '../../pieces.js';
+import type { Piece, PieceOf } from '../../pieces.js';
 import { closeBehind, endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
+import { causeAt, counted } from './counted.js';
+
+/** "Gone with the kids": who took them along. */
+const TAKES = /^(?:kids|kid|children|boys|girls|lads|lasses|family|grandkids)$/;
+const who = (pieces: readonly Piece[], at: number): string =>
+  wordAt(pieces, /^(?:the|my|our|her|his)$/.test(wordAt(pieces, at)) ? at + 1 : at);
 
 export const lost: readonly Rule[] = [
   {
@@ -73,6 +79,16 @@ export const lost: readonly Rule[] = [
     phrasings: ['another Salt Harrier gone the same way'],
   },
   {
+    // "Gone with the kids": not broken, but taken along.
+    name: '<count> gone with <cause>',
+    kind: 'loss',
+    head: 'go~past|gone with|to',
+    shape: 'subject',
+    when: (p, f, t) => counted(p, f, t) && !/^(?:broken|other)?$/.test(causeAt(p, t) ?? ''),
+    phrasings: ['three of the Salt Harrier gone with botrytis', 'two Salt Harrier went to slugs'],
+    mustNot: ['three Salt Harrier gone with the kids', 'two Salt Harrier went to Ines'],
+  },
+  {
     name: '<count> down',
     phrasings: ['sciarid got into SH1, 3 down'],
     kind: 'loss',
@@ -94,7 +110,7 @@ export const lost: readonly Rule[] = [
     faint: true,
     when: (p, f, t) =>
       precedes(p, f, 4, 'count') &&
-      (endsAt(p, t) || /^(?:at|with)$/.test(wordAt(p, t))) &&
+      (endsAt(p, t) || wordAt(p, t) === 'at' || (wordAt(p, t) === 'with' && !TAKES.test(who(p, t + 1)))) &&
       // "Gone on me", but "gone on the trolley".
       !(wordAt(p, t) === 'on' && /^(?:the|my|our|a)$/.test(wordAt(p, t + 1))) &&
       (p[t]?.is !== 'when' ||

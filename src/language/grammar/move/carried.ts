@@ -25,6 +25,19 @@ function isThing(pieces: readonly Piece[], to: number): boolean {
   return piece?.is === 'place' && piece.prep === undefined && !follows(pieces, at + 1, 'place', 'plant');
 }
 
+/** "Got cooked in the sun room": what befell them there. */
+const gotSpoilt = (pieces: readonly Piece[], from: number, to: number): boolean => {
+  const befell = pieces[to];
+  return (
+    /^(?:got|get)$/.test(wordAt(pieces, from)) &&
+    befell?.is === 'word' &&
+    befell.verb?.form === 'past' &&
+    /^(?:cook|bake|fry|frazzle|scorch|roast|crisp|freeze|frost|burn|drown|squash|crush|knock|snap|break|eat|munch|trample|nip|dry|wilt|soak)$/.test(
+      befell.verb.lemma,
+    )
+  );
+};
+
 export const carried: readonly Rule[] = [
   {
     name: 'moved <plant> to <place>',
@@ -118,6 +131,7 @@ export const carried: readonly Rule[] = [
     unless: (p, f, t) =>
       isThing(p, t) ||
       p[t]?.is === 'medium' ||
+      gotSpoilt(p, f, t) ||
       // "I've fuchsias stood out on the step": where they are.
       (wordAt(p, f) === 'stood' &&
         p[f - 1]?.is === 'plant' &&
@@ -133,7 +147,11 @@ export const carried: readonly Rule[] = [
         /^(?:fleece|lid|cover|cutting|cuttings|planted|potted|watered|rooted|sown|newspaper|net|bag)$/,
       ),
     phrasings: ['took all the Salt Harrier into the greenhouse', 'took the Salt Harrier into the greenhouse'],
-    mustNot: ['took 8 Salt Harrier into a pot', 'took all the tips off the Salt Harrier into a jar'],
+    mustNot: [
+      'took 8 Salt Harrier into a pot',
+      'took all the tips off the Salt Harrier into a jar',
+      'the Salt Harrier got fried in the sunroom',
+    ],
   },
   {
     name: 'took <plant> to <place>',

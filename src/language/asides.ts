@@ -1,0 +1,37 @@
+/** Talk that only picks up the thread ("where was I", "what was I saying"): a pause, and no question. */
+import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+const ASIDES: readonly (readonly string[])[] = [
+  ['where', 'was', 'i'],
+  ['where', 'were', 'we'],
+  ['what', 'was', 'i', 'saying'],
+  ['what', 'was', 'i', 'on', 'about'],
+  ['as', 'i', 'was', 'saying'],
+];
+
+/** "Where was I with the Salt Harrier": asked after all. */
+const ASKS_ON =
+  /^(?:with|on|up|at|in|going|to|when|for|about|before|keeping|putting|taking|growing|rooting|working|meant|supposed)$/;
+
+/** The row with a break for each of them. */
+export function withoutAsides(pieces: readonly Piece[]): readonly Piece[] {
+  const rest: Piece[] = [];
+  for (let at = 0; at < pieces.length; at++) {
+    const piece = pieces[at];
+    const aside = ASIDES.find(
+      (words) =>
+        words.every((word, n) => wordAt(pieces, at + n) === word) &&
+        !ASKS_ON.test(wordAt(pieces, at + words.length)) &&
+        pieces[at + words.length]?.is !== 'when',
+    );
+    if (!piece) continue;
+    if (!aside) {
+      rest.push(piece);
+      continue;
+    }
+    rest.push({ is: 'break', hard: false, mark: ',', from: piece.from, to: piece.from });
+    at += aside.length - 1;
+  }
+  return rest;
+}

@@ -1,0 +1,101 @@
+/** What thumbs write for small words: "moved the rest 2 the shelf", "th", "lst night". */
+import { COUNTED, THEM } from './leads-to.js';
+import { allFor, type Misheard } from './record.js';
+
+export const thumbed: readonly Misheard[] = [
+  {
+    name: 'th <something>',
+    mends: { th: 'the' },
+    // "The 4 th".
+    when: (v) => v.kind(-1) !== 'number' && v.kind(1) !== undefined,
+    phrasings: [['sent th Salt Harrier', 'sent the Salt Harrier']],
+    mustNot: ['on the 4 th'],
+  },
+  {
+    // "Lst" by itself is "lost".
+    name: 'lost night',
+    mends: { lost: 'last' },
+    when: (v) => /^(?:night|week|month|weekend)$/.test(v.word(1)),
+    phrasings: [['down to two lst night', 'down to two last night']],
+    mustNot: ['lost two last night'],
+  },
+  {
+    name: 'moved <plant> from the <place> 2 <place>',
+    mends: { 2: 'to' },
+    when: (v) =>
+      v.isPlace(1) &&
+      v.movedBefore &&
+      (THEM.test(v.word(-1)) ||
+        /^(?:out|over|back|down|up|across|through)$/.test(v.word(-1)) ||
+        (v.within(-6, -1, /^from$/) && !v.within(-6, 0, /^(?:to|into|onto)$/))),
+    phrasings: [
+      ['moved Salt Harrier from the porch 2 greenhouse', 'moved Salt Harrier from the porch to greenhouse'],
+      ['moved the rest 2 greenhouse', 'moved the rest to greenhouse'],
+      ['moved everything out 2 greenhouse', 'moved everything out to greenhouse'],
+    ],
+    mustNot: ['moved 2 from greenhouse', 'took Salt Harrier from bench 2'],
+  },
+  {
+    name: 'sent <plant> off 2 <someone>',
+    mends: { 2: 'to' },
+    when: (v) =>
+      /^(?:off|over|out|round)$/.test(v.word(-1)) &&
+      (v.isName(-2) || THEM.test(v.word(-2))) &&
+      (v.gaveBefore || v.movedBefore) &&
+      v.kind(1) === 'word' &&
+      !v.isPlant(1) &&
+      !COUNTED.test(v.word(1)),
+    phrasings: [['sent Salt Harrier off 2 Doreen', 'sent Salt Harrier off to Doreen']],
+    mustNot: ['sent Salt Harrier off 2 of them late', 'sent Salt Harrier out 2 rooted'],
+  },
+  {
+    name: '<plant> 4 the stall',
+    mends: { 4: 'for' },
+    when: (v) => /^(?:the|my|our|her|his|mum|dad|a)$/.test(v.word(1)) && v.isName(-1),
+    phrasings: [['six Salt Harrier 4 the stall', 'six Salt Harrier for the stall']],
+    mustNot: ['Salt Harrier 4 rooted'],
+  },
+  {
+    name: '<plant> 4 xmas fair',
+    mends: { 4: 'for' },
+    when: (v) =>
+      v.isName(-1) &&
+      /^(?:xmas|christmas|easter|spring|summer|autumn|winter|market|school|church|village|mum|dad|nan|gran|mums|mothers|plant|stall|sale|fair|show|fete)$/.test(
+        v.word(1),
+      ) &&
+      !/^(?:pots?|trays?)$/.test(v.word(2)) &&
+      !v.isPlace(1),
+    phrasings: [['need 30 Salt Harrier 4 xmas fair', 'need 30 Salt Harrier for xmas fair']],
+    mustNot: ['Salt Harrier 4 plant pots', 'Salt Harrier 4 rooted'],
+  },
+  {
+    name: 'moved <plant> 2 the <place>',
+    mends: { 2: 'to' },
+    when: (v) =>
+      (v.isName(-1) || /^(?:them|em|it|those|these|everything|all|rest|lot|over|back)$/.test(v.word(-1))) &&
+      /^(?:the|my|our|her|his|mum|dad|mums|dads|gran|nan)$/.test(v.word(1)) &&
+      !/^(?:other|others|same|last|next|first|size|day|night|week|best|worst|biggest|smallest)$/.test(
+        v.word(2),
+      ),
+    phrasings: [
+      ['moved Salt Harrier 2 the shelf', 'moved Salt Harrier to the shelf'],
+      ['took them 2 my nan', 'took them to my nan'],
+    ],
+    mustNot: ['Salt Harrier 2 rooted', 'Salt Harrier 2 the other day', 'Salt Harrier 2 in the tray'],
+  },
+  {
+    // A habitual misspelling would take a surname with it ("for Mrs Potts").
+    name: '<number> potts',
+    mends: { ...allFor('pots', 'potts|potes|potz|pts'), ...allFor('trays', 'trayz|trais|traes|treys') },
+    when: (v) =>
+      v.kind(-1) === 'number' ||
+      /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen|several|few|the)$/.test(
+        v.word(-1),
+      ),
+    phrasings: [
+      ['4 potts of 3', '4 pots of 3'],
+      ['took 24, 2 trayz', 'took 24, 2 trays'],
+    ],
+    mustNot: ['gave six to potts'],
+  },
+];
