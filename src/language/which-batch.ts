@@ -176,8 +176,12 @@ const LATER = new Set(['check', 'loss', 'potOn', 'pinch', 'plantOut', 'dispatch'
 /** "Planted out 8 of the greenhouse Ember Fox": of those that stand there. What moves or is tended tells of the place itself. */
 function isOfThePlace(pieces: readonly Piece[], at: number, clause: Clause): boolean {
   const kind = clause.hit?.rule.kind ?? '';
+  const piece = pieces[at];
+  // "Put them out on the back porch Salt Harrier potted on": where they went, and then of others.
+  const isWhere = kind === 'hardenOff' && piece?.is === 'place' && piece.prep !== undefined;
   return (
     (LATER.has(kind) || kind === 'hardenOff') &&
+    !isWhere &&
     kind !== 'move' &&
     pieces[at + 1]?.is === 'plant' &&
     (ARTICLE.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'count')
