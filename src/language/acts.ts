@@ -3,6 +3,7 @@ import { acrossTheRow } from './across-row.js';
 import { isSomeonesCrop } from './another-grower.js';
 import { caresGiven } from './cares-given.js';
 import { type Clause, clausesOf } from './clauses.js';
+import { moodsOnCondition } from './conditions.js';
 import { sharedMoods, sharedObject, sharedPlace } from './side-by-side.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
@@ -82,11 +83,8 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
   // How many were said not to have rooted: "they" that go out behind it.
   let unrooted: Quantity | undefined;
   const clauses = clausesOf(pieces, rules);
-  const moods = sharedMoods(
-    pieces,
-    clauses,
-    clauses.map((clause) => moodOf(pieces, clause)),
-  );
+  const own = clauses.map((clause) => moodOf(pieces, clause));
+  const moods = moodsOnCondition(pieces, clauses, sharedMoods(pieces, clauses, own));
   for (const [n, clause] of clauses.entries()) {
     if (!clause.hit) continue;
     hits++;

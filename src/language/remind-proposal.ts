@@ -8,6 +8,7 @@ import { findRemind } from './grammar/remind.js';
 import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
 import type { Piece, PieceOf, When } from './pieces.js';
+import { droppedPlan } from './plans-dropped.js';
 import type { Proposal } from './proposal.js';
 import { LINE_LIMIT, type Sentence, textOf } from './sentences.js';
 import type { Utterance } from './utterance.js';
@@ -45,19 +46,20 @@ export function proposeRemind(
       /^(?:one|you|he|she|people|they)$/.test(wordAt(pieces, found.from - 1)))
   )
     return undefined;
-  if (found.rule.beforeVerb && isPastPlan(pieces, found)) return undefined;
+  const dropped = found.rule.beforeVerb ? droppedPlan(pieces, found.from, found.to) : undefined;
+  if (dropped && !dropped.instead) return undefined;
   const bounds = clauseBounds(pieces, found.from);
   // "Sow the sweet peas on Saturday - remind me": of what stands before.
   const trails = !found.rule.beforeVerb && pieces.slice(found.to).every(({ is }) => is === 'break');
   const start = trails ? 0 : found.rule.beforeVerb ? bounds.from : Math.min(bounds.from, found.from);
-  const end = nextDoneClause(pieces, found.to);
+  const end = dropped?.at ?? nextDoneClause(pieces, found.to);
   const own = pieces.slice(start, end);
   // "Sunday week, half seven, nudge me to …": a sentence that opens with its time.
   const opening = pieces.slice(0, start).every(({ is }) => is === 'when' || is === 'break') ? pieces : own;
   const times = opening
     .filter((piece): piece is PieceOf<'when'> => piece.is === 'when')
     .map(({ when }) => when);
-  const whenDay = times.find(({ future }) => future !== undefined);
+  const whenDay = dropped?.instead ?? times.find(({ future }) => future !== undefined);
   const named = times.find((each) => each.time !== undefined)?.time;
   // "Tonight at seven" is no morning.
   const evening =
@@ -125,22 +127,6 @@ export function proposeRemind(
     ],
     before: pieces.slice(0, start),
   };
-}
-
-/** "I was going to take some today but couldn't find the knife": what came of a plan that was made before. */
-function isPastPlan(
-  pieces: readonly Piece[],
-  found: { readonly from: number; readonly to: number },
-): boolean {
-  const planned = pieces
-    .slice(Math.max(0, found.from - 3), found.from)
-    .some((piece) => piece.is === 'word' && /^(?:was|were)$/.test(piece.text));
-  const behind = pieces.slice(found.to).flatMap((piece) => (piece.is === 'word' ? [piece.text] : []));
-  return (
-    planned &&
-    behind.some((word) => /^(?:but|so|though|instead|only|except)$/.test(word)) &&
-    !behind.some((word) => /^(?:will|i'll|we'll|shall|tomorrow)$/.test(word))
-  );
 }
 
 function stripLead(pieces: readonly Piece[]): readonly Piece[] {

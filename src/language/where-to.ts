@@ -78,9 +78,11 @@ export function withWhereTo(
         ? movedOn(draft, pieces, clause, tokens, text)
         : undefined;
     if (moved) return { ...draft, ...moved };
-    const inside = pieces
-      .slice(clause.from, clause.to)
-      .some((piece) => piece.is === 'word' && /^(?:indoors|inside)$/.test(piece.text));
+    const inside =
+      rule.sense === 'indoors' ||
+      pieces
+        .slice(clause.from, clause.to)
+        .some((piece) => piece.is === 'word' && /^(?:indoors|inside)$/.test(piece.text));
     const [only] = places;
     if (
       places.length === 1 &&

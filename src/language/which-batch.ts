@@ -136,12 +136,11 @@ function ageOf(pieces: readonly Piece[], at: number): WhichBatch['age'] {
   return [...AGES, ...(isLot ? ORDERED : [])].find(([, pattern]) => pattern.test(text))?.[0];
 }
 
-/** "Everything that was in the propagator has gone out": what stood there, whatever it is. */
+/** "Everything that was in the propagator has gone out", "moved all that was there to the shed": what stood there, whatever it is. */
 function isWholePlace(pieces: readonly Piece[], at: number, { from, to, hit }: Clause): boolean {
   const before = pieces.slice(from, at);
   return (
     hit?.rule.kind === 'move' &&
-    at < hit.from &&
     before.some((piece) => piece.is === 'count' && piece.quantity.whole === 'all') &&
     !pieces.slice(from, to).some(({ is }) => is === 'plant')
   );

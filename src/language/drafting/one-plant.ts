@@ -8,7 +8,7 @@ export const isCropAlone = ({ variety, batch, crop }: PlantWords): boolean =>
 export const isSamePlant = (a: PlantWords, b: PlantWords): boolean =>
   a.variety === b.variety && a.crop === b.crop && a.batch === b.batch;
 
-/** "Brindle Gate westringia", "dahlia 'Ember Fox'", "PE31 Tallow Bell": two names of one plant, side by side. */
+/** "Brindle Gate westringia", "dahlia tuber called Ember Fox", "PE31 Tallow Bell": two names of one plant, side by side. */
 export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at: number): boolean {
   if (
     (a.variety !== undefined && b.variety !== undefined) ||
@@ -16,7 +16,7 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     (a.batch !== undefined && b.batch !== undefined)
   )
     return false;
-  for (let before = at - 1; before >= 0 && before >= at - 5; before--) {
+  for (let before = at - 1; before >= 0 && before >= at - 6; before--) {
     const piece = pieces[before];
     if (piece?.is === 'plant') return true;
     if (piece?.is === 'break' && /^[,(:-]$/.test(piece.mark)) continue;
@@ -25,7 +25,7 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     if (wordAt(pieces, before) === 'with' && wordAt(pieces, before + 2) === 'name') continue;
     if (
       piece?.is === 'word' &&
-      /^(?:the|called|named|labelled|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too)$/.test(
+      /^(?:the|called|named|labelled|labeled|marked|tagged|christened|by|tubers?|crowns?|corms?|rhizomes?|plugs?|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too)$/.test(
         piece.text,
       )
     )

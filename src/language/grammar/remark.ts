@@ -14,7 +14,7 @@ export const STATIVE =
 
 /** Talk about a plant that observes nothing. */
 export const IDLE =
-  /\b(?:favou?rite|wish|hope|hoping|love (?:the|my|that|this)|excited|can't wait|thinking|thought|dream|funny|joke|named|name|called|bought the|wonder|wondering|if|would|could|might|maybe|asked|told|says|said|reckons?|thinks|remember|photo|picture|painting|book|(?:an|the|that|this|your) article|articles|article (?:about|on|in)|video|forgot|forgotten|didn't|haven't|never|not sure|no idea|jealous|envy|envious|admired|admires|compliments?|show off|visited|visit|sold out|at the show|garden centre|label|labels|for (?:tea|dinner|lunch|breakfast|supper|pudding))\b/;
+  /\b(?:favou?rite|wish|hope|hoping|love (?:the|my|that|this)|excited|can't wait|thinking|thought|dream|funny|joke|named|name|called|bought the|wonder|wondering|if|would|could|might|maybe|asked|told|says|said|reckons?|thinks|remember|photo|picture|painting|book|(?:an|the|that|this|your) article|articles|article (?:about|on|in)|video|forgot|forgotten|didn't|did not|haven't|have not|never|no (?:time|chance) (?:to|for)|not the time|not sure|no idea|jealous|envy|envious|admired|admires|compliments?|show off|visited|visit|sold out|at the show|garden centre|label|labels|for (?:tea|dinner|lunch|breakfast|supper|pudding))\b/;
 
 /** "Everything's looking pretty sorry for itself": of all plants, by what only plants or their keeper's eye would tell. */
 export const ALL_LOOK =

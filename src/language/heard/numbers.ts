@@ -61,14 +61,17 @@ export const heardNumbers: readonly Misheard[] = [
   },
   {
     name: 'all except to',
-    mends: { ...TWO, for: 'four' },
+    mends: { ...TWO, for: 'four', ...allFor('three', 'tree|free') },
     when: (v) =>
-      v.kind(1) === undefined &&
+      (v.kind(1) === undefined ||
+        // "All but too of them", but "all but for the frost".
+        (v.word(1) === 'of' && /^(?:them|em|those|these)$/.test(v.word(2)))) &&
       /^(?:except|bar|but|for)$/.test(v.word(-1)) &&
       /\b(?:except|bar|all but)\b/.test(`${v.word(-3)} ${v.word(-2)} ${v.word(-1)}`),
     phrasings: [
       ['all rooted except to', 'all rooted except two'],
       ['all but for', 'all but four'],
+      ['er all but too of them', 'er all but two of them'],
       ['all rooted except for too', 'all rooted except for two'],
     ],
     mustNot: ['wanted to but too', 'all but for the frost'],

@@ -1,6 +1,7 @@
 /** Places that the ledger knows, however they are written. */
 import { isKnown } from '../lexicon.js';
 import type { NoteContext } from '../note.js';
+import { soundsLike } from '../sounds.js';
 import { distance, slipsAllowed } from '../spelling.js';
 import { isThinned } from '../spelling/vowels-left-out.js';
 import type { Token } from '../tokens.js';
@@ -40,6 +41,7 @@ export function knownAt(
   for (const { place, words, joined, initials } of names) {
     let to = at;
     let fits = true;
+    let heard = 0;
     for (const [n, expected] of words.entries()) {
       if (n > 0 && tokens[to]?.raw === '-') to++;
       const written = plain[to] ?? '';
@@ -48,7 +50,11 @@ export function knownAt(
       const raw = tokens[to]?.raw.toLowerCase() ?? '';
       const thinned =
         lacksVowels(written, expected) || (words.length > 1 && raw !== written && lacksVowels(raw, expected));
-      if (!free(to) || !(initial || thinned || same(written, expected) || raw === expected)) {
+      const exact = initial || thinned || same(written, expected) || raw === expected;
+      // "Colled frame", "the missed bench": one word of several may be told by its sound.
+      const alike = !exact && words.length > 1 && soundsLike(written, expected);
+      if (alike) heard++;
+      if (!free(to) || !(exact || alike) || heard > 1) {
         fits = false;
         break;
       }

@@ -44,6 +44,13 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
   }
   if (/^(?:everything|both)$/.test(first))
     return result(first === 'both' ? { value: 2, both: true } : { whole: 'all' }, at + 1);
+  // "Moved whatever was in the porch", but "everything bar whatever was in the porch".
+  if (
+    first === 'whatever' &&
+    /^(?:was|were|had|stood|sat|lived)$/.test(textAt(tokens, at + 1)) &&
+    !/^(?:bar|but|except|for|from|save|not)$/.test(textAt(tokens, at - 1))
+  )
+    return result({ whole: 'all' }, at + 1);
   if (/^(?:none|neither|zilch)$/.test(first)) return result({ value: 0 }, at + 1);
   if (
     isPhraseAt(tokens, at, ['not', 'one', 'of']) ||
@@ -81,13 +88,13 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
   const the = first === 'the' ? at + 1 : at;
   const word = textAt(tokens, the);
   if (/^(?:rest|remainder)$/.test(word) && first === 'the') return result({ whole: 'rest' }, the + 1);
-  // "200 rooted, rest binned", "remainder composted".
+  // "200 rooted, rest binned", "others composted", "balance to Ken".
   if (
-    /^(?:rest|remainder)$/.test(word) &&
-    (tokens[at - 1]?.is === 'mark' || textAt(tokens, at - 1) === 'and') &&
-    verbSense(textAt(tokens, at + 1))?.form === 'past'
+    /^(?:rest|remainder|balance|others)$/.test(word) &&
+    (/^(?:mark|line)$/.test(tokens[at - 1]?.is ?? 'mark') || textAt(tokens, at - 1) === 'and') &&
+    (verbSense(textAt(tokens, the + 1))?.form === 'past' || isOnward(tokens, the + 1))
   )
-    return result({ whole: 'rest' }, at + 1);
+    return result({ whole: 'rest' }, the + 1);
   // "Moved rest to the frame", "binned rest".
   if (
     first === 'rest' &&
@@ -125,6 +132,10 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
   }
   return undefined;
 }
+
+/** "To Ken", "into the bin": where the rest went. */
+const isOnward = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:to|into)$/.test(textAt(tokens, at)) && tokens[at + 1]?.is === 'word';
 
 /** Words of strength between "every" and "one". */
 const EVERY =

@@ -1,5 +1,6 @@
 /** Plants thrown out, and those kept back from it: "binned six", "four on the heap". */
 import type { Piece } from '../../pieces.js';
+import { RUINED } from './ruined.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 /** "Chucked them into the greenhouse", "threw six in with the lobelia": put there, not thrown away. */
@@ -9,8 +10,7 @@ function putSomewhere(pieces: readonly Piece[], from: number): boolean {
       .slice(from)
       .some(
         (piece) =>
-          piece.is === 'word' &&
-          /^(?:gone|brown|slimy|mushy|rotten|rotted|dead|mouldy|black|still|sitting|left)$/.test(piece.text),
+          piece.is === 'word' && (RUINED.test(piece.text) || /^(?:still|sitting|left)$/.test(piece.text)),
       )
   )
     return false;
@@ -71,6 +71,7 @@ export const thrownAway: readonly Rule[] = [
     phrasings: [
       'chucked a dozen Salt Harrier on the heap',
       'binned the last two Salt Harrier still sitting in the propagator',
+      'tossed 3 Salt Harrier that dried out in the greenhouse',
     ],
     mustNot: [
       'chucked a dozen Salt Harrier into the greenhouse',

@@ -1,5 +1,6 @@
 /** Plants carried: "moved the Salt Harrier to the greenhouse", "brought them in". */
 import type { Piece } from '../../pieces.js';
+import { RUINED } from '../loss/ruined.js';
 import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { THEM } from '../stand-ins.js';
 import { toPlace } from './to-place.js';
@@ -38,6 +39,10 @@ const gotSpoilt = (pieces: readonly Piece[], from: number, to: number): boolean 
   );
 };
 
+/** "Everything", "all the plants". */
+const isWhole = (piece: Piece | undefined): boolean =>
+  piece?.is === 'count' && piece.quantity.whole !== undefined;
+
 export const carried: readonly Rule[] = [
   {
     name: 'moved <plant> to <place>',
@@ -46,7 +51,9 @@ export const carried: readonly Rule[] = [
     head: 'move~past|shift~past|carry~past|transfer~past|relocate~past|lug~past|haul~past|drag~past|cart~past|evict~past|turf~past|trundle~past|trolley~past|wheel~past|schlep~past|banish~past|promote~past|demote~past|migrate~past|switch~past|ferry~past|shuffle~past|shunt~past|slide~past',
     shape: 'object',
     unless: (p, _f, t) =>
-      (/^(?:on|house|in)$/.test(wordAt(p, t)) && !follows(p, t, 'plant')) || isNextInTurn(p, t),
+      (/^(?:on|house|in)$/.test(wordAt(p, t)) && !follows(p, t, 'plant') && !isWhole(p[t + 1])) ||
+      isNextInTurn(p, t),
+    phrasings: ['carried in all the plants that were on the step to the porch'],
     mustNot: ['moved on to the Salt Harrier next'],
   },
   {
@@ -68,13 +75,7 @@ export const carried: readonly Rule[] = [
         ) &&
       !followsWord(p, t, /^(?:bin|compost|heap|skip|tip|bonfire|rubbish|fire|dustbin|fleece|lid|cover)$/) &&
       // "Chucked two of those on the sill, gone slimy": thrown out.
-      !p
-        .slice(t)
-        .some(
-          (piece) =>
-            piece.is === 'word' &&
-            /^(?:gone|brown|slimy|mushy|rotten|rotted|dead|mouldy|black)$/.test(piece.text),
-        ),
+      !p.slice(t).some((piece) => piece.is === 'word' && RUINED.test(piece.text)),
     phrasings: [
       'removed the Salt Harrier from the cold frame to the greenhouse',
       'threw four Tallow Bell into the shed',
@@ -92,11 +93,16 @@ export const carried: readonly Rule[] = [
     name: 'brought in <plant>',
     kind: 'move',
     sense: 'indoors',
-    head: 'bring~past|fetch~past in|inside|indoors',
+    head: 'bring~past|fetch~past|carry~past|lug~past|haul~past in|inside|indoors',
     shape: 'object',
     when: (p, _f, t) =>
-      p[t]?.is !== 'place' && follows(p, t, 'plant') && !followsWord(p, t, /^(?:to|into|from|plugs?)$/),
-    phrasings: ['brought in all the Salt Harrier on account of the frost'],
+      p[t]?.is !== 'place' &&
+      (follows(p, t, 'plant') || (isWhole(p[t]) && follows(p, t, 'place'))) &&
+      !followsWord(p, t, /^(?:to|into|from|plugs?)$/),
+    phrasings: [
+      'brought in all the Salt Harrier on account of the frost',
+      'carried in everything that was on the step',
+    ],
   },
   {
     name: 'brought <plant> back in',
@@ -151,6 +157,7 @@ export const carried: readonly Rule[] = [
       'took 8 Salt Harrier into a pot',
       'took all the tips off the Salt Harrier into a jar',
       'the Salt Harrier got fried in the sunroom',
+      'the Salt Harrier got cooked in the greenhouse',
     ],
   },
   {

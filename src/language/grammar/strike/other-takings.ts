@@ -38,6 +38,8 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
     return true;
   // "Took all the Salt Harrier into the greenhouse".
   if (isCarriedInto(pieces, to)) return true;
+  // "Took everything out to the cold frame", "took all that was on the porch into the shed".
+  if (isAllOfPlace(pieces, to)) return true;
   // "Took six Salt Harrier out for the sale".
   if (isCarriedAlong(pieces, to)) return true;
   // "Took the cuttings out of the propagator", "… to school".
@@ -122,6 +124,21 @@ function isCarriedInto(pieces: readonly Piece[], to: number): boolean {
       (piece) =>
         (piece.is === 'count' && piece.quantity.whole !== undefined) ||
         (piece.is === 'word' && /^(?:the|my|our|those|these)$/.test(piece.text)),
+    )
+  );
+}
+
+/** All there is, no plant named, and a place that it was taken to or from; nothing was taken off anything. */
+function isAllOfPlace(pieces: readonly Piece[], to: number): boolean {
+  const all = pieces[to];
+  if (all?.is !== 'count' || all.quantity.whole === undefined) return false;
+  const end = pieces.findIndex((piece, at) => at > to && piece.is === 'break');
+  const own = pieces.slice(to + 1, end < 0 ? undefined : end);
+  return (
+    own.some(({ is }) => is === 'place') &&
+    own.every(
+      (piece) =>
+        !/^(?:plant|cutting|pots)$/.test(piece.is) && !(piece.is === 'word' && CUTTINGS.test(piece.text)),
     )
   );
 }

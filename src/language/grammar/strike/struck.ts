@@ -25,10 +25,13 @@ export const struck: readonly Rule[] = [
     shape: 'object',
     unless: (p, f, t) =>
       isRelative(p, f) ||
+      // "Got stuck into the weeding", "got stuck in traffic".
+      /^(?:got|get|gets|getting)$/.test(wordAt(p, f - 1)) ||
       (/^(?:them|it|em|the|inside|indoors|at|with|to|together|on|like)$/.test(wordAt(p, t)) &&
         !follows(p, t, 'count', 'cutting') &&
         !/^(?:prunings|trimmings|clippings|bits|pieces)$/.test(wordAt(p, t + 1))),
     phrasings: ['stuck the prunings of the Salt Harrier in a jar of water, six of em'],
+    mustNot: ['watered the Salt Harrier, then got stuck into six rows of weeding'],
   },
   {
     name: 'inserted <count> <plant>',

@@ -1,0 +1,70 @@
+/** Roots told of as that for which another act waits or waited: "pot them on once they've a root", "potted on when they had rooted". */
+import type { Clause } from './clauses.js';
+import { wordAt } from './grammar/rule.js';
+import type { Mood } from './mood.js';
+import type { Piece } from './pieces.js';
+
+/** What may stand between the word that sets the condition and what is told of the roots. */
+const OF_WHOM =
+  /^(?:they|they've|they'd|they're|it|it's|it'd|there's|there|the|my|our|those|these|them|you|you've|see|cuttings|plants|have|has|had|is|are|were|was|be|got|get|gets|a|an|any|some|enough|few|good|decent|proper|nice|bit|of|show|shows|fully|well|properly|at|least|white|first|new)$/;
+const WHO = /^(?:they|they've|they'd|they're|it|it's|it'd|there's|there|you|you've|cuttings|plants)$/;
+const CONDITION = /^(?:once|when|whenever|until|till|before|after)$/;
+const INSTANT = /^(?:minute|moment|second|instant)$/;
+const GONE = /^(?:had|were|was|they'd|it'd|rooted)$/;
+
+/** Moods by which no look is told where its roots only say when another act is or was due. */
+export function moodsOnCondition(
+  pieces: readonly Piece[],
+  clauses: readonly Clause[],
+  own: readonly Mood[],
+): readonly Mood[] {
+  const moods = [...own];
+  for (const [n, clause] of clauses.entries()) {
+    if (clause.hit?.rule.kind !== 'check' || clause.hit.rule.sense !== undefined || own[n] !== 'done')
+      continue;
+    const start = conditionBefore(pieces, clause.hit.from);
+    if (start === undefined) continue;
+    const isGone = pieces
+      .slice(start, clause.hit.to)
+      .some((_, at) => GONE.test(wordAt(pieces, start + at)) && !isPerfect(pieces, start + at));
+    // "It was May when they rooted": told for its own sake.
+    if (isGone && clauses.filter(({ hit }) => hit).length < 2) continue;
+    moods[n] = 'supposed';
+    // "Pot on once they have roots": advice, and nothing done.
+    const before = clauses[n - 1];
+    if (!isGone && before?.hit && isPlain(pieces, before) && own[n - 1] === 'done') moods[n - 1] = 'supposed';
+  }
+  return moods;
+}
+
+/** "They've rooted", "once rooted": no time gone by. */
+const isPerfect = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at) === 'rooted' &&
+  !/^(?:they|it|cuttings|plants)$/.test(wordAt(pieces, at - 1)) &&
+  pieces[at - 1]?.is !== 'plant';
+
+/** Where the words that set a condition begin, straight before whoever has the roots. */
+function conditionBefore(pieces: readonly Piece[], head: number): number | undefined {
+  let at = head;
+  let named = WHO.test(wordAt(pieces, head));
+  while (at > 0) {
+    const piece = pieces[at - 1];
+    const word = wordAt(pieces, at - 1);
+    if (named && CONDITION.test(word)) return at - 1;
+    if (named && word === 'as' && wordAt(pieces, at - 2) === 'soon') return at - 3;
+    if (named && INSTANT.test(word) && wordAt(pieces, at - 2) === 'the') return at - 2;
+    if (named && word === 'time' && wordAt(pieces, at - 2) === 'the' && wordAt(pieces, at - 3) === 'by')
+      return at - 3;
+    const isWhole = piece?.is === 'count' && piece.quantity.whole !== undefined;
+    if (piece?.is === 'plant' || WHO.test(word)) named = true;
+    else if (!isWhole && !OF_WHOM.test(word)) return undefined;
+    at--;
+  }
+  return undefined;
+}
+
+/** An act told in its plain form, of nobody: "pot on", "you pot on". */
+function isPlain(pieces: readonly Piece[], { hit }: Clause): boolean {
+  const head = pieces[hit?.from ?? -1];
+  return head?.is === 'word' && head.verb?.form === 'base';
+}
