@@ -37,13 +37,16 @@ function backwards(proposals: readonly Proposal[], row: readonly Piece[]): reado
   const plant = proposals[first]?.draft.plant;
   if (plant === undefined || !isNamedLast(row)) return proposals;
   return proposals.map((proposal) =>
-    proposal.draft.plant === undefined &&
-    proposal.carried === undefined &&
-    !(proposal.kind === 'tend' && proposal.draft.place !== undefined)
+    proposal.draft.plant === undefined && proposal.carried === undefined && !isOfAll(proposal)
       ? { ...proposal, carried: plant }
       : proposal,
   );
 }
+
+/** "Watered the greenhouse and …", "moved everything in the porch out and …": of a place, or of all there is. */
+const isOfAll = ({ kind, draft }: Proposal): boolean =>
+  (kind === 'tend' && draft.place !== undefined) ||
+  (/^(?:tend|move)$/.test(kind) && draft.quantity?.whole === 'all' && !draft.pronoun);
 
 /** The first plant of a row stands behind "on", "of" and the like, with no act behind it. */
 function isNamedLast(row: readonly Piece[]): boolean {

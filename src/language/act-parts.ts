@@ -87,8 +87,13 @@ function eachSending(pieces: readonly Piece[], clause: Clause): readonly Clause[
     let count = at + 1;
     while (/^(?:a|an|and|another|further|more)$/.test(wordAt(pieces, count))) count++;
     // "Gave Jean four and Bob two".
+    const whom = pieces[count];
+    // No "and got two back".
     const named =
-      pieces[count]?.is === 'word' && pieces[count + 1]?.is === 'count' && isNamedFirst(pieces, hit.to);
+      whom?.is === 'word' &&
+      whom.verb?.form !== 'past' &&
+      pieces[count + 1]?.is === 'count' &&
+      isNamedFirst(pieces, hit.to);
     if (named) return [{ ...clause, to: at }, ...eachSending(pieces, behind(clause, hit, at))];
     if (pieces[count]?.is !== 'count') continue;
     let to = count + 1;

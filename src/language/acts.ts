@@ -17,6 +17,7 @@ import type { Note } from './note.js';
 import { countedBy, outOf } from './number-meant.js';
 import { partsOf } from './act-parts.js';
 import { actsOnPlants, tendsSomethingElse } from './objects.js';
+import { lostBecause } from './parts-ruined.js';
 import type { Piece, PlantWords } from './pieces.js';
 import { proposeReading } from './reading-proposal.js';
 import type { Quantity } from './quantities/quantity.js';
@@ -134,7 +135,11 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       });
       continue;
     }
-    if (mood !== 'done') continue;
+    if (mood !== 'done') {
+      // "Wanted to check the Salt Harrier, found roots on three": theirs.
+      if (rule.sense === 'look') plantNamed = draftsOf(pieces, clause)[0]?.plant ?? plantNamed;
+      continue;
+    }
     const purpose =
       kind === 'hardenOff' &&
       (wordAt(pieces, clause.hit.from - 1) === 'to' || wordAt(pieces, clause.hit.from) === 'to');
@@ -154,6 +159,9 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
             (actsOnPlants({ ...found, pronoun: true }, pieces, clause) &&
               !tendsSomethingElse(found, pieces, clause)),
     );
+    const explained =
+      guarded.length === 0 ? lostBecause(proposals.at(-1), pieces, clause, drafts) : undefined;
+    if (explained) proposals[proposals.length - 1] = explained;
     for (const drafted of kind === 'tend' ? eachPlace(guarded, pieces, clause) : guarded) {
       const since = clauses[n - 1]?.hit?.to ?? 0;
       const sorted =

@@ -9,7 +9,7 @@ import { plantsIn } from './sentences.js';
 const KIN =
   /^(?:sister|brother|mum|mam|mom|dad|mother|father|nan|gran|granny|grandma|grandad|aunt|auntie|uncle|cousin|niece|nephew|neighbour|neighbor|neighbours|friend|mate|wife|husband|daughter|son|boss|colleague|she|he|they)$/;
 const FOLK =
-  /^(?:chap|bloke|guy|fella|fellow|man|woman|lady|girl|lad|boy|people|folk|folks|someone|somebody)$/;
+  /^(?:chap|bloke|guy|fella|fellow|man|woman|lady|girl|lad|boy|lads|girls|ladies|crowd|people|folk|folks|someone|somebody)$/;
 const THEIRS = /^(?:her|his|their|hers|theirs)$/;
 const DESCRIBED =
   /^(?:old|young|poor|other|lovely|nice|new|same|local|the|my|our|a|an|that|this|and|but|meanwhile)$/;
@@ -79,7 +79,7 @@ export function pastPerson(
   if (wordAt(pieces, at) !== '' && !isKnown(wordAt(pieces, at))) at++;
   if (ELSEWHERE.test(wordAt(pieces, at))) {
     const end = at + 5;
-    while (at < end && wordAt(pieces, at) !== '' && !isVerb(pieces[at])) at++;
+    while (at < end && (wordAt(pieces, at) !== '' || pieces[at]?.is === 'place') && !isVerb(pieces[at])) at++;
   }
   return { to: at, sure };
 }
@@ -111,8 +111,17 @@ function isByAnother(pieces: readonly Piece[], { from, to, hit }: Clause): boole
     behind
       .slice(0, done < 0 ? undefined : done)
       .some(({ is }) => is === 'plant' || (person.sure && is === 'count'));
+  // "Poor Sheila up the road lost two dozen dahlias": none that the grower knows by name.
+  const lost =
+    head?.is === 'word' &&
+    head.verb?.lemma === 'lose' &&
+    hit.rule.kind === 'loss' &&
+    hit.rule.shape === 'object' &&
+    (person.sure || plantsIn(behind).length > 0) &&
+    plantsIn(behind).every(({ plant }) => (plant.variety ?? plant.batch) === undefined);
   return (
     roots ||
+    lost ||
     behind.some(
       (_, at) =>
         THEIRS.test(wordAt(behind, at)) &&

@@ -28,6 +28,9 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
     if (/^(?:heel|heels)$/.test(words))
       return (
         /^(?:with|a|have)$/.test(before) ||
+        // "With a nice heel".
+        (/^(?:nice|good|decent|proper|little|wee|tiny|clean|small)$/.test(before) &&
+          /^(?:with|a|have)$/.test(textAt(tokens, at - 2))) ||
         /^(?:ones|on)$/.test(next) ||
         (tokens[at - 1]?.raw === ',' &&
           (tokens[at + length] === undefined || tokens[at + length]?.raw === ','))

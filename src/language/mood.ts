@@ -121,7 +121,7 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   if (before.some((word, n) => /^(?:would|could|might)$/.test(word) && n >= 0)) return 'supposed';
   if (
     has(/^(?:i'd|we'd|he'd|she'd|they'd)$/) &&
-    (form === 'base' || has(/^(?:have|love|like|rather|better|be)$/))
+    (form === 'base' || has(/^(?:have|love|like|rather|better|be|end|get|see)$/))
   )
     return 'supposed';
   if (before[0] === 'without' || isHabit(before)) return 'supposed';
@@ -129,6 +129,12 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   if (before.some((word, n) => word === 'used' && before[n + 1] === 'to')) return 'supposed';
   if (before.at(-1) === 'ever' && /^(?:hardly|scarcely|rarely)$/.test(before.at(-2) ?? '')) return 'denied';
   if (before[0] === 'had' && /^(?:i|we|they)$/.test(before[1] ?? '')) return 'supposed';
+  // "Have wanted to look for roots but …": no look.
+  if (
+    form !== 'past' &&
+    before.some((word, n) => /^(?:wanted|hoped|planned|intended)$/.test(word) && before[n + 1] === 'to')
+  )
+    return 'supposed';
   if (has(SUPPOSED) && !(form === 'past' && has(/^thought$/) && has(/^i$/))) return 'supposed';
   if (has(DENIAL)) return 'denied';
   if (

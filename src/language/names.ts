@@ -1,4 +1,5 @@
 /** Known variety names and batch labels, found first so that the numbers, months and verbs inside them stay names. */
+import { isEnglish } from './english.js';
 import { isKnown } from './lexicon.js';
 import { candidatesAt, type FoundName, indexOf, namesOf } from './names/known.js';
 import { findLabels } from './names/labels.js';
@@ -48,10 +49,11 @@ const FOLLOWS_VERB = new Set([
 
 /**
  * A name made of everyday words, written without capitals, that is plainly used as those words: "take two cuttings of …"
- * where *Take Two* is a variety.
+ * where *Take Two* is a variety, "a second helping of pudding" where *Second Helping* is one.
  */
 function isOrdinaryUse(tokens: readonly Token[], find: FoundName): boolean {
   if (find.variety === undefined) return false;
+  if (isMeasure(tokens, find)) return true;
   for (let at = find.from; at < find.to; at++) {
     const token = tokens[at];
     if (token && token.capital && at > find.from) return false;
@@ -64,3 +66,10 @@ function isOrdinaryUse(tokens: readonly Token[], find: FoundName): boolean {
     last !== undefined && /^(?:one|two|three|four|five|six|seven|eight|nine|ten|to|too|for)$/.test(last.text);
   return numeral && FOLLOWS_VERB.has(next);
 }
+
+/** "A second helping of pudding": in small letters, so much of something. */
+const isMeasure = (tokens: readonly Token[], { from, to }: FoundName): boolean =>
+  /^(?:a|an)$/.test(tokens[from - 1]?.text ?? '') &&
+  tokens[to]?.text === 'of' &&
+  !/^(?:mine|ours|yours)$/.test(tokens[to + 1]?.text ?? 'mine') &&
+  tokens.slice(from, to).every(({ capital, text }) => !capital && (isKnown(text) || isEnglish(text)));

@@ -36,7 +36,11 @@ export function withoutReadings(sentence: Sentence, utterance: Utterance, note: 
     const piece = pieces[at];
     if (piece && piece.is !== 'break' && !(piece.is === 'word' && /^(?:and|so|but|then)$/.test(piece.text)))
       continue;
-    const part = pieces.slice(from, at);
+    const whole = pieces.slice(from, at);
+    const ends = rest.length === 0 && before.length === 0 ? readingBefore(whole) : 0;
+    const opening = ends > 0 ? proposeReading(sentenceOf(whole.slice(0, ends), utterance), note) : undefined;
+    if (opening) before.push(...opening);
+    const part = opening ? whole.slice(ends) : whole;
     const readings =
       part.some(({ is }) => is === 'celsius' || is === 'count') &&
       !part.some(({ is }) => is === 'plant') &&
@@ -52,6 +56,24 @@ export function withoutReadings(sentence: Sentence, utterance: Utterance, note: 
   }
   return { rest: before.length + behind.length === 0 ? pieces : rest, before, behind };
 }
+
+/** "Minus two in the polytunnel last night lost three": where the first deed begins behind a temperature, with no mark between. */
+function readingBefore(part: readonly Piece[]): number {
+  const [first] = findHits(rules, part);
+  const head = first && part[first.from];
+  if (!first || first.rule.shape !== 'object' || head?.is !== 'word' || head.verb?.form !== 'past') return 0;
+  const opening = part.slice(0, first.from);
+  const isWarmth = opening.every(
+    (piece) =>
+      piece.is === 'celsius' ||
+      piece.is === 'place' ||
+      piece.is === 'when' ||
+      (piece.is === 'word' && BESIDE_WARMTH.test(piece.text)),
+  );
+  return isWarmth && opening.some(({ is }) => is === 'celsius') ? first.from : 0;
+}
+
+const BESIDE_WARMTH = /^(?:it|it's|was|is|only|just|about|around|the|in|on|inside|outside|down|up|to|at|of)$/;
 
 const toldBehind = (reading: Proposal, line: string): ReadingBehind =>
   THERE.test(line) ? { reading, of: 'there' } : OUTSIDE.test(line) ? { reading, of: 'outside' } : { reading };

@@ -52,6 +52,8 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
   if (pieces.some((piece) => piece.is === 'pots' || piece.is === 'size' || piece.is === 'medium'))
     return undefined;
   if (counted && !stative && !seen) return undefined;
+  // "Went back for a second helping of Marlene's cobbler": of what only sounds like a plant, no more than what is seen.
+  if (!seen && plants.every(({ known }) => !known)) return undefined;
   const [opening] = pieces;
   if (
     opening?.is === 'word' &&

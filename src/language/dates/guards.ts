@@ -25,11 +25,19 @@ export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: nu
   if (habits.has(tokens[at - 1]?.word ?? '')) return true;
   const last = tokens[end - 1];
   if (last?.everyday && last.word.startsWith('sun') && sunny.has(tokens[end]?.word ?? '')) return true;
+  // "Three of last month's lot": how many, and of which.
+  const isCounted =
+    tokens[at + 1]?.word === 'of' && (isPossessive(last) || counted.has(tokens[end]?.word ?? ''));
+  if (isCounted && !phrase.ordinal && tokens[at]?.word !== 'the') return true;
   // "The second to root", but "at 5 to shut the vents".
   if (phrase.time !== undefined && tokens[end]?.word === 'to' && tokens[end + 1]?.digits !== true)
     return false;
   return phrase.ordinal === true && counted.has(tokens[end]?.word ?? '');
 }
+
+/** "Last month's": written with two characters more than the word has. */
+const isPossessive = (token: Token | undefined): boolean =>
+  token !== undefined && !token.digits && token.end - token.start === token.word.length + 2;
 
 /** Whether a word that changes the meaning was left over beside the phrase: then it is not understood. */
 export function leavesModifier(tokens: readonly Token[], at: number, end: number): boolean {

@@ -10,6 +10,31 @@ interface Ending {
 
 const isBehindBreak = (pieces: readonly Piece[], at: number): boolean => pieces[at - 1]?.is === 'break';
 
+/** "Going to be 41", "it'll be cold", "they're giving frost", "frost due": behind what was done, and no part of it. */
+function isForecast(pieces: readonly Piece[], from: number): boolean {
+  const start = /^(?:as|it|it's|its|they|they're|met|the|hard|heavy|big|bad|supposed|meant)$/.test(
+    wordAt(pieces, from),
+  )
+    ? from + 1
+    : from;
+  const words = pieces
+    .slice(start, start + 4)
+    .map((_, n) => wordAt(pieces, start + n))
+    .join(' ');
+  const next = pieces[start + 1];
+  if (WEATHER.test(wordAt(pieces, start)) || pieces[start]?.is === 'celsius')
+    return (
+      /^(?:forecast|due|expected|predicted|coming|promised)$/.test(wordAt(pieces, start + 1)) ||
+      // "Frost tomorrow", but "frost last night", which is when the plants were lost.
+      (next?.is === 'when' && /\b(?:tomorrow|tonight|next|coming)\b/i.test(next.when.words))
+    );
+  return /^(?:(?:is )?(?:going|due|set|supposed|meant) to (?:be|hit|reach|get|freeze|go|drop|rain|blow)\b|to (?:be|hit|reach)\b|will (?:be|hit|reach|get|freeze)\b|forecast\b|(?:are )?giving\b|saying\b)/.test(
+    words,
+  );
+}
+
+const WEATHER = /^(?:frosts?|rain|snow|wind|winds|gales?|storms?|heatwave|hail|sleet|scorcher)$/;
+
 const endings: readonly Ending[] = [
   {
     // "…, found the label under the bench": what was come upon meanwhile.
@@ -26,6 +51,22 @@ const endings: readonly Ending[] = [
       pieces[at]?.is === 'count' &&
       wordAt(pieces, at + 1) === 'to' &&
       /^(?:do|go)$/.test(wordAt(pieces, at + 2)),
+  },
+  {
+    // What came back for it.
+    name: 'and got <count> …',
+    when: (pieces, at) =>
+      wordAt(pieces, at) === 'and' &&
+      wordAt(pieces, at + 1) === 'got' &&
+      (/^(?:count|plant|money)$/.test(pieces[at + 2]?.is ?? '') ||
+        /^(?:a|an|some)$/.test(wordAt(pieces, at + 2))),
+  },
+  {
+    // "…, going to be 41 tomorrow": the weather for which it was done.
+    name: ', going to be …',
+    when: (pieces, at) =>
+      (isBehindBreak(pieces, at) && isForecast(pieces, at)) ||
+      (wordAt(pieces, at) === 'as' && isForecast(pieces, at + 1)),
   },
   {
     // A reason given.

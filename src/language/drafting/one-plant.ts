@@ -21,11 +21,17 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     if (piece?.is === 'plant') return true;
     if (piece?.is === 'break' && /^[,(:-]$/.test(piece.mark)) continue;
     if (piece?.is === 'when' && pieces[before + 1]?.is === 'break') continue;
+    // "A dahlia tuber called Ember Fox".
+    if (
+      /^(?:tubers?|crowns?|corms?|rhizomes?|plugs?|plants?)$/.test(wordAt(pieces, before)) &&
+      /^(?:called|named|labelled|labeled|marked|tagged|christened|by)$/.test(wordAt(pieces, before + 1))
+    )
+      continue;
     // "Lavender with the name Wolkenherd".
     if (wordAt(pieces, before) === 'with' && wordAt(pieces, before + 2) === 'name') continue;
     if (
       piece?.is === 'word' &&
-      /^(?:the|called|named|labelled|labeled|marked|tagged|christened|by|tubers?|crowns?|corms?|rhizomes?|plugs?|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too)$/.test(
+      /^(?:the|called|named|labelled|labeled|marked|tagged|christened|by|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too)$/.test(
         piece.text,
       )
     )

@@ -4,6 +4,7 @@ import { arrived } from './stock/arrived.js';
 import { delivered } from './stock/delivered.js';
 import { passedOn } from './stock/passed-on.js';
 import { given } from './stock/given.js';
+import { swappedFor } from './stock/swapped-for.js';
 import { woken } from './stock/woken.js';
 import { toldAsStock } from './stock/told-as-stock.js';
 import type { Rule } from './rule.js';
@@ -14,6 +15,7 @@ export const stockRules: readonly Rule[] = [
   ...delivered,
   ...passedOn,
   ...given,
+  ...swappedFor,
   ...woken,
   ...toldAsStock,
 ];

@@ -40,7 +40,8 @@ export const targetRules: readonly TargetRule[] = [
   },
   {
     name: "ideally I'd have <count> <plant>",
-    pattern: /\bideally\b.*\bhave\b/,
+    pattern:
+      /\b(?:ideally|in an ideal world)\b.*\b(?:have(?! \w+ed\b| (?:struck|taken|cut|stuck|put|had|got|sold|lost)\b)|(?:end|finish|wind) up with)\b/,
   },
   {
     name: 'be good to have <count> <plant>',
@@ -84,7 +85,9 @@ export function wantsAnAct(pieces: readonly Piece[]): boolean {
       continue;
     const next = wordAt(pieces, at + 2);
     if (
-      /^(?:have|get|want|need|end|see|raise|grow|make|produce|reach|finish|be|own|hit|come|total)$/.test(next)
+      /^(?:have|get|want|need|end|see|raise|grow|make|produce|reach|finish|wind|be|own|hit|come|total)$/.test(
+        next,
+      )
     )
       return false;
     return true;

@@ -16,7 +16,9 @@ export function tellDate({ kind, draft, future, slots }: Proposal, entry: OpenEn
   const begins = kind === 'hardenOff' || (kind === 'move' && slots['fromPlace'] !== undefined);
   const isSince = begins && /^since/i.test(when.words);
   // "Since March" tells how long and "by June" when it is wanted, not when it was done.
-  if (!future && !isSince && /^(?:since|for|after|by)\b/i.test(when.words)) return;
+  // "What I put down for Monday": the day of an entry that is to be put right.
+  const isEntrys = kind === 'amend' && /^for\b/i.test(when.words);
+  if (!future && !isSince && !isEntrys && /^(?:since|for|after|by)\b/i.test(when.words)) return;
   const date = future ? when.future : when.past;
   if (date === 'ask') ask(entry, 'date');
   // Hardening off since Monday began on Monday, and what was in the porch is on the sill since then.

@@ -1,6 +1,11 @@
 /** Roots that were seen: "roots at the holes", "six have roots", "showing roots". */
+import type { Piece } from '../../pieces.js';
 import { type Rule, wordAt } from '../rule.js';
 import { notAboutRoots } from './not-about-roots.js';
+
+/** What is done to find roots. */
+const isSeeking = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:look|looked|check|checked|feel|search|see|dig)$/.test(wordAt(pieces, at));
 
 export const rootsSeen: readonly Rule[] = [
   {
@@ -29,6 +34,8 @@ export const rootsSeen: readonly Rule[] = [
       notAboutRoots(p, f, t) ||
       p.slice(f, t).some((piece) => piece.is === 'word' && piece.text === 'no') ||
       wordAt(p, t - 2) === 'to' ||
+      // "Have wanted to look for roots": sought.
+      p.slice(f, t).some((_, n) => /^(?:to|not)$/.test(wordAt(p, f + n)) && isSeeking(p, f + n + 1)) ||
       // "Potted on the three with roots": which ones.
       (wordAt(p, f) === 'with' &&
         p
@@ -39,6 +46,7 @@ export const rootsSeen: readonly Rule[] = [
               piece.verb?.form === 'past' &&
               /^(?:pot|plant|move|give|sell|pinch|put|shift|send|swap)$/.test(piece.verb.lemma),
           )),
+    mustNot: ['I have wanted to look for roots on the Salt Harrier'],
   },
   {
     name: '<count> showing roots',

@@ -22,6 +22,15 @@ export const weather: readonly Rule[] = [
   wentIn('the frost', 'frost|freeze|cold|snow|frosts', 'frost'),
   wentIn('the heatwave', 'heatwave|heat|drought', 'drought'),
   {
+    name: 'the wind took <count> <plant>',
+    kind: 'loss',
+    head: 'wind|winds|gale|gales|storm|hail has? take~past|get~past|have~past|snap~past|flatten~past <count>',
+    shape: 'object',
+    cause: 'broken',
+    phrasings: ['the wind took four Salt Harrier'],
+    mustNot: ['out of the wind I took four Salt Harrier'],
+  },
+  {
     name: '<count> froze',
     kind: 'loss',
     head: 'freeze~past|frosted',

@@ -1,6 +1,6 @@
 /** Plants bought or come by, stock or young: "bought two at the sale", "picked up a tray of plugs". */
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
-import { ofStock, ofYoung } from './kinds-of-plant.js';
+import { asCuttings, ofStock, ofYoung } from './kinds-of-plant.js';
 
 const MARKETS = /^(?:sale|market|nursery|fair|auction|stall|shop|swap)$/;
 const BUYING =
@@ -12,8 +12,7 @@ export const bought: readonly Rule[] = [
     kind: 'receive',
     head: BUYING,
     shape: 'object',
-    when: (p, f, t) =>
-      ofYoung(p, f) && follows(p, t, 'plant') && !ofStock(p, t) && !followsWord(p, t, /^cuttings$/),
+    when: (p, f, t) => ofYoung(p, f) && follows(p, t, 'plant') && !ofStock(p, t) && !asCuttings(p, t),
   },
   {
     name: 'treated myself to <plant>',
@@ -49,11 +48,14 @@ export const bought: readonly Rule[] = [
       (t > f + 1 || !/^pick/.test(wordAt(p, f))) &&
       closeBehind(p, t, 'plant') &&
       !ofYoung(p, f) &&
-      !followsWord(p, t, /^cuttings$/) &&
+      !asCuttings(p, t) &&
       (followsWord(p, t, MARKETS) ||
         p.slice(t).some((piece) => piece.is === 'place' && MARKETS.test(piece.place))) &&
       !/^(?:the|my|our)$/.test(wordAt(p, t)),
-    phrasings: ['picked up two Salt Harrier at the plant sale'],
+    phrasings: [
+      'picked up two Salt Harrier at the plant sale',
+      'picked up a Salt Harrier at the plant fair and had four cuttings off it',
+    ],
     mustNot: ['picked up the Salt Harrier on the way to the sale'],
   },
   {

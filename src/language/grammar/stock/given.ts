@@ -1,7 +1,7 @@
 /** Plants that the grower was given, stock or rooted: "Mum gave me her old one", "was given three". */
 import type { Piece } from '../../pieces.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
-import { ofYoung } from './kinds-of-plant.js';
+import { asCuttings, ofYoung } from './kinds-of-plant.js';
 
 /** "Given a Salt Harrier by Doreen": with nobody named to whom. */
 const isGivenToMe = (pieces: readonly Piece[], from: number, to: number): boolean =>
@@ -37,15 +37,14 @@ export const given: readonly Rule[] = [
     kind: 'stock',
     head: 'give~past|hand~past|bring~past|send~past|sell~past|pass~past|gift~past|buy~past me|us',
     shape: 'object',
-    when: (p, _f, t) => follows(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings|cutting|home|back)$/),
+    when: (p, _f, t) => follows(p, t, 'plant') && !asCuttings(p, t) && !followsWord(p, t, /^(?:home|back)$/),
   },
   {
     name: 'was given <plant>',
     kind: 'stock',
     head: 'was|were|been|got given|gifted',
     shape: 'object',
-    when: (p, _f, t) =>
-      closeBehind(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings|cutting)$/) && !ofYoung(p, t),
+    when: (p, _f, t) => closeBehind(p, t, 'plant') && !asCuttings(p, t) && !ofYoung(p, t),
   },
   {
     name: 'was given <count> rooted <plant>',

@@ -22,6 +22,19 @@ export const ofStock = (pieces: readonly Piece[], to: number): boolean =>
         /^(?:from|off|of)$/.test(wordAt(rest, at + 2)),
     );
 
+/** Whether cuttings are what came, not what was taken from it next ("picked one up and had four cuttings off it"). */
+export function asCuttings(pieces: readonly Piece[], to: number): boolean {
+  for (let at = to; at < pieces.length; at++) {
+    const piece = pieces[at];
+    const next = pieces[at + 1];
+    if (piece?.is === 'break') return false;
+    if (piece?.is !== 'word') continue;
+    if (/^(?:cuttings?|slips)$/.test(piece.text)) return true;
+    if (/^(?:and|then)$/.test(piece.text) && next?.is === 'word' && next.verb?.form === 'past') return false;
+  }
+  return false;
+}
+
 /** Whether stock is told of anywhere. */
 export const anyStock = (pieces: readonly Piece[]): boolean =>
   pieces.some((piece) => piece.is === 'word' && STOCK.test(piece.text));

@@ -1,0 +1,44 @@
+/** Plants that came back for those swapped away: "swapped two with Ken for three rooted Tallow Bell". */
+import type { Piece } from '../../pieces.js';
+import { closeBehind, type Rule, wordAt } from '../rule.js';
+import { asCuttings } from './kinds-of-plant.js';
+
+/** A swap told before in the same breath, and a plant named behind "for". */
+const cameBack = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  pieces
+    .slice(0, from)
+    .some(
+      (piece) => piece.is === 'word' && /^(?:swap|trade|exchange)$/.test(piece.verb?.lemma ?? piece.text),
+    ) &&
+  (pieces.slice(from, to).some(({ is }) => is === 'plant') || closeBehind(pieces, to, 'plant')) &&
+  !asCuttings(pieces, from) &&
+  !/^(?:pots?|trays?|food|feed|labels?)$/.test(wordAt(pieces, to));
+
+export const swappedFor: readonly Rule[] = [
+  {
+    name: 'swapped … for <count> rooted <plant>',
+    kind: 'receive',
+    head: 'for <count> of? her|his|their? rooted plants?',
+    shape: 'object',
+    when: cameBack,
+    phrasings: ['swapped five Salt Harrier with Nuala for three rooted Tallow Bell'],
+    mustNot: ['swapped five Salt Harrier with Nuala for three rooted cuttings of Tallow Bell'],
+  },
+  {
+    name: 'swapped … for <count> <plant> plants',
+    kind: 'receive',
+    head: 'for <count> .. plants|plugs|liners',
+    shape: 'object',
+    when: cameBack,
+    phrasings: ['swapped two Salt Harrier with Ken for 3 plugs of Tallow Bell'],
+    mustNot: ['potted on two Salt Harrier for three of the Tallow Bell plants'],
+  },
+  {
+    name: 'swapped … for a <plant> tuber',
+    kind: 'stock',
+    head: 'for a|an|<count> .. tuber|tubers|crown|crowns|stock',
+    shape: 'object',
+    when: cameBack,
+    phrasings: ['swapped two Salt Harrier with Doreen for a dahlia tuber'],
+  },
+];
