@@ -4,6 +4,7 @@ import { isOnePlant, plantToldOf } from './plant-of.js';
 
 /** "24 plugs arrived and went into the cold frame" stays two; a place told of a receipt in the next breath is one. */
 export function joinReceipt(before: Proposal, next: Proposal): Proposal | undefined {
+  if (before.kind === 'receive' && saysTheyAreRooted(next)) return placedBy(before, next.draft.place);
   const potted = next.kind === 'potOn' && next.draft.pronoun === true && before.kind === 'stock';
   if ((before.kind !== 'receive' && before.kind !== 'stock') || (next.kind !== 'move' && !potted))
     return undefined;
@@ -24,6 +25,19 @@ export function joinReceipt(before: Proposal, next: Proposal): Proposal | undefi
     },
   };
 }
+
+/** "Three hoya plants, rooted already": of what came in with roots on, no look. */
+const saysTheyAreRooted = ({ kind, draft, slots }: Proposal): boolean =>
+  kind === 'check' &&
+  draft.plant === undefined &&
+  (draft.quantity === undefined || draft.quantity.whole === 'all') &&
+  slots['rooted'] !== 'none' &&
+  slots['rooted'] !== 'some';
+
+const placedBy = (before: Proposal, place: string | undefined): Proposal =>
+  place === undefined || before.slots['place'] !== undefined
+    ? before
+    : { ...before, slots: { ...before.slots, place } };
 
 /** "Came out of the propagator and is in the lean-to now": where from and where to, told apart. */
 export function joinMove(before: Proposal, next: Proposal): Proposal | undefined {
