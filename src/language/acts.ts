@@ -3,7 +3,7 @@ import { acrossTheRow } from './across-row.js';
 import { isSomeonesCrop } from './another-grower.js';
 import { caresGiven } from './cares-given.js';
 import { type Clause, clausesOf } from './clauses.js';
-import { moodsOnCondition } from './conditions.js';
+import { isSupposed, moodsOnCondition } from './conditions.js';
 import { sharedMoods, sharedObject, sharedPlace } from './side-by-side.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
@@ -61,19 +61,6 @@ export function proposeActs(
     hits += acts.hits;
   }
   return { proposals: [...acrossTheRow(proposals, done), ...leftForLater(later, utterance)], hits };
-}
-
-/** "If they had rooted I'd have potted them": nothing in it was done. */
-function isSupposed(pieces: readonly Piece[]): boolean {
-  const first = pieces[0]?.is === 'break' ? 1 : 0;
-  if (/^(?:if|unless|suppose|supposing|imagine|assuming)$/.test(wordAt(pieces, first))) return true;
-  return (
-    /^(?:when|once|after|as)$/.test(wordAt(pieces, first)) &&
-    pieces.some(
-      (piece) =>
-        piece.is === 'word' && /^(?:will|i'll|we'll|must|going|they'll|can|should|need)$/.test(piece.text),
-    )
-  );
 }
 
 function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utterance: Utterance): Acts {

@@ -1,4 +1,4 @@
-/** Roots told of as that for which another act waits or waited: "pot them on once they've a root", "potted on when they had rooted". */
+/** What is told on a condition, or as one: "if they had rooted I'd have potted them", "pot them on once they've a root", "potted on when they had rooted". */
 import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
 import type { Mood } from './mood.js';
@@ -67,4 +67,17 @@ function conditionBefore(pieces: readonly Piece[], head: number): number | undef
 function isPlain(pieces: readonly Piece[], { hit }: Clause): boolean {
   const head = pieces[hit?.from ?? -1];
   return head?.is === 'word' && head.verb?.form === 'base';
+}
+
+/** "If they had rooted I'd have potted them": nothing in it was done. */
+export function isSupposed(pieces: readonly Piece[]): boolean {
+  const first = pieces[0]?.is === 'break' ? 1 : 0;
+  if (/^(?:if|unless|suppose|supposing|imagine|assuming)$/.test(wordAt(pieces, first))) return true;
+  return (
+    /^(?:when|once|after|as)$/.test(wordAt(pieces, first)) &&
+    pieces.some(
+      (piece) =>
+        piece.is === 'word' && /^(?:will|i'll|we'll|must|going|they'll|can|should|need)$/.test(piece.text),
+    )
+  );
 }
