@@ -8,11 +8,26 @@ export function acrossTheRow(proposals: readonly Proposal[], row: readonly Piece
   return visited(backwards(dated(proposals, row), row), row);
 }
 
+/** What is set above a telling that comes late ("late entry:", "backlog:", "from the diary:"). */
+const HEADING =
+  /^(?:a|one|another|from|out|of|the|my|very|rather|bit|late|belated|belatedly|overdue|delayed|backdated|older|old|missed|missing|forgotten|entry|entries|note|notes|log|update|record|backlog|catch|up|catching|diary|notebook|book|clipboard|sorry)$/;
+/** No heading is longer. */
+const LONGEST_HEADING = 5;
+
+/** Where the telling begins behind such a heading; the start where there is none. */
+function pastHeading(row: readonly Piece[]): number {
+  let at = 0;
+  while (at < LONGEST_HEADING && HEADING.test(wordAt(row, at))) at++;
+  return row[at]?.is === 'break' && at > 0 ? at + 1 : row[at]?.is === 'when' ? at : 0;
+}
+
 /** "Sunday: pinched these, watered those": a day that opens the sentence belongs to all that it tells. */
 function dated(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
-  const first = row[/^(?:on|so|and)$/.test(wordAt(row, 0)) ? 1 : 0];
+  const opening = pastHeading(row);
+  const first = row[/^(?:on|so|and)$/.test(wordAt(row, opening)) ? opening + 1 : opening];
   if (first?.is !== 'when' || first.struck === true || first.when.past === undefined) return proposals;
-  const { when } = first;
+  // "Late entry for 3 June": when it was, not how long.
+  const when = opening > 0 ? { ...first.when, words: first.when.words.replace(/^for /i, '') } : first.when;
   return proposals.map((proposal) =>
     proposal.draft.when === undefined ? { ...proposal, draft: { ...proposal.draft, when } } : proposal,
   );
@@ -35,7 +50,8 @@ function visited(proposals: readonly Proposal[], row: readonly Piece[]): readonl
 function backwards(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
   const first = proposals.findIndex(({ draft }) => draft.plant !== undefined);
   const plant = proposals[first]?.draft.plant;
-  if (plant === undefined || !isNamedLast(row)) return proposals;
+  // What is seen on a plant says nothing of what else was done.
+  if (plant === undefined || proposals[first]?.kind === 'remark' || !isNamedLast(row)) return proposals;
   return proposals.map((proposal) =>
     proposal.draft.plant === undefined && proposal.carried === undefined && !isOfAll(proposal)
       ? { ...proposal, carried: plant }

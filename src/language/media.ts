@@ -23,6 +23,9 @@ export function mediumPiece(
     )
   )
     return;
+  // "In the compost bucket": what is thrown away goes there.
+  if (bare === 'compost' && /^(?:bucket|bin|heap|caddy|pile|bay|bins|tumbler)$/.test(textAt(tokens, at + 1)))
+    return;
   // "Short of compost": what there was none of.
   if (before === 'of' && /^(?:short|out)$/.test(textAt(tokens, at - 2))) return;
   // "Took 5 Peat Lark chrysanthemum": part of a name.

@@ -11,8 +11,12 @@ import type { Proposal } from './proposal.js';
 import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
 import { isAmerican } from './utterance.js';
 
-/** "Propagator at 20", "minus two last night": one entry a temperature. */
-export function proposeReading(sentence: Sentence, note: Note): readonly Proposal[] | undefined {
+/** "Propagator at 20", "minus two last night": one entry a temperature; `hasPlace` where "in there" has one to mean. */
+export function proposeReading(
+  sentence: Sentence,
+  note: Note,
+  hasPlace = false,
+): readonly Proposal[] | undefined {
   const { pieces } = sentence;
   const line = sentence.line.slice(0, LINE_LIMIT).replace(/ would you (?:believe|credit) ?(?:it)?$/, '');
   if (
@@ -23,6 +27,7 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
     return undefined;
   // "The packet says 18 to 21 degrees for …", "Edna says her greenhouse was 31": no thermometer of ours.
   if (
+    ADVISED.test(line) ||
     /\b(?:packet|book|books|label|leaflet|website|internet|guide|magazine|article|video|advice) (?:says|said|reads|recommends|suggests|reckons)\b|\b(?:says|said|reckons|told)\b.*\b(?:her|his|their|hers|theirs)\b|\bplantname (?:\w+ )?(?:roots?|grows?|strikes?|does|do|thrives?|survives?|germinates?|keeps?) (?:\w+ )?(?:at|above|below|over|under|down to) |\bdegrees (?:c |f )?for (?:the )?plantname\b/.test(
       line,
     )
@@ -54,8 +59,13 @@ export function proposeReading(sentence: Sentence, note: Note): readonly Proposa
         propose(piece.is === 'celsius' ? piece.celsius : degrees(piece.quantity.value ?? 0, note)),
       );
   }
-  if (plantsIn(pieces).length > 0 || !STRONG_CUE.test(line)) return undefined;
-  if (place === undefined && !/\b(?:temp|temperature|thermometer|min|max|minimum|maximum)\b/.test(line))
+  const isThere = hasPlace && WARM_IN_THERE.test(line);
+  if (plantsIn(pieces).length > 0 || !(isThere || STRONG_CUE.test(line))) return undefined;
+  if (
+    place === undefined &&
+    !isThere &&
+    !/\b(?:temp|temperature|thermometer|min|max|minimum|maximum)\b/.test(line)
+  )
     return undefined;
   const counts = pieces.filter(
     (piece): piece is PieceOf<'count'> =>
@@ -91,6 +101,14 @@ function isMeasuredElsewhere(pieces: readonly Piece[]): boolean {
       (isPersons(wordAt(pieces, at)) && (pieces[at + 1]?.is === 'place' || wordAt(pieces, at - 1) === 'at')),
   );
 }
+
+/** "It was 38 in there", "hit 41 inside": how warm it was where something was just done. */
+const WARM_IN_THERE =
+  /^(?:(?:as|because|since|when|and|but) )?(?:it|it's|it was|it'd been|was|hit|reached|must have been)(?: (?:hit|reached|touched|touching|got to|up to|over|still|nearly|already|down to|only|about|all))? \w+(?: \w+)? (?:in there|inside|in it)\b/;
+
+/** "Supplier's sheet quotes 20 to 22 degrees", "14 days to root at 22": how warm it should be. */
+const ADVISED =
+  /\b(?:packet|book|label|tag|leaflet|website|guide|manual|magazine|article|catalogue|catalog|brochure|supplier|nursery|breeder|spec|specification|datasheet|factsheet|(?:data|spec|specification|supplier's|suppliers|nursery's|breeder's|growing|culture|cultural|info|information|fact|advice|instruction|care) (?:sheets?|notes?|cards?|pages?)) (?:quotes?|states?|gives?|claims?|lists?|says|said|reads|recommends?|suggests?|reckons|specifies|wants|asks for)\b|\b(?:data|spec|growing|culture|fact|care) (?:sheet|card)\b|\b(?:days|weeks) to root\b|\bto root (?:well |best )?(?:at|above|in)\b|\b(?:for|optimum|ideal|best) (?:for )?(?:rooting|striking|germination)\b/;
 
 const BETWEEN =
   /^(?:at|sitting|sits|sat|is|was|are|were|reads|reading|read|showing|shows|on|the|now|about|around|up|down|to|steady|holding|this|am|pm|back|again|climbed|dropped|fell|rose|in|inside|just)$/;

@@ -1,5 +1,5 @@
 /** Temperatures told in a part of a sentence that tells of no act. */
-import { findHits } from './grammar/rule.js';
+import { findHits, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
@@ -34,8 +34,8 @@ export function withoutReadings(sentence: Sentence, utterance: Utterance, note: 
   let from = 0;
   for (let at = 0; at <= pieces.length; at++) {
     const piece = pieces[at];
-    if (piece && piece.is !== 'break' && !(piece.is === 'word' && /^(?:and|so|but|then)$/.test(piece.text)))
-      continue;
+    if (isSpan(pieces, at)) continue;
+    if (piece && piece.is !== 'break' && !(piece.is === 'word' && joins(pieces, at))) continue;
     const whole = pieces.slice(from, at);
     const ends = rest.length === 0 && before.length === 0 ? readingBefore(whole) : 0;
     const opening = ends > 0 ? proposeReading(sentenceOf(whole.slice(0, ends), utterance), note) : undefined;
@@ -44,8 +44,13 @@ export function withoutReadings(sentence: Sentence, utterance: Utterance, note: 
     const readings =
       part.some(({ is }) => is === 'celsius' || is === 'count') &&
       !part.some(({ is }) => is === 'plant') &&
+      !mayCount(part, rest) &&
       findHits(rules, part).length === 0
-        ? proposeReading(sentenceOf(part, utterance), note)
+        ? proposeReading(
+            sentenceOf(part, utterance),
+            note,
+            rest.some(({ is }) => is === 'place'),
+          )
         : undefined;
     if (!readings) rest.push(...part);
     else if (rest.some(({ is }) => is === 'word'))
@@ -74,6 +79,26 @@ function readingBefore(part: readonly Piece[]): number {
 }
 
 const BESIDE_WARMTH = /^(?:it|it's|was|is|only|just|about|around|the|in|on|inside|outside|down|up|to|at|of)$/;
+
+/** A word that joins, or "because it", "as it's" before what was so. */
+const joins = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:and|so|but|then)$/.test(wordAt(pieces, at)) ||
+  (/^(?:because|as|since)$/.test(wordAt(pieces, at)) && /^(?:it|it's)$/.test(wordAt(pieces, at + 1)));
+
+/** "Moved the Soot Angel to the greenhouse, it's 24 in there": so many plants, it may be. */
+const mayCount = (part: readonly Piece[], before: readonly Piece[]): boolean =>
+  !part.some(({ is }) => is === 'celsius' || is === 'place') && before.some(({ is }) => is === 'plant');
+
+/** "20-22C": one warmth, from one to the other. */
+const isSpan = (pieces: readonly Piece[], at: number): boolean => {
+  const dash = pieces[at];
+  return (
+    dash?.is === 'break' &&
+    dash.mark === '-' &&
+    /^(?:count|celsius)$/.test(pieces[at - 1]?.is ?? '') &&
+    pieces[at + 1]?.is === 'celsius'
+  );
+};
 
 const toldBehind = (reading: Proposal, line: string): ReadingBehind =>
   THERE.test(line) ? { reading, of: 'there' } : OUTSIDE.test(line) ? { reading, of: 'outside' } : { reading };

@@ -48,6 +48,9 @@ export function proposeRemind(
     return undefined;
   const dropped = found.rule.beforeVerb ? droppedPlan(pieces, found.from, found.to) : undefined;
   if (dropped && !dropped.instead) return undefined;
+  // "Don't nag me about these": no reminder is asked for.
+  if (!found.rule.beforeVerb && /^(?:don't|not|never|stop|quit)$/.test(wordAt(pieces, found.from - 1)))
+    return undefined;
   const bounds = clauseBounds(pieces, found.from);
   // "Sow the sweet peas on Saturday - remind me": of what stands before.
   const trails = !found.rule.beforeVerb && pieces.slice(found.to).every(({ is }) => is === 'break');

@@ -1,5 +1,6 @@
 /** Sentences that give a variety another name. */
 import { wordAt } from './grammar/rule.js';
+import { isKnown } from './lexicon.js';
 import type { Proposal } from './proposal.js';
 import { plantsIn, type Sentence, textOf, trimmed } from './sentences.js';
 import { titleCase } from './told-names.js';
@@ -23,7 +24,8 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
         (wordAt(pieces, at) === 'called' && /^(?:really|actually|be)$/.test(wordAt(pieces, at - 1))) ||
         (/^(?:really|actually)$/.test(wordAt(pieces, at)) &&
           wordAt(pieces, at + 1) !== 'called' &&
-          /^(?:is|are)$/.test(wordAt(pieces, at - 1))) ||
+          /^(?:is|are|was|were)$/.test(wordAt(pieces, at - 1))) ||
+        (wordAt(pieces, at) === 'fact' && wordAt(pieces, at - 1) === 'in') ||
         (/^(?:says|reads|said)$/.test(wordAt(pieces, at)) && wordAt(pieces, at - 1) === 'label')) &&
       (wordAt(pieces, at + 1) !== 'be' || wordAt(pieces, at - 1) === 'out'),
   );
@@ -33,6 +35,11 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
   const told = pieces.slice(to + 1, stop < 0 ? undefined : stop);
   const name = trimmed(textOf(told, utterance)).replace(/^(?:the|be) /i, '');
   if (name === '') return undefined;
+  const isPlain =
+    !/\b(?:call|called|calling|rename|renamed|label|labelled|name|(?:listed|logged|entered|recorded|written|down) as)\b/.test(
+      sentence.line,
+    );
+  if (isPlain && !soundsLikeName(name, textOf([old], utterance))) return undefined;
   const [known] = told;
   const variety =
     known?.is === 'plant' &&
@@ -48,3 +55,19 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
     draft: { plant: old.plant },
   };
 }
+
+/** "Is really Zinc Parson", "is really tin person": written as a name, or much like the old one; no "is really lovely", "is really Jim's". */
+function soundsLikeName(name: string, old: string): boolean {
+  const words = name.split(' ');
+  const before = old.toLowerCase().split(' ');
+  if (words.length > LONGEST_NAME || (words.length === 1 && /'s$/.test(name))) return false;
+  // "IS REALLY LEGGY", "is really Good".
+  if (!/\p{Ll}/u.test(name) || (words.length === 1 && isKnown(name.toLowerCase()))) return false;
+  return (
+    words.every((word) => /^\p{Lu}/u.test(word) || /^(?:of|the|and|de|la)$/.test(word)) ||
+    (words.length > 1 &&
+      before.some((word) => word.length > 3 && words.some((each) => each.toLowerCase() === word)))
+  );
+}
+
+const LONGEST_NAME = 5;

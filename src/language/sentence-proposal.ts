@@ -20,6 +20,7 @@ import { proposeRetold } from './retold-proposal.js';
 import { proposeSpelling } from './spelling-proposal.js';
 import { proposeTarget } from './target-proposal.js';
 import type { Utterance } from './utterance.js';
+import { withoutVisit } from './visits.js';
 import { isWrittenElsewhere } from './written-elsewhere.js';
 import { lastPlant, targetThenActs } from './wish-and-deed.js';
 
@@ -46,7 +47,7 @@ export function proposeSentence(
   }
   if (isWrittenElsewhere(sentence, utterance, note)) return [];
   const corrected = sentenceOf(
-    settlePastForms(settleCorrections(sentence.pieces)),
+    withoutVisit(settlePastForms(settleCorrections(sentence.pieces))),
     utterance,
     sentence.asked,
   );

@@ -1,4 +1,5 @@
 /** Sentences of a note: their pieces, their words in one line, and the text behind them. */
+import { pastExcuse } from './late-telling.js';
 import type { Piece, PieceOf } from './pieces.js';
 import type { Utterance } from './utterance.js';
 
@@ -62,6 +63,7 @@ function withoutTalk(row: readonly Piece[]): readonly Piece[] {
     !/^(?:far|long|much|many|side|now)$/.test(text(from + 1))
   )
     from++;
+  from += pastExcuse(row.slice(from, to));
   while (to > from + 1 && (BEHIND.test(text(to - 1)) || (to < row.length && row[to - 1]?.is === 'break')))
     to--;
   // "I meant lost two of them": the deed told again.

@@ -1,8 +1,9 @@
 /** What is told of another plant's looks behind the acts of a row. */
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
+import { isSeenOn } from './seen-on.js';
 
-/** "… and the fuchsias are starting to flower": what is told of another plant behind the acts, without the words that join it. */
+/** "… and the fuchsias are starting to flower", "…, a first bud on these": what is told of another plant behind the acts, without the words that join it. */
 export function stateBehind(
   pieces: readonly Piece[],
   from: number,
@@ -18,9 +19,10 @@ export function stateBehind(
   const plant = /^(?:the|my|our)$/.test(wordAt(pieces, start)) ? start + 1 : start;
   const isState =
     start > from &&
-    pieces[plant]?.is === 'plant' &&
-    /^(?:are|is|look|looks|looking|seem|seems|smell|have|has|starting|showing|getting|going)$/.test(
-      wordAt(pieces, plant + 1),
-    );
+    ((pieces[plant]?.is === 'plant' &&
+      /^(?:are|is|look|looks|looking|seem|seems|smell|have|has|starting|showing|getting|going)$/.test(
+        wordAt(pieces, plant + 1),
+      )) ||
+      isSeenOn(pieces, start));
   return isState ? pieces.slice(start, to) : undefined;
 }

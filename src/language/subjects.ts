@@ -2,6 +2,7 @@
 import { isBoundary } from './boundaries.js';
 import { type Hit, wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
+import { isSeenOn } from './seen-on.js';
 
 const BE = new Set(['be', 'get', 'have']);
 const STATE = /^(?:be|have|look|need|want|seem|smell)$/;
@@ -31,7 +32,10 @@ export function anotherState(pieces: readonly Piece[], hit: Hit, end: number): n
     const others = wordAt(pieces, plant) === 'other' && pieces[plant + 1]?.is === 'count';
     if (others) plant++;
     const verb = pieces[plant + 1];
-    const named = pieces.slice(0, at).some(({ is }) => is === 'plant');
+    const before = pieces.slice(0, at);
+    const named = before.some(({ is }) => is === 'plant');
+    const told = named || before.some((piece) => piece.is === 'place' || isAllOrThem(piece));
+    if (told && !isReason(pieces, at) && isSeenOn(pieces, plant)) return at;
     if (
       named &&
       (others || pieces[plant]?.is === 'plant') &&
@@ -44,6 +48,14 @@ export function anotherState(pieces: readonly Piece[], hit: Hit, end: number): n
   }
   return end;
 }
+
+const isAllOrThem = (piece: Piece): boolean =>
+  (piece.is === 'count' && piece.quantity.whole !== undefined) ||
+  (piece.is === 'word' && /^(?:them|those|these|it)$/.test(piece.text));
+
+/** "Sprayed the porch because there's greenfly on these": why it was done, and what to. */
+const isReason = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:because|as|since|so|though|although|while)$/.test(wordAt(pieces, at));
 
 /** Where another plant takes over behind a break ("these rooted, Braai Smoke still nothing"), else the end. */
 export function anotherSubject(pieces: readonly Piece[], start: number, hit: Hit, end: number): number {

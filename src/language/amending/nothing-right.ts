@@ -1,4 +1,6 @@
 /** Sentences that amendments look like and that put no note right. */
+import { OBSERVED } from '../grammar/remark.js';
+import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import { isSettable } from './settable.js';
 
@@ -19,6 +21,16 @@ function isWarmth(line: string, pieces: readonly Piece[], not: number): boolean 
   );
 }
 
+/** "Is really lovely this year": how it looks. */
+const isLooks = (pieces: readonly Piece[]): boolean =>
+  pieces.some(
+    (piece, at) =>
+      piece.is === 'word' &&
+      OBSERVED.test(piece.text) &&
+      /^(?:really|actually)$/.test(wordAt(pieces, at - 1)) &&
+      /^(?:is|are|was|were|looks?|it's|they're)$/.test(wordAt(pieces, at - 2)),
+  );
+
 /** Whether the numbers are of wishes and plans, or of a place, and not of a note. */
 export function isOfSomethingElse(line: string, pieces: readonly Piece[], not: number): boolean {
   return NOT_NOTED.test(line) || isWarmth(line, pieces, not);
@@ -28,7 +40,9 @@ export function isOfSomethingElse(line: string, pieces: readonly Piece[], not: n
 export function putsNothingRight(line: string, pieces: readonly Piece[], not: number): boolean {
   return (
     isOfSomethingElse(line, pieces, not) ||
+    isLooks(pieces) ||
     // "Should have potted them on by now": not done, and nothing to put right.
+    /^(?:(?:i|we) )?(?:should|ought to) have put (?:them|those|these)\b/.test(line) ||
     /^(?:(?:i|we) )?(?:should|ought to) have (?!been|said|read|put|written|told|logged)/.test(line) ||
     /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
     /\bmust be (?:a|an|the|some)\b/.test(line) ||

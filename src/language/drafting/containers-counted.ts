@@ -12,6 +12,8 @@ export function countedByContainers(draft: Draft): Draft {
   if (quantity !== undefined && quantity.whole === undefined) return draft;
   // "Put them in the greenhouse, ten to a pot": how they stand, not how many.
   if (pots === undefined && draft.pronoun) return draft;
+  // "Took those, four in each": of how many, nobody has said.
+  if (pots === undefined && cells === undefined) return draft;
   return { ...draft, quantity: { value: (cells ?? 1) * each * (pots ?? 1) } };
 }
 

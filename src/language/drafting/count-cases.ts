@@ -4,6 +4,7 @@ import type { Quantity } from '../quantities/quantity.js';
 import { countsNoPlants, isBesideAct, isExcepted, isOfEach, isOutOf, isSource } from './beside-counts.js';
 import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
 import type { OpenDraft } from './draft.js';
+import { lastPotCases } from './last-pot.js';
 import { leadsToPlant } from './leads-to-plant.js';
 
 export interface CountSeen extends Seen<'count'> {
@@ -44,6 +45,7 @@ function cutUp({ clause, pieces, at }: CountSeen): 'leaf' | 'root' | 'stem' | un
 }
 
 export const countCases: readonly Case<CountSeen>[] = [
+  ...lastPotCases,
   {
     name: '<plant>, each one in a pot of its own',
     phrasings: ['Put the Salt Harrier each one in its own 9cm pot'],
@@ -61,8 +63,15 @@ export const countCases: readonly Case<CountSeen>[] = [
   {
     // No number of plants.
     name: 'roots out of <count> pots',
-    phrasings: ['Checked Salt Harrier, roots out of three of the four pots'],
-    when: (seen) => isCheck(seen) && /^(?:pots?|trays?)$/.test(wordAt(seen.pieces, seen.at + 1)),
+    phrasings: [
+      'Checked Salt Harrier, roots out of three of the four pots',
+      'Looked at Salt Harrier, ten basal shoots',
+    ],
+    when: (seen) =>
+      isCheck(seen) &&
+      /^(?:pots?|trays?|shoots?|buds?|flowers?)$/.test(
+        wordAt(seen.pieces, seen.pieces[seen.at + 1]?.is === 'cutting' ? seen.at + 2 : seen.at + 1),
+      ),
     does: passOver,
   },
   {

@@ -16,7 +16,7 @@ export function tellHormoneAndCause({
   for (let at = clause.from; at < clause.to; at++) {
     const text = texts[at] ?? '';
     if (namesHormone(texts, at) && draft.hormone === undefined) {
-      const lead = texts.slice(Math.max(clause.from, at - 4), at);
+      const lead = texts.slice(Math.max(clause.from, at - (isDippedIn(texts, at) ? 7 : 4)), at);
       draft.hormone = !lead.some((word) => /^(?:no|without|not|skipped|forgot|didn't|sans)$/.test(word));
       noteSlot(told, 'hormone');
     }
@@ -38,7 +38,17 @@ function namesHormone(texts: readonly string[], at: number): boolean {
   const before = texts[at - 1] ?? '';
   return (
     /^(?:powder|gel)$/.test(text) &&
-    (/^(?:rooting|root|hormone|no|without|dip|with|any)$/.test(before) ||
+    (isDippedIn(texts, at) ||
+      /^(?:rooting|root|hormone|no|without|dip|with|any)$/.test(before) ||
       (before === 'the' && /^(?:without|no|skipped|with)$/.test(texts[at - 2] ?? '')))
+  );
+}
+
+/** "Dipped in the powder", "dipped the lot into gel". */
+function isDippedIn(texts: readonly string[], at: number): boolean {
+  const into = /^(?:the|some|my)$/.test(texts[at - 1] ?? '') ? at - 2 : at - 1;
+  return (
+    /^(?:in|into)$/.test(texts[into] ?? '') &&
+    texts.slice(Math.max(0, into - 4), into).some((word) => /^dip(?:ped|ping|s)?$/.test(word))
   );
 }

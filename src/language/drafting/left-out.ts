@@ -2,6 +2,7 @@
 import { wordAt } from '../grammar/rule.js';
 import type { Piece, PlantWords } from '../pieces.js';
 import { whichAt } from '../which-batch.js';
+import { deniedCases } from './denied.js';
 import type { LeftOut } from './draft.js';
 import type { Case, Seen } from './case.js';
 import { excepts, exceptsOfAll } from './except-words.js';
@@ -62,6 +63,7 @@ export const leftOutCases: readonly Case<AnySeen>[] = [
       if (which) leaveOut(seen, { which });
     },
   },
+  ...deniedCases,
 ];
 
 function leaveOut({ draft }: AnySeen, out: LeftOut): void {

@@ -54,7 +54,7 @@ export const amendRules: readonly AmendRule[] = [
   {
     name: 'rename <plant> to <name>',
     pattern:
-      /\bthe label (?:says|reads|said)\b|\b(?:been calling|called|(?:down|listed|labelled|labeled|logged|entered|recorded|written|have|had|got) as)\b.*\b(?:(?:is|are) (?:really|actually)|turns? out to be|turned out to be|should be)\b|\b(?:is|are) (?:really|actually) called\b|\b(?:rename|re name|renamed|change the name of|change the name|call|(?:be|been) down as)\b/,
+      /\bthe label (?:says|reads|said)\b|\b(?:been calling|called|(?:down|listed|labelled|labeled|logged|entered|recorded|written|have|had|got) as)\b.*\b(?:(?:is|are) (?:really|actually)|turns? out to be|turned out to be|should be)\b|\b(?:is|are) (?:really|actually) called\b|\bplantname (?:(?:is|are|was|were) (?:really|actually|in fact)|turns? out to be|turned out to be) |\b(?:rename|re name|renamed|change the name of|change the name|call|(?:be|been) down as)\b/,
   },
   {
     name: 'it was <x> not <y>',

@@ -157,7 +157,7 @@ export const potOnRules: readonly Rule[] = [
   {
     name: 'moved <plant> into <size> pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|set~past|bung~past|whack~past|shove~past|plonk~past|bring~past|gone|plant~past|rehouse~past|promote~past|place~past .. into|to|in|up|on <size>',
+    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|set~past|bung~past|whack~past|fire~past|lob~past|shove~past|plonk~past|bring~past|gone|plant~past|rehouse~past|promote~past|place~past .. into|to|in|up|on <size>',
     shape: 'object',
     unless: aboutCuttings,
   },

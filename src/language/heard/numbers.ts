@@ -27,6 +27,28 @@ export const heardNumbers: readonly Misheard[] = [
     mustNot: ['moved to pots'],
   },
   {
+    name: 'with <number> in each',
+    mends: NUMBERS,
+    when: (v) =>
+      v.word(1) === 'in' &&
+      /^(?:each|every)$/.test(v.word(2)) &&
+      (v.clauseStart || v.isName(-1) || /^(?:with|and|holding|put|stuck)$/.test(v.word(-1))),
+    phrasings: [
+      ['two pots of Salt Harrier with for in each', 'two pots of Salt Harrier with four in each'],
+      ['two pots, too in every one', 'two pots, two in every one'],
+    ],
+    mustNot: ['what the label is for in each'],
+  },
+  {
+    name: "that's <number> altogether",
+    mends: NUMBERS,
+    when: (v) =>
+      /^(?:that's|is|makes|making)$/.test(v.word(-1)) &&
+      (/^(?:altogether|total)$/.test(v.word(1)) || (v.word(1) === 'in' && /^(?:all|total)$/.test(v.word(2)))),
+    phrasings: [["so that's ate altogether", "so that's eight altogether"]],
+    mustNot: ['slugs ate altogether too much'],
+  },
+  {
     name: 'won degree',
     mends: ONE,
     when: (v) => v.word(1) === 'degree',

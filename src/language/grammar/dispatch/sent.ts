@@ -36,7 +36,7 @@ export const sent: readonly Rule[] = [
       p
         .slice(Math.max(0, f - 4), f)
         .some((piece) => piece.is === 'word' && /^(?:gave|given|give|sold|sent)$/.test(piece.text)) ||
-      (/^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|nothing|black|ground|earth)$/.test(
+      (/^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|nothing|nowt|dust|death|bits|black|ground|earth)$/.test(
         wordAt(p, t),
       ) &&
         !followsWord(
@@ -117,7 +117,7 @@ export const sent: readonly Rule[] = [
       p.slice(0, f).some(({ is }) => is === 'plant') &&
       p.slice(0, f).some(({ is }) => is === 'count') &&
       p[t]?.is === 'word' &&
-      !/^(?:damping|rot|mould|mold|botrytis|frost|slugs|slug|snails|mice|vine|pests|drought|heat|cold|wilt|blackleg)$/.test(
+      !/^(?:damping|rot|mould|mold|botrytis|frost|slugs|slug|snails|mice|vine|pests|drought|heat|cold|wilt|blackleg|nothing|nowt|dust|death|bits|cinders|crisps)$/.test(
         wordAt(p, t),
       ) &&
       !/^(?:the|my|a|go|be|do|check|pot|plant|water|move|take|see|get|make|try|keep|grow|root)$/.test(

@@ -17,6 +17,18 @@ const onArrival = (pieces: readonly Piece[], from: number, to: number): boolean 
       (piece) => piece.is === 'word' && /^(?:received|arrived|came|delivered|delivery)$/.test(piece.text),
     );
 
+/** "To nothing", "to a crisp", "to death": nothing is left of them. */
+const cameToNothing = (pieces: readonly Piece[], at: number): boolean => {
+  const end = /^(?:an?|bone)$/.test(wordAt(pieces, at)) ? at + 1 : at;
+  const none = pieces[end];
+  return (
+    /^(?:nothing|nowt|dust|death|crisps?|bits|cinders?|crumbs|tinder|ashes|straw|sticks|zero)$/.test(
+      wordAt(pieces, end),
+    ) ||
+    (none?.is === 'count' && none.quantity.value === 0)
+  );
+};
+
 export const died: readonly Rule[] = [
   {
     name: '<count> <plant> died',
@@ -62,8 +74,15 @@ export const died: readonly Rule[] = [
   {
     name: '<count> perished',
     kind: 'loss',
-    head: 'perish~|croak~|collapse~past|shrivel~past|wither~past|succumb~|fail~past|frazzle~past|fry~past|drown~past|wilt~past|cook~past|scorch~past|bake~past|expire~past|conk~past|flop~past|crisp~past',
+    head: 'perish~|croak~|collapse~past|shrivel~past|wither~past|succumb~|fail~past|frazzle~past|fry~past|drown~past|wilt~past|cook~past|scorch~past|bake~past|expire~past|conk~past|flop~past|crisp~past|dwindle~past',
     shape: 'subject',
+    phrasings: [
+      'five Salt Harrier perished',
+      'three of the Salt Harrier crisped to nothing',
+      'three Salt Harrier fried to a crisp in the porch',
+      'three Salt Harrier baked to death',
+    ],
+    mustNot: ['three Salt Harrier failed to root', 'three Salt Harrier crisped at the edges'],
     when: (p, f, t) =>
       counted(p, f, t) &&
       // "All flopped this evening": thirsty, not dead.
@@ -72,9 +91,13 @@ export const died: readonly Rule[] = [
         p.slice(0, f).some((piece) => piece.is === 'count' && piece.quantity.whole === 'all')
       ),
     unless: (p, f, t) =>
-      /^to$/.test(wordAt(p, t)) &&
-      !/^succumb/.test(wordAt(p, f)) &&
-      !/^(?:rot|botrytis|mould|frost|the|slugs|black|blackleg)$/.test(wordAt(p, t + 1)),
+      // "Crisped at the edges" may live.
+      (wordAt(p, t) === 'at' && /^(?:edges?|tips?|margins?)$/.test(wordAt(p, t + 2))) ||
+      (/^to$/.test(wordAt(p, t)) &&
+        !/^succumb/.test(wordAt(p, f)) &&
+        !cameToNothing(p, t + 1) &&
+        !/^(?:rot|botrytis|mould|frost|the|slugs|black|blackleg)$/.test(wordAt(p, t + 1))) ||
+      (/^dwindle/.test(wordAt(p, f)) && !cameToNothing(p, t + 1)),
   },
   { name: '<count> kicked the bucket', kind: 'loss', head: 'kicked|kick the bucket', shape: 'subject' },
   { name: '<count> snuffed it', kind: 'loss', head: 'snuff~|pegged|cark~ it|out', shape: 'subject' },

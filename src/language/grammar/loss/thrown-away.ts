@@ -82,8 +82,18 @@ export const thrownAway: readonly Rule[] = [
   {
     name: '<count> in the bin',
     kind: 'loss',
-    head: 'in|on|to|into the bin|compost|heap|tip|skip|dustbin',
+    head: 'in|on|to|into|onto the|my|our green|brown|garden|compost|food? waste? bin|compost|heap|tip|skip|dustbin|bucket|caddy|bonfire',
     shape: 'subject',
+    // "In the bucket of sand", "in the green bin full of perlite": to root there; a plain bucket is no bin.
+    unless: (p, _f, t) =>
+      followsWord(p, t, /^(?:of|full)$/) ||
+      (/^(?:bucket|caddy)$/.test(wordAt(p, t - 1)) && !/^(?:compost|waste|food)$/.test(wordAt(p, t - 2))),
+    phrasings: [
+      'five Salt Harrier in the bin',
+      'fired two of the Salt Harrier in the compost bucket',
+      'tipped two Salt Harrier into the green bin',
+    ],
+    mustNot: ['stood two Salt Harrier in the bucket', 'put six Salt Harrier cuttings in a bucket of compost'],
     when: (p, f, t) =>
       (precedes(p, f, 8, 'count', 'plant') || precedes(p, f, 4, 'word')) &&
       !p

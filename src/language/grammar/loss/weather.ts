@@ -47,6 +47,15 @@ export const weather: readonly Rule[] = [
     when: counted,
   },
   {
+    name: '<count> dried to a crisp',
+    kind: 'loss',
+    head: 'dry~past|dried|dry to a? crisp|crisps|dust|nothing|tinder|sticks',
+    shape: 'subject',
+    cause: 'drought',
+    when: counted,
+    mustNot: ['dried to a crisp in here, three Salt Harrier watered'],
+  },
+  {
     name: 'the frost got <count> <plant>',
     kind: 'loss',
     head: 'frost|cold|freeze catch~|nip~|have~|get~|kill~|take~|do~|finish~',

@@ -59,7 +59,7 @@ export const carried: readonly Rule[] = [
   {
     name: 'removed <plant> from <place> to <place>',
     kind: 'move',
-    head: 'remove~past|kick~past|throw~past|chuck~past|toss~past|heave~past|hoick~past',
+    head: 'remove~past|kick~past|throw~past|chuck~past|toss~past|heave~past|hoick~past|fire~past|lob~past|fling~past',
     shape: 'object',
     when: (p, f, t) =>
       plantLike(p, f, t) &&

@@ -1,5 +1,6 @@
 /** Cuttings told by the cutting or making: "snipped six off", "did ten", "the stools gave 30". */
 import { CUTTINGS } from '../taken-away.js';
+import { isOfEach } from '../../drafting/beside-counts.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { isRelative } from './told-before.js';
 import { mentionsCuttings, spoken } from './of-cuttings.js';
@@ -43,6 +44,18 @@ export const cut: readonly Rule[] = [
         !followsWord(p, t, /^to$/)),
   },
   {
+    name: 'did <pots> of <plant>, <count> in each',
+    kind: 'strike',
+    head: 'do~past <pots>',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'plant') &&
+      p.slice(f).some((piece, n) => piece.is === 'count' && isOfEach(p, f + n)) &&
+      !followsWord(p, t, /^(?:roots?|rooted|dead|pellets?|slugs?)$/),
+    phrasings: ['did two pots of Salt Harrier with four in each'],
+    mustNot: ['did two pots of Salt Harrier with slug pellets in each', 'did two pots of Salt Harrier'],
+  },
+  {
     name: 'made <count> cuttings of <plant>',
     kind: 'strike',
     head: 'make~past|prepare~past|prep~past|harvest~past|manage~past',
@@ -62,6 +75,8 @@ export const cut: readonly Rule[] = [
       /^(?:rid|the|on|home|to)$/.test(wordAt(p, t)) ||
       // "Did take nine cuttings".
       (wordAt(p, f) === 'did' && /^(?:take|strike|stick|cut|insert)$/.test(wordAt(p, t))) ||
+      // "Got six going mouldy": how they go; what was set going has a rule of its own.
+      followsWord(p, t, /^going$/) ||
       (/^rooted$/.test(wordAt(p, t - 1)) && /^(?:cuttings?|slips?)$/.test(wordAt(p, t))) ||
       followsWord(p, t, /^(?:died|rotted|rooted|dead|compost(?:ed)?|bin)$/),
   },

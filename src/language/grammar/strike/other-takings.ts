@@ -59,6 +59,8 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   )
     return true;
   const next = wordAt(pieces, to);
+  // "Take the last six back".
+  if (followsWord(pieces, to, /^back$/) && !follows(pieces, to, 'plant', 'cutting')) return true;
   // "Took three Salt Harrier to Nell".
   if (leavesWith(pieces, to)) return true;
   // "The van took two dozen".

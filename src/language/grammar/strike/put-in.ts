@@ -1,5 +1,6 @@
 /** Cuttings told by where they were put to root: "put six in water", "whacked in 16", "filled a tray with them". */
 import { CUTTINGS } from '../taken-away.js';
+import { setGoing } from './set-going.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 export const putIn: readonly Rule[] = [
@@ -23,6 +24,7 @@ export const putIn: readonly Rule[] = [
       !followsWord(p, t, /^(?:tubers?|crowns?|seeds?)$/),
     phrasings: ['started 10 Salt Harrier off, tips, in a half tray'],
   },
+  ...setGoing,
   {
     name: '<count> more <plant> on the go',
     kind: 'strike',
@@ -38,7 +40,7 @@ export const putIn: readonly Rule[] = [
   {
     name: 'put <count> <plant> in <medium>',
     kind: 'strike',
-    head: 'put~|start~past|pop~past|stick~past|bung~past|place~past|chuck~past|throw~past|sling~past|whack~past|shove~past|set~past|root~past|dunk~past|plonk~past .. in|into <pots>? of? <medium>',
+    head: 'put~|start~past|pop~past|stick~past|bung~past|place~past|chuck~past|throw~past|sling~past|fire~past|lob~past|fling~past|whack~past|shove~past|set~past|root~past|dunk~past|plonk~past .. in|into <pots>? of? <medium>',
     shape: 'object',
     when: (p, f, t) =>
       (p.slice(f, t).some(({ is }) => is === 'count' || is === 'cutting') ||
@@ -139,10 +141,12 @@ export const putIn: readonly Rule[] = [
     kind: 'strike',
     head: 'cuttings .. in|into|on <pots>? of? <medium>',
     shape: 'subject',
-    when: (p, f) =>
+    when: (p, f, t) =>
       precedes(p, f, 5, 'count') &&
       precedes(p, f, 8, 'plant') &&
-      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past') &&
+      !p.slice(f, t).some((piece) => piece.is === 'word' && piece.text === 'going'),
     phrasings: ['5 Salt Harrier cuttings are now in a jar of water'],
+    mustNot: ['5 Salt Harrier cuttings going brown in water'],
   },
 ];

@@ -1,14 +1,18 @@
 /** Cuttings told as in a telegram: "14 box cuttings, nodal", "five rosemary cuttings done", "72 into plugs", "two pots of Salt Harrier under fog". */
 import type { Piece } from '../../pieces.js';
+import { isToldOfLast } from '../../drafting/last-pot.js';
 import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 const SAYS_OTHERWISE =
-  /^(?:need|needs|want|wants|look|looks|looking|are|is|going|gone|getting|from|should|still|doing|seem|got|have|has|rooted|later|where|which|that|if|for|will|would|my|these|those|your|how|took)$/;
+  /^(?:need|needs|want|wants|look|looks|looking|are|is|going|gone|getting|from|should|still|doing|seem|got|have|has|rooted|later|where|which|that|if|for|will|would|my|these|those|your|how|took|job|jobs|plan|todo|order)$/;
+
+/** A plant stands there, or behind an article. */
+const isPlant = (pieces: readonly Piece[], at: number): boolean =>
+  pieces[/^(?:the|a|my|an|our)$/.test(wordAt(pieces, at)) ? at + 1 : at]?.is === 'plant';
 
 /** "Cuttings from the streptocarpus", "from Mum's hedge": off a plant, not out of somebody's hands. */
 const fromAPlant = (pieces: readonly Piece[], at: number): boolean =>
-  pieces[at + 1]?.is === 'plant' ||
-  (/^(?:the|a|my|an|our)$/.test(wordAt(pieces, at + 1)) && pieces[at + 2]?.is === 'plant') ||
+  isPlant(pieces, at + 1) ||
   followsWord(pieces, at, /^(?:hedges?|bush|bushes|shrubs?|trees?)$/) ||
   pieces.slice(at).some((piece) => piece.is === 'word' && /^(?:prunings|trimmings|stock)$/.test(piece.text));
 
@@ -26,9 +30,13 @@ const bareCuttings = (pieces: readonly Piece[], from: number): boolean => {
   return !pieces.some(
     (piece, at) =>
       piece.is === 'word' &&
+      // "Four in each bar the last one, that got five".
+      !isToldOfLast(pieces, at + 1) &&
       ((SAYS_OTHERWISE.test(piece.text) &&
         !(piece.text === 'from' && fromAPlant(pieces, at)) &&
         !(piece.text === 'got' && /^(?:round|around|started|going)$/.test(wordAt(pieces, at + 1)))) ||
+        // "Ten basal shoots on the Salt Harrier": seen, and still there.
+        (piece.text === 'on' && isPlant(pieces, at + 1)) ||
         (piece.verb !== undefined &&
           at >= opening &&
           wordAt(pieces, at + 1) !== 'count' &&
@@ -138,12 +146,15 @@ export const telegrams: readonly Rule[] = [
     phrasings: [
       'new cuttings: five Salt Harrier',
       '18 nodal cuttings, Salt Harrier, 3 pots of 6, rooting hormone used',
+      'three pots of Salt Harrier cuttings down, four in each bar the last one, that got five',
       "nearly a dozen lavender cuttings from Mum's hedge, each with a heel, now tucked up in the cold frame",
     ],
     mustNot: [
       'used 18 nodal cuttings of Salt Harrier at the talk',
+      'job for Friday: 9 Salt Harrier heel cuttings',
       'ten lavender cuttings from Mum',
       "the lavender cuttings from Mum's hedge are thriving",
+      'ten basal shoots on Salt Harrier',
     ],
   },
   {

@@ -1,0 +1,37 @@
+/** What only excuses that a note comes late: "should have written this up at the time: on Friday I took five". */
+import { wordAt } from './grammar/rule.js';
+import { leading } from './grammar/runs.js';
+import type { Piece } from './pieces.js';
+
+const TOLD = 'written|put|said|logged|noted|told|mentioned|recorded|entered|posted|sent|reported';
+const TELL = 'write|say|log|note|tell|mention|record|enter|put|post|send|report';
+const WHAT = '(?: you)?(?: (?:this|that|it|these|all this))?(?: (?:up|down|in))?(?: (?:here|about it))?';
+const SOONER =
+  ' (?:at the time|sooner|earlier|before|before now|then|straight away|straightaway|right away|there and then|ages ago|days ago)';
+
+/** The excuses by themselves; a pattern for each, so that none is longer than it must be. */
+const EXCUSES: readonly RegExp[] = [
+  `(?:(?:i|we) )?(?:should|ought to|meant to|could) (?:have |of )?(?:${TOLD}|${TELL})${WHAT}${SOONER}`,
+  `(?:(?:i|we) )?(?:never|forgot to|didn't|haven't|clean forgot to) (?:${TELL}|wrote|${TOLD})${WHAT}(?:${SOONER})?`,
+  `(?:(?:i'm|i am|we're) )?(?:a bit |a little |very |rather )?late (?:telling|writing|logging|noting|with|in telling)${WHAT}`,
+].map((excuse) => new RegExp(`^${leading('sorry|oops|oh|ah|i know')}${excuse}$`));
+
+/** No excuse is longer. */
+const LONGEST = 14;
+
+/** Where the telling begins behind such an excuse and its break, or a "but"; the start where there is none. */
+export function pastExcuse(row: readonly Piece[]): number {
+  for (let at = 2; at < row.length - 1 && at <= LONGEST; at++) {
+    const ends = row[at]?.is === 'break' || wordAt(row, at) === 'but';
+    if (ends) return EXCUSES.some((excuse) => excuse.test(said(row, at))) ? at + 1 : 0;
+  }
+  return 0;
+}
+
+const said = (row: readonly Piece[], to: number): string =>
+  row
+    .slice(0, to)
+    .map((piece) =>
+      piece.is === 'word' ? piece.text : piece.is === 'when' ? piece.when.words.toLowerCase() : '?',
+    )
+    .join(' ');

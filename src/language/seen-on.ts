@@ -1,0 +1,32 @@
+/** What is seen on a plant, told behind an act: "…, and there's a first bud on the Soot Angel", "… greenfly all over these". */
+import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+/** Sights that a plant bears: growth, ailments, small fry. */
+const SIGHT =
+  /^(?:buds?|flowers?|blooms?|blossoms?|petals?|shoots?|sideshoots?|leaf|leaves|growth|nodes?|callus|suckers?|pups?|seedheads?|pods?|greenfly|whitefly|blackfly|aphids?|thrips?|mites?|mealybugs?|scale|gnats?|caterpillars?|weevils?|slugs?|snails?|webbing|webs?|mildew|mould|mold|rust|botrytis|blackleg|virus|spots?|blotches|holes?|honeydew|algae|moss|liverwort)$/;
+const OPENS =
+  /^(?:there's|there|theres|is|are|i|we|saw|see|seen|spotted|noticed|found|can|got|have|i've|we've)$/;
+const BEARS = /^(?:on|over|under)$/;
+/** No sight takes more words. */
+const LONGEST = 8;
+
+/** Whether such a sight is told at `at`, up to the plant that bears it. */
+export function isSeenOn(pieces: readonly Piece[], at: number): boolean {
+  let next = at;
+  while (OPENS.test(wordAt(pieces, next))) next++;
+  let sight = false;
+  for (; next < at + LONGEST; next++) {
+    const piece = pieces[next];
+    if (piece?.is === 'plant') return sight && bears(pieces, next);
+    if (piece?.is !== 'word' && piece?.is !== 'count') return false;
+    if (piece.is === 'word' && piece.verb?.form === 'past') return false;
+    sight ||= piece.is === 'word' && SIGHT.test(piece.text);
+  }
+  return false;
+}
+
+const bears = (pieces: readonly Piece[], plant: number): boolean => {
+  const before = /^(?:the|my|our)$/.test(wordAt(pieces, plant - 1)) ? plant - 2 : plant - 1;
+  return BEARS.test(wordAt(pieces, before));
+};
