@@ -14,11 +14,11 @@ import { elidedLooks } from './elided.js';
 import { dayOf, toldBefore } from './lent-before.js';
 import { doneAndLeft, leftForLater } from './left-undone.js';
 import type { Note } from './note.js';
-import { countedBy, outOf } from './number-meant.js';
+import { countedBy, lookBefore, outOf } from './number-meant.js';
 import { partsOf } from './act-parts.js';
 import { actsOnPlants, tendsSomethingElse } from './objects.js';
 import { lostBecause } from './parts-ruined.js';
-import type { Piece, PlantWords } from './pieces.js';
+import type { Piece, PlantWords, When } from './pieces.js';
 import { proposeReading } from './reading-proposal.js';
 import type { Quantity } from './quantities/quantity.js';
 import type { Proposal } from './proposal.js';
@@ -68,6 +68,7 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
   let hits = 0;
   let plantNamed: PlantWords | undefined;
   let lookedAt: number | undefined;
+  let lookedOn: When | undefined;
   // How many were said not to have rooted: "they" that go out behind it.
   let unrooted: Quantity | undefined;
   const clauses = clausesOf(pieces, rules);
@@ -86,15 +87,13 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       continue;
     }
     // "Tipped out ten, six had roots": ten were looked at.
-    if (mood === 'done' && rule.sense === 'look' && clauses[n + 1]?.hit?.rule.kind === 'check') {
-      const [sample] = draftsOf(pieces, clause);
-      if (
-        sample?.quantity?.value !== undefined &&
-        !sample.quantity.weak &&
-        sample.quantity.outOf === undefined
-      ) {
-        plantNamed = sample.plant ?? plantNamed;
-        lookedAt = sample.quantity.value;
+    const found = clauses[n + 1];
+    if (mood === 'done' && rule.sense === 'look' && found?.hit?.rule.kind === 'check') {
+      const look = lookBefore(pieces, clause, found);
+      if (look) {
+        plantNamed = look.plant ?? plantNamed;
+        lookedAt = look.quantity?.value;
+        lookedOn = look.when;
         continue;
       }
     }
@@ -164,6 +163,7 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
           ? outOf(counted, lookedAt)
           : counted),
         ...toldBefore(pieces, clause, counted, [...earlier, ...proposals]),
+        ...(kind === 'check' && lookedOn ? { when: lookedOn } : {}),
         ...dayOf(pieces, clause, counted, proposals.at(-1)),
         ...(beside === undefined ? {} : { place: beside }),
       };
@@ -194,11 +194,13 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
     const state = stateBehind(pieces, clause.to, clauses[n + 1]?.from ?? pieces.length);
     if (state && guarded.length > 0 && clauses[n + 1] === undefined)
       proposals.push(...(proposeRemark(sentenceOf(state, utterance), utterance) ?? []));
-    if (proposals.some((told) => told.kind === 'check'))
-      for (const draft of elidedLooks(pieces, clause.to, clauses[n + 1]?.from ?? pieces.length)) {
-        proposals.push({ kind: 'check', draft, slots: {}, rule: '<plant> <count>, behind a look' });
-        plantNamed = draft.plant;
-      }
+    const look = proposals.findLast((told) => told.kind === 'check');
+    for (const draft of look ? elidedLooks(pieces, clause.to, clauses[n + 1]?.from ?? pieces.length) : []) {
+      const when = look?.draft.when;
+      const told = { ...draft, ...(when ? { when } : {}) };
+      proposals.push({ kind: 'check', draft: told, slots: {}, rule: '<plant> <count>, behind a look' });
+      plantNamed = draft.plant;
+    }
   }
   return { proposals, hits };
 }

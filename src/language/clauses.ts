@@ -3,7 +3,7 @@ import { actHits } from './act-hits.js';
 import { follows, type Hit, type Rule, wordAt } from './grammar/rule.js';
 import { boundaryBefore, isBoundary, isCut } from './boundaries.js';
 import type { Piece } from './pieces.js';
-import { anotherState, anotherSubject, isPassive, ownSubject, plantToldOf } from './subjects.js';
+import { anotherState, anotherSubject, isToldOfBefore, ownSubject, plantToldOf } from './subjects.js';
 
 export interface Clause {
   /** Pieces [from, to) that belong to the act; breaks inside are kept. */
@@ -29,7 +29,7 @@ export const wholeOf = (pieces: readonly Piece[]): Clause => ({
 });
 
 const LEAD = new Set(
-  'i we have had has just also then and but so finally now already he she they who it you been be being am is are was were got get not never did do will would could should might may must ive weve still only all both even probably nearly almost one another since that which again only ended up having going to be'.split(
+  "i we have had has just also then and but so finally now already he she they who it you been be being am is are was were got get not never did do will would could should might may must ive weve i've we've still only all both even probably nearly almost one another since that which again only ended up having going to be".split(
     ' ',
   ),
 );
@@ -51,7 +51,7 @@ export function clausesOf(pieces: readonly Piece[], rules: readonly Rule[]): rea
     let start = from;
     for (const [n, hit] of hits.entries()) {
       const next = hits[n + 1];
-      const subjectFirst = hit.rule.shape === 'subject' || isPassive(pieces, start, hit);
+      const subjectFirst = isToldOfBefore(pieces, start, hit);
       const cut = next ? cutBetween(pieces, hit, next) : to;
       const end = anotherState(pieces, hit, subjectFirst ? anotherSubject(pieces, start, hit, cut) : cut);
       const named = pieces.slice(hit.to, end).some(({ is }) => is === 'plant');
@@ -122,8 +122,7 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
     }
   };
   skipLead();
-  const passive = hit.rule.shape === 'subject' || isPassive(pieces, low, hit);
-  if (!passive) {
+  if (!isToldOfBefore(pieces, low, hit)) {
     if (pieces[at - 1]?.is === 'when' && at - 1 > low && isBoundary(pieces[at - 2])) at--;
     at = objectLedFrom(pieces, low, at, hit) ?? at;
     return boundaryBefore(pieces, low, at);
@@ -164,9 +163,9 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
 }
 
 /**
- * "…, and the rest I gave to my sister", "…, and the Salt Harrier I gave four of to the school": where what an act was done
- * to begins, told before it behind a boundary. A plant may be told by its act ("and the ones I pinched yesterday"), but not
- * by one that took it away.
+ * "…, and the rest I gave to my sister", "…, and the Salt Harrier I gave four of to the school", "… but the Salt Harrier I only
+ * watered": where what an act was done to begins, told before it behind a boundary. A plant may be told by its act ("and
+ * the ones I pinched yesterday"), but not by one that took it away, nor where it is set apart.
  */
 function objectLedFrom(pieces: readonly Piece[], low: number, at: number, hit: Hit): number | undefined {
   let from = at - 1;
@@ -175,12 +174,18 @@ function objectLedFrom(pieces: readonly Piece[], low: number, at: number, hit: H
   if (led?.is === 'count' && !follows(pieces, hit.to, 'count', 'plant')) {
     return isBoundary(pieces[from - 1]) ? from : undefined;
   }
-  if (led?.is !== 'plant' || hit.rule.kind !== 'dispatch' || follows(pieces, hit.to, 'plant'))
-    return undefined;
+  if (led?.is !== 'plant' || follows(pieces, hit.to, 'plant')) return undefined;
   while (
     from > low &&
     (pieces[from - 1]?.is === 'count' || /^(?:the|my|of|all|oh|well)$/.test(wordAt(pieces, from - 1)))
   )
     from--;
-  return isBoundary(pieces[from - 1]) ? from : undefined;
+  if (!isBoundary(pieces[from - 1])) return undefined;
+  if (hit.rule.kind === 'dispatch') return from;
+  const isSetApart =
+    pieces[from - 1]?.is === 'break' ||
+    pieces[from - 2]?.is === 'break' ||
+    wordAt(pieces, from - 1) === 'but' ||
+    /^(?:only|just|also|then|still|simply|merely)$/.test(wordAt(pieces, at + 1));
+  return isSetApart && !follows(pieces, hit.to, 'count') ? from : undefined;
 }

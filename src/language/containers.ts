@@ -1,5 +1,6 @@
 /** Containers and what each holds: "three pots of five", "four pots, two per pot", "two trays of 24", "2 9cm pots". */
 import { CONTAINERS } from './sizes.js';
+import { countHeld } from './containers/held.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece, PieceOf } from './pieces.js';
 
@@ -23,7 +24,7 @@ export function joinContainers(pieces: readonly Piece[]): readonly Piece[] {
       at++;
     }
   }
-  return joined;
+  return countHeld(joined);
 }
 
 interface Joined {
@@ -158,11 +159,14 @@ function containerAt(pieces: readonly Piece[], start: number): Joined | undefine
   let next = at;
   if (pieces[next]?.is === 'break' && !(pieces[next] as PieceOf<'break'>).hard) next++;
   const link = wordAt(pieces, next);
-  const each = /^(?:of|with|x|holding|at)$/.test(link) ? countAt(pieces, next + 1) : countAt(pieces, next);
-  const eachAtIndex = /^(?:of|with|x|holding|at)$/.test(link) ? next + 1 : next;
+  // "3 pots with each 6 cuttings", "3 pots each with 6".
+  const eachSaid = /^(?:with each|each with|each holding)$/.test(`${link} ${wordAt(pieces, next + 1)}`);
+  const eachAtIndex = eachSaid ? next + 2 : /^(?:of|with|x|holding|at)$/.test(link) ? next + 1 : next;
+  const each = countAt(pieces, eachAtIndex);
   if (each && each.quantity.value !== undefined && !vague && number !== undefined) {
-    const per = perContainer(pieces, eachAtIndex + 1);
-    const plain = link === 'of' || link === 'x';
+    const per = eachSaid ? eachAtIndex + 1 : perContainer(pieces, eachAtIndex + 1);
+    // "One little pot with 4 of these" holds four in all.
+    const plain = link === 'of' || link === 'x' || (link === 'with' && number === 1 && !size);
     if (
       per !== undefined ||
       (plain && !(each.quantity.outOf !== undefined) && !isContainer(pieces, eachAtIndex + 1))

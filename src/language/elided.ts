@@ -6,6 +6,8 @@ import type { Piece } from './pieces.js';
 const AROUND =
   /^(?:the|my|our|and|but|are|is|have|has|had|got|at|on|like|still|only|just|now|so|far|of|about|idk|away|yet)$/;
 
+const NOTHING = /^(?:nothing|nowt|nada|zilch|nil|nope|zip)$/;
+
 /**
  * One draft for each part between the marks and conjunctions of [from, to) that is a plant with its number and nothing
  * else. Empty where a part says anything more: then it tells of something of its own.
@@ -19,6 +21,12 @@ export function elidedLooks(pieces: readonly Piece[], from: number, to: number):
   const looks: Draft[] = [];
   for (const part of parts.filter(({ length }) => length > 0)) {
     const [plant] = part.filter((piece) => piece.is === 'plant');
+    // "Tallow Bell nothing".
+    const none = part.filter((piece) => piece.is === 'word' && NOTHING.test(piece.text));
+    if (plant && none.length === 1 && part.length === 2) {
+      looks.push({ plant: plant.plant, known: plant.known, quantity: { value: 0 } });
+      continue;
+    }
     const counts = part.filter((piece) => piece.is === 'count');
     // "About half, like seven": the number that was counted.
     const count = counts.findLast(({ quantity }) => quantity.value !== undefined) ?? counts[0];

@@ -1,5 +1,6 @@
 /** How many an act tells of, where that is not the number that its words spell. */
 import type { Clause } from './clauses.js';
+import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
@@ -31,6 +32,22 @@ export function countedBy(
   if (allUnrooted) return { ...draft, quantity: { vague: true } };
   if (rule?.kind === 'loss' && quantity === undefined && unrooted) return { ...draft, quantity: unrooted };
   return rule?.count ? { ...draft, quantity: { whole: rule.count } } : draft;
+}
+
+/**
+ * "Tipped out ten, six had roots": what a look told of before it tells what was found. Its number is that of the sample,
+ * unless it counts lots ("checked all three: these seven rooted, those none").
+ */
+export function lookBefore(pieces: readonly Piece[], clause: Clause, found: Clause): Draft | undefined {
+  const [draft] = draftsOf(pieces, clause);
+  const { value, weak, outOf: of } = draft?.quantity ?? {};
+  if (draft === undefined || value === undefined || weak || of !== undefined) return undefined;
+  const lots = new Set(
+    pieces.slice(clause.to).flatMap((piece) => (piece.is === 'plant' ? [JSON.stringify(piece.plant)] : [])),
+  );
+  const [seen] = draftsOf(pieces, found);
+  const isOfLots = (draft.plant === undefined && lots.size > 1) || (seen?.quantity?.value ?? 0) > value;
+  return isOfLots ? withoutQuantity(draft) : draft;
 }
 
 /** "Pulled six of them up, two had roots": two of the six. */

@@ -4,6 +4,7 @@ import { proposeAmend, proposeRestatement } from './amend-proposal.js';
 import { settleCorrections } from './corrections.js';
 import { proposeCrop } from './crop-proposal.js';
 import { isUndo } from './grammar/undo.js';
+import { settleHeadings } from './headings.js';
 import type { Note } from './note.js';
 import { settlePastForms } from './past-forms.js';
 import type { Proposal } from './proposal.js';
@@ -47,7 +48,7 @@ export function proposeSentence(
   }
   if (isWrittenElsewhere(sentence, utterance, note)) return [];
   const corrected = sentenceOf(
-    withoutVisit(settlePastForms(settleCorrections(sentence.pieces))),
+    settleHeadings(withoutVisit(settlePastForms(settleCorrections(sentence.pieces)))),
     utterance,
     sentence.asked,
   );

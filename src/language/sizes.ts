@@ -10,7 +10,7 @@ const UNITS: Readonly<Record<string, string>> = {
 }; // prettier-ignore
 
 export const CONTAINERS: ReadonlySet<string> = new Set(
-  'pot pots potful potfuls tray trays trayful trayfuls jar jars glass glasses cup cups pan pans tub tubs punnet punnets container containers bag bags box boxes bucket buckets dish dishes basket baskets module modules tumbler tumblers flat flats pottle pottles tube tubes bottle bottles planter planters vase vases bundle bundles'.split(
+  'pot pots potful potfuls tray trays trayful trayfuls jar jars glass glasses cup cups pan pans tub tubs punnet punnets container containers bag bags box boxes bucket buckets dish dishes basket baskets module modules tumbler tumblers flat flats pottle pottles tube tubes bottle bottles planter planters vase vases bundle bundles strip strips'.split(
     ' ',
   ),
 );

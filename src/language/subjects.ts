@@ -60,7 +60,7 @@ const isReason = (pieces: readonly Piece[], at: number): boolean =>
 /** Where another plant takes over behind a break ("these rooted, Braai Smoke still nothing"), else the end. */
 export function anotherSubject(pieces: readonly Piece[], start: number, hit: Hit, end: number): number {
   const subject = pieces.slice(start, hit.from);
-  const named = subject.some(({ is }) => is === 'plant');
+  const named = subject.some(({ is }) => is === 'plant') || isBesideToldOf(pieces, hit.from);
   const counted = subject.some(({ is }) => is === 'count');
   if (!named && !counted) return end;
   for (let at = hit.to; at + 1 < end; at++) {
@@ -85,8 +85,21 @@ export function anotherSubject(pieces: readonly Piece[], start: number, hit: Hit
   return end;
 }
 
+/** Whether what an act is told of stands before its head. */
+export const isToldOfBefore = (pieces: readonly Piece[], start: number, hit: Hit): boolean =>
+  hit.rule.shape === 'subject' || isPassive(pieces, start, hit) || isWithout(pieces, start, hit);
+
+/** "Salt Harrier still no roots, …": what a plant is without, and nothing behind it but a mark. */
+function isWithout(pieces: readonly Piece[], start: number, { rule, from, to }: Hit): boolean {
+  const behind = pieces[to];
+  if (rule.kind !== 'check' || rule.rooted !== 'none' || (behind && behind.is !== 'break')) return false;
+  let at = from - 1;
+  while (/^(?:has|have|had|got|still|with|showing|are|is|just)$/.test(wordAt(pieces, at))) at--;
+  return at >= start && pieces[at]?.is === 'plant';
+}
+
 /** "The Marble Wren got potted on": a form of be or get before a past participle, with a plant or count before that. */
-export function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
+function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
   const head = pieces[hit.from];
   if (head?.is !== 'word' || head.verb?.form !== 'past') return false;
   // "So those four went into pots": what went stands before.
@@ -115,6 +128,7 @@ export function isPassive(pieces: readonly Piece[], start: number, hit: Hit): bo
   const been = pieces.slice(at + 1, hit.from).some((piece) => piece.is === 'word' && piece.text === 'been');
   if (been && (plantBefore || !plantAfter)) return true;
   if (!plantAfter && plantToldOf(pieces, start, at) !== undefined) return true;
+  if (!plantAfter && isBesideToldOf(pieces, hit.from)) return true;
   // Telegraphic: "5 Copper Lantern potted on", "FU22 misted".
   const direct = pieces[hit.from - 1];
   const subject =
@@ -141,6 +155,22 @@ function leadsOn(pieces: readonly Piece[], boundary: number): boolean {
   let at = boundary + 1;
   while (pieces[at]?.is === 'count' || /^(?:the|my|of|all|oh|well)$/.test(wordAt(pieces, at))) at++;
   return pieces[at]?.is === 'plant' && /^(?:i|we|i've|we've)$/.test(wordAt(pieces, at + 1));
+}
+
+/** "Salt Harrier fed and vented": beside what was told of the plant before both. */
+export function isBesideToldOf(pieces: readonly Piece[], from: number): boolean {
+  const beside = pieces[from - 2];
+  return (
+    wordAt(pieces, from - 1) === 'and' &&
+    beside?.is === 'word' &&
+    beside.verb?.form === 'past' &&
+    pieces[from - 3]?.is === 'plant' &&
+    (from < 4 ||
+      pieces[from - 4]?.is === 'break' ||
+      /^(?:the|my|and)$/.test(wordAt(pieces, from - 4)) ||
+      pieces[from - 4]?.is === 'count' ||
+      pieces[from - 4]?.is === 'when')
+  );
 }
 
 /** "The Nettle Duchess are out of the frame and planted": where the plant stands of which the words before `and` tell. */

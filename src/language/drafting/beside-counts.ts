@@ -32,7 +32,11 @@ export function isOfEach(pieces: readonly Piece[], at: number): boolean {
   if (word === 'to' && behind?.is === 'pots' && behind.pots === 1) return true;
   if (
     word === 'in' &&
-    (/^(?:each|every|it)$/.test(after) || (behind?.is === 'count' && behind.quantity.whole === 'all'))
+    (/^(?:each|every|it)$/.test(after) ||
+      // "Four in all of them"; "12 in all" are twelve.
+      (behind?.is === 'count' &&
+        behind.quantity.whole === 'all' &&
+        (behind.to > behind.from + 1 || pieces[next + 2]?.is === 'pots' || wordAt(pieces, next + 2) !== '')))
   )
     return true;
   return (

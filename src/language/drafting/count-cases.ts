@@ -202,6 +202,22 @@ export const countCases: readonly Case<CountSeen>[] = [
     },
   },
   {
+    // Fewer than the pots: of those, not of what is in them.
+    name: '<pots> of <plant>, <count> of them in <place>',
+    phrasings: [
+      'Took three pots of Salt Harrier, two of them in the propagator',
+      'Took two pots of Salt Harrier, one with powder and one without',
+    ],
+    when: ({ clause, draft, count, leads }) =>
+      clause.hit?.rule.kind === 'strike' &&
+      draft.plant !== undefined &&
+      draft.quantity?.value === undefined &&
+      !leads &&
+      count.value !== undefined &&
+      count.value < (draft.pots ?? 0),
+    does: passOver,
+  },
+  {
     name: 'a few, <count>',
     phrasings: ['Took some cuttings of Salt Harrier, eight of them'],
     when: ({ draft, count, leads }) => draft.quantity?.vague === true && count.value !== undefined && !leads,

@@ -221,6 +221,14 @@ export const heardCounts: readonly Misheard[] = [
     phrasings: [['stuck them too to a pot', 'stuck them two to a pot']],
   },
   {
+    name: 'a pot with <number> in it',
+    mends: SMALL_WORDS,
+    when: (v) =>
+      v.word(-1) === 'with' && v.word(1) === 'in' && /^(?:it|each|them|that|every)$/.test(v.word(2)),
+    phrasings: [['one pot of Salt Harrier with too in it', 'one pot of Salt Harrier with two in it']],
+    mustNot: ['put them with to the others'],
+  },
+  {
     name: 'took <number> <plant>',
     mends: SMALL_WORDS,
     when: (v) => v.isPlant(1),

@@ -17,6 +17,13 @@ function putSomewhere(pieces: readonly Piece[], from: number): boolean {
   for (let at = from; at < pieces.length; at++) {
     const piece = pieces[at];
     if (!piece || piece.is === 'break') return false;
+    // "Binned two and moved the others to the greenhouse": another deed.
+    if (
+      piece.is === 'word' &&
+      piece.verb?.form === 'past' &&
+      /^(?:and|then|but|i|we|i've|we've|have|also|just)$/.test(wordAt(pieces, at - 1))
+    )
+      return false;
     if (piece.is === 'place' && /^(?:in|into|to|onto|on|under)$/.test(piece.prep ?? ''))
       return !/\b(?:bin|compost|heap|skip|tip|bonfire|rubbish|fire|dustbin)\b/.test(piece.place);
     if (/^in$/.test(wordAt(pieces, at)) && /^with$/.test(wordAt(pieces, at + 1))) return true;

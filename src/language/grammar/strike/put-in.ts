@@ -1,7 +1,13 @@
 /** Cuttings told by where they were put to root: "put six in water", "whacked in 16", "filled a tray with them". */
+import type { Piece } from '../../pieces.js';
 import { CUTTINGS } from '../taken-away.js';
 import { setGoing } from './set-going.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+
+/** Round the edge of something. */
+const isRound = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:a?round|along|by|at)$/.test(wordAt(pieces, at)) &&
+  /^(?:edges?|sides?|rims?|outside)$/.test(wordAt(pieces, at + (wordAt(pieces, at + 1) === 'the' ? 2 : 1)));
 
 export const putIn: readonly Rule[] = [
   {
@@ -101,11 +107,12 @@ export const putIn: readonly Rule[] = [
     head: 'whack~past|bang~past|bung~past|pop~past|stick~past|shove~past|sling~past|chuck~past|put~ in',
     shape: 'object',
     when: (p, _f, t) =>
-      p[t]?.is === 'count' &&
+      (p[t]?.is === 'count' || (p[t]?.is === 'pots' && wordAt(p, t + 1) === 'of')) &&
       closeBehind(p, t, 'plant') &&
       !follows(p, t, 'size') &&
       !followsWord(p, t, /^(?:bed|border|ground|garden)$/),
-    phrasings: ['whacked in 16 Salt Harrier this arvo'],
+    phrasings: ['whacked in 16 Salt Harrier this arvo', 'put in five pots of Salt Harrier, three to a pot'],
+    mustNot: ['put in two pots of compost'],
   },
   {
     name: 'dipped <count> <plant> and stuck them in',
@@ -130,11 +137,16 @@ export const putIn: readonly Rule[] = [
   {
     name: 'whacked <count> <plant> in',
     kind: 'strike',
-    head: 'whack~past|bang~past|bung~past|pop~past|shove~past|put~ <count> of? the? <plant> <plant>? in',
+    head: 'whack~past|bang~past|bung~past|pop~past|shove~past|stick~past|put~ <count> of? the? <plant> <plant>? cuttings? in',
     shape: 'object',
-    when: (p, _f, t) => !p[t] || p[t]?.is === 'break' || p[t]?.is === 'when',
-    phrasings: ['whacked ten Salt Harrier in this arvo, no powder', 'put six Salt Harrier in last Sunday'],
-    mustNot: ['put six Salt Harrier in the shed'],
+    when: (p, _f, t) => !p[t] || p[t]?.is === 'break' || p[t]?.is === 'when' || isRound(p, t),
+    phrasings: [
+      'whacked ten Salt Harrier in this arvo, no powder',
+      'put six Salt Harrier in last Sunday',
+      'stuck 18 Salt Harrier cuttings in round the edge of two 140mm pots',
+      'put nine Salt Harrier in round the rim of a pot',
+    ],
+    mustNot: ['put six Salt Harrier in the shed', 'put six Salt Harrier in round the pond'],
   },
   {
     name: '<count> <plant> cuttings in <medium>',
