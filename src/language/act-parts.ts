@@ -25,14 +25,16 @@ const PREPOSITION = /^(?:in|by|on|at|under|along|near|beside|behind|to|into|onto
 /** "Struck ten yesterday and another six today", "six in the long border and three by the gate". */
 function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
   const { hit } = clause;
-  if (!hit || !SHARED.has(hit.rule.kind) || clause.subjectFirst) return [clause];
+  if (!hit || !SHARED.has(hit.rule.kind)) return [clause];
   for (let at = hit.to; at < clause.to; at++) {
     if (pieces[at]?.is !== 'break' && wordAt(pieces, at) !== 'and') continue;
     let count = at + 1;
     while (/^(?:a|an|and|another|further|then|the|other)$/.test(wordAt(pieces, count))) count++;
     const quantity = pieces[count];
     if (quantity?.is !== 'count' || quantity.quantity.value === undefined) continue;
-    const before = pieces.slice(hit.to, at);
+    // "2 dead on Wednesday, 1 more this morning"; "two, five dead" is one number put for another.
+    if (clause.subjectFirst && !quantity.quantity.more) continue;
+    const before = pieces.slice(clause.subjectFirst ? clause.from : hit.to, at);
     let next = count + 1;
     while (/^(?:more|of|them)$/.test(wordAt(pieces, next))) next++;
     const after = pieces[next];
@@ -50,7 +52,7 @@ function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] 
 
 /** What is told of the same act behind `at`. */
 function behind(clause: Clause, hit: Hit, at: number): Clause {
-  return { ...clause, from: at + 1, hit: { ...hit, from: at + 1, to: at + 1, own: [] } };
+  return { ...clause, from: at + 1, hit: { ...hit, from: at + 1, to: at + 1, own: [] }, subjectFirst: false };
 }
 
 /** The receiver and a number stand right behind the act, in this order. */

@@ -106,7 +106,7 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
       const piece = pieces[at - 1];
       if (
         piece?.is !== 'word' ||
-        !(LEAD.has(piece.text) || /^(?:after|fine|well|happy|grand)$/.test(piece.text))
+        !(LEAD.has(piece.text) || /^(?:after|fine|well|happy|grand|found)$/.test(piece.text))
       )
         break;
       if (isCut(pieces, at - 1)) break;

@@ -141,10 +141,16 @@ function restated(last: Proposal, sentence: Sentence): Proposal | undefined {
   const again = restatementIn(sentence.pieces, false);
   if (!again || again.plant !== undefined || again.when !== undefined) return undefined;
   const { count, ...rest } = again.set as { readonly count?: number } & Record<string, unknown>;
-  if (Object.keys(rest).some((slot) => !/^(?:pots|potSize|place)$/.test(slot))) return undefined;
+  if (Object.keys(rest).some((slot) => !/^(?:pots|potSize|place|date)$/.test(slot))) return undefined;
+  const { when, ...draft } = last.draft;
   return {
     ...last,
     slots: { ...last.slots, ...rest },
-    draft: count === undefined ? last.draft : { ...last.draft, quantity: { value: count } },
+    draft: {
+      ...draft,
+      // "Lost three on Saturday. Strike that, it was Sunday."
+      ...(when && rest['date'] === undefined ? { when } : {}),
+      ...(count === undefined ? {} : { quantity: { value: count } }),
+    },
   };
 }

@@ -11,6 +11,7 @@ import { joinProposals } from './joining.js';
 import { mendedBy } from './mending.js';
 import { joinNewNames } from './new-names.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
+import { onceMore } from './once-more.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { refine } from './refining.js';
@@ -58,8 +59,10 @@ export function readingOf(note: Note): Reading {
   // A sentence in which nothing was done, but a plant spoken of.
   let spokenOf: Sentence | undefined;
   for (const sentence of sentences) {
-    const mended = mendedBy(told.at(-1), sentence, note);
-    if (mended) told[told.length - 1] = mended;
+    const again = onceMore(told.at(-1), sentence);
+    const mended = again ? undefined : mendedBy(told.at(-1), sentence, note);
+    if (again) told.push(again);
+    else if (mended) told[told.length - 1] = mended;
     else {
       const [mentioned, another] = plantsIn(spokenOf?.pieces ?? []);
       const aside: Proposal[] = mentioned && !another ? [{ ...ASIDE, carried: mentioned.plant }] : [];

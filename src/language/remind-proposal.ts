@@ -191,6 +191,16 @@ function named(pieces: readonly Piece[], at: number): { from: number; to: number
 function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
   const when = pieces.findIndex((piece) => piece.is === 'when' && isFutureOnly(piece.when));
   if (when < 0) return undefined;
+  // "Potted on 20, another 20 to do Thursday".
+  const left = pieces.findIndex(
+    ({ is }, at) =>
+      is === 'count' &&
+      at < when &&
+      pieces[at - 1]?.is === 'break' &&
+      /^to (?:do|go)$/.test(`${wordAt(pieces, at + 1)} ${wordAt(pieces, at + 2)}`),
+  );
+  if (left > 0)
+    return { rule: { name: '<count> to do <day>', words: [], beforeVerb: true }, from: left, to: left };
   for (let at = 0; at < pieces.length; at++) {
     const piece = pieces[at];
     if (piece?.is !== 'word' || !piece.verb) continue;

@@ -16,6 +16,7 @@ import { remarkBehind } from './remark-behind.js';
 import { proposeRemark } from './remark-proposal.js';
 import { proposeRemind } from './remind-proposal.js';
 import { asksToBeReminded, wantsToHave } from './reminder-meant.js';
+import { settleSameAgain } from './same-again.js';
 import { type Sentence, sentenceOf } from './sentences.js';
 import { proposeRetold } from './retold-proposal.js';
 import { proposeSpelling } from './spelling-proposal.js';
@@ -48,7 +49,9 @@ export function proposeSentence(
   }
   if (isWrittenElsewhere(sentence, utterance, note)) return [];
   const corrected = sentenceOf(
-    settleHeadings(withoutVisit(settlePastForms(settleCorrections(sentence.pieces)))),
+    settleSameAgain(
+      settleHeadings(withoutVisit(settlePastForms(settleCorrections(sentence.pieces)))),
+    ),
     utterance,
     sentence.asked,
   );

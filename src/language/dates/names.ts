@@ -55,13 +55,21 @@ const tables: { readonly [K in Kind]?: ReadonlyMap<string, unknown> } = {
 /** Names are often cut short with a stop ("Oct. 2", "Mon."). */
 const stoppable: ReadonlySet<Kind> = new Set(['month', 'weekday']);
 
+/** Of a name written in full a stop ends the sentence ("on Sunday. Another one today"). */
+const isCutShort = (token: Token | undefined): boolean =>
+  token !== undefined && token.end - token.start < token.word.length;
+
 function nameReader(kind: Kind): Primitive {
   return (tokens, at): readonly Alternative[] => {
     const value = tables[kind]?.get(tokens[at]?.word ?? '');
     if (value === undefined) return [];
     const next = tokens[at + 1];
     const stopped =
-      stoppable.has(kind) && next?.word === '.' && next.glued && tokens[at + 2]?.likeness !== undefined;
+      stoppable.has(kind) &&
+      isCutShort(tokens[at]) &&
+      next?.word === '.' &&
+      next.glued &&
+      tokens[at + 2]?.likeness !== undefined;
     const plain: Alternative = { end: at + 1, value, rule: '' };
     return stopped ? [{ ...plain, end: at + 2 }, plain] : [plain];
   };

@@ -28,6 +28,8 @@ export function isOfEach(pieces: readonly Piece[], at: number): boolean {
   const after = wordAt(pieces, next + 1);
   const behind = pieces[next + 1];
   if (/^(?:each|apiece|per)$/.test(word)) return true;
+  // "Six cuttings of each".
+  if (word === 'of' && after === 'each') return true;
   // "Three to a 4 inch pot".
   if (word === 'to' && behind?.is === 'pots' && behind.pots === 1) return true;
   if (

@@ -195,8 +195,13 @@ export const countCases: readonly Case<CountSeen>[] = [
   },
   {
     name: '<plant> and <plant>, <count> cuttings each',
-    phrasings: ['Took Salt Harrier and Tallow Bell, five cuttings each'],
-    when: ({ count, pieces, at }) => count.value !== undefined && isOfEach(pieces, at),
+    phrasings: [
+      'Took Salt Harrier and Tallow Bell, five cuttings each',
+      'From Salt Harrier and Tallow Bell each 6 cuttings taken yesterday',
+    ],
+    when: ({ told, count, pieces, at }) =>
+      count.value !== undefined &&
+      (isOfEach(pieces, at) || (wordAt(pieces, at - 1) === 'each' && told.drafts.length > 1)),
     does: ({ told, count }) => {
       for (const draft of told.drafts) draft.quantity ??= count;
     },

@@ -4,6 +4,6 @@ export const secondThoughts: readonly string[] = [
   'mistake', 'my mistake', 'i made a mistake', 'i have made a mistake', 'i have made mistake', 'made a mistake', 'my bad', 'typo', 'silly me', 'my fault',
   'i got that wrong', 'got that wrong', 'i had that wrong', 'that was wrong', "that's wrong", 'thats wrong', 'i was wrong', 'i mistyped', 'i misread', 'wrong',
   'counted again', 'counted them again', 'just counted them again', 'counted it again', 'recounted', 'recount', 'just counted', 'just counted again', 'just recounted', 'looked again', 'had another look', "i can't count", 'i cant count', "can't count",
-  'muddled', 'sorry muddled', 'got muddled', 'on second thoughts', 'on second thought', 'come to think of it', 'tell a lie', 'i tell a lie', 'or rather', 'in fact', 'scrap that', 'scratch that', 'apologies',
+  'muddled', 'sorry muddled', 'got muddled', 'on second thoughts', 'on second thought', 'come to think of it', 'tell a lie', 'i tell a lie', 'or rather', 'in fact', 'scrap that', 'scratch that', 'strike that', 'apologies',
   ...['date', 'day', 'number', 'count', 'place', 'plant', 'name', 'size'].flatMap((slot) => [`i got the ${slot} wrong`, `${slot} wrong`, `wrong ${slot}`]),
 ]; // prettier-ignore

@@ -39,6 +39,7 @@ export function joinLoss(before: Proposal, next: Proposal): Proposal | undefined
     (told[0]?.value ?? told[0]?.whole) !== undefined &&
     told[0]?.value === told[1]?.value &&
     told[0]?.whole === told[1]?.whole &&
+    told[1]?.more !== true &&
     (before.slots['cause'] === undefined || told[1]?.both === true) &&
     isOnePlant(plantToldOf(before), plantToldOf(next));
   if (again) return { ...before, slots: { ...before.slots, ...next.slots } };

@@ -51,7 +51,7 @@ export const died: readonly Rule[] = [
     ],
     unless: (p, f, t) =>
       !onArrival(p, f, t) &&
-      /^(?:chuffed|pleased|good|leaf|leaves|heads|head|on|easy|tired|line|end|proud|slow|excited)$/.test(
+      /^(?:chuffed|pleased|good|leaf|leaves|mice|mouse|rats?|slugs?|snails?|bees?|birds?|flies|fly|wasps?|worms?|batter(?:y|ies)|bulbs?|heads|head|on|easy|tired|line|end|proud|slow|excited)$/.test(
         wordAt(p, t),
       ),
   },

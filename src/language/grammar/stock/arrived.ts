@@ -55,7 +55,8 @@ export const arrived: readonly Rule[] = [
     when: (p, f, t) =>
       ((precedes(p, f, 12, 'plant', 'count') && !someoneElse(p, f)) ||
         /^(?:plugs|liners)$/.test(wordAt(p, f - 1)) ||
-        follows(p, t, 'plant') ||
+        // "Came in and found four dead": who came was no plant.
+        (follows(p, t, 'plant') && wordAt(p, t) !== 'and') ||
         (/^(?:order|delivery|parcel|box|post)$/.test(wordAt(p, f - 1)) &&
           p.slice(t).some(({ is }) => is === 'plant'))) &&
       (p.some(({ is }) => is === 'plant') ||

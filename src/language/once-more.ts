@@ -1,0 +1,50 @@
+/** An act told once more without its verb: "Took nine yesterday. This morning five more, dipped." */
+import { firstDay } from '../calendar/span.js';
+import { wholeOf } from './clauses.js';
+import { draftsOf } from './drafting.js';
+import { plantToldOf } from './joining/plant-of.js';
+import type { When } from './pieces.js';
+import type { Proposal } from './proposal.js';
+import type { Sentence } from './sentences.js';
+import { slotsOf } from './slots.js';
+
+const GOES_ON = /^(?:strike|loss|potOn|pinch|plantOut|dispatch)$/;
+/** Words around the number, the day and the slots of the act. */
+const AROUND =
+  /^(?:and|then|of|them|those|it|on|the|same|way|a|an|in|into|with|no|cuttings?|all|also|just|dip|dipped|powder|hormone|gel|rooting)$/;
+const WEEKDAY = /^(?:on )?(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*$/i;
+
+/** The act again with the new number and day; undefined where the sentence says anything else. */
+export function onceMore(last: Proposal | undefined, { pieces, asked }: Sentence): Proposal | undefined {
+  if (!last || asked || !GOES_ON.test(last.kind) || last.draft.quantity?.value === undefined)
+    return undefined;
+  const isAlone = pieces.every(
+    (piece) =>
+      /^(?:count|when|break|pots|size|medium|cutting|place)$/.test(piece.is) ||
+      (piece.is === 'word' && AROUND.test(piece.text)),
+  );
+  const counts = pieces.filter(({ is }) => is === 'count');
+  const [draft] = isAlone && counts.length === 1 ? draftsOf(pieces, wholeOf(pieces)) : [];
+  if (!draft?.when || draft.quantity?.value === undefined || !draft.quantity.more) return undefined;
+  const plant = plantToldOf(last);
+  if (!plant || !isBehind(draft.when, last.draft.when)) return undefined;
+  const { cutting } = last.slots;
+  return {
+    kind: last.kind,
+    rule: last.rule,
+    draft: { ...draft, quantity: { value: draft.quantity.value } },
+    slots: {
+      ...(last.kind === 'strike' && cutting !== undefined ? { cutting } : {}),
+      ...slotsOf({ kind: last.kind }, draft),
+    },
+    carried: plant,
+  };
+}
+
+/** A day gone by; one of the week alone may be still to come, unless the act before was told of a day before it. */
+function isBehind({ past, words }: When, before: When | undefined): boolean {
+  if (past === undefined || past === 'ask') return false;
+  if (!WEEKDAY.test(words)) return true;
+  const earlier = before?.past;
+  return earlier !== undefined && earlier !== 'ask' && firstDay(earlier) < firstDay(past);
+}
