@@ -1,11 +1,12 @@
 /** What one act of a row lends to the others: the day that opens it, the visit's day, the plant named last. */
+import { placedBoth } from './both-meant.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 
 /** The proposals of a row, each with what the row as a whole says of it. */
 export function acrossTheRow(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
-  return visited(backwards(dated(proposals, row), row), row);
+  return placedBoth(visited(backwards(dated(proposals, row), row), row), row);
 }
 
 /** What is set above a telling that comes late ("late entry:", "backlog:", "from the diary:"). */

@@ -32,8 +32,6 @@ function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] 
     while (/^(?:a|an|and|another|further|then|the|other)$/.test(wordAt(pieces, count))) count++;
     const quantity = pieces[count];
     if (quantity?.is !== 'count' || quantity.quantity.value === undefined) continue;
-    // "2 dead on Wednesday, 1 more this morning"; "two, five dead" is one number put for another.
-    if (clause.subjectFirst && !quantity.quantity.more) continue;
     const before = pieces.slice(clause.subjectFirst ? clause.from : hit.to, at);
     let next = count + 1;
     while (/^(?:more|of|them)$/.test(wordAt(pieces, next))) next++;
@@ -44,7 +42,9 @@ function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] 
       PLACED.has(hit.rule.kind) &&
       PREPOSITION.test(wordAt(pieces, next)) &&
       before.some((piece) => piece.is === 'word' && PREPOSITION.test(piece.text));
-    if (!counted || !(sameDay || elsewhere)) continue;
+    // "2 dead on Wednesday, 1 more this morning"; "two, five dead" is one number put for another.
+    const again = !clause.subjectFirst || quantity.quantity.more === true;
+    if (!counted || !((sameDay && again) || elsewhere)) continue;
     return [{ ...clause, to: at }, ...eachShare(pieces, behind(clause, hit, at))];
   }
   return [clause];

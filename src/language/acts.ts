@@ -1,6 +1,7 @@
 /** The acts that a row of pieces tells of: its clauses, their moods, and what each names or carries over. */
 import { acrossTheRow } from './across-row.js';
 import { isSomeonesCrop } from './another-grower.js';
+import { eachOfBoth } from './both-meant.js';
 import { caresGiven } from './cares-given.js';
 import { type Clause, clausesOf } from './clauses.js';
 import { isSupposed, moodsOnCondition } from './conditions.js';
@@ -148,7 +149,9 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
     const explained =
       guarded.length === 0 ? lostBecause(proposals.at(-1), pieces, clause, drafts) : undefined;
     if (explained) proposals[proposals.length - 1] = explained;
-    for (const drafted of kind === 'tend' ? eachPlace(guarded, pieces, clause) : guarded) {
+    for (const drafted of kind === 'tend'
+      ? eachPlace(guarded, pieces, clause)
+      : eachOfBoth(guarded, kind, proposals)) {
       const since = clauses[n - 1]?.hit?.to ?? 0;
       const sorted =
         kind === 'loss' && drafted.quantity === undefined && drafted.plant === undefined

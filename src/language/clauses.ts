@@ -142,7 +142,7 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
       !plant &&
       !count &&
       hit.rule.kind === 'tend' &&
-      isBoundary(pieces[at - 2])
+      isBoundary(pieces[/^(?:the|my|our)$/.test(wordAt(pieces, at - 2)) ? at - 3 : at - 2])
     )
       plant = true;
     else if (

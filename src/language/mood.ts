@@ -33,7 +33,8 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     for (let at = clause.from; at < hit.from; at++)
       if (
         /^(?:and|but|so|then)$/.test(wordAt(pieces, at)) &&
-        ((/^(?:but|so)$/.test(wordAt(pieces, at)) && /^(?:i|we|i've|we've)$/.test(wordAt(pieces, at + 1))) ||
+        ((/^(?:but|so)$/.test(wordAt(pieces, at)) &&
+          /^(?:i|we|i've|we've|it|only)$/.test(wordAt(pieces, at + 1))) ||
           pieces
             .slice(clause.from, at)
             .some(

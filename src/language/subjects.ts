@@ -7,6 +7,9 @@ import { isSeenOn } from './seen-on.js';
 const BE = new Set(['be', 'get', 'have']);
 const STATE = /^(?:be|have|look|need|want|seem|smell)$/;
 
+const NOT_DONE =
+  /^(?:should've|would've|could've|should|would|could|meant|(?:did|have|has|had|could)n't|forgot|ran)$/;
+
 /** "Sixteen into pots then, and the Cinder Mabel has shifted": what precedes the break before the subject is no part of it. */
 export function ownSubject(pieces: readonly Piece[], start: number, hit: Hit): number {
   for (let at = hit.from - 1; at > start; at--) {
@@ -17,6 +20,9 @@ export function ownSubject(pieces: readonly Piece[], start: number, hit: Hit): n
       pieces.slice(from, to).some(({ is }) => is === 'count');
     // "Four in the long border, two given to Nell".
     if (!before && counted(at, hit.from) && counted(start, at)) return at + 1;
+    // "Should've done these too but ran out of pots, so it was only those got potted on".
+    if (own && pieces.slice(start, at).some((piece) => piece.is === 'word' && NOT_DONE.test(piece.text)))
+      return at + 1;
     return own && !before && pieces.slice(start, at).some(({ is }) => is === 'word') ? at + 1 : start;
   }
   return start;

@@ -23,7 +23,9 @@ export function telegraphs(row: readonly Piece[]): readonly (readonly Piece[])[]
       (hits.length === 1 &&
         only?.rule.faint === true &&
         /^(?:move|dispatch|potOn)$/.test(only.rule.kind) &&
-        part.some(({ is }) => is === 'plant')) ||
+        part.some(
+          (piece) => piece.is === 'plant' || (piece.is === 'count' && piece.quantity.whole === 'rest'),
+        )) ||
       (hits.length === 1 &&
         only?.rule.faint === true &&
         only.rule.kind === 'strike' &&

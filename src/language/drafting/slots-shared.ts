@@ -16,8 +16,8 @@ const SHARED = [
   'celsius',
 ] as const;
 
-/** The drafts with what they share; a day belongs to all wherever it was said. */
-export function shareSlots({ drafts, saidWith }: ToldSoFar): readonly Draft[] {
+/** The drafts with what they share: what was said before all of them, or with the last; a day belongs to all wherever it was said. */
+export function shareSlots({ drafts, saidWith, ahead }: ToldSoFar): readonly Draft[] {
   const kept = drafts.filter(
     (draft, n) => n === 0 || draft.plant !== undefined || draft.quantity !== undefined,
   );
@@ -26,7 +26,7 @@ export function shareSlots({ drafts, saidWith }: ToldSoFar): readonly Draft[] {
   for (const slot of SHARED) {
     const [said, again] = saidWith[slot] ?? [];
     if (said === undefined || again !== undefined) continue;
-    if (said !== drafts.length - 1 && slot !== 'when') continue;
+    if (said !== drafts.length - 1 && slot !== 'when' && !ahead.has(slot)) continue;
     const value = drafts[said]?.[slot];
     for (const draft of kept) if (draft[slot] === undefined) (draft as Record<string, unknown>)[slot] = value;
   }

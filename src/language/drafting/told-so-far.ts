@@ -7,6 +7,8 @@ export interface ToldSoFar {
   readonly drafts: OpenDraft[];
   /** With which of the drafts each slot was said. */
   readonly saidWith: Partial<Record<keyof Draft, number[]>>;
+  /** Slots that were said before any plant. */
+  readonly ahead: Set<keyof Draft>;
   /** "Three in each of the two pots": the number is that of one pot. */
   eachOfPots: boolean;
   /** "Three each of these and those": the number of every plant that has none. */
@@ -21,6 +23,7 @@ export interface ToldSoFar {
 export const untold = (): ToldSoFar => ({
   drafts: [{}],
   saidWith: {},
+  ahead: new Set(),
   eachOfPots: false,
   ofEach: undefined,
   countedBefore: false,
@@ -31,6 +34,7 @@ export const untold = (): ToldSoFar => ({
 export const currentDraft = ({ drafts }: ToldSoFar): OpenDraft => drafts.at(-1) ?? {};
 
 /** Remembers that the slot was said with the current draft. */
-export function noteSlot({ drafts, saidWith }: ToldSoFar, slot: keyof Draft): void {
+export function noteSlot({ drafts, saidWith, ahead }: ToldSoFar, slot: keyof Draft): void {
+  if (drafts.every(({ plant, quantity }) => plant === undefined && quantity === undefined)) ahead.add(slot);
   saidWith[slot] = [...(saidWith[slot] ?? []), drafts.length - 1];
 }

@@ -103,6 +103,18 @@ export const plantOutRules: readonly Rule[] = [
     phrasings: ['whacked nine Salt Harrier in the front bed this arvo'],
     mustNot: ['whacked nine Salt Harrier in the sand bed'],
   },
+  {
+    name: '<count> <plant> put down in the bed',
+    kind: 'plantOut',
+    head: 'put~past|pop~past|stick~past|tuck~past|dig~past down|out? in|into',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 2, 'plant', 'count') &&
+      garden(p, f, t) &&
+      !p.slice(t, t + 4).some((piece) => piece.is === 'place' && /^(?:sand|mist|hot|prop)/.test(piece.place)),
+    phrasings: ['ten Salt Harrier sold, the last three put down in the bed by the gate'],
+    mustNot: ['ten Salt Harrier sold, the last three put down in the sand bed'],
+  },
   { name: 'bedded out <count> <plant>', kind: 'plantOut', head: 'bed~past out|in?', shape: 'object' },
   {
     name: 'set out <count> <plant>',

@@ -60,6 +60,15 @@ export const heardWords: readonly Misheard[] = [
     mustNot: ['took the curtains down'],
   },
   {
+    name: 'the others r on the sill',
+    mends: { r: 'are' },
+    when: (v) =>
+      /^(?:they|these|those|others|rest|cuttings|plants|all|both)$/.test(v.word(-1)) || v.isName(-1),
+    onlyIf: (v) => v.kind(1) !== undefined && v.kind(1) !== 'mark',
+    phrasings: [['the others r on the sill', 'the others are on the sill']],
+    mustNot: ['sent to r Jones'],
+  },
+  {
     name: 'know roots',
     mends: { know: 'no' },
     when: (v) => /^(?:roots|root|routes|sign|signs)$/.test(v.word(1)),

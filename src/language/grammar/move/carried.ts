@@ -83,6 +83,22 @@ export const carried: readonly Rule[] = [
     mustNot: ['threw four Tallow Bell on the compost heap'],
   },
   {
+    name: 'lifted <plant> onto <place>',
+    kind: 'move',
+    head: 'lift~past|hoist~past|raise~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      plantLike(p, f, t) &&
+      p
+        .slice(t, t + 8)
+        .some((piece) => piece.is === 'place' && /^(?:to|into|onto|on|in)$/.test(piece.prep ?? '')),
+    phrasings: [
+      'lifted the Salt Harrier up onto the windowsill',
+      "lost three Salt Harrier, I've the rest of them lifted up onto the windowsill",
+    ],
+    mustNot: ['lifted the Tallow Bell tubers', 'lifted the lid in the propagator'],
+  },
+  {
     name: 'brought <plant> into <place>',
     kind: 'move',
     head: 'bring~past|fetch~past',

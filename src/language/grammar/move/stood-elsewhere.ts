@@ -5,9 +5,16 @@ import { groundAt } from '../plant-out.js';
 import { followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { OUTSIDE, toPlace } from './to-place.js';
 
+/** "Everything", "the rest", "both", told before. */
+const isWhole = (piece: Piece): boolean =>
+  piece.is === 'count' && (piece.quantity.whole !== undefined || piece.quantity.both === true);
+
+/** "Six of which", "four of them": of those just told of. */
+const ofThose = (pieces: readonly Piece[], from: number): boolean =>
+  /^(?:which|them|those|these)$/.test(wordAt(pieces, from - 1)) && pieces[from - 2]?.is === 'count';
+
 const standing = (pieces: readonly Piece[], from: number, to: number): boolean =>
-  (precedes(pieces, from, 8, 'plant') ||
-    pieces.slice(0, from).some((piece) => piece.is === 'count' && piece.quantity.whole === 'all')) &&
+  (precedes(pieces, from, 8, 'plant') || ofThose(pieces, from) || pieces.slice(0, from).some(isWhole)) &&
   toPlace(pieces, from, to) &&
   !pieces
     .slice(from)
@@ -69,6 +76,10 @@ export const stoodElsewhere: readonly Rule[] = [
     shape: 'subject',
     when: standing,
     unless: (p, _f, t) => p.slice(t, t + 2).some(isReceiver),
+    phrasings: [
+      'ten Salt Harrier potted on, six of which went out to the cold frame and four onto the windowsill',
+      'potted on six Salt Harrier, the rest went to the cold frame',
+    ],
   },
   {
     name: 'everything that was in <place> is sitting on <place>',
@@ -98,7 +109,8 @@ export const stoodElsewhere: readonly Rule[] = [
     kind: 'move',
     head: 'be~ out|up|down|over|back? in|on|under|at the|my? <place> now|<when>',
     shape: 'subject',
-    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+    when: (p, f) => p.slice(0, f).some((piece) => piece.is === 'plant' || isWhole(piece)),
+    phrasings: ['potted two Salt Harrier up, the others are on the windowsill now'],
     // "Pinched the Salt Harrier that are in the tunnel yesterday": which ones.
     unless: (p, f, t) => /^(?:that|which)$/.test(wordAt(p, f - 1)) || groundAt(p, t - 2),
   },
@@ -117,9 +129,31 @@ export const stoodElsewhere: readonly Rule[] = [
     head: 'now in|on|under|at|outside|inside|indoors',
     shape: 'subject',
     when: (p, f, t) =>
-      (precedes(p, f, 5, 'plant') ||
-        p.slice(0, f).some((piece) => piece.is === 'count' && piece.quantity.whole === 'all')) &&
+      (precedes(p, f, 5, 'plant') || p.slice(0, f).some(isWhole)) &&
       (p[t]?.is === 'place' || wordAt(p, t) === 'the' || OUTSIDE.test(wordAt(p, t - 1))),
+  },
+  {
+    name: 'into <place>: <count> <plant>',
+    kind: 'move',
+    head: 'into|to|onto the|my? <place>',
+    shape: 'object',
+    when: (p, f, t) => {
+      const mark = p[t]?.is === 'when' ? t + 1 : t;
+      const place = p[t - 1];
+      const listed = p.slice(mark + 1);
+      return (
+        (f === 0 || p[f - 1]?.is === 'when') &&
+        p[mark]?.is === 'break' &&
+        listed.some(({ is }) => is === 'plant') &&
+        !listed.some((piece) => piece.is === 'word' && piece.verb?.form === 'past') &&
+        place?.is === 'place' &&
+        !/\b(?:bin|compost|heap|skip|tip|bonfire|bed|border|ground)$/.test(place.place)
+      );
+    },
+    phrasings: [
+      'into the cold frame this morning: the last of the Salt Harrier, and four of the Tallow Bell',
+    ],
+    mustNot: ['into the bin: four Tallow Bell', 'to the greenhouse, then watered the Salt Harrier'],
   },
   {
     name: '<plant> to <place>',
@@ -135,7 +169,9 @@ export const stoodElsewhere: readonly Rule[] = [
     when: (p, f) =>
       p
         .slice(0, f)
-        .some((piece) => piece.is === 'plant' || (piece.is === 'count' && piece.quantity.whole === 'all')) &&
+        .some(
+          (piece) => piece.is === 'plant' || (piece.is === 'count' && piece.quantity.whole !== undefined),
+        ) &&
       !p
         .slice(0, f)
         .some(

@@ -1,0 +1,61 @@
+/** "Both" that means each of two plants named before it: "… pinched, both now on the top shelf", "…, both to glasshouse 2". */
+import type { EntryKind } from '../ledger/entry.js';
+import type { Draft } from './drafting/draft.js';
+import { isSamePlant } from './drafting/one-plant.js';
+import { wordAt } from './grammar/rule.js';
+import type { Piece, PlantWords } from './pieces.js';
+import type { Proposal } from './proposal.js';
+
+/** What is done to plants as they are, where two of one plant would be told by name. */
+const DONE_TO_BOTH: ReadonlySet<EntryKind | 'aside'> = new Set([
+  'move',
+  'potOn',
+  'pinch',
+  'hardenOff',
+  'plantOut',
+]);
+
+/** One draft for each of the two plants told of last, where "both" is all that says of what. */
+export function eachOfBoth(
+  drafts: readonly Draft[],
+  kind: EntryKind | 'aside',
+  told: readonly Proposal[],
+): readonly Draft[] {
+  const [draft, another] = drafts;
+  if (!draft?.quantity?.both || another || draft.plant !== undefined || !DONE_TO_BOTH.has(kind))
+    return drafts;
+  const two = twoPlants(told);
+  if (!two) return drafts;
+  const { quantity, ...rest } = draft;
+  return quantity.value === 2 ? two.map((plant) => ({ ...rest, plant, known: true })) : drafts;
+}
+
+/** The plants of what was told in the sentence, where they are two. */
+function twoPlants(told: readonly Proposal[]): readonly PlantWords[] | undefined {
+  const plants: PlantWords[] = [];
+  for (const { draft } of told) {
+    const { plant } = draft;
+    if (plant && !plants.some((one) => isSamePlant(one, plant))) plants.push(plant);
+  }
+  return plants.length === 2 ? plants : undefined;
+}
+
+const KEPT: ReadonlySet<EntryKind> = new Set(['strike', 'stock', 'receive']);
+
+/** "40 plugs of these and a stock plant of that, both to glasshouse 2": the place of both that came. */
+export function placedBoth(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
+  const [one, two, more] = proposals;
+  if (!one || !two || more || !KEPT.has(one.kind) || !KEPT.has(two.kind)) return proposals;
+  const both = row.findIndex(
+    (piece, at) => piece.is === 'count' && piece.quantity.both === true && row[at - 1]?.is === 'break',
+  );
+  let at = both + 1;
+  while (/^(?:now|to|in|into|on|onto|at|the|my|went|gone|are|are|put)$/.test(wordAt(row, at))) at++;
+  const place = row[at];
+  if (both < 0 || place?.is !== 'place') return proposals;
+  return proposals.map((proposal) =>
+    proposal.slots['place'] === undefined
+      ? { ...proposal, slots: { ...proposal.slots, place: place.place } }
+      : proposal,
+  );
+}
