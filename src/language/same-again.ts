@@ -13,7 +13,7 @@ const PHRASES: readonly (readonly [RegExp, number])[] = [
   [/^(?:the )?same (?=of )/, 1],
   [/^as many\b/, 1],
   [/^(?:double|twice) (?:that|as many|the number|that number|the amount|that many)\b/, 2],
-  [/^(?:half) (?:that|as many|the number|that number|that many)\b/, 0.5],
+  [/^half (?:that|as many|the number|that number|that many)\b/, 0.5],
   [/^(?:three times|treble|triple) (?:that|as many|the number)\b/, 3],
 ];
 /** The longest of them, in words. */

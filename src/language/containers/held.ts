@@ -74,7 +74,9 @@ function shared(pieces: readonly Piece[], at: number): readonly Piece[] | undefi
   const pots = pieces[at];
   if (pots?.is !== 'pots' || pots.pots === undefined || pots.pots < 2) return undefined;
   const into = /^(?:in|into)$/.test(wordAt(pieces, at - 1));
-  if (wordAt(pieces, at + 1) !== 'of' && pieces[at + 1]?.is !== 'size' && !into) return undefined;
+  const behind = pieces[at + 1];
+  const isOf = behind?.is === 'plant' || behind?.is === 'size' || behind?.is === 'break';
+  if (!isOf && !/^(?:of|with)$/.test(wordAt(pieces, at + 1)) && !into) return undefined;
   const before = pieces.slice(0, at).findLastIndex((piece) => piece.is === 'break' && piece.hard);
   if (pieces.slice(before + 1, at).some(({ is }) => is === 'count')) return undefined;
   const from = breakBehind(pieces, at + 1);
@@ -85,7 +87,9 @@ function shared(pieces: readonly Piece[], at: number): readonly Piece[] | undefi
   let told: Held = { pots: 0, count: 0, to: from };
   for (;;) {
     const next = pastJoint(pieces, told.to);
-    const held = next > told.to ? heldAt(pieces, next, pots.pots - told.pots, cells) : undefined;
+    const left = pots.pots - told.pots;
+    const held =
+      next > told.to ? (heldAt(pieces, next, left, cells) ?? heldIn(pieces, next, left)) : undefined;
     if (!held) break;
     const count = told.count === undefined || held.count === undefined ? undefined : told.count + held.count;
     told = { pots: told.pots + held.pots, count, to: held.to };
@@ -105,10 +109,16 @@ function heldAt(
   left: number,
   cells: number | undefined,
 ): Held | undefined {
-  const some = whichAt(pieces, at, left);
+  // "In two of them 5 and in one 4".
+  const inside = /^(?:in|into)$/.test(wordAt(pieces, at));
+  const some = whichAt(pieces, inside ? at + 1 : at, left);
   if (!some) return undefined;
   let next = some.to;
-  while (MORE.test(wordAt(pieces, next)) && valueAt(pieces, next + 1) === undefined) next++;
+  while (
+    MORE.test(wordAt(pieces, next)) &&
+    !(wordAt(pieces, next) === 'of' && valueAt(pieces, next + 1) !== undefined)
+  )
+    next++;
   const full = pastFull(pieces, next);
   if (full > next) {
     const part = pieces.slice(next, full);
@@ -120,12 +130,23 @@ function heldAt(
     return { pots: some.pots, count: each === undefined ? undefined : some.pots * each, to: full };
   }
   if (HOLDS.test(wordAt(pieces, next))) next++;
-  else if (some.part === undefined) return undefined;
+  else if (some.part === undefined && !inside) return undefined;
   while (/^(?:only|just)$/.test(wordAt(pieces, next))) next++;
   const each = some.part ?? valueAt(pieces, next);
   if (each === undefined) return undefined;
   const end = some.part === undefined ? next + 1 : some.to;
   return { pots: some.pots, count: some.pots * each, to: pastBehind(pieces, end) };
+}
+
+/** "Five cuttings in one, four in the other". */
+function heldIn(pieces: readonly Piece[], at: number, left: number): Held | undefined {
+  const count = valueAt(pieces, at);
+  let next = at + 1;
+  while (/^(?:cuttings?|pieces|of|them)$/.test(wordAt(pieces, next))) next++;
+  if (count === undefined || wordAt(pieces, next) !== 'in') return undefined;
+  const some = whichAt(pieces, next + 1, left);
+  if (!some || some.part !== undefined) return undefined;
+  return { pots: some.pots, count: some.pots * count, to: pastBehind(pieces, some.to) };
 }
 
 /** How many of the containers are meant; `part` where what each holds is among the words of the number ("two of six"). */

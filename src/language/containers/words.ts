@@ -60,7 +60,7 @@ export function breakBehind(pieces: readonly Piece[], from: number): number | un
     const piece = pieces[at];
     if (piece?.is === 'break') return piece.hard ? undefined : at;
     if (/^(?:bar|except|but|and)$/.test(wordAt(pieces, at))) return at;
-    if (piece?.is === 'word' && !/^(?:of|the|my|cuttings?|those|in|a|per|each)$/.test(piece.text))
+    if (piece?.is === 'word' && !/^(?:of|the|my|cuttings?|those|in|a|per|each|with)$/.test(piece.text))
       return undefined;
     if (piece?.is === 'count') return undefined;
   }

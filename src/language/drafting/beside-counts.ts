@@ -17,7 +17,7 @@ export function isBesideAct(pieces: readonly Piece[], at: number): boolean {
 /** "3 cuttings each", "seven in each", "two in every one": how many each container, or each plant of a list, has. */
 export function isOfEach(pieces: readonly Piece[], at: number): boolean {
   let next = at + 1;
-  if (/^(?:cuttings|cutting|of|plants|them)$/.test(wordAt(pieces, next))) next++;
+  if (/^(?:cuttings|cutting|of|plants|them|pieces|bits|slips|tips)$/.test(wordAt(pieces, next))) next++;
   // "Three pots with four Salt Harrier in each".
   if (
     pieces[next]?.is === 'plant' &&
@@ -90,4 +90,21 @@ export function countsNoPlants(pieces: readonly Piece[], at: number): boolean {
       /^(?:down|left|up)$/.test(wordAt(pieces, at - 2)) &&
       !pieces.slice(at + 1, at + 4).some(({ is }) => is === 'plant'))
   );
+}
+
+/** Behind "each of", "in every pot", "each time": told of one container. */
+export function isToldOfEach(pieces: readonly Piece[], at: number): boolean {
+  let before = at - 1;
+  while (
+    /^(?:of|with|has|have|holds|holding|had|time|pot|tray|one|contains|are|is)$/.test(wordAt(pieces, before))
+  )
+    before--;
+  return /^(?:each|every)$/.test(wordAt(pieces, before));
+}
+
+/** "Three cuttings in one pot", where there are several. */
+export function isInOnePot(pieces: readonly Piece[], at: number): boolean {
+  const next = /^(?:cuttings|pieces|of|them)$/.test(wordAt(pieces, at + 1)) ? at + 2 : at + 1;
+  const pot = pieces[next + 1];
+  return wordAt(pieces, next) === 'in' && pot?.is === 'pots' && pot.pots === 1;
 }

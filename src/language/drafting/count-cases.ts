@@ -1,7 +1,16 @@
 /** What a number in a clause tells: how many, of how many, in each, of another plant, or nothing of plants at all. */
 import { wordAt } from '../grammar/rule.js';
 import type { Quantity } from '../quantities/quantity.js';
-import { countsNoPlants, isBesideAct, isExcepted, isOfEach, isOutOf, isSource } from './beside-counts.js';
+import {
+  countsNoPlants,
+  isBesideAct,
+  isExcepted,
+  isInOnePot,
+  isOfEach,
+  isOutOf,
+  isSource,
+  isToldOfEach,
+} from './beside-counts.js';
 import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
 import type { OpenDraft } from './draft.js';
 import { lastPotCases } from './last-pot.js';
@@ -204,6 +213,21 @@ export const countCases: readonly Case<CountSeen>[] = [
       (isOfEach(pieces, at) || (wordAt(pieces, at - 1) === 'each' && told.drafts.length > 1)),
     does: ({ told, count }) => {
       for (const draft of told.drafts) draft.quantity ??= count;
+    },
+  },
+  {
+    name: '<pots> of <plant>, each of <count>',
+    phrasings: [
+      'Took two pots of Salt Harrier, each of 5',
+      'Took four pots of Salt Harrier, three cuttings in one pot',
+    ],
+    when: ({ draft, pieces, at, count }) =>
+      (draft.pots ?? 0) > 1 &&
+      draft.quantity === undefined &&
+      count.value !== undefined &&
+      (isToldOfEach(pieces, at) || isInOnePot(pieces, at)),
+    does: ({ draft, count }) => {
+      draft.each ??= numberOf(count);
     },
   },
   {

@@ -111,7 +111,12 @@ export const plantOutRules: readonly Rule[] = [
     when: (p, f, t) =>
       precedes(p, f, 2, 'plant', 'count') &&
       garden(p, f, t) &&
-      !p.slice(t, t + 4).some((piece) => piece.is === 'place' && /^(?:sand|mist|hot|prop)/.test(piece.place)),
+      !p
+        .slice(t, t + 4)
+        .some(
+          (piece) =>
+            piece.is === 'medium' || (piece.is === 'place' && /^(?:sand|mist|hot|prop)/.test(piece.place)),
+        ),
     phrasings: ['ten Salt Harrier sold, the last three put down in the bed by the gate'],
     mustNot: ['ten Salt Harrier sold, the last three put down in the sand bed'],
   },

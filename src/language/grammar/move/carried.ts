@@ -85,7 +85,7 @@ export const carried: readonly Rule[] = [
   {
     name: 'lifted <plant> onto <place>',
     kind: 'move',
-    head: 'lift~past|hoist~past|raise~past',
+    head: 'lift~past|raise~past',
     shape: 'object',
     when: (p, f, t) =>
       plantLike(p, f, t) &&
