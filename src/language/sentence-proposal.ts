@@ -49,9 +49,7 @@ export function proposeSentence(
   }
   if (isWrittenElsewhere(sentence, utterance, note)) return [];
   const corrected = sentenceOf(
-    settleSameAgain(
-      settleHeadings(withoutVisit(settlePastForms(settleCorrections(sentence.pieces)))),
-    ),
+    settleSameAgain(settleHeadings(withoutVisit(settlePastForms(settleCorrections(sentence.pieces))))),
     utterance,
     sentence.asked,
   );

@@ -96,7 +96,16 @@ function shared(pieces: readonly Piece[], at: number): readonly Piece[] | undefi
   }
   if (told.pots === 0) return undefined;
   const value = told.pots === pots.pots ? told.count : undefined;
-  return [...pieces.slice(0, at), counted(value, pots), ...pieces.slice(at, from), ...pieces.slice(told.to)];
+  const dropped = pieces.slice(from, told.to);
+  return [
+    ...pieces.slice(0, at),
+    // "Potted them into three trays, two full": how many those were is told elsewhere, or not at all.
+    ...(into && value === undefined ? [] : [counted(value, pots)]),
+    ...pieces.slice(at, from),
+    // That they are cuttings tells the act.
+    ...dropped.filter((piece) => piece.is === 'word' && piece.text === 'cuttings').slice(0, 1),
+    ...pieces.slice(told.to),
+  ];
 }
 
 const cellsOf = (size: string): readonly number[] =>
