@@ -20,11 +20,12 @@ export function heardOtherwise(
     ...varieties.map(({ name }) => name),
     ...batches.flatMap(({ label, variety }) => (variety === undefined ? [label] : [label, variety])),
   ]);
-  const readings = others.map((text) => ({ text, read: readingOf(text) }));
+  const known: ReadNote[] = [];
+  const readingAt = (at: number): ReadNote => (known[at] ??= readingOf(others[at] ?? ''));
   const meant =
-    readings.find(({ read }) => says(read, /^(?:variety|batch)$/, (value) => names.has(value))) ??
-    readings.find(({ read }) => says(read, /^crop$/, () => true));
-  return meant && likened(meant.text.split(' '), words);
+    others.find((_, at) => says(readingAt(at), /^(?:variety|batch)$/, (value) => names.has(value))) ??
+    others.find((_, at) => says(readingAt(at), /^crop$/, () => true));
+  return meant === undefined ? undefined : likened(meant.split(' '), words);
 }
 
 /** Whether an entry has such a value in such a slot, and not only because it was taken for granted. */
