@@ -16,7 +16,8 @@ const ACT: Partial<Record<LoggedEntry['kind'], string>> = {
   receive: 'received',
 };
 /** What may stand before the number of an answer. */
-const LEADS = /^(?:(?:oh|um|er|erm|eh|well|just|only|about|the|it was|there were|they were) )+/i;
+const LEADS =
+  /^(?:(?:oh|um|er|erm|eh|well|just|only|about|the|it was|it's|there were|there are|they were|they are|they're|i made|i have made) )+/i;
 /** In UTF-16 units. */
 const LONGEST = 80;
 

@@ -16,7 +16,7 @@ import type { Sitting } from '../sitting.js';
 
 const WAS =
   "(?: was| were| should(?: be| have been|['’]ve been| say| read)) (?:actually |really |only |all |just |on |to |in fact )*";
-const DID = `(?:that |who |which )?(?:(?:i|we|you) )?(?<verb>${deedVerbs})(?: (?<how>.{1,40}?))?`;
+const DID = `(?:that |who |which )?(?:(?:i|we|you|he|she|they) )?(?<verb>${deedVerbs})(?: (?<how>.{1,40}?))?`;
 
 /** Ways of saying it; `which` and `how` describe the deed, its `verb` or `noun` tells the kind, `value` is what it should have said. */
 const FORMS: readonly RegExp[] = [
@@ -84,9 +84,14 @@ const namesPlant = ({ ledger }: Sitting, words: string) =>
 
 const endsWith = (text: string, name: string) => text.trim().toLowerCase().endsWith(name.toLowerCase());
 
-/** "Col, that was …" without whom it is said to. */
+/** "Col, that was …", "Col's wrong there, it was …" without whom it is said to or of. */
 export function withoutVocative(text: string): string {
-  return text.trim().replace(/^\p{Lu}\p{L}+, (?=(?:that|it|the|those|they)\b)/u, '');
+  return text
+    .trim()
+    .replace(
+      /^\p{Lu}\p{L}+(?:(?:['’]s| is| was| got it| had it) wrong(?: there)?)?, (?=(?:that|it|the|those|they)\b)/u,
+      '',
+    );
 }
 
 /** Before this many letters nothing is said yet of which the rest could be the reason. */

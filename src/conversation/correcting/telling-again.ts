@@ -39,7 +39,7 @@ export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: Re
   const isTakenBack = TAKEN_BACK.test(words) || doubtsFirst.test(words) || doubtsLast.test(words);
   if (!isTakenBack && !isFew && !(ofThose && isDayAlone(only))) return false;
   const isPlain = ofThose && isFew && (isTakenBack || /\bof (?:them|those|these)\b/i.test(words));
-  const before = lately(sitting, isPlain ? PLAINLY_WITHIN_MS : WITHIN_MS);
+  const before = lately(sitting, isPlain ? PLAINLY_WITHIN_MS : WITHIN_MS, isTakenBack);
   const amended = entries.map(({ entry, sources }) => {
     const told = plantSaid(entry as Plant, sources);
     const fits = before.filter(
@@ -70,10 +70,14 @@ export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: Re
   return true;
 }
 
-/** What stands of the last note, where this grower sent it to this chat lately. */
-function lately({ ledger, origin, world }: Sitting, within: number): readonly StandingEntry[] {
+/** What stands of the last note, where this grower sent it to this chat lately, or another of the group, who is put right. */
+function lately(
+  { ledger, origin, world }: Sitting,
+  within: number,
+  isTakenBack: boolean,
+): readonly StandingEntry[] {
   const last = ledger.standing.at(-1)?.journal;
-  const own = last?.by === origin.by && last?.source?.chat === world.chat;
+  const own = (isTakenBack || last?.by === origin.by) && last?.source?.chat === world.chat;
   return own && last && origin.at - last.at <= within ? lastNote(ledger) : [];
 }
 

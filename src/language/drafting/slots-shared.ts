@@ -1,5 +1,6 @@
 /** A slot said once, before or with the last of several plants, belongs to all of them. */
 import type { Draft } from './draft.js';
+import type { PlantWords } from '../pieces.js';
 import type { ToldSoFar } from './told-so-far.js';
 
 /** What is told of all plants alike; a number of pots is told of one. */
@@ -30,5 +31,15 @@ export function shareSlots({ drafts, saidWith, ahead }: ToldSoFar): readonly Dra
     const value = drafts[said]?.[slot];
     for (const draft of kept) if (draft[slot] === undefined) (draft as Record<string, unknown>)[slot] = value;
   }
+  shareCrop(kept);
   return kept;
+}
+
+/** "Three Salt Harrier and two Tallow Bell fuchsia cuttings": the crop told last is also that of new names before it. */
+function shareCrop(drafts: readonly Draft[]): void {
+  const { crop, variety } = drafts.at(-1)?.plant ?? {};
+  if (crop === undefined || variety === undefined) return;
+  for (const draft of drafts)
+    if (draft.plant?.variety !== undefined && draft.plant.crop === undefined && draft.known === false)
+      (draft as { plant?: PlantWords }).plant = { ...draft.plant, crop };
 }

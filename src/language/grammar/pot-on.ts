@@ -28,12 +28,13 @@ const GIVEN = /^(?:give|sell|send|swap|post|donate|hand|pass|drop|dispatch|deliv
 
 const isAll = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.whole === 'all';
 
-/** "Gave three to Nora, potted up", "sold three potted up Salt Harrier": as they went. */
+/** "Gave three to Nora, potted up", "planted out the five potted Salt Harrier": as they were when that was done to them. */
 const asTheyWent = (pieces: readonly Piece[], from: number, to: number): boolean => {
   const start = pieces.slice(0, from).findLastIndex((piece) => piece.is === 'break' && piece.hard) + 1;
-  const given = pieces
+  const told = pieces
     .slice(start, from)
-    .some((piece) => piece.is === 'word' && GIVEN.test(piece.verb?.lemma ?? ''));
+    .flatMap((piece) => (piece.is === 'word' && piece.verb?.form === 'past' ? [piece.verb.lemma] : []));
+  const given = told.some((lemma) => GIVEN.test(lemma));
   let lead = from - 1;
   while (/^(?:all|both|already|nicely|freshly|newly|just)$/.test(wordAt(pieces, lead)) || isAll(pieces[lead]))
     lead--;
@@ -41,9 +42,10 @@ const asTheyWent = (pieces: readonly Piece[], from: number, to: number): boolean
   const behind = pieces[/^(?:on|up)$/.test(wordAt(pieces, to)) ? to + 1 : to];
   const isLast = behind === undefined || (behind.is === 'break' && behind.hard);
   return (
-    given &&
-    ((before?.is === 'break' && isLast) ||
-      ((before?.is === 'count' || /^(?:the|my|some)$/.test(wordAt(pieces, lead))) && behind?.is === 'plant'))
+    (given && before?.is === 'break' && isLast) ||
+    (told.length > 0 &&
+      (before?.is === 'count' || /^(?:the|my|some)$/.test(wordAt(pieces, lead))) &&
+      behind?.is === 'plant')
   );
 };
 
@@ -135,7 +137,10 @@ export const potOnRules: readonly Rule[] = [
     head: 'pot~past',
     shape: 'object',
     unless: (p, f, t) => tellsWhichOnes(p, f, t) || asTheyWent(p, f, t),
-    mustNot: ['sold three potted Salt Harrier'],
+    mustNot: [
+      'sold three potted Salt Harrier',
+      'planted out the five potted Salt Harrier in the window boxes',
+    ],
   },
   {
     name: 'potting: <plant>',

@@ -42,6 +42,9 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     // "all" as an adverb ("all in one pot", "all done") still names the whole.
     return result({ whole: 'all' }, at + 1);
   }
+  // "Both lots of dahlias": all of them, however many.
+  if (first === 'both' && /^(?:lots|batches)$/.test(textAt(tokens, at + 1)))
+    return result({ whole: 'all' }, pastOf(tokens, at + 2));
   if (/^(?:everything|both)$/.test(first))
     return result(first === 'both' ? { value: 2, both: true } : { whole: 'all' }, at + 1);
   // "Moved whatever was in the porch", but "everything bar whatever was in the porch".

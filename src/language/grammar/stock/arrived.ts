@@ -66,11 +66,14 @@ export const arrived: readonly Rule[] = [
         /^(?:up|in|delivered)$/.test(wordAt(p, t - 1)) ||
         // "20 plugs came Tuesday".
         (p[t]?.is === 'when' && ofYoung(p, f)) ||
+        // "Came by courier".
+        (wordAt(p, t) === 'by' && /^(?:courier|post|van|carrier|lorry|mail)$/.test(wordAt(p, t + 1))) ||
         wordAt(p, t) === 'from'),
     unless: (p, _f, t) =>
       (/^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2))) ||
       // "Have come in off the porch": carried in.
       p.some((piece) => piece.is === 'place' && piece.prep === 'off'),
+    phrasings: ['24 Salt Harrier plugs came by courier on Friday'],
     mustNot: [
       'half the Salt Harrier have come in off the porch to the sill',
       'struck four pots of Salt Harrier before the rain came in',

@@ -177,6 +177,25 @@ export const telegrams: readonly Rule[] = [
     mustNot: ["that's another eight Salt Harrier gone"],
   },
   {
+    name: 'another <count> <plant> today',
+    kind: 'strike',
+    head: '<count>',
+    shape: 'object',
+    faint: true,
+    when: (p, f, t) => {
+      const count = p[f];
+      if (count?.is !== 'count' || count.quantity.more !== true || p[t]?.is !== 'plant') return false;
+      let behind = t;
+      while (p[behind]?.is === 'plant' || p[behind]?.is === 'cutting') behind++;
+      const isOpening = p
+        .slice(0, f)
+        .every((piece) => piece.is === 'word' && /^(?:and|oh|also)$/.test(piece.text));
+      return isOpening && p[behind]?.is === 'when' && endsAt(p, behind + 1);
+    },
+    phrasings: ['another 6 Salt Harrier today, these went on the heat mat'],
+    mustNot: ['another 6 Salt Harrier today are dead', 'another 6 Salt Harrier today would be grand'],
+  },
+  {
     name: '<pots> of <plant>',
     kind: 'strike',
     head: '<pots>',
