@@ -98,7 +98,7 @@ function onDay(kind: EntryKind, pieces: readonly Piece[]): Proposal | undefined 
   return { kind: 'answer', rule: 'yesterday', slots: { value: 'yes' }, draft: when ? { when } : {} };
 }
 
-const INTERJECTION = /^(?:no|right|ok|okay|yes|yeah|yep|well|so|oh|ah)$/;
+const INTERJECTION = /^(?:no|nope|nah|naw|right|ok|okay|yes|yeah|yep|yup|aye|well|so|oh|ah)$/;
 
 /** "No, that was Madder Jack": the talk is of another plant than the one asked about. */
 function namesAnother(pieces: readonly Piece[], { context }: Note): boolean {

@@ -193,6 +193,8 @@ function pastChat(pieces: readonly Piece[], from: number, head: number): number 
   if (pieces[at - 1]?.is !== 'break') return from;
   const talk = pieces.slice(from, at - 1);
   const words = talk.flatMap((piece) => (piece.is === 'word' ? [piece.text] : []));
+  // "No, I potted on five": it denies what was said before.
+  if (words.length === 1 && words[0] === 'no' && talk.length === 1) return at;
   // Of two breaks the first may open an aside ("I haven't so far, mind you, fed them").
   const isTalk =
     words.length > 1 &&
