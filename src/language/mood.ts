@@ -44,6 +44,9 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
             ))
       )
         start = at + 1;
+  // "Wasn't going to bother but ended up sticking five": done after all.
+  for (let at = clause.from; at + 1 < hit.from; at++)
+    if (/^(?:ended|wound|finished)$/.test(wordAt(pieces, at)) && wordAt(pieces, at + 1) === 'up') start = at;
   if (form === 'past') start = Math.max(start, pastChat(pieces, clause.from, hit.from));
   for (let at = start; at < hit.from; at++) {
     const text = wordAt(pieces, at);

@@ -13,6 +13,7 @@ import { joinNewNames } from './new-names.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import { onceMore } from './once-more.js';
 import type { Piece } from './pieces.js';
+import { withDeeds } from './planned-then-done.js';
 import type { Proposal } from './proposal.js';
 import { refine } from './refining.js';
 import { proposeSentence } from './sentence-proposal.js';
@@ -54,7 +55,7 @@ export function readingOf(note: Note): Reading {
   const instruction = instruct(line, pieces, utterance, note);
   if (instruction) return { ...seen, outcome: { entries: [], asks: [], instruction } };
   const reply = fullerReply(pieces, utterance, note);
-  const sentences = sentencesOf(undoApart(reply?.rest ?? pieces, utterance), utterance);
+  const sentences = withDeeds(sentencesOf(undoApart(reply?.rest ?? pieces, utterance), utterance), utterance);
   const told: Proposal[] = [...(reply?.proposals ?? [])];
   // A sentence in which nothing was done, but a plant spoken of.
   let spokenOf: Sentence | undefined;

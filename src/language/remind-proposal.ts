@@ -83,6 +83,7 @@ export function proposeRemind(
     );
   // "Bring the pellies in on the tenth": the "in" belongs to the bringing.
   const inwards = /^(?:to )?(?:bring|take|get|fetch|move|carry|come)\b.* in$/i.test(text);
+  const onwards = /\b(?:pot|potted|potting|repotted|moved|bring|brought) on$/i.test(text);
   text = text
     .replace(
       /^(?:to|about|that|for|i need to|i have to|i must|of|and|on|at|by|i should|me to|please|would you|will you|:)\s+/iu,
@@ -90,7 +91,7 @@ export function proposeRemind(
     )
     .replace(
       /[ ,](?:please|pls|would you|will you|thanks|ok|okay|could you|can you|on|at|by|in|for|from|to|before|around|about|until|till|and|or so|if i can)$/iu,
-      (tail) => (inwards && / in$/i.test(tail) ? tail : ''),
+      (tail) => ((inwards && / in$/i.test(tail)) || (onwards && / on$/i.test(tail)) ? tail : ''),
     );
   // "Remind me at the weekend", of nothing in particular.
   const isBare = /^(?:me|us|please)?$/i.test(text);

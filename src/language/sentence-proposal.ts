@@ -7,6 +7,7 @@ import { isUndo } from './grammar/undo.js';
 import { settleHeadings } from './headings.js';
 import type { Note } from './note.js';
 import { settlePastForms } from './past-forms.js';
+import { plannedThenDone } from './planned-then-done.js';
 import type { Proposal } from './proposal.js';
 import { questionStart, twoQuestions } from './question-behind.js';
 import { isQuestion, proposeQuestion } from './question-proposal.js';
@@ -34,6 +35,8 @@ export function proposeSentence(
   earlier: readonly Proposal[],
 ): readonly Proposal[] {
   if (isUndo(sentence.line)) return [{ kind: 'undo', rule: 'undo that', slots: {}, draft: {} }];
+  const deed = plannedThenDone(sentence, utterance);
+  if (deed) return deed;
   if (!asksToBeReminded(sentence.pieces) && (isQuestion(sentence) || sentence.pieces.length < 12)) {
     const split = questionStart(sentence, utterance, note);
     if (split > 0) {

@@ -57,6 +57,13 @@ export function namedNames(
         textAt(tokens, at - 1) === 'the' &&
         textAt(tokens, at - 2) === 'with' &&
         tokens[at + 1]?.capital === true);
+    // "Two crowns, Ragged Sunday by name".
+    if (textAt(tokens, at) === 'name' && textAt(tokens, at - 1) === 'by' && textAt(tokens, at + 1) !== 'of') {
+      let first = at - 1;
+      while (first > 0 && at - first < 5 && free(first - 1) && tokens[first - 1]?.capital === true) first--;
+      if (first < at - 1) claim(nameAt(text, tokens, first, at - 1));
+      continue;
+    }
     if (!isNamed) continue;
     let start = at + 1;
     while (/^(?:the|it|them|this|"|')$/.test(textAt(tokens, start))) start++;
@@ -84,15 +91,17 @@ export function namedNames(
       end++;
     while (end > start && /^(?:of|the|de|la|and|on|in)$/.test(textAt(tokens, end - 1))) end--;
     if (end === start) continue;
-    claim({
-      is: 'plant',
-      from: start,
-      to: end,
-      known: false,
-      plant: { variety: titleCase(text.slice(tokens[start]?.start ?? 0, tokens[end - 1]?.end ?? 0)) },
-    });
+    claim(nameAt(text, tokens, start, end));
   }
 }
+
+const nameAt = (text: string, tokens: readonly Token[], from: number, to: number): Piece => ({
+  is: 'plant',
+  from,
+  to,
+  known: false,
+  plant: { variety: titleCase(text.slice(tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0)) },
+});
 
 const SMALL = /^(?:of|the|de|du|la|von)$/;
 

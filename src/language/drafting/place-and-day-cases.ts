@@ -56,6 +56,28 @@ export const dayCases: readonly Case<Seen<'when'>>[] = [
     does: passOver,
   },
   {
+    // For which it had been planned.
+    name: '<plant> were due on <day>, but <act>',
+    phrasings: ['The Salt Harrier were due on Monday, but they went into the greenhouse today'],
+    when: (seen) =>
+      isBeforeAct(seen) &&
+      /^(?:due|down|planned|supposed|meant|booked|set|scheduled|pencilled|on|for)$/.test(
+        nearestWord(seen.pieces, seen.at),
+      ) &&
+      isPlannedFor(seen.pieces, seen.at, seen.clause.hit?.from ?? 0),
+    does: passOver,
+  },
+  {
+    // For how long it had been meant.
+    name: 'been meaning to all week',
+    phrasings: [
+      'Finally potted on the Salt Harrier, been meaning to all week',
+      'Watered the Salt Harrier, had been putting it off since Sunday',
+    ],
+    when: ({ clause, pieces, at }) => at >= (clause.hit?.to ?? at + 1) && isHowLongMeant(pieces, at),
+    does: passOver,
+  },
+  {
     // For when it was done.
     name: 'for <time>',
     phrasings: ['Sold five Salt Harrier for 5pm'],
@@ -72,6 +94,30 @@ export const dayCases: readonly Case<Seen<'when'>>[] = [
     does: passOver,
   },
 ];
+
+/** "Due" or the like before it, and "but" or "so" between it and the act. */
+const isPlannedFor = (pieces: readonly Piece[], at: number, act: number): boolean =>
+  pieces
+    .slice(Math.max(0, at - 4), at)
+    .some(
+      (piece) =>
+        piece.is === 'word' &&
+        /^(?:due|down|planned|supposed|meant|booked|set|scheduled|pencilled)$/.test(piece.text),
+    ) && pieces.slice(at, act).some((piece) => piece.is === 'word' && /^(?:but|so)$/.test(piece.text));
+
+/** Behind "been meaning to", "been putting it off". */
+function isHowLongMeant(pieces: readonly Piece[], at: number): boolean {
+  const before = pieces
+    .slice(Math.max(0, at - 6), at)
+    .map((_, n, { length }) => wordAt(pieces, at - length + n));
+  const been = before.lastIndexOf('been');
+  return (
+    been >= 0 &&
+    before
+      .slice(been)
+      .some((word) => /^(?:meaning|putting|promising|intending|planning|list|dodging)$/.test(word))
+  );
+}
 
 /** Straight before: "the ten I potted on", "those we moved out". */
 function dealtWithBefore(pieces: readonly Piece[], to: number): boolean {

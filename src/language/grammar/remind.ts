@@ -62,7 +62,12 @@ export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
       // "Lets go, binned two": a cheer.
       if (rule.words[0] === "let's" && wordAt(pieces, to) === 'go' && wordAt(pieces, to + 1) !== 'and')
         continue;
-      if (rule.words[0] === 'to' && (!(at > 0 && isTime(pieces, at - 1)) || isPurpose(pieces, at))) continue;
+      if (
+        rule.words[0] === 'to' &&
+        !isArrangedFor(pieces, at) &&
+        (!(at > 0 && isTime(pieces, at - 1)) || isPurpose(pieces, at))
+      )
+        continue;
       if (rule.words[0] === 'remind' && rule.words.length === 1 && at > 1) continue;
       if (/^(?:reminder|todo|better|make|tell)$/.test(rule.words[0] ?? '') && at > 2) continue;
       if (!best || rule.words.length > best.to - best.from || !best.rule.beforeVerb) {
@@ -74,6 +79,27 @@ export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
     if (best && at > best.from + 2) break;
   }
   return best;
+}
+
+/** "SH1 to go out to the porch w/c 25 May": plants that open a sentence, and their day to come. */
+function isArrangedFor(pieces: readonly Piece[], at: number): boolean {
+  if (
+    pieces[at - 1]?.is !== 'plant' ||
+    pieces.slice(0, at - 1).some(({ is }) => is !== 'count' && is !== 'word')
+  )
+    return false;
+  return (
+    at < 5 &&
+    !pieces.slice(0, at).some((piece) => piece.is === 'word' && piece.verb !== undefined) &&
+    pieces
+      .slice(at)
+      .some(
+        (piece) =>
+          piece.is === 'when' &&
+          piece.when.future !== undefined &&
+          JSON.stringify(piece.when.past) !== JSON.stringify(piece.when.future),
+      )
+  );
 }
 
 /** "Took eleven on Sunday to get out of the house": what a deed was done for. */

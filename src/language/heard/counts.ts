@@ -163,8 +163,15 @@ export const heardCounts: readonly Misheard[] = [
     name: '<number> of the <plant>',
     mends: SMALL_WORDS,
     when: (v) => v.word(1) === 'of' && (/^(?:the|my|them|those|em)$/.test(v.word(2)) || v.isPlant(2)),
-    onlyIf: (v) => v.clauseStart || afterAct(v) || afterParticle(v) || afterCountWord(v),
+    onlyIf: (v) =>
+      v.clauseStart ||
+      afterAct(v) ||
+      afterParticle(v) ||
+      afterCountWord(v) ||
+      // "Gave Moira too of".
+      (/^(?:give|sell|hand|send|bring)$/.test(v.verb(-2)) && v.heard !== 'for'),
     phrasings: [
+      ['gave Doreen too of the Salt Harrier', 'gave Doreen two of the Salt Harrier'],
       ['potted up for of the Salt Harrier', 'potted up four of the Salt Harrier'],
       ['lost to of them', 'lost two of them'],
     ],

@@ -13,8 +13,17 @@ const isWhole = (piece: Piece): boolean =>
 const ofThose = (pieces: readonly Piece[], from: number): boolean =>
   /^(?:which|them|those|these)$/.test(wordAt(pieces, from - 1)) && pieces[from - 2]?.is === 'count';
 
+/** "The Salt Harrier were due on Monday, but they all went into the greenhouse today". */
+function isThey(pieces: readonly Piece[], from: number): boolean {
+  const who = /^(?:all|both|have|just)$/.test(wordAt(pieces, from - 1)) ? from - 2 : from - 1;
+  return wordAt(pieces, who) === 'they' && pieces.slice(0, who).some(({ is }) => is === 'plant');
+}
+
 const standing = (pieces: readonly Piece[], from: number, to: number): boolean =>
-  (precedes(pieces, from, 8, 'plant') || ofThose(pieces, from) || pieces.slice(0, from).some(isWhole)) &&
+  (precedes(pieces, from, 8, 'plant') ||
+    ofThose(pieces, from) ||
+    isThey(pieces, from) ||
+    pieces.slice(0, from).some(isWhole)) &&
   toPlace(pieces, from, to) &&
   !pieces
     .slice(from)
@@ -79,6 +88,8 @@ export const stoodElsewhere: readonly Rule[] = [
     phrasings: [
       'ten Salt Harrier potted on, six of which went out to the cold frame and four onto the windowsill',
       'potted on six Salt Harrier, the rest went to the cold frame',
+      'Salt Harrier went into the cold frame',
+      'had the Salt Harrier down for Monday but the wind dropped, so they went into the cold frame',
     ],
   },
   {

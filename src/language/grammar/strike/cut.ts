@@ -61,7 +61,7 @@ export const cut: readonly Rule[] = [
     head: 'make~past|prepare~past|prep~past|harvest~past|manage~past',
     shape: 'object',
     when: spoken,
-    unless: (p, _f, t) => /^(?:roots|root|new|some)$/.test(wordAt(p, t)),
+    unless: (p, _f, t) => /^(?:roots|root|new|some|to)$/.test(wordAt(p, t)),
     phrasings: ['managed six basal cuttings off the Salt Harrier before the rain came'],
     mustNot: ['the Salt Harrier have made roots by six pieces'],
   },

@@ -1,0 +1,102 @@
+/** A deed told by the plan before it: "meant to take ten Salt Harrier, only got six in", "been meaning to pot them on, did it today". */
+import { clausesOf } from './clauses.js';
+import { draftsOf } from './drafting.js';
+import type { Draft, OpenDraft } from './drafting/draft.js';
+import { wordAt } from './grammar/rule.js';
+import { rules } from './grammar/rules.js';
+import type { Piece } from './pieces.js';
+import type { Proposal } from './proposal.js';
+import { lineOf, LONGEST_TWOFOLD, type Sentence, sentenceOf } from './sentences.js';
+import { slotsOf } from './slots.js';
+import type { Utterance } from './utterance.js';
+import { withWhereTo } from './where-to.js';
+
+const PLAN =
+  /\b(?:meant to|meaning to|meaning|going to|gonna|planned to|planned on|planning to|hoped to|hoping to|wanted to|intended to|intending to|should have|should've|ought to have|i'd|i would|we'd|we would|was to|were to|supposed to|about to)\b/;
+/** "Did it", "did them all", "got six in"; what follows can only be a day, a place of its own or an aside. */
+const ADVERB = /^(?:and|but|so|then|well|i|we|just|only|finally|actually|anyway|have|in|the|end|ended|up)$/;
+const AFTER =
+  /^(?:in|done|of|them|all|today|before|when|as|because|though|instead|anyway|at|last|finally|after|by|and|but|so|with|while|first|straight|just)$/;
+
+/** A sentence and the next, "remember I said I'd shift them? Did it last night", as one. */
+export function withDeeds(sentences: readonly Sentence[], utterance: Utterance): readonly Sentence[] {
+  const joined: Sentence[] = [];
+  for (const sentence of sentences) {
+    const last = joined.at(-1);
+    const length = (last?.pieces.length ?? 0) + sentence.pieces.length;
+    if (last && length < LONGEST_TWOFOLD && PLAN.test(last.line) && deedAt(sentence.pieces, 0)) {
+      const mark: Piece = { is: 'break', from: last.to, to: last.to, hard: false, mark: ',' };
+      joined[joined.length - 1] = {
+        ...sentenceOf([...last.pieces, mark, ...sentence.pieces], utterance),
+        from: last.from,
+        to: sentence.to,
+      };
+    } else joined.push(sentence);
+  }
+  return joined;
+}
+
+/** Where the words of doing end that open at `from`, with how many were done. */
+function deedAt(
+  pieces: readonly Piece[],
+  from: number,
+): { readonly count?: Draft['quantity']; readonly to: number } | undefined {
+  let at = from;
+  while (pieces[at]?.is === 'when' || ADVERB.test(wordAt(pieces, at))) at++;
+  const verb = wordAt(pieces, at);
+  if (!/^(?:did|done|got|managed)$/.test(verb)) return undefined;
+  const what = pieces[at + 1];
+  const next = pieces[at + 2];
+  const ends =
+    next === undefined || /^(?:break|when|place)$/.test(next.is) || AFTER.test(wordAt(pieces, at + 2));
+  if (!ends) return undefined;
+  if (what?.is === 'count' && (what.quantity.value !== undefined || what.quantity.whole !== undefined))
+    return what.quantity.value === 0 ? undefined : { count: what.quantity, to: at + 2 };
+  const it = /^(?:it|them|that|those|both|all)$/.test(wordAt(pieces, at + 1));
+  return it && /^d/.test(verb) ? { to: at + 2 } : undefined;
+}
+
+/** The plan's own day is none of the deed's. */
+function withoutDay(planned: Draft): Draft {
+  const rest: OpenDraft = { ...planned };
+  delete rest.when;
+  return rest;
+}
+
+/** "I'd shift", "meant to shift": as if it were told in the past, which most rules want. */
+function asDone(piece: Piece, at: number, pieces: readonly Piece[]): Piece {
+  return piece.is === 'word' &&
+    piece.verb?.form === 'base' &&
+    /^(?:to|i'd|we'd|would|gonna|just|i'll|we'll)$/.test(wordAt(pieces, at - 1))
+    ? { ...piece, verb: { ...piece.verb, form: 'past' } }
+    : piece;
+}
+
+/** The deed, by the plan's act, plant and place, with its own number and day; undefined where no plan or no deed is told. */
+export function plannedThenDone(sentence: Sentence, utterance: Utterance): readonly Proposal[] | undefined {
+  const { pieces, line } = sentence;
+  if (pieces.length > LONGEST_TWOFOLD || !PLAN.test(line)) return undefined;
+  for (let at = 1; at < pieces.length; at++) {
+    if (pieces[at]?.is !== 'break' && !/^(?:and|but|so|then)$/.test(wordAt(pieces, at))) continue;
+    const deed = deedAt(pieces, pieces[at]?.is === 'break' ? at + 1 : at);
+    if (!deed) continue;
+    if (!PLAN.test(lineOf(pieces.slice(0, at), utterance))) return undefined;
+    const plan = pieces.slice(0, at).map(asDone);
+    const clause = clausesOf(plan, rules).findLast(({ hit }) => hit && hit.rule.kind !== 'aside');
+    const rule = clause?.hit?.rule;
+    if (!clause || !rule || rule.kind === 'aside' || rule.kind === 'check') return undefined;
+    const [planned, another] = draftsOf(plan, clause);
+    if (!planned || another) return undefined;
+    const { quantity, ...rest } = withWhereTo(withoutDay(planned), rule, plan, clause, utterance);
+    const own = pieces.slice(at);
+    const when = own.find((piece) => piece.is === 'when');
+    const count = deed.count ?? quantity;
+    const draft: Draft = {
+      ...rest,
+      ...(count === undefined ? {} : { quantity: count }),
+      ...(when?.is === 'when' ? { when: when.when } : {}),
+    };
+    return [{ kind: rule.kind, draft, slots: slotsOf(rule, draft), rule: `${rule.name}, planned and done` }];
+  }
+  return undefined;
+}
