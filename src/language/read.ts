@@ -18,6 +18,7 @@ import type { Proposal } from './proposal.js';
 import { refine } from './refining.js';
 import { proposeSentence } from './sentence-proposal.js';
 import { lineOf, plantsIn, type Sentence, sentencesOf } from './sentences.js';
+import { sizedBy } from './sizes-told.js';
 import { undoApart, undosInParts } from './undo-in-parts.js';
 import { type Utterance, utteranceOf } from './utterance.js';
 
@@ -60,6 +61,11 @@ export function readingOf(note: Note): Reading {
   // A sentence in which nothing was done, but a plant spoken of.
   let spokenOf: Sentence | undefined;
   for (const sentence of sentences) {
+    const sized = sizedBy(told, sentence);
+    if (sized) {
+      told.splice(0, told.length, ...sized);
+      continue;
+    }
     const again = onceMore(told.at(-1), sentence);
     const mended = again ? undefined : mendedBy(told.at(-1), sentence, note);
     if (again) told.push(again);

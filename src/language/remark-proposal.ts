@@ -23,7 +23,10 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
   // "Only I've fuchsias out on the step": why something was asked.
   if (/^only (?:i've|i have|i|we've|we)\b/.test(line)) return undefined;
   if (IDLE.test(line) && !OBSERVED_ALONE.test(line)) return undefined;
-  const when = firstOf(pieces, 'when')?.when;
+  // "First buds showing (in July, I ask you)": said of the day of the note.
+  const day = firstOf(pieces, 'when');
+  const opened = day ? pieces[pieces.indexOf(day) - 1] : undefined;
+  const when = opened?.is === 'break' && opened.mark === '(' ? undefined : day?.when;
   if (plants.length === 0) {
     if (!OBSERVED_ALONE.test(line) && !ALL_LOOK.test(line)) return undefined;
     return [

@@ -223,7 +223,9 @@ function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
       /^(?:and|then|please|to|job|jobs|plan)$/.test(wordAt(pieces, at - 1));
     const begun = pieces.some(
       (each, n) =>
-        n > at && each.is === 'word' && /^(?:kicked|began|started|begun|finished)$/.test(each.text),
+        n > at &&
+        each.is === 'word' &&
+        /^(?:kicked|began|started|begun|finished|complete|completed|done)$/.test(each.text),
     );
     if (
       open &&

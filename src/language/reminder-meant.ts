@@ -1,4 +1,4 @@
-/** Whether words of reminding and wanting mean a reminder. */
+/** Whether words of reminding, asking and wanting mean a reminder, a question or a wish. */
 import { findRemind } from './grammar/remind.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
@@ -20,3 +20,9 @@ export function wantsToHave(pieces: readonly Piece[]): boolean {
       /^(?:have|get|see|raise|grow|make|produce|reach|end|own|be|become)$/.test(wordAt(pieces, found.to)))
   );
 }
+
+/** "…, can you put that right?" asks for no more than what stands before it. */
+export const asksToPutRight = (line: string): boolean =>
+  /\b(?:can|could|would|will) you (?:please )?(?:put|set|get) (?:that|it|this) (?:right|straight)(?: please| for me)?$/.test(
+    line,
+  );

@@ -16,7 +16,7 @@ import { placedAs, withoutReadings } from './readings-apart.js';
 import { remarkBehind } from './remark-behind.js';
 import { proposeRemark } from './remark-proposal.js';
 import { proposeRemind } from './remind-proposal.js';
-import { asksToBeReminded, wantsToHave } from './reminder-meant.js';
+import { asksToBeReminded, asksToPutRight, wantsToHave } from './reminder-meant.js';
 import { settleSameAgain } from './same-again.js';
 import { type Sentence, sentenceOf } from './sentences.js';
 import { proposeRetold } from './retold-proposal.js';
@@ -37,7 +37,11 @@ export function proposeSentence(
   if (isUndo(sentence.line)) return [{ kind: 'undo', rule: 'undo that', slots: {}, draft: {} }];
   const deed = plannedThenDone(sentence, utterance);
   if (deed) return deed;
-  if (!asksToBeReminded(sentence.pieces) && (isQuestion(sentence) || sentence.pieces.length < 12)) {
+  if (
+    !asksToBeReminded(sentence.pieces) &&
+    !asksToPutRight(sentence.line) &&
+    (isQuestion(sentence) || sentence.pieces.length < 12)
+  ) {
     const split = questionStart(sentence, utterance, note);
     if (split > 0) {
       const before = sentenceOf(sentence.pieces.slice(0, split), utterance);

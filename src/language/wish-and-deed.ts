@@ -19,7 +19,7 @@ export function targetThenActs(
   if (pieces.length > LONGEST_TWOFOLD || !targetRules.some(({ pattern }) => pattern.test(sentence.line)))
     return undefined;
   for (let at = 1; at < pieces.length; at++) {
-    if (pieces[at]?.is !== 'break' && wordAt(pieces, at) !== 'and') continue;
+    if (pieces[at]?.is !== 'break' && !/^(?:and|so)$/.test(wordAt(pieces, at))) continue;
     const before = sentenceOf(pieces.slice(0, at), utterance);
     const after = sentenceOf(pieces.slice(at + 1), utterance);
     // "Took eight, all basal, and I want twenty by the end of May".

@@ -44,6 +44,15 @@ const endings: readonly Ending[] = [
       /^(?:found|saw|noticed|spotted|discovered|heard)$/.test(wordAt(pieces, at)),
   },
   {
+    // What was done for the pleasure of it.
+    name: 'and admired <plant>',
+    when: (pieces, at) =>
+      (isBehindBreak(pieces, at) || /^(?:and|then)$/.test(wordAt(pieces, at - 1))) &&
+      /^(?:admired|photographed|eyed|coveted|sketched|drew|measured|weighed|relabelled|labelled|gloated)$/.test(
+        wordAt(pieces, at),
+      ),
+  },
+  {
     // "…, half to do tomorrow": what was not done.
     name: ', <count> to do',
     when: (pieces, at) =>

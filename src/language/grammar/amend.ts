@@ -28,7 +28,7 @@ export const amendRules: readonly AmendRule[] = [
   {
     name: 'correction: <x>',
     pattern:
-      /^(?:sorry |oops |no |wait )*(?:correction|corrected|amend|amended|correct|fix|edit|erratum|amendment)\b/,
+      /^(?:sorry |oops |no |wait |please |pls )*(?:correction|corrected|amend|amended|correct|fix|edit|erratum|amendment)\b/,
   },
   {
     name: 'change <slot> to <x>',

@@ -49,6 +49,16 @@ const asTheyWent = (pieces: readonly Piece[], from: number, to: number): boolean
   );
 };
 
+/** "Potting on of these to be done", "… not finished", "… overdue". */
+const isOutstanding = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  wordAt(pieces, from) === 'potting' &&
+  pieces.some(
+    (_, at) =>
+      at >= to &&
+      (/^(?:not|due|needs?|outstanding|overdue)$/.test(wordAt(pieces, at)) ||
+        (wordAt(pieces, at) === 'to' && /^(?:be|do)$/.test(wordAt(pieces, at + 1)))),
+  );
+
 export const potOnRules: readonly Rule[] = [
   {
     name: 'knocked on <count> <plant>',
@@ -120,7 +130,8 @@ export const potOnRules: readonly Rule[] = [
         .slice(f + 1, t - 1)
         .some((piece) => piece.is === 'word' && /^(?:and|then|but|on|up|into|in)$/.test(piece.text)) ||
       (p[t]?.is === 'when' && wordAt(p, t - 1) === 'on') ||
-      asTheyWent(p, f, t),
+      asTheyWent(p, f, t) ||
+      isOutstanding(p, f, t),
   },
   {
     name: 'potted on <count> <plant>',
@@ -128,8 +139,13 @@ export const potOnRules: readonly Rule[] = [
     head: 'pot~ on|up',
     shape: 'object',
     when: potted,
-    unless: asTheyWent,
-    mustNot: ['gave 3 Salt Harrier to Doreen, potted up', 'gave Doreen three potted up Salt Harrier'],
+    unless: (p, f, t) => asTheyWent(p, f, t) || isOutstanding(p, f, t),
+    phrasings: ['potting on of Salt Harrier into 1L, complete'],
+    mustNot: [
+      'gave 3 Salt Harrier to Doreen, potted up',
+      'gave Doreen three potted up Salt Harrier',
+      'potting on of Salt Harrier to be done',
+    ],
   },
   {
     name: 'potted <count> <plant>',
@@ -150,7 +166,9 @@ export const potOnRules: readonly Rule[] = [
     when: (p, f, t) =>
       follows(p, t, 'plant') ||
       (f === 0 && p[t]?.is === 'break' && p.slice(t).some(({ is }) => is === 'plant')),
-    unless: (p, f) => /^(?:of|the|for|like|with|by|about|from|and)$/.test(wordAt(p, f - 1)),
+    unless: (p, f, t) =>
+      /^(?:of|the|for|like|with|by|about|from|and)$/.test(wordAt(p, f - 1)) || isOutstanding(p, f, t),
+    mustNot: ['potting on of Salt Harrier to be done', 'potting of Salt Harrier overdue'],
   },
   {
     name: 'repotted <plant>',

@@ -9,7 +9,9 @@ const ACT = new Set(
   ),
 );
 const COUNT_FOLLOWS = new Set(
-  'were was there have had has and checked another all the only just of are with about got'.split(' '),
+  "were was there theres there's have had has and checked another all the only just of are with about got".split(
+    ' ',
+  ),
 );
 const KIND = new Set(
   'cutting cuttings basal basil nodal internodal tip tips heel heal softwood semi hardwood stem root leaf'.split(
@@ -168,10 +170,12 @@ export const heardCounts: readonly Misheard[] = [
       afterAct(v) ||
       afterParticle(v) ||
       afterCountWord(v) ||
+      ((v.isName(-1) || v.isPlant(-1)) && v.word(2) === 'them') ||
       // "Gave Moira too of".
       (/^(?:give|sell|hand|send|bring)$/.test(v.verb(-2)) && v.heard !== 'for'),
     phrasings: [
       ['gave Doreen too of the Salt Harrier', 'gave Doreen two of the Salt Harrier'],
+      ['Salt Harrier to of them died', 'Salt Harrier two of them died'],
       ['potted up for of the Salt Harrier', 'potted up four of the Salt Harrier'],
       ['lost to of them', 'lost two of them'],
     ],
@@ -248,6 +252,16 @@ export const heardCounts: readonly Misheard[] = [
       ['gave to Salt Harrier to Doreen', 'gave two Salt Harrier to Doreen'],
     ],
     mustNot: ['for Salt Harrier', 'gave to Salt Harrier'],
+  },
+  {
+    name: 'put those for in <place>',
+    mends: { for: 'four' },
+    when: (v) =>
+      /^(?:those|these)$/.test(v.word(-1)) &&
+      /^(?:in|into|out|outside|on|onto|up|back)$/.test(v.word(1)) &&
+      v.verb(-2) !== '',
+    phrasings: [['put those for in the shed', 'put those four in the shed']],
+    mustNot: ['potted those for Nell'],
   },
   {
     name: 'all in <number> pots',

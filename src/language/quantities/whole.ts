@@ -83,7 +83,11 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
   if (isPhraseAt(tokens, at, ['the', 'whole', 'lot']) || isPhraseAt(tokens, at, ['the', 'entire', 'lot']))
     return result({ whole: 'all' }, at + 3);
   if (isPhraseAt(tokens, at, ['the', 'lot'])) return result({ whole: 'all' }, at + 2);
-  if (isPhraseAt(tokens, at, ['rest', 'of', 'the']) && verbSense(textAt(tokens, at - 1))?.form === 'past')
+  if (
+    isPhraseAt(tokens, at, ['rest', 'of', 'the']) &&
+    (/^(?:mark|line)$/.test(tokens[at - 1]?.is ?? 'mark') ||
+      verbSense(textAt(tokens, at - 1))?.form === 'past')
+  )
     return result({ whole: 'rest' }, at + 2);
   if (isPhraseAt(tokens, at, ['the', 'whole', 'of'])) return result({ whole: 'all' }, at + 3);
   if (isPhraseAt(tokens, at, ['whole', 'of', 'the'])) return result({ whole: 'all' }, at + 2);
@@ -138,7 +142,9 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
 
 /** "To Ken", "into the bin": where the rest went. */
 const isOnward = (tokens: readonly Token[], at: number): boolean =>
-  /^(?:to|into)$/.test(textAt(tokens, at)) && tokens[at + 1]?.is === 'word';
+  /^(?:to|into)$/.test(textAt(tokens, at)) &&
+  // What is found stands masked.
+  (tokens[at + 1]?.is === 'word' || textAt(tokens, at + 1) === '\u0000' || textAt(tokens, at + 1) === 'the');
 
 /** Words of strength between "every" and "one". */
 const EVERY =

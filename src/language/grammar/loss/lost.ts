@@ -38,6 +38,16 @@ export const lost: readonly Rule[] = [
       /^(?:track|count|sight|interest|heart|patience)$/.test(wordAt(p, t)) ||
       /^(?:label|labels|leaves|leaf|tag|will)$/.test(wordAt(p, t + 1)),
   },
+  {
+    name: 'losses in <plant>, <count>',
+    kind: 'loss',
+    head: 'losses|deaths in|of|on|among|from',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'plant') && p.slice(t).some(({ is }) => is === 'count'),
+    phrasings: ['losses in TB1, 11 no., vine weevil', 'losses on the Salt Harrier: four'],
+    mustNot: ['no losses on the Salt Harrier'],
+    unless: (p, f) => /^(?:no|any|more|further|what|fewer)$/.test(wordAt(p, f - 1)),
+  },
   { name: '<count> <plant> lost', kind: 'loss', head: 'be~ lost', shape: 'subject' },
   {
     name: '<count> <plant> lost',
