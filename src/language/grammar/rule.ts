@@ -142,6 +142,10 @@ function candidatesFor(
 
 const GAP_LIMIT = 8;
 
+/** How or when it was done, said in the midst of the words that tell it: "went straight to", "were finally potted on". */
+const ASIDE =
+  /^(?:straight|straightaway|directly|finally|eventually|already|also|duly|promptly|nicely|safely|gently|carefully|happily|proudly|quickly|hastily|actually|properly|successfully|literally|basically|immediately)$/;
+
 function matchAt(
   list: readonly Element[],
   pieces: readonly Piece[],
@@ -163,6 +167,7 @@ function matchAt(
       }
       return undefined;
     }
+    while (own.length > 0 && ASIDE.test(wordAt(pieces, at)) && !testsAt(element, pieces, at)) at++;
     const piece = pieces[at];
     if (piece && element.test(piece)) {
       own.push(at);
@@ -170,6 +175,15 @@ function matchAt(
     } else if (!element.optional) return undefined;
   }
   return { to: at, own };
+}
+
+function testsAt(
+  { test }: Exclude<Element, { readonly gap: true }>,
+  pieces: readonly Piece[],
+  at: number,
+): boolean {
+  const piece = pieces[at];
+  return piece !== undefined && test(piece);
 }
 
 /** Every place where a rule's head stands, the best at each place: more words first, then the order of the rules. */
