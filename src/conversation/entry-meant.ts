@@ -23,7 +23,10 @@ export function candidatesFor(
   kind?: Posting['kind'],
 ): readonly StandingEntry[] {
   const fits = (each: StandingEntry) =>
-    isLogged(each.entry) && takes(each.entry, set) && (kind === undefined || each.entry.kind === kind);
+    isLogged(each.entry) &&
+    takes(each.entry, set) &&
+    (kind === undefined || each.entry.kind === kind) &&
+    !countsNothing(each, set);
   const quoted = standingOn(ledger, meant).filter(fits);
   if (quoted.length > 0) return quoted;
   const plant = plantOf(entry);
@@ -40,6 +43,10 @@ export function candidatesFor(
   if (date !== undefined) return preferBeginnings(fitting);
   return fitting.slice(-1);
 }
+
+/** "The Ember Fox were seven" says nothing of a look at which none had rooted. */
+const countsNothing = ({ entry }: StandingEntry, set: Slots): boolean =>
+  'count' in set && entry.kind === 'check' && entry.rooted === 'none';
 
 /** "That's wrong, it was 7" behind a move of all six: more than there are was told of where they were last counted. */
 function toldOfMore(

@@ -55,7 +55,7 @@ export function mendingBy(records: readonly Misheard[]): Mending {
     const restored = [...tokens];
     for (const at of restored.keys()) {
       const candidates = index.get(restored[at]?.text ?? '');
-      if (!candidates || isName(at)) continue;
+      if (!candidates || isName(at) || isCapitalBehindCapital(tokens, at)) continue;
       const meant = meantBy(candidates, new HeardView(restored, at, isName, isPlant, isPlace));
       for (const [n, text] of meant.entries()) {
         const token = restored[at + n];
@@ -64,6 +64,17 @@ export function mendingBy(records: readonly Misheard[]): Mending {
     }
     return restored;
   };
+}
+
+/** "200 Marrow Fife": written as a name is, where small letters are used too. */
+function isCapitalBehindCapital(tokens: readonly Token[], at: number): boolean {
+  const [before, token] = [tokens[at - 1], tokens[at]];
+  return (
+    token?.capital === true &&
+    before?.capital === true &&
+    at > 1 &&
+    tokens.some(({ is, capital }) => is === 'word' && !capital)
+  );
 }
 
 /** "Took for cuttings", "had won rooted and too dead", "mystic the seedlings", "basil cuttings of" as they were said. */

@@ -56,7 +56,8 @@ export function normalise(text: string): string {
     .replace(PICTOGRAPHS, (_, at: number, whole: string) => {
       // What goes on in lower case goes on in the same breath.
       const next = whole.slice(at).replace(PICTOGRAPHS, '').trimStart();
-      return /^\p{Ll}/u.test(next) ? ' , ' : ' . ';
+      // … and so does what stands behind a dash.
+      return /^(?:\p{Ll}|- )/u.test(next) ? ' , ' : ' . ';
     })
     .trim();
 }

@@ -1,5 +1,5 @@
 /** A part of a sentence that only says how something came about. */
-import { findHits } from './grammar/rule.js';
+import { findHits, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Piece } from './pieces.js';
 
@@ -15,7 +15,14 @@ export function onlySaysWhy(part: readonly Piece[], line: string): boolean {
 /** Words alone, in which nothing is done, asked or put right. */
 export function tellsNothing(part: readonly Piece[], line: string): boolean {
   return (
-    part.every(({ is }) => is === 'word' || is === 'medium' || is === 'place') &&
+    part.every(
+      ({ is }, at) =>
+        is === 'word' ||
+        is === 'medium' ||
+        is === 'place' ||
+        // "The second two were only sulking": of which it is said.
+        (is === 'count' && at > 0),
+    ) &&
     !/\b(?:other|others|instead|meant(?! for| as| to)|mean|should|rather|what|which|when|where|how|why)\b/.test(
       line,
     ) &&

@@ -137,12 +137,12 @@ function ageOf(pieces: readonly Piece[], at: number): WhichBatch['age'] {
 }
 
 /** "Everything that was in the propagator has gone out", "moved all that was there to the shed": what stood there, whatever it is. */
-function isWholePlace(pieces: readonly Piece[], at: number, { from, to, hit }: Clause): boolean {
+function isWholePlace(pieces: readonly Piece[], at: number, { from, hit }: Clause): boolean {
   const before = pieces.slice(from, at);
   return (
     hit?.rule.kind === 'move' &&
     before.some((piece) => piece.is === 'count' && piece.quantity.whole === 'all') &&
-    !pieces.slice(from, to).some(({ is }) => is === 'plant')
+    !before.some(({ is }) => is === 'plant')
   );
 }
 

@@ -78,6 +78,13 @@ export const dayCases: readonly Case<Seen<'when'>>[] = [
     does: passOver,
   },
   {
+    // When somebody was elsewhere: why, and not when.
+    name: 'binned <count>, we were away <day>',
+    phrasings: ['Chucked three Salt Harrier, bone dry, we were down the beach all weekend'],
+    when: ({ clause, pieces, at }) => clause.hit !== undefined && at > clause.hit.to && wasAway(pieces, at),
+    does: passOver,
+  },
+  {
     // For when it was done.
     name: 'for <time>',
     phrasings: ['Sold five Salt Harrier for 5pm'],
@@ -116,6 +123,18 @@ function isHowLongMeant(pieces: readonly Piece[], at: number): boolean {
     before
       .slice(been)
       .some((word) => /^(?:meaning|putting|promising|intending|planning|list|dodging)$/.test(word))
+  );
+}
+
+/** "…, we were away", "…, I'd been at my sister's" behind a break. */
+function wasAway(pieces: readonly Piece[], at: number): boolean {
+  const start = pieces.slice(0, at).findLastIndex(({ is }) => is === 'break') + 1;
+  const part = pieces.slice(start, at);
+  return (
+    start > 0 &&
+    /^(?:we|i|he|she|they)$/.test(wordAt(part, 0)) &&
+    /^(?:was|were|had)$/.test(wordAt(part, 1)) &&
+    part.some((_, n) => /^(?:away|off|at|down|in|out|on|up|over|abroad|ill|poorly)$/.test(wordAt(part, n)))
   );
 }
 

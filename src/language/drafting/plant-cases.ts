@@ -11,9 +11,12 @@ type PlantSeen = Seen<'plant'>;
 export const plantCases: readonly Case<PlantSeen>[] = [
   {
     name: '<plant> and <plant>, both <crop>',
-    phrasings: ['Took 3 Quiet Lane and 4 Ribbon Sparrow, both fuchsias'],
+    phrasings: [
+      'Took 3 Quiet Lane and 4 Ribbon Sparrow, both fuchsias',
+      'Took 3 Quiet Lane and 4 Ribbon Sparrow, both are fuchsia',
+    ],
     when: ({ told, piece, pieces, at }) => {
-      const before = pieces[at - 1];
+      const before = pieces[/^(?:are|is|being)$/.test(wordAt(pieces, at - 1)) ? at - 2 : at - 1];
       return (
         told.drafts.length > 1 &&
         before?.is === 'count' &&
@@ -25,6 +28,17 @@ export const plantCases: readonly Case<PlantSeen>[] = [
       for (const each of told.drafts)
         if (each.plant && each.plant.crop === undefined) each.plant = { ...each.plant, ...piece.plant };
     },
+  },
+  {
+    // Somebody else's, or what is to come.
+    name: 'the bench was wanted for <plant>',
+    phrasings: [
+      'Moved the Salt Harrier to the greenhouse as the propagator was wanted for fuchsias',
+      'Moved everything to the greenhouse, need the heat mat for the fuchsias',
+    ],
+    when: ({ draft, pieces, at, clause }) =>
+      (draft.plant !== undefined || isPastBreak(pieces, clause.hit?.to ?? at, at)) && isWantedFor(pieces, at),
+    does: passOver,
   },
   {
     name: '<plant>',
@@ -98,13 +112,6 @@ export const plantCases: readonly Case<PlantSeen>[] = [
     does: nameAgain,
   },
   {
-    // Somebody else's, or what is to come.
-    name: 'the bench was wanted for <plant>',
-    phrasings: ['Moved the Salt Harrier to the greenhouse as the propagator was wanted for fuchsias'],
-    when: ({ draft, pieces, at }) => draft.plant !== undefined && isWantedFor(pieces, at),
-    does: passOver,
-  },
-  {
     name: '<plant> and <plant>',
     phrasings: ['Fed Salt Harrier and Tallow Bell', 'Potted on Salt Harrier and a Tallow Bell'],
     when: ({ draft, piece }) => draft.plant !== undefined && !isSamePlant(draft.plant, piece.plant),
@@ -135,6 +142,9 @@ function isWantedFor(pieces: readonly Piece[], at: number): boolean {
   const before = pieces.slice(Math.max(0, lead - 5), lead);
   return before.some((piece) => piece.is === 'word' && WANTED.test(piece.text));
 }
+
+const isPastBreak = (pieces: readonly Piece[], from: number, at: number): boolean =>
+  pieces.slice(from, at).some(({ is }) => is === 'break');
 
 const WANTED = /^(?:wanted|want|needed|need|needs|room|space|way|free|freed|reserved|kept)$/;
 

@@ -22,7 +22,10 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     if (textAt(tokens, next) === 'the') next++;
     const found = numberAt(tokens, next);
     if (found && found.value > 0) return result({ value: found.value }, found.to);
-    if (isPhraseAt(tokens, at + 1, ['of', 'them', 'but'])) {
+    if (
+      isPhraseAt(tokens, at + 1, ['of', 'them']) &&
+      /^(?:but|bar|except|save)$/.test(textAt(tokens, at + 3))
+    ) {
       const but = numberAt(tokens, at + 4);
       if (but) return result({ allBut: but.value }, but.to);
     }

@@ -55,6 +55,18 @@ export const rootsSeen: readonly Rule[] = [
     shape: 'subject',
   },
   {
+    name: 'not a single root on <plant>',
+    kind: 'check',
+    rooted: 'none',
+    head: '<count> root|roots on|in|at|to|showing|visible',
+    shape: 'object',
+    when: (p, f) => {
+      const count = p[f];
+      return count?.is === 'count' && count.quantity.value === 0;
+    },
+    phrasings: ['Salt Harrier, not a single root on any of them'],
+  },
+  {
     name: 'roots on <count> of <plant>',
     kind: 'check',
     head: 'roots|root on|in|from|at|coming|showing|poking|out|through|visible|under',

@@ -23,8 +23,14 @@ const rootThere = (pieces: readonly Piece[], from: number, to: number): boolean 
   return (
     told.some(({ is }) => is === 'count' || is === 'pots') &&
     told.some(({ is }) => is === 'plant') &&
-    (ofCuttings || sharesVessel(pieces, from, to) || follows(pieces, to, 'medium')) &&
-    (endsAt(pieces, to) || /^(?:in|under|at|again)$/.test(wordAt(pieces, to))) &&
+    (ofCuttings ||
+      sharesVessel(pieces, from, to) ||
+      follows(pieces, to, 'medium') ||
+      // "… going today, nodal, two to a pot".
+      pieces
+        .slice(to)
+        .some((piece) => piece.is === 'cutting' || (piece.is === 'pots' && (piece.each ?? 0) > 1))) &&
+    (endsAt(pieces, to) || pieces[to]?.is === 'when' || /^(?:in|under|at|again)$/.test(wordAt(pieces, to))) &&
     !followsWord(pieces, to, /^(?:bin|heap|skip|compost|van|post|tomorrow)$/) &&
     !told.some((piece) => piece.is === 'word' && /^(?:tubers?|crowns?|stools?)$/.test(piece.text))
   );
@@ -45,6 +51,7 @@ export const setGoing: readonly Rule[] = [
     phrasings: [
       'got 6 Salt Harrier cuttings going in water on the windowsill',
       'set six Salt Harrier going in a jar',
+      'got another 6 Salt Harrier going this afternoon, nodal, two to a pot',
     ],
     mustNot: [
       'got 6 Salt Harrier going to Edna',
