@@ -1,5 +1,5 @@
 /** A part of a sentence that only says how something came about. */
-import { findHits, wordAt } from './grammar/rule.js';
+import { findHits } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Piece } from './pieces.js';
 
