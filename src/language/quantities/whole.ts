@@ -58,6 +58,10 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
   )
     return result({ whole: 'all' }, at + 1);
   if (/^(?:none|neither|zilch)$/.test(first)) return result({ value: 0 }, at + 1);
+  // "Nothing rooted yet", "nothing has rooted".
+  const did = /^(?:has|have|had|is|are)$/.test(textAt(tokens, at + 1)) ? at + 2 : at + 1;
+  if (/^(?:nothing|nowt|nuthin|zip)$/.test(first) && /^(?:rooted|rooting)$/.test(textAt(tokens, did)))
+    return result({ value: 0 }, at + 1);
   if (
     isPhraseAt(tokens, at, ['not', 'one', 'of']) ||
     isPhraseAt(tokens, at, ['not', 'a', 'single']) ||
