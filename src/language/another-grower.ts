@@ -24,12 +24,34 @@ export function ofAnother(pieces: readonly Piece[], clause: Clause, before: read
   if (/^(?:check|loss)$/.test(kind) && (hadTheirs(pieces, clause) || namesTheirsOnly(pieces, clause)))
     return true;
   if (!GIVEN.test(kind) && isByAnother(pieces, clause)) return true;
+  if (partsWithTheirs(pieces, clause)) return true;
   const subject = before.at(-1) ?? '';
   const whose = before.at(-2) ?? '';
   if (!KIN.test(subject) || /^(?:for|to|from|with|by|off)$/.test(whose)) return false;
   for (let at = clause.hit?.to ?? clause.from; at < clause.to; at++)
     if (THEIRS.test(wordAt(pieces, at))) return true;
   return false;
+}
+
+/** "Ted sold eight of his own", "Brenda gave away all her dahlias": out of no hand of ours. */
+function partsWithTheirs(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {
+  if (
+    hit?.rule.kind !== 'dispatch' ||
+    !/^(?:sold|flogged|gave|donated|rehomed|offloaded|swapped)$/.test(wordAt(pieces, hit.from)) ||
+    hit.from === from ||
+    pieces[hit.from - 1]?.is !== 'word' ||
+    /^(?:i|we|i've|we've|and|then|also|just|finally|so|but|have|had|all|now|only|already)$/.test(
+      wordAt(pieces, hit.from - 1),
+    )
+  )
+    return false;
+  const behind = pieces.slice(hit.to, to);
+  return behind.some(
+    (_, at) =>
+      THEIRS.test(wordAt(behind, at)) &&
+      (wordAt(behind, at + 1) === 'own' || /^(?:plant|break)$/.test(behind[at + 1]?.is ?? 'break')) &&
+      !/^(?:to|with|for|on)$/.test(wordAt(behind, at - 1)),
+  );
 }
 
 /** "Sheila at the club had thirty rooted by Easter": begun by somebody, who had them. */

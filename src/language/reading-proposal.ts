@@ -64,7 +64,7 @@ export function proposeReading(
   if (
     place === undefined &&
     !isThere &&
-    !/\b(?:temp|temperature|thermometer|min|max|minimum|maximum)\b/.test(line)
+    !/\b(?:temp|temperature|thermometer|min|max|minimum|maximum|bottom heat|heat mat)\b/.test(line)
   )
     return undefined;
   const counts = pieces.filter(
@@ -120,6 +120,8 @@ function listedReadings(pieces: readonly Piece[], note: Note): readonly Proposal
   const parts: Piece[][] = [[]];
   let when: When | undefined;
   for (const piece of pieces) {
+    // "Cold frame: 6C at 7am".
+    if (piece.is === 'break' && piece.mark === ':' && parts.at(-1)?.at(-1)?.is === 'place') continue;
     if (piece.is === 'break' || (piece.is === 'word' && piece.text === 'and')) parts.push([]);
     else if (piece.is === 'when' && hourOf(piece.when) === undefined) when = piece.when;
     else if (!(piece.is === 'word' && BETWEEN.test(piece.text))) parts.at(-1)?.push(piece);

@@ -35,6 +35,9 @@ export function withoutReadings(sentence: Sentence, utterance: Utterance, note: 
   for (let at = 0; at <= pieces.length; at++) {
     const piece = pieces[at];
     if (isSpan(pieces, at)) continue;
+    // "Cold frame: 6C": where it was read.
+    if (piece?.is === 'break' && piece.mark === ':' && at === from + 1 && pieces[from]?.is === 'place')
+      continue;
     if (piece && piece.is !== 'break' && !(piece.is === 'word' && joins(pieces, at))) continue;
     const whole = pieces.slice(from, at);
     const ends = rest.length === 0 && before.length === 0 ? readingBefore(whole) : 0;

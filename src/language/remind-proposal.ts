@@ -1,17 +1,21 @@
 /** Sentences that ask for a reminder, or tell an intention with its day. */
 import { addDays } from '../calendar/day.js';
 import { localDay, localTime } from '../calendar/zone.js';
+import { bareTomorrow } from './bare-chores.js';
 import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
 import { findRemind } from './grammar/remind.js';
 import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
-import type { Piece, PieceOf, When } from './pieces.js';
+import type { Piece, PieceOf } from './pieces.js';
 import { droppedPlan } from './plans-dropped.js';
 import type { Proposal } from './proposal.js';
 import { LINE_LIMIT, type Sentence, textOf } from './sentences.js';
 import type { Utterance } from './utterance.js';
+
+/** "Saturday job: …", "plan for Sunday: …". */
+const HEADED = /^(?:jobs?|plans?|task|tasks|chores?|list|for)$/;
 
 /** A reminder and the part of the sentence before it. */
 export function proposeRemind(
@@ -58,7 +62,11 @@ export function proposeRemind(
   const end = dropped?.at ?? nextDoneClause(pieces, found.to);
   const own = pieces.slice(start, end);
   // "Sunday week, half seven, nudge me to …": a sentence that opens with its time.
-  const opening = pieces.slice(0, start).every(({ is }) => is === 'when' || is === 'break') ? pieces : own;
+  const opening = pieces
+    .slice(0, start)
+    .every(({ is }, at) => is === 'when' || is === 'break' || HEADED.test(wordAt(pieces, at)))
+    ? pieces
+    : own;
   const times = opening
     .filter((piece): piece is PieceOf<'when'> => piece.is === 'when')
     .map(({ when }) => when);
@@ -176,74 +184,4 @@ function nextDoneClause(pieces: readonly Piece[], from: number): number {
     }
   }
   return pieces.length;
-}
-
-const CHORES =
-  /^(?:pot|repot|mist|water|feed|take|strike|move|check|pinch|plant|vent|harden|shift|sell|cover|shade|bring|put|sow|prick|transplant|clean|order|dispatch|send|give|stop|look|open|close|uncover|start|finish|do|get|label|load|deliver|collect|buy|pick|stick|cut|book|ring|call)$/;
-
-/** Where the plant and number that stand before `at` begin; what is told begins there too. */
-function named(pieces: readonly Piece[], at: number): { from: number; to: number } {
-  let from = at;
-  while (from > 0 && /^(?:count|plant|break)$/.test(pieces[from - 1]?.is ?? '')) from--;
-  return { from, to: from };
-}
-
-/** "Tomorrow pot on Bitter Tom": a future day and the plain form of a chore. */
-function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
-  const when = pieces.findIndex((piece) => piece.is === 'when' && isFutureOnly(piece.when));
-  if (when < 0) return undefined;
-  // "Potted on 20, another 20 to do Thursday".
-  const left = pieces.findIndex(
-    ({ is }, at) =>
-      is === 'count' &&
-      at < when &&
-      pieces[at - 1]?.is === 'break' &&
-      /^to (?:do|go)$/.test(`${wordAt(pieces, at + 1)} ${wordAt(pieces, at + 2)}`),
-  );
-  if (left > 0)
-    return { rule: { name: '<count> to do <day>', words: [], beforeVerb: true }, from: left, to: left };
-  for (let at = 0; at < pieces.length; at++) {
-    const piece = pieces[at];
-    if (piece?.is !== 'word' || !piece.verb) continue;
-    const before = pieces[at - 1];
-    // "60 going to the farm shop tomorrow".
-    if (
-      piece.text === 'going' &&
-      /^(?:to|out|off)$/.test(wordAt(pieces, at + 1)) &&
-      (before?.is === 'count' || before?.is === 'plant')
-    )
-      return {
-        rule: { name: '<count> going to <someone> <day>', words: [], beforeVerb: true },
-        ...named(pieces, at),
-      };
-    const open =
-      at === 0 ||
-      pieces[at - 1]?.is === 'when' ||
-      pieces[at - 1]?.is === 'break' ||
-      /^(?:and|then|please|to|job|jobs|plan)$/.test(wordAt(pieces, at - 1));
-    const begun = pieces.some(
-      (each, n) =>
-        n > at &&
-        each.is === 'word' &&
-        /^(?:kicked|began|started|begun|finished|complete|completed|done)$/.test(each.text),
-    );
-    if (
-      open &&
-      !begun &&
-      !/^(?:note|of)$/.test(wordAt(pieces, at + 1)) &&
-      CHORES.test(piece.verb.lemma) &&
-      (piece.verb.form === 'base' || piece.verb.form === 'ing')
-    )
-      return { rule: { name: '<day>: <chore>', words: [], beforeVerb: true }, from: at, to: at };
-    if (piece.verb.form === 'past') return undefined;
-  }
-  return undefined;
-}
-
-function isFutureOnly(when: When): boolean {
-  return (
-    /\b(?:tomorrow|next|coming|tonight|later|week today)\b|\bin (?:a|\w+) (?:day|days|week|weeks|fortnight|month|months|hour|hours)\b|\bweekend\b|\b(?:mon|tues|wednes|thurs|fri|satur|sun)day\b|\b(?:mon|tue|tues|wed|weds|thu|thur|thurs|fri|sat|sun)\b/i.test(
-      when.words,
-    ) && !/\b(?:last|gone|past|ago|yesterday|since)\b/i.test(when.words)
-  );
 }

@@ -18,7 +18,23 @@ const modifiersBehind = new Set(['week', 'fortnight', 'ago', 'gone', 'past', 'he
 const modifiersBefore = new Set('last next previous past week weeks fortnight half nearly almost'.split(' '));
 
 /** What the sun shines into: "sun porch" is no Sunday. */
-const sunny = new Set(['porch', 'deck', 'lounge', 'room', 'house', 'terrace', 'trap', 'lamp', 'hat']);
+const sunny = new Set([
+  'porch',
+  'deck',
+  'lounge',
+  'room',
+  'house',
+  'terrace',
+  'trap',
+  'lamp',
+  'hat',
+  'too',
+  'very',
+  'so',
+  'was',
+  'is',
+  'got',
+]);
 
 /** Whether the tokens from `at` to `end` (exclusive) name a thing or a habit, for all that they read like a day. */
 export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: number, end: number): boolean {

@@ -1,6 +1,7 @@
 /** Carried to another place. */
 import { carried } from './move/carried.js';
+import { movedInShort } from './move/in-short.js';
 import { stoodElsewhere } from './move/stood-elsewhere.js';
 import type { Rule } from './rule.js';
 
-export const moveRules: readonly Rule[] = [...carried, ...stoodElsewhere];
+export const moveRules: readonly Rule[] = [...carried, ...movedInShort, ...stoodElsewhere];

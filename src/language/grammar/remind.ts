@@ -23,11 +23,11 @@ const remindRules: readonly RemindRule[] = [
   asked('set a reminder', 'set a reminder'), asked('set me a reminder', 'set me a reminder'), asked('set reminder', 'set reminder'), asked('put a reminder', 'put a reminder'), asked('set an alarm', 'set an alarm'), asked('make a reminder', 'make a reminder'), asked('reminder:', 'reminder'), asked('add a reminder', 'add a reminder'), asked('need a reminder', 'need a reminder'), asked('give me a reminder', 'give me a reminder'),
   asked("don't let me forget to", "don't let me forget"), asked('do not let me forget to', 'do not let me forget'), asked("don't forget to", "don't forget"), asked('do not forget to', 'do not forget'), asked('never let me forget', 'never let me forget'), asked("i mustn't forget to", "mustn't forget"), asked('must not forget to', 'must not forget'), asked("mustn't forget", "mustn't forget"),
   asked('give me a shout', 'give me a shout'), asked('give us a shout', 'give us a shout'), asked('give me a nudge', 'give me a nudge'), asked('give me a poke', 'give me a poke'), asked('give me a bell', 'give me a bell'), asked('give me a ping', 'give me a ping'), asked('give me a buzz', 'give me a buzz'), asked('give me a prod', 'give me a prod'),
-  asked('nudge me', 'nudge me'), asked('ping me', 'ping me'), asked('poke me', 'poke me'), asked('prompt me', 'prompt me'), asked('shout at me', 'shout at me'), asked('tell me to', 'tell me to'), asked('…, say it to me then', 'say it to me then'), asked('…, say it to me', 'say it to me'), asked('nag me', 'nag me'), asked('alert me', 'alert me'), asked('note to self', 'note to self'), asked('to do:', 'todo'), asked('chase me', 'chase me'), asked('prod me', 'prod me'), asked('buzz me', 'buzz me'), asked('jog my memory', 'jog my memory'), asked('make sure i', 'make sure i'), asked('make me', 'make me'), asked('notify me', 'notify me'), asked('message me', 'message me'), asked('text me', 'text me'), asked('wake me', 'wake me'),
+  asked('nudge me', 'nudge me'), asked('ping me', 'ping me'), asked('poke me', 'poke me'), asked('prompt me', 'prompt me'), asked('shout at me', 'shout at me'), asked('tell me to', 'tell me to'), asked('…, say it to me then', 'say it to me then'), asked('…, say it to me', 'say it to me'), asked('nag me', 'nag me'), asked('alert me', 'alert me'), asked('note to self', 'note to self'), asked('to do:', 'todo'), asked('put it in the diary to', 'put it in the diary'), asked('chase me', 'chase me'), asked('prod me', 'prod me'), asked('buzz me', 'buzz me'), asked('jog my memory', 'jog my memory'), asked('make sure i', 'make sure i'), asked('make me', 'make me'), asked('notify me', 'notify me'), asked('message me', 'message me'), asked('text me', 'text me'), asked('wake me', 'wake me'),
   asked('must remember to', 'must remember to'), asked('need to remember to', 'need to remember to'), asked('got to remember to', 'got to remember to'), asked('have to remember to', 'have to remember to'), asked('remember to', 'remember to'),
   intended("i'll", "i'll"), intended('i will', 'i will'), intended("we'll", "we'll"), intended('we will', 'we will'), intended('i shall', 'i shall'), intended('will', 'will'), intended('shall', 'shall'),
   intended('going to', 'going to'), intended('planning to', 'planning to'), intended('plan to', 'plan to'), intended('intend to', 'intend to'), intended('intending to', 'intending to'), intended('plan on', 'plan on'), intended('planning on', 'planning on'),
-  intended('need to', 'need to'), intended('must', 'must'), intended('have to', 'have to'), intended('has to', 'has to'), intended('got to', 'got to'), intended("i'm to", "i'm to"), intended('ought to', 'ought to'), intended('want to', 'want to'), intended('aim to', 'aim to'), intended('aiming to', 'aiming to'), intended('hope to', 'hope to'), intended('hoping to', 'hoping to'), intended('should', 'should'), intended("i'd better", "i'd better"), intended('had better', 'had better'), intended('better', 'better'), intended("i'd like to", "i'd like to"), intended('would like to', 'would like to'), intended('aim is to', 'aim is to'), intended('plan is to', 'plan is to'), intended("let's", "let's"), intended('due to', 'due to'), intended('meaning to', 'meaning to'), intended('mean to', 'mean to'), intended('am due', 'am due'), intended('needs to', 'needs to'), intended('to', 'to'),
+  intended('need to', 'need to'), intended('must', 'must'), intended('have to', 'have to'), intended('has to', 'has to'), intended('got to', 'got to'), intended("i'm to", "i'm to"), intended('ought to', 'ought to'), intended('want to', 'want to'), intended('aim to', 'aim to'), intended('aiming to', 'aiming to'), intended('hope to', 'hope to'), intended('hoping to', 'hoping to'), intended('should', 'should'), intended("i'd better", "i'd better"), intended('had better', 'had better'), intended('better', 'better'), intended("i'd like to", "i'd like to"), intended('would like to', 'would like to'), intended('aim is to', 'aim is to'), intended('plan is to', 'plan is to'), intended("let's", "let's"), intended('due to', 'due to'), intended('meaning to', 'meaning to'), intended('mean to', 'mean to'), intended('am due', 'am due'), intended('needs to', 'needs to'), intended('<plant> needs feeding <day>', 'needs'), intended('<plant> wants feeding <day>', 'wants'), intended('<plant> need feeding <day>', 'need'), intended('to', 'to'),
 ]; // prettier-ignore
 
 /** Verbs of tending plants that a bare intention must name to be worth keeping. */
@@ -59,6 +59,8 @@ export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
       // "Remind me" is more than "remind".
       if (best?.from === at && best.to >= to) continue;
       if (rule.beforeVerb && !choreFollows(pieces, to)) continue;
+      // "The Salt Harrier wants feeding": seen, unless it has its day.
+      if (/^(?:needs|need|wants)$/.test(rule.words.join(' ')) && !isDatedChore(pieces, at, to)) continue;
       // "Lets go, binned two": a cheer.
       if (rule.words[0] === "let's" && wordAt(pieces, to) === 'go' && wordAt(pieces, to + 1) !== 'and')
         continue;
@@ -85,6 +87,8 @@ export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
 function isArrangedFor(pieces: readonly Piece[], at: number): boolean {
   if (
     pieces[at - 1]?.is !== 'plant' ||
+    // "Thirty to order for the council": wanted.
+    (wordAt(pieces, at + 1) === 'order' && wordAt(pieces, at + 2) === 'for') ||
     pieces.slice(0, at - 1).some(({ is }) => is !== 'count' && is !== 'word')
   )
     return false;
@@ -99,6 +103,17 @@ function isArrangedFor(pieces: readonly Piece[], at: number): boolean {
           piece.when.future !== undefined &&
           JSON.stringify(piece.when.past) !== JSON.stringify(piece.when.future),
       )
+  );
+}
+
+/** "Salt Harrier wants feeding on Friday": of a plant, with its day behind. */
+function isDatedChore(pieces: readonly Piece[], from: number, to: number): boolean {
+  const chore = pieces[to];
+  return (
+    (pieces[from - 1]?.is === 'plant' || pieces[from - 1]?.is === 'place') &&
+    chore?.is === 'word' &&
+    /ing$/.test(chore.text) &&
+    pieces.slice(to).some((_, at) => isTime(pieces, to + at))
   );
 }
 

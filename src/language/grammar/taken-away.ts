@@ -22,6 +22,13 @@ export const isCarried = (pieces: readonly Piece[], from: number): boolean =>
   CARRIER.test(wordAt(pieces, from - 1)) ||
   (/^(?:has|had|have|just)$/.test(wordAt(pieces, from - 1)) && CARRIER.test(wordAt(pieces, from - 2)));
 
+/** Who comes to have plants: "a customer took six". */
+const BUYER = /^(?:customers?|buyers?|punters?|clients?|visitors?|shoppers?|florist|stallholder|trader)$/;
+
+export const isBuyer = (pieces: readonly Piece[], from: number): boolean =>
+  BUYER.test(wordAt(pieces, from - 1)) ||
+  (/^(?:has|had|have|just)$/.test(wordAt(pieces, from - 1)) && BUYER.test(wordAt(pieces, from - 2)));
+
 /** "To the farm shop", "to market": where what is brought leaves the collection. */
 export function goesToOutlet(pieces: readonly Piece[], from: number): boolean {
   const to = pieces.findIndex(

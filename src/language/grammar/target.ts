@@ -60,7 +60,7 @@ export const targetRules: readonly TargetRule[] = [
   {
     name: 'target: <count> <plant>',
     pattern:
-      /\b(?:target|goal|aim|quota|requirements?)\b|(?<!^|^i |^we |^i've |^we've |^just |\bon )\border(?:s|ed)?\b(?!.*\b(?:came|arrived|turned up|delivered|is in|is here)\b)/,
+      /\b(?:target|goal|aim|quota|requirements?)\b|\bto order for \b|^(?:an |another |big |new )?order (?:in|on|placed|up)? ?for \b|(?<!^|^i |^we |^i've |^we've |^just |\bon )\border(?:s|ed)?\b(?!.*\b(?:came|arrived|turned up|delivered|is in|is here)\b)/,
   },
   {
     name: '<count> <plant> must become',
@@ -69,7 +69,7 @@ export const targetRules: readonly TargetRule[] = [
   {
     name: 'promised <count> <plant>',
     pattern:
-      /\b(?:promised(?! (?:me|us)\b)|promise|said i'd (?:grow|do|make|bring|have|raise|give|supply)|said we'd (?:grow|do|make|bring|have)|owe|commissioned|commission|asked (?:me |us )?for|down for|signed up for|committed to (?:grow|give|have|raise|supply|bring|make|do)\w*|told .* i'd (?:have|grow|bring|do)|on the hook for)\b/,
+      /\b(?:promised(?! (?:me|us)\b)|promise|said i'd (?:grow|do|make|bring|have|raise|give|supply)|said we'd (?:grow|do|make|bring|have)|owe|commissioned|commission|asked (?:me |us )?for|down for|down to (?:do|grow|make|raise|supply)|signed up for|committed to (?:grow|give|have|raise|supply|bring|make|do)\w*|told .* i'd (?:have|grow|bring|do)|on the hook for)\b/,
   },
 ];
 

@@ -4,7 +4,7 @@ import type { Piece } from '../pieces.js';
 import { follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 const DOING =
-  /^(?:to|the|some|more|tap|rain|in|with|fresh|of|no|my|a|and|got|get|needs|need|lovely|hot|cold|any|without)$/;
+  /^(?:to|the|some|more|tap|rain|in|with|fresh|of|no|my|a|and|got|get|needs|need|lovely|hot|cold|any|without|under|for)$/;
 const noun = (pieces: readonly Piece[], from: number): boolean =>
   DOING.test(wordAt(pieces, from - 1)) && !/^and$/.test(wordAt(pieces, from - 1));
 const verb = (lemmas: string, care: Care, name: string, unless?: Rule['unless']): Rule => ({
@@ -24,7 +24,12 @@ const bare = (lemma: string, care: Care): Rule => ({
   head: `${lemma}~base|${lemma}~ing`,
   shape: 'object',
   care,
-  unless: noun,
+  // "The water butt", "the feed bins".
+  unless: (p, f, t) =>
+    noun(p, f) ||
+    /^(?:butts?|cans?|bottles?|tanks?|bins?|bill|meter|barrels?|company|feature|pipes?|bags?|crops?)$/.test(
+      wordAt(p, t),
+    ),
   when: (p, _f, t) =>
     follows(p, t, 'plant', 'place', 'count') || followsWord(p, t, /^(?:everything|all|them|lot)$/),
 });
@@ -47,6 +52,25 @@ const byOthers = (pieces: readonly Piece[], from: number): boolean => SOMEBODY.t
 const whenIDid = (pieces: readonly Piece[], from: number): boolean =>
   /^(?:i|we)$/.test(wordAt(pieces, from - 1)) && wordAt(pieces, from - 2) === 'when';
 
+/** "No water for them", "needs a drop of water": wanted, and not given. */
+const WANTING = /^(?:no|not|need|needs|want|wants|without|any|more|could|due)$/;
+
+/** Water, as a word or as what something stands in. */
+const isWatery = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  pieces
+    .slice(from, to)
+    .some(
+      (piece) =>
+        (piece.is === 'medium' && /water$/.test(piece.medium)) ||
+        (piece.is === 'word' && /water$/.test(piece.text)),
+    );
+const among = (
+  pieces: readonly Piece[],
+  from: number,
+  to: number,
+  ...kinds: readonly Piece['is'][]
+): boolean => pieces.slice(from, to).some(({ is }) => kinds.includes(is));
+
 export const tendRules: readonly Rule[] = [
   verb('mist spray spritz', 'mist', 'misted <plant>', (p, _f, t) => followsWord(p, t, /^(?:aphids|greenfly|weeds|path|against|soap|neem|insecticide|fungicide)$/)),
   { name: 'watered <plant> in', kind: 'tend', head: 'water~past', shape: 'object', care: 'water', unless: (p, f) => /^(?:over|under)$/.test(wordAt(p, f - 1)), mustNot: ['lost 3 Salt Harrier, I think I over watered'] },
@@ -57,7 +81,7 @@ export const tendRules: readonly Rule[] = [
   { name: 'took the cover off <place>', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|get~past|lift~past|strip~past|peel~past .. fleece|cover|covers|bag|bags|cloche|dome|domes|plastic|blanket|bubblewrap|net|netting|shade|shading|shadecloth .. off', shape: 'object', care: 'uncover' },
   { name: 'took off the cover', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|lift~past|peel~past|strip~past off? the|their|all|its|those|my fleece|cover|covers|bag|bags|cloche|dome|domes|plastic', shape: 'object', care: 'uncover' },
   { name: 'fleece off <place>', kind: 'tend', head: 'fleece|covers|cover|dome|domes|bag|bags off', shape: 'object', care: 'uncover', unless: leftByOthers, mustNot: ['lost 4 Salt Harrier, somebody left the dome off'] },
-  { name: 'fleece on <place>', kind: 'tend', head: 'fleece|covers|cover|dome|bubblewrap|netting|net|blanket|blankets on|over|back', shape: 'object', care: 'cover' },
+  { name: 'fleece on <place>', kind: 'tend', head: 'fleece|covers|cover|dome|bubblewrap|netting|net|blanket|blankets|newspaper|newspapers|cloche|cloches|polythene|sheet|sheets on|over|back', shape: 'object', care: 'cover', unless: (p, _f, t) => followsWord(p, t, /^(?:list|shopping|order|ebay|offer|budget)$/), mustNot: ['fleece on my shopping list for the Salt Harrier'] },
   verb('cover fleece wrap tuck', 'cover', 'covered <place>', (p, f, t) => /^in$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'place') ? true : wordAt(p, f).startsWith('tuck') && !followsWord(p, t, /^(?:fleece|blanket|bubblewrap)$/)),
   verb('uncover unwrap unfleece', 'uncover', 'uncovered <place>'),
   { name: 'opened the vents', kind: 'tend', head: 'open~past|prop~past|crack~past|throw~past|lift~past|raise~past|tilt~past|wedge~past|leave~past .. vents|vent|lid|lids|windows|window|door|doors|lights|flaps|sides|tops|lantern|louvres', shape: 'object', care: 'vent', unless: (p, f) => whenIDid(p, f) || byOthers(p, f) },
@@ -65,7 +89,7 @@ export const tendRules: readonly Rule[] = [
   { name: 'hung netting to shade <plant>', kind: 'tend', head: 'hang~past|rig~past|put~|drape~past .. to shade', shape: 'object', care: 'shade', phrasings: ['hung some netting to shade the Salt Harrier'] },
   { name: 'opened up <place>', kind: 'tend', head: 'open~past up? the|my? <place>', shape: 'object', care: 'vent' },
   { name: 'vents open', kind: 'tend', head: 'vents|vent|lid|lids|doors|door|lights|windows open|opened|full|up|ajar|wide|cracked|propped', shape: 'object', care: 'vent', unless: leftByOthers, mustNot: ['4 Salt Harrier died, somebody left the vent open'] },
-  { name: 'sides up', phrasings: ['greenhouse sides up'], kind: 'tend', head: 'sides|side rolled? up', shape: 'object', care: 'vent', when: (p) => p.some(({ is }) => is === 'place') },
+  { name: 'sides up', phrasings: ['greenhouse sides up'], kind: 'tend', head: 'sides|side|doors|door rolled? up', shape: 'object', care: 'vent', when: (p) => p.some(({ is }) => is === 'place') },
   { name: 'lid off', kind: 'tend', head: 'lid|lids off', shape: 'object', care: 'vent', unless: leftByOthers },
   { name: 'took the lid off', kind: 'tend', head: 'take~past|pull~past|whip~past|remove~past|pop~past|lift~past .. lid|lids off?', shape: 'object', care: 'vent', unless: whenIDid },
   { name: 'gave <plant> a drink', kind: 'tend', head: 'give~past|give~ing|give~base .. drink|water|soak|watering|soaking|dunk|drench|dousing', shape: 'object', care: 'water' },
@@ -76,11 +100,25 @@ export const tendRules: readonly Rule[] = [
   { name: '<plant> treated to a drink', kind: 'tend', head: 'treat~past .. drink|water|soak|watering|soaking|drench', shape: 'object', care: 'water', phrasings: ['treated the Salt Harrier to a good soak'], unless: (p, f) => /^(?:myself|ourselves|him|her|us)$/.test(wordAt(p, f + 1)), mustNot: ['treated myself to a drink after the Salt Harrier'] },
   { name: 'feed given to <plant>', kind: 'tend', head: 'feed|seaweed|tomorite|fertiliser given', shape: 'object', care: 'feed', phrasings: ['half strength feed given to the Salt Harrier'] },
   { name: 'water given to <plant>', kind: 'tend', head: 'water|drink|soak given', shape: 'object', care: 'water', phrasings: ['water given to everything in the greenhouse'] },
+  { name: 'a drop of water over <plant>', kind: 'tend', head: 'drop|splash|skoosh|sup|bit|dash|sprinkle|glug|mouthful|can|cans|canful|cup|lick of? water|rainwater|<medium> for|over|on|to|into', shape: 'object', care: 'water', when: (p, f, t) => isWatery(p, f, t) && (follows(p, t, 'plant', 'place') || followsWord(p, t, /^(?:everything|all|them|lot)$/)), unless: (p, f) => p.slice(Math.max(0, f - 4), f).some((_, n) => WANTING.test(wordAt(p, Math.max(0, f - 4) + n))), phrasings: ['quick splash of water over the Salt Harrier', 'drop of water for everything in the greenhouse'], mustNot: ['no drop of water for the Salt Harrier', 'needs a drop of water on the Salt Harrier'] },
+  { name: 'did the watering in <place>', kind: 'tend', head: 'do~past the|some|all|my? watering', shape: 'object', care: 'water', when: (p, _f, t) => follows(p, t, 'plant', 'place'), phrasings: ['did the watering in the greenhouse'], mustNot: ['somebody else does the watering in the greenhouse'] },
+  { name: 'did the misting in <place>', kind: 'tend', head: 'do~past the|some|all|my? misting|spraying', shape: 'object', care: 'mist', when: (p, _f, t) => follows(p, t, 'plant', 'place'), phrasings: ['did the misting in the greenhouse'] },
+  { name: 'did the feeding in <place>', kind: 'tend', head: 'do~past the|some|all|my? feeding', shape: 'object', care: 'feed', when: (p, _f, t) => follows(p, t, 'plant', 'place'), phrasings: ['did the feeding in the greenhouse'] },
+  { name: 'went round <place> with the watering can', kind: 'tend', head: 'go~past|whizzed|walked|been .. with the|a|my watering|hose|hosepipe|hosepipes can?', shape: 'object', care: 'water', when: (p, f, t) => among(p, f, t, 'plant', 'place'), phrasings: ['went round the greenhouse with the watering can', 'went over the Salt Harrier with the hose'], mustNot: ['broke 3 Salt Harrier with the hose'] },
+  { name: 'went over <plant> with the mister', kind: 'tend', head: 'go~past|whizzed|walked|been .. with the|a|my mister|sprayer|spray|atomiser|spritzer', shape: 'object', care: 'mist', when: (p, f, t) => among(p, f, t, 'plant', 'place'), phrasings: ['went over the Salt Harrier with the mister'] },
+  { name: 'turned the mister on in <place>', kind: 'tend', head: 'turn~past|switch~past|put~|ran .. mister|misters|fogger|misting on?', shape: 'object', care: 'mist', when: (p, _f, t) => follows(p, t, 'plant', 'place'), unless: (p, _f, t) => /^(?:off|down)$/.test(wordAt(p, t)), phrasings: ['turned the mister on in the propagator for ten minutes'], mustNot: ['turned the mister off in the propagator'] },
+  { name: 'turned the sprinkler on in <place>', kind: 'tend', head: 'turn~past|switch~past|put~|ran .. sprinkler|sprinklers|irrigation|drippers on?', shape: 'object', care: 'water', when: (p, _f, t) => follows(p, t, 'plant', 'place'), unless: (p, _f, t) => /^(?:off|down)$/.test(wordAt(p, t)), phrasings: ['turned the sprinklers on in the greenhouse'] },
+  { name: 'blinds down in <place>', kind: 'tend', head: 'blinds|blind down|drawn|pulled|closed', shape: 'object', care: 'shade', when: (p, f, t) => follows(p, t, 'place') || precedes(p, f, 3, 'place'), phrasings: ['blinds down in the greenhouse', 'greenhouse blinds drawn'] },
+  { name: 'bagged up <plant>', kind: 'tend', head: 'bag~past up?', shape: 'object', care: 'cover', when: (p, _f, t) => follows(p, t, 'plant') && followsWord(p, t, /^(?:humid|humidity|moist|moisture|damp)$/), phrasings: ['bagged up the Salt Harrier to keep them humid'], mustNot: ['bagged up 6 Salt Harrier for a customer'] },
+  { name: 'wet <plant> down', kind: 'tend', head: 'wet|wetted|damped|dampened .. down', shape: 'object', care: 'water', when: (p, f, t) => among(p, f, t, 'plant', 'place') && p[f + 1]?.is !== 'break', unless: (p, f) => /^(?:was|were|is|are|too|very|so|got)$/.test(wordAt(p, f - 1)), phrasings: ['wet the Salt Harrier down'], mustNot: ['too wet, the Salt Harrier went down with rot'] },
+  { name: 'sat <plant> in a tray of water', kind: 'tend', head: 'sat|stood|stand~past .. in|into <pots>|sink|bath|basin|bucket of? <medium>|water', shape: 'object', care: 'water', when: (p, f, t) => isWatery(p, f, t) && among(p, f, t, 'plant') && !among(p, f, t, 'count', 'cutting'), unless: (p, f, t) => p.slice(f, t).some((piece) => piece.is === 'word' && /^(?:cuttings?|slips?|tips?|stems?)$/.test(piece.text)), phrasings: ['sat the Salt Harrier in a tray of water for an hour'], mustNot: ['stood the Salt Harrier cuttings in a jar of water'] },
+  { name: 'topped <plant> up with water', kind: 'tend', head: 'top~past .. up with water|rainwater|<medium>', shape: 'object', care: 'water', when: isWatery, phrasings: ['topped the Salt Harrier up with water'], mustNot: ['topped the Salt Harrier pots up with compost'] },
+  { name: 'seaweed for <plant>', kind: 'tend', head: 'seaweed|tomorite|fertiliser|fertilizer|comfrey|maxicrop|seasol|plantfood for|to|on|over', shape: 'object', care: 'feed', when: (p, _f, t) => follows(p, t, 'plant', 'place') || followsWord(p, t, /^(?:everything|all|them|lot)$/), unless: (p, f) => p.slice(0, f).some((piece) => piece.is === 'word' && (piece.verb !== undefined || WANTING.test(piece.text))), phrasings: ['seaweed for the Salt Harrier', 'weak tomorite to everything in the greenhouse'], mustNot: ['bought seaweed for the Salt Harrier', 'no seaweed for the Salt Harrier'] },
   { name: '<plant> got water', kind: 'tend', head: 'get~past|have~past .. water|drink|soak|watering', shape: 'subject', care: 'water', when: (p, f, t) => (precedes(p, f, 6, 'plant', 'place') || /^(?:they|they've|they'd)$/.test(wordAt(p, 0))) && p.slice(f, t).length < 6 },
   { name: '<plant> got a feed', kind: 'tend', head: 'get~past|have~past .. feed|food|seaweed|tomorite|comfrey', shape: 'subject', care: 'feed', when: (p, f) => precedes(p, f, 6, 'plant', 'place') },
   { name: '<place> got its shading', kind: 'tend', head: 'get~past|have~past .. shading|shadecloth', shape: 'subject', care: 'shade', when: (p, f) => precedes(p, f, 4, 'place') },
   { name: '<plant> got a mist', kind: 'tend', head: 'get~past|have~past .. mist|misting|spray|spritz', shape: 'subject', care: 'mist', when: (p, f) => precedes(p, f, 6, 'plant', 'place') },
-  { name: 'put fleece over <place>', kind: 'tend', unless: (p, f, t) => wordAt(p, t - 1) === 'on' && p.slice(f, t).some(({ is }) => is === 'pots') && p.slice(f, t).some(({ is }) => is === 'plant'), mustNot: ['stuck 3 Salt Harrier softwood cuttings in a pot on the porch'], head: 'put~|throw~past|chuck~past|drape~past|lay~past|pop~past|sling~past|stick~past|pull~past|whack~past|bung~past .. fleece|cover|covers|bubblewrap|bag|bags|cloche|cloches|sheet|blanket|newspaper|<pots>|lid|lids|dome|domes|net|netting|plastic over|on|across|back', shape: 'object', care: 'cover' },
+  { name: 'put fleece over <place>', kind: 'tend', unless: (p, f, t) => followsWord(p, t, /^(?:list|shopping|order|ebay|offer|budget)$/) || wordAt(p, t - 1) === 'on' && p.slice(f, t).some(({ is }) => is === 'pots') && p.slice(f, t).some(({ is }) => is === 'plant'), mustNot: ['stuck 3 Salt Harrier softwood cuttings in a pot on the porch'], head: 'put~|throw~past|chuck~past|drape~past|lay~past|pop~past|sling~past|stick~past|pull~past|whack~past|bung~past .. fleece|cover|covers|bubblewrap|bag|bags|cloche|cloches|sheet|blanket|newspaper|<pots>|lid|lids|dome|domes|net|netting|plastic over|on|across|back', shape: 'object', care: 'cover' },
   { name: 'put the shading up', kind: 'tend', phrasings: ['put the shade cloth up over the greenhouse'], head: 'put~|throw~past|chuck~past|sling~past|drape~past|stick~past|hang~past|pull~past|rig~past .. shading|shade|shadecloth|blinds cloth|netting|net? up|over|on|down|across', shape: 'object', care: 'shade' },
   { name: 'lid back on', kind: 'tend', head: 'lid|lids back? on', shape: 'object', care: 'cover' },
   { name: 'topped up the water', kind: 'tend', head: 'top~past up', shape: 'object', care: 'water', when: (p, f, t) => followsWord(p, t, /^(?:water|jars|jar|glass|saucers|tray|reservoir)$/) || p.slice(f).some(({ is }) => is === 'medium') },

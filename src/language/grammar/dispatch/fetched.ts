@@ -1,6 +1,6 @@
 /** Plants that somebody fetched or was let have, told from their side: "Sal came for her 4", "Doreen's taken two". */
-import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
-import { isCarried } from '../taken-away.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { CUTTINGS, isBuyer, isCarried } from '../taken-away.js';
 import { cameAndTook, isSomeones } from '../other-people.js';
 
 export const fetched: readonly Rule[] = [
@@ -46,6 +46,36 @@ export const fetched: readonly Rule[] = [
     unless: (p, _f, t) => followsWord(p, t, /^(?:cuttings?|tips?|slips?)$/),
     phrasings: ["Doreen's taken two Salt Harrier"],
     mustNot: ["that's taken two Salt Harrier"],
+  },
+  {
+    name: 'a customer took <count> <plant>',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'take~past|have~past|want~past|pick~past|grab~past|buy~past|snap~past up?',
+    shape: 'object',
+    when: (p, f, t) => isBuyer(p, f) && p[t]?.is === 'count' && closeBehind(p, t, 'plant'),
+    unless: (p, f, t) => followsWord(p, t, CUTTINGS) || /^wanted$/.test(wordAt(p, f)),
+    phrasings: ['customer took 6 Salt Harrier', 'a visitor picked up 6 Salt Harrier'],
+    mustNot: ['a customer took 3 cuttings of Salt Harrier', 'a customer wanted 6 Salt Harrier'],
+  },
+  {
+    name: '<count> <plant> collected by <recipient>',
+    kind: 'dispatch',
+    head: 'collect~past|buy~past|claim~past|fetch~past|snap~past|pick~past|nab~past|bag~past|scoop~past|snaffle~past up? by',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 6, 'count') &&
+      precedes(p, f, 6, 'plant') &&
+      p[t]?.is === 'word' &&
+      !/^(?:hand|me|us|now|then|mistake|the|lunch|tea|noon|midday|frost|slugs?|snails?|mice|birds|pigeons)$/.test(
+        wordAt(p, t),
+      ),
+    phrasings: [
+      '10 Salt Harrier collected by Doreen',
+      '10 Salt Harrier snapped up by Doreen',
+      '6 Salt Harrier bought by Edna yesterday',
+    ],
+    mustNot: ['10 Salt Harrier bought by me', '6 Salt Harrier nabbed by slugs'],
   },
   {
     name: '<recipient> had <count> <plant> for their own',

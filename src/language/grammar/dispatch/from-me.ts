@@ -6,13 +6,26 @@ export const fromMe: readonly Rule[] = [
     name: '<recipient> had <count> <plant> off me',
     kind: 'dispatch',
     sense: 'recipient first',
-    head: 'take~past|have~past|collect~past|buy~past|get~past .. off|from me|us',
+    head: 'take~past|have~past|collect~past|get~past .. off|from me|us',
     shape: 'object',
     how: 'given',
     when: (p, f, t) =>
       p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
       f > 0 &&
       !/^(?:i|we)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: '<recipient> bought <count> <plant> off me',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'buy~past .. off|from me|us',
+    shape: 'object',
+    how: 'sold',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
+      f > 0 &&
+      !/^(?:i|we)$/.test(wordAt(p, f - 1)),
+    phrasings: ['Doreen bought 3 Salt Harrier off me at the gate'],
   },
   {
     name: '<recipient> got <count> <plant> from me',

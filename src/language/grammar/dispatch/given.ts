@@ -1,6 +1,6 @@
 /** Plants given or sold: "gave three to Doreen", "sold six", "pressed two on Ken". */
 import type { Piece } from '../../pieces.js';
-import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 const NOT_GIVEN =
   /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go|week|weeks|day|days|fortnight|month|minute|while|longer|turn|wipe|clean|prune|talking|stir|inspection|space|thought)$/;
@@ -49,6 +49,45 @@ export const given: readonly Rule[] = [
     shape: 'object',
     how: 'sold',
     unless: (p, _f, t) => /^(?:me|us|out)$/.test(wordAt(p, t)),
+  },
+  {
+    name: 'made <money> on <count> <plant>',
+    kind: 'dispatch',
+    head: 'make~past|take~past|got|get~past <money> on|for|from|off',
+    shape: 'object',
+    how: 'sold',
+    when: (p, _f, t) => closeBehind(p, t, 'count') && closeBehind(p, t, 'plant'),
+    phrasings: ['made £12 on six Salt Harrier at the fete'],
+    mustNot: ['spent £12 on six Salt Harrier'],
+  },
+  {
+    name: 'got rid of <count> <plant> to <recipient>',
+    kind: 'dispatch',
+    head: 'get~past rid of',
+    shape: 'object',
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'count') &&
+      closeBehind(p, t, 'plant') &&
+      !p.slice(t).some(({ is }) => is === 'place') &&
+      followsWord(p, t, /^to$/) &&
+      !followsWord(p, t, /^(?:compost|bin|heap|bonfire|tip|skip|make|rot|mould|free|save|clear)$/),
+    phrasings: ['got rid of four Salt Harrier to Doreen'],
+    mustNot: ['got rid of four Salt Harrier to make room', 'got rid of four Salt Harrier, rotten'],
+  },
+  {
+    name: 'shouted <recipient> <count> <plant>',
+    kind: 'dispatch',
+    head: 'shout~past|spare~past|treat~past|gift~past|fob~past',
+    shape: 'object',
+    how: 'given',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'count') &&
+      closeBehind(p, t, 'plant') &&
+      p[t]?.is === 'word' &&
+      !/^(?:at|me|us|to|with|myself|for|about|by)$/.test(wordAt(p, t)) &&
+      !/^(?:was|were|got|be)$/.test(wordAt(p, f - 1)),
+    phrasings: ['shouted Doreen a couple of Salt Harrier', 'spared Doreen two Salt Harrier'],
+    mustNot: ['shouted at the kids, three Salt Harrier knocked over', 'the frost spared 3 Salt Harrier'],
   },
   {
     name: 'pressed <count> <plant> on <recipient>',

@@ -120,7 +120,7 @@ export const sent: readonly Rule[] = [
       !/^(?:damping|rot|mould|mold|botrytis|frost|slugs|slug|snails|mice|vine|pests|drought|heat|cold|wilt|blackleg|nothing|nowt|dust|death|bits|cinders|crisps)$/.test(
         wordAt(p, t),
       ) &&
-      !/^(?:the|my|a|go|be|do|check|pot|plant|water|move|take|see|get|make|try|keep|grow|root)$/.test(
+      !/^(?:the|my|a|go|be|do|check|pot|plant|water|move|take|see|get|make|try|keep|grow|root|order|sell|give|feed|sort)$/.test(
         wordAt(p, t),
       ) &&
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),

@@ -1,5 +1,5 @@
 /** Plants swapped: "swapped two with Ken", "did a swap with Doreen". */
-import { follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 export const swapped: readonly Rule[] = [
   {
@@ -16,6 +16,17 @@ export const swapped: readonly Rule[] = [
       // "Swapped these and those round".
       (followsWord(p, t, /^(?:round|around|over|places|about)$/) && !followsWord(p, t, /^(?:with|for)$/)) ||
       wordAt(p, t) === 'for',
+  },
+  {
+    name: '<count> <plant> swapped for <something>',
+    kind: 'dispatch',
+    head: 'swap~past|trade~past|exchange~past for|with',
+    shape: 'subject',
+    how: 'swapped',
+    when: (p, f) => p[f - 1]?.is === 'plant' && precedes(p, f, 4, 'count'),
+    unless: (p, f) => p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past'),
+    phrasings: ['four Salt Harrier swapped for a tray of leeks'],
+    mustNot: ['Salt Harrier labels swapped for Tallow Bell ones'],
   },
   {
     name: 'did a swap with <recipient>',

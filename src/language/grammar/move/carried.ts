@@ -1,7 +1,7 @@
 /** Plants carried: "moved the Salt Harrier to the greenhouse", "brought them in". */
 import type { Piece } from '../../pieces.js';
 import { RUINED } from '../loss/ruined.js';
-import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { THEM } from '../stand-ins.js';
 import { toPlace } from './to-place.js';
 
@@ -39,6 +39,20 @@ const gotSpoilt = (pieces: readonly Piece[], from: number, to: number): boolean 
   );
 };
 
+/** "Got the lot shifted out to the shed": what was got is what was done, which speaks for itself. */
+function gotDone(pieces: readonly Piece[], from: number, to: number): boolean {
+  if (!/^(?:got|get)$/.test(wordAt(pieces, from))) return false;
+  for (let at = to; at < to + 6; at++) {
+    const piece = pieces[at];
+    if (piece === undefined || piece.is === 'break' || /^(?:and|then)$/.test(wordAt(pieces, at)))
+      return false;
+    if (piece.is === 'word' && CARRIED.test(piece.verb?.form === 'past' ? piece.verb.lemma : '')) return true;
+  }
+  return false;
+}
+const CARRIED =
+  /^(?:move|shift|carry|transfer|relocate|lug|haul|drag|cart|wheel|trolley|ferry|rehouse|hump|bring)$/;
+
 /** "Everything", "all the plants". */
 const isWhole = (piece: Piece | undefined): boolean =>
   piece?.is === 'count' && piece.quantity.whole !== undefined;
@@ -48,12 +62,19 @@ export const carried: readonly Rule[] = [
     name: 'moved <plant> to <place>',
     kind: 'move',
     sense: 'plain move',
-    head: 'move~past|shift~past|carry~past|transfer~past|relocate~past|lug~past|haul~past|drag~past|cart~past|evict~past|turf~past|trundle~past|trolley~past|wheel~past|schlep~past|banish~past|promote~past|demote~past|migrate~past|switch~past|ferry~past|shuffle~past|shunt~past|slide~past',
+    head: 'move~past|shift~past|carry~past|transfer~past|relocate~past|lug~past|haul~past|drag~past|cart~past|evict~past|turf~past|trundle~past|trolley~past|wheel~past|schlep~past|banish~past|promote~past|demote~past|migrate~past|switch~past|ferry~past|shuffle~past|shunt~past|slide~past|rehouse~past|hump~past|hike~past|bundle~past|whisk~past|herd~past|traipse~past|tote~past|manhandle~past|upgrade~past|rush~past',
     shape: 'object',
-    unless: (p, _f, t) =>
+    unless: (p, f, t) =>
       (/^(?:on|house|in)$/.test(wordAt(p, t)) && !follows(p, t, 'plant') && !isWhole(p[t + 1])) ||
-      isNextInTurn(p, t),
-    phrasings: ['carried in all the plants that were on the step to the porch'],
+      isNextInTurn(p, t) ||
+      // "…, that's them moved": the same once more.
+      (/^(?:them|that|it|those|lot)$/.test(wordAt(p, f - 1)) &&
+        endsAt(p, t) &&
+        /^(?:that's|that|thats)$/.test(wordAt(p, f - 2))),
+    phrasings: [
+      'carried in all the plants that were on the step to the porch',
+      'got the Salt Harrier shifted out to the cold frame',
+    ],
     mustNot: ['moved on to the Salt Harrier next'],
   },
   {
@@ -97,6 +118,24 @@ export const carried: readonly Rule[] = [
       "lost three Salt Harrier, I've the rest of them lifted up onto the windowsill",
     ],
     mustNot: ['lifted the Tallow Bell tubers', 'lifted the lid in the propagator'],
+  },
+  {
+    name: 'swapped <plant> over to <place>',
+    kind: 'move',
+    head: 'swap~past|nip~past|ran|whizzed|walked .. over|across|out|round|back? to|into|onto the|my? <place>',
+    shape: 'object',
+    when: (p, f, t) => {
+      const within = p.slice(f, t);
+      return (
+        within.some(({ is }) => is === 'plant') &&
+        !within.some((piece) => piece.is === 'word' && /^(?:for|with|labels?|pots?)$/.test(piece.text))
+      );
+    },
+    phrasings: [
+      'swapped the Salt Harrier over to the greenhouse',
+      'nipped the Salt Harrier across to the porch',
+    ],
+    mustNot: ['swapped the labels on the Salt Harrier over to the greenhouse'],
   },
   {
     name: 'brought <plant> into <place>',
@@ -154,6 +193,7 @@ export const carried: readonly Rule[] = [
       isThing(p, t) ||
       p[t]?.is === 'medium' ||
       gotSpoilt(p, f, t) ||
+      gotDone(p, f, t) ||
       // "I've fuchsias stood out on the step": where they are.
       (wordAt(p, f) === 'stood' &&
         p[f - 1]?.is === 'plant' &&

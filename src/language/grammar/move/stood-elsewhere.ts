@@ -74,9 +74,15 @@ export const stoodElsewhere: readonly Rule[] = [
     shape: 'subject',
     when: (p, f, t) =>
       standing(p, f, t) &&
-      p.slice(t).some((piece) => piece.is === 'place' && piece.prep === 'off') &&
-      p.slice(t).some((piece) => piece.is === 'place' && /^(?:to|into|onto)$/.test(piece.prep ?? '')),
-    phrasings: ['half the Salt Harrier have come in off the porch to the windowsill'],
+      p.slice(t).some((piece) => piece.is === 'place' && /^(?:to|into|onto)$/.test(piece.prep ?? '')) &&
+      // "Came in from Hexley to bench 4": no plants of ours.
+      !p.some(
+        (piece) => piece.is === 'word' && /^(?:from|plugs?|liners?|delivery|order|parcel)$/.test(piece.text),
+      ),
+    phrasings: [
+      'the Salt Harrier have come in to the kitchen windowsill',
+      'half the Salt Harrier have come in off the porch to the windowsill',
+    ],
   },
   {
     name: '<plant> went to <place>',
@@ -106,7 +112,7 @@ export const stoodElsewhere: readonly Rule[] = [
   {
     name: '<plant> live in <place>',
     kind: 'move',
-    head: 'live~|lives|living in|on|under|at',
+    head: 'live~|lives|living|reside|resides|residing in|on|under|at',
     shape: 'subject',
     when: standing,
     // "Potted on the Salt Harrier that were living in the porch": which ones.
@@ -142,29 +148,6 @@ export const stoodElsewhere: readonly Rule[] = [
     when: (p, f, t) =>
       (precedes(p, f, 5, 'plant') || p.slice(0, f).some(isWhole)) &&
       (p[t]?.is === 'place' || wordAt(p, t) === 'the' || OUTSIDE.test(wordAt(p, t - 1))),
-  },
-  {
-    name: 'into <place>: <count> <plant>',
-    kind: 'move',
-    head: 'into|to|onto the|my? <place>',
-    shape: 'object',
-    when: (p, f, t) => {
-      const mark = p[t]?.is === 'when' ? t + 1 : t;
-      const place = p[t - 1];
-      const listed = p.slice(mark + 1);
-      return (
-        (f === 0 || p[f - 1]?.is === 'when') &&
-        p[mark]?.is === 'break' &&
-        listed.some(({ is }) => is === 'plant') &&
-        !listed.some((piece) => piece.is === 'word' && piece.verb?.form === 'past') &&
-        place?.is === 'place' &&
-        !/\b(?:bin|compost|heap|skip|tip|bonfire|bed|border|ground)$/.test(place.place)
-      );
-    },
-    phrasings: [
-      'into the cold frame this morning: the last of the Salt Harrier, and four of the Tallow Bell',
-    ],
-    mustNot: ['into the bin: four Tallow Bell', 'to the greenhouse, then watered the Salt Harrier'],
   },
   {
     name: '<plant> to <place>',

@@ -9,6 +9,9 @@ export const delivered: readonly Rule[] = [
     head: 'take~past|get~past|have~past|a? delivery|order|parcel|box of|in|came|arrived',
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant'),
+    // "Order in for 40 of them": wanted of us.
+    unless: (p, _f, t) => wordAt(p, t) === 'for',
+    mustNot: ['order in for 40 Salt Harrier'],
   },
   {
     name: 'plugs in: <count> <plant>',

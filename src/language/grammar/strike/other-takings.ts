@@ -1,6 +1,6 @@
 /** What else than cuttings may be taken: "took the lid off", "took 12 days", "took them to Nell". */
 import type { Piece } from '../../pieces.js';
-import { CUTTINGS, isCarried, leavesWith } from '../taken-away.js';
+import { CUTTINGS, isBuyer, isCarried, leavesWith } from '../taken-away.js';
 import { closeBehind, follows, followsWord, wordAt } from '../rule.js';
 import { isRelative } from './told-before.js';
 
@@ -65,6 +65,8 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   if (leavesWith(pieces, to)) return true;
   // "The van took two dozen".
   if (isCarried(pieces, from)) return true;
+  // "A customer took six".
+  if (isBuyer(pieces, from) && !followsWord(pieces, to, CUTTINGS)) return true;
   // "Took over twenty": more than that.
   if (next === 'over' && pieces[to + 1]?.is === 'count') return false;
   if (

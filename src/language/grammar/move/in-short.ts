@@ -1,0 +1,84 @@
+/** Moves told without a verb: "into the porch with the Salt Harrier", "Salt Harrier back in the propagator". */
+import { groundAt } from '../plant-out.js';
+import { closeBehind, type Rule } from '../rule.js';
+
+export const movedInShort: readonly Rule[] = [
+  {
+    name: '<plant> all in <place> now',
+    kind: 'move',
+    head: '<count> in|on|under the|my? <place> now',
+    shape: 'subject',
+    when: (p, f, t) => {
+      const all = p[f];
+      const before = p.slice(0, f);
+      return (
+        p[f - 1]?.is === 'plant' &&
+        all?.is === 'count' &&
+        all.quantity.whole !== undefined &&
+        !groundAt(p, t - 2) &&
+        !before.some((piece) => piece.is === 'count' || (piece.is === 'word' && piece.verb !== undefined))
+      );
+    },
+    phrasings: ['Salt Harrier all in the greenhouse now'],
+    mustNot: ['are the Salt Harrier all in the greenhouse now?'],
+  },
+  {
+    name: 'into <place> with <plant>',
+    kind: 'move',
+    head: 'in|out|over|off|back? into|to|onto the|my? <place> with',
+    shape: 'object',
+    when: (p, f, t) => {
+      const place = p.slice(f, t).find((piece) => piece.is === 'place');
+      return (
+        (f === 0 || p[f - 1]?.is === 'when' || p[f - 1]?.is === 'break') &&
+        closeBehind(p, t, 'plant') &&
+        !p.some((piece) => piece.is === 'when' && /\b(?:tomorrow|next|later)\b/i.test(piece.when.words)) &&
+        place?.is === 'place' &&
+        !/\b(?:bin|compost|heap|skip|tip|bonfire|bed|border|ground|market|shop|sale|school)$/.test(
+          place.place,
+        )
+      );
+    },
+    phrasings: ['into the porch with the Salt Harrier', 'out to the cold frame with the Salt Harrier'],
+    mustNot: [
+      'off to the greenhouse with the Salt Harrier tomorrow',
+      'into the bin with the Salt Harrier',
+      'into the greenhouse with a cup of tea',
+    ],
+  },
+  {
+    name: '<plant> back in <place>',
+    kind: 'move',
+    head: 'back in|into|on|onto|under the|my? <place>',
+    shape: 'subject',
+    faint: true,
+    when: (p, f) =>
+      p[f - 1]?.is === 'plant' &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
+    phrasings: ['Salt Harrier back in the propagator again'],
+    mustNot: ['are the Salt Harrier back in the propagator?'],
+  },
+  {
+    name: 'into <place>: <count> <plant>',
+    kind: 'move',
+    head: 'into|to|onto the|my? <place>',
+    shape: 'object',
+    when: (p, f, t) => {
+      const mark = p[t]?.is === 'when' ? t + 1 : t;
+      const place = p[t - 1];
+      const listed = p.slice(mark + 1);
+      return (
+        (f === 0 || p[f - 1]?.is === 'when') &&
+        p[mark]?.is === 'break' &&
+        listed.some(({ is }) => is === 'plant') &&
+        !listed.some((piece) => piece.is === 'word' && piece.verb?.form === 'past') &&
+        place?.is === 'place' &&
+        !/\b(?:bin|compost|heap|skip|tip|bonfire|bed|border|ground)$/.test(place.place)
+      );
+    },
+    phrasings: [
+      'into the cold frame this morning: the last of the Salt Harrier, and four of the Tallow Bell',
+    ],
+    mustNot: ['into the bin: four Tallow Bell', 'to the greenhouse, then watered the Salt Harrier'],
+  },
+];
