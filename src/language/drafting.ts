@@ -2,7 +2,8 @@
 import { type Clause, wholeOf } from './clauses.js';
 import { decided, type Seen } from './drafting/case.js';
 import { countedByContainers, countPerPot } from './drafting/containers-counted.js';
-import { countCases, countSeen } from './drafting/count-cases.js';
+import { countCases } from './drafting/count-cases.js';
+import { countSeen } from './drafting/count-seen.js';
 import type { Draft } from './drafting/draft.js';
 import { endsBefore } from './drafting/endings.js';
 import { tellHormoneAndCause } from './drafting/hormone-and-cause.js';

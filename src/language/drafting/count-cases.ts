@@ -1,57 +1,18 @@
 /** What a number in a clause tells: how many, of how many, in each, of another plant, or nothing of plants at all. */
 import { wordAt } from '../grammar/rule.js';
-import type { Quantity } from '../quantities/quantity.js';
-import {
-  countsNoPlants,
-  isBesideAct,
-  isExcepted,
-  isInOnePot,
-  isOfEach,
-  isOutOf,
-  isSource,
-  isToldOfEach,
-} from './beside-counts.js';
-import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
-import type { OpenDraft } from './draft.js';
+import { countsNoPlants, isBesideAct, isExcepted, isOutOf, isSource } from './beside-counts.js';
+import { type Case, isBeforeAct, passOver } from './case.js';
 import { lastPotCases } from './last-pot.js';
-import { leadsToPlant } from './leads-to-plant.js';
-
-export interface CountSeen extends Seen<'count'> {
-  readonly count: Quantity;
-  /** A plant follows close behind it. */
-  readonly leads: boolean;
-}
-
-/** A number as its cases see it. */
-export const countSeen = (seen: Seen<'count'>): CountSeen => ({
-  count: seen.piece.quantity,
-  leads: leadsToPlant(seen.pieces, seen.at, seen.clause.to),
-  ...seen,
-});
+import { type CountSeen, numberOf } from './count-seen.js';
+import { cutUp } from './cut-up.js';
+import { eachCases } from './each-cases.js';
 
 const isCheck = ({ clause }: CountSeen): boolean => clause.hit?.rule.kind === 'check';
-
-/** The number itself, in the cases that have asked for one. */
-const numberOf = (quantity: Quantity | undefined): number => quantity?.value ?? 0;
 
 /** The number of the draft, in place of the one that it had. */
 const takeOver = ({ draft, count }: CountSeen): void => {
   draft.quantity = count;
 };
-
-/** Of "three pots of these and two of those": the drafts of pots that nobody has said yet what they hold. */
-const pottedOf = ({ told }: CountSeen): readonly OpenDraft[] =>
-  told.drafts.filter(({ pots, each, quantity }) => pots !== undefined && !each && !quantity);
-
-/** What part of the plant the words of a strike say was cut into so many. */
-function cutUp({ clause, pieces, at }: CountSeen): 'leaf' | 'root' | 'stem' | undefined {
-  if (clause.hit?.rule.kind !== 'strike') return undefined;
-  for (let before = at - 1; before >= clause.from; before--) {
-    const [, part] = /^(leaf|leav|root|stem)(?:e?s)?$/.exec(wordAt(pieces, before)) ?? [];
-    if (part !== undefined) return part === 'leav' ? 'leaf' : (part as 'leaf' | 'root' | 'stem');
-  }
-  return undefined;
-}
 
 export const countCases: readonly Case<CountSeen>[] = [
   ...lastPotCases,
@@ -173,79 +134,7 @@ export const countCases: readonly Case<CountSeen>[] = [
       seen.told.sourced = false;
     },
   },
-  {
-    name: '<count> each of <plant> and <plant>',
-    phrasings: ['Took three each of Salt Harrier and Tallow Bell'],
-    when: ({ told, count, pieces, at }) =>
-      count.value !== undefined &&
-      wordAt(pieces, at + 1) === 'each' &&
-      (told.drafts.length > 1 || wordAt(pieces, at + 2) === 'of'),
-    does: ({ told, count }) => {
-      told.ofEach = count;
-    },
-  },
-  {
-    name: '<pots> of <plant>, <count> in each',
-    phrasings: ['Three pots of Salt Harrier and two pots of Tallow Bell, four in each'],
-    when: (seen) =>
-      seen.count.value !== undefined && isOfEach(seen.pieces, seen.at) && pottedOf(seen).length > 0,
-    does: (seen) => {
-      for (const draft of pottedOf(seen)) draft.each = numberOf(seen.count);
-    },
-  },
-  {
-    name: '<count> in each',
-    phrasings: ['Took 12 Salt Harrier, three to a 4 inch pot'],
-    when: ({ told, count, pieces, at }) =>
-      count.value !== undefined && isOfEach(pieces, at) && told.drafts.length === 1,
-    does: ({ draft, count }) => {
-      draft.each ??= numberOf(count);
-    },
-  },
-  {
-    name: '<plant> and <plant>, <count> cuttings each',
-    phrasings: [
-      'Took Salt Harrier and Tallow Bell, five cuttings each',
-      'From Salt Harrier and Tallow Bell each 6 cuttings taken yesterday',
-    ],
-    when: ({ told, count, pieces, at }) =>
-      count.value !== undefined &&
-      (isOfEach(pieces, at) || (wordAt(pieces, at - 1) === 'each' && told.drafts.length > 1)),
-    does: ({ told, count }) => {
-      for (const draft of told.drafts) draft.quantity ??= count;
-    },
-  },
-  {
-    name: '<pots> of <plant>, each of <count>',
-    phrasings: [
-      'Took two pots of Salt Harrier, each of 5',
-      'Took four pots of Salt Harrier, three cuttings in one pot',
-    ],
-    when: ({ draft, pieces, at, count }) =>
-      (draft.pots ?? 0) > 1 &&
-      draft.quantity === undefined &&
-      count.value !== undefined &&
-      (isToldOfEach(pieces, at) || isInOnePot(pieces, at)),
-    does: ({ draft, count }) => {
-      draft.each ??= numberOf(count);
-    },
-  },
-  {
-    // Fewer than the pots: of those, not of what is in them.
-    name: '<pots> of <plant>, <count> of them in <place>',
-    phrasings: [
-      'Took three pots of Salt Harrier, two of them in the propagator',
-      'Took two pots of Salt Harrier, one with powder and one without',
-    ],
-    when: ({ clause, draft, count, leads }) =>
-      clause.hit?.rule.kind === 'strike' &&
-      draft.plant !== undefined &&
-      draft.quantity?.value === undefined &&
-      !leads &&
-      count.value !== undefined &&
-      count.value < (draft.pots ?? 0),
-    does: passOver,
-  },
+  ...eachCases,
   {
     name: 'a few, <count>',
     phrasings: ['Took some cuttings of Salt Harrier, eight of them'],

@@ -2,7 +2,7 @@
 import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import { type Case, passOver } from './case.js';
-import type { CountSeen } from './count-cases.js';
+import type { CountSeen } from './count-seen.js';
 
 /** "The last one", "the final pot", "the last": the one past these words, where they stand at `at`; else 0. */
 function pastLast(pieces: readonly Piece[], at: number): number {

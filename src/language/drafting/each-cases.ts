@@ -1,0 +1,86 @@
+/** Numbers that tell of each of several: of each plant of a list, of each container. */
+import { wordAt } from '../grammar/rule.js';
+import { isInOnePot, isOfEach, isToldOfEach } from './beside-counts.js';
+import { type Case, passOver } from './case.js';
+import { type CountSeen, numberOf } from './count-seen.js';
+import type { OpenDraft } from './draft.js';
+
+/** Of "three pots of these and two of those": the drafts of pots that nobody has said yet what they hold. */
+const pottedOf = ({ told }: CountSeen): readonly OpenDraft[] =>
+  told.drafts.filter(({ pots, each, quantity }) => pots !== undefined && !each && !quantity);
+
+export const eachCases: readonly Case<CountSeen>[] = [
+  {
+    name: '<count> each of <plant> and <plant>',
+    phrasings: ['Took three each of Salt Harrier and Tallow Bell'],
+    when: ({ told, count, pieces, at }) =>
+      count.value !== undefined &&
+      wordAt(pieces, at + 1) === 'each' &&
+      (told.drafts.length > 1 || wordAt(pieces, at + 2) === 'of'),
+    does: ({ told, count }) => {
+      told.ofEach = count;
+    },
+  },
+  {
+    name: '<pots> of <plant>, <count> in each',
+    phrasings: ['Three pots of Salt Harrier and two pots of Tallow Bell, four in each'],
+    when: (seen) =>
+      seen.count.value !== undefined && isOfEach(seen.pieces, seen.at) && pottedOf(seen).length > 0,
+    does: (seen) => {
+      for (const draft of pottedOf(seen)) draft.each = numberOf(seen.count);
+    },
+  },
+  {
+    name: '<count> in each',
+    phrasings: ['Took 12 Salt Harrier, three to a 4 inch pot'],
+    when: ({ told, count, pieces, at }) =>
+      count.value !== undefined && isOfEach(pieces, at) && told.drafts.length === 1,
+    does: ({ draft, count }) => {
+      draft.each ??= numberOf(count);
+    },
+  },
+  {
+    name: '<plant> and <plant>, <count> cuttings each',
+    phrasings: [
+      'Took Salt Harrier and Tallow Bell, five cuttings each',
+      'From Salt Harrier and Tallow Bell each 6 cuttings taken yesterday',
+    ],
+    when: ({ told, count, pieces, at }) =>
+      count.value !== undefined &&
+      (isOfEach(pieces, at) || (wordAt(pieces, at - 1) === 'each' && told.drafts.length > 1)),
+    does: ({ told, count }) => {
+      for (const draft of told.drafts) draft.quantity ??= count;
+    },
+  },
+  {
+    name: '<pots> of <plant>, each of <count>',
+    phrasings: [
+      'Took two pots of Salt Harrier, each of 5',
+      'Took four pots of Salt Harrier, three cuttings in one pot',
+    ],
+    when: ({ draft, pieces, at, count }) =>
+      (draft.pots ?? 0) > 1 &&
+      draft.quantity === undefined &&
+      count.value !== undefined &&
+      (isToldOfEach(pieces, at) || isInOnePot(pieces, at)),
+    does: ({ draft, count }) => {
+      draft.each ??= numberOf(count);
+    },
+  },
+  {
+    // Fewer than the pots: of those, not of what is in them.
+    name: '<pots> of <plant>, <count> of them in <place>',
+    phrasings: [
+      'Took three pots of Salt Harrier, two of them in the propagator',
+      'Took two pots of Salt Harrier, one with powder and one without',
+    ],
+    when: ({ clause, draft, count, leads }) =>
+      clause.hit?.rule.kind === 'strike' &&
+      draft.plant !== undefined &&
+      draft.quantity?.value === undefined &&
+      !leads &&
+      count.value !== undefined &&
+      count.value < (draft.pots ?? 0),
+    does: passOver,
+  },
+];
