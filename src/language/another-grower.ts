@@ -23,6 +23,9 @@ export function ofAnother(pieces: readonly Piece[], clause: Clause, before: read
   const kind = clause.hit?.rule.kind ?? '';
   if (/^(?:check|loss)$/.test(kind) && (hadTheirs(pieces, clause) || namesTheirsOnly(pieces, clause)))
     return true;
+  // "My neighbour let me snip four of hers".
+  const own = clause.hit?.own ?? [];
+  if (kind === 'strike' && own.some((at) => /^(?:me|us)$/.test(wordAt(pieces, at)))) return false;
   if (!GIVEN.test(kind) && isByAnother(pieces, clause)) return true;
   if (partsWithTheirs(pieces, clause)) return true;
   const subject = before.at(-1) ?? '';

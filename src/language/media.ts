@@ -47,7 +47,7 @@ export function mediumPiece(
     to = to + joint + next.words.length;
   }
   while (
-    /^(?:fresh|new|gritty|sandy|plain|peat|free|tap|rain|bagged|homemade|cheap|proper|sieved|seed|fine|straight|pure|neat)$/.test(
+    /^(?:fresh|new|gritty|sandy|plain|peat|free|tap|rain|bagged|homemade|cheap|proper|sieved|seed|fine|straight|pure|neat|damp|moist|wet|coarse)$/.test(
       textAt(tokens, from - 1),
     ) ||
     (tokens[from - 1]?.raw === '-' && textAt(tokens, from - 2) === 'peat')

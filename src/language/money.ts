@@ -1,6 +1,9 @@
 /** Numbers that count no plants: money, a share in per cent, the number of a house or page. */
 import { textAt, type Token } from './tokens.js';
 
+/** "Five bucks", "twenty quid". */
+const SPELT = /^(?:two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty)$/;
+
 /** Where the money that begins at token `at` ends. */
 export function moneyAt(tokens: readonly Token[], at: number): number | undefined {
   const token = tokens[at];
@@ -8,7 +11,7 @@ export function moneyAt(tokens: readonly Token[], at: number): number | undefine
   if (/^[£$€]$/.test(token.raw) && tokens[at + 1]?.is === 'number')
     return /^(?:each|apiece|per|a)$/.test(textAt(tokens, at + 2)) ? at + 3 : at + 2;
   if (
-    token.is === 'number' &&
+    (token.is === 'number' || SPELT.test(token.text)) &&
     (/^(?:p|quid|pounds|dollars|bucks|euro|euros|pence|%|percent|nzd|aud)$/.test(textAt(tokens, at + 1)) ||
       /^[£$€%]$/.test(tokens[at + 1]?.raw ?? ''))
   )

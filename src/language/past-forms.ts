@@ -44,6 +44,8 @@ export function settlePastForms(row: readonly Piece[]): readonly Piece[] {
     before--;
     while (ON_THE_WAY.test(wordAt(pieces, before)) && at - before < 7) before--;
     if (!DID.test(wordAt(pieces, before))) return piece;
+    // "Never got round to taking them".
+    if (/^(?:never|not|nor)$/.test(wordAt(pieces, before - 1))) return piece;
     if (/^(?:going|supposed)$/.test(wordAt(pieces, before + 1))) return piece;
     // "I've got to pot them on" is a duty.
     if (wordAt(pieces, before) === 'got' && before === at - 2) return piece;

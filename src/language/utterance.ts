@@ -201,13 +201,23 @@ function row(tokens: readonly Token[], owner: readonly (Piece | undefined)[]): r
       tokens[at - 3]?.is === 'number'
     ) {
       // "12 nos." counts, and goes on.
+    } else if (
+      // "6 no. Salt Harrier": the trade's word behind a number.
+      /^(?:no|nr)$/.test(token.text) &&
+      tokens[at - 2]?.is === 'number' &&
+      owner[tokens[at]?.raw === '.' ? at + 1 : at]?.is === 'plant' &&
+      (tokens[at]?.raw === '.' || token.text === 'nr')
+    ) {
+      // It says nothing more.
     } else if (token.is === 'line' || HARD.has(token.raw))
       pieces.push({ is: 'break', hard: true, mark: token.raw, ...run });
     else if (token.is === 'mark' && SOFT.has(token.raw))
       pieces.push({ is: 'break', hard: false, mark: token.raw, ...run });
     else if (token.is === 'mark') continue;
     else {
-      const verb = verbSense(token.text);
+      // A watering can waters nothing by itself.
+      const isCan = token.text === 'watering' && /^cans?$/.test(tokens[at]?.text ?? '');
+      const verb = isCan ? undefined : verbSense(token.text);
       pieces.push({ is: 'word', text: token.text, ...(verb ? { verb } : {}), ...run });
     }
   }

@@ -206,6 +206,20 @@ export const countCases: readonly Case<CountSeen>[] = [
     does: takeOver,
   },
   {
+    // That it is all of them tells no number.
+    name: 'all in now, <count> of them',
+    phrasings: ['Salt Harrier heel cuttings all in now, 200 of'],
+    when: ({ draft, count, leads, clause, pieces, at }) =>
+      clause.hit?.rule.kind === 'strike' &&
+      draft.quantity?.whole === 'all' &&
+      count.value !== undefined &&
+      count.weak !== true &&
+      pieces[at - 1]?.is === 'break' &&
+      pieces[at + 1]?.is !== 'pots' &&
+      !leads,
+    does: takeOver,
+  },
+  {
     name: '<count>',
     phrasings: ['Took five Salt Harrier'],
     when: ({ draft, leads }) => draft.quantity === undefined && (draft.plant === undefined || !leads),

@@ -1,5 +1,14 @@
 /** Plants swapped: "swapped two with Ken", "did a swap with Doreen". */
+import type { Piece } from '../../pieces.js';
 import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+
+/** "Swapped a jar of honey for …": what went away was no plant. */
+function isSomethingElse(pieces: readonly Piece[], from: number): boolean {
+  const back = pieces.findIndex((_, at) => at >= from && wordAt(pieces, at) === 'for');
+  return /^(?:a|an|some|my|the)$/.test(wordAt(pieces, from)) || pieces[from]?.is === 'pots'
+    ? back > from && pieces.slice(from, back).every(({ is }) => is === 'word' || is === 'pots')
+    : false;
+}
 
 export const swapped: readonly Rule[] = [
   {
@@ -8,14 +17,15 @@ export const swapped: readonly Rule[] = [
     head: 'swap~past|trade~past|exchange~past',
     shape: 'object',
     how: 'swapped',
-    mustNot: ['Salt Harrier, I had got my labels swapped'],
+    mustNot: ['Salt Harrier, I had got my labels swapped', 'swapped a jar of honey for a Salt Harrier'],
     unless: (p, f, t) =>
       // "I'd got my labels swapped", "the trays were swapped".
       /^(?:labels?|tags?|trays?|rows?|numbers?|notes?|names?|were|was|got|been)$/.test(wordAt(p, f - 1)) ||
       (/^(?:to|places|the)$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'count')) ||
       // "Swapped these and those round".
       (followsWord(p, t, /^(?:round|around|over|places|about)$/) && !followsWord(p, t, /^(?:with|for)$/)) ||
-      wordAt(p, t) === 'for',
+      wordAt(p, t) === 'for' ||
+      isSomethingElse(p, t),
   },
   {
     name: '<count> <plant> swapped for <something>',

@@ -1,7 +1,7 @@
 /** Young plants that came in: "72 plugs received", "six arrived today", "Doreen turned up with six". */
 import type { Piece } from '../../pieces.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { anyStock, ofYoung } from './kinds-of-plant.js';
+import { anyStock, ofYoung, YOUNG } from './kinds-of-plant.js';
 
 /** What stands before `from` since the last break or "and" that does not join a list of counts. */
 const ownPart = (pieces: readonly Piece[], from: number): readonly Piece[] => {
@@ -33,12 +33,34 @@ const someoneElse = (pieces: readonly Piece[], from: number): boolean => {
   );
 };
 
+/** "When the plugs come", "the plugs should come": not here yet. */
+const isAwaited = (pieces: readonly Piece[], from: number): boolean =>
+  pieces
+    .slice(0, from)
+    .some(
+      (piece) =>
+        piece.is === 'word' &&
+        /^(?:to|will|should|might|may|when|if|until|till|once|not|never|haven't|hasn't|didn't|where|did|do|does|due)$/.test(
+          piece.text,
+        ),
+    );
+
 export const arrived: readonly Rule[] = [
   {
     name: 'received <count> <plant>',
     kind: 'receive',
     head: 'receive~past|unpack~past|unbox~past',
     shape: 'object',
+  },
+  {
+    name: 'took in <count> plugs of <plant>',
+    kind: 'receive',
+    head: 'take~past|get~past|booked|check~past|signed in|for <count>',
+    shape: 'object',
+    when: (p, _f, t) =>
+      follows(p, t, 'plant') && p.slice(t).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)),
+    phrasings: ['took in 150 plugs of Salt Harrier today', 'booked in 72 Salt Harrier liners'],
+    mustNot: ['took in 150 Salt Harrier off the porch'],
   },
   {
     name: '<count> <plant> received',
@@ -50,7 +72,7 @@ export const arrived: readonly Rule[] = [
   {
     name: '<count> <plant> arrived',
     kind: 'receive',
-    head: 'arrive~past|turned|showed|came|come|been up|in|delivered?',
+    head: 'arrive~past|turned|showed|came|come|been|landed up|in|delivered?',
     shape: 'subject',
     when: (p, f, t) =>
       ((precedes(p, f, 12, 'plant', 'count') && !someoneElse(p, f)) ||
@@ -68,13 +90,21 @@ export const arrived: readonly Rule[] = [
         (p[t]?.is === 'when' && ofYoung(p, f)) ||
         // "Came by courier".
         (wordAt(p, t) === 'by' && /^(?:courier|post|van|carrier|lorry|mail)$/.test(wordAt(p, t + 1))) ||
+        ((!p[t] || p[t]?.is === 'break') &&
+          p.slice(0, f).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) &&
+          !isAwaited(p, f)) ||
         wordAt(p, t) === 'from'),
     unless: (p, _f, t) =>
       (/^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2))) ||
       // "Have come in off the porch": carried in.
       p.some((piece) => piece.is === 'place' && piece.prep === 'off'),
-    phrasings: ['24 Salt Harrier plugs came by courier on Friday'],
+    phrasings: [
+      '24 Salt Harrier plugs came by courier on Friday',
+      'six Salt Harrier plug plants have come',
+      '72 Salt Harrier liners landed',
+    ],
     mustNot: [
+      'when the six Salt Harrier plugs come',
       'half the Salt Harrier have come in off the porch to the sill',
       'struck four pots of Salt Harrier before the rain came in',
     ],

@@ -1,10 +1,33 @@
 /** Plants bought or come by, stock or young: "bought two at the sale", "picked up a tray of plugs". */
+import type { Piece } from '../../pieces.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
-import { asCuttings, ofStock, ofYoung } from './kinds-of-plant.js';
+import { asCuttings, ofStock, ofYoung, YOUNG } from './kinds-of-plant.js';
 
 const MARKETS = /^(?:sale|market|nursery|fair|auction|stall|shop|swap)$/;
 const BUYING =
   'score~past|bag~past|blag~past|snaffle~past|win~past|nick~past|inherit~past|buy~past|get~past|purchase~past|pick~past|collect~past|acquire~past|nab~past|grab~past up?';
+
+/** "A new hebe", "a Salt Harrier for £3": one that was not there before, or that money was paid for. */
+function isOneComeBy(pieces: readonly Piece[], from: number): boolean {
+  const plant = pieces.findIndex(({ is }, at) => at >= from && is === 'plant');
+  const before = pieces.slice(from, plant);
+  if (plant < 0 || plant > from + 5) return false;
+  if (
+    !before.every(
+      (piece) =>
+        piece.is === 'count' ||
+        (piece.is === 'word' &&
+          /^(?:a|an|another|new|nice|lovely|gorgeous|big|little|small|old|cheap|fab|cracking|young|second|called)$/.test(
+            piece.text,
+          )),
+    )
+  )
+    return false;
+  return (
+    before.some((piece) => piece.is === 'word' && piece.text === 'new') ||
+    (follows(pieces, plant, 'money') && !followsWord(pieces, plant, /^(?:rot|leaves|roots|dead|sold)$/))
+  );
+}
 
 export const bought: readonly Rule[] = [
   {
@@ -12,7 +35,14 @@ export const bought: readonly Rule[] = [
     kind: 'receive',
     head: BUYING,
     shape: 'object',
-    when: (p, f, t) => ofYoung(p, f) && follows(p, t, 'plant') && !ofStock(p, t) && !asCuttings(p, t),
+    when: (p, f, t) =>
+      ofYoung(p, f) &&
+      follows(p, t, 'plant') &&
+      !ofStock(p, t) &&
+      !asCuttings(p, t) &&
+      // "Got 32 stuck in a 72 cell".
+      !followsWord(p, t, /^(?:stuck|struck|inserted|dibbed)$/),
+    mustNot: ['got 32 Salt Harrier stuck in a 72 cell today'],
   },
   {
     name: 'treated myself to <plant>',
@@ -57,6 +87,31 @@ export const bought: readonly Rule[] = [
       'picked up a Salt Harrier at the plant fair and had four cuttings off it',
     ],
     mustNot: ['picked up the Salt Harrier on the way to the sale'],
+  },
+  {
+    name: 'scored a <plant> for a fiver',
+    kind: 'stock',
+    head: 'score~past|grab~past|snag~past|find~past|get~past|pick~past|nab~past|bag~past|snaffle~past|blag~past|win~past|inherit~past|cadge~past up|ourselves|myself?',
+    shape: 'object',
+    when: (p, f, t) =>
+      (/^(?:a|an|another)$/.test(wordAt(p, t)) || p[t]?.is === 'count') &&
+      !p.some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) &&
+      !asCuttings(p, t) &&
+      !follows(p, t, 'cutting') &&
+      isOneComeBy(p, t) &&
+      (t > f + 1 || !/^pick/.test(wordAt(p, f))),
+    phrasings: [
+      'scored a Salt Harrier for five bucks at the market',
+      'grabbed a new Salt Harrier',
+      'found a Salt Harrier for £3 in the bargain corner',
+      'picked up another Salt Harrier for a fiver',
+    ],
+    mustNot: [
+      'got a new leaf on the Salt Harrier',
+      'got a fiver for a Salt Harrier',
+      'found a Salt Harrier dead',
+      'found a slug on a Salt Harrier for the third time',
+    ],
   },
   {
     name: 'came back with <count> <plant> tubers',

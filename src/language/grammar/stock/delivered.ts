@@ -30,9 +30,11 @@ export const delivered: readonly Rule[] = [
     faint: true,
     when: (p, f, t) =>
       precedes(p, f, 5, 'plant') &&
-      p.slice(0, f).some(({ is }) => is === 'count' || is === 'pots') &&
+      (p.slice(0, f).some(({ is }) => is === 'count' || is === 'pots') ||
+        (f < 3 && p.slice(t).some(({ is }) => is === 'count'))) &&
       !/^(?:into|in|to)$/.test(wordAt(p, f - 1)) &&
-      (wordAt(p, t - 1) === 'in' || endsAt(p, t)),
+      (wordAt(p, t - 1) === 'in' || endsAt(p, t) || /^(?:at|finally)$/.test(wordAt(p, t))),
+    phrasings: ['Salt Harrier plugs here at last, 3 trays of 104'],
     mustNot: ['72 Salt Harrier into plugs'],
   },
   {
@@ -45,6 +47,50 @@ export const delivered: readonly Rule[] = [
       precedes(p, f, 6, 'count') &&
       p.slice(0, f).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)),
     phrasings: ['168 plugs Salt Harrier in from Hexley Young Plants, 84-cell trays, gone on bench 4'],
+  },
+  {
+    name: '<plant> liners x <count> off the lorry',
+    kind: 'receive',
+    head: 'off the|a lorry|van|truck|wagon|trolley|pallet',
+    shape: 'subject',
+    faint: true,
+    when: (p, f) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(0, f).some(({ is }) => is === 'count') &&
+      p.slice(0, f).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)),
+    phrasings: ['Salt Harrier 9cm liners x 60 off the lorry this am'],
+    mustNot: ['Salt Harrier x 60 off the lorry'],
+  },
+  {
+    name: '<count> rooted plants of <plant> from <giver>',
+    kind: 'receive',
+    head: '<count> rooted|well-rooted|young plants|plant|plugs|babies|ones of',
+    shape: 'object',
+    faint: true,
+    when: (p, f, t) =>
+      f === 0 &&
+      p[t]?.is === 'plant' &&
+      p.slice(t).some((_, n) => /^(?:from|off)$/.test(wordAt(p, t + n))) &&
+      !p.slice(t).some((piece) => piece.is === 'word' && piece.verb !== undefined) &&
+      !p.slice(t).some(({ is }) => is === 'place'),
+    phrasings: ['Three rooted plants of Salt Harrier from Hilda on Saturday'],
+    mustNot: [
+      'three rooted plants of Salt Harrier from the propagator',
+      'three rooted plants of Salt Harrier died',
+    ],
+  },
+  {
+    name: '<count> plugs <plant> ex <supplier>',
+    kind: 'receive',
+    head: 'ex',
+    shape: 'subject',
+    faint: true,
+    when: (p, f) =>
+      precedes(p, f, 6, 'plant') &&
+      precedes(p, f, 8, 'count') &&
+      p.slice(0, f).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)),
+    phrasings: ['84 Salt Harrier jumbo plugs ex Hexley 17/8'],
+    mustNot: ['ordered 84 Salt Harrier plugs ex Hexley'],
   },
   {
     name: '<giver> delivery in: <count> plugs <plant>',

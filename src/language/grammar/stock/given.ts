@@ -24,7 +24,7 @@ export const given: readonly Rule[] = [
   {
     name: '<giver> gave me <count> rooted <plant>',
     kind: 'receive',
-    head: 'give~past|hand~past|bring~past|send~past|sell~past|gift~past|buy~past|let~ me|us',
+    head: 'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past|let~ me|us',
     shape: 'object',
     when: (p, f, t) =>
       follows(p, t, 'plant') &&
@@ -35,9 +35,11 @@ export const given: readonly Rule[] = [
   {
     name: '<giver> gave me <plant>',
     kind: 'stock',
-    head: 'give~past|hand~past|bring~past|send~past|sell~past|pass~past|gift~past|buy~past me|us',
+    head: 'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past me|us',
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant') && !asCuttings(p, t) && !followsWord(p, t, /^(?:home|back)$/),
+    phrasings: ['the neighbour chucked me a Salt Harrier over the fence'],
+    mustNot: ['the neighbour chucked me a cutting of Salt Harrier'],
   },
   {
     name: 'was given <plant>',

@@ -27,7 +27,7 @@ export const passedOn: readonly Rule[] = [
   {
     name: '<someone> dropped off <count> <plant>',
     kind: 'receive',
-    head: 'drop~past|leave~past|bring~past|hand~past|deliver~past off|round|over|in?',
+    head: 'drop~past|leave~past|bring~past|hand~past|deliver~past|pass~past|chuck~past off|round|over|in|on|along?',
     shape: 'object',
     when: (p, f, t) =>
       closeBehind(p, t, 'count') &&
@@ -36,7 +36,10 @@ export const passedOn: readonly Rule[] = [
       !/^(?:i|we|i've|we've|and|then|have|just|also|were|was|been|got|be)$/.test(wordAt(p, f - 1)) &&
       (ofYoung(p, f) || followsWord(p, t, /^(?:me|us)$/)) &&
       !followsWord(p, t, /^(?:to|cuttings)$/),
-    phrasings: ['Bazza dropped off 8 rooted Salt Harrier on Sunday'],
+    phrasings: [
+      'Bazza dropped off 8 rooted Salt Harrier on Sunday',
+      'A friend passed on three rooted Salt Harrier',
+    ],
     mustNot: ['I dropped off 8 rooted Salt Harrier to Bazza'],
   },
   {

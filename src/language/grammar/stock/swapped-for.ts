@@ -1,7 +1,7 @@
 /** Plants that came back for those swapped away: "swapped two with Ken for three rooted Tallow Bell". */
 import type { Piece } from '../../pieces.js';
 import { closeBehind, type Rule, wordAt } from '../rule.js';
-import { asCuttings } from './kinds-of-plant.js';
+import { asCuttings, ofYoung } from './kinds-of-plant.js';
 
 /** A swap told before in the same breath, and a plant named behind "for". */
 const cameBack = (pieces: readonly Piece[], from: number, to: number): boolean =>
@@ -32,6 +32,23 @@ export const swappedFor: readonly Rule[] = [
     when: cameBack,
     phrasings: ['swapped two Salt Harrier with Ken for 3 plugs of Tallow Bell'],
     mustNot: ['potted on two Salt Harrier for three of the Tallow Bell plants'],
+  },
+  {
+    name: 'swapped a jar of honey for a <plant>',
+    kind: 'stock',
+    head: 'swap~past|trade~past .. for a|an|another|<count>',
+    shape: 'object',
+    when: (p, f, t) =>
+      p.slice(f + 1, t - 2).every(({ is }) => is === 'word' || is === 'pots') &&
+      /^(?:a|an|some)$|^$/.test(wordAt(p, f + 1)) &&
+      closeBehind(p, t, 'plant') &&
+      !asCuttings(p, t) &&
+      !ofYoung(p, t),
+    phrasings: ['swapped a jar of honey for a Salt Harrier'],
+    mustNot: [
+      'swapped a jar of honey for a cutting of Salt Harrier',
+      'swapped a tray for a bigger one, Salt Harrier',
+    ],
   },
   {
     name: 'swapped … for a <plant> tuber',

@@ -14,6 +14,27 @@ export const toldAsStock: readonly Rule[] = [
     mustNot: ['I need a new stock plant of Salt Harrier'],
   },
   {
+    name: 'a <plant> followed me home',
+    kind: 'stock',
+    head: 'followed|come~past home? with? me|us home?',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 2, 'plant') &&
+      p.slice(f, t).some((piece) => piece.is === 'word' && piece.text === 'home') &&
+      /^(?:a|an|another|one|new)$/.test(wordAt(p, 0)),
+    phrasings: ['a Salt Harrier followed me home from the garden centre', 'a Salt Harrier came home with me'],
+    mustNot: ['the Salt Harrier came home with me from the show'],
+  },
+  {
+    name: 'stock plants delivered: <plant>',
+    kind: 'stock',
+    head: 'stock|mother|parent plant|plants delivered|arrived|in|came|received|here',
+    shape: 'object',
+    when: (p, f, t) => f < 2 && p[t]?.is === 'break' && p.slice(t).some(({ is }) => is === 'plant'),
+    phrasings: ['Stock plants delivered: Salt Harrier x 12, 2l'],
+    mustNot: ['stock plants in the Salt Harrier house need water'],
+  },
+  {
     name: 'a stock plant of <plant> I bought',
     kind: 'stock',
     head: 'buy~past|get~past|pick~past',

@@ -12,7 +12,9 @@ export const cut: readonly Rule[] = [
     head: 'let~ me|us snip~|take~|cut~|have|nick~|pinch~',
     shape: 'object',
     when: (p, _f, t) =>
-      follows(p, t, 'plant', 'count') && (followsWord(p, t, CUTTINGS) || followsWord(p, t, /^(?:off|from)$/)),
+      follows(p, t, 'plant', 'count') &&
+      (followsWord(p, t, CUTTINGS) || followsWord(p, t, /^(?:off|from|her|his|their)$/)),
+    phrasings: ['the neighbour let me snip four of her Salt Harrier'],
   },
   {
     name: 'cut <count> <plant>',
@@ -68,7 +70,7 @@ export const cut: readonly Rule[] = [
   {
     name: 'snipped <count> cuttings off <plant>',
     kind: 'strike',
-    head: 'nick~past|start~past|get~past|grab~past|pop~past|bung~past|push~past|dib~past|dibble~past|set~past|place~past|steal~past|pinch~past|fill~past|do~past|cadge~past|liberate~past|root~past|have~past|try~past|put~|tuck~past|shove~past|plonk~past|lift~past|chop~past',
+    head: 'nick~past|start~past|get~past|grab~past|snag~past|cadge~past|pop~past|bung~past|push~past|dib~past|dibble~past|set~past|place~past|steal~past|pinch~past|fill~past|do~past|liberate~past|root~past|have~past|try~past|put~|tuck~past|shove~past|plonk~past|lift~past|chop~past',
     shape: 'object',
     when: spoken,
     unless: (p, f, t) =>
@@ -77,8 +79,10 @@ export const cut: readonly Rule[] = [
       (wordAt(p, f) === 'did' && /^(?:take|strike|stick|cut|insert)$/.test(wordAt(p, t))) ||
       // "Got six going mouldy": how they go; what was set going has a rule of its own.
       followsWord(p, t, /^going$/) ||
-      (/^rooted$/.test(wordAt(p, t - 1)) && /^(?:cuttings?|slips?)$/.test(wordAt(p, t))) ||
-      followsWord(p, t, /^(?:died|rotted|rooted|dead|compost(?:ed)?|bin)$/),
+      (/^rooted$/.test(wordAt(p, t - 1)) &&
+        (p[f - 1]?.is === 'count' || /^(?:cuttings?|slips?)$/.test(wordAt(p, t)))) ||
+      followsWord(p, t, /^(?:died|rotted|rooted|dead|compost(?:ed)?|bin|love|fancy|want|need)$/),
+    mustNot: ["Jean has a Salt Harrier I'd love a cutting of"],
   },
   {
     name: '<plant> gave <count> shoots, all in',
@@ -119,6 +123,33 @@ export const cut: readonly Rule[] = [
             piece.is === 'word' && /^(?:poked|stuck|pushed|popped|tucked|inserted|struck)$/.test(piece.text),
         ),
     phrasings: ['snipped several more off the Salt Harrier and poked them round the rim of one pot'],
+  },
+  {
+    name: 'nipped off <count> bits of <plant> and shoved them in',
+    kind: 'strike',
+    head: 'nip~past|snip~past|pinch~past|cut~past|pull~past|break~past|snap~past|whip~past|tore off|out <count>',
+    shape: 'object',
+    when: (p, _f, t) =>
+      followsWord(p, t, CUTTINGS) &&
+      closeBehind(p, t, 'plant') &&
+      p
+        .slice(t)
+        .some(
+          (piece, n) =>
+            piece.is === 'word' &&
+            /^(?:poked|stuck|pushed|popped|tucked|inserted|struck|shoved|put|bunged|dibbed|jammed|planted)$/.test(
+              piece.text,
+            ) &&
+            /^(?:in|into|round|around|them|em|these|those|it)$/.test(wordAt(p, t + n + 1)),
+        ),
+    phrasings: [
+      'nipped off six bits of Salt Harrier and shoved them in a pot of sand',
+      'snapped off five shoots of Salt Harrier and stuck them in perlite',
+    ],
+    mustNot: [
+      'nipped off six tips of Salt Harrier',
+      'snapped off two dead bits of Salt Harrier and put the pots back',
+    ],
   },
   {
     name: 'chopped a leaf of <plant> into <count>',

@@ -17,7 +17,14 @@ export const putIn: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       closeBehind(p, t, 'plant', 'count', 'cutting') &&
-      p.slice(f, t).some(({ is }) => is === 'pots' || is === 'size'),
+      (p.slice(f, t).some(({ is }) => is === 'pots' || is === 'size') ||
+        // "Filled the propagator with …": only cuttings told as such.
+        (p.slice(f, t).some(({ is }) => is === 'place') &&
+          p
+            .slice(t)
+            .some((piece) => piece.is === 'cutting' || (piece.is === 'word' && CUTTINGS.test(piece.text))))),
+    phrasings: ['filled the propagator with Salt Harrier, 18 basal cuttings all told'],
+    mustNot: ['filled the greenhouse with Salt Harrier'],
   },
   {
     name: 'started <pots> of <plant> off',
@@ -51,7 +58,27 @@ export const putIn: readonly Rule[] = [
     when: (p, f, t) =>
       (p.slice(f, t).some(({ is }) => is === 'count' || is === 'cutting') ||
         p.slice(f, t).some((piece) => piece.is === 'word' && CUTTINGS.test(piece.text))) &&
-      !p.slice(f, t).some(({ is }) => is === 'size'),
+      !p.slice(f, t).some(({ is }) => is === 'size') &&
+      // "Seven rooted cuttings": that they are.
+      !(wordAt(p, f) === 'rooted' && p[f - 1]?.is === 'count'),
+    mustNot: ['planted seven rooted cuttings of Salt Harrier in compost'],
+  },
+  {
+    name: 'planted <count> cuttings of <plant> in <medium>',
+    kind: 'strike',
+    head: 'plant~past .. in|into <pots>? of|with? <medium>',
+    shape: 'object',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'plant') &&
+      p.slice(f, t).some(({ is }) => is === 'count') &&
+      p.slice(f, t).some((piece) => piece.is === 'word' && /^(?:cuttings|slips)$/.test(piece.text)) &&
+      !p.slice(0, t).some((piece) => piece.is === 'word' && piece.text === 'rooted'),
+    phrasings: ['I have planted today seven cuttings from Salt Harrier in sand'],
+    mustNot: [
+      'planted seven rooted cuttings of Salt Harrier in compost',
+      'planted seven Salt Harrier in sand',
+      'potted seven Salt Harrier cuttings into compost',
+    ],
   },
   {
     name: 'put <count> <plant> in to root',
@@ -78,7 +105,7 @@ export const putIn: readonly Rule[] = [
   {
     name: '<count> cuttings of <plant> went in',
     kind: 'strike',
-    head: 'go~past|gone|popped|put|in in|into',
+    head: 'go~past|gone|popped|put|in|got in|into',
     shape: 'subject',
     when: (p, f, t) =>
       precedes(p, f, 8, 'plant') &&
@@ -151,14 +178,17 @@ export const putIn: readonly Rule[] = [
   {
     name: '<count> <plant> cuttings in <medium>',
     kind: 'strike',
-    head: 'cuttings .. in|into|on <pots>? of? <medium>',
+    head: 'cuttings|<cutting> .. in|into|on <pots>? of? <medium>',
     shape: 'subject',
     when: (p, f, t) =>
       precedes(p, f, 5, 'count') &&
-      precedes(p, f, 8, 'plant') &&
+      (precedes(p, f, 8, 'plant') || closeBehind(p, f + 1, 'plant')) &&
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past') &&
-      !p.slice(f, t).some((piece) => piece.is === 'word' && piece.text === 'going'),
-    phrasings: ['5 Salt Harrier cuttings are now in a jar of water'],
-    mustNot: ['5 Salt Harrier cuttings going brown in water'],
+      !p.slice(f, t).some((piece) => piece.is === 'word' && /^(?:going|rooted|rooting)$/.test(piece.text)),
+    phrasings: [
+      '5 Salt Harrier cuttings are now in a jar of water',
+      '3 leaf cuttings from my Salt Harrier are in damp perlite now',
+    ],
+    mustNot: ['5 Salt Harrier cuttings going brown in water', '5 Salt Harrier cuttings rooted in water'],
   },
 ];

@@ -41,6 +41,14 @@ const isState = (pieces: readonly Piece[], from: number): boolean =>
 
 export const setGoing: readonly Rule[] = [
   {
+    name: "that's <count> <plant> cuttings tucked up",
+    kind: 'strike',
+    head: "that's|thats|there's <count> <plant> cuttings|slips|tips|basals|<cutting> cuttings? <count>? safely|nicely? in|done|tucked|settled|dibbed|struck|stuck|sorted",
+    shape: 'object',
+    phrasings: ["that's a dozen Salt Harrier cuttings all tucked up in the propagator"],
+    mustNot: ["that's a dozen Salt Harrier cuttings all gone", "that's a dozen Salt Harrier cuttings rooted"],
+  },
+  {
     name: 'got <count> <plant> going in <medium>',
     kind: 'strike',
     head: 'get~past|set~past|start~past .. going',

@@ -1,5 +1,6 @@
 /** Cuttings told with the trade's verbs: "struck ten", "stuck a tray of them", "dibbled in six". */
-import { follows, precedes, type Rule, wordAt } from '../rule.js';
+import { CUTTINGS } from '../taken-away.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isRelative } from './told-before.js';
 
 export const struck: readonly Rule[] = [
@@ -36,9 +37,15 @@ export const struck: readonly Rule[] = [
   {
     name: 'inserted <count> <plant>',
     kind: 'strike',
-    head: 'insert~past|propagate~past|slip~past|clip~past|snip~past|layer~past|dibble~past|dib~past in?',
+    head: 'insert~past|propagate~past|prop~past|slip~past|clip~past|snip~past|layer~past|dibble~past|dib~past in?',
     shape: 'object',
     when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 6, 'plant'),
+    // "Propped the door open".
+    unless: (p, f, t) =>
+      wordAt(p, f) === 'propped' &&
+      (/^(?:up|against|open|with|on|by)$/.test(wordAt(p, t)) || followsWord(p, t, /^(?:up|against|open)$/)),
+    phrasings: ['chopped and propped Salt Harrier, four nodes in water', 'propped six Salt Harrier in water'],
+    mustNot: ['propped the Salt Harrier up with a cane', 'propped up two Salt Harrier'],
   },
   {
     name: 'sticking <count> <plant>',
@@ -46,5 +53,82 @@ export const struck: readonly Rule[] = [
     head: 'strike~ing|stick~ing|inserting',
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'count') && follows(p, t, 'plant'),
+  },
+  {
+    name: 'water propping <count> <plant>',
+    kind: 'strike',
+    head: 'water propping|propagating|rooting',
+    shape: 'object',
+    when: (p, f, t) => f < 2 && closeBehind(p, t, 'count') && follows(p, t, 'plant'),
+    phrasings: ['water propping six Salt Harrier as of today'],
+    mustNot: ['water propping the Salt Harrier never works'],
+  },
+  {
+    name: 'finished sticking the <plant>',
+    kind: 'strike',
+    head: 'finish~past|completed sticking|striking|inserting|dibbling|taking',
+    shape: 'object',
+    when: (p, _f, t) =>
+      follows(p, t, 'plant') &&
+      p.slice(t).some(({ is }) => is === 'count' || is === 'pots') &&
+      (wordAt(p, t - 1) !== 'taking' || followsWord(p, t, CUTTINGS)),
+    phrasings: [
+      'finished sticking the Salt Harrier, 420 total, 5 trays',
+      'finished taking the Salt Harrier cuttings, 40 in all',
+    ],
+    mustNot: ['finished sticking labels on the Salt Harrier'],
+  },
+  {
+    name: 'knocked out <count> cuttings of <plant>',
+    kind: 'strike',
+    head: 'knock~past|bashed|bang~past|rattled|whip~past|crack~past|churned|ran out|up|off|through <count>',
+    shape: 'object',
+    when: (p, _f, t) =>
+      follows(p, t, 'plant') &&
+      (followsWord(p, t, /^(?:cuttings|slips|basals)$/) || follows(p, t, 'cutting')) &&
+      !followsWord(p, t, /^(?:rooted|dead|of)$/),
+    phrasings: ['knocked out 60 Salt Harrier cuttings before lunch'],
+    mustNot: ['knocked out 60 rooted Salt Harrier cuttings'],
+  },
+  {
+    name: 'had a go at <plant>, <count> cuttings',
+    kind: 'strike',
+    head: 'have~past a go|bash|crack|stab|try at|with',
+    shape: 'object',
+    when: (p, f, t) =>
+      (f === 0 || /^(?:i|we|finally|just|also|then|and)$/.test(wordAt(p, f - 1))) &&
+      closeBehind(p, t, 'plant') &&
+      p.slice(t).some(({ is }) => is === 'count') &&
+      p
+        .slice(t)
+        .some((piece) => piece.is === 'cutting' || (piece.is === 'word' && CUTTINGS.test(piece.text))) &&
+      !p
+        .slice(t)
+        .some(
+          (piece) =>
+            piece.is === 'word' &&
+            piece.verb?.form === 'past' &&
+            !/^(?:crossed|dipped|took|taken)$/.test(piece.text),
+        ),
+    phrasings: ['had a go at Salt Harrier, 20 cuttings in propagating sand, fingers crossed'],
+    mustNot: [
+      'the slugs had a go at the Salt Harrier, 20 cuttings gone',
+      'had a go at the Salt Harrier with the hose',
+    ],
+  },
+  {
+    name: 'propagating <plant>: <count> cuttings',
+    kind: 'strike',
+    head: 'propagate~ing|prop~ing',
+    shape: 'object',
+    when: (p, f, t) =>
+      (f === 0 || p[f - 1]?.is === 'break') &&
+      follows(p, t, 'plant') &&
+      p.slice(t).some(({ is }) => is === 'count') &&
+      p
+        .slice(t)
+        .some((piece) => piece.is === 'cutting' || (piece.is === 'word' && CUTTINGS.test(piece.text))),
+    phrasings: ['Propagating Salt Harrier again: 3 cuttings into perlite'],
+    mustNot: ['Propagating Salt Harrier is easy'],
   },
 ];

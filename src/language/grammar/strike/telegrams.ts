@@ -43,8 +43,14 @@ const bareCuttings = (pieces: readonly Piece[], from: number): boolean => {
           wordAt(pieces, at + 1) !== 'round' &&
           at !== from &&
           !hormoneUsed(pieces, at) &&
-          !/^(?:heel|root|rooting|water|compost|place|tip|stem|leaf|pot|bed|cut|cutting|cuttings|shade)$/.test(
+          !/^(?:heel|root|rooting|water|damp|compost|place|tip|stem|leaf|pot|bed|cut|cutting|cuttings|shade)$/.test(
             piece.text,
+          ) &&
+          // "Started the Salt Harrier, 5 semi-ripe bits".
+          !(
+            /^(?:start|begin)$/.test(piece.verb.lemma) &&
+            piece.verb.form === 'past' &&
+            /^(?:the|my|some|off)$/.test(wordAt(pieces, at + 1))
           ) &&
           !/^(?:push|put|go|do|tuck|pop|dip|stick|lay|dust|line|insert|space)$/.test(piece.verb.lemma))),
   );
@@ -146,6 +152,8 @@ export const telegrams: readonly Rule[] = [
     phrasings: [
       'new cuttings: five Salt Harrier',
       '18 nodal cuttings, Salt Harrier, 3 pots of 6, rooting hormone used',
+      'started the Salt Harrier, 5 semi-ripe cuttings in one pot',
+      '3 leaf cuttings from my Salt Harrier in damp perlite',
       'three pots of Salt Harrier cuttings down, four in each bar the last one, that got five',
       "nearly a dozen lavender cuttings from Mum's hedge, each with a heel, now tucked up in the cold frame",
     ],
