@@ -94,7 +94,9 @@ export const arrived: readonly Rule[] = [
           p.slice(0, f).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) &&
           !isAwaited(p, f)) ||
         wordAt(p, t) === 'from'),
-    unless: (p, _f, t) =>
+    unless: (p, f, t) =>
+      // "The plugs come in 84s".
+      (wordAt(p, f) === 'come' && p[t]?.is === 'size') ||
       (/^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2))) ||
       // "Have come in off the porch": carried in.
       p.some((piece) => piece.is === 'place' && piece.prep === 'off'),

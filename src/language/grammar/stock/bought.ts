@@ -25,7 +25,7 @@ function isOneComeBy(pieces: readonly Piece[], from: number): boolean {
     return false;
   return (
     before.some((piece) => piece.is === 'word' && piece.text === 'new') ||
-    (follows(pieces, plant, 'money') && !followsWord(pieces, plant, /^(?:rot|leaves|roots|dead|sold)$/))
+    (follows(pieces, plant, 'money') && !followsWord(pieces, plant, /^(?:rot|leaves|roots|dead|sold|sale)$/))
   );
 }
 
@@ -110,6 +110,7 @@ export const bought: readonly Rule[] = [
       'got a new leaf on the Salt Harrier',
       'got a fiver for a Salt Harrier',
       'found a Salt Harrier dead',
+      'found a Salt Harrier for sale at £6',
       'found a slug on a Salt Harrier for the third time',
     ],
   },

@@ -37,9 +37,15 @@ export const given: readonly Rule[] = [
     kind: 'stock',
     head: 'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past me|us',
     shape: 'object',
-    when: (p, _f, t) => follows(p, t, 'plant') && !asCuttings(p, t) && !followsWord(p, t, /^(?:home|back)$/),
+    when: (p, _f, t) =>
+      follows(p, t, 'plant') &&
+      !asCuttings(p, t) &&
+      !followsWord(p, t, /^(?:home|back|look|looks|wave|smile|lift|hand|when|because)$/),
     phrasings: ['the neighbour chucked me a Salt Harrier over the fence'],
-    mustNot: ['the neighbour chucked me a cutting of Salt Harrier'],
+    mustNot: [
+      'the neighbour chucked me a cutting of Salt Harrier',
+      'Jean gave me a look when I mentioned Salt Harrier',
+    ],
   },
   {
     name: 'was given <plant>',

@@ -129,9 +129,11 @@ export const cut: readonly Rule[] = [
     kind: 'strike',
     head: 'nip~past|snip~past|pinch~past|cut~past|pull~past|break~past|snap~past|whip~past|tore off|out <count>',
     shape: 'object',
-    when: (p, _f, t) =>
+    when: (p, f, t) =>
       followsWord(p, t, CUTTINGS) &&
       closeBehind(p, t, 'plant') &&
+      (f === 0 || /^$|^(?:i|we|just|and|then|also|finally)$/.test(wordAt(p, f - 1))) &&
+      !followsWord(p, t, /^(?:bin|heap|bucket|caddy|skip|his|her)$/) &&
       p
         .slice(t)
         .some(
@@ -147,6 +149,8 @@ export const cut: readonly Rule[] = [
       'snapped off five shoots of Salt Harrier and stuck them in perlite',
     ],
     mustNot: [
+      'the dog nipped off two bits of Salt Harrier and put them in his bed',
+      'nipped off six shoots of Salt Harrier and put them in the compost bin',
       'nipped off six tips of Salt Harrier',
       'snapped off two dead bits of Salt Harrier and put the pots back',
     ],

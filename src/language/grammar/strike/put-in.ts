@@ -20,11 +20,12 @@ export const putIn: readonly Rule[] = [
       (p.slice(f, t).some(({ is }) => is === 'pots' || is === 'size') ||
         // "Filled the propagator with …": only cuttings told as such.
         (p.slice(f, t).some(({ is }) => is === 'place') &&
+          p.slice(t).some(({ is }) => is === 'count') &&
           p
             .slice(t)
             .some((piece) => piece.is === 'cutting' || (piece.is === 'word' && CUTTINGS.test(piece.text))))),
     phrasings: ['filled the propagator with Salt Harrier, 18 basal cuttings all told'],
-    mustNot: ['filled the greenhouse with Salt Harrier'],
+    mustNot: ['filled the greenhouse with Salt Harrier', 'filled the greenhouse with Salt Harrier cuttings'],
   },
   {
     name: 'started <pots> of <plant> off',

@@ -43,7 +43,7 @@ export const setGoing: readonly Rule[] = [
   {
     name: "that's <count> <plant> cuttings tucked up",
     kind: 'strike',
-    head: "that's|thats|there's <count> <plant> cuttings|slips|tips|basals|<cutting> cuttings? <count>? safely|nicely? in|done|tucked|settled|dibbed|struck|stuck|sorted",
+    head: "that's|thats|there's <count> <plant> cuttings|slips|tips|basals|<cutting> cuttings? <count>? safely|nicely? done|tucked|settled|dibbed|struck|stuck|sorted",
     shape: 'object',
     phrasings: ["that's a dozen Salt Harrier cuttings all tucked up in the propagator"],
     mustNot: ["that's a dozen Salt Harrier cuttings all gone", "that's a dozen Salt Harrier cuttings rooted"],
