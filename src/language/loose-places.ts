@@ -7,7 +7,7 @@ import type { Token } from './tokens.js';
 const LEAD =
   /^(?:in|into|on|onto|to|at|under|by|down|up|beside|along|near|outside|inside|round|around|behind|against|beneath|over|amongst|among|next|alongside)$/;
 const NOT_PLACES =
-  /^(?:water|earth|soil|daytime|daytimes|nights|weather|compost|perlite|sand|fleece|morning|evening|afternoon|night|mix|post|half|end|dark|one|own|total|all|them|it|rot|mould|death|time|times|growth|return|advance|future|past|rain|sun|cold|frost|heat|bag|bags|day|days|week|weeks|hour|hours|minute|minutes|last|once|least|first|best|way|good|case|order|use|need|place|hope|bits|pieces|pot|pots|tray|trays|plugs|modules|cells|module|cell|plug|jiffies|honey|turn|which|that|this|what|another|other|me|us|you|my|her|his|their|our|a|an|mush|slime|hormone|powder|gel|hand|hands|hurry|meantime|go|fresh|peat|work|bed|be|make|see|get|do|keep|root|stop|start|finish|bush|toughen|harden|grow|give|take|check|pot|plant|move|water|mist|feed|tip|tips|top|tops|base|leaf|leaves|roots|stems|stem|flower|bud|full|flat|foot|knees|head|back|left|right|side|sides|number|book|diary|rim|edge|edges|ends|lot|whole|batch|new|bigger|larger|smaller|individual|separate|singles|threes|twos|pairs)$/;
+  /^(?:water|earth|soil|daytime|daytimes|nights|weather|compost|perlite|sand|fleece|morning|evening|dusk|dawn|teatime|bedtime|nightfall|sunset|sundown|afternoon|night|mix|post|half|end|dark|one|own|total|all|them|it|rot|mould|death|time|times|growth|return|advance|future|past|rain|sun|breeze|wind|elements|sunshine|chill|cold|frost|heat|bag|bags|day|days|week|weeks|hour|hours|minute|minutes|last|once|least|first|best|way|good|case|order|use|need|place|hope|bits|pieces|pot|pots|tray|trays|plugs|modules|cells|module|cell|plug|jiffies|honey|turn|which|that|this|what|another|other|me|us|you|my|her|his|their|our|a|an|mush|slime|hormone|powder|gel|hand|hands|hurry|meantime|go|fresh|peat|work|bed|be|make|see|get|do|keep|root|stop|start|finish|bush|toughen|harden|grow|give|take|check|pot|plant|move|water|mist|feed|tip|tips|top|tops|base|leaf|leaves|roots|stems|stem|flower|bud|full|flat|foot|knees|head|back|left|right|side|sides|number|book|diary|rim|edge|edges|ends|lot|whole|batch|new|bigger|larger|smaller|individual|separate|singles|threes|twos|pairs)$/;
 
 /** The place behind the last fitting preposition of the clause, as written, without its article. */
 export function loosePlace(
@@ -31,7 +31,12 @@ export function loosePlace(
     const lead = wordAt(pieces, at);
     const outTheFront =
       lead === 'out' && wordAt(pieces, at + 1) === 'the' && /^(?:front|back)$/.test(wordAt(pieces, at + 2));
-    if ((!LEAD.test(lead) && !outTheFront) || (lead === 'next' && wordAt(pieces, at + 1) !== 'to')) continue;
+    // "Filled the urns with them".
+    const filled =
+      clause.hit?.rule.kind === 'plantOut' &&
+      (/^(?:filled|stuffed|crammed)$/.test(lead) || (lead === 'up' && wordAt(pieces, at - 1) === 'made'));
+    if ((!LEAD.test(lead) && !outTheFront && !filled) || (lead === 'next' && wordAt(pieces, at + 1) !== 'to'))
+      continue;
     // "Off the one by the gate": where the mother plant stands.
     if (
       (/^(?:one|plant|bush)$/.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'count') &&
@@ -55,7 +60,7 @@ export function loosePlace(
       }
       if (piece?.is !== 'word') break;
       if (
-        /^(?:and|but|then|so|because|for|from|with|who|which|that|where|as|today|yesterday|this|when|while|to|are|is|was|were|have|has|had|until|till|if|again|now|too|also|there|after|before|in|at|instead|looking|already|each|overnight|please|they|i|we|it|by)$/.test(
+        /^(?:and|but|then|so|because|for|from|with|who|which|that|where|as|today|yesterday|this|when|while|since|to|are|is|was|were|have|has|had|until|till|if|again|now|too|also|there|after|before|in|at|instead|looking|already|each|overnight|please|they|i|we|it|by)$/.test(
           piece.text,
         )
       ) {

@@ -75,6 +75,8 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   )
     return 'denied';
   if (form === 'ing' && isArranged(pieces, clause)) return 'intended';
+  // "Planting out can wait till they are bigger".
+  if (wordAt(pieces, hit.to) === 'can' && wordAt(pieces, hit.to + 1) === 'wait') return 'supposed';
   // "Roots soon, I hope".
   if (hit.rule.kind === 'check' && isHoped(pieces, clause)) return 'supposed';
   if (before.at(-1) === 'resist') return 'done';

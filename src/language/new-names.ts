@@ -98,7 +98,7 @@ function nameLength(
       continue;
     }
     const token = tokens[piece.from];
-    if (!token || /^(?:i|i'm|i've|i'll)$/.test(token.text)) break;
+    if (!token || /^(?:i|i'm|i've|i'll|rip)$/.test(token.text)) break;
     const isCapital = !shouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
     // "Four parson bright fuchsias": a colour between a word nobody knows and the crop.
     const inside = length > 0 && unknown > 0 && PLAIN.test(token.text) && isCrop(pieces[at + length + 1]);

@@ -5,7 +5,7 @@ import type { Token } from './tokens.js';
 
 const UNITS: Readonly<Record<string, string>> = {
   cm: 'cm', cms: 'cm', centimetre: 'cm', centimetres: 'cm', centimeter: 'cm', centimeters: 'cm', mm: 'mm', mil: 'mm', millimetre: 'mm', millimetres: 'mm',
-  in: 'in', inch: 'in', inches: 'in', ins: 'in', '"': 'in', l: 'l', litre: 'l', litres: 'l', liter: 'l', liters: 'l', lt: 'l', ltr: 'l', ltrs: 'l', lit: 'l',
+  in: 'in', inch: 'in', inches: 'in', ins: 'in', '"': 'in', l: 'l', litre: 'l', litres: 'l', liter: 'l', liters: 'l', lt: 'l', ltr: 'l', ltrs: 'l', ls: 'l', lit: 'l',
   ml: 'ml', mls: 'ml', qt: 'qt', quart: 'qt', quarts: 'qt', gal: 'gal', gallon: 'gal', gallons: 'gal', cell: 'cell', cells: 'cell', celled: 'cell', hole: 'cell', holes: 'cell', module: 'cell', plug: 'cell', pack: 'cell', packs: 'cell',
 }; // prettier-ignore
 
@@ -97,6 +97,8 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
   if (raw === 'in' && !glued && !(container && /^(?:into|to|in|on|up|the|own|x)$/.test(text(tokens, at - 1))))
     return undefined;
   if (raw === 'in' && glued && /^(?:the|a|my|each)$/.test(text(tokens, to + 1))) return undefined;
+  // "14 in 1Ls".
+  if (raw === 'ls' && !glued) return undefined;
   if (raw === 'l' && !glued && !container && !/^(?:into|to|in|on)$/.test(text(tokens, at - 1)))
     return undefined;
   if (

@@ -41,9 +41,43 @@ export const hardenOffRules: readonly Rule[] = [
     when: (p) => p.some(({ is }) => is === 'plant'),
   },
   {
+    name: '<plant> had their first taste of outdoors',
+    kind: 'hardenOff',
+    head: 'first taste|breath|sniff|look|go|spell|airing|stint|few|couple of|at|in|hours? the? open|fresh|outdoors|outside|outdoor|air',
+    shape: 'subject',
+    when: (p) => p.some(({ is }) => is === 'plant'),
+    phrasings: ['the Salt Harrier had their first taste of outdoors', 'Salt Harrier first spell outside'],
+    mustNot: ['first look at the Salt Harrier'],
+  },
+  {
+    name: '<plant> outside today, back in at dusk',
+    kind: 'hardenOff',
+    head: 'back|in in|inside|indoors? at|by|for|tonight|this|before|overnight the? dusk|night|nightfall|teatime|evening|bedtime|sunset|sundown|dark?',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      t > f + 1 &&
+      p[f - 1]?.is === 'break' &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:out|outside|outdoors)$/.test(piece.text)),
+    phrasings: ['Salt Harrier outside today, back in at dusk'],
+    mustNot: ['Salt Harrier out of the propagator, in the cold frame now'],
+  },
+  {
+    name: 'first outing for <plant>',
+    kind: 'hardenOff',
+    head: 'first outing|airing',
+    shape: 'object',
+    when: (p, _f, t) =>
+      follows(p, t, 'plant') ||
+      p.slice(t).some((piece, at) => piece.is === 'plant' && /^(?:the|for|my)$/.test(wordAt(p, t + at - 1))),
+    phrasings: ['first outing on the balcony for the Salt Harrier', 'first airing for the Salt Harrier'],
+    mustNot: ['first outing with the club, sold three Salt Harrier'],
+  },
+  {
     name: '<plant> out by day',
     kind: 'hardenOff',
-    head: 'out|outside|outdoors in|by|during|for|all|through|<count> the|a|an? day|days|daytime|daytimes|afternoon|afternoons|daylight',
+    head: 'out|outside|outdoors in|by|at|during|for|all|through|<count> the|a|an? day|days|daytime|daytimes|afternoon|afternoons|daylight',
     shape: 'subject',
     when: (p) => p.some(({ is }) => is === 'plant'),
   },
@@ -79,7 +113,7 @@ export const hardenOffRules: readonly Rule[] = [
     name: 'out to harden',
     phrasings: ['Salt Harrier out to harden'],
     kind: 'hardenOff',
-    head: 'to harden',
+    head: 'to harden|toughen|acclimatise|acclimatize|acclimate',
     shape: 'subject',
     when: (p) =>
       p.some(({ is }) => is === 'plant') || p.some((piece) => piece.is === 'word' && THEM.test(piece.text)),

@@ -18,13 +18,20 @@ export const pinchRules: readonly Rule[] = [
     kind: 'pinch',
     head: 'pinch~ out|back?',
     shape: 'object',
-    unless: (p, f, t) => cuttingsTaken(p, f, t) || isStolen(p, f, t),
-    mustNot: ['someone pinched two Salt Harrier off the front step'],
+    unless: (p, f, t) =>
+      cuttingsTaken(p, f, t) ||
+      isStolen(p, f, t) ||
+      // "A pinch of salt".
+      (wordAt(p, f) === 'pinch' && wordAt(p, t) === 'of' && /^(?:a|the|another)$/.test(wordAt(p, f - 1))),
+    mustNot: [
+      'someone pinched two Salt Harrier off the front step',
+      'gave the Salt Harrier a pinch of bonemeal',
+    ],
   },
   {
     name: 'nipped the tips out of <plant>',
     kind: 'pinch',
-    head: 'nip~past|take~past|pinch~past|cut~past|snip~past|nick~past|tweak~past|whip~past .. tips|tops|heads|tip|top|points out|off|of',
+    head: 'nip~past|take~past|pinch~past|cut~past|snip~past|nick~past|tweak~past|whip~past|rubbed|remove~past .. tips|tops|heads|tip|top|points|leaders|leader out|off|of',
     shape: 'object',
     unless: (p, f, t) =>
       cuttingsTaken(p, f, t) ||
@@ -61,13 +68,66 @@ export const pinchRules: readonly Rule[] = [
     mustNot: ['tipped out a pot of the Salt Harrier and all three have roots'],
   },
   {
+    name: '<count> <plant> tipped',
+    kind: 'pinch',
+    head: 'tip~past|beheaded|topped|decapitated',
+    shape: 'subject',
+    when: (p, f, t) =>
+      endsAt(p, t) &&
+      wordAt(p, t) !== 'on' &&
+      precedes(p, f, 4, 'plant') &&
+      !/^(?:i|we|was|got)$/.test(wordAt(p, f - 1)),
+    phrasings: ['three Salt Harrier tipped', 'the Salt Harrier all tipped yesterday'],
+    mustNot: ['three Salt Harrier tipped over in the wind', 'the Salt Harrier tray got tipped'],
+  },
+  {
+    name: 'topped <count> <plant>',
+    kind: 'pinch',
+    head: 'topped|beheaded|deheaded|decapitated',
+    shape: 'object',
+    when: (p, _f, t) => closeBehind(p, t, 'plant') && !/^(?:up|with|off|over)$/.test(wordAt(p, t)),
+    phrasings: ['topped six Salt Harrier', 'beheaded the Salt Harrier to make them branch'],
+    mustNot: ['topped up the Salt Harrier with water'],
+  },
+  {
+    name: '<plant> relieved of their tips',
+    kind: 'pinch',
+    head: 'relieved|shorn of their|its growing|soft? tips|tops|heads|points|tip|top',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 6, 'plant'),
+    phrasings: ['four Salt Harrier relieved of their tips'],
+  },
+  {
+    name: 'tip-pruned <plant>',
+    kind: 'pinch',
+    head: 'finger|tip|soft pruned|prune~past',
+    shape: 'object',
+    when: (p, f, t) => closeBehind(p, t, 'plant') || precedes(p, f, 5, 'plant'),
+    phrasings: ['finger-pruned ten Salt Harrier', 'Salt Harrier tip pruned'],
+  },
+  {
+    name: 'first stop on <plant>',
+    kind: 'pinch',
+    head: 'first|second|third|1st|2nd|soft|hard|final stop|pinch|stopping|pinching on|for|of|to|done?',
+    shape: 'object',
+    when: (p, f, t) => closeBehind(p, t, 'plant') || precedes(p, f, 3, 'plant'),
+    unless: (p, f) => /^(?:for|needs|need|due|their|a|my|the)$/.test(wordAt(p, f - 1)),
+    phrasings: [
+      'first stop on 6 Salt Harrier',
+      'second pinch for the Salt Harrier',
+      'Salt Harrier second stop',
+    ],
+    mustNot: ['the Salt Harrier need a second pinch', 'first stop was the garden centre for Salt Harrier'],
+  },
+  {
     name: 'gave <plant> a pinch',
     kind: 'pinch',
-    head: 'give~past .. a|their first|second|good|proper? pinch|pinching|stopping|nip',
+    head: 'give~past .. a|their first|second|good|proper|tip|little|light? pinch|pinching|stopping|nip|prune',
     shape: 'object',
     when: (p, f, t) =>
       p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') ||
       p.slice(f, t).some((piece) => piece.is === 'word' && /^(?:them|those|em)$/.test(piece.text)),
+    unless: (p, _f, t) => wordAt(p, t) === 'of',
     phrasings: ['gave half the Salt Harrier a pinch today'],
   },
   {
@@ -87,7 +147,7 @@ export const pinchRules: readonly Rule[] = [
   {
     name: '<plant> had their tips nipped out',
     kind: 'pinch',
-    head: 'have~past|get~past .. tips|tip|tops|heads|points pinched|nipped|snipped|taken out|off?',
+    head: 'have~past|get~past .. tips|tip|tops|heads|points|leaders pinched|nipped|snipped|taken out|off?',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 6, 'plant'),
     phrasings: ['the Salt Harrier in the porch had their tips nipped out'],
@@ -95,7 +155,7 @@ export const pinchRules: readonly Rule[] = [
   {
     name: 'tips out <plant>',
     kind: 'pinch',
-    head: 'tips|tops|heads be~? out|off|pinched|nipped',
+    head: 'tips|tops|heads|leaders|points be~? out|off|pinched|nipped on?',
     shape: 'object',
     when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 5, 'plant'),
     // "Took three of each, tips off both": cuttings.

@@ -23,9 +23,18 @@ export const groundAt = (pieces: readonly Piece[], at: number): boolean => {
   return wordAt(pieces, at) === 'ground' || (piece?.is === 'place' && /^(?:open )?ground$/.test(piece.place));
 };
 
+/** Where plants that simply went "into" it are planted. */
+const INTO = /\b(?:border|window ?box|window ?boxes|rockery|hanging baskets?|raised beds?|flower ?bed)$/;
+
 /** Words of a sentence that is no planting ("leggy in the border"). */
 const OTHERWISE =
   /^(?:leggy|yellow|cuttings|cutting|looking|flowering|dead|aphids|buds|slugs|want|need|how|where|when|what|happy|still|for)$/;
+
+/** "For the summer", "for good": how long they stay. */
+const forTheSeason = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at) === 'for' &&
+  (pieces[at + 1]?.is === 'when' ||
+    /^(?:good|keeps|summer|season)$/.test(wordAt(pieces, at + (wordAt(pieces, at + 1) === 'the' ? 2 : 1))));
 
 export const plantOutRules: readonly Rule[] = [
   {
@@ -57,6 +66,26 @@ export const plantOutRules: readonly Rule[] = [
         p.slice(t).some((piece) => piece.is === 'word' && /^(?:along|beside|round|path)$/.test(piece.text))),
   },
   {
+    name: 'filled the urns with <plant>',
+    kind: 'plantOut',
+    head: 'fill~past|plant~past|make~past|stuffed|crammed up|out? .. with',
+    shape: 'object',
+    when: (p, f, t) =>
+      follows(p, t, 'plant') && (followsWord(p.slice(0, t), f, GARDEN) || garden(p, f, f + 1)),
+    phrasings: ['filled the urns with Salt Harrier', 'planted up the tubs with six Salt Harrier'],
+    mustNot: ['filled the trays with compost for the Salt Harrier'],
+  },
+  {
+    name: 'tubs done with <plant>',
+    kind: 'plantOut',
+    head: 'done|filled|planted|stuffed up? with',
+    shape: 'object',
+    when: (p, f, t) =>
+      follows(p, t, 'plant') && (garden(p, 0, 0) || followsWord(p.slice(0, f), 0, GARDEN)) && f > 0,
+    phrasings: ['patio tubs done with Salt Harrier'],
+    mustNot: ['done with the Salt Harrier for today'],
+  },
+  {
     name: 'planted <count> <plant> out',
     kind: 'plantOut',
     head: 'plant~past .. out|up',
@@ -75,19 +104,23 @@ export const plantOutRules: readonly Rule[] = [
   {
     name: '<count> <plant> into the border',
     kind: 'plantOut',
-    head: 'into the|my? <place>',
+    head: 'into|to the|my? back|front|middle|end? of? the? border|<place>',
     shape: 'subject',
     faint: true,
     when: (p, f, t) => {
       const place = p[t - 1];
       return (
-        place?.is === 'place' &&
-        /\bborder$/.test(place.place) &&
+        (place?.is === 'place' ? INTO.test(place.place) : wordAt(p, t - 1) === 'border') &&
         p.slice(0, f).some(({ is }) => is === 'plant') &&
         !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined)
       );
     },
-    phrasings: ['three Salt Harrier into the long border yesterday evening'],
+    phrasings: [
+      'three Salt Harrier into the long border yesterday evening',
+      'three Salt Harrier into the window box',
+      'Salt Harrier to the back of the border',
+    ],
+    mustNot: ['three Salt Harrier into the cold frame', 'three Salt Harrier into the hot bed'],
   },
   {
     name: 'whacked <count> <plant> in the bed',
@@ -155,7 +188,7 @@ export const plantOutRules: readonly Rule[] = [
   {
     name: 'put <plant> in the bed',
     kind: 'plantOut',
-    head: 'put~|pop~past|stick~past|set~past|place~past|bung~past|dig~past|plonk~past|get~past|move~past|transplant~past|bring~past|tuck~past|shove~past|go~past|shift~past in|out|into?',
+    head: 'put~|pop~past|stick~past|set~past|place~past|bung~past|dig~past|plonk~past|get~past|move~past|transplant~past|bring~past|tuck~past|shove~past|go~past|shift~past|drop~past|settled|sling~past|lob~past|chuck~past in|out|into?',
     shape: 'object',
     when: (p, f, t) =>
       (follows(p, t, 'plant', 'count') || followsWord(p, t, /^(?:them|em|those)$/)) &&
@@ -199,7 +232,14 @@ export const plantOutRules: readonly Rule[] = [
     when: (p, f, t) =>
       p.slice(0, f).some(({ is }) => is === 'plant') &&
       garden(p, f, t) &&
-      !p.some((piece) => piece.is === 'word' && (piece.verb !== undefined || OTHERWISE.test(piece.text))),
+      !p.some(
+        (piece, at) =>
+          piece.is === 'word' &&
+          ((piece.verb !== undefined && !GARDEN.test(piece.text)) || OTHERWISE.test(piece.text)) &&
+          !forTheSeason(p, at),
+      ),
+    phrasings: ['two Salt Harrier in the big tub by the door for the summer'],
+    mustNot: ['Salt Harrier in the border for sale'],
   },
   {
     name: 'the last of <plant> went out',

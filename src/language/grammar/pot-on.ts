@@ -1,5 +1,6 @@
 /** Rooted cuttings into their own or larger pots. */
 import type { Piece } from '../pieces.js';
+import { biggerPots } from './pot-on/bigger-pots.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 const aboutCuttings = (pieces: readonly Piece[], from: number, to: number): boolean =>
@@ -60,6 +61,7 @@ const isOutstanding = (pieces: readonly Piece[], from: number, to: number): bool
   );
 
 export const potOnRules: readonly Rule[] = [
+  ...biggerPots,
   {
     name: 'knocked on <count> <plant>',
     kind: 'potOn',
@@ -180,21 +182,21 @@ export const potOnRules: readonly Rule[] = [
   {
     name: 'moved <plant> into <size> pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|set~past|bung~past|whack~past|fire~past|lob~past|shove~past|plonk~past|bring~past|gone|plant~past|rehouse~past|promote~past|place~past .. into|to|in|up|on <size>',
+    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|set~past|bung~past|whack~past|fire~past|lob~past|shove~past|plonk~past|bring~past|gone|plant~past|rehouse~past|promote~past|place~past|chuck~past|sling~past|split~past|singled|separated|divided|settled .. into|to|in|up|on <size>',
     shape: 'object',
     unless: aboutCuttings,
   },
   {
     name: 'moved <plant> into bigger pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|gone|place~past|rehouse~past into|to|in|up .. bigger|larger|own|individual|individuals|separate|single|singles|next .. pots|pot|size|ones|modules|cells',
+    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|gone|place~past|rehouse~past|singled into|to|in|up .. bigger|larger|own|individual|individuals|separate|single|singles|next .. pots|pot|size|ones|modules|cells',
     shape: 'object',
     unless: aboutCuttings,
   },
   {
     name: 'moved <plant> into their own pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|gone|place~past .. into|to|in|up bigger|larger|their|its|individual|separate|single|own|new .. pots|pot|size|ones',
+    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|gone|place~past|rehouse~past|chuck~past|sling~past|bung~past|separated|divided .. into|to|in|up bigger|larger|their|its|individual|separate|single|own|new .. pots|pot|size|ones',
     shape: 'object',
     unless: aboutCuttings,
   },

@@ -162,7 +162,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'status',
     unmarked: true,
     needsPlant: true,
-    pattern: /\b(?:status|update|progress|doing ok|doing)$/,
+    pattern: /\b(?:status|update|progress|doing ok|(?<!(?:nothing|nowt) )doing)$/,
   },
   { name: '<plant>?', topic: 'status', needsPlant: true, pattern: /./ },
 ];

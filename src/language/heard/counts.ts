@@ -27,7 +27,8 @@ const DID = /^(?:so|and|then|also|ok|okay|today|yesterday)?$/;
 
 const EVERYDAY_WORDS = { ...SMALL_WORDS, ...TREE_AND_FREE };
 
-const afterAct = (v: HeardView): boolean => ACT.has(v.verb(-1)) && v.word(-1) !== 'pots' && !v.isName(-1);
+const afterAct = (v: HeardView): boolean =>
+  ACT.has(v.verb(-1)) && !/^(?:pots|plants)$/.test(v.word(-1)) && !v.isName(-1);
 const afterParticle = (v: HeardView): boolean =>
   /^(?:on|up|out|off)$/.test(v.word(-1)) && ACT.has(v.verb(-2));
 const afterCountWord = (v: HeardView): boolean => COUNT_FOLLOWS.has(v.word(-1));

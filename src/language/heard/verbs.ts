@@ -9,6 +9,8 @@ export const heardVerbs: readonly Misheard[] = [
   {
     name: 'routed',
     mends: { routed: 'rooted' },
+    // "Routed out the old tray".
+    when: (v) => v.word(1) !== 'out' || !v.clauseStart,
     phrasings: [['five have routed', 'five have rooted']],
   },
   {

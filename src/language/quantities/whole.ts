@@ -45,6 +45,9 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     // "all" as an adverb ("all in one pot", "all done") still names the whole.
     return result({ whole: 'all' }, at + 1);
   }
+  // "100% rooted".
+  if (first === '100' && /^(?:%|percent)$/.test(textAt(tokens, at + 1)))
+    return result({ whole: 'all' }, at + 2);
   // "Both lots of dahlias": all of them, however many.
   if (first === 'both' && /^(?:lots|batches)$/.test(textAt(tokens, at + 1)))
     return result({ whole: 'all' }, pastOf(tokens, at + 2));

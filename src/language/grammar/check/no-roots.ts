@@ -66,6 +66,16 @@ export const noRoots: readonly Rule[] = [
     rooted: 'none',
   },
   {
+    name: '<plant> still rootless',
+    kind: 'check',
+    head: 'rootless|unrooted',
+    shape: 'subject',
+    rooted: 'none',
+    when: (p, f, t) => endsAt(p, t) && precedes(p, f, 4, 'plant'),
+    phrasings: ['the Salt Harrier still rootless', 'Tallow Bell unrooted as yet'],
+    mustNot: ['binned the unrooted Salt Harrier', 'gave 3 Salt Harrier to Doreen, unrooted'],
+  },
+  {
     name: 'no sign of roots',
     kind: 'check',
     head: 'no sign|signs|hint|trace|evidence of roots|root|rooting|life|a',
@@ -78,8 +88,13 @@ export const noRoots: readonly Rule[] = [
     head: 'nothing|nowt|zilch|nada doing|happening|yet|showing',
     shape: 'subject',
     rooted: 'none',
-    when: (p, f, t) => p[f - 1]?.is === 'plant' && endsAt(p, t),
-    phrasings: ['had a peek, Salt Harrier nothing doing, Tallow Bell 3 rooted'],
+    when: (p, f, t) =>
+      (p[f - 1]?.is === 'plant' || (p[f - 1]?.is === 'break' && p[f - 2]?.is === 'plant')) && endsAt(p, t),
+    unless: (p, f) => saysWhyGone(p, f),
+    phrasings: [
+      'had a peek, Salt Harrier nothing doing, Tallow Bell 3 rooted',
+      'had a nosy at the Salt Harrier, nothing doing',
+    ],
   },
   {
     name: 'nothing on <plant>',

@@ -6,5 +6,15 @@ import { wordAt } from '../rule.js';
 export const notAboutRoots = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   /^(?:cutting|cuttings|powder|hormone|rot|stock|ball|balls|bound)$/.test(wordAt(pieces, to)) ||
   pieces.some(
-    (piece) => piece.is === 'word' && /^(?:arrived|delivered|received|bought|came|dropped)$/.test(piece.text),
+    (piece, at) =>
+      piece.is === 'word' &&
+      /^(?:arrived|delivered|received|bought|came|dropped)$/.test(piece.text) &&
+      // Tugged, "they came straight out, no roots".
+      !/^(?:(?:straight|right|clean) )?(?:out|up|away)$/.test(
+        [wordAt(pieces, at + 1), wordAt(pieces, at + 2)]
+          .slice(0, STRAIGHT.test(wordAt(pieces, at + 1)) ? 2 : 1)
+          .join(' '),
+      ),
   );
+
+const STRAIGHT = /^(?:straight|right|clean)$/;

@@ -45,6 +45,8 @@ export const rooted: readonly Rule[] = [
       rootedIsAdjective(p, f, t) ||
       tellsWhichOnes(p, f) ||
       (/^(?:around|about)$/.test(wordAt(p, t)) && /^(?:in|the)$/.test(wordAt(p, t + 1))) ||
+      // "Rooted through the drawer".
+      (wordAt(p, t) === 'through' && f === 0) ||
       isToSpot(p, f, t),
     mustNot: [
       'rooted around in the shed for the Salt Harrier labels',

@@ -27,7 +27,7 @@ export const rootsSeen: readonly Rule[] = [
   {
     name: '<count> of <plant> have roots',
     kind: 'check',
-    head: 'have~|get~|grow~|make~|show~|form~|with|develop~|push~|put~|throw~ .. roots|root',
+    head: 'have~|get~|grow~|make~|show~|form~|with|develop~|push~|put~|throw~|shot|kick~|strike~ .. roots|root',
     shape: 'subject',
     // "Put them in the propagator to root" tells what for.
     unless: (p, f, t) =>
@@ -69,7 +69,7 @@ export const rootsSeen: readonly Rule[] = [
   {
     name: 'roots on <count> of <plant>',
     kind: 'check',
-    head: 'roots|root on|in|from|at|coming|showing|poking|out|through|visible|under',
+    head: 'roots|root spotted|seen|found? on|in|from|at|coming|showing|poking|out|through|visible|under',
     shape: 'object',
     unless: notAboutRoots,
   },

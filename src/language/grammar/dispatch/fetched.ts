@@ -130,6 +130,11 @@ export const fetched: readonly Rule[] = [
     head: 'let~ .. have|take',
     shape: 'object',
     how: 'given',
-    when: (p, f, t) => follows(p, t, 'plant', 'count') && !/^(?:me|us)$/.test(wordAt(p, f + 1)),
+    when: (p, f, t) =>
+      follows(p, t, 'plant', 'count') &&
+      !/^(?:me|us)$/.test(wordAt(p, f + 1)) &&
+      // "Let the Salt Harrier have an hour outside".
+      !p.slice(f, t).some(({ is }) => is === 'plant'),
+    mustNot: ['let the Salt Harrier have two hours outside'],
   },
 ];

@@ -2,6 +2,7 @@
 import type { Piece } from '../../pieces.js';
 import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { counted } from './counted.js';
+import { PESTS } from './pests.js';
 
 /** Where the number of the plant straight before `from` stands, if it has one: "one of the Salt Harrier". */
 const countedBefore = (pieces: readonly Piece[], from: number): number =>
@@ -28,6 +29,9 @@ export const broken: readonly Rule[] = [
     head: 'kill~past|murder~past|finish~past',
     shape: 'object',
     when: (p, f, t) => closeBehind(p, t, 'plant', 'count') && !/^finish/.test(wordAt(p, f)),
+    // "Killed a load of slugs round the plants".
+    unless: (p, _f, t) => PESTS.includes(wordAt(p, t + (p[t + 1]?.is === 'count' ? 2 : 1))),
+    mustNot: ['killed six slugs round the Salt Harrier'],
   },
   {
     name: 'let <count> <plant> die',

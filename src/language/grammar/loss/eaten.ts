@@ -1,6 +1,6 @@
 /** What animals, children and feet did: "slugs had three", "two eaten by mice", "one got trodden on". */
 import type { Piece } from '../../pieces.js';
-import { precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, precedes, type Rule, wordAt } from '../rule.js';
 import { counted, needsPlantOrCount } from './counted.js';
 import { PESTS } from './pests.js';
 
@@ -20,6 +20,16 @@ const doesHarm = (pieces: readonly Piece[], to: number): boolean =>
     );
 
 export const eaten: readonly Rule[] = [
+  {
+    name: 'something ate <count> <plant>',
+    kind: 'loss',
+    head: "something|summat|somethin|something's|summat's|critters|critter|beasties|bugs have~? eat~past|munched|scoffed|devoured|nibbled|chewed|dug|demolished",
+    shape: 'object',
+    cause: 'pest',
+    when: (p, f, t) => t > f + 1 && closeBehind(p, t, 'count'),
+    phrasings: ['something ate three Salt Harrier', "summat's eaten two Salt Harrier down to stumps"],
+    mustNot: ['something ate into the Salt Harrier label'],
+  },
   {
     name: '<count> <plant> trodden on',
     kind: 'loss',
@@ -47,15 +57,25 @@ export const eaten: readonly Rule[] = [
   {
     name: '<pest> had <count> <plant>',
     kind: 'loss',
-    head: `${ANY_PEST} have~past|get~past|eat~past|take~past|kill~past|munch~past|scoff~past|demolish~past|destroy~past|chomp~past|devour~past|finish~past|nibble~past|do~past|dig~past|break~past|snap~past|knock~past|flatten~past|wreck~past|pull~past|polish~past|trample~past|wipe~past|clear~past|squash~past|ate|ruined|mowed|sat|dug up|off|through|over|for?`,
+    head: `${ANY_PEST} have~past|get~past|eat~past|take~past|kill~past|munch~past|scoff~past|demolish~past|destroy~past|chomp~past|devour~past|finish~past|nibble~past|do~past|dig~past|break~past|snap~past|knock~past|flatten~past|wreck~past|pull~past|polish~past|trample~past|wipe~past|clear~past|squash~past|ripped|tore|uprooted|scratched|trashed|ate|ruined|mowed|sat|dug up|off|through|over|for?`,
     shape: 'object',
     cause: 'pest',
     when: (p, f, t) => needsPlantOrCount(p, f, t) && wordAt(p, t) !== 'been',
   },
   {
+    name: '<pest> are after eating <count> <plant>',
+    kind: 'loss',
+    head: `${ANY_PEST} are|is|was|were after eat~|take~|have~|get~|dig~|munching|demolishing|destroying|scoffing`,
+    shape: 'object',
+    cause: 'pest',
+    when: needsPlantOrCount,
+    phrasings: ['the slugs are after eating two of the Salt Harrier'],
+    mustNot: ['the slugs are after the Salt Harrier'],
+  },
+  {
     name: '<pest> have had <count> <plant>',
     kind: 'loss',
-    head: `${ANY_PEST} have~ have~past|get~past|eat~past|take~past|munched|scoffed|destroyed|devoured|eaten|finished|been`,
+    head: `${ANY_PEST} have~ have~past|get~past|eat~past|take~past|munched|scoffed|destroyed|devoured|eaten|finished|killed|nibbled|demolished|done|dug|wiped|been off|for|up|out?`,
     shape: 'object',
     cause: 'pest',
     when: (p, f, t) => needsPlantOrCount(p, f, t) && (wordAt(p, t - 1) !== 'been' || doesHarm(p, t)),
@@ -68,10 +88,14 @@ export const eaten: readonly Rule[] = [
   {
     name: '<pest> has had <count> <plant>',
     kind: 'loss',
-    head: `${ANY_PEST_HAS} had|got|taken|munched|scoffed|destroyed|devoured|eaten|finished|been`,
+    head: `${ANY_PEST_HAS} had|got|taken|munched|scoffed|destroyed|devoured|eaten|finished|killed|nibbled|demolished|done|dug|wiped|been off|for|up|out?`,
     shape: 'object',
     cause: 'pest',
     when: (p, f, t) => needsPlantOrCount(p, f, t) && (wordAt(p, t - 1) !== 'been' || doesHarm(p, t)),
-    phrasings: ["a slug's had one of the Salt Harrier, the swine"],
+    phrasings: [
+      "a slug's had one of the Salt Harrier, the swine",
+      "vine weevil's done for two Salt Harrier",
+      "the badger's dug up four Salt Harrier",
+    ],
   },
 ];

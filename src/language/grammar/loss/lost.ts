@@ -12,13 +12,35 @@ export const lost: readonly Rule[] = [
   {
     name: 'losses: <count> <plant>',
     kind: 'loss',
-    head: 'losses|loss|deaths|casualties|scrap|waste|dump|dead|binned',
+    head: 'losses|loss|deaths|casualties|scrap|waste|wastage|failures|culls|dump|dead|binned',
     shape: 'object',
     when: (p, f, t) =>
       f === 0 &&
       p[t]?.is === 'break' &&
       p.slice(t).some(({ is }) => is === 'plant') &&
       p.slice(t).some(({ is }) => is === 'count'),
+  },
+  {
+    name: '<plant> wastage <count>',
+    kind: 'loss',
+    head: 'wastage|losses|loss|deaths|casualties|failures|culls|culled|scrapped|write off|offs? <count>',
+    shape: 'object',
+    faint: true,
+    when: (p, f, t) => precedes(p, f, 2, 'plant') && endsAt(p, t) && p[f - 1]?.is !== 'count',
+    phrasings: ['SH1 wastage 6', 'Salt Harrier losses 3'],
+    mustNot: ['Salt Harrier wastage'],
+  },
+  {
+    name: '<plant>: <count> failures',
+    kind: 'loss',
+    head: '<count> failures|failure|losses|loss|casualties|casualty|deaths|fatalities',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p.some(({ is }) => is === 'plant') &&
+      (endsAt(p, t) || /^(?:in|among|amongst|with)$/.test(wordAt(p, t))) &&
+      !/^(?:no|after|despite|of)$/.test(wordAt(p, f - 1)),
+    phrasings: ['Salt Harrier: two failures', 'two casualties among the Salt Harrier'],
+    mustNot: ['no failures among the Salt Harrier'],
   },
   {
     name: 'lost a cutting of <plant>',
@@ -36,6 +58,11 @@ export const lost: readonly Rule[] = [
       (/^(?:track|count|interest|my|heart|patience|hope|a|sight|their|its|the)$/.test(wordAt(p, t)) &&
         !follows(p, t, 'plant', 'count')) ||
       /^(?:track|count|sight|interest|heart|patience)$/.test(wordAt(p, t)) ||
+      // "Lost an hour to the paperwork".
+      (/^(?:an|a|the|half|whole|my|all)$/.test(wordAt(p, t)) &&
+        /^(?:hour|morning|afternoon|day|evening|weekend|week|glove|gloves|knife|secateurs|dibber|plot|thread|bet|key|keys|phone|signal)$/.test(
+          wordAt(p, t + 1),
+        )) ||
       /^(?:label|labels|leaves|leaf|tag|will)$/.test(wordAt(p, t + 1)),
   },
   {

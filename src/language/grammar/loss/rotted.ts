@@ -96,7 +96,7 @@ export const rotted: readonly Rule[] = [
   {
     name: 'rot got <count> <plant>',
     kind: 'loss',
-    head: 'rot|blackleg have~|get~|take~|kill~|claim~|do~',
+    head: 'rot|blackleg have~|get~|take~|kill~|claim~|do~|finish~past for|off|out?',
     shape: 'object',
     cause: 'rot',
     when: needsPlantOrCount,
@@ -104,9 +104,10 @@ export const rotted: readonly Rule[] = [
   {
     name: 'botrytis got <count> <plant>',
     kind: 'loss',
-    head: 'botrytis|mould|mildew have~|get~|take~|kill~|claim~|do~',
+    head: 'botrytis|mould|mildew have~|get~|take~|kill~|claim~|do~|finish~past for|off|out?',
     shape: 'object',
     cause: 'mould',
     when: needsPlantOrCount,
+    phrasings: ['grey mould finished off four Salt Harrier', 'botrytis did for two Salt Harrier'],
   },
 ];
