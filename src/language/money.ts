@@ -12,7 +12,11 @@ export function moneyAt(tokens: readonly Token[], at: number): number | undefine
     return /^(?:each|apiece|per|a)$/.test(textAt(tokens, at + 2)) ? at + 3 : at + 2;
   if (
     (token.is === 'number' || SPELT.test(token.text)) &&
-    !(token.text === '100' && /^(?:%|percent)$/.test(tokens[at + 1]?.raw ?? '')) &&
+    !(
+      token.text === '100' &&
+      /^(?:%|percent)$/.test(tokens[at + 1]?.raw ?? '') &&
+      !/^(?:sure|certain|positive|happy)$/.test(textAt(tokens, at + 2))
+    ) &&
     (/^(?:p|quid|pounds|dollars|bucks|euro|euros|pence|%|percent|nzd|aud)$/.test(textAt(tokens, at + 1)) ||
       /^[£$€%]$/.test(tokens[at + 1]?.raw ?? ''))
   )

@@ -115,6 +115,9 @@ export const hardenOffRules: readonly Rule[] = [
     kind: 'hardenOff',
     head: 'to harden|toughen|acclimatise|acclimatize|acclimate',
     shape: 'subject',
+    unless: (p, f) =>
+      /^(?:ready|need|needs|want|wants|time|due|about|going|have|has)$/.test(wordAt(p, f - 1)),
+    mustNot: ['Salt Harrier ready to toughen up'],
     when: (p) =>
       p.some(({ is }) => is === 'plant') || p.some((piece) => piece.is === 'word' && THEM.test(piece.text)),
   },

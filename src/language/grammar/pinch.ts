@@ -22,7 +22,9 @@ export const pinchRules: readonly Rule[] = [
       cuttingsTaken(p, f, t) ||
       isStolen(p, f, t) ||
       // "A pinch of salt".
-      (wordAt(p, f) === 'pinch' && wordAt(p, t) === 'of' && /^(?:a|the|another)$/.test(wordAt(p, f - 1))),
+      (wordAt(p, f) === 'pinch' &&
+        wordAt(p, t) === 'of' &&
+        (/^(?:a|the|another)$/.test(wordAt(p, f - 1)) || !/^(?:the|my|all|)$/.test(wordAt(p, t + 1)))),
     mustNot: [
       'someone pinched two Salt Harrier off the front step',
       'gave the Salt Harrier a pinch of bonemeal',
@@ -76,7 +78,13 @@ export const pinchRules: readonly Rule[] = [
       endsAt(p, t) &&
       wordAt(p, t) !== 'on' &&
       precedes(p, f, 4, 'plant') &&
-      !/^(?:i|we|was|got)$/.test(wordAt(p, f - 1)),
+      !/^(?:i|we|was|got)$/.test(wordAt(p, f - 1)) &&
+      !p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'pots' || (piece.is === 'word' && /^(?:trays?|pots?|bench)$/.test(piece.text)),
+        ),
     phrasings: ['three Salt Harrier tipped', 'the Salt Harrier all tipped yesterday'],
     mustNot: ['three Salt Harrier tipped over in the wind', 'the Salt Harrier tray got tipped'],
   },
@@ -85,9 +93,9 @@ export const pinchRules: readonly Rule[] = [
     kind: 'pinch',
     head: 'topped|beheaded|deheaded|decapitated',
     shape: 'object',
-    when: (p, _f, t) => closeBehind(p, t, 'plant') && !/^(?:up|with|off|over)$/.test(wordAt(p, t)),
+    when: (p, _f, t) => closeBehind(p, t, 'plant') && !followsWord(p, t, /^(?:up|with|off|over|pots?)$/),
     phrasings: ['topped six Salt Harrier', 'beheaded the Salt Harrier to make them branch'],
-    mustNot: ['topped up the Salt Harrier with water'],
+    mustNot: ['topped up the Salt Harrier with water', 'topped the Salt Harrier with grit'],
   },
   {
     name: '<plant> relieved of their tips',

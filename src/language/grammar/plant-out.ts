@@ -36,6 +36,13 @@ const forTheSeason = (pieces: readonly Piece[], at: number): boolean =>
   (pieces[at + 1]?.is === 'when' ||
     /^(?:good|keeps|summer|season)$/.test(wordAt(pieces, at + (wordAt(pieces, at + 1) === 'the' ? 2 : 1))));
 
+/** "With six of the Salt Harrier": nothing but their number before them. */
+const plantStraightBehind = (pieces: readonly Piece[], from: number): boolean => {
+  let at = from;
+  while (pieces[at]?.is === 'count' || /^(?:the|my|all|of|those|more)$/.test(wordAt(pieces, at))) at++;
+  return pieces[at]?.is === 'plant';
+};
+
 export const plantOutRules: readonly Rule[] = [
   {
     name: '<plant> out for hardening',
@@ -71,9 +78,12 @@ export const plantOutRules: readonly Rule[] = [
     head: 'fill~past|plant~past|make~past|stuffed|crammed up|out? .. with',
     shape: 'object',
     when: (p, f, t) =>
-      follows(p, t, 'plant') && (followsWord(p.slice(0, t), f, GARDEN) || garden(p, f, f + 1)),
+      plantStraightBehind(p, t) && (followsWord(p.slice(0, t), f, GARDEN) || garden(p, f, f + 1)),
     phrasings: ['filled the urns with Salt Harrier', 'planted up the tubs with six Salt Harrier'],
-    mustNot: ['filled the trays with compost for the Salt Harrier'],
+    mustNot: [
+      'filled the trays with compost for the Salt Harrier',
+      'filled the trough with water for the Salt Harrier',
+    ],
   },
   {
     name: 'tubs done with <plant>',
@@ -115,12 +125,18 @@ export const plantOutRules: readonly Rule[] = [
         !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined)
       );
     },
+    // "To the front border by Friday": still to be done.
+    unless: (p) => p.some((piece) => piece.is === 'when' && /^by\b/i.test(piece.when.words)),
     phrasings: [
       'three Salt Harrier into the long border yesterday evening',
       'three Salt Harrier into the window box',
       'Salt Harrier to the back of the border',
     ],
-    mustNot: ['three Salt Harrier into the cold frame', 'three Salt Harrier into the hot bed'],
+    mustNot: [
+      'three Salt Harrier into the cold frame',
+      'three Salt Harrier into the hot bed',
+      'four Salt Harrier to the front border by Friday',
+    ],
   },
   {
     name: 'whacked <count> <plant> in the bed',
@@ -188,7 +204,7 @@ export const plantOutRules: readonly Rule[] = [
   {
     name: 'put <plant> in the bed',
     kind: 'plantOut',
-    head: 'put~|pop~past|stick~past|set~past|place~past|bung~past|dig~past|plonk~past|get~past|move~past|transplant~past|bring~past|tuck~past|shove~past|go~past|shift~past|drop~past|settled|sling~past|lob~past|chuck~past in|out|into?',
+    head: 'put~|pop~past|stick~past|set~past|place~past|bung~past|dig~past|plonk~past|get~past|move~past|transplant~past|bring~past|tuck~past|shove~past|go~past|shift~past|drop~past|settled|sling~past|lob~past in|out|into?',
     shape: 'object',
     when: (p, f, t) =>
       (follows(p, t, 'plant', 'count') || followsWord(p, t, /^(?:them|em|those)$/)) &&

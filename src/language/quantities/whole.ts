@@ -46,7 +46,11 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     return result({ whole: 'all' }, at + 1);
   }
   // "100% rooted".
-  if (first === '100' && /^(?:%|percent)$/.test(textAt(tokens, at + 1)))
+  if (
+    first === '100' &&
+    /^(?:%|percent)$/.test(textAt(tokens, at + 1)) &&
+    !/^(?:sure|certain|positive|happy)$/.test(textAt(tokens, at + 2))
+  )
     return result({ whole: 'all' }, at + 2);
   // "Both lots of dahlias": all of them, however many.
   if (first === 'both' && /^(?:lots|batches)$/.test(textAt(tokens, at + 1)))

@@ -30,7 +30,9 @@ export const broken: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) => closeBehind(p, t, 'plant', 'count') && !/^finish/.test(wordAt(p, f)),
     // "Killed a load of slugs round the plants".
-    unless: (p, _f, t) => PESTS.includes(wordAt(p, t + (p[t + 1]?.is === 'count' ? 2 : 1))),
+    unless: (p, _f, t) =>
+      PESTS.includes(wordAt(p, t + (p[t + 1]?.is === 'count' ? 2 : 1))) ||
+      /^(?:hour|time|afternoon|morning)$/.test(wordAt(p, t + 1)),
     mustNot: ['killed six slugs round the Salt Harrier'],
   },
   {

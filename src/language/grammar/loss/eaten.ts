@@ -61,6 +61,9 @@ export const eaten: readonly Rule[] = [
     shape: 'object',
     cause: 'pest',
     when: (p, f, t) => needsPlantOrCount(p, f, t) && wordAt(p, t) !== 'been',
+    // "The fox ripped three bags of compost".
+    unless: (p, _f, t) => p[t]?.is === 'pots' && p.slice(t, t + 3).some(({ is }) => is === 'medium'),
+    mustNot: ['the fox ripped three bags of compost by the Salt Harrier'],
   },
   {
     name: '<pest> are after eating <count> <plant>',

@@ -38,9 +38,14 @@ export const lost: readonly Rule[] = [
     when: (p, f, t) =>
       p.some(({ is }) => is === 'plant') &&
       (endsAt(p, t) || /^(?:in|among|amongst|with)$/.test(wordAt(p, t))) &&
-      !/^(?:no|after|despite|of)$/.test(wordAt(p, f - 1)),
+      !/^(?:no|after|despite|of)$/.test(wordAt(p, f - 1)) &&
+      !p
+        .slice(0, f)
+        .some(
+          (piece) => piece.is === 'word' && /^(?:expect|expecting|allow|allowing|if|maybe)$/.test(piece.text),
+        ),
     phrasings: ['Salt Harrier: two failures', 'two casualties among the Salt Harrier'],
-    mustNot: ['no failures among the Salt Harrier'],
+    mustNot: ['no failures among the Salt Harrier', 'expect two failures in the Salt Harrier'],
   },
   {
     name: 'lost a cutting of <plant>',
