@@ -24,7 +24,7 @@ export const pinchRules: readonly Rule[] = [
       // "A pinch of salt".
       (wordAt(p, f) === 'pinch' &&
         wordAt(p, t) === 'of' &&
-        (/^(?:a|the|another)$/.test(wordAt(p, f - 1)) || !/^(?:the|my|all|)$/.test(wordAt(p, t + 1)))),
+        (/^(?:a|the|another)$/.test(wordAt(p, f - 1)) || !/^(?:the|my|all)?$/.test(wordAt(p, t + 1)))),
     mustNot: [
       'someone pinched two Salt Harrier off the front step',
       'gave the Salt Harrier a pinch of bonemeal',
