@@ -50,7 +50,10 @@ export function fill(
     return name === null ? null : ({ ...ask.entry, ...(meant ?? { variety: name }) } as LoggedEntry);
   }
   const value = ask.slot === 'date' ? day(text) : valueFor(ask, text, said[0], ledger, day);
-  return value === null ? null : withValue(ask, value, ledger);
+  if (value === null) return null;
+  // "Two on Friday".
+  const on = said[0]?.kind === 'answer' && ask.slot !== 'date' ? said[0].date : undefined;
+  return { ...withValue(ask, value, ledger), ...(on === undefined ? {} : { date: on }) } as LoggedEntry;
 }
 
 const DONE =

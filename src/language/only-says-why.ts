@@ -1,5 +1,5 @@
 /** A part of a sentence that only says how something came about. */
-import { findHits } from './grammar/rule.js';
+import { findHits, wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Piece } from './pieces.js';
 
@@ -21,7 +21,7 @@ export function tellsNothing(part: readonly Piece[], line: string): boolean {
         is === 'medium' ||
         is === 'place' ||
         // "The second two were only sulking": of which it is said.
-        (is === 'count' && at > 0),
+        (is === 'count' && /^(?:was|were|are|had)$/.test(wordAt(part, at + 1))),
     ) &&
     !/\b(?:other|others|instead|meant(?! for| as| to)|mean|should|rather|what|which|when|where|how|why)\b/.test(
       line,

@@ -45,7 +45,8 @@ export function swapsBatch(sitting: Sitting, text: string, meant: readonly Line[
 /** "The other lot, the ones from the 15th", "the other one, Ember Fox": which, said behind it. */
 function otherNamed({ ledger, origin, settings }: Sitting, text: string, batch: Batch): Batch | null {
   const behind = text.split(theOther)[1]?.replace(/^[\s,:;.–—-]+|[.!]$/gu, '') ?? '';
-  if (behind === '') return null;
+  // "The other one, not the Ember Fox" names the one that it is not.
+  if (behind === '' || /\bnot\b/i.test(behind)) return null;
   const labels = liveBatches(ledger).flatMap(({ label }) => (label === batch.label ? [] : [label]));
   return chooseBatch(behind, labels, ledger, dayIn(behind, origin.at, settings, 'past'));
 }

@@ -43,7 +43,7 @@ export function tellsAgain(sitting: Sitting, text: string, read: ReadNote): bool
   const isTakenBack = TAKEN_BACK.test(words) || doubtsFirst.test(words) || doubtsLast.test(words);
   if (!isTakenBack && !isFew && !(ofThose && isDayAlone(only))) return false;
   const isPlain = ofThose && isFew && (isTakenBack || /\bof (?:them|those|these)\b/i.test(words));
-  const before = lately(sitting, isPlain ? PLAINLY_WITHIN_MS : WITHIN_MS, isTakenBack);
+  const before = lately(sitting, isPlain ? PLAINLY_WITHIN_MS : WITHIN_MS, TAKEN_BACK.test(words));
   const amended = entries.map(({ entry, sources }) => {
     const told = plantSaid(entry as Plant, sources);
     const fits = before.filter(
@@ -74,14 +74,14 @@ export function tellsAgain(sitting: Sitting, text: string, read: ReadNote): bool
   return true;
 }
 
-/** What stands of the last note, where this grower sent it to this chat lately, or another of the group, who is put right. */
+/** What stands of the last note, where this grower sent it to this chat lately, or another of the group, whom a plain denial puts right. */
 function lately(
   { ledger, origin, world }: Sitting,
   within: number,
-  isTakenBack: boolean,
+  isDenied: boolean,
 ): readonly StandingEntry[] {
   const last = ledger.standing.at(-1)?.journal;
-  const own = (isTakenBack || last?.by === origin.by) && last?.source?.chat === world.chat;
+  const own = (isDenied || last?.by === origin.by) && last?.source?.chat === world.chat;
   return own && last && origin.at - last.at <= within ? lastNote(ledger) : [];
 }
 
