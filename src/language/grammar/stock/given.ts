@@ -38,6 +38,11 @@ export const given: readonly Rule[] = [
     head: 'give~past|hand~past|bring~past|send~past|sell~past|pass~past|gift~past|buy~past me|us',
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant') && !asCuttings(p, t) && !followsWord(p, t, /^(?:home|back)$/),
+    mustNot: [
+      'Marge handed me slips off a Salt Harrier',
+      'Doreen gave me some bits of her Salt Harrier',
+      'Doreen gave me a few tips off her Salt Harrier',
+    ],
   },
   {
     name: 'was given <plant>',
