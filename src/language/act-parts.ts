@@ -1,6 +1,7 @@
 /** An act told in parts: one clause for each plant moved, each recipient, each place or day. */
 import type { EntryKind } from '../ledger/entry.js';
 import type { Clause } from './clauses.js';
+import { isOfEach } from './drafting/beside-counts.js';
 import { type Hit, wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 
@@ -31,7 +32,11 @@ function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] 
     let count = at + 1;
     while (/^(?:a|an|and|another|further|then|the|other)$/.test(wordAt(pieces, count))) count++;
     const quantity = pieces[count];
-    if (quantity?.is !== 'count' || quantity.quantity.value === undefined) continue;
+    if (
+      quantity?.is !== 'count' ||
+      (quantity.quantity.value === undefined && quantity.quantity.whole !== 'rest')
+    )
+      continue;
     const before = pieces.slice(clause.subjectFirst ? clause.from : hit.to, at);
     let next = count + 1;
     while (/^(?:more|of|them)$/.test(wordAt(pieces, next))) next++;
@@ -41,6 +46,9 @@ function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] 
     const elsewhere =
       PLACED.has(hit.rule.kind) &&
       PREPOSITION.test(wordAt(pieces, next)) &&
+      // "Two in each hole".
+      !isOfEach(pieces, count) &&
+      !/^(?:each|every)$/.test(wordAt(pieces, next + 1)) &&
       before.some((piece) => piece.is === 'word' && PREPOSITION.test(piece.text));
     // "2 dead on Wednesday, 1 more this morning"; "two, five dead" is one number put for another.
     const again = !clause.subjectFirst || quantity.quantity.more === true;

@@ -1,5 +1,5 @@
 /** Chores in their plain form beside a day to come, with no word that tells them to be a plan: "tomorrow pot on …", "Friday: feed …". */
-import type { findRemind } from './grammar/remind.js';
+import { type findRemind, isPlantSale } from './grammar/remind.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece, When } from './pieces.js';
 
@@ -55,6 +55,7 @@ export function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRe
     if (
       open &&
       !begun &&
+      !isPlantSale(pieces, at) &&
       !/^(?:note|of)$/.test(wordAt(pieces, at + 1)) &&
       CHORES.test(piece.verb.lemma) &&
       (piece.verb.form === 'base' || piece.verb.form === 'ing')

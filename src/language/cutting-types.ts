@@ -22,6 +22,8 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
         (tokens[at - 1]?.raw === ',' &&
           (tokens[at + length] === undefined || tokens[at + length]?.raw === ',')) ||
         next === 'ones' ||
+        // "Ten grevillea tips in today": put in to root.
+        (next === 'in' && endsThere(tokens, at + length + 1) && isCounted(tokens, at)) ||
         // "Eight tips of Widow Tansy": the cuttings themselves.
         (/^(?:of|off|from)$/.test(next) && numberAt(tokens, at - 1) !== undefined)
       );
@@ -38,4 +40,20 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
     return false;
   }
   return true;
+}
+
+/** A mark, the end or a day: nothing is named that they are in. */
+const endsThere = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at] === undefined ||
+  tokens[at]?.is === 'mark' ||
+  tokens[at]?.is === 'line' ||
+  /^(?:today|yesterday|this|last|now|on)$/.test(textAt(tokens, at));
+
+/** A number with no mark since it, over the plant's name. */
+function isCounted(tokens: readonly Token[], at: number): boolean {
+  for (let before = at - 1; before >= Math.max(0, at - 5); before--) {
+    if (numberAt(tokens, before) !== undefined) return true;
+    if (/^[,.:;]$/.test(tokens[before]?.raw ?? '')) return false;
+  }
+  return false;
 }

@@ -80,6 +80,8 @@ export function loosePlace(
     }
     while (end > start && /^(?:of|the|by|at|in|behind|under|outside)$/.test(wordAt(pieces, end - 1))) end--;
     if (end === start) continue;
+    // "In wet sand": what they stand in.
+    if (pieces[end]?.is === 'medium') continue;
     const head = wordAt(pieces, start);
     const first = pieces[start];
     // "Outside to toughen up": what for.

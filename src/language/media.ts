@@ -32,7 +32,13 @@ export function mediumPiece(
   if (tokens[at - 1]?.capital === false && tokens[at]?.capital && opensName(tokens, at + length)) return;
   // "Six to the compost": thrown out.
   if (bare === 'compost' && before === 'the' && /^(?:to|on|onto)$/.test(textAt(tokens, at - 2))) return;
-  if (bare === 'water' && !/^(?:in|into|plain|tap|rain|of)$/.test(before)) return;
+  if (
+    bare === 'water' &&
+    !/^(?:in|into|plain|tap|rain|of)$/.test(before) &&
+    // "A glass with water".
+    !(before === 'with' && /^(?:glass|jar|vase|cup|mug|bottle|tumbler|bowl)$/.test(textAt(tokens, at - 2)))
+  )
+    return;
   let from = at;
   let to = at + length;
   // "a gritty mix of coir and perlite", "50/50 perlite and compost": joined media are one phrase.
@@ -47,7 +53,7 @@ export function mediumPiece(
     to = to + joint + next.words.length;
   }
   while (
-    /^(?:fresh|new|gritty|sandy|plain|peat|free|tap|rain|bagged|homemade|cheap|proper|sieved|seed|fine|straight|pure|neat|damp|moist|wet|coarse)$/.test(
+    /^(?:fresh|new|gritty|sandy|plain|peat|free|tap|rain|bagged|homemade|cheap|proper|sieved|seed|fine|straight|pure|neat|wet|damp|moist|moistened|soggy|warm|clean|coarse)$/.test(
       textAt(tokens, from - 1),
     ) ||
     (tokens[from - 1]?.raw === '-' && textAt(tokens, from - 2) === 'peat')

@@ -12,6 +12,7 @@ import { mendedBy } from './mending.js';
 import { joinNewNames } from './new-names.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import { onceMore } from './once-more.js';
+import { withOpenings } from './openings.js';
 import type { Piece } from './pieces.js';
 import { withDeeds } from './planned-then-done.js';
 import type { Proposal } from './proposal.js';
@@ -56,7 +57,10 @@ export function readingOf(note: Note): Reading {
   const instruction = instruct(line, pieces, utterance, note);
   if (instruction) return { ...seen, outcome: { entries: [], asks: [], instruction } };
   const reply = fullerReply(pieces, utterance, note);
-  const sentences = withDeeds(sentencesOf(undoApart(reply?.rest ?? pieces, utterance), utterance), utterance);
+  const sentences = withDeeds(
+    sentencesOf(undoApart(withOpenings(reply?.rest ?? pieces), utterance), utterance),
+    utterance,
+  );
   const told: Proposal[] = [...(reply?.proposals ?? [])];
   // A sentence in which nothing was done, but a plant spoken of.
   let spokenOf: Sentence | undefined;

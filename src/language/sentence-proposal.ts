@@ -3,6 +3,7 @@ import { proposeActs } from './acts.js';
 import { proposeAmend, proposeRestatement } from './amend-proposal.js';
 import { settleCorrections } from './corrections.js';
 import { proposeCrop } from './crop-proposal.js';
+import { withoutDashedHope } from './dashed-hopes.js';
 import { isUndo } from './grammar/undo.js';
 import { settleHeadings } from './headings.js';
 import type { Note } from './note.js';
@@ -56,7 +57,9 @@ export function proposeSentence(
   }
   if (isWrittenElsewhere(sentence, utterance, note)) return [];
   const corrected = sentenceOf(
-    settleSameAgain(settleHeadings(withoutVisit(settlePastForms(settleCorrections(sentence.pieces))))),
+    settleSameAgain(
+      settleHeadings(withoutVisit(withoutDashedHope(settlePastForms(settleCorrections(sentence.pieces))))),
+    ),
     utterance,
     sentence.asked,
   );

@@ -151,6 +151,8 @@ function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
     (direct?.is === 'break' &&
       !direct.hard &&
       pieces[hit.from - 2]?.is === 'plant' &&
+      // "Off a Salt Harrier, stuck six in perlite".
+      pieces[hit.from + 1]?.is !== 'count' &&
       pieces[hit.to]?.is !== 'count');
   return subject && plantBefore && !plantAfter;
 }

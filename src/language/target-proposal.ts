@@ -3,7 +3,7 @@ import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import { wordAt } from './grammar/rule.js';
 import { targetRules, wantsAnAct } from './grammar/target.js';
-import type { PlantWords } from './pieces.js';
+import type { Piece, PlantWords } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
 
@@ -37,6 +37,7 @@ export function proposeTarget(
     !/\bnot (?:later|before|after) than\b/.test(line)
   )
     return undefined;
+  if (tellsOfPrice(line, pieces)) return undefined;
   const drafts = draftsOf(pieces, wholeOf(pieces)).filter(
     ({ plant, quantity }) =>
       (plant !== undefined || them || unnamed) && (quantity !== undefined || plantsIn(pieces).length === 1),
@@ -53,4 +54,19 @@ export function proposeTarget(
     ...(them ? { carried } : {}),
     future: true,
   }));
+}
+
+/** "What they want for shipping is nuts", "they want 50 quid for six", "tempted to order 50": a price, or a purchase only thought of. */
+function tellsOfPrice(line: string, pieces: readonly Piece[]): boolean {
+  return (
+    /\bwhat (?:they|he|she|you|it) (?:all )?(?:want|wants|wanted|need|needs|needed|require|ask)\b|\b(?:they|he|she) (?:want|wants|wanted) (?:a fortune|the earth|silly money|stupid money|daft money|an arm)\b|\bthe \w+ they (?:want|wanted)\b/.test(
+      line,
+    ) ||
+    /\b(?:tempted|nearly|almost|would|might|could|considered|considering|wondering|wondered|thinking|thought|toyed|toying)(?: (?:to|of|about|with|have))?(?: \w+)? order(?:ed|ing)?\b/.test(
+      line,
+    ) ||
+    pieces.some(
+      ({ is }, at) => is === 'money' && /^(?:want|wants|wanted|wanting)$/.test(wordAt(pieces, at - 1)),
+    )
+  );
 }

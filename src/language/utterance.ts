@@ -15,7 +15,7 @@ import { prepositionBefore } from './places/prepositions.js';
 import { quantityAt } from './quantities.js';
 import { sizeAt, temperatureAt } from './sizes.js';
 import { textAt, type Token, tokenise } from './tokens.js';
-import { namedNames, quotedNames } from './told-names.js';
+import { namedNames, namesBeforeCrop, quotedNames } from './told-names.js';
 import { findWhens } from './when.js';
 
 export interface Utterance {
@@ -119,6 +119,7 @@ function chunk(
     });
   quotedNames(text, tokens, free, claim);
   namedNames(text, tokens, free, claim);
+  namesBeforeCrop(text, tokens, free, claim);
   const words = tokens.map(({ text }) => text);
   for (let at = 0; at < tokens.length; at++) {
     if (!free(at)) continue;

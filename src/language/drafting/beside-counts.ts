@@ -9,6 +9,8 @@ export function isBesideAct(pieces: readonly Piece[], at: number): boolean {
   let parted = false;
   for (let before = at - 1; before >= 0 && pieces[before]?.is !== 'count'; before--) {
     if (pieces[before]?.is === 'plant') return false;
+    // "Had six Salt Harrier but only four rooted".
+    if (wordAt(pieces, before) === 'but') return true;
     parted ||= pieces[before]?.is === 'break' || wordAt(pieces, before) === 'and';
   }
   return parted;
@@ -27,6 +29,8 @@ export function isOfEach(pieces: readonly Piece[], at: number): boolean {
   const word = wordAt(pieces, next);
   const after = wordAt(pieces, next + 1);
   const behind = pieces[next + 1];
+  // "Six pots, three round the edge of each".
+  if (/^(?:round|around)$/.test(word)) return isRoundEach(pieces, next + 1);
   if (/^(?:each|apiece|per)$/.test(word)) return true;
   // "Six cuttings of each".
   if (word === 'of' && after === 'each') return true;
@@ -47,6 +51,23 @@ export function isOfEach(pieces: readonly Piece[], at: number): boolean {
     /^(?:pot|tray|jar|cell|one)$/.test(wordAt(pieces, next + 2))
   );
 }
+
+const isRoundEach = (pieces: readonly Piece[], at: number): boolean =>
+  pieces.slice(at, at + 4).some((piece, n) => {
+    const led = /^(?:the )?(?:edges?|rims?|sides?|outside) of$/.test(
+      pieces
+        .slice(at, at + n)
+        .map((_, m) => wordAt(pieces, at + m))
+        .join(' '),
+    );
+    // "Of every one" is read as all of them.
+    return (
+      led &&
+      (piece.is === 'count'
+        ? piece.quantity.whole === 'all'
+        : /^(?:each|every)$/.test(wordAt(pieces, at + n)))
+    );
+  });
 
 const POINTING = /^(?:the|my|those|these|all)$/;
 
@@ -108,3 +129,9 @@ export function isInOnePot(pieces: readonly Piece[], at: number): boolean {
   const pot = pieces[next + 1];
   return wordAt(pieces, next) === 'in' && pot?.is === 'pots' && pot.pots === 1;
 }
+
+/** "Three by the gate": a number and where so many of them went. */
+export const isShareOf = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:in|by|on|at|under|along|near|beside|behind|to|into|onto|outside|round|around)$/.test(
+    wordAt(pieces, at + 1),
+  );

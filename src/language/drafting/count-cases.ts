@@ -6,6 +6,7 @@ import { lastPotCases } from './last-pot.js';
 import { type CountSeen, numberOf } from './count-seen.js';
 import { cutUp } from './cut-up.js';
 import { eachCases } from './each-cases.js';
+import { restCases } from './rest-cases.js';
 
 const isCheck = ({ clause }: CountSeen): boolean => clause.hit?.rule.kind === 'check';
 
@@ -144,10 +145,13 @@ export const countCases: readonly Case<CountSeen>[] = [
   {
     // The number behind the act.
     name: '<count> of <plant>: potted <count>',
-    phrasings: ['24 of the Salt Harrier: potted on 20'],
+    phrasings: [
+      '24 of the Salt Harrier: potted on 20',
+      'Marge handed me slips off a Salt Harrier, stuck 6 in perlite',
+    ],
     when: (seen) =>
       !seen.clause.subjectFirst &&
-      seen.at >= (seen.clause.hit?.to ?? seen.pieces.length) &&
+      seen.at > (seen.clause.hit?.from ?? seen.pieces.length) &&
       seen.told.countedBefore &&
       !isCheck(seen) &&
       seen.draft.plant !== undefined &&
@@ -161,7 +165,7 @@ export const countCases: readonly Case<CountSeen>[] = [
   {
     // The number beside the act.
     name: '<count> fine, <count> dead',
-    phrasings: ['Salt Harrier: 9 fine, 3 dead'],
+    phrasings: ['Salt Harrier: 9 fine, 3 dead', 'Had six Salt Harrier but only four rooted'],
     when: (seen) =>
       seen.clause.subjectFirst &&
       isBeforeAct(seen) &&
@@ -171,40 +175,7 @@ export const countCases: readonly Case<CountSeen>[] = [
       isBesideAct(seen.pieces, seen.at),
     does: takeOver,
   },
-  {
-    // Whether those were told as rooted too, nobody can say: how many, the grower knows.
-    name: '<count> and the rest have rooted',
-    phrasings: ['Salt Harrier: five and the rest rooted'],
-    when: (seen) =>
-      isCheck(seen) &&
-      seen.count.whole === 'rest' &&
-      seen.draft.quantity?.value !== undefined &&
-      isBeforeAct(seen),
-    does: ({ draft }) => {
-      draft.quantity = { vague: true };
-    },
-  },
-  {
-    name: '<count> and the rest are dead',
-    phrasings: ['Five of the Salt Harrier and the rest are dead'],
-    when: (seen) =>
-      seen.count.whole === 'rest' &&
-      seen.draft.quantity?.value !== undefined &&
-      !seen.leads &&
-      isBeforeAct(seen),
-    does: takeOver,
-  },
-  {
-    // The number beside the act.
-    name: 'all of them and <count> are holding',
-    phrasings: ['Salt Harrier: tugged on all of them and eleven are holding'],
-    when: (seen) =>
-      seen.draft.quantity?.whole !== undefined &&
-      seen.count.value !== undefined &&
-      !seen.leads &&
-      isBeforeAct(seen),
-    does: takeOver,
-  },
+  ...restCases,
   {
     // That it is all of them tells no number.
     name: 'all in now, <count> of them',

@@ -1,6 +1,6 @@
 /** Numbers that tell of each of several: of each plant of a list, of each container. */
 import { wordAt } from '../grammar/rule.js';
-import { isInOnePot, isOfEach, isToldOfEach } from './beside-counts.js';
+import { isInOnePot, isOfEach, isShareOf, isToldOfEach } from './beside-counts.js';
 import { type Case, passOver } from './case.js';
 import { type CountSeen, numberOf } from './count-seen.js';
 import type { OpenDraft } from './draft.js';
@@ -82,5 +82,20 @@ export const eachCases: readonly Case<CountSeen>[] = [
       count.value !== undefined &&
       count.value < (draft.pots ?? 0),
     does: passOver,
+  },
+  {
+    // The first number is that of both parts.
+    name: '<count> <plant>, <count> in <place>, <count> in <place>',
+    phrasings: ['Planted five Salt Harrier, three by the gate, two in the tub'],
+    when: ({ draft, count, pieces, at, clause }) =>
+      /^(?:move|plantOut)$/.test(clause.hit?.rule.kind ?? '') &&
+      draft.quantity?.value !== undefined &&
+      draft.quantity.value > (count.value ?? Infinity) &&
+      pieces[at - 1]?.is === 'break' &&
+      isShareOf(pieces, at) &&
+      pieces.some(({ is }, other) => is === 'count' && other > at && isShareOf(pieces, other)),
+    does: ({ draft, count }) => {
+      draft.quantity = count;
+    },
   },
 ];

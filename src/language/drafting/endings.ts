@@ -12,11 +12,12 @@ const isBehindBreak = (pieces: readonly Piece[], at: number): boolean => pieces[
 
 /** "Going to be 41", "it'll be cold", "they're giving frost", "frost due": behind what was done, and no part of it. */
 function isForecast(pieces: readonly Piece[], from: number): boolean {
-  const start = /^(?:as|it|it's|its|they|they're|met|the|hard|heavy|big|bad|supposed|meant)$/.test(
-    wordAt(pieces, from),
-  )
-    ? from + 1
-    : from;
+  const start =
+    /^(?:as|because|it|it's|its|she|she's|they|they're|met|the|hard|heavy|big|bad|supposed|meant)$/.test(
+      wordAt(pieces, from),
+    )
+      ? from + 1
+      : from;
   const words = pieces
     .slice(start, start + 4)
     .map((_, n) => wordAt(pieces, start + n))
@@ -24,7 +25,9 @@ function isForecast(pieces: readonly Piece[], from: number): boolean {
   const next = pieces[start + 1];
   if (WEATHER.test(wordAt(pieces, start)) || pieces[start]?.is === 'celsius')
     return (
-      /^(?:forecast|due|expected|predicted|coming|promised)$/.test(wordAt(pieces, start + 1)) ||
+      /^(?:forecast|due|expected|predicted|coming|promised)$/.test(
+        wordAt(pieces, /^(?:is|are)$/.test(wordAt(pieces, start + 1)) ? start + 2 : start + 1),
+      ) ||
       // "Frost tomorrow", but "frost last night", which is when the plants were lost.
       (next?.is === 'when' && /\b(?:tomorrow|tonight|next|coming)\b/i.test(next.when.words))
     );

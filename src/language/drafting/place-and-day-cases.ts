@@ -6,6 +6,17 @@ import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
 
 export const placeCases: readonly Case<Seen<'place'>>[] = [
   {
+    // Whence they came, and not where they stand.
+    name: "<count> <plant> from <giver>'s <place>",
+    phrasings: [
+      "20 rooted Salt Harrier liners turned up from Aunt Dot's greenhouse",
+      "Bought two Salt Harrier tubers from Mrs Penny's nursery",
+    ],
+    when: ({ clause, piece, pieces, at }) =>
+      /^(?:receive|stock)$/.test(clause.hit?.rule.kind ?? '') && comesFrom(pieces, at, piece.prep),
+    does: passOver,
+  },
+  {
     name: 'everything in <place> is now in <place>',
     phrasings: ['Everything in the propagator is now in the greenhouse'],
     when: (seen) =>
@@ -85,6 +96,14 @@ export const dayCases: readonly Case<Seen<'when'>>[] = [
     does: passOver,
   },
   {
+    // On which somebody comes for them.
+    name: '<count> <plant>, <someone> coming <day>',
+    phrasings: ['Struck ten Salt Harrier, Doreen coming for them on Saturday'],
+    when: ({ clause, pieces, at }) =>
+      clause.hit !== undefined && at >= clause.hit.to && isSomeonesComing(pieces, at),
+    does: passOver,
+  },
+  {
     // For when it was done.
     name: 'for <time>',
     phrasings: ['Sold five Salt Harrier for 5pm'],
@@ -136,6 +155,34 @@ function wasAway(pieces: readonly Piece[], at: number): boolean {
     /^(?:was|were|had)$/.test(wordAt(part, 1)) &&
     part.some((_, n) => /^(?:away|off|at|down|in|out|on|up|over|abroad|ill|poorly)$/.test(wordAt(part, n)))
   );
+}
+
+/** Behind "from", whosever place it is: "from Aunt Dot's greenhouse". */
+function comesFrom(pieces: readonly Piece[], at: number, prep: string | undefined): boolean {
+  if (prep !== undefined) return /^(?:from|off)$/.test(prep);
+  let before = at - 1;
+  while (
+    before > at - 4 &&
+    pieces[before]?.is === 'word' &&
+    !/^(?:from|off|in|to)$/.test(wordAt(pieces, before))
+  )
+    before--;
+  return /^(?:from|off)$/.test(wordAt(pieces, before));
+}
+
+/** "…, Doreen coming for them on Saturday", "as Jim is calling on Friday": told of somebody behind a break or a reason. */
+function isSomeonesComing(pieces: readonly Piece[], to: number): boolean {
+  for (let at = to - 1; at > 0 && at > to - 7; at--) {
+    if (pieces[at]?.is === 'break') return false;
+    if (!/^(?:coming|calling|visiting|collecting)$/.test(wordAt(pieces, at))) continue;
+    const start = pieces
+      .slice(0, at)
+      .findLastIndex(
+        (piece, n) => piece.is === 'break' || /^(?:as|because|since|cos|for)$/.test(wordAt(pieces, n)),
+      );
+    return start > 0 && pieces.slice(start + 1, at).every(({ is }) => is === 'word');
+  }
+  return false;
 }
 
 /** Straight before: "the ten I potted on", "those we moved out". */

@@ -2,7 +2,7 @@
 import { wordAt } from '../grammar/rule.js';
 import { isOnLabel } from '../on-label.js';
 import type { Piece } from '../pieces.js';
-import { type Case, passOver, type Seen } from './case.js';
+import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
 import { definesCrop, isCropAlone, isSamePlant, joins } from './one-plant.js';
 import { nearestWord } from './words-before.js';
 
@@ -47,7 +47,11 @@ export const plantCases: readonly Case<PlantSeen>[] = [
     does: (seen) => {
       const { draft } = seen;
       setPlant(seen);
-      if (isSingle(seen)) draft.quantity ??= { value: 1 };
+      if (isSingle(seen) && draft.quantity === undefined) {
+        draft.quantity = { value: 1 };
+        // "Slips off a coleus, stuck six": the number behind the act is the one meant.
+        seen.told.countedBefore = isBeforeAct(seen);
+      }
     },
   },
   {

@@ -1,14 +1,10 @@
 /** Rooted cuttings into their own or larger pots. */
 import type { Piece } from '../pieces.js';
 import { biggerPots } from './pot-on/bigger-pots.js';
-import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+import { aboutCuttings, intoSize } from './pot-on/into-size.js';
+import { toSize } from './pot-on/to-size.js';
+import { follows, precedes, type Rule, wordAt } from './rule.js';
 
-const aboutCuttings = (pieces: readonly Piece[], from: number, to: number): boolean =>
-  pieces
-    .slice(Math.max(0, from - 3), to + 8)
-    .some(
-      (piece) => piece.is === 'word' && /^(?:cutting|cuttings|struck|took|tubers?|crowns?)$/.test(piece.text),
-    );
 const potted = (pieces: readonly Piece[], from: number): boolean => {
   const word = wordAt(pieces, from);
   const before = wordAt(pieces, from - 1);
@@ -84,43 +80,7 @@ export const potOnRules: readonly Rule[] = [
     shape: 'object',
     phrasings: ['pricked the rooted ones off into 8cm, Salt Harrier'],
   },
-  {
-    name: '<count> of them into <size>',
-    phrasings: ['Salt Harrier, five of them into 9cm'],
-    kind: 'potOn',
-    head: '<count> into <size>',
-    shape: 'object',
-    faint: true,
-    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
-    unless: aboutCuttings,
-  },
-  {
-    name: '<plant> now in <size>',
-    kind: 'potOn',
-    head: 'now|all in|into <size>',
-    shape: 'subject',
-    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
-    unless: aboutCuttings,
-  },
-  {
-    name: '<plant> are in <size> now',
-    kind: 'potOn',
-    head: "are|is|they're|theyre|it's in|into <size>",
-    shape: 'subject',
-    when: (p, f, t) => {
-      const filled = wordAt(p, t) === 'of' && p[t + 1]?.is === 'medium' ? t + 2 : t;
-      return (
-        p.slice(0, f).some(({ is }) => is === 'plant') &&
-        (/^(?:now|today)$/.test(wordAt(p, filled)) || p[filled]?.is === 'when')
-      );
-    },
-    unless: aboutCuttings,
-    phrasings: [
-      'the ten rooted Salt Harrier are in 3 inch pots now',
-      'the Salt Harrier are in 1 litre pots of composted bark now',
-    ],
-    mustNot: ['the Salt Harrier are in 3 inch pots'],
-  },
+  ...intoSize,
   {
     name: 'potted <count> <plant> on',
     kind: 'potOn',
@@ -272,47 +232,5 @@ export const potOnRules: readonly Rule[] = [
     phrasings: ['put each Salt Harrier in a pot of 9 cm', 'put the Salt Harrier each in a pot of 9 cm'],
     mustNot: ['put each of the Salt Harrier cuttings in a pot of 9 cm'],
   },
-  {
-    name: 'had <count> <plant> in <size> pots',
-    kind: 'potOn',
-    head: 'have~past .. in|into <size>',
-    shape: 'object',
-    when: (p, f, t) => p.slice(f, t).some(({ is }) => is === 'plant'),
-  },
-  {
-    name: '<size> for <plant>',
-    kind: 'potOn',
-    head: '<size> for the|my?',
-    shape: 'object',
-    faint: true,
-    when: (p, f, t) => f === 0 && p[t]?.is === 'plant',
-    unless: aboutCuttings,
-    phrasings: ['9cm pots for the Salt Harrier today'],
-  },
-  {
-    name: '<plant> up a size',
-    kind: 'potOn',
-    head: 'up a size',
-    shape: 'subject',
-    when: (p, f) => precedes(p, f, 3, 'plant'),
-    phrasings: ['Salt Harrier up a size'],
-  },
-  {
-    name: '<plant> to <size>',
-    kind: 'potOn',
-    head: 'to|into|in|> <size>',
-    shape: 'subject',
-    faint: true,
-    when: (p, f, t) =>
-      p.slice(0, f).some(({ is }) => is === 'plant') &&
-      !p
-        .slice(0, f)
-        .some(
-          (piece) =>
-            piece.is === 'word' &&
-            (piece.verb !== undefined || /^(?:cuttings|cutting|taken)$/.test(piece.text)),
-        ) &&
-      !followsWord(p, t, /^(?:please|tomorrow)$/),
-  },
+  ...toSize,
 ];
-export { closeBehind };

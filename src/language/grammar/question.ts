@@ -23,9 +23,12 @@ export const PREAMBLE = new RegExp(
 const STRESSED =
   /^(what|who|where|when|which|how|why)(?:'s)? (?:all|exactly|precisely|the heck|the hell|the devil|on earth|in the world|the blazes)(?= (?:is|are|was|were|did|do|does|have|has|had|am|can|could|should|will|need|needs|got|went|rooted|died)\b)/;
 
+/** "What have I all done": the same behind who did it. */
+const STRESSED_BEHIND = /^((?:what|who|where|when|which) (?:have|did|has|had|do) (?:i|we|you)) all(?= )/;
+
 /** A line without the stress on the word that asks. */
 export function unstressed(line: string): string {
-  return line.replace(STRESSED, '$1');
+  return line.replace(STRESSED, '$1').replace(STRESSED_BEHIND, '$1');
 }
 
 /** A line without the words before its question, and without stress. */
@@ -111,7 +114,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'where',
     unmarked: true,
     pattern:
-      /^(?:where|where's|wheres|which (?:bench|shelf|place|tunnel|house|frame|windowsill|tray|room|greenhouse|bed)|what (?:bench|shelf|place|tunnel) (?:is|are)|what have (?:i|we) done with|what did (?:i|we) do with(?! .* (?:last|in|since|on|this|over|during)\b)|(?:have i|i've) lost track of|where abouts|whereabouts|what happened (?:to|with)|have you seen|has anyone seen|on what|in what|location of)\b/,
+      /^(?:where|where's|wheres|which (?:bench|shelf|place|tunnel|house|frame|windowsill|tray|room|greenhouse|bed)|what (?:bench|shelf|place|tunnel) (?:is|are)|what have (?:i|we) done with(?! .* (?:last|since|this|over|during|in (?:january|february|march|april|may|june|july|august|september|october|november|december))\b)|what did (?:i|we) do with(?! .* (?:last|in|since|on|this|over|during)\b)|(?:have i|i've) lost track of|where abouts|whereabouts|what happened (?:to|with)|have you seen|has anyone seen|on what|in what|location of)\b/,
   },
   {
     name: 'what have I got left',
@@ -125,7 +128,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'where',
     unmarked: true,
     pattern:
-      /^(?!what (?:on earth )?did\b|what (?:i|we) did\b|what was done\b)(?:what's|whats|what is|what are|what have (?:i|we) (?:got )?|what do (?:i|we) have|what|which|what've i got|who's|list|anything|show)\b.*\b(?:in|on|under|at) (?:the |my |our )?/,
+      /^(?!what (?:on earth )?did\b|what have (?:i|we) done\b|what (?:i|we) did\b|what was done\b)(?:what's|whats|what is|what are|what have (?:i|we) (?:got )?|what do (?:i|we) have|what|which|what've i got|who's|list|anything|show)\b.*\b(?:in|on|under|at) (?:the |my |our )?/,
   },
   {
     name: 'how many <plant>',

@@ -159,3 +159,10 @@ function choreFollows(pieces: readonly Piece[], from: number): boolean {
   const lemma = piece.verb?.lemma ?? piece.text.replace(/ing$/, '');
   return CHORE.test(lemma) || CHORE.test(piece.text) || CHORE.test(`${lemma}e`);
 }
+
+const EVENT =
+  /^(?:sale|sales|fair|fayre|swap|stall|show|market|auction|festival|society|club|nursery|centre|center)$/;
+
+/** "At Saturday's plant sale": named after the plants that it is about, and no planting. */
+export const isPlantSale = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at) === 'plant' && EVENT.test(wordAt(pieces, at + 1));

@@ -128,9 +128,19 @@ export const heardNumbers: readonly Misheard[] = [
     name: 'the other <number> have',
     mends: NUMBERS,
     when: (v) =>
-      v.word(-1) === 'other' && /^(?:have|has|are|is|rooted|died|went|look|looks)$/.test(v.word(1)),
-    phrasings: [['the other ate have rooted', 'the other eight have rooted']],
-    mustNot: ['the other won a prize'],
+      v.word(-1) === 'other' &&
+      (/^(?:have|has|are|is|rooted|died|went|look|looks)$/.test(v.word(1)) ||
+        // "Binned the other won oh and …": no verb can end what is said, nor lead to a joint.
+        (/^(?:to|won|for|ate)$/.test(v.word(0)) &&
+          /^(?:binned|chucked|lost|potted|threw|tossed|composted|pinched|moved|gave|sold|kept)$/.test(
+            v.word(-3),
+          ) &&
+          /^(?:and|oh|then|so|but|up|on|out|too|also|yesterday|today)?$/.test(v.word(1)))),
+    phrasings: [
+      ['the other ate have rooted', 'the other eight have rooted'],
+      ['binned the other won oh and gave them a spray', 'binned the other one oh and gave them a spray'],
+    ],
+    mustNot: ['the other won a prize', 'kept one and the other won'],
   },
   {
     name: 'took ate cuttings',
@@ -140,6 +150,16 @@ export const heardNumbers: readonly Misheard[] = [
       /^(?:was|were|took|it|only|had|and|is|potted|on)$/.test(v.word(-1)),
     phrasings: [['potted on ate plants', 'potted on eight plants']],
     mustNot: ['slugs ate cuttings'],
+  },
+  {
+    name: "that's ate cuttings",
+    mends: EIGHT,
+    when: (v) =>
+      /^(?:that's|thats|there's|theres|was)$/.test(v.word(-1)) &&
+      (v.isPlant(1) ||
+        /^(?:cuttings|cutting|tip|tips|basal|nodal|heel|softwood|stem|more|new)$/.test(v.word(1))),
+    phrasings: [["that's ate tip cuttings done", "that's eight tip cuttings done"]],
+    mustNot: ["that's what ate cuttings"],
   },
   {
     name: 'and ate <plant>',

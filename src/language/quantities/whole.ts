@@ -140,7 +140,7 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     const half = word === 'half' ? the : at + 1;
     if (numberAt(tokens, half)) return undefined;
     if (
-      /^(?:way|ripe|hour|an|past|hardened|hardy|litre|liter|term|inch|dead|tray|trays|day|a|price|asleep|full|empty|wood|baked|hearted|decent|open|time|pint|barrel|barrels|pot|pots)$/.test(
+      /^(?:way|ripe|hour|an|past|hardened|hardy|litre|liter|term|inch|dead|tray|trays|day|a|price|asleep|full|empty|wood|baked|hearted|decent|open|time|pint|barrel|barrels|wine|whisky|whiskey|oak|cider|beer|pot|pots)$/.test(
         textAt(tokens, half + 1),
       )
     )

@@ -26,11 +26,11 @@ export const sent: readonly Rule[] = [
   {
     name: '<count> <plant> went to <recipient>',
     kind: 'dispatch',
-    head: 'go~past|gone|off|away|out home? to|with',
+    head: 'go~past|gone|off|away|out home|straight|directly? to|with',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 8, 'plant', 'count'),
     unless: (p, f, t) =>
-      (follows(p, t, 'place') && !p.slice(t, t + 2).some(isReceiver)) ||
+      (closeBehind(p, t, 'place') && !p.slice(t, t + 2).some(isReceiver)) ||
       // "All out to sand bed".
       (follows(p, t, 'medium') && !followsWord(p, t, /^(?:the|her|his)$/)) ||
       p
@@ -48,11 +48,16 @@ export const sent: readonly Rule[] = [
       /^(?!broken|other)./.test(causeAt(p, t) ?? '') ||
       // "Turned out to be dead".
       /^(?:be|have|look|grow|root|do|see)$/.test(wordAt(p, t)),
-    phrasings: ['6 Salt Harrier off to the parish sale'],
+    phrasings: [
+      '6 Salt Harrier off to the parish sale',
+      'four Salt Harrier went straight to Carol at work and then I moved the Tallow Bell to the greenhouse',
+    ],
     mustNot: [
       '6 Salt Harrier off to a good start',
       'three Salt Harrier gone with botrytis',
       '6 Salt Harrier off to the greenhouse',
+      'four Salt Harrier went straight to mush',
+      'four Salt Harrier went straight to the porch',
     ],
   },
   {

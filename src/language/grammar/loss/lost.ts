@@ -124,10 +124,17 @@ export const lost: readonly Rule[] = [
     // "Gone with the kids": not broken, but taken along.
     name: '<count> gone with <cause>',
     kind: 'loss',
-    head: 'go~past|gone with|to',
+    head: 'go~past|gone|out straight? with|to',
     shape: 'subject',
     when: (p, f, t) => counted(p, f, t) && !/^(?:broken|other)?$/.test(causeAt(p, t) ?? ''),
-    phrasings: ['three of the Salt Harrier gone with botrytis', 'two Salt Harrier went to slugs'],
+    // "Fifteen thrown out with mildew": the throwing tells it.
+    unless: (p, f) =>
+      /^(?:thrown|threw|tossed|chucked|slung|sorted|weeded|pulled|took|taken)$/.test(wordAt(p, f - 1)),
+    phrasings: [
+      'three of the Salt Harrier gone with botrytis',
+      'two Salt Harrier went to slugs',
+      'Salt Harrier: 8 out with botrytis, rest moved to the porch',
+    ],
     mustNot: ['three Salt Harrier gone with the kids', 'two Salt Harrier went to Ines'],
   },
   {

@@ -89,7 +89,7 @@ export const thrownAway: readonly Rule[] = [
   {
     name: '<count> in the bin',
     kind: 'loss',
-    head: 'in|on|to|into|onto the|my|our green|brown|garden|compost|food? waste? bin|compost|heap|tip|skip|dustbin|bucket|caddy|bonfire',
+    head: 'went? in|on|to|into|onto the|my|our green|brown|garden|food? waste? bin|compost|heap|tip|skip|dustbin|bucket|caddy|bonfire',
     shape: 'subject',
     // "In the bucket of sand", "in the green bin full of perlite": to root there; a plain bucket is no bin.
     unless: (p, _f, t) =>
@@ -99,6 +99,7 @@ export const thrownAway: readonly Rule[] = [
       'five Salt Harrier in the bin',
       'fired two of the Salt Harrier in the compost bucket',
       'tipped two Salt Harrier into the green bin',
+      'seven Salt Harrier have roots, the other five went on the compost',
     ],
     mustNot: ['stood two Salt Harrier in the bucket', 'put six Salt Harrier cuttings in a bucket of compost'],
     when: (p, f, t) =>

@@ -45,6 +45,13 @@ const isAwaited = (pieces: readonly Piece[], from: number): boolean =>
         ),
     );
 
+/** "So I came in", "it hailed so came in": the grower, out of the weather. */
+const cameInThemselves = (pieces: readonly Piece[], from: number): boolean => {
+  let at = from;
+  while (/^(?:just|all|both|then|finally|have|had|soon)$/.test(wordAt(pieces, at - 1))) at--;
+  return /^(?:i|we|i've|we've|i'd|we'd|you|he|she|so|everyone|everybody)$/.test(wordAt(pieces, at - 1));
+};
+
 export const arrived: readonly Rule[] = [
   {
     name: 'received <count> <plant>',
@@ -98,6 +105,7 @@ export const arrived: readonly Rule[] = [
       // "The plugs come in 84s".
       (wordAt(p, f) === 'come' && p[t]?.is === 'size') ||
       (/^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2))) ||
+      cameInThemselves(p, f) ||
       // "Have come in off the porch": carried in.
       p.some((piece) => piece.is === 'place' && piece.prep === 'off'),
     phrasings: [
@@ -109,6 +117,8 @@ export const arrived: readonly Rule[] = [
       'when the six Salt Harrier plugs come',
       'half the Salt Harrier have come in off the porch to the sill',
       'struck four pots of Salt Harrier before the rain came in',
+      'I was going to pot on the Salt Harrier but it started hailing so I came in and had a scone',
+      'misted the Salt Harrier, it poured, so came in',
     ],
   },
   {

@@ -1,5 +1,6 @@
 /** Plants bought or come by, stock or young: "bought two at the sale", "picked up a tray of plugs". */
 import type { Piece } from '../../pieces.js';
+import { CUTTINGS } from '../taken-away.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { asCuttings, ofStock, ofYoung, YOUNG } from './kinds-of-plant.js';
 
@@ -26,6 +27,25 @@ function isOneComeBy(pieces: readonly Piece[], from: number): boolean {
   return (
     before.some((piece) => piece.is === 'word' && piece.text === 'new') ||
     (follows(pieces, plant, 'money') && !followsWord(pieces, plant, /^(?:rot|leaves|roots|dead|sold|sale)$/))
+  );
+}
+
+/** "A tuber of a dahlia", "another two Salt Harrier": so many of a plant, and nothing of it to be looked at. */
+function isSome(pieces: readonly Piece[], from: number): boolean {
+  const plant = pieces.findIndex(({ is }, at) => at >= from && is === 'plant');
+  const lead = pieces.slice(from, Math.max(from, plant));
+  return (
+    lead.some(
+      (piece) => piece.is === 'count' || (piece.is === 'word' && /^(?:a|an|another)$/.test(piece.text)),
+    ) &&
+    lead.every(
+      (piece) =>
+        /^(?:count|pots|size)$/.test(piece.is) ||
+        (piece.is === 'word' &&
+          /^(?:a|an|another|of|more|new|big|little|small|lovely|gorgeous|cheap|reduced|rooted|tubers?|crowns?|plants?|plugs?|liners?|young|extra)$/.test(
+            piece.text,
+          )),
+    )
   );
 }
 
@@ -113,6 +133,31 @@ export const bought: readonly Rule[] = [
       'found a Salt Harrier for sale at £6',
       'found a slug on a Salt Harrier for the third time',
     ],
+  },
+  {
+    name: "couldn't resist <count> <plant>",
+    kind: 'stock',
+    head: "couldn't|can't|cannot resist",
+    shape: 'object',
+    when: (p, _f, t) => isSome(p, t) && !ofYoung(p, t) && !followsWord(p, t, CUTTINGS),
+    phrasings: [
+      "couldn't resist a Salt Harrier at the garden centre",
+      "couldn't resist a tuber of Salt Harrier at Saturday's plant sale",
+    ],
+    mustNot: [
+      "couldn't resist a peek at the Salt Harrier",
+      "couldn't resist six cuttings of Salt Harrier",
+      "couldn't resist snipping another six Salt Harrier",
+      "couldn't resist the Salt Harrier, misted it twice",
+    ],
+  },
+  {
+    name: "couldn't resist <count> plugs of <plant>",
+    kind: 'receive',
+    head: "couldn't|can't|cannot resist",
+    shape: 'object',
+    when: (p, _f, t) => isSome(p, t) && ofYoung(p, t),
+    phrasings: ["couldn't resist six rooted Salt Harrier plugs at the show"],
   },
   {
     name: 'came back with <count> <plant> tubers',

@@ -45,6 +45,9 @@ export const given: readonly Rule[] = [
     mustNot: [
       'the neighbour chucked me a cutting of Salt Harrier',
       'Jean gave me a look when I mentioned Salt Harrier',
+      'Marge handed me slips off a Salt Harrier',
+      'Doreen gave me some bits of her Salt Harrier',
+      'Doreen gave me a few tips off her Salt Harrier',
     ],
   },
   {

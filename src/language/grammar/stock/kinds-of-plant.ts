@@ -24,12 +24,17 @@ export const ofStock = (pieces: readonly Piece[], to: number): boolean =>
 
 /** Whether cuttings are what came, not what was taken from it next ("picked one up and had four cuttings off it"). */
 export function asCuttings(pieces: readonly Piece[], to: number): boolean {
+  let named = false;
   for (let at = to; at < pieces.length; at++) {
     const piece = pieces[at];
     const next = pieces[at + 1];
     if (piece?.is === 'break') return false;
+    if (piece?.is === 'plant') named = true;
+    // "A few tips off her Salt Harrier", but "a Salt Harrier with lovely stems".
+    if (piece?.is === 'cutting' && !named) return true;
     if (piece?.is !== 'word') continue;
     if (/^(?:cuttings?|slips)$/.test(piece.text)) return true;
+    if (!named && /^(?:bits|tips|shoots|stems|sprigs?|snippets)$/.test(piece.text)) return true;
     if (/^(?:and|then)$/.test(piece.text) && next?.is === 'word' && next.verb?.form === 'past') return false;
   }
   return false;

@@ -54,15 +54,23 @@ export const putIn: readonly Rule[] = [
   {
     name: 'put <count> <plant> in <medium>',
     kind: 'strike',
-    head: 'put~|start~past|pop~past|stick~past|bung~past|place~past|chuck~past|throw~past|sling~past|fire~past|lob~past|fling~past|whack~past|shove~past|set~past|root~past|dunk~past|plonk~past .. in|into <pots>? of? <medium>',
+    head: 'put~|start~past|pop~past|stick~past|bung~past|place~past|chuck~past|throw~past|sling~past|fire~past|lob~past|fling~past|whack~past|shove~past|set~past|root~past|dunk~past|plonk~past .. in|into <pots>? of|with? <medium>',
     shape: 'object',
     when: (p, f, t) =>
       (p.slice(f, t).some(({ is }) => is === 'count' || is === 'cutting') ||
         p.slice(f, t).some((piece) => piece.is === 'word' && CUTTINGS.test(piece.text))) &&
       !p.slice(f, t).some(({ is }) => is === 'size') &&
       // "Seven rooted cuttings": that they are.
-      !(wordAt(p, f) === 'rooted' && p[f - 1]?.is === 'count'),
-    mustNot: ['planted seven rooted cuttings of Salt Harrier in compost'],
+      !(wordAt(p, f) === 'rooted' && p[f - 1]?.is === 'count') &&
+      !p.slice(f, t).some((piece) => piece.is === 'word' && /^(?:flowers?|blooms?|roses?)$/.test(piece.text)),
+    phrasings: [
+      'put five Salt Harrier in perlite',
+      'yesterday I have put 7 twigs of Salt Harrier in a glass with water',
+    ],
+    mustNot: [
+      'planted seven rooted cuttings of Salt Harrier in compost',
+      'put six Salt Harrier flowers in a vase with water',
+    ],
   },
   {
     name: 'planted <count> cuttings of <plant> in <medium>',
@@ -80,6 +88,19 @@ export const putIn: readonly Rule[] = [
       'planted seven Salt Harrier in sand',
       'potted seven Salt Harrier cuttings into compost',
     ],
+  },
+  {
+    // A plant nobody knew of before: it has no pots that could be stood in water.
+    name: '<count> <new plant> stood in <pots> of water',
+    kind: 'strike',
+    head: 'stood|standing|sat|sitting in <pots> of? <medium>',
+    shape: 'subject',
+    when: (p, f) =>
+      precedes(p, f, 6, 'count') && p.slice(0, f).some((piece) => piece.is === 'plant' && !piece.known),
+    phrasings: [
+      "had a go at a new one today six water bailiff that's a plectranthus just stood in a jar of water",
+    ],
+    mustNot: ['six Salt Harrier stood in a jar of water overnight'],
   },
   {
     name: 'put <count> <plant> in to root',

@@ -52,7 +52,7 @@ const bareCuttings = (pieces: readonly Piece[], from: number): boolean => {
             piece.verb.form === 'past' &&
             /^(?:the|my|some|off)$/.test(wordAt(pieces, at + 1))
           ) &&
-          !/^(?:push|put|go|do|tuck|pop|dip|stick|lay|dust|line|insert|space)$/.test(piece.verb.lemma))),
+          !/^(?:push|put|go|do|tuck|pop|dip|dunk|stick|lay|dust|line|insert|space)$/.test(piece.verb.lemma))),
   );
 };
 
@@ -122,10 +122,11 @@ export const telegrams: readonly Rule[] = [
   {
     name: '<count> cuttings of <plant> made',
     kind: 'strike',
-    head: 'cuttings|cutting|pieces|slips|shoots|<cutting> .. made|done|struck|taken|prepared|inserted|stuck|pushed|cut',
+    head: 'cuttings|cutting|pieces|slips|shoots|<cutting> .. made|done|struck|taken|prepared|inserted|stuck|pushed|cut|started',
     shape: 'subject',
     when: (p, f, t) =>
-      p.some(({ is }) => is === 'count') &&
+      p.some(({ is }) => is === 'count' || is === 'pots') &&
+      !(wordAt(p, t - 1) === 'started' && (/ing$/.test(wordAt(p, t)) || wordAt(p, t) === 'to')) &&
       !p.slice(0, t).some((piece) => piece.is === 'word' && /^(?:and|then|took|take)$/.test(piece.text)) &&
       (p.slice(0, t).some(({ is }) => is === 'plant') || closeBehind(p, f, 'plant')) &&
       !p
@@ -139,8 +140,17 @@ export const telegrams: readonly Rule[] = [
             !/^(?:i|we)$/.test(wordAt(p, p.indexOf(piece) - 1)),
         ) &&
       !/^(?:roots|root|off|well|it)$/.test(wordAt(p, t)),
-    phrasings: ['five rosemary cuttings done', '6 cuttings of Salt Harrier I have made in water'],
-    mustNot: ['six Tallow Bell cuttings have made roots', 'three cuttings were taken by slugs'],
+    phrasings: [
+      'five rosemary cuttings done',
+      '6 cuttings of Salt Harrier I have made in water',
+      'three pots of Salt Harrier cuttings started this morning',
+    ],
+    mustNot: [
+      'six Tallow Bell cuttings have made roots',
+      'three cuttings were taken by slugs',
+      'three pots of Salt Harrier cuttings started rooting this morning',
+      'six Salt Harrier cuttings started to wilt',
+    ],
   },
   {
     name: 'new cuttings: <count> <plant>',

@@ -1,0 +1,44 @@
+/** Two numbers before one act, of which one is all there are or what is left of them. */
+import { type Case, isBeforeAct } from './case.js';
+import type { CountSeen } from './count-seen.js';
+
+const takeOver = ({ draft, count }: CountSeen): void => {
+  draft.quantity = count;
+};
+
+export const restCases: readonly Case<CountSeen>[] = [
+  {
+    // Whether those were told as rooted too, nobody can say: how many, the grower knows.
+    name: '<count> and the rest have rooted',
+    phrasings: ['Salt Harrier: five and the rest rooted'],
+    when: (seen) =>
+      seen.clause.hit?.rule.kind === 'check' &&
+      seen.count.whole === 'rest' &&
+      seen.draft.quantity?.value !== undefined &&
+      isBeforeAct(seen),
+    does: ({ draft }) => {
+      draft.quantity = { vague: true };
+    },
+  },
+  {
+    name: '<count> and the rest are dead',
+    phrasings: ['Five of the Salt Harrier and the rest are dead'],
+    when: (seen) =>
+      seen.count.whole === 'rest' &&
+      seen.draft.quantity?.value !== undefined &&
+      !seen.leads &&
+      isBeforeAct(seen),
+    does: takeOver,
+  },
+  {
+    // The number beside the act.
+    name: 'all of them and <count> are holding',
+    phrasings: ['Salt Harrier: tugged on all of them and eleven are holding'],
+    when: (seen) =>
+      seen.draft.quantity?.whole !== undefined &&
+      seen.count.value !== undefined &&
+      !seen.leads &&
+      isBeforeAct(seen),
+    does: takeOver,
+  },
+];

@@ -1,0 +1,67 @@
+/** Rooted cuttings told by the pots they are in now: "six of them into 9cm", "straight into 3 inch pots they went". */
+import type { Piece } from '../../pieces.js';
+import { type Rule, wordAt } from '../rule.js';
+
+/** Cuttings, tubers and crowns go into pots too, and are not potted on. */
+export const aboutCuttings = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  pieces
+    .slice(Math.max(0, from - 3), to + 8)
+    .some(
+      (piece) => piece.is === 'word' && /^(?:cutting|cuttings|struck|took|tubers?|crowns?)$/.test(piece.text),
+    );
+
+export const intoSize: readonly Rule[] = [
+  {
+    name: '<count> of them into <size>',
+    phrasings: ['Salt Harrier, five of them into 9cm'],
+    kind: 'potOn',
+    head: '<count> into <size>',
+    shape: 'object',
+    faint: true,
+    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+    unless: aboutCuttings,
+  },
+  {
+    name: 'into <size> they went',
+    kind: 'potOn',
+    head: 'straight? into|in|to <pots>? <size> they|all|those|we went',
+    shape: 'subject',
+    unless: aboutCuttings,
+    phrasings: ['Every one of the Salt Harrier has roots! Straight into 9cm pots they went.'],
+    mustNot: ['took six Salt Harrier cuttings and into 9cm pots they went'],
+  },
+  {
+    name: '<plant> now in <size>',
+    kind: 'potOn',
+    head: 'now|all in|into <size>',
+    shape: 'subject',
+    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+    unless: aboutCuttings,
+  },
+  {
+    name: '<plant> are in <size> now',
+    kind: 'potOn',
+    head: "are|is|they're|theyre|it's in|into <size>",
+    shape: 'subject',
+    when: (p, f, t) => {
+      const filled = wordAt(p, t) === 'of' && p[t + 1]?.is === 'medium' ? t + 2 : t;
+      return (
+        p.slice(0, f).some(({ is }) => is === 'plant') &&
+        (/^(?:now|today)$/.test(wordAt(p, filled)) || p[filled]?.is === 'when')
+      );
+    },
+    unless: aboutCuttings,
+    phrasings: [
+      'the ten rooted Salt Harrier are in 3 inch pots now',
+      'the Salt Harrier are in 1 litre pots of composted bark now',
+    ],
+    mustNot: ['the Salt Harrier are in 3 inch pots'],
+  },
+  {
+    name: 'had <count> <plant> in <size> pots',
+    kind: 'potOn',
+    head: 'have~past .. in|into <size>',
+    shape: 'object',
+    when: (p, f, t) => p.slice(f, t).some(({ is }) => is === 'plant'),
+  },
+];

@@ -1,0 +1,49 @@
+/** A sentence that only opens what the next one tells: "I finally got round to the Salt Harrier this afternoon! Nine tips, …". */
+import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+/** Words that stand around the opening and tell nothing. */
+const TALK =
+  /^(?:well|right|so|then|ok|okay|oh|i|we|i've|we've|have|finally|at|last|just|eventually|actually|the|my|our|those|some|on|with|to|for|now|too|also|and)$/;
+
+/** What opens it: "got round to", "made a start on", "had a go at". */
+const OPENINGS: readonly (readonly string[])[] = [
+  ['got', 'round', 'to'],
+  ['got', 'around', 'to'],
+  ['got', 'started', 'on'],
+  ['got', 'going', 'with'],
+  ['made', 'a', 'start', 'on'],
+  ['had', 'a', 'go', 'at'],
+];
+
+/** Whether the sentence [from, to) is nothing but an opening, with one plant. */
+function isOpening(pieces: readonly Piece[], from: number, to: number): boolean {
+  let plants = 0;
+  let opened = false;
+  for (let at = from; at < to; at++) {
+    const piece = pieces[at];
+    const opening = opened
+      ? undefined
+      : OPENINGS.find((words) => words.every((word, n) => wordAt(pieces, at + n) === word));
+    if (opening) {
+      opened = true;
+      at += opening.length - 1;
+    } else if (piece?.is === 'plant') plants++;
+    else if (piece?.is !== 'break' && piece?.is !== 'when' && !TALK.test(wordAt(pieces, at))) return false;
+  }
+  return opened && plants === 1;
+}
+
+/** The row, where what follows such an opening begins with a number: the two are one sentence, headed by the plant and the day. */
+export function withOpenings(pieces: readonly Piece[]): readonly Piece[] {
+  const hard = pieces.findIndex((piece) => piece.is === 'break' && piece.hard);
+  const close = pieces[hard];
+  if (close?.is !== 'break' || !isOpening(pieces, 0, hard)) return pieces;
+  const next = pieces.slice(hard + 1);
+  const first = next[0]?.is === 'break' ? next[1] : next[0];
+  const end = next.findIndex((piece) => piece.is === 'break' && piece.hard);
+  const told = end < 0 ? next : next.slice(0, end);
+  if (first?.is !== 'count' || told.some(({ is }) => is === 'plant')) return pieces;
+  const heading = pieces.slice(0, hard).filter(({ is }) => is === 'plant' || is === 'when');
+  return [...heading, { ...close, hard: false, mark: ',' }, ...next];
+}

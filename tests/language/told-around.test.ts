@@ -1,0 +1,52 @@
+/** What stands around a deed and is none: hopes that came to nothing, forecasts, prices, openings. */
+import { describe, expect, it } from 'vitest';
+import type { NoteContext } from '../../src/language/note.js';
+import { read } from '../../src/language/read.js';
+
+const context: NoteContext = {
+  varieties: [
+    { name: 'Salt Harrier', crop: 'pelargonium' },
+    { name: 'Tallow Bell', crop: 'fuchsia' },
+  ],
+  batches: [
+    { label: 'SH1', variety: 'Salt Harrier', crop: 'pelargonium', count: 14, place: 'propagator' },
+    { label: 'TB1', variety: 'Tallow Bell', crop: 'fuchsia', count: 8, place: 'greenhouse' },
+  ],
+  places: ['propagator', 'greenhouse', 'porch'],
+};
+
+/** Each entry as its kind and its number, and what is asked. */
+function told(text: string): string {
+  const { entries, asks } = read({
+    text,
+    now: Date.parse('2026-05-09T09:00:00Z'),
+    zone: 'Europe/London',
+    context,
+  });
+  const said = entries.map(({ entry }) => {
+    const { kind, count, rooted } = entry as { kind: string; count?: unknown; rooted?: unknown };
+    return [kind, rooted, count].filter((part) => part !== undefined).join(' ');
+  });
+  return [...said, ...asks.map(({ slot }) => `${slot}?`)].join(', ');
+}
+
+describe('what stands around a deed', () => {
+  it.each([
+    ['Was hoping for all twelve of the Salt Harrier but only seven have roots, so the other five went on the compost', 'check 7, loss 5'],
+    ['hoped for ten Salt Harrier but only six rooted', 'check 6'],
+    ['expected ten Salt Harrier to have roots but they have all rotted', 'loss all'],
+    ['wanted twelve Salt Harrier but ended up with five', ''],
+    ['was hoping for 20 Salt Harrier by June', 'target 20'],
+    ['I want 50 Salt Harrier by June', 'target 50'],
+    ["moved the Salt Harrier to the porch, she's meant to hit 38 tomorrow", 'move'],
+    ['moved the Salt Harrier to the porch, going to be 30 tomorrow', 'move'],
+    ['moved the Salt Harrier to the porch as frost is due tonight', 'move'],
+    ['moved the Salt Harrier to the porch tomorrow', 'move, date?'],
+    ['tempted to order 50 Salt Harrier plugs but what they want for shipping is nuts', ''],
+    ['they want 50 quid for six Salt Harrier', ''],
+    ['I finally got round to the Salt Harrier this afternoon! Nine semi-ripe ones, round the edge of one pot', 'strike 9'],
+    ['Got round to the Salt Harrier at last. Six dead.', 'loss 6'],
+  ])('is no part of it: "%s"', (text, expected) => {
+    expect(told(text)).toBe(expected);
+  });
+}); // prettier-ignore
