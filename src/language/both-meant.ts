@@ -25,7 +25,7 @@ export function eachOfBoth(
   if (!draft?.quantity?.both || another || draft.plant !== undefined || !DONE_TO_BOTH.has(kind))
     return drafts;
   const two = twoPlants(told);
-  if (!two) return drafts;
+  if (!two || areNew(told)) return drafts;
   const { quantity, ...rest } = draft;
   return quantity.value === 2 ? two.map((plant) => ({ ...rest, plant, known: true })) : drafts;
 }
@@ -40,22 +40,35 @@ function twoPlants(told: readonly Proposal[]): readonly PlantWords[] | undefined
   return plants.length === 2 ? plants : undefined;
 }
 
+/** Whether the two told of last came new to the bench. */
+const areNew = (told: readonly Proposal[]): boolean =>
+  told.length === 2 && told.every(({ kind }) => KEPT.has(kind));
+
 const KEPT: ReadonlySet<EntryKind> = new Set(['strike', 'stock', 'receive']);
 
 /** "40 plugs of these and a stock plant of that, both to glasshouse 2": the place of both that came. */
 export function placedBoth(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
-  const [one, two, more] = proposals;
-  if (!one || !two || more || !KEPT.has(one.kind) || !KEPT.has(two.kind)) return proposals;
+  const [one, two, moved, more] = proposals;
+  if (!one || !two || more || !areNew([one, two])) return proposals;
+  // "Took five of these and six of those, both now in the porch": told as a move, and none of older ones.
+  if (moved) {
+    const { quantity, plant } = moved.draft;
+    const isOfBoth = moved.kind === 'move' && quantity?.both === true && plant === undefined;
+    return isOfBoth ? placedIn([one, two], moved.slots['place']) : proposals;
+  }
   const both = row.findIndex(
     (piece, at) => piece.is === 'count' && piece.quantity.both === true && row[at - 1]?.is === 'break',
   );
   let at = both + 1;
-  while (/^(?:now|to|in|into|on|onto|at|the|my|went|gone|are|are|put)$/.test(wordAt(row, at))) at++;
+  while (/^(?:now|to|in|into|on|onto|at|the|my|went|gone|are|put)$/.test(wordAt(row, at))) at++;
   const place = row[at];
   if (both < 0 || place?.is !== 'place') return proposals;
-  return proposals.map((proposal) =>
-    proposal.slots['place'] === undefined
-      ? { ...proposal, slots: { ...proposal.slots, place: place.place } }
+  return placedIn(proposals, place.place);
+}
+
+const placedIn = (proposals: readonly Proposal[], place: Proposal['slots'][string]): readonly Proposal[] =>
+  proposals.map((proposal) =>
+    proposal.slots['place'] === undefined && place !== undefined
+      ? { ...proposal, slots: { ...proposal.slots, place } }
       : proposal,
   );
-}

@@ -2,6 +2,7 @@
 import { ofAnother } from './another-grower.js';
 import { wordAt } from './grammar/rule.js';
 import type { Clause } from './clauses.js';
+import { isHabit } from './habits.js';
 import type { Piece } from './pieces.js';
 import { isArranged, isHoped, isOnOrder, isToBe } from './yet-to-be.js';
 
@@ -10,7 +11,7 @@ export type Mood = 'done' | 'denied' | 'intended' | 'supposed' | 'reported' | 'a
 const DENIAL =
   /^(?:not|never|neither|nor|no|cannot|nobody|without|forgot|forgotten|failed|haven't|hasn't|hadn't|didn't|don't|doesn't|won't|can't|couldn't|isn't|aren't|wasn't|weren't|ain't|refused|nearly|almost|avoid|avoided)$/;
 const SUPPOSED =
-  /^(?:if|would|wouldn't|would've|could've|should've|might've|could|might|may|unless|wish|wished|wishing|regret|supposed|hypothetically|suppose|imagine|whether|shouldn't|meant|dreamt|dreamed|dream|tempted|wondering|wonder|considered|considering|thinking|thought|usually|normally|generally|typically)$/;
+  /^(?:if|would|wouldn't|would've|could've|should've|might've|could|might|may|unless|wish|wished|wishing|regret|supposed|hypothetically|suppose|imagine|whether|shouldn't|meant|dreamt|dreamed|dream|tempted|wondering|wonder|considered|considering|thinking|thought)$/;
 const INTENDED =
   /^(?:will|i'll|we'll|shall|gonna|going|must|need|needs|plan|planning|intend|want|hoping|hope|tomorrow|should|ought|let's|aim|aiming|intention|ready|due|they'll|you'll|he'll|she'll|it'll)$/;
 const REPORT =
@@ -130,7 +131,7 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     (form === 'base' || has(/^(?:have|love|like|rather|better|be|end|get|see)$/))
   )
     return 'supposed';
-  if (before[0] === 'without' || isHabit(before)) return 'supposed';
+  if (before[0] === 'without' || isHabit(pieces, start, hit.from, form === 'past')) return 'supposed';
   // "Mum used to root them in a jar", "hardly ever lost one": as it always was, and no deed.
   if (before.some((word, n) => word === 'used' && before[n + 1] === 'to')) return 'supposed';
   if (before.at(-1) === 'ever' && /^(?:hardly|scarcely|rarely)$/.test(before.at(-2) ?? '')) return 'denied';
@@ -170,13 +171,6 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     return 'intended';
   return 'done';
 }
-
-/** "As a rule the Salt Harrier gets potted at five weeks": as it is always done. */
-const isHabit = (before: readonly string[]): boolean =>
-  before.at(-1) === 'gets' ||
-  /\b(?:as a rule|in general|by and large|as a general rule|on the whole|most years|every year|each year|always (?:gets?|are|is|have|has|do|does))\b/.test(
-    before.join(' '),
-  );
 
 /** Words between a break and a deed told anew. */
 const ANEW = /^(?:i|we|i've|we've|have|just|also|then|and|so|but|only|still|anyway|anyways|finally)$/;

@@ -12,7 +12,7 @@ import type { Utterance } from './utterance.js';
 import { withWhereTo } from './where-to.js';
 
 const PLAN =
-  /\b(?:meant to|meaning to|meaning|going to|gonna|planned to|planned on|planning to|hoped to|hoping to|wanted to|intended to|intending to|should have|should've|ought to have|i'd|i would|we'd|we would|was to|were to|supposed to|about to)\b/;
+  /\b(?:meant to|meaning to|meaning|going to|gonna|planned to|planned on|planning to|hoped to|hoping to|wanted to|intended to|intending to|should have|should've|ought to have|i'd|i would|we'd|we would|was to|were to|supposed to|about to|(?:potting|pinching|moving|hardening)(?: \w+)? due|due (?:potting|pinching|moving|hardening))\b/;
 /** "Did it", "did them all", "got six in"; what follows can only be a day, a place of its own or an aside. */
 const ADVERB = /^(?:and|but|so|then|well|i|we|just|only|finally|actually|anyway|have|in|the|end|ended|up)$/;
 const AFTER =
@@ -81,7 +81,10 @@ export function plannedThenDone(sentence: Sentence, utterance: Utterance): reado
     const deed = deedAt(pieces, pieces[at]?.is === 'break' ? at + 1 : at);
     if (!deed) continue;
     if (!PLAN.test(lineOf(pieces.slice(0, at), utterance))) return undefined;
-    const plan = pieces.slice(0, at).map(asDone);
+    const plan = pieces
+      .slice(0, at)
+      .filter((_, n) => wordAt(pieces, n) !== 'due')
+      .map(asDone);
     const clause = clausesOf(plan, rules).findLast(({ hit }) => hit && hit.rule.kind !== 'aside');
     const rule = clause?.hit?.rule;
     if (!clause || !rule || rule.kind === 'aside' || rule.kind === 'check') return undefined;

@@ -14,6 +14,7 @@ import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import { onceMore } from './once-more.js';
 import { withOpenings } from './openings.js';
 import type { Piece } from './pieces.js';
+import { withoutAnother } from './another-today.js';
 import { withDeeds } from './planned-then-done.js';
 import type { Proposal } from './proposal.js';
 import { refine } from './refining.js';
@@ -82,7 +83,7 @@ export function readingOf(note: Note): Reading {
       spokenOf = proposed.length === 0 ? sentence : undefined;
     }
   }
-  const proposals = joinProposals(told);
+  const proposals = joinProposals(withoutAnother(told, sentences));
   return { ...seen, sentences, proposals, outcome: refined(proposals, note) };
 }
 

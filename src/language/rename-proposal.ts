@@ -39,8 +39,12 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
     !/\b(?:call|called|calling|rename|renamed|label|labelled|name|(?:listed|logged|entered|recorded|written|down) as)\b/.test(
       sentence.line,
     );
-  if (isPlain && !soundsLikeName(name, textOf([old], utterance))) return undefined;
   const [known] = told;
+  if (isPlain && !(known?.is === 'plant' && known.known && told.length === 1)) {
+    // "Are actually Rooting Well": how they do.
+    if (/^(?:are|were)$/.test(wordAt(pieces, to - 1))) return undefined;
+    if (!soundsLikeName(name, textOf([old], utterance), MISREAD.test(sentence.line))) return undefined;
+  }
   const variety =
     known?.is === 'plant' &&
     told.length === 1 &&
@@ -56,18 +60,36 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
   };
 }
 
-/** "Is really Zinc Parson", "is really tin person": written as a name, or much like the old one; no "is really lovely", "is really Jim's". */
-function soundsLikeName(name: string, old: string): boolean {
+/** What shows that a name was wrong, in so many words. */
+const MISREAD =
+  /\b(?:misread|misheard|mistook|mixed up|muddled|(?:read|got|had|wrote|spelt|heard|remembered) (?:it|the tag|the name|that|them|the writing) wrong|wrong (?:tag|name))\b/;
+
+/**
+ * "Is really Zinc Parson", "is really tin person, misread it": written as a name, with a word of its own that is no
+ * everyday one, or much like the old one where a reason is told; no "is really lovely", "is really Jim's", "is really Coming
+ * On", "Marble Wren is really marble white".
+ */
+function soundsLikeName(name: string, old: string, isMisread: boolean): boolean {
   const words = name.split(' ');
   const before = old.toLowerCase().split(' ');
   if (words.length > LONGEST_NAME || (words.length === 1 && /'s$/.test(name))) return false;
   // "IS REALLY LEGGY", "is really Good".
   if (!/\p{Ll}/u.test(name) || (words.length === 1 && isKnown(name.toLowerCase()))) return false;
+  const own = words.filter((word) => !before.includes(word.toLowerCase()));
+  const isWritten =
+    words.every((word) => /^\p{Lu}/u.test(word) || /^(?:of|the|and|de|la)$/.test(word)) &&
+    (isMisread || own.some((word) => !isKnown(word.toLowerCase()) && !DESCRIBES.test(word)));
   return (
-    words.every((word) => /^\p{Lu}/u.test(word) || /^(?:of|the|and|de|la)$/.test(word)) ||
-    (words.length > 1 &&
-      before.some((word) => word.length > 3 && words.some((each) => each.toLowerCase() === word)))
+    isWritten ||
+    (isMisread &&
+      words.length > 1 &&
+      before.some(
+        (word) => word.length > 3 && !own.includes(word) && name.toLowerCase().split(' ').includes(word),
+      ))
   );
 }
+
+/** Made to describe: "Tolerant", "Shaped", "Flowering". */
+const DESCRIBES = /(?:ed|ing|ant|ent|ful|ous|ish|ive|less|able|ible)$/i;
 
 const LONGEST_NAME = 5;

@@ -1,5 +1,7 @@
 /** Talk of a visit to the bench before the telling begins: "grand morning so I finally got at the dahlias, ten basals off …". */
+import { clausesOf } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
+import { rules } from './grammar/rules.js';
 import type { Piece } from './pieces.js';
 
 const GROWER = /^(?:i|we|i've|we've)$/;
@@ -33,6 +35,9 @@ export function withoutVisit(row: readonly Piece[]): readonly Piece[] {
     return row;
   if (!isVisit(talk, crop) || talk.slice(crop + 1).some(({ is }) => is === 'plant')) return row;
   if (!row.slice(end).some(({ is }) => is === 'plant')) return row;
+  // "Spent the morning potting on fuchsias, then …": something was done there.
+  if (clausesOf(talk, rules).some(({ hit }) => hit && hit.rule.kind !== 'aside' && hit.rule.faint !== true))
+    return row;
   const day = talk.filter(({ is }) => is === 'when');
   return [...day, ...row.slice(end + (day.length === 0 ? 1 : 0))];
 }

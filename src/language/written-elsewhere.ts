@@ -32,7 +32,32 @@ function isFromSource(pieces: readonly Piece[], utterance: Utterance): boolean {
   const mark = pieces[colon];
   if (mark?.is !== 'break' || mark.mark !== ':' || colon > 12) return false;
   const source = lineOf(pieces.slice(0, colon), utterance);
-  return SOURCE.test(source) && !OWN.test(source) && wordAt(pieces, 0) !== 'did';
+  if (!SOURCE.test(source) || OWN.test(source) || wordAt(pieces, 0) === 'did') return false;
+  return SPEAKS.test(source) || isNamedAlone(source) || !isDeed(pieces, colon + 1);
+}
+
+/** Somebody or something there speaks: "guy on the forum", "the magazine says". */
+const SPEAKS =
+  /\b(?:guy|guys|fella|fellow|chap|bloke|lad|lady|woman|man|somebody|someone|user|member|poster|post|thread|article|comment|people|folk|expert|experts|author|presenter|says|said|say|stands|states|reads|tells|told|reckons|claims|according|tips?|thumb)\b/;
+/** "On the forum", "my handbook": nothing said but where. */
+const isNamedAlone = (source: string): boolean =>
+  source
+    .split(' ')
+    .slice(0, -1)
+    .every((word) =>
+      /^(?:on|in|from|off|at|the|a|an|my|our|old|that|this|some|gardening|garden)$/.test(word),
+    );
+
+/** "Forum meet today: sold five": a deed of the grower's own, told in the past. */
+function isDeed(pieces: readonly Piece[], from: number): boolean {
+  let at = from;
+  while (/^(?:i|we|i've|we've|also|then|just|finally|have)$/.test(wordAt(pieces, at))) at++;
+  const verb = pieces[at];
+  return (
+    verb?.is === 'word' &&
+    verb.verb?.form === 'past' &&
+    !pieces.slice(at).some((_, n) => /^(?:his|her|their|he|she|they)$/.test(wordAt(pieces, at + n)))
+  );
 }
 
 /** "14 March 1961: …", "in 1987 we lost the lot". */

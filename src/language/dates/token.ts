@@ -59,6 +59,8 @@ function isLooseApostrophe(mark: string, next: string | undefined): boolean {
 
 function wordOf(written: string): string {
   const lower = written.toLowerCase().replaceAll('’', "'").replace(/[ .-]/g, '');
+  // "We'd the eight potted": no Wednesday.
+  if (lower === "we'd") return lower;
   const known = canonicalWord(lower);
   if (known !== undefined) return known;
   if (!lower.includes("'")) return lower;

@@ -38,6 +38,19 @@ function isForecast(pieces: readonly Piece[], from: number): boolean {
 
 const WEATHER = /^(?:frosts?|rain|snow|wind|winds|gales?|storms?|heatwave|hail|sleet|scorcher)$/;
 
+/** "Six off the Tallow Bell", "six tips from it": taken from a plant. */
+function isOffPlant(pieces: readonly Piece[], from: number): boolean {
+  if (pieces[from]?.is !== 'count') return false;
+  let at = from + 1;
+  while (
+    /^(?:more|cuttings?|tips?|slips?|pieces|shoots)$/.test(wordAt(pieces, at)) ||
+    pieces[at]?.is === 'cutting'
+  )
+    at++;
+  if (!/^(?:off|from)$/.test(wordAt(pieces, at))) return false;
+  return pieces[/^(?:the|my|our)$/.test(wordAt(pieces, at + 1)) ? at + 2 : at + 1]?.is === 'plant';
+}
+
 const endings: readonly Ending[] = [
   {
     // "…, found the label under the bench": what was come upon meanwhile.
@@ -70,6 +83,8 @@ const endings: readonly Ending[] = [
     when: (pieces, at) =>
       wordAt(pieces, at) === 'and' &&
       wordAt(pieces, at + 1) === 'got' &&
+      // "Took five and got six off Tallow Bell": another plant's.
+      !isOffPlant(pieces, at + 2) &&
       (/^(?:count|plant|money)$/.test(pieces[at + 2]?.is ?? '') ||
         /^(?:a|an|some)$/.test(wordAt(pieces, at + 2))),
   },

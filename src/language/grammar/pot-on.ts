@@ -46,15 +46,23 @@ const asTheyWent = (pieces: readonly Piece[], from: number, to: number): boolean
   );
 };
 
+/** The next break, or the end. */
+const breakFrom = (pieces: readonly Piece[], from: number): number => {
+  const at = pieces.findIndex(({ is }, n) => n >= from && is === 'break');
+  return at < 0 ? pieces.length : at;
+};
+
 /** "Potting on of these to be done", "… not finished", "… overdue". */
 const isOutstanding = (pieces: readonly Piece[], from: number, to: number): boolean =>
   wordAt(pieces, from) === 'potting' &&
-  pieces.some(
-    (_, at) =>
-      at >= to &&
-      (/^(?:not|due|needs?|outstanding|overdue)$/.test(wordAt(pieces, at)) ||
-        (wordAt(pieces, at) === 'to' && /^(?:be|do)$/.test(wordAt(pieces, at + 1)))),
-  );
+  pieces
+    .slice(0, breakFrom(pieces, to))
+    .some(
+      (_, at) =>
+        at >= to &&
+        (/^(?:not|due|needs?|outstanding|overdue)$/.test(wordAt(pieces, at)) ||
+          (wordAt(pieces, at) === 'to' && /^(?:be|do)$/.test(wordAt(pieces, at + 1)))),
+    );
 
 export const potOnRules: readonly Rule[] = [
   ...biggerPots,

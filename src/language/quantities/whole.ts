@@ -57,13 +57,7 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     return result({ whole: 'all' }, pastOf(tokens, at + 2));
   if (/^(?:everything|both)$/.test(first))
     return result(first === 'both' ? { value: 2, both: true } : { whole: 'all' }, at + 1);
-  // "Moved whatever was in the porch", but "everything bar whatever was in the porch".
-  if (
-    first === 'whatever' &&
-    /^(?:was|were|had|stood|sat|lived)$/.test(textAt(tokens, at + 1)) &&
-    !/^(?:bar|but|except|for|from|save|not)$/.test(textAt(tokens, at - 1))
-  )
-    return result({ whole: 'all' }, at + 1);
+  if (first === 'whatever') return whateverAt(tokens, at);
   if (/^(?:none|neither|zilch)$/.test(first)) return result({ value: 0 }, at + 1);
   // "Nothing rooted yet", "nothing has rooted".
   const did = /^(?:has|have|had|is|are)$/.test(textAt(tokens, at + 1)) ? at + 2 : at + 1;
@@ -174,3 +168,24 @@ function everyOneAt(tokens: readonly Token[], from: number): number | undefined 
   if (textAt(tokens, at) === 'one') return at + 1;
   return /^(?:last|single)$/.test(textAt(tokens, at - 1)) ? at : undefined;
 }
+
+/** "Moved whatever was in the porch": all there; "whatever had rooted" is some of them, nobody knows how many. */
+function whateverAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  // "Everything bar whatever was in the porch".
+  if (/^(?:bar|but|except|for|from|save|not)$/.test(textAt(tokens, at - 1))) return undefined;
+  const verb = textAt(tokens, at + 1);
+  const behind = textAt(tokens, at + 2);
+  if (/^(?:was|were|stood|sat|lived)$/.test(verb) && /^(?:in|on|inside|under)$/.test(behind))
+    return { quantity: { whole: 'all' }, to: at + 1 };
+  const adverb = /^(?:already|now|still|all|well|properly)$/.test(behind) ? at + 3 : at + 2;
+  if (/^(?:was|were|is|are|had|has|have|looked)$/.test(verb) && isState(textAt(tokens, adverb)))
+    return { quantity: { vague: true }, to: adverb + 1 };
+  return /^(?:rooted|rotted|died|survived)$/.test(verb)
+    ? { quantity: { vague: true }, to: at + 2 }
+    : undefined;
+}
+
+const isState = (word: string): boolean =>
+  /^(?:rooted|rotted|rotten|rooting|dead|died|ready|mouldy|left|alive|potted|pinched|struck|wilted|survived|gone|spare|broken|big|leggy)$/.test(
+    word,
+  );

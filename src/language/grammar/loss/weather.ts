@@ -1,4 +1,5 @@
 /** What frost, heat and drought took: "two froze", "the heat got four". */
+import type { Piece } from '../../pieces.js';
 import { type Rule, wordAt } from '../rule.js';
 import { counted, needsPlantOrCount } from './counted.js';
 
@@ -18,17 +19,48 @@ const wentIn = (name: string, words: string, cause: 'frost' | 'drought'): Rule =
   mustNot: ['three of the Salt Harrier went in the cold frame', 'three Salt Harrier went in the sun room'],
 });
 
+/** "Four Salt Harrier", "four of the Salt Harrier": no panes, no pots. */
+const namesPlant = (pieces: readonly Piece[], _from: number, to: number): boolean => {
+  let at = to;
+  while (/^(?:of|the|my|our|those|these|rooted|young|small|little|best)$/.test(wordAt(pieces, at))) at++;
+  const plant = pieces[at];
+  return plant?.is === 'plant' && (plant.known || !THINGS.test(plant.plant.variety ?? ''));
+};
+
+const THINGS =
+  /\b(?:panels?|panes?|slates?|tiles?|lids?|trays?|posts?|poles?|sheets?|fences?|doors?|windows?)$/i;
+
+const UNHARMED = /^(?:over|about|sideways|askew|lopsided|harm|harmed|unharmed|damage|survived|upright)$/;
+
+const WIND_TOOK =
+  'wind|winds|gale|gales|storm|hail has? take~past|get~past|have~past|snap~past|flatten~past <count>';
+
 export const weather: readonly Rule[] = [
   wentIn('the frost', 'frost|freeze|cold|snow|frosts', 'frost'),
   wentIn('the heatwave', 'heatwave|heat|drought', 'drought'),
   {
     name: 'the wind took <count> <plant>',
     kind: 'loss',
-    head: 'wind|winds|gale|gales|storm|hail has? take~past|get~past|have~past|snap~past|flatten~past <count>',
+    head: WIND_TOOK,
     shape: 'object',
     cause: 'broken',
-    phrasings: ['the wind took four Salt Harrier'],
-    mustNot: ['out of the wind I took four Salt Harrier'],
+    when: namesPlant,
+    // Blown over, and stood up again.
+    unless: (p, _f, t) => p.slice(t).some((_, n) => UNHARMED.test(wordAt(p, t + n))),
+    phrasings: ['the wind took four Salt Harrier', 'hail got 3 of the Salt Harrier'],
+    mustNot: [
+      'out of the wind I took four Salt Harrier',
+      'hail got 3 greenhouse panes',
+      'gale had three panes out, Salt Harrier all right',
+      'storm had two Salt Harrier over, no harm',
+    ],
+  },
+  {
+    // Panes and panels, or plants that only fell over.
+    name: 'the wind took something else',
+    kind: 'aside',
+    head: WIND_TOOK,
+    shape: 'object',
   },
   {
     name: '<count> froze',

@@ -5,6 +5,10 @@ import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js
 import { isRelative } from './told-before.js';
 import { mentionsCuttings, spoken } from './of-cuttings.js';
 
+/** Looked over or treated, and not made. */
+const NO_CUTTINGS =
+  /^(?:roots?|rooted|rooting|dead|died|rotted|lost|taken|have|had|has|were|are|showing|pellets?|slugs?)$/;
+
 export const cut: readonly Rule[] = [
   {
     name: 'let me snip <count> off <plant>',
@@ -53,9 +57,23 @@ export const cut: readonly Rule[] = [
     when: (p, f, t) =>
       closeBehind(p, t, 'plant') &&
       p.slice(f).some((piece, n) => piece.is === 'count' && isOfEach(p, f + n)) &&
-      !followsWord(p, t, /^(?:roots?|rooted|dead|pellets?|slugs?)$/),
-    phrasings: ['did two pots of Salt Harrier with four in each'],
-    mustNot: ['did two pots of Salt Harrier with slug pellets in each', 'did two pots of Salt Harrier'],
+      !followsWord(p, t, NO_CUTTINGS) &&
+      p
+        .slice(f)
+        .every(
+          (piece, n) => piece.is !== 'count' || !isOfEach(p, f + n) || !followsWord(p, f + n, NO_CUTTINGS),
+        ),
+    phrasings: [
+      'did two pots of Salt Harrier with four in each',
+      'did two trays of Salt Harrier, ten in each',
+    ],
+    mustNot: [
+      'did two trays of Salt Harrier today, five in each had roots',
+      'did two trays of Salt Harrier, ten in each rooted',
+      'did two trays of Salt Harrier, four in each died',
+      'did two pots of Salt Harrier with slug pellets in each',
+      'did two pots of Salt Harrier',
+    ],
   },
   {
     name: 'made <count> cuttings of <plant>',

@@ -1,13 +1,25 @@
 /** Cuttings told by where they were put to root: "put six in water", "whacked in 16", "filled a tray with them". */
 import type { Piece } from '../../pieces.js';
+import { CONTAINERS } from '../../sizes.js';
 import { CUTTINGS } from '../taken-away.js';
 import { setGoing } from './set-going.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
-/** Round the edge of something. */
-const isRound = (pieces: readonly Piece[], at: number): boolean =>
-  /^(?:a?round|along|by|at)$/.test(wordAt(pieces, at)) &&
-  /^(?:edges?|sides?|rims?|outside)$/.test(wordAt(pieces, at + (wordAt(pieces, at + 1) === 'the' ? 2 : 1)));
+/** Round the edge of a pot: no path's, no pond's. */
+const isRound = (pieces: readonly Piece[], at: number): boolean => {
+  if (!/^(?:a?round|along|by|at)$/.test(wordAt(pieces, at))) return false;
+  const edge = wordAt(pieces, at + 1) === 'the' ? at + 2 : at + 1;
+  if (!/^(?:edges?|sides?|rims?|outside)$/.test(wordAt(pieces, edge))) return false;
+  let of = edge + 1;
+  if (wordAt(pieces, of) !== 'of') return endsAt(pieces, of);
+  while (/^(?:of|a|an|the|my|one|same|big|small|clay|deep|square|each)$/.test(wordAt(pieces, of))) of++;
+  return (
+    pieces[of]?.is === 'pots' ||
+    pieces[of]?.is === 'size' ||
+    (pieces[of]?.is === 'count' && pieces[of + 1]?.is === 'size') ||
+    CONTAINERS.has(wordAt(pieces, of))
+  );
+};
 
 export const putIn: readonly Rule[] = [
   {
@@ -195,7 +207,12 @@ export const putIn: readonly Rule[] = [
       'stuck 18 Salt Harrier cuttings in round the edge of two 140mm pots',
       'put nine Salt Harrier in round the rim of a pot',
     ],
-    mustNot: ['put six Salt Harrier in the shed', 'put six Salt Harrier in round the pond'],
+    mustNot: [
+      'put six Salt Harrier in the shed',
+      'put six Salt Harrier in round the pond',
+      'put six Salt Harrier in along the edge of the path',
+      'put six Salt Harrier in by the side of the pond',
+    ],
   },
   {
     name: '<count> <plant> cuttings in <medium>',

@@ -73,6 +73,11 @@ const sharesPot = (pieces: readonly Piece[]): boolean =>
       pieces.some((each) => each.is === 'count' && (each.quantity.value ?? 0) > (piece.pots ?? Infinity)),
   );
 
+const TODAY = /^(?:earlier )?(?:today|this (?:morning|afternoon|evening|arvo)|just now|tonight)$/i;
+
+/** The rule that speaks only where a note tells nothing else. */
+export const ANOTHER_TODAY = 'another <count> <plant> today';
+
 export const telegrams: readonly Rule[] = [
   {
     name: '<count> <plant> in',
@@ -195,7 +200,7 @@ export const telegrams: readonly Rule[] = [
     mustNot: ["that's another eight Salt Harrier gone"],
   },
   {
-    name: 'another <count> <plant> today',
+    name: ANOTHER_TODAY,
     kind: 'strike',
     head: '<count>',
     shape: 'object',
@@ -208,10 +213,20 @@ export const telegrams: readonly Rule[] = [
       const isOpening = p
         .slice(0, f)
         .every((piece) => piece.is === 'word' && /^(?:and|oh|also)$/.test(piece.text));
-      return isOpening && p[behind]?.is === 'when' && endsAt(p, behind + 1);
+      const day = p[behind];
+      return isOpening && day?.is === 'when' && TODAY.test(day.when.words) && endsAt(p, behind + 1);
     },
     phrasings: ['another 6 Salt Harrier today, these went on the heat mat'],
-    mustNot: ['another 6 Salt Harrier today are dead', 'another 6 Salt Harrier today would be grand'],
+    mustNot: [
+      'another 6 Salt Harrier today are dead',
+      'another 6 Salt Harrier today would be grand',
+      'another 20 Salt Harrier by Friday',
+      'another 5 Salt Harrier tomorrow',
+      'another 5 Salt Harrier later today',
+      'lost 3 Tallow Bell. Another 5 Salt Harrier today',
+      'need 30. Another 4 Salt Harrier on Monday',
+      'need 30. Another 4 Salt Harrier today',
+    ],
   },
   {
     name: '<pots> of <plant>',

@@ -1,0 +1,110 @@
+/** Talk round a deed neither hides it nor makes one up: habits, visits, sources, weather, names, and what "whatever" and "both" mean. */
+import { describe, expect, it } from 'vitest';
+import type { NoteContext } from '../../src/language/note.js';
+import { read } from '../../src/language/read.js';
+
+const context: NoteContext = {
+  varieties: ['Salt Harrier', 'Tallow Bell', 'Marble Wren', 'Porch Light Lou'].map((name) => ({
+    name,
+    crop: 'fuchsia',
+  })),
+  batches: [
+    { label: 'SH1', variety: 'Salt Harrier', crop: 'fuchsia', count: 14, place: 'propagator' },
+    { label: 'TB1', variety: 'Tallow Bell', crop: 'fuchsia', count: 8, place: 'greenhouse' },
+  ],
+  places: ['propagator', 'greenhouse', 'porch'],
+};
+
+const reading = (text: string) =>
+  read({ text, now: Date.parse('2026-05-20T17:00:00Z'), zone: 'Europe/London', context });
+
+/** Kind, variety, number and place of each entry, and what is asked. */
+const told = (text: string): string => {
+  const { entries, asks } = reading(text);
+  return entries
+    .map(({ entry }, at) => {
+      const { kind, variety, count, rooted, place } = entry as unknown as Readonly<Record<string, unknown>>;
+      const asked = asks.filter((ask) => ask.entry === at).map(({ slot }) => `${slot}?`);
+      return [kind, variety, count, rooted, place, ...asked].filter((each) => each !== undefined).join(' ');
+    })
+    .join(', ');
+};
+
+describe('a name put right', () => {
+  it('is a name', () => {
+    const [amended] = reading(
+      'That Porch Light Lou is really Porch Light Lulu, I read the tag wrong',
+    ).entries;
+    expect(amended?.entry).toMatchObject({ kind: 'amend', set: { variety: 'Porch Light Lulu' } });
+  });
+
+  it.each([
+    ['The Tallow Bell is really bell shaped', 'remark Tallow Bell'],
+    ['Marble Wren is really marble white', 'remark Marble Wren'],
+    ['The Salt Harrier is really salt tolerant', 'remark Salt Harrier'],
+    ['SH1 is really Coming On', 'remark Salt Harrier'],
+    ['Salt Harrier are actually Rooting Well', 'check Salt Harrier some'],
+  ])('is not what is said in "%s"', (text, entries) => {
+    expect(told(text)).toBe(entries);
+  });
+});
+
+describe('talk that makes up no deed', () => {
+  it.each([
+    ['Lost 3 Tallow Bell. Another 5 Salt Harrier today', 'loss Tallow Bell 3'],
+    ['Tallow Bell all mush. Another 5 Salt Harrier today', 'remark Tallow Bell'],
+    ['Took 10 Tallow Bell. Another 5 Salt Harrier today', 'strike Tallow Bell 10, strike Salt Harrier 5'],
+    ['need 30. Another 4 Salt Harrier today', ''],
+    ['Moved whatever was rooted to the porch', 'move porch count?'],
+    ['Binned whatever had rotted, Salt Harrier', 'loss Salt Harrier count?'],
+    ['Moved whatever was in the porch to the greenhouse', 'move all greenhouse'],
+    ['whatever was the reason, lost 2 Salt Harrier', 'loss Salt Harrier 2'],
+    ['Hail got 3 greenhouse panes', ''],
+    ['wind took two fence panels by the Salt Harrier', ''],
+    ['put six Salt Harrier in by the side of the pond', 'plantOut Salt Harrier 6 side of the pond'],
+    ['Did two trays of Salt Harrier today, five in each had roots', 'check Salt Harrier 10'],
+    ['Guy on the forum: lost all my Salt Harrier to vine weevil', ''],
+    ['Magazine: potted on five Salt Harrier', ''],
+    ['I usually take ten Salt Harrier', ''],
+    ['As a rule, we potted on the Salt Harrier in May', ''],
+    ['potting on of the Salt Harrier not finished', ''],
+    [
+      'took 5 Salt Harrier and 6 Tallow Bell, both now in the porch',
+      'strike Salt Harrier 5 porch, strike Tallow Bell 6 porch',
+    ],
+    [
+      'took 5 Salt Harrier and 6 Tallow Bell and put both in the porch',
+      'strike Salt Harrier 5 porch, strike Tallow Bell 6 porch',
+    ],
+  ])('reads "%s"', (text, entries) => {
+    expect(told(text)).toBe(entries);
+  });
+});
+
+describe('talk that hides no deed', () => {
+  it.each([
+    ['Every year I lose some, lost two Salt Harrier', 'loss Salt Harrier 2'],
+    ['Most years the slugs get them, lost four Salt Harrier', 'loss Salt Harrier 4'],
+    ['Usually I lose some, lost two Salt Harrier', 'loss Salt Harrier 2'],
+    [
+      'Spent the morning potting on fuchsias, then took 10 Salt Harrier',
+      'potOn batch?, strike Salt Harrier 10',
+    ],
+    ['Started on the fuchsias by pinching them, lost 2 Salt Harrier', 'pinch batch?, loss Salt Harrier 2'],
+    ['Salt Harrier potting on due, did six', 'potOn Salt Harrier 6'],
+    ['Potting on Salt Harrier today, six done, nothing due', 'potOn Salt Harrier 6'],
+    ['Forum meet today: sold 5 Salt Harrier', 'dispatch Salt Harrier 5'],
+    ['Watched a video: potted on five Salt Harrier meanwhile', 'potOn Salt Harrier 5'],
+    ['Good advice from Ken: potted on the Salt Harrier', 'potOn Salt Harrier'],
+    ['Took 5 Salt Harrier and got 6 off Tallow Bell', 'strike Salt Harrier 5, strike Tallow Bell 6'],
+    ['Gave Ken 5 Salt Harrier and got 3 Tallow Bell off him', 'dispatch Salt Harrier 5'],
+  ])('reads "%s"', (text, entries) => {
+    expect(told(text)).toBe(entries);
+  });
+
+  it('takes "we\'d" for no Wednesday', () => {
+    const [potted] = reading("we'd the eight Tallow Bell potted").entries;
+    expect(potted?.entry).toMatchObject({ kind: 'potOn', count: 8 });
+    expect(potted?.entry).not.toHaveProperty('date');
+  });
+});
