@@ -1,6 +1,6 @@
 /** Which of the offered batches an answer means: by label, name, place, day, size or order. */
 import type { Batch } from '../ledger/batch.js';
-import { began, placeOf } from '../ledger/batch.js';
+import { alive, began, placeOf } from '../ledger/batch.js';
 import type { Day } from '../calendar/day.js';
 import { firstDay, lastDay, type Span } from '../calendar/span.js';
 import { batchLabelled, type Ledger } from '../ledger/ledger.js';
@@ -31,6 +31,8 @@ export function chooseBatch(
   const byWord = (word: string | null) =>
     word !== null && lower.includes(` ${word.toLowerCase().replace(/[^\p{L}\p{N}'’]+/gu, ' ')} `);
   const speech = { wording: 'GB', units: 'metric', today: began(offered[0] ?? ({} as Batch)) } as const;
+  // "From the batch of 5".
+  const size = Number(/ (?:batch|lot) of (\d+) /.exec(lower)?.[1]);
   const tries: readonly ((batch: Batch) => boolean)[] = [
     (batch) => byWord(batch.label),
     (batch) => byWord(batch.variety),
@@ -39,6 +41,7 @@ export function chooseBatch(
     (batch) => offered.length > 0 && byWord(dateWords(began(batch), speech)),
     (batch) => day !== null && firstDay(day) <= began(batch) && began(batch) <= lastDay(day),
     (batch) => byWord(batch.crop),
+    (batch) => alive(batch) === size,
   ];
   for (const fits of tries) {
     const found = offered.filter(fits);

@@ -122,6 +122,10 @@ function isByAnother(pieces: readonly Piece[], { from, to, hit }: Clause): boole
   const head = hit && pieces[hit.from];
   // "My neighbour handed over six cuttings of her Salt Harrier".
   if (!hit || (head?.is === 'word' && GIVES.test(head.verb?.lemma ?? head.text))) return false;
+  // "They rang, they've lost all their Salt Harrier".
+  const who = ADVERB.test(wordAt(pieces, hit.from - 1)) ? hit.from - 2 : hit.from - 1;
+  if (/^they(?:'ve|'d)?$/.test(wordAt(pieces, who)))
+    return pieces.slice(hit.to, to).some((_, n) => isTheirPlant(pieces, hit.to + n));
   const person = pastPerson(pieces, from);
   if (person === undefined || person.to > hit.from) return false;
   // "Dad's friend is moving, so took six of her Salt Harrier": ours.
@@ -156,6 +160,9 @@ function isByAnother(pieces: readonly Piece[], { from, to, hit }: Clause): boole
     )
   );
 }
+
+const isTheirPlant = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at) === 'their' && pieces[at + 1]?.is === 'plant';
 
 const namesTheirsOnly = (pieces: readonly Piece[], { from, to }: Clause): boolean => {
   const named = plantsIn(pieces.slice(from, to));

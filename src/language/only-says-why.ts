@@ -16,12 +16,13 @@ export function onlySaysWhy(part: readonly Piece[], line: string): boolean {
 export function tellsNothing(part: readonly Piece[], line: string): boolean {
   return (
     part.every(
-      ({ is }, at) =>
-        is === 'word' ||
-        is === 'medium' ||
-        is === 'place' ||
+      (piece, at) =>
+        piece.is === 'word' ||
+        piece.is === 'medium' ||
+        piece.is === 'place' ||
         // "The second two were only sulking": of which it is said.
-        (is === 'count' && /^(?:was|were|are|had)$/.test(wordAt(part, at + 1))),
+        (piece.is === 'count' &&
+          (piece.quantity.weak === true || /^(?:was|were|are|had)$/.test(wordAt(part, at + 1)))),
     ) &&
     !/\b(?:other|others|instead|meant(?! for| as| to)|mean|should|rather|what|which|when|where|how|why)\b/.test(
       line,

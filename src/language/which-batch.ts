@@ -202,7 +202,9 @@ function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): bool
     return true;
   if (isLater && (piece.struck ?? (behindThe && pieces[at + 1]?.is === 'plant'))) return true;
   const named = pieces[at - 1]?.is === 'plant' || SEVERAL.test(wordAt(pieces, at - 1));
-  if (named && isLater && /^from\b/i.test(piece.when.words)) return true;
+  if (named && isLater && /^(?:from|of)\b/i.test(piece.when.words)) return true;
+  // "Salt Harrier of 21 March: 6 have roots".
+  if (isLater && wordAt(pieces, at - 1) === 'of' && pieces[at - 2]?.is === 'plant') return true;
   for (let before = at - 1; before >= Math.max(clause.from, at - 4); before--) {
     const piece = pieces[before];
     if (

@@ -54,8 +54,13 @@ export const pinchRules: readonly Rule[] = [
         wordAt(p, f) === 'tipped' &&
         p
           .slice(t)
-          .some((piece) => piece.is === 'word' && /^(?:root|roots|rooted|held|holding)$/.test(piece.text))
+          .some(
+            (piece) =>
+              piece.is === 'word' &&
+              /^(?:root|roots|rooted|held|holding|nosey|nosy|look|gander|peek|deco)$/.test(piece.text),
+          )
       ),
+    mustNot: ['tipped out the Salt Harrier for a nosey'],
   },
   {
     name: 'tipped <plant>',

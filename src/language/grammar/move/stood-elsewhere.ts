@@ -49,7 +49,7 @@ export const stoodElsewhere: readonly Rule[] = [
     head: 'that|which was|were .. is|are',
     shape: 'subject',
     when: (p, f, t) => {
-      const [from, to] = [p.slice(f, t).find(({ is }) => is === 'place'), p.slice(t, t + 4)];
+      const [from, to] = [p.slice(f, t).find(({ is }) => is === 'place'), p.slice(t, t + 6)];
       const place = to.find(({ is }) => is === 'place');
       const isIn = /^(?:in|on|under)$/;
       return (
