@@ -54,7 +54,7 @@ export function placedBoth(proposals: readonly Proposal[], row: readonly Piece[]
   if (moved) {
     const { quantity, plant } = moved.draft;
     const isOfBoth = moved.kind === 'move' && quantity?.both === true && plant === undefined;
-    return isOfBoth ? placedIn([one, two], moved.slots['place']) : proposals;
+    return isOfBoth ? placedIn([one, two], moved.slots['place'], true) : proposals;
   }
   const both = row.findIndex(
     (piece, at) => piece.is === 'count' && piece.quantity.both === true && row[at - 1]?.is === 'break',
@@ -66,9 +66,13 @@ export function placedBoth(proposals: readonly Proposal[], row: readonly Piece[]
   return placedIn(proposals, place.place);
 }
 
-const placedIn = (proposals: readonly Proposal[], place: Proposal['slots'][string]): readonly Proposal[] =>
+const placedIn = (
+  proposals: readonly Proposal[],
+  place: Proposal['slots'][string],
+  isLater = false,
+): readonly Proposal[] =>
   proposals.map((proposal) =>
-    proposal.slots['place'] === undefined && place !== undefined
+    place !== undefined && (isLater || proposal.slots['place'] === undefined)
       ? { ...proposal, slots: { ...proposal.slots, place } }
       : proposal,
   );

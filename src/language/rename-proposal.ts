@@ -76,6 +76,9 @@ function soundsLikeName(name: string, old: string, isMisread: boolean): boolean 
   // "IS REALLY LEGGY", "is really Good".
   if (!/\p{Ll}/u.test(name) || (words.length === 1 && isKnown(name.toLowerCase()))) return false;
   const own = words.filter((word) => !before.includes(word.toLowerCase()));
+  // "Flowering Beautifully", "For Doreen", "Bushing Out Nicely".
+  if (!isMisread && (/(?:ing|ed)$/.test(words[0] ?? '') || own.some((word) => TELLS_HOW.test(word))))
+    return false;
   const isWritten =
     words.every((word) => /^\p{Lu}/u.test(word) || /^(?:of|the|and|de|la)$/.test(word)) &&
     (isMisread || own.some((word) => !isKnown(word.toLowerCase()) && !DESCRIBES.test(word)));
@@ -88,6 +91,8 @@ function soundsLikeName(name: string, old: string, isMisread: boolean): boolean 
       ))
   );
 }
+
+const TELLS_HOW = /^(?:for|in|on|out|up|off|at|by|from|to|with|now|well|so|very|too|again|today|nicely)$/i;
 
 /** Made to describe: "Tolerant", "Shaped", "Flowering". */
 const DESCRIBES = /(?:ed|ing|ant|ent|ful|ous|ish|ive|less|able|ible)$/i;

@@ -56,6 +56,7 @@ function isDeed(pieces: readonly Piece[], from: number): boolean {
   return (
     verb?.is === 'word' &&
     verb.verb?.form === 'past' &&
+    pieces.slice(at).some(({ is }) => is === 'plant') &&
     !pieces.slice(at).some((_, n) => /^(?:his|her|their|he|she|they)$/.test(wordAt(pieces, at + n)))
   );
 }

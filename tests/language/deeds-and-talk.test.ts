@@ -44,6 +44,7 @@ describe('a name put right', () => {
     ['The Salt Harrier is really salt tolerant', 'remark Salt Harrier'],
     ['SH1 is really Coming On', 'remark Salt Harrier'],
     ['Salt Harrier are actually Rooting Well', 'check Salt Harrier some'],
+    ['Salt Harrier is really Bushing Out Nicely', 'remark Salt Harrier'],
   ])('is not what is said in "%s"', (text, entries) => {
     expect(told(text)).toBe(entries);
   });
@@ -66,6 +67,7 @@ describe('talk that makes up no deed', () => {
     ['Guy on the forum: lost all my Salt Harrier to vine weevil', ''],
     ['Magazine: potted on five Salt Harrier', ''],
     ['I usually take ten Salt Harrier', ''],
+    ['Advice from a forum: took six cuttings per pot', ''],
     ['As a rule, we potted on the Salt Harrier in May', ''],
     ['potting on of the Salt Harrier not finished', ''],
     [
@@ -98,6 +100,7 @@ describe('talk that hides no deed', () => {
     ['Good advice from Ken: potted on the Salt Harrier', 'potOn Salt Harrier'],
     ['Took 5 Salt Harrier and got 6 off Tallow Bell', 'strike Salt Harrier 5, strike Tallow Bell 6'],
     ['Gave Ken 5 Salt Harrier and got 3 Tallow Bell off him', 'dispatch Salt Harrier 5'],
+    ['gave 5 Salt Harrier to Ken and got 6 from Tallow Bell', 'dispatch Salt Harrier 5'],
   ])('reads "%s"', (text, entries) => {
     expect(told(text)).toBe(entries);
   });
@@ -107,4 +110,16 @@ describe('talk that hides no deed', () => {
     expect(potted?.entry).toMatchObject({ kind: 'potOn', count: 8 });
     expect(potted?.entry).not.toHaveProperty('date');
   });
+});
+
+it('reads plans and deeds said again and again in linear time', () => {
+  const time = (length: number): number => {
+    const text = 'meant to pot on, did it '.repeat(200).slice(0, length);
+    const start = performance.now();
+    reading(text);
+    return performance.now() - start;
+  };
+  time(4096);
+  const least = (length: number): number => Math.min(...[1, 2, 3, 4, 5].map(() => time(length)));
+  expect(least(4096)).toBeLessThan(least(1024) * 9 + 20);
 });

@@ -5,7 +5,7 @@ import type { Piece } from '../pieces.js';
 
 interface Ending {
   readonly name: string;
-  readonly when: (pieces: readonly Piece[], at: number) => boolean;
+  readonly when: (pieces: readonly Piece[], at: number, clause: Clause) => boolean;
 }
 
 const isBehindBreak = (pieces: readonly Piece[], at: number): boolean => pieces[at - 1]?.is === 'break';
@@ -80,11 +80,11 @@ const endings: readonly Ending[] = [
   {
     // What came back for it.
     name: 'and got <count> …',
-    when: (pieces, at) =>
+    when: (pieces, at, { hit }) =>
       wordAt(pieces, at) === 'and' &&
       wordAt(pieces, at + 1) === 'got' &&
       // "Took five and got six off Tallow Bell": another plant's.
-      !isOffPlant(pieces, at + 2) &&
+      !(hit?.rule.kind === 'strike' && isOffPlant(pieces, at + 2)) &&
       (/^(?:count|plant|money)$/.test(pieces[at + 2]?.is ?? '') ||
         /^(?:a|an|some)$/.test(wordAt(pieces, at + 2))),
   },
@@ -104,4 +104,4 @@ const endings: readonly Ending[] = [
 
 /** Whether what was done ends before the piece. */
 export const endsBefore = (pieces: readonly Piece[], at: number, clause: Clause): boolean =>
-  at > (clause.hit?.to ?? 0) && endings.some(({ when }) => when(pieces, at));
+  at > (clause.hit?.to ?? 0) && endings.some(({ when }) => when(pieces, at, clause));

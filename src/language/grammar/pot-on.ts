@@ -3,7 +3,7 @@ import type { Piece } from '../pieces.js';
 import { biggerPots } from './pot-on/bigger-pots.js';
 import { aboutCuttings, intoSize } from './pot-on/into-size.js';
 import { toSize } from './pot-on/to-size.js';
-import { follows, precedes, type Rule, wordAt } from './rule.js';
+import { follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 const potted = (pieces: readonly Piece[], from: number): boolean => {
   const word = wordAt(pieces, from);
@@ -23,13 +23,16 @@ const tellsWhichOnes = (pieces: readonly Piece[], from: number, to: number): boo
 
 const GIVEN = /^(?:give|sell|send|swap|post|donate|hand|pass|drop|dispatch|deliver|flog|swop)$/;
 
+/** What stands farther before says nothing of how they went. */
+const LONGEST_TELLING = 60;
+
 const isAll = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.whole === 'all';
 
 /** "Gave three to Nora, potted up", "planted out the five potted Salt Harrier": as they were when that was done to them. */
 const asTheyWent = (pieces: readonly Piece[], from: number, to: number): boolean => {
-  const start = pieces.slice(0, from).findLastIndex((piece) => piece.is === 'break' && piece.hard) + 1;
-  const told = pieces
-    .slice(start, from)
+  const near = pieces.slice(Math.max(0, from - LONGEST_TELLING), from);
+  const told = near
+    .slice(near.findLastIndex((piece) => piece.is === 'break' && piece.hard) + 1)
     .flatMap((piece) => (piece.is === 'word' && piece.verb?.form === 'past' ? [piece.verb.lemma] : []));
   const given = told.some((lemma) => GIVEN.test(lemma));
   let lead = from - 1;
@@ -46,23 +49,16 @@ const asTheyWent = (pieces: readonly Piece[], from: number, to: number): boolean
   );
 };
 
-/** The next break, or the end. */
-const breakFrom = (pieces: readonly Piece[], from: number): number => {
-  const at = pieces.findIndex(({ is }, n) => n >= from && is === 'break');
-  return at < 0 ? pieces.length : at;
-};
-
-/** "Potting on of these to be done", "… not finished", "… overdue". */
+/** "Potting on of these to be done", "… not finished", "… overdue", up to the next break. */
 const isOutstanding = (pieces: readonly Piece[], from: number, to: number): boolean =>
   wordAt(pieces, from) === 'potting' &&
-  pieces
-    .slice(0, breakFrom(pieces, to))
-    .some(
-      (_, at) =>
-        at >= to &&
-        (/^(?:not|due|needs?|outstanding|overdue)$/.test(wordAt(pieces, at)) ||
-          (wordAt(pieces, at) === 'to' && /^(?:be|do)$/.test(wordAt(pieces, at + 1)))),
-    );
+  (followsWord(pieces, to, /^(?:not|due|needs?|outstanding|overdue)$/) || isToBeDone(pieces, to));
+
+function isToBeDone(pieces: readonly Piece[], from: number): boolean {
+  for (let at = from; at < pieces.length && pieces[at]?.is !== 'break'; at++)
+    if (wordAt(pieces, at) === 'to' && /^(?:be|do)$/.test(wordAt(pieces, at + 1))) return true;
+  return false;
+}
 
 export const potOnRules: readonly Rule[] = [
   ...biggerPots,

@@ -30,7 +30,8 @@ const namesPlant = (pieces: readonly Piece[], _from: number, to: number): boolea
 const THINGS =
   /\b(?:panels?|panes?|slates?|tiles?|lids?|trays?|posts?|poles?|sheets?|fences?|doors?|windows?)$/i;
 
-const UNHARMED = /^(?:over|about|sideways|askew|lopsided|harm|harmed|unharmed|damage|survived|upright)$/;
+const UNHARMED =
+  /^(?:over|about|sideways|askew|lopsided|harm|harmed|unharmed|damage|survived|recover|recovered|recovering|upright)$/;
 
 const WIND_TOOK =
   'wind|winds|gale|gales|storm|hail has? take~past|get~past|have~past|snap~past|flatten~past <count>';

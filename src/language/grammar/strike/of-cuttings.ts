@@ -4,13 +4,18 @@ import { CUTTINGS } from '../taken-away.js';
 import { follows, followsWord } from '../rule.js';
 import { isRelative } from './told-before.js';
 
+/** No powder is told of farther behind. */
+const LONGEST_TELLING = 60;
+
 /** Whether cuttings stand behind the verb. */
 export const mentionsCuttings = (pieces: readonly Piece[], to: number): boolean =>
   followsWord(pieces, to, CUTTINGS) || follows(pieces, to, 'cutting');
 
 /** Cuttings, or the powder for them, with a plant or a number, behind a verb that tells of more than cuttings. */
 export const spoken = (pieces: readonly Piece[], from: number, to: number): boolean =>
-  (mentionsCuttings(pieces, to) ||
-    pieces.slice(to).some((piece) => piece.is === 'word' && /^(?:hormone|clonex)$/.test(piece.text))) &&
   follows(pieces, to, 'count', 'plant') &&
+  (mentionsCuttings(pieces, to) ||
+    pieces
+      .slice(to, to + LONGEST_TELLING)
+      .some((piece) => piece.is === 'word' && /^(?:hormone|clonex)$/.test(piece.text))) &&
   !isRelative(pieces, from);
