@@ -141,10 +141,11 @@ function isByAnother(pieces: readonly Piece[], { from, to, hit }: Clause): boole
       .slice(0, done < 0 ? undefined : done)
       .some(({ is }) => is === 'plant' || (person.sure && is === 'count'));
   // "Poor Sheila up the road lost two dozen dahlias": none that the grower knows by name.
+  // … and "a chap on the telly took forty dahlia cuttings".
+  const lemma = head?.is === 'word' ? head.verb?.lemma : undefined;
   const lost =
-    head?.is === 'word' &&
-    head.verb?.lemma === 'lose' &&
-    hit.rule.kind === 'loss' &&
+    ((lemma === 'lose' && hit.rule.kind === 'loss') ||
+      (/^(?:take|strike)$/.test(lemma ?? '') && hit.rule.kind === 'strike' && person.sure)) &&
     hit.rule.shape === 'object' &&
     (person.sure || plantsIn(behind).length > 0) &&
     plantsIn(behind).every(({ plant }) => (plant.variety ?? plant.batch) === undefined);
