@@ -111,15 +111,3 @@ describe('talk that hides no deed', () => {
     expect(potted?.entry).not.toHaveProperty('date');
   });
 });
-
-it('reads plans and deeds said again and again in linear time', () => {
-  const time = (length: number): number => {
-    const text = 'meant to pot on, did it '.repeat(200).slice(0, length);
-    const start = performance.now();
-    reading(text);
-    return performance.now() - start;
-  };
-  time(4096);
-  const least = (length: number): number => Math.min(...[1, 2, 3, 4, 5].map(() => time(length)));
-  expect(least(4096)).toBeLessThan(least(1024) * 9 + 20);
-});

@@ -20,6 +20,7 @@ const hostile = [
   `${'no actually '.repeat(11)}fern. `.repeat(30),
   `never ${'and the then but so '.repeat(205)}`,
   'and now, so it, '.repeat(256),
+  'meant to pot on, did it '.repeat(171),
 ];
 
 export async function reading(): Promise<readonly Measurement[]> {
