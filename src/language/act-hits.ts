@@ -1,5 +1,6 @@
 /** The heads in a row that tell of an act, without those that only say which plants another act befell. */
-import { findHits, type Hit, type Rule, wordAt } from './grammar/rule.js';
+import { findHits, type Hit } from './grammar/hits.js';
+import { type Rule, wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 
 /** Hits in the order of the row. */

@@ -2,7 +2,8 @@
 import type { EntryKind } from '../ledger/entry.js';
 import type { Clause } from './clauses.js';
 import { isOfEach } from './drafting/beside-counts.js';
-import { type Hit, wordAt } from './grammar/rule.js';
+import type { Hit } from './grammar/hits.js';
+import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 
 export function partsOf(pieces: readonly Piece[], clause: Clause): readonly Clause[] {

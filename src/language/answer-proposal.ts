@@ -1,7 +1,8 @@
 /** A bare reply to a prompt, where the note is nothing else. */
 import type { AnswerValue } from '../ledger/entry.js';
 import { rules } from './grammar/rules.js';
-import { findHits, wordAt } from './grammar/rule.js';
+import { findHits } from './grammar/hits.js';
+import { wordAt } from './grammar/rule.js';
 import { answerRules, bareQuantity } from './grammar/answer.js';
 import type { KnownBatch, Note } from './note.js';
 import type { Piece, When } from './pieces.js';

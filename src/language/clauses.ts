@@ -1,6 +1,7 @@
 /** The fourth stage: pieces to clauses, one act each, cut where a new act or sentence begins. */
 import { actHits } from './act-hits.js';
-import { follows, type Hit, type Rule, wordAt } from './grammar/rule.js';
+import type { Hit } from './grammar/hits.js';
+import { follows, type Rule, wordAt } from './grammar/rule.js';
 import { boundaryBefore, isBoundary, isCut } from './boundaries.js';
 import type { Piece } from './pieces.js';
 import { anotherState, anotherSubject, isToldOfBefore, ownSubject, plantToldOf } from './subjects.js';

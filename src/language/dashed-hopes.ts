@@ -1,5 +1,6 @@
 /** What was hoped for and did not come about: "was hoping for twelve of the Salt Harrier, but only seven have roots". */
-import { findHits, wordAt } from './grammar/rule.js';
+import { findHits } from './grammar/hits.js';
+import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Piece } from './pieces.js';
 import { plantsIn } from './sentences.js';

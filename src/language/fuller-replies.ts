@@ -4,7 +4,7 @@ import { proposeAnswer } from './answer-proposal.js';
 import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import { elidedLooks } from './elided.js';
-import { findHits } from './grammar/rule.js';
+import { findHits } from './grammar/hits.js';
 import { rules } from './grammar/rules.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';

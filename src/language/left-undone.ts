@@ -1,7 +1,7 @@
 /** Parts of a row that name what was not dealt with, beside what was: "…, the Tallow Bell still to do", "didn't get as far as the porch". */
 import { isJoint, partsOfLine } from './left-undone/parts.js';
 import { isLeft, isLeftOut, isNotReached } from './left-undone/phrases.js';
-import { findHits } from './grammar/rule.js';
+import { findHits } from './grammar/hits.js';
 import { rules } from './grammar/rules.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';

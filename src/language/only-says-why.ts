@@ -1,5 +1,6 @@
 /** A part of a sentence that only says how something came about. */
-import { findHits, wordAt } from './grammar/rule.js';
+import { findHits } from './grammar/hits.js';
+import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Piece } from './pieces.js';
 

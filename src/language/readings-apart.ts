@@ -1,5 +1,6 @@
 /** Temperatures told in a part of a sentence that tells of no act. */
-import { findHits, wordAt } from './grammar/rule.js';
+import { findHits } from './grammar/hits.js';
+import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';

@@ -1,5 +1,6 @@
 /** What came of something not done: "never got round to watering, and now they're all drooping". */
-import { findHits, wordAt } from './grammar/rule.js';
+import { findHits } from './grammar/hits.js';
+import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Proposal } from './proposal.js';
 import { proposeRemark } from './remark-proposal.js';

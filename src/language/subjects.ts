@@ -1,6 +1,7 @@
 /** Where what an act is told of stands, and where the next subject takes over. */
 import { isBoundary } from './boundaries.js';
-import { type Hit, wordAt } from './grammar/rule.js';
+import type { Hit } from './grammar/hits.js';
+import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 import { isSeenOn } from './seen-on.js';
 

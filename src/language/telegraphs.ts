@@ -1,5 +1,6 @@
 /** A row of telegrams: parts between commas that each stand for themselves, verb or none. */
-import { findHits, wordAt } from './grammar/rule.js';
+import { findHits } from './grammar/hits.js';
+import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Piece } from './pieces.js';
 

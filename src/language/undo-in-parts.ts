@@ -1,5 +1,5 @@
 /** Undoes in parts: some take back, the others only say why. */
-import { findHits } from './grammar/rule.js';
+import { findHits } from './grammar/hits.js';
 import { rules } from './grammar/rules.js';
 import { isUndo, nounTakenBack, WHY } from './grammar/undo.js';
 import { onlySaysWhy, tellsNothing } from './only-says-why.js';
