@@ -1,53 +1,13 @@
 /** Plants bought or come by, stock or young: "bought two at the sale", "picked up a tray of plugs". */
-import type { Piece } from '../../pieces.js';
 import { CUTTINGS } from '../taken-away.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { isOneComeBy, isSome } from './come-by.js';
 import { asCuttings, ofStock, ofYoung, YOUNG } from './kinds-of-plant.js';
 
 const MARKETS = /^(?:sale|market|nursery|fair|auction|stall|shop|swap)$/;
-const BUYING =
-  'score~past|bag~past|blag~past|snaffle~past|win~past|nick~past|inherit~past|buy~past|get~past|purchase~past|pick~past|collect~past|acquire~past|nab~past|grab~past up?';
-
-/** "A new hebe", "a Salt Harrier for £3": one that was not there before, or that money was paid for. */
-function isOneComeBy(pieces: readonly Piece[], from: number): boolean {
-  const plant = pieces.findIndex(({ is }, at) => at >= from && is === 'plant');
-  const before = pieces.slice(from, plant);
-  if (plant < 0 || plant > from + 5) return false;
-  if (
-    !before.every(
-      (piece) =>
-        piece.is === 'count' ||
-        (piece.is === 'word' &&
-          /^(?:a|an|another|new|nice|lovely|gorgeous|big|little|small|old|cheap|fab|cracking|young|second|called)$/.test(
-            piece.text,
-          )),
-    )
-  )
-    return false;
-  return (
-    before.some((piece) => piece.is === 'word' && piece.text === 'new') ||
-    (follows(pieces, plant, 'money') && !followsWord(pieces, plant, /^(?:rot|leaves|roots|dead|sold|sale)$/))
-  );
-}
-
-/** "A tuber of a dahlia", "another two Salt Harrier": so many of a plant, and nothing of it to be looked at. */
-function isSome(pieces: readonly Piece[], from: number): boolean {
-  const plant = pieces.findIndex(({ is }, at) => at >= from && is === 'plant');
-  const lead = pieces.slice(from, Math.max(from, plant));
-  return (
-    lead.some(
-      (piece) => piece.is === 'count' || (piece.is === 'word' && /^(?:a|an|another)$/.test(piece.text)),
-    ) &&
-    lead.every(
-      (piece) =>
-        /^(?:count|pots|size)$/.test(piece.is) ||
-        (piece.is === 'word' &&
-          /^(?:a|an|another|of|more|new|big|little|small|lovely|gorgeous|cheap|reduced|rooted|tubers?|crowns?|plants?|plugs?|liners?|young|extra)$/.test(
-            piece.text,
-          )),
-    )
-  );
-}
+const LUCKY =
+  'score~past|bag~past|blag~past|snaffle~past|win~past|inherit~past|get~past|pick~past|nab~past|grab~past';
+const BUYING = `${LUCKY}|nick~past|buy~past|purchase~past|collect~past|acquire~past up?`;
 
 export const bought: readonly Rule[] = [
   {
@@ -111,7 +71,7 @@ export const bought: readonly Rule[] = [
   {
     name: 'scored a <plant> for a fiver',
     kind: 'stock',
-    head: 'score~past|grab~past|snag~past|find~past|get~past|pick~past|nab~past|bag~past|snaffle~past|blag~past|win~past|inherit~past|cadge~past up|ourselves|myself?',
+    head: `${LUCKY}|snag~past|find~past|cadge~past up|ourselves|myself?`,
     shape: 'object',
     when: (p, f, t) =>
       (/^(?:a|an|another)$/.test(wordAt(p, t)) || p[t]?.is === 'count') &&
