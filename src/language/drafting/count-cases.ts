@@ -6,14 +6,9 @@ import { lastPotCases } from './last-pot.js';
 import { type CountSeen, numberOf } from './count-seen.js';
 import { cutUp } from './cut-up.js';
 import { eachCases } from './each-cases.js';
-import { restCases } from './rest-cases.js';
+import { restCases, takeOver } from './rest-cases.js';
 
 const isCheck = ({ clause }: CountSeen): boolean => clause.hit?.rule.kind === 'check';
-
-/** The number of the draft, in place of the one that it had. */
-const takeOver = ({ draft, count }: CountSeen): void => {
-  draft.quantity = count;
-};
 
 export const countCases: readonly Case<CountSeen>[] = [
   ...lastPotCases,

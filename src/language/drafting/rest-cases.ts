@@ -2,7 +2,8 @@
 import { type Case, isBeforeAct } from './case.js';
 import type { CountSeen } from './count-seen.js';
 
-const takeOver = ({ draft, count }: CountSeen): void => {
+/** The number of the draft, in place of the one that it had. */
+export const takeOver = ({ draft, count }: CountSeen): void => {
   draft.quantity = count;
 };
 

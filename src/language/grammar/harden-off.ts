@@ -9,6 +9,8 @@ const GOES = /^(?:is|was|has|went|goes|going|seems|seemed|took|takes)$/;
 const tellsHowItGoes = (pieces: readonly Piece[], from: number, to: number): boolean =>
   wordAt(pieces, from) === 'hardening' && GOES.test(wordAt(pieces, to));
 
+const namesPlant = (pieces: readonly Piece[]): boolean => pieces.some(({ is }) => is === 'plant');
+
 export const hardenOffRules: readonly Rule[] = [
   {
     name: 'hardening <plant> off',
@@ -30,22 +32,21 @@ export const hardenOffRules: readonly Rule[] = [
     kind: 'hardenOff',
     head: 'for? hardening',
     shape: 'object',
-    when: (p, _f, t) =>
-      p.some(({ is }) => is === 'plant') && !GOES.test(wordAt(p, wordAt(p, t) === 'off' ? t + 1 : t)),
+    when: (p, _f, t) => namesPlant(p) && !GOES.test(wordAt(p, wordAt(p, t) === 'off' ? t + 1 : t)),
   },
   {
     name: '<plant> first day out',
     kind: 'hardenOff',
     head: 'first day|night|time|outing|afternoon|morning out|outside|outdoors',
     shape: 'subject',
-    when: (p) => p.some(({ is }) => is === 'plant'),
+    when: namesPlant,
   },
   {
     name: '<plant> had their first taste of outdoors',
     kind: 'hardenOff',
     head: 'first taste|breath|sniff|look|go|spell|airing|stint|few|couple of|at|in|hours? the? open|fresh|outdoors|outside|outdoor|air',
     shape: 'subject',
-    when: (p) => p.some(({ is }) => is === 'plant'),
+    when: namesPlant,
     phrasings: ['the Salt Harrier had their first taste of outdoors', 'Salt Harrier first spell outside'],
     mustNot: ['first look at the Salt Harrier'],
   },
@@ -79,7 +80,7 @@ export const hardenOffRules: readonly Rule[] = [
     kind: 'hardenOff',
     head: 'out|outside|outdoors in|by|at|during|for|all|through|<count> the|a|an? day|days|daytime|daytimes|afternoon|afternoons|daylight',
     shape: 'subject',
-    when: (p) => p.some(({ is }) => is === 'plant'),
+    when: namesPlant,
   },
   {
     name: '<plant> spending days outside',
@@ -94,7 +95,7 @@ export const hardenOffRules: readonly Rule[] = [
     kind: 'hardenOff',
     head: 'out|outside|outdoors days|daytimes',
     shape: 'subject',
-    when: (p) => p.some(({ is }) => is === 'plant'),
+    when: namesPlant,
   },
   {
     name: '<plant> getting used to outside',
@@ -102,7 +103,7 @@ export const hardenOffRules: readonly Rule[] = [
     head: 'used to .. outside|outdoors|sun|cold|wind|weather|open|chill|elements|it',
     shape: 'subject',
     when: (p) =>
-      p.some(({ is }) => is === 'plant') &&
+      namesPlant(p) &&
       p.some(
         (piece) =>
           (piece.is === 'word' && /^(?:outside|outdoors|out|outdoor)$/.test(piece.text)) ||
@@ -118,8 +119,7 @@ export const hardenOffRules: readonly Rule[] = [
     unless: (p, f) =>
       /^(?:ready|need|needs|want|wants|time|due|about|going|have|has)$/.test(wordAt(p, f - 1)),
     mustNot: ['Salt Harrier ready to toughen up'],
-    when: (p) =>
-      p.some(({ is }) => is === 'plant') || p.some((piece) => piece.is === 'word' && THEM.test(piece.text)),
+    when: (p) => namesPlant(p) || p.some((piece) => piece.is === 'word' && THEM.test(piece.text)),
   },
   {
     name: 'acclimatising <plant>',
@@ -138,7 +138,7 @@ export const hardenOffRules: readonly Rule[] = [
   {
     name: '<plant> out by day',
     kind: 'hardenOff',
-    head: 'put~|go~past|gone|out|outside|be~|pop~past|stand~past|take~past .. out|outside .. day|days|daytime|daytimes',
+    head: 'put~|go~past|out|outside|be~|pop~past|stand~past|take~past .. out|outside .. day|days|daytime|daytimes',
     shape: 'object',
     when: (p, f) =>
       p.some((piece) => piece.is === 'word' && /^(?:by|for|during|the|in)$/.test(piece.text)) &&

@@ -11,6 +11,12 @@ const LONGEST_TELLING = 60;
 export const mentionsCuttings = (pieces: readonly Piece[], to: number): boolean =>
   followsWord(pieces, to, CUTTINGS) || follows(pieces, to, 'cutting');
 
+/** Whether cuttings stand anywhere behind, breaks or no breaks. */
+export const namesCuttings = (pieces: readonly Piece[], to: number): boolean =>
+  pieces
+    .slice(to)
+    .some((piece) => piece.is === 'cutting' || (piece.is === 'word' && CUTTINGS.test(piece.text)));
+
 /** Cuttings, or the powder for them, with a plant or a number, behind a verb that tells of more than cuttings. */
 export const spoken = (pieces: readonly Piece[], from: number, to: number): boolean =>
   follows(pieces, to, 'count', 'plant') &&

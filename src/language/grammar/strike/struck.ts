@@ -1,6 +1,7 @@
 /** Cuttings told with the trade's verbs: "struck ten", "stuck a tray of them", "dibbled in six". */
 import { CUTTINGS } from '../taken-away.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { namesCuttings } from './of-cuttings.js';
 import { isRelative } from './told-before.js';
 
 export const struck: readonly Rule[] = [
@@ -99,9 +100,7 @@ export const struck: readonly Rule[] = [
       (f === 0 || /^(?:i|we|finally|just|also|then|and)$/.test(wordAt(p, f - 1))) &&
       closeBehind(p, t, 'plant') &&
       p.slice(t).some(({ is }) => is === 'count') &&
-      p
-        .slice(t)
-        .some((piece) => piece.is === 'cutting' || (piece.is === 'word' && CUTTINGS.test(piece.text))) &&
+      namesCuttings(p, t) &&
       !p
         .slice(t)
         .some(
@@ -125,9 +124,7 @@ export const struck: readonly Rule[] = [
       (f === 0 || p[f - 1]?.is === 'break') &&
       follows(p, t, 'plant') &&
       p.slice(t).some(({ is }) => is === 'count') &&
-      p
-        .slice(t)
-        .some((piece) => piece.is === 'cutting' || (piece.is === 'word' && CUTTINGS.test(piece.text))),
+      namesCuttings(p, t),
     phrasings: ['Propagating Salt Harrier again: 3 cuttings into perlite'],
     mustNot: ['Propagating Salt Harrier is easy'],
   },
