@@ -86,9 +86,7 @@ function soundsLikeName(name: string, old: string, isMisread: boolean): boolean 
     isWritten ||
     (isMisread &&
       words.length > 1 &&
-      before.some(
-        (word) => word.length > 3 && !own.includes(word) && name.toLowerCase().split(' ').includes(word),
-      ))
+      before.some((word) => word.length > 3 && name.toLowerCase().split(' ').includes(word)))
   );
 }
 

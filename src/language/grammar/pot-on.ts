@@ -11,7 +11,7 @@ const potted = (pieces: readonly Piece[], from: number): boolean => {
   if (word === 'pots') return from === 0 || /^(?:i|we|he|she|and)$/.test(before);
   return (
     word !== 'pot' ||
-    !/^(?:a|the|each|per|one|every|this|that|in|single|same|whole|my|of|big|new|own|bigger|larger|first|second|third|fourth|fifth|last|next|other|another|small|smaller|little|same)$/.test(
+    !/^(?:a|the|each|per|one|every|this|that|in|single|same|whole|my|of|big|new|own|bigger|larger|first|second|third|fourth|fifth|last|next|other|another|small|smaller|little)$/.test(
       before,
     )
   );
@@ -146,21 +146,21 @@ export const potOnRules: readonly Rule[] = [
   {
     name: 'moved <plant> into <size> pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|set~past|bung~past|whack~past|fire~past|lob~past|shove~past|plonk~past|bring~past|gone|plant~past|rehouse~past|promote~past|place~past|chuck~past|sling~past|split~past|singled|separated|divided|settled .. into|to|in|up|on <size>',
+    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|set~past|bung~past|whack~past|fire~past|lob~past|shove~past|plonk~past|bring~past|plant~past|rehouse~past|promote~past|place~past|chuck~past|sling~past|split~past|singled|separated|divided|settled .. into|to|in|up|on <size>',
     shape: 'object',
     unless: aboutCuttings,
   },
   {
     name: 'moved <plant> into bigger pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|gone|place~past|rehouse~past|singled into|to|in|up .. bigger|larger|own|individual|individuals|separate|single|singles|next .. pots|pot|size|ones|modules|cells',
+    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|place~past|rehouse~past|singled into|to|in|up .. bigger|larger|own|individual|individuals|separate|single|singles|next .. pots|pot|size|ones|modules|cells',
     shape: 'object',
     unless: aboutCuttings,
   },
   {
     name: 'moved <plant> into their own pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|gone|place~past|rehouse~past|chuck~past|sling~past|bung~past|separated|divided .. into|to|in|up bigger|larger|their|its|individual|separate|single|own|new .. pots|pot|size|ones',
+    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|place~past|rehouse~past|chuck~past|sling~past|bung~past|separated|divided .. into|to|in|up bigger|larger|their|its|individual|separate|single|own|new .. pots|pot|size|ones',
     shape: 'object',
     unless: aboutCuttings,
   },

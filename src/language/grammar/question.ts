@@ -74,7 +74,7 @@ export const questionRules: readonly QuestionRule[] = [
     name: 'will I have enough',
     topic: 'plan',
     pattern:
-      /\b(?:on track|in time|enough|on schedule|behind|ahead|make (?:it|my|the)|reach|hit my|meet my|target|how many (?:more )?(?:cuttings )?(?:should|do|must|shall|will) (?:i|we) (?:need|take|have to take|want|have|strike|do to)|should i take|how many to take|need to take|have to take|too late (?:in the (?:year|season|day) )?(?:to|for)|still time|what's the plan|the plan|plan for|last day to|when should i take(?! (?:away|off|out|down|in|the fleece|the cover|the shad(?:e|ing)|the lid|the dome))|when do i (?:need|have) to (?:take|strike|start|begin|cut)|when must i take(?! (?:away|off|out|down|in|the fleece|the cover|the shad(?:e|ing)|the lid|the dome))|when to take|latest i can|how many cuttings (?:for|to get|do i need))\b/,
+      /\b(?:on track|in time|enough|on schedule|behind|ahead|make (?:it|my|the)|reach|hit my|meet my|target|how many (?:more )?(?:cuttings )?(?:should|do|must|shall|will) (?:i|we) (?:need|take|have to take|want|have|strike|do to)|should i take|how many to take|need to take|have to take|too late (?:in the (?:year|season|day) )?(?:to|for)|still time|what's the plan|the plan|plan for|last day to|when (?:should|must) i take(?! (?:away|off|out|down|in|the fleece|the cover|the shad(?:e|ing)|the lid|the dome))|when do i (?:need|have) to (?:take|strike|start|begin|cut)|when to take|latest i can|how many cuttings (?:for|to get|do i need))\b/,
   },
   {
     name: 'what is due',

@@ -53,7 +53,7 @@ export const given: readonly Rule[] = [
   {
     name: 'made <money> on <count> <plant>',
     kind: 'dispatch',
-    head: 'make~past|take~past|got|get~past <money> on|for|from|off',
+    head: 'make~past|take~past|get~past <money> on|for|from|off',
     shape: 'object',
     how: 'sold',
     when: (p, _f, t) => closeBehind(p, t, 'count') && closeBehind(p, t, 'plant'),

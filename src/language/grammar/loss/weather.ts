@@ -82,7 +82,7 @@ export const weather: readonly Rule[] = [
   {
     name: '<count> dried to a crisp',
     kind: 'loss',
-    head: 'dry~past|dried|dry to a? crisp|crisps|dust|nothing|tinder|sticks',
+    head: 'dry~past|dry to a? crisp|crisps|dust|nothing|tinder|sticks',
     shape: 'subject',
     cause: 'drought',
     when: counted,

@@ -37,7 +37,7 @@ export const stoodElsewhere: readonly Rule[] = [
   {
     name: '<plant> came out of <place> into <place>',
     kind: 'move',
-    head: 'come~|came|go~|gone out? of|from|off the? <place>',
+    head: 'come~|go~ out? of|from|off the? <place>',
     shape: 'subject',
     when: (p, f, t) => precedes(p, f, 8, 'plant') && p.slice(t).some(({ is }) => is === 'place'),
     phrasings: ['the Salt Harrier have come out of the propagator and are in the cold frame'],
@@ -70,7 +70,7 @@ export const stoodElsewhere: readonly Rule[] = [
   {
     name: '<plant> came in to <place>',
     kind: 'move',
-    head: 'come~past|come|came in|inside|indoors|back|up|down|over|across',
+    head: 'come~past|come in|inside|indoors|back|up|down|over|across',
     shape: 'subject',
     when: (p, f, t) =>
       standing(p, f, t) &&
@@ -87,7 +87,7 @@ export const stoodElsewhere: readonly Rule[] = [
   {
     name: '<plant> went to <place>',
     kind: 'move',
-    head: 'go~past|gone|go~ over|across|back|off|up|down|out? into|to|in|out|onto|on|under|back|up|down',
+    head: 'go~ over|across|back|off|up|down|out? into|to|in|out|onto|on|under|back|up|down',
     shape: 'subject',
     when: standing,
     unless: (p, _f, t) => p.slice(t, t + 2).some(isReceiver),
@@ -112,7 +112,7 @@ export const stoodElsewhere: readonly Rule[] = [
   {
     name: '<plant> live in <place>',
     kind: 'move',
-    head: 'live~|lives|living|reside|resides|residing in|on|under|at',
+    head: 'live~|reside|resides|residing in|on|under|at',
     shape: 'subject',
     when: standing,
     // "Potted on the Salt Harrier that were living in the porch": which ones.
