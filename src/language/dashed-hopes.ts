@@ -9,7 +9,7 @@ const LEADS = /^(?:i|we|i'd|we'd|had|was|were|been|really|rather|only|well|secre
 /** Told in the past by themselves. */
 const HOPED = /^(?:hoped|wanted|expected|counted|banked|aimed|bargained)$/;
 /** Told in the past by the word before them ("was hoping"). */
-const HOPING = /^(?:hoping|wanting|expecting|counting|banking|aiming|angling|after|hoped)$/;
+const HOPING = /^(?:hoping|wanting|expecting|counting|banking|aiming|angling|after)$/;
 
 /** Where the words of a hope that lies behind end, else 0. */
 function hopeAt(pieces: readonly Piece[]): number {

@@ -12,7 +12,7 @@ import type { Utterance } from './utterance.js';
 import { withWhereTo } from './where-to.js';
 
 const PLAN =
-  /\b(?:meant to|meaning to|meaning|going to|gonna|planned to|planned on|planning to|hoped to|hoping to|wanted to|intended to|intending to|should have|should've|ought to have|i'd|i would|we'd|we would|was to|were to|supposed to|about to|(?:potting|pinching|moving|hardening)(?: \w+)? due|due (?:potting|pinching|moving|hardening))\b/;
+  /\b(?:meant to|meaning|going to|gonna|planned to|planned on|planning to|hoped to|hoping to|wanted to|intended to|intending to|should have|should've|ought to have|i'd|i would|we'd|we would|was to|were to|supposed to|about to|(?:potting|pinching|moving|hardening)(?: \w+)? due|due (?:potting|pinching|moving|hardening))\b/;
 /** "Did it", "did them all", "got six in"; what follows can only be a day, a place of its own or an aside. */
 const ADVERB = /^(?:and|but|so|then|well|i|we|just|only|finally|actually|anyway|have|in|the|end|ended|up)$/;
 const AFTER =

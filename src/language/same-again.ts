@@ -12,8 +12,8 @@ const PHRASES: readonly (readonly [RegExp, number])[] = [
   [/^(?:the )?same (?:again|number|amount|quantity)\b/, 1],
   [/^(?:the )?same (?=of )/, 1],
   [/^as many\b/, 1],
-  [/^(?:double|twice) (?:that|as many|the number|that number|the amount|that many)\b/, 2],
-  [/^half (?:that|as many|the number|that number|that many)\b/, 0.5],
+  [/^(?:double|twice) (?:that number|that many|that|as many|the number|the amount)\b/, 2],
+  [/^half (?:that number|that many|that|as many|the number)\b/, 0.5],
   [/^(?:three times|treble|triple) (?:that|as many|the number)\b/, 3],
 ];
 /** The longest of them, in words. */

@@ -1,6 +1,5 @@
 /** Which pots each of several plants went into, told in a sentence of its own: "Bellhops in 1L, the others 9cm". */
-import type { PlantWords } from './pieces.js';
-import type { Piece } from './pieces.js';
+import type { Piece, PlantWords } from './pieces.js';
 import { isOnePlant, plantToldOf } from './joining/plant-of.js';
 import type { Proposal } from './proposal.js';
 import { partsAtMarks, type Sentence } from './sentences.js';
@@ -23,7 +22,7 @@ export function sizedBy(
   const parts = partsAtMarks(pieces).map(sizedIn);
   if (parts.length === 0 || !parts.every((part) => part !== undefined)) return undefined;
   let sized = told;
-  for (const { plant, size } of parts as readonly Sized[]) {
+  for (const { plant, size } of parts) {
     const meant = sized.filter(
       (each) => isOpen(each) && (plant === undefined || isOnePlant(plantToldOf(each), plant)),
     );

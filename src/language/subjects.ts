@@ -167,7 +167,7 @@ function leadsOn(pieces: readonly Piece[], boundary: number): boolean {
 }
 
 /** "Salt Harrier fed and vented": beside what was told of the plant before both. */
-export function isBesideToldOf(pieces: readonly Piece[], from: number): boolean {
+function isBesideToldOf(pieces: readonly Piece[], from: number): boolean {
   const beside = pieces[from - 2];
   return (
     wordAt(pieces, from - 1) === 'and' &&

@@ -4,7 +4,7 @@ import type { Piece, PieceOf } from '../pieces.js';
 
 export const HOLDS = /^(?:with|of|holding|has|have|had|contains|containing|at)$/;
 /** Words between a container and what it holds, and behind that. */
-export const BETWEEN = /^(?:only|just|about|cuttings?|each|in|it|them|apiece|each|every|one|of)$/;
+export const BETWEEN = /^(?:only|just|about|cuttings?|each|in|it|them|apiece|every|one|of)$/;
 export const MORE =
   /^(?:one|pot|pots|tray|trays|jar|jars|of|them|which|that|is|was|are|were|being|it's|only|just)$/;
 

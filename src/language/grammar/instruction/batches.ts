@@ -13,8 +13,7 @@ export const batches: readonly InstructionRule[] = [
     read: (words) => {
       const { plants, numbers, line } = words;
       const plant = plants[0];
-      if (!plant || /^(?:.* )?(?:broke|divided|separated)\b|\band (?:re)?potted\b/.test(line))
-        return undefined;
+      if (!plant || /\b(?:broke|divided|separated|and (?:re)?potted)\b/.test(line)) return undefined;
       // "Into two lots of six".
       const [, parts, each] = /\b(\w+) (?:lots|batches|pots|groups|parts) of (\w+)\b/.exec(line) ?? [];
       const lots = numberOf(parts);
