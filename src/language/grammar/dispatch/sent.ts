@@ -2,6 +2,7 @@
 import { CUTTINGS, goesToOutlet, isCarried, leavesWith } from '../taken-away.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { causeAt } from '../loss/counted.js';
+import { cameToNothing } from '../loss/to-nothing.js';
 import { isReceiver, sentByOthers } from '../other-people.js';
 
 export const sent: readonly Rule[] = [
@@ -36,7 +37,8 @@ export const sent: readonly Rule[] = [
       p
         .slice(Math.max(0, f - 4), f)
         .some((piece) => piece.is === 'word' && /^(?:gave|given|give|sold|sent)$/.test(piece.text)) ||
-      (/^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|nothing|nowt|dust|death|bits|black|ground|earth)$/.test(
+      cameToNothing(p, t) ||
+      (/^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|black|ground|earth)$/.test(
         wordAt(p, t),
       ) &&
         !followsWord(
@@ -122,7 +124,8 @@ export const sent: readonly Rule[] = [
       p.slice(0, f).some(({ is }) => is === 'plant') &&
       p.slice(0, f).some(({ is }) => is === 'count') &&
       p[t]?.is === 'word' &&
-      !/^(?:damping|rot|mould|mold|botrytis|frost|slugs|slug|snails|mice|vine|pests|drought|heat|cold|wilt|blackleg|nothing|nowt|dust|death|bits|cinders|crisps)$/.test(
+      !cameToNothing(p, t) &&
+      !/^(?:damping|rot|mould|mold|botrytis|frost|slugs|slug|snails|mice|vine|pests|drought|heat|cold|wilt|blackleg)$/.test(
         wordAt(p, t),
       ) &&
       !/^(?:the|my|a|go|be|do|check|pot|plant|water|move|take|see|get|make|try|keep|grow|root|order|sell|give|feed|sort)$/.test(

@@ -2,6 +2,7 @@
 import type { Piece } from '../../pieces.js';
 import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
 import { counted } from './counted.js';
+import { cameToNothing } from './to-nothing.js';
 
 /** What only looks so may live. */
 const LOOKS = /^(?:look|looks|looked|looking|seem|seems|seemed|feel|apparently|as)$/;
@@ -16,18 +17,6 @@ const onArrival = (pieces: readonly Piece[], from: number, to: number): boolean 
     .some(
       (piece) => piece.is === 'word' && /^(?:received|arrived|came|delivered|delivery)$/.test(piece.text),
     );
-
-/** "To nothing", "to a crisp", "to death": nothing is left of them. */
-const cameToNothing = (pieces: readonly Piece[], at: number): boolean => {
-  const end = /^(?:an?|bone)$/.test(wordAt(pieces, at)) ? at + 1 : at;
-  const none = pieces[end];
-  return (
-    /^(?:nothing|nowt|dust|death|crisps?|bits|cinders?|crumbs|tinder|ashes|straw|sticks|zero)$/.test(
-      wordAt(pieces, end),
-    ) ||
-    (none?.is === 'count' && none.quantity.value === 0)
-  );
-};
 
 export const died: readonly Rule[] = [
   {
