@@ -1,8 +1,7 @@
 /** Numbers that count no plants: money, a share in per cent, the number of a house or page. */
+import { numberAt } from './numbers.js';
+import { isHundredPercent } from './quantities/whole.js';
 import { textAt, type Token } from './tokens.js';
-
-/** "Five bucks", "twenty quid". */
-const SPELT = /^(?:two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty)$/;
 
 /** Where the money that begins at token `at` ends. */
 export function moneyAt(tokens: readonly Token[], at: number): number | undefined {
@@ -10,17 +9,14 @@ export function moneyAt(tokens: readonly Token[], at: number): number | undefine
   if (!token) return undefined;
   if (/^[£$€]$/.test(token.raw) && tokens[at + 1]?.is === 'number')
     return /^(?:each|apiece|per|a)$/.test(textAt(tokens, at + 2)) ? at + 3 : at + 2;
+  // "Five bucks", "twenty quid".
+  const unit = numberAt(tokens, at)?.to ?? tokens.length;
   if (
-    (token.is === 'number' || SPELT.test(token.text)) &&
-    !(
-      token.text === '100' &&
-      /^(?:%|percent)$/.test(tokens[at + 1]?.raw ?? '') &&
-      !/^(?:sure|certain|positive|happy)$/.test(textAt(tokens, at + 2))
-    ) &&
-    (/^(?:p|quid|pounds|dollars|bucks|euro|euros|pence|%|percent|nzd|aud)$/.test(textAt(tokens, at + 1)) ||
-      /^[£$€%]$/.test(tokens[at + 1]?.raw ?? ''))
+    !isHundredPercent(tokens, at) &&
+    (/^(?:p|quid|pounds|dollars|bucks|euro|euros|pence|%|percent|nzd|aud)$/.test(textAt(tokens, unit)) ||
+      /^[£$€%]$/.test(tokens[unit]?.raw ?? ''))
   )
-    return /^(?:each|apiece)$/.test(textAt(tokens, at + 2)) ? at + 3 : at + 2;
+    return /^(?:each|apiece)$/.test(textAt(tokens, unit + 1)) ? unit + 2 : unit + 1;
   if (/^a$/.test(token.text) && /^(?:quid|fiver|tenner|pound|dollar)$/.test(textAt(tokens, at + 1)))
     return /^(?:each|apiece)$/.test(textAt(tokens, at + 2)) ? at + 3 : at + 2;
   if (

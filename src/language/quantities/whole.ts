@@ -6,6 +6,15 @@ import { type FoundQuantity, pastOf, type Quantity } from './quantity.js';
 import { shareAt } from './shares.js';
 import { isPhraseAt, textAt, type Token } from '../tokens.js';
 
+/** What excepts some of all. */
+const BUT = /^(?:but|bar|except|save)$/;
+
+/** "100% rooted", but "100% sure". */
+export const isHundredPercent = (tokens: readonly Token[], at: number): boolean =>
+  textAt(tokens, at) === '100' &&
+  /^(?:%|percent)$/.test(textAt(tokens, at + 1)) &&
+  !/^(?:sure|certain|positive|happy)$/.test(textAt(tokens, at + 2));
+
 /** "All", "every last one", "the rest", "a third of them". */
 export function wholly(tokens: readonly Token[], at: number): FoundQuantity | undefined {
   const first = textAt(tokens, at);
@@ -14,7 +23,7 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
   if (first === 'all' && /^(?:what|who|where|how)$/.test(textAt(tokens, at - 1))) return undefined;
   if (first === 'all') {
     let next = at + 1;
-    if (/^(?:but|bar|except|save)$/.test(textAt(tokens, next))) {
+    if (BUT.test(textAt(tokens, next))) {
       if (textAt(tokens, next + 1) === 'for') next++;
       const found = numberAt(tokens, next + 1);
       if (found) return result({ allBut: found.value }, found.to);
@@ -22,10 +31,7 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     if (textAt(tokens, next) === 'the') next++;
     const found = numberAt(tokens, next);
     if (found && found.value > 0) return result({ value: found.value }, found.to);
-    if (
-      isPhraseAt(tokens, at + 1, ['of', 'them']) &&
-      /^(?:but|bar|except|save)$/.test(textAt(tokens, at + 3))
-    ) {
+    if (isPhraseAt(tokens, at + 1, ['of', 'them']) && BUT.test(textAt(tokens, at + 3))) {
       const but = numberAt(tokens, at + 4);
       if (but) return result({ allBut: but.value }, but.to);
     }
@@ -46,12 +52,7 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     return result({ whole: 'all' }, at + 1);
   }
   // "100% rooted".
-  if (
-    first === '100' &&
-    /^(?:%|percent)$/.test(textAt(tokens, at + 1)) &&
-    !/^(?:sure|certain|positive|happy)$/.test(textAt(tokens, at + 2))
-  )
-    return result({ whole: 'all' }, at + 2);
+  if (isHundredPercent(tokens, at)) return result({ whole: 'all' }, at + 2);
   // "Both lots of dahlias": all of them, however many.
   if (first === 'both' && /^(?:lots|batches)$/.test(textAt(tokens, at + 1)))
     return result({ whole: 'all' }, pastOf(tokens, at + 2));
@@ -93,8 +94,7 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
   if (isPhraseAt(tokens, at, ['the', 'lot'])) return result({ whole: 'all' }, at + 2);
   if (
     isPhraseAt(tokens, at, ['rest', 'of', 'the']) &&
-    (/^(?:mark|line)$/.test(tokens[at - 1]?.is ?? 'mark') ||
-      verbSense(textAt(tokens, at - 1))?.form === 'past')
+    (opensTelling(tokens, at) || verbSense(textAt(tokens, at - 1))?.form === 'past')
   )
     return result({ whole: 'rest' }, at + 2);
   if (isPhraseAt(tokens, at, ['the', 'whole', 'of'])) return result({ whole: 'all' }, at + 3);
@@ -106,7 +106,7 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
   // "200 rooted, rest binned", "others composted", "balance to Ken".
   if (
     /^(?:rest|remainder|balance|others)$/.test(word) &&
-    (/^(?:mark|line)$/.test(tokens[at - 1]?.is ?? 'mark') || textAt(tokens, at - 1) === 'and') &&
+    (opensTelling(tokens, at) || textAt(tokens, at - 1) === 'and') &&
     (verbSense(textAt(tokens, the + 1))?.form === 'past' || isOnward(tokens, the + 1))
   )
     return result({ whole: 'rest' }, the + 1);
@@ -147,6 +147,10 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
   }
   return undefined;
 }
+
+/** Nothing stands before it, or a mark or a new line. */
+const opensTelling = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:mark|line)$/.test(tokens[at - 1]?.is ?? 'mark');
 
 /** "To Ken", "into the bin": where the rest went. */
 const isOnward = (tokens: readonly Token[], at: number): boolean =>
