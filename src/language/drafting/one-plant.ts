@@ -8,6 +8,9 @@ export const isCropAlone = ({ variety, batch, crop }: PlantWords): boolean =>
 export const isSamePlant = (a: PlantWords, b: PlantWords): boolean =>
   a.variety === b.variety && a.crop === b.crop && a.batch === b.batch;
 
+/** Words that a name follows. */
+const NAMED = /^(?:called|named|labelled|labeled|marked|tagged|christened|by)$/;
+
 /** "Brindle Gate westringia", "dahlia tuber called Ember Fox", "PE31 Tallow Bell": two names of one plant, side by side. */
 export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at: number): boolean {
   if (
@@ -24,15 +27,15 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     // "A dahlia tuber called Ember Fox".
     if (
       /^(?:tubers?|crowns?|corms?|rhizomes?|plugs?|plants?)$/.test(wordAt(pieces, before)) &&
-      /^(?:called|named|labelled|labeled|marked|tagged|christened|by)$/.test(wordAt(pieces, before + 1))
+      NAMED.test(wordAt(pieces, before + 1))
     )
       continue;
     // "Lavender with the name Wolkenherd".
     if (wordAt(pieces, before) === 'with' && wordAt(pieces, before + 2) === 'name') continue;
     if (
-      piece?.is === 'word' &&
-      /^(?:the|called|named|labelled|labeled|marked|tagged|christened|by|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too)$/.test(
-        piece.text,
+      NAMED.test(wordAt(pieces, before)) ||
+      /^(?:the|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too)$/.test(
+        wordAt(pieces, before),
       )
     )
       continue;

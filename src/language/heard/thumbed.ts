@@ -72,7 +72,7 @@ export const thumbed: readonly Misheard[] = [
     name: 'moved <plant> 2 the <place>',
     mends: { 2: 'to' },
     when: (v) =>
-      (v.isName(-1) || /^(?:them|em|it|those|these|everything|all|rest|lot|over|back)$/.test(v.word(-1))) &&
+      (v.isName(-1) || THEM.test(v.word(-1)) || /^(?:over|back)$/.test(v.word(-1))) &&
       /^(?:the|my|our|her|his|mum|dad|mums|dads|gran|nan)$/.test(v.word(1)) &&
       !/^(?:other|others|same|last|next|first|size|day|night|week|best|worst|biggest|smallest)$/.test(
         v.word(2),
