@@ -1,5 +1,6 @@
 /** "Into 9cm", "two pots of four, in the propagator": what the grower's last note left unsaid, said behind it. */
 import type { LoggedEntry } from '../ledger/entry.js';
+import { actWords } from './act-words.js';
 import { setSlots } from './amending.js';
 import { onlyOfLastNote } from './last-note.js';
 import { readIn } from './reading.js';
@@ -7,18 +8,9 @@ import type { Sitting } from './sitting.js';
 
 /** So long a note may still be added to. */
 const OPEN_MS = 15 * 60_000;
+/** No bench holds so many, so that a number in what is added shows itself. */
 const NUMBER = 7_000;
-
-/**
- * The act in words, so that the reader knows whose slots are told; with a number that no bench holds, so that one in what is
- * added shows itself.
- */
-const ACT: Partial<Record<LoggedEntry['kind'], string>> = {
-  strike: `struck ${NUMBER} dahlia`,
-  potOn: `potted on ${NUMBER} dahlia`,
-  plantOut: `planted out ${NUMBER} dahlia`,
-  dispatch: `gave ${NUMBER} dahlia`,
-};
+const KINDS: ReadonlySet<string | undefined> = new Set(['strike', 'potOn', 'plantOut', 'dispatch']);
 const ADDED = ['pots', 'potSize', 'medium', 'place', 'cutting', 'to'] as const;
 
 /** Whether the words are a slot or two that the last note lacks, and they are set. */
@@ -31,8 +23,8 @@ export function addsToLast(sitting: Sitting, text: string): boolean {
   )
     return false;
   const only = words.length > 60 ? null : onlyOfLastNote(sitting, OPEN_MS);
-  const act = ACT[only?.entry.kind as LoggedEntry['kind']];
-  if (!only || act === undefined) return false;
+  if (!only || !KINDS.has(only.entry.kind)) return false;
+  const act = `${actWords[only.entry.kind as LoggedEntry['kind']]} ${NUMBER} dahlia`;
   const read = readIn(sitting, `${act}, ${words.replace(/^(?:and|oh and|oh|also) /i, '')}`);
   const [told, more] = read.entries;
   if (!told || more || told.entry.kind !== only.entry.kind) return false;

@@ -69,11 +69,11 @@ export function complete(ledger: Ledger, entry: LoggedEntry, today: Day): Comple
   return chosen(ledger, entry, today);
 }
 
-/** "Moved 8 Ember Fox" of 12 in one batch and 8 in another: fewer than there are, and of which is not said. */
+/** "Moved 8" of 12 in one batch and 8 in another: fewer than there are, and of which is not said. */
 function isOfSome(ledger: Ledger, entry: LoggedEntry): boolean {
   if ((entry.kind !== 'move' && entry.kind !== 'hardenOff') || typeof entry.count !== 'number') return false;
   const from = entry.kind === 'move' ? entry.fromPlace : undefined;
-  const fitting = named(entry) ? matching(ledger, plantOf(entry), from) : [];
+  const fitting = matching(ledger, plantOf(entry), from);
   return fitting.length > 1 && entry.count < fitting.reduce((sum, batch) => sum + alive(batch), 0);
 }
 

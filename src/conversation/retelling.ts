@@ -1,20 +1,11 @@
 /** "Seven, all in one pot", "ten no eleven": an answer with more in it than its number, read as the act told with it. */
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
+import { actWords } from './act-words.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 import { plantSaid } from './slots.js';
 import type { SlotAsk } from './talk.js';
 
-/** The act in words, so that the reader knows whose number and whose slots are told. */
-const ACT: Partial<Record<LoggedEntry['kind'], string>> = {
-  strike: 'took',
-  loss: 'lost',
-  potOn: 'potted on',
-  pinch: 'pinched',
-  plantOut: 'planted out',
-  dispatch: 'gave away',
-  receive: 'received',
-};
 /** What else an answer may tell. */
 const MORE: Partial<Record<LoggedEntry['kind'], readonly string[]>> = {
   strike: ['pots', 'medium', 'place', 'cutting', 'potSize', 'hormone', 'date'],
@@ -36,7 +27,7 @@ const LONGEST = 80;
 
 /** The entry with what the reply says, where that begins with its number and tells no act of its own; else null. */
 export function retold(sitting: Sitting, { entry, slot }: SlotAsk, text: string): LoggedEntry | null {
-  const act = ACT[entry.kind];
+  const act = actWords[entry.kind];
   const words = text.trim().replace(LEADS, '');
   if (act === undefined || slot !== 'count' || words.length > LONGEST || VAGUE.test(words)) return null;
   const [first = ''] = words.split(/[\s,;.–—-]/);

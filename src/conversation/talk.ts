@@ -49,8 +49,7 @@ export type Asked =
   | { readonly ask: 'whichPrompt'; readonly value: AnswerValue; readonly occasions: readonly string[] }
   /** One batch renamed, or the variety wherever it stands. */
   | { readonly ask: 'rename'; readonly line: Line; readonly from: string; readonly to: string }
-  /** A spoken note waits for a yes. */
-  /** `answers`: the key of the message of ours to which it was spoken in reply. */
+  /** A spoken note waits for a yes; `answers` is the key of the message of ours to which it was spoken in reply. */
   | {
       readonly ask: 'heard';
       readonly words: readonly HeardWord[];

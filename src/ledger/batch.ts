@@ -57,7 +57,7 @@ export function began(batch: Batch): Day {
   return (batch.struck ?? batch.received) as Day;
 }
 
-/** Where most of it stands; null where nobody said. */
+/** Where most of it stands, of two places with as many the one told later; null where nobody said. */
 export function placeOf(batch: Batch): string | null {
   let place: string | null = null;
   let most = 0;

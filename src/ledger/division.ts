@@ -38,7 +38,7 @@ export function merge(draft: Draft, line: Line, entry: Merge): readonly string[]
     whole = {
       ...whole,
       count: whole.count + part.count,
-      pots: whole.pots === null || batch.pots === null ? whole.pots : whole.pots + batch.pots,
+      pots: whole.pots === null || batch.pots === null ? null : whole.pots + batch.pots,
       rooted: whole.rooted + part.rooted,
       pottedOn: whole.pottedOn + part.pottedOn,
       pinched: whole.pinched + part.pinched,

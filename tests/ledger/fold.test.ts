@@ -152,6 +152,31 @@ describe('folding a journal', () => {
     ]);
   });
 
+  it.each([
+    [2, 3, 5],
+    [2, undefined, null],
+    [undefined, 3, null],
+  ])('knows the pots of two batches joined where it knows both: %s and %s', (one, other, joined) => {
+    const withPots = (pots: number | undefined): Posting => {
+      const strike: Posting = { ...ember };
+      if (pots === undefined) delete strike.pots;
+      else strike.pots = pots;
+      return strike;
+    };
+    const ledger = ledgerOf(withPots(one), { ...withPots(other), label: 'EF2' } as Posting, {
+      kind: 'merge',
+      batches: ['EF1', 'EF2'],
+      into: 'EF1',
+      date: day,
+    });
+    expect(ledger.batches.get('EF1')?.pots).toBe(joined);
+  });
+
+  it('has a batch that stands in halves where the second half was told to go', () => {
+    const moved = ledgerOf(ember, { kind: 'move', count: 5, place: 'cold frame', ...onEmber });
+    expect([...moved.batches.values()].map(placeOf)).toEqual(['cold frame']);
+  });
+
   it('renames a variety wherever it stands', () => {
     const ledger = ledgerOf(ember, {
       kind: 'rename',

@@ -26,12 +26,8 @@ const THOSE = /\b(?:them|those|these|they|it|em)\b/i;
 const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
 
 /** Whether the note tells the last one again, of the same plants and acts; what it says then stands in its place. */
-export function tellsAgain(sitting: Sitting, text: string, read: ReadNote): boolean {
-  const { asks } = read;
+export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: ReadNote): boolean {
   const words = text.trim();
-  // "Nope, we only took two", while a prompt waits: its "nope" is no answer where the rest tells the last note again.
-  const isDenied = TAKEN_BACK.test(words) && read.entries[0]?.entry.kind === 'answer';
-  const entries = isDenied ? read.entries.slice(1) : read.entries;
   const [only, another] = entries;
   const bare = withoutDoubts(words);
   if (!only || words.length > LONGEST || BESIDES.test(bare.replace(FEWER, ''))) return false;

@@ -103,13 +103,13 @@ export function hostileText(chance: Chance, foreign: readonly string[]): Hostile
     const label = pick(foreign);
     return pick<HostileText>([
       { text: `${label}?` },
-      { text: `lost 2 of ${label} to rot`, allows: onNoBatch('loss') },
-      { text: `${label} has rooted 4`, allows: onNoBatch('check') },
+      { text: `lost 2 of ${label} to rot`, allows: onNoBatch({ kind: 'loss', count: 2, cause: 'rot' }) },
+      { text: `${label} has rooted 4`, allows: onNoBatch({ kind: 'check', rooted: 4 }) },
       { text: `how many ${label} are there` },
       { text: `where is ${label}` },
-      { text: `potted on ${label} into 9cm`, allows: onNoBatch('potOn') },
+      { text: `potted on ${label} into 9cm`, allows: onNoBatch({ kind: 'potOn', potSize: '9cm' }) },
       { text: `${label} is called Stolen Fire` },
-      { text: `moved ${label} to the skip`, allows: onNoBatch('move') },
+      { text: `moved ${label} to the skip`, allows: onNoBatch({ kind: 'move', place: 'skip' }) },
       { text: `/start b_${label}` },
       { text: `what happened to ${label} last week` },
       { text: `labels for ${label}` },
@@ -184,16 +184,25 @@ export function hostileText(chance: Chance, foreign: readonly string[]): Hostile
     ]);
     const text = unit.repeat(Math.ceil(LONGEST / unit.length)).slice(0, LONGEST);
     // "Took took took" and "lost all the lost all the" may be asked about, and the answer makes a note of them.
-    const told = [(entry: Entry) => entry.kind === 'strike' && entry.count === undefined, onNoBatch('loss')];
-    return { text, allows: (entry) => told.some((isIt) => isIt(entry)) };
+    const lost = onNoBatch({ kind: 'loss', count: 'all' });
+    return {
+      text,
+      allows: (entry) => (entry.kind === 'strike' && entry.count === undefined) || lost(entry),
+    };
   }
 }
 
 /** The act that a note tells of what is not there: of itself nothing comes of it, but an answer may name a batch that is. */
-function onNoBatch(kind: Entry['kind']): (entry: Entry) => boolean {
+function onNoBatch(told: Entry): (entry: Entry) => boolean {
   return (entry) => {
+    const own = entry as unknown as Readonly<Record<string, unknown>>;
     const { variety, crop, batch } = entry as Plant;
-    return entry.kind === kind && [variety, crop, batch].every((said) => said === undefined);
+    return (
+      [variety, crop, batch].every((said) => said === undefined) &&
+      Object.entries(told).every(
+        ([slot, value]) => own[slot] === value || (slot !== 'kind' && own[slot] === undefined),
+      )
+    );
   };
 }
 
