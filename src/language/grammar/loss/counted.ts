@@ -1,4 +1,4 @@
-/** Whether what was lost stands by the words that tell of it. */
+/** Whether what was lost stands by the words that tell of it, and what it was lost to. */
 import type { Cause } from '../../../ledger/entry.js';
 import { causes, phraseAt } from '../../lexicon.js';
 import type { Piece } from '../../pieces.js';
