@@ -1,20 +1,12 @@
 /** Doings of another grower, told in passing: "my sister lost all her dahlias", "Bill next door has rooted nine of his". */
 import type { Clause } from './clauses.js';
-import { isSomeones } from './grammar/other-people.js';
 import { wordAt } from './grammar/rule.js';
 import { isKnown } from './lexicon.js';
 import type { Piece, PlantWords } from './pieces.js';
 import { plantsIn } from './sentences.js';
+import { isPersons, KIN, pastPerson } from './somebody-else.js';
 
-const KIN =
-  /^(?:sister|brother|mum|mam|mom|dad|mother|father|nan|gran|granny|grandma|grandad|aunt|auntie|uncle|cousin|niece|nephew|neighbour|neighbor|neighbours|friend|mate|wife|husband|daughter|son|boss|colleague|she|he|they)$/;
-const FOLK =
-  /^(?:chap|bloke|guy|fella|fellow|man|woman|lady|girl|lad|boy|lads|girls|ladies|crowd|people|folk|folks|someone|somebody)$/;
 const THEIRS = /^(?:her|his|their|hers|theirs)$/;
-const DESCRIBED =
-  /^(?:old|young|poor|other|lovely|nice|new|same|local|the|my|our|a|an|that|this|and|but|meanwhile)$/;
-/** Where they live or were met. */
-const ELSEWHERE = /^(?:next|over|across|down|up|at|from|on|in|two|round|opposite|along)$/;
 const GIVES = /^(?:give|hand|bring|drop|send|pass|let|offer|donate|swap|leave|post|share|spare)(?:ed|s)?$/;
 const GIVEN = /^(?:stock|receive|dispatch)$/;
 
@@ -71,51 +63,9 @@ function hadTheirs(pieces: readonly Piece[], { from, hit }: Clause): boolean {
   );
 }
 
-/**
- * Past the words that name somebody else, by kinship, by a name that is no word, or by where they live ("Bill next
- * door", "some chap at the club"); undefined where none stands at `from`.
- */
-export function pastPerson(
-  pieces: readonly Piece[],
-  from: number,
-): { readonly to: number; readonly sure: boolean } | undefined {
-  let at = from;
-  const opening = pieces[at];
-  if (opening?.is === 'count' && (opening.quantity.some || opening.quantity.value === 1)) at++;
-  while (DESCRIBED.test(wordAt(pieces, at))) at++;
-  const who = wordAt(pieces, at);
-  const door = who === 'next' && wordAt(pieces, at + 1) === 'door';
-  const near = /^(?:next door|over the|across the|down the|two doors)$/.test(
-    `${wordAt(pieces, at + 1)} ${wordAt(pieces, at + 2)}`,
-  );
-  const sure = door || near || KIN.test(who) || FOLK.test(who);
-  // "The new Fizzwick": a plant, for all we know; "cheekily took six of hers".
-  if (
-    !sure &&
-    (who === '' ||
-      isKnown(who) ||
-      /(?:ly|ed|ing)$/.test(who) ||
-      /^(?:the|my|our|a|an|new|other)$/.test(wordAt(pieces, at - 1)))
-  )
-    return undefined;
-  if (/^(?:i|we|it|they|those|these)$/.test(who)) return undefined;
-  if (!door) at++;
-  // A surname.
-  if (wordAt(pieces, at) !== '' && !isKnown(wordAt(pieces, at))) at++;
-  if (ELSEWHERE.test(wordAt(pieces, at))) {
-    const end = at + 5;
-    while (at < end && (wordAt(pieces, at) !== '' || pieces[at]?.is === 'place') && !isVerb(pieces[at])) at++;
-  }
-  return { to: at, sure };
-}
-
 /** What may stand between somebody and what they did. */
 const ADVERB =
   /^(?:has|have|had|just|already|only|also|now|finally|even|all|got|been|then|apparently|managed|to|went|and|always|recently|once)$/;
-
-/** A form of doing, that no place has in its name. */
-const isVerb = (piece: Piece | undefined): boolean =>
-  piece?.is === 'word' && (piece.verb?.form === 'past' || /^(?:has|have|had|is|says)$/.test(piece.text));
 
 /** "Bill next door has rooted nine of his Salt Harrier": done by somebody, with what is theirs; no "… for me". */
 function isByAnother(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {
@@ -179,11 +129,4 @@ export function isSomeonesCrop(plant: PlantWords | undefined, pieces: readonly P
       (piece, at) => piece.is === 'plant' && piece.plant === plant && isPersons(wordAt(pieces, at - 1)),
     )
   );
-}
-
-/** "Nuala's", "mum's", "next door's"; no "today's". */
-export function isPersons(word: string): boolean {
-  if (!isSomeones(word)) return false;
-  const who = word.replace(/'s$/, '');
-  return KIN.test(who) || who === 'door' || !isKnown(who);
 }

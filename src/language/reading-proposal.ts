@@ -1,5 +1,4 @@
 /** Sentences that report a temperature. */
-import { isPersons, pastPerson } from './another-grower.js';
 import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
@@ -9,6 +8,7 @@ import type { Note } from './note.js';
 import type { Piece, PieceOf, When } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
+import { isPersons, pastPerson } from './somebody-else.js';
 import { isAmerican } from './utterance.js';
 
 /** "Propagator at 20", "minus two last night": one entry a temperature; `hasPlace` where "in there" has one to mean. */
@@ -28,7 +28,7 @@ export function proposeReading(
   // "The packet says 18 to 21 degrees for …", "Edna says her greenhouse was 31": no thermometer of ours.
   if (
     ADVISED.test(line) ||
-    /\b(?:packet|book|books|label|leaflet|website|internet|guide|magazine|article|video|advice) (?:says|said|reads|recommends|suggests|reckons)\b|\b(?:says|said|reckons|told)\b.*\b(?:her|his|their|hers|theirs)\b|\bplantname (?:\w+ )?(?:roots?|grows?|strikes?|does|do|thrives?|survives?|germinates?|keeps?) (?:\w+ )?(?:at|above|below|over|under|down to) |\bdegrees (?:c |f )?for (?:the )?plantname\b/.test(
+    /\b(?:says|said|reckons|told)\b.*\b(?:her|his|their|hers|theirs)\b|\bplantname (?:\w+ )?(?:roots?|grows?|strikes?|does|do|thrives?|survives?|germinates?|keeps?) (?:\w+ )?(?:at|above|below|over|under|down to) |\bdegrees (?:c |f )?for (?:the )?plantname\b/.test(
       line,
     )
   )
@@ -108,7 +108,7 @@ const WARM_IN_THERE =
 
 /** "Supplier's sheet quotes 20 to 22 degrees", "14 days to root at 22": how warm it should be. */
 const ADVISED =
-  /\b(?:packet|book|label|tag|leaflet|website|guide|manual|magazine|article|catalogue|catalog|brochure|supplier|nursery|breeder|spec|specification|datasheet|factsheet|(?:data|spec|specification|supplier's|suppliers|nursery's|breeder's|growing|culture|cultural|info|information|fact|advice|instruction|care) (?:sheets?|notes?|cards?|pages?)) (?:quotes?|states?|gives?|claims?|lists?|says|said|reads|recommends?|suggests?|reckons|specifies|wants|asks for)\b|\b(?:data|spec|growing|culture|fact|care) (?:sheet|card)\b|\b(?:days|weeks) to root\b|\bto root (?:well |best )?(?:at|above|in)\b|\b(?:for|optimum|ideal|best) (?:for )?(?:rooting|striking|germination)\b/;
+  /\b(?:packet|books?|label|tag|leaflet|website|internet|guide|manual|magazine|article|video|advice|catalogue|catalog|brochure|supplier|nursery|breeder|spec|specification|datasheet|factsheet|(?:data|spec|specification|supplier's|suppliers|nursery's|breeder's|growing|culture|cultural|info|information|fact|advice|instruction|care) (?:sheets?|notes?|cards?|pages?)) (?:quotes?|states?|gives?|claims?|lists?|says|said|reads|recommends?|suggests?|reckons|specifies|wants|asks for)\b|\b(?:data|spec|growing|culture|fact|care) (?:sheet|card)\b|\b(?:days|weeks) to root\b|\bto root (?:well |best )?(?:at|above|in)\b|\b(?:for|optimum|ideal|best) (?:for )?(?:rooting|striking|germination)\b/;
 
 const BETWEEN =
   /^(?:at|sitting|sits|sat|is|was|are|were|reads|reading|read|showing|shows|on|the|now|about|around|up|down|to|steady|holding|this|am|pm|back|again|climbed|dropped|fell|rose|in|inside|just)$/;
