@@ -1,6 +1,7 @@
 /** Plants thrown out, and those kept back from it: "binned six", "four on the heap". */
 import type { Piece } from '../../pieces.js';
 import { RUINED } from './ruined.js';
+import { TIP } from './tip.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 /** "Chucked them into the greenhouse", "threw six in with the lobelia": put there, not thrown away. */
@@ -25,7 +26,7 @@ function putSomewhere(pieces: readonly Piece[], from: number): boolean {
     )
       return false;
     if (piece.is === 'place' && /^(?:in|into|to|onto|on|under)$/.test(piece.prep ?? ''))
-      return !/\b(?:bin|compost|heap|skip|tip|bonfire|rubbish|fire|dustbin)\b/.test(piece.place);
+      return !TIP.test(piece.place);
     if (/^in$/.test(wordAt(pieces, at)) && /^with$/.test(wordAt(pieces, at + 1))) return true;
     // "Chucked 30 in a tray of coarse sand".
     if (/^(?:in|into)$/.test(wordAt(pieces, at)) && follows(pieces, at + 1, 'pots', 'medium')) return true;

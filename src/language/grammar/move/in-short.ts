@@ -1,6 +1,11 @@
 /** Moves told without a verb: "into the porch with the Salt Harrier", "Salt Harrier back in the propagator". */
 import { groundAt } from '../plant-out.js';
+import { TIP } from '../loss/tip.js';
 import { closeBehind, type Rule } from '../rule.js';
+
+/** Not where plants are thrown away, planted or sold. */
+const isOnBench = (place: string): boolean =>
+  !TIP.test(place) && !/\b(?:bed|border|ground|market|shop|sale|school)$/.test(place);
 
 export const movedInShort: readonly Rule[] = [
   {
@@ -34,9 +39,7 @@ export const movedInShort: readonly Rule[] = [
         closeBehind(p, t, 'plant') &&
         !p.some((piece) => piece.is === 'when' && /\b(?:tomorrow|next|later)\b/i.test(piece.when.words)) &&
         place?.is === 'place' &&
-        !/\b(?:bin|compost|heap|skip|tip|bonfire|bed|border|ground|market|shop|sale|school)$/.test(
-          place.place,
-        )
+        isOnBench(place.place)
       );
     },
     phrasings: ['into the porch with the Salt Harrier', 'out to the cold frame with the Salt Harrier'],
@@ -73,7 +76,7 @@ export const movedInShort: readonly Rule[] = [
         listed.some(({ is }) => is === 'plant') &&
         !listed.some((piece) => piece.is === 'word' && piece.verb?.form === 'past') &&
         place?.is === 'place' &&
-        !/\b(?:bin|compost|heap|skip|tip|bonfire|bed|border|ground)$/.test(place.place)
+        isOnBench(place.place)
       );
     },
     phrasings: [
