@@ -12,7 +12,7 @@ type AnySeen = Seen<Piece['is']>;
 const POINTING = /^(?:the|my|our|any|of|those|these|to|with|round|at|on|in|from)$/;
 /** What was not done, told of by a verb of no meaning ("didn't do", "never got to", "didn't touch"). */
 const DOING = /^(?:do|done|did|touch|touched|get|got|gotten|reach|reached|bother|bothered|include|included)$/;
-const NOT = /^(?:not|nor|never|didn't|haven't|hasn't|don't|couldn't)$/;
+const NEVER = /^(?:nor|never|didn't|haven't|hasn't|don't|couldn't)$/;
 /** Passed by: "… but left these". */
 const SPARED = /^(?:left|leaving|skipped|skipping|spared|sparing|no)$/;
 const TOLD_BEHIND = /^(?:not|hasn't|haven't|isn't|aren't|wasn't|weren't)$/;
@@ -31,11 +31,11 @@ function isDenied({ piece, pieces, at, clause, draft }: AnySeen): boolean {
   if (plant < 0 || plant >= clause.to || draft.leftOut !== undefined) return false;
   const isAlone = draft.plant === undefined;
   let before = at - 1;
-  while (POINTING.test(wordAt(pieces, before)) || (piece.is === 'plant' && isCountOf(pieces, before)))
+  while (POINTING.test(wordAt(pieces, before)) || (piece.is === 'plant' && pieces[before]?.is === 'count'))
     before--;
   if (DOING.test(wordAt(pieces, before))) {
     before--;
-    return !isAlone && NOT.test(wordAt(pieces, before)) && wordAt(pieces, before) !== 'not';
+    return !isAlone && NEVER.test(wordAt(pieces, before));
   }
   if (!isAlone && SPARED.test(wordAt(pieces, before))) return true;
   if (wordAt(pieces, before) === 'not')
@@ -61,8 +61,6 @@ function plantOf(pieces: readonly Piece[], at: number): number {
   while (/^(?:of|the|my|our|those|these)$/.test(wordAt(pieces, next))) next++;
   return pieces[next]?.is === 'plant' ? next : -1;
 }
-
-const isCountOf = (pieces: readonly Piece[], at: number): boolean => pieces[at]?.is === 'count';
 
 export const deniedCases: readonly Case<AnySeen>[] = [
   {

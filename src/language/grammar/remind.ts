@@ -67,7 +67,7 @@ export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
       if (
         rule.words[0] === 'to' &&
         !isArrangedFor(pieces, at) &&
-        (!(at > 0 && isTime(pieces, at - 1)) || isPurpose(pieces, at))
+        (!(pieces[at - 1]?.is === 'when') || isPurpose(pieces, at))
       )
         continue;
       if (rule.words[0] === 'remind' && rule.words.length === 1 && at > 1) continue;
@@ -85,16 +85,14 @@ export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
 
 /** "SH1 to go out to the porch w/c 25 May": plants that open a sentence, and their day to come. */
 function isArrangedFor(pieces: readonly Piece[], at: number): boolean {
-  if (
-    pieces[at - 1]?.is !== 'plant' ||
-    // "Thirty to order for the council": wanted.
-    (wordAt(pieces, at + 1) === 'order' && wordAt(pieces, at + 2) === 'for') ||
-    pieces.slice(0, at - 1).some(({ is }) => is !== 'count' && is !== 'word')
-  )
-    return false;
   return (
     at < 5 &&
-    !pieces.slice(0, at).some((piece) => piece.is === 'word' && piece.verb !== undefined) &&
+    pieces[at - 1]?.is === 'plant' &&
+    // "Thirty to order for the council": wanted.
+    !(wordAt(pieces, at + 1) === 'order' && wordAt(pieces, at + 2) === 'for') &&
+    pieces
+      .slice(0, at - 1)
+      .every((piece) => piece.is === 'count' || (piece.is === 'word' && piece.verb === undefined)) &&
     pieces
       .slice(at)
       .some(
@@ -113,7 +111,7 @@ function isDatedChore(pieces: readonly Piece[], from: number, to: number): boole
     (pieces[from - 1]?.is === 'plant' || pieces[from - 1]?.is === 'place') &&
     chore?.is === 'word' &&
     /ing$/.test(chore.text) &&
-    pieces.slice(to).some((_, at) => isTime(pieces, to + at))
+    pieces.slice(to).some(({ is }) => is === 'when')
   );
 }
 
@@ -132,10 +130,6 @@ function isPurpose(pieces: readonly Piece[], at: number): boolean {
         piece.verb?.form === 'past' &&
         !/^(?:be|have|need|want|root|plan|mean|decide)$/.test(piece.verb.lemma),
     );
-}
-
-function isTime(pieces: readonly Piece[], at: number): boolean {
-  return pieces[at]?.is === 'when';
 }
 
 function choreFollows(pieces: readonly Piece[], from: number): boolean {

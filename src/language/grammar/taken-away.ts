@@ -19,15 +19,17 @@ const PAST_OUTLET = /^(?:for|on|by|and|but|before|after|as|at|in|with|who|where|
 
 /** "The van took …": whether what stands before the words carries plants away. */
 export const isCarried = (pieces: readonly Piece[], from: number): boolean =>
-  CARRIER.test(wordAt(pieces, from - 1)) ||
-  (/^(?:has|had|have|just)$/.test(wordAt(pieces, from - 1)) && CARRIER.test(wordAt(pieces, from - 2)));
+  CARRIER.test(subjectOf(pieces, from));
 
 /** Who comes to have plants: "a customer took six". */
 const BUYER = /^(?:customers?|buyers?|punters?|clients?|visitors?|shoppers?|florist|stallholder|trader)$/;
 
 export const isBuyer = (pieces: readonly Piece[], from: number): boolean =>
-  BUYER.test(wordAt(pieces, from - 1)) ||
-  (/^(?:has|had|have|just)$/.test(wordAt(pieces, from - 1)) && BUYER.test(wordAt(pieces, from - 2)));
+  BUYER.test(subjectOf(pieces, from));
+
+/** The word before a deed, or before its "has" or "just". */
+const subjectOf = (pieces: readonly Piece[], from: number): string =>
+  wordAt(pieces, /^(?:has|had|have|just)$/.test(wordAt(pieces, from - 1)) ? from - 2 : from - 1);
 
 /** "To the farm shop", "to market": where what is brought leaves the collection. */
 export function goesToOutlet(pieces: readonly Piece[], from: number): boolean {

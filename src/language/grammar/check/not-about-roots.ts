@@ -10,11 +10,7 @@ export const notAboutRoots = (pieces: readonly Piece[], _from: number, to: numbe
       piece.is === 'word' &&
       /^(?:arrived|delivered|received|bought|came|dropped)$/.test(piece.text) &&
       // Tugged, "they came straight out, no roots".
-      !/^(?:(?:straight|right|clean) )?(?:out|up|away)$/.test(
-        [wordAt(pieces, at + 1), wordAt(pieces, at + 2)]
-          .slice(0, STRAIGHT.test(wordAt(pieces, at + 1)) ? 2 : 1)
-          .join(' '),
+      !/^(?:(?:straight|right|clean) )?(?:out|up|away) /.test(
+        `${wordAt(pieces, at + 1)} ${wordAt(pieces, at + 2)} `,
       ),
   );
-
-const STRAIGHT = /^(?:straight|right|clean)$/;

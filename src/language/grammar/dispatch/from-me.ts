@@ -1,5 +1,12 @@
 /** Plants that somebody had from the grower: "Ken had two off me". */
+import type { Piece } from '../../pieces.js';
 import { type Rule, wordAt } from '../rule.js';
+
+/** Somebody else, who had plants or so many. */
+const hadPlants = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  pieces.slice(from, to).some(({ is }) => is === 'plant' || is === 'count') &&
+  from > 0 &&
+  !/^(?:i|we)$/.test(wordAt(pieces, from - 1));
 
 export const fromMe: readonly Rule[] = [
   {
@@ -9,10 +16,7 @@ export const fromMe: readonly Rule[] = [
     head: 'take~past|have~past|collect~past|get~past .. off|from me|us',
     shape: 'object',
     how: 'given',
-    when: (p, f, t) =>
-      p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
-      f > 0 &&
-      !/^(?:i|we)$/.test(wordAt(p, f - 1)),
+    when: hadPlants,
   },
   {
     name: '<recipient> bought <count> <plant> off me',
@@ -21,10 +25,7 @@ export const fromMe: readonly Rule[] = [
     head: 'buy~past .. off|from me|us',
     shape: 'object',
     how: 'sold',
-    when: (p, f, t) =>
-      p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
-      f > 0 &&
-      !/^(?:i|we)$/.test(wordAt(p, f - 1)),
+    when: hadPlants,
     phrasings: ['Doreen bought 3 Salt Harrier off me at the gate'],
   },
   {

@@ -60,8 +60,7 @@ export const lost: readonly Rule[] = [
     head: 'lose~past',
     shape: 'object',
     unless: (p, _f, t) =>
-      (/^(?:track|count|interest|my|heart|patience|hope|a|sight|their|its|the)$/.test(wordAt(p, t)) &&
-        !follows(p, t, 'plant', 'count')) ||
+      (/^(?:my|hope|a|their|its|the)$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'count')) ||
       /^(?:track|count|sight|interest|heart|patience)$/.test(wordAt(p, t)) ||
       // "Lost an hour to the paperwork".
       (/^(?:an|a|the|half|whole|my|all)$/.test(wordAt(p, t)) &&
