@@ -138,14 +138,15 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
         withWhereTo(found, rule, pieces, rule.kind === 'move' || parts.length > 1 ? part : clause, utterance),
       ),
     );
-    const guarded = drafts.filter((found) =>
-      /^(?:check|loss)$/.test(kind) && isSomeonesCrop(found.plant, pieces)
-        ? false
-        : PLANT_ACTS.has(kind)
-          ? parts.length > 1 || actsOnPlants(found, pieces, clause)
-          : kind !== 'tend' ||
-            (actsOnPlants({ ...found, pronoun: true }, pieces, clause) &&
-              !tendsSomethingElse(found, pieces, clause)),
+    const ours = drafts.filter(
+      ({ plant }) => !(/^(?:check|loss)$/.test(kind) && isSomeonesCrop(plant, pieces)),
+    );
+    const guarded = ours.filter((found) =>
+      PLANT_ACTS.has(kind)
+        ? parts.length > 1 || actsOnPlants(found, pieces, clause)
+        : kind !== 'tend' ||
+          (actsOnPlants({ ...found, pronoun: true }, pieces, clause) &&
+            !tendsSomethingElse(found, pieces, clause)),
     );
     const explained =
       guarded.length === 0 ? lostBecause(proposals.at(-1), pieces, clause, drafts) : undefined;

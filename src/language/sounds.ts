@@ -27,7 +27,7 @@ export function soundsLike(heard: string, meant: string): boolean {
   if (heard.length < 4 || heard === meant || heard.charAt(0) !== meant.charAt(0)) return false;
   return (
     soundKey(heard) === soundKey(meant) ||
-    // One of the two is written without it: "hair" is no "Harrier".
+    // One of the two alone ends in its vowel: "hair" is no "Harrier".
     (heard.endsWith('a') !== meant.endsWith('a') && soundKey(openEnded(heard)) === soundKey(openEnded(meant)))
   );
 }

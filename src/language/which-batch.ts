@@ -197,7 +197,7 @@ function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): bool
   if (behindThe && /^(?:lot|ones|batch|batches)$/.test(wordAt(pieces, at + 1))) return true;
   const isLater = LATER.has(clause.hit?.rule.kind ?? '');
   // "Three of last month's lot", "Sunday's Ember Fox".
-  const isOfIt = /['\u2019]s$/.test(piece.when.words);
+  const isOfIt = /'s$/.test(piece.when.words);
   if (isOfIt && isLater && (pieces[at + 1]?.is === 'plant' || SEVERAL.test(wordAt(pieces, at + 1))))
     return true;
   if (isLater && (piece.struck ?? (behindThe && pieces[at + 1]?.is === 'plant'))) return true;
