@@ -1,7 +1,7 @@
 /** An act told in parts: one clause for each plant moved, each recipient, each place or day. */
 import type { EntryKind } from '../ledger/entry.js';
 import type { Clause } from './clauses.js';
-import { isOfEach } from './drafting/beside-counts.js';
+import { isOfEach, LEADS_TO_PLACE } from './drafting/beside-counts.js';
 import type { Hit } from './grammar/hits.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
@@ -22,7 +22,6 @@ const SHARED: ReadonlySet<EntryKind | 'aside'> = new Set([
   'plantOut',
 ]);
 const PLACED: ReadonlySet<EntryKind | 'aside'> = new Set(['move', 'plantOut']);
-const PREPOSITION = /^(?:in|by|on|at|under|along|near|beside|behind|to|into|onto|outside|round|around)$/;
 
 /** "Struck ten yesterday and another six today", "six in the long border and three by the gate". */
 function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
@@ -46,11 +45,11 @@ function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] 
     const sameDay = after?.is === 'when' && before.some(({ is }) => is === 'when');
     const elsewhere =
       PLACED.has(hit.rule.kind) &&
-      PREPOSITION.test(wordAt(pieces, next)) &&
+      LEADS_TO_PLACE.test(wordAt(pieces, next)) &&
       // "Two in each hole".
       !isOfEach(pieces, count) &&
       !/^(?:each|every)$/.test(wordAt(pieces, next + 1)) &&
-      before.some((piece) => piece.is === 'word' && PREPOSITION.test(piece.text));
+      before.some((piece) => piece.is === 'word' && LEADS_TO_PLACE.test(piece.text));
     // "2 dead on Wednesday, 1 more this morning"; "two, five dead" is one number put for another.
     const again = !clause.subjectFirst || quantity.quantity.more === true;
     if (!counted || !((sameDay && again) || elsewhere)) continue;

@@ -6,6 +6,8 @@ import type { Piece, When } from './pieces.js';
 const CHORES =
   /^(?:pot|repot|mist|water|feed|take|strike|move|check|pinch|plant|vent|harden|shift|sell|cover|shade|bring|put|sow|prick|transplant|clean|order|dispatch|send|give|stop|look|open|close|uncover|start|finish|do|get|label|load|deliver|collect|buy|pick|stick|cut|book|ring|call)$/;
 
+const BEGUN = /^(?:kicked|began|started|begun|finished|complete|completed|done)$/;
+
 /** Where the plant and number that stand before `at` begin; what is told begins there too. */
 function named(pieces: readonly Piece[], at: number): { from: number; to: number } {
   let from = at;
@@ -27,6 +29,7 @@ export function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRe
   );
   if (left > 0)
     return { rule: { name: '<count> to do <day>', words: [], beforeVerb: true }, from: left, to: left };
+  const begun = pieces.findLastIndex((piece) => piece.is === 'word' && BEGUN.test(piece.text));
   for (let at = 0; at < pieces.length; at++) {
     const piece = pieces[at];
     if (piece?.is !== 'word' || !piece.verb) continue;
@@ -43,18 +46,12 @@ export function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRe
       };
     const open =
       at === 0 ||
-      pieces[at - 1]?.is === 'when' ||
-      pieces[at - 1]?.is === 'break' ||
+      before?.is === 'when' ||
+      before?.is === 'break' ||
       /^(?:and|then|please|to|job|jobs|plan)$/.test(wordAt(pieces, at - 1));
-    const begun = pieces.some(
-      (each, n) =>
-        n > at &&
-        each.is === 'word' &&
-        /^(?:kicked|began|started|begun|finished|complete|completed|done)$/.test(each.text),
-    );
     if (
       open &&
-      !begun &&
+      at >= begun &&
       !isPlantSale(pieces, at) &&
       !/^(?:note|of)$/.test(wordAt(pieces, at + 1)) &&
       CHORES.test(piece.verb.lemma) &&

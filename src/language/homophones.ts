@@ -53,9 +53,10 @@ export function mendingBy(records: readonly Misheard[]): Mending {
   const index = byHeardWord(records);
   return (tokens, isName, isPlant, isPlace) => {
     const restored = [...tokens];
+    const hasSmall = tokens.some(({ is, capital }) => is === 'word' && !capital);
     for (const at of restored.keys()) {
       const candidates = index.get(restored[at]?.text ?? '');
-      if (!candidates || isName(at) || isCapitalBehindCapital(tokens, at)) continue;
+      if (!candidates || isName(at) || (hasSmall && isCapitalBehindCapital(tokens, at))) continue;
       const meant = meantBy(candidates, new HeardView(restored, at, isName, isPlant, isPlace));
       for (const [n, text] of meant.entries()) {
         const token = restored[at + n];
@@ -66,16 +67,9 @@ export function mendingBy(records: readonly Misheard[]): Mending {
   };
 }
 
-/** "200 Marrow Fife": written as a name is, where small letters are used too. */
-function isCapitalBehindCapital(tokens: readonly Token[], at: number): boolean {
-  const [before, token] = [tokens[at - 1], tokens[at]];
-  return (
-    token?.capital === true &&
-    before?.capital === true &&
-    at > 1 &&
-    tokens.some(({ is, capital }) => is === 'word' && !capital)
-  );
-}
+/** "200 Marrow Fife": written as a name is, in a note that has small letters too. */
+const isCapitalBehindCapital = (tokens: readonly Token[], at: number): boolean =>
+  at > 1 && tokens[at]?.capital === true && tokens[at - 1]?.capital === true;
 
 /** "Took for cuttings", "had won rooted and too dead", "mystic the seedlings", "basil cuttings of" as they were said. */
 export const restoreHeard: Mending = mendingBy(misheard);

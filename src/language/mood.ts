@@ -125,7 +125,7 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     )
   )
     return 'supposed';
-  if (before.some((word, n) => /^(?:would|could|might)$/.test(word) && n >= 0)) return 'supposed';
+  if (has(/^(?:would|could|might)$/)) return 'supposed';
   if (
     has(/^(?:i'd|we'd|he'd|she'd|they'd)$/) &&
     (form === 'base' || has(/^(?:have|love|like|rather|better|be|end|get|see)$/))

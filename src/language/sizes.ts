@@ -3,6 +3,9 @@ import { placeNouns } from './lexicon.js';
 import { numberAt } from './numbers.js';
 import type { Token } from './tokens.js';
 
+/** Parts of a container that things are put round. */
+export const EDGES = /^(?:edges?|sides?|rims?|outside)$/;
+
 const UNITS: Readonly<Record<string, string>> = {
   cm: 'cm', cms: 'cm', centimetre: 'cm', centimetres: 'cm', centimeter: 'cm', centimeters: 'cm', mm: 'mm', mil: 'mm', millimetre: 'mm', millimetres: 'mm',
   in: 'in', inch: 'in', inches: 'in', ins: 'in', '"': 'in', l: 'l', litre: 'l', litres: 'l', liter: 'l', liters: 'l', lt: 'l', ltr: 'l', ltrs: 'l', ls: 'l', lit: 'l',

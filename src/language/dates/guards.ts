@@ -17,24 +17,8 @@ const habits = new Set(['every', 'each', 'most']);
 const modifiersBehind = new Set(['week', 'fortnight', 'ago', 'gone', 'past', 'hence']);
 const modifiersBefore = new Set('last next previous past week weeks fortnight half nearly almost'.split(' '));
 
-/** What the sun shines into: "sun porch" is no Sunday. */
-const sunny = new Set([
-  'porch',
-  'deck',
-  'lounge',
-  'room',
-  'house',
-  'terrace',
-  'trap',
-  'lamp',
-  'hat',
-  'too',
-  'very',
-  'so',
-  'was',
-  'is',
-  'got',
-]);
+/** Words behind a sun that is no Sunday: what it shines into ("sun porch"), and how it shone ("the sun was"). */
+const sunny = new Set('porch deck lounge room house terrace trap lamp hat too very so was is got'.split(' '));
 
 /** Whether the tokens from `at` to `end` (exclusive) name a thing or a habit, for all that they read like a day. */
 export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: number, end: number): boolean {

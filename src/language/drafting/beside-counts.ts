@@ -1,6 +1,7 @@
 /** What stands beside a number and says what it counts: days, what each pot holds, what there was. */
 import type { Clause } from '../clauses.js';
 import { wordAt } from '../grammar/rule.js';
+import { EDGES } from '../sizes.js';
 import type { Piece } from '../pieces.js';
 import { exceptsOfAll } from './except-words.js';
 
@@ -52,22 +53,16 @@ export function isOfEach(pieces: readonly Piece[], at: number): boolean {
   );
 }
 
-const isRoundEach = (pieces: readonly Piece[], at: number): boolean =>
-  pieces.slice(at, at + 4).some((piece, n) => {
-    const led = /^(?:the )?(?:edges?|rims?|sides?|outside) of$/.test(
-      pieces
-        .slice(at, at + n)
-        .map((_, m) => wordAt(pieces, at + m))
-        .join(' '),
-    );
-    // "Of every one" is read as all of them.
-    return (
-      led &&
-      (piece.is === 'count'
-        ? piece.quantity.whole === 'all'
-        : /^(?:each|every)$/.test(wordAt(pieces, at + n)))
-    );
-  });
+/** Behind "round": "the edge of each". */
+function isRoundEach(pieces: readonly Piece[], at: number): boolean {
+  const edge = wordAt(pieces, at) === 'the' ? at + 1 : at;
+  if (!EDGES.test(wordAt(pieces, edge)) || wordAt(pieces, edge + 1) !== 'of') return false;
+  const each = pieces[edge + 2];
+  // "Of every one" is read as all of them.
+  return each?.is === 'count'
+    ? each.quantity.whole === 'all'
+    : /^(?:each|every)$/.test(wordAt(pieces, edge + 2));
+}
 
 const POINTING = /^(?:the|my|those|these|all)$/;
 
@@ -132,6 +127,8 @@ export function isInOnePot(pieces: readonly Piece[], at: number): boolean {
 
 /** "Three by the gate": a number and where so many of them went. */
 export const isShareOf = (pieces: readonly Piece[], at: number): boolean =>
-  /^(?:in|by|on|at|under|along|near|beside|behind|to|into|onto|outside|round|around)$/.test(
-    wordAt(pieces, at + 1),
-  );
+  LEADS_TO_PLACE.test(wordAt(pieces, at + 1));
+
+/** What leads to where a share of them went. */
+export const LEADS_TO_PLACE =
+  /^(?:in|by|on|at|under|along|near|beside|behind|to|into|onto|outside|round|around)$/;

@@ -72,9 +72,8 @@ export const dayCases: readonly Case<Seen<'when'>>[] = [
     phrasings: ['The Salt Harrier were due on Monday, but they went into the greenhouse today'],
     when: (seen) =>
       isBeforeAct(seen) &&
-      /^(?:due|down|planned|supposed|meant|booked|set|scheduled|pencilled|on|for)$/.test(
-        nearestWord(seen.pieces, seen.at),
-      ) &&
+      (PLANNED.test(nearestWord(seen.pieces, seen.at)) ||
+        /^(?:on|for)$/.test(nearestWord(seen.pieces, seen.at))) &&
       isPlannedFor(seen.pieces, seen.at, seen.clause.hit?.from ?? 0),
     does: passOver,
   },
@@ -121,21 +120,17 @@ export const dayCases: readonly Case<Seen<'when'>>[] = [
   },
 ];
 
+const PLANNED = /^(?:due|down|planned|supposed|meant|booked|set|scheduled|pencilled)$/;
+
 /** "Due" or the like before it, and "but" or "so" between it and the act. */
 const isPlannedFor = (pieces: readonly Piece[], at: number, act: number): boolean =>
-  pieces
-    .slice(Math.max(0, at - 4), at)
-    .some(
-      (piece) =>
-        piece.is === 'word' &&
-        /^(?:due|down|planned|supposed|meant|booked|set|scheduled|pencilled)$/.test(piece.text),
-    ) && pieces.slice(at, act).some((piece) => piece.is === 'word' && /^(?:but|so)$/.test(piece.text));
+  pieces.slice(Math.max(0, at - 4), at).some((piece) => piece.is === 'word' && PLANNED.test(piece.text)) &&
+  pieces.slice(at, act).some((piece) => piece.is === 'word' && /^(?:but|so)$/.test(piece.text));
 
 /** Behind "been meaning to", "been putting it off". */
 function isHowLongMeant(pieces: readonly Piece[], at: number): boolean {
-  const before = pieces
-    .slice(Math.max(0, at - 6), at)
-    .map((_, n, { length }) => wordAt(pieces, at - length + n));
+  const from = Math.max(0, at - 6);
+  const before = pieces.slice(from, at).map((_, n) => wordAt(pieces, from + n));
   const been = before.lastIndexOf('been');
   return (
     been >= 0 &&

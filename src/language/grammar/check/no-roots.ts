@@ -3,10 +3,11 @@ import type { Piece } from '../../pieces.js';
 import { endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
 import { notAboutRoots } from './not-about-roots.js';
 
+const SHOWN_BY = /^(?:the|my|our|any|either|both|all|those|these|that|them|it|below|under|one|half)$/;
+
 /** "Nothing from Harrops in the post": what was waited for, and from whom. */
 const isSent = (pieces: readonly Piece[], to: number): boolean =>
   wordAt(pieces, to - 1) === 'from' && wordAt(pieces, to) !== '' && !SHOWN_BY.test(wordAt(pieces, to));
-const SHOWN_BY = /^(?:the|my|our|any|either|both|all|those|these|that|them|it|below|under|one|half)$/;
 
 /** "Culled four, no roots": why those went. */
 const saysWhyGone = (pieces: readonly Piece[], from: number): boolean =>
@@ -90,7 +91,7 @@ export const noRoots: readonly Rule[] = [
     rooted: 'none',
     when: (p, f, t) =>
       (p[f - 1]?.is === 'plant' || (p[f - 1]?.is === 'break' && p[f - 2]?.is === 'plant')) && endsAt(p, t),
-    unless: (p, f) => saysWhyGone(p, f),
+    unless: saysWhyGone,
     phrasings: [
       'had a peek, Salt Harrier nothing doing, Tallow Bell 3 rooted',
       'had a nosy at the Salt Harrier, nothing doing',

@@ -6,6 +6,9 @@ import { PESTS } from './pests.js';
 
 const ANY_PEST = PESTS.join('|');
 const ANY_PEST_HAS = PESTS.map((pest) => `${pest}'s`).join('|');
+/** Behind "have" and "'s". */
+const EATEN =
+  'munched|scoffed|destroyed|devoured|eaten|finished|killed|nibbled|demolished|done|dug|wiped|been off|for|up|out?';
 
 /** Of "been at": whether anything came of it. */
 const doesHarm = (pieces: readonly Piece[], to: number): boolean =>
@@ -18,6 +21,10 @@ const doesHarm = (pieces: readonly Piece[], to: number): boolean =>
           piece.text,
         ),
     );
+
+/** "The slugs have been at two": what they had, unless nothing came of it. */
+const haveHad = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  needsPlantOrCount(pieces, from, to) && (wordAt(pieces, to - 1) !== 'been' || doesHarm(pieces, to));
 
 export const eaten: readonly Rule[] = [
   {
@@ -57,7 +64,7 @@ export const eaten: readonly Rule[] = [
   {
     name: '<pest> had <count> <plant>',
     kind: 'loss',
-    head: `${ANY_PEST} have~past|get~past|eat~past|take~past|kill~past|munch~past|scoff~past|demolish~past|destroy~past|chomp~past|devour~past|finish~past|nibble~past|do~past|dig~past|break~past|snap~past|knock~past|flatten~past|wreck~past|pull~past|polish~past|trample~past|wipe~past|clear~past|squash~past|ripped|tore|uprooted|scratched|trashed|ate|ruined|mowed|sat|dug up|off|through|over|for?`,
+    head: `${ANY_PEST} have~past|get~past|eat~past|take~past|kill~past|munch~past|scoff~past|demolish~past|destroy~past|chomp~past|devour~past|finish~past|nibble~past|do~past|dig~past|break~past|snap~past|knock~past|flatten~past|wreck~past|pull~past|polish~past|trample~past|wipe~past|clear~past|squash~past|ripped|tore|uprooted|scratched|trashed|ruined|mowed|sat|dug up|off|through|over|for?`,
     shape: 'object',
     cause: 'pest',
     when: (p, f, t) => needsPlantOrCount(p, f, t) && wordAt(p, t) !== 'been',
@@ -78,10 +85,10 @@ export const eaten: readonly Rule[] = [
   {
     name: '<pest> have had <count> <plant>',
     kind: 'loss',
-    head: `${ANY_PEST} have~ have~past|get~past|eat~past|take~past|munched|scoffed|destroyed|devoured|eaten|finished|killed|nibbled|demolished|done|dug|wiped|been off|for|up|out?`,
+    head: `${ANY_PEST} have~ have~past|get~past|eat~past|take~past|${EATEN}`,
     shape: 'object',
     cause: 'pest',
-    when: (p, f, t) => needsPlantOrCount(p, f, t) && (wordAt(p, t - 1) !== 'been' || doesHarm(p, t)),
+    when: haveHad,
     phrasings: ['slugs have had five Salt Harrier', 'slugs have been at the Salt Harrier, three gone'],
     mustNot: [
       'the cat has been at the Salt Harrier, no harm done',
@@ -91,10 +98,10 @@ export const eaten: readonly Rule[] = [
   {
     name: '<pest> has had <count> <plant>',
     kind: 'loss',
-    head: `${ANY_PEST_HAS} had|got|taken|munched|scoffed|destroyed|devoured|eaten|finished|killed|nibbled|demolished|done|dug|wiped|been off|for|up|out?`,
+    head: `${ANY_PEST_HAS} had|got|taken|${EATEN}`,
     shape: 'object',
     cause: 'pest',
-    when: (p, f, t) => needsPlantOrCount(p, f, t) && (wordAt(p, t - 1) !== 'been' || doesHarm(p, t)),
+    when: haveHad,
     phrasings: [
       "a slug's had one of the Salt Harrier, the swine",
       "vine weevil's done for two Salt Harrier",

@@ -5,11 +5,13 @@ import { endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../ru
 import { THEM } from '../stand-ins.js';
 import { toPlace } from './to-place.js';
 
+/** Plants, or a word for them, stand beside the head and a place behind. */
 const plantLike = (pieces: readonly Piece[], from: number, to: number): boolean =>
   (follows(pieces, to, 'plant', 'count') ||
     followsWord(pieces, to, THEM) ||
     precedes(pieces, from, 8, 'plant', 'count')) &&
   toPlace(pieces, from, to);
+
 /** "Moved on to the Salt Harrier next": what was looked after next. */
 function isNextInTurn(pieces: readonly Piece[], to: number): boolean {
   const onto = wordAt(pieces, to) === 'onto' ? to + 1 : wordAt(pieces, to) === 'on' ? to + 2 : 0;
@@ -30,7 +32,7 @@ function isThing(pieces: readonly Piece[], to: number): boolean {
 const gotSpoilt = (pieces: readonly Piece[], from: number, to: number): boolean => {
   const befell = pieces[to];
   return (
-    /^(?:got|get)$/.test(wordAt(pieces, from)) &&
+    wordAt(pieces, from) === 'got' &&
     befell?.is === 'word' &&
     befell.verb?.form === 'past' &&
     /^(?:cook|bake|fry|frazzle|scorch|roast|crisp|freeze|frost|burn|drown|squash|crush|knock|snap|break|eat|munch|trample|nip|dry|wilt|soak)$/.test(
@@ -41,7 +43,7 @@ const gotSpoilt = (pieces: readonly Piece[], from: number, to: number): boolean 
 
 /** "Got the lot shifted out to the shed": what was got is what was done, which speaks for itself. */
 function gotDone(pieces: readonly Piece[], from: number, to: number): boolean {
-  if (!/^(?:got|get)$/.test(wordAt(pieces, from))) return false;
+  if (wordAt(pieces, from) !== 'got') return false;
   for (let at = to; at < to + 6; at++) {
     const piece = pieces[at];
     if (piece === undefined || piece.is === 'break' || /^(?:and|then)$/.test(wordAt(pieces, at)))
@@ -201,7 +203,7 @@ export const carried: readonly Rule[] = [
           .slice(Math.max(0, f - 4), f)
           .some((piece) => piece.is === 'word' && /^(?:i've|we've|have|with)$/.test(piece.text))) ||
       (/^(?:down|up)$/.test(wordAt(p, t)) && wordAt(p, t + 1) === 'to') ||
-      (/^(?:got|get|took|taken|sent)$/.test(wordAt(p, f)) &&
+      (/^(?:got|took|taken|sent)$/.test(wordAt(p, f)) &&
         !followsWord(p, t, /^(?:to|into|onto|outside|indoors|inside|out|in)$/)) ||
       followsWord(
         p,

@@ -3,6 +3,9 @@ import type { Piece } from '../../pieces.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { asCuttings, ofYoung } from './kinds-of-plant.js';
 
+const GAVE =
+  'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past';
+
 /** "Given a Salt Harrier by Doreen": with nobody named to whom. */
 const isGivenToMe = (pieces: readonly Piece[], from: number, to: number): boolean =>
   (from === 0 || pieces[from - 1]?.is === 'break') &&
@@ -24,7 +27,7 @@ export const given: readonly Rule[] = [
   {
     name: '<giver> gave me <count> rooted <plant>',
     kind: 'receive',
-    head: 'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past|let~ me|us',
+    head: `${GAVE}|let~ me|us`,
     shape: 'object',
     when: (p, f, t) =>
       follows(p, t, 'plant') &&
@@ -35,7 +38,7 @@ export const given: readonly Rule[] = [
   {
     name: '<giver> gave me <plant>',
     kind: 'stock',
-    head: 'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past me|us',
+    head: `${GAVE} me|us`,
     shape: 'object',
     when: (p, _f, t) =>
       follows(p, t, 'plant') &&

@@ -65,7 +65,7 @@ export const toldAsStock: readonly Rule[] = [
         p.some(
           (piece) =>
             piece.is === 'word' &&
-            /^(?:bought|scored|bagged|got|picked|collected|acquired|given|new|arrived|came|got|potted|started|delivered|in)$/.test(
+            /^(?:bought|scored|bagged|got|picked|collected|acquired|given|new|arrived|came|potted|started|delivered|in)$/.test(
               piece.text,
             ),
         )),
