@@ -50,15 +50,6 @@ export const noRoots: readonly Rule[] = [
           )),
   },
   {
-    name: 'nothing rooted on <plant>',
-    kind: 'check',
-    head: 'nothing|nowt has|is? root~past|rooting',
-    shape: 'subject',
-    rooted: 'none',
-    when: (p, f, t) => precedes(p, f, 6, 'plant') || follows(p, t, 'plant'),
-    phrasings: ['By the Salt Harrier is nothing rooted', 'nothing rooted on the Salt Harrier'],
-  },
-  {
     name: 'not one root',
     phrasings: ['not one root on the Salt Harrier'],
     kind: 'check',
