@@ -21,12 +21,6 @@ const LONGEST = 5;
 
 /** The row with such words as the numbers that they stand for; where none was told before, as it stands. */
 export function settleSameAgain(row: readonly Piece[]): readonly Piece[] {
-  if (
-    !row.some((_, at) =>
-      /^(?:same|many|double|twice|half|times|treble|triple|that|number)$/.test(wordAt(row, at)),
-    )
-  )
-    return row;
   const pieces: Piece[] = [];
   let last: PieceOf<'count'> | undefined;
   for (let at = 0; at < row.length;) {
