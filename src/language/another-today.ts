@@ -1,5 +1,5 @@
 /** "Another five Salt Harrier today" is cuttings only where a note tells nothing else that five more could be of. */
-import { ANOTHER_TODAY } from './grammar/strike/telegrams.js';
+import { ANOTHER_TODAY } from './grammar/strike/another-lot.js';
 import type { Proposal } from './proposal.js';
 import { plantsIn, type Sentence } from './sentences.js';
 

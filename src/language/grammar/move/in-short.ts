@@ -1,5 +1,5 @@
 /** Moves told without a verb: "into the porch with the Salt Harrier", "Salt Harrier back in the propagator". */
-import { groundAt } from '../plant-out.js';
+import { groundAt } from '../plant-out/quarters.js';
 import { TIP } from '../loss/tip.js';
 import { closeBehind, type Rule } from '../rule.js';
 

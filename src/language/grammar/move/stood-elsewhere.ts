@@ -1,7 +1,7 @@
 /** Plants told of where they stand now: "they live in the porch now", "everything that was in the hot press is on the sill". */
 import type { Piece } from '../../pieces.js';
 import { isReceiver } from '../other-people.js';
-import { groundAt } from '../plant-out.js';
+import { groundAt } from '../plant-out/quarters.js';
 import { followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { OUTSIDE, toPlace } from './to-place.js';
 

@@ -1,0 +1,120 @@
+/** Plants told by where they are now: "put six in the bed", "in the ground at last", "out, front border". */
+import type { Piece } from '../../pieces.js';
+import { endsAt, follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
+import { GARDEN, garden, groundAt } from './quarters.js';
+
+/** Words of a sentence that is no planting ("leggy in the border"). */
+const OTHERWISE =
+  /^(?:leggy|yellow|cuttings|cutting|looking|flowering|dead|aphids|buds|slugs|want|need|how|where|when|what|happy|still|for)$/;
+
+/** "For the summer", "for good": how long they stay. */
+const forTheSeason = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at) === 'for' &&
+  (pieces[at + 1]?.is === 'when' ||
+    /^(?:good|keeps|summer|season)$/.test(wordAt(pieces, at + (wordAt(pieces, at + 1) === 'the' ? 2 : 1))));
+
+export const inTheBed: readonly Rule[] = [
+  {
+    name: 'put <plant> in along <place>',
+    kind: 'plantOut',
+    head: 'put~|pop~past|stick~past|bung~past|shove~past|plonk~past|get~past|dig~past|tuck~past|go~past|gone|be~ .. in|out along|beside|round|around|behind|alongside|by',
+    shape: 'object',
+    when: (p, f, t) =>
+      (p.slice(f, t).some(({ is }) => is === 'plant') || p.slice(0, f).some(({ is }) => is === 'plant')) &&
+      !p.some(
+        (piece) =>
+          (piece.is === 'word' && /^(?:cuttings|cutting|still|pots|trays|if|want)$/.test(piece.text)) ||
+          // "Gone out on the bench by the shed": still in their pots.
+          (piece.is === 'place' && /\b(?:bench|shelf|table|staging|stand)\b/.test(piece.place)),
+      ) &&
+      (p[t]?.is === 'place' || /^(?:the|my|our)$/.test(wordAt(p, t))),
+    phrasings: [
+      'bunged all the Salt Harrier in along the back fence',
+      'the Tallow Bell are all in along the avenue now',
+    ],
+  },
+  {
+    name: 'put <plant> in the bed',
+    kind: 'plantOut',
+    head: 'put~|pop~past|stick~past|set~past|place~past|bung~past|dig~past|plonk~past|get~past|move~past|transplant~past|bring~past|tuck~past|shove~past|go~past|shift~past|drop~past|settled|sling~past|lob~past in|out|into?',
+    shape: 'object',
+    when: (p, f, t) =>
+      (follows(p, t, 'plant', 'count') || followsWord(p, t, /^(?:them|em|those)$/)) &&
+      garden(p, f, t) &&
+      followsWord(p, t, /^(?:in|into|out|along|round|by|to)$/),
+    unless: (p, _f, t) =>
+      followsWord(p, t, /^(?:cuttings|cutting|fleece|cover)$/) || follows(p, t, 'cutting'),
+  },
+  {
+    name: '<plant> went in the bed',
+    kind: 'plantOut',
+    head: 'go~past|gone|get~past|be~ in|into|out',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (precedes(p, f, 8, 'plant', 'count') || precedes(p, f, 3, 'word')) &&
+      garden(p, f, t) &&
+      (p.slice(0, f).some(({ is }) => is === 'plant') || /^(?:they|them|all)$/.test(wordAt(p, f - 1))),
+    unless: (p) => p.some((piece) => piece.is === 'word' && /^(?:cuttings|cutting)$/.test(piece.text)),
+  },
+  {
+    name: '<plant> in the ground',
+    phrasings: ['Salt Harrier in the ground', 'the Salt Harrier are all in the ground now'],
+    kind: 'plantOut',
+    head: 'in|into the ground|<place>',
+    shape: 'subject',
+    when: (p, f, t) => p.slice(0, f).some(({ is }) => is === 'plant') && groundAt(p, t - 1),
+  },
+  {
+    name: '<plant> in their final home',
+    kind: 'plantOut',
+    head: 'final|permanent|forever|flowering home|homes|place|places|position|positions|quarters|spot|spots',
+    shape: 'subject',
+    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+  },
+  {
+    name: '<plant> in the bed',
+    kind: 'plantOut',
+    head: 'in|along|into|round|by|down|out',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      garden(p, f, t) &&
+      !p.some(
+        (piece, at) =>
+          piece.is === 'word' &&
+          ((piece.verb !== undefined && !GARDEN.test(piece.text)) || OTHERWISE.test(piece.text)) &&
+          !forTheSeason(p, at),
+      ),
+    phrasings: ['two Salt Harrier in the big tub by the door for the summer'],
+    mustNot: ['Salt Harrier in the border for sale'],
+  },
+  {
+    name: 'the last of <plant> went out',
+    phrasings: ['the last of the Salt Harrier went out to the border'],
+    kind: 'plantOut',
+    head: 'go~past out',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      (garden(p, f, t) || followsWord(p, t, /^(?:beside|along|by|round)$/)),
+  },
+  {
+    name: '<plant> out, <place>',
+    phrasings: ['Salt Harrier out, front border'],
+    kind: 'plantOut',
+    head: 'out',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      p[f - 1]?.is === 'plant' &&
+      endsAt(p, t) &&
+      p
+        .slice(t)
+        .some(
+          (piece) =>
+            piece.is === 'place' || (piece.is === 'word' && GARDEN.test(piece.text)) || piece.is === 'count',
+        ) &&
+      garden(p, f, t + 1),
+  },
+];

@@ -1,0 +1,24 @@
+/** Final quarters: beds, borders, tubs and the ground. */
+import type { Piece } from '../../pieces.js';
+import { followsWord, wordAt } from '../rule.js';
+
+export const GARDEN =
+  /^(?:bed|beds|border|borders|ground|garden|flowerbed|flowerbeds|rockery|urn|urns|planter|planters|tubs|tub|trough|troughs|barrel|barrels|container|containers|basket|baskets|windowbox|windowboxes|patch|plot|allotment|verge|bank|lawn|soil|rows|row|hedge|orchard|basket|baskets|boxes|box|avenue|sundial|flowerpots)$/;
+export const garden = (pieces: readonly Piece[], _from: number, to: number): boolean =>
+  // "In the honesty box": for sale.
+  !followsWord(pieces, to, /^(?:honesty|stall|shop)$/) &&
+  (followsWord(pieces, to, GARDEN) ||
+    pieces
+      .slice(to, to + 6)
+      .some(
+        (piece) =>
+          piece.is === 'place' &&
+          !piece.place.startsWith('standing') &&
+          piece.place.split(' ').some((word) => GARDEN.test(word)),
+      ));
+
+/** "In the ground", as a word or as a place. */
+export const groundAt = (pieces: readonly Piece[], at: number): boolean => {
+  const piece = pieces[at];
+  return wordAt(pieces, at) === 'ground' || (piece?.is === 'place' && /^(?:open )?ground$/.test(piece.place));
+};

@@ -1,0 +1,58 @@
+/** One more lot of cuttings: "that's another eight Salt Harrier", "another 6 today". */
+import { endsAt, type Rule, wordAt } from '../rule.js';
+
+const TODAY = /^(?:earlier )?(?:today|this (?:morning|afternoon|evening|arvo)|just now|tonight)$/i;
+
+/** The rule that speaks only where a note tells nothing else. */
+export const ANOTHER_TODAY = 'another <count> <plant> today';
+
+export const anotherLot: readonly Rule[] = [
+  {
+    name: "that's another <count> <plant>",
+    kind: 'strike',
+    head: "that's|thats|there's <count>",
+    shape: 'object',
+    faint: true,
+    when: (p, _f, t) => {
+      const count = p[t - 1];
+      const after = p[t]?.is === 'plant' ? t + 1 : t + 2;
+      return (
+        count?.is === 'count' &&
+        count.quantity.more === true &&
+        p.slice(t, t + 2).some(({ is }) => is === 'plant') &&
+        (endsAt(p, after) || /^(?:in|done|under|struck)$/.test(wordAt(p, after)))
+      );
+    },
+    phrasings: ["that's another eight Salt Harrier in the big tray by the door"],
+    mustNot: ["that's another eight Salt Harrier gone"],
+  },
+  {
+    name: ANOTHER_TODAY,
+    kind: 'strike',
+    head: '<count>',
+    shape: 'object',
+    faint: true,
+    when: (p, f, t) => {
+      const count = p[f];
+      if (count?.is !== 'count' || count.quantity.more !== true || p[t]?.is !== 'plant') return false;
+      let behind = t;
+      while (p[behind]?.is === 'plant' || p[behind]?.is === 'cutting') behind++;
+      const isOpening = p
+        .slice(0, f)
+        .every((piece) => piece.is === 'word' && /^(?:and|oh|also)$/.test(piece.text));
+      const day = p[behind];
+      return isOpening && day?.is === 'when' && TODAY.test(day.when.words) && endsAt(p, behind + 1);
+    },
+    phrasings: ['another 6 Salt Harrier today, these went on the heat mat'],
+    mustNot: [
+      'another 6 Salt Harrier today are dead',
+      'another 6 Salt Harrier today would be grand',
+      'another 20 Salt Harrier by Friday',
+      'another 5 Salt Harrier tomorrow',
+      'another 5 Salt Harrier later today',
+      'lost 3 Tallow Bell. Another 5 Salt Harrier today',
+      'need 30. Another 4 Salt Harrier on Monday',
+      'need 30. Another 4 Salt Harrier today',
+    ],
+  },
+];
