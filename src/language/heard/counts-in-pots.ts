@@ -8,7 +8,7 @@ export const heardInPots: readonly Misheard[] = [
     mends: SMALL_WORDS,
     when: (v) =>
       v.word(1) === 'to' && /^(?:a|each)$/.test(v.word(2)) && /^(?:pot|tray|jar|cell)$/.test(v.word(3)),
-    onlyIf: (v) => v.heard === 'too' || v.heard === 'for' || v.heard === 'tree',
+    onlyIf: (v) => v.heard === 'too' || v.heard === 'for',
     phrasings: [['stuck them too to a pot', 'stuck them two to a pot']],
   },
   {

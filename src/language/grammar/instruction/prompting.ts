@@ -27,7 +27,7 @@ export const prompting: readonly InstructionRule[] = [
   {
     name: "don't nag me about <plant> till <day>",
     pattern: starts(
-      "(?:leave me (?:alone|be|in peace)|no more|nothing more|(?:don't|do not|never|stop|quit|no need to|not to|leave off) (?:nag|bother|remind|ask|pester|bug|ping|prompt|chase|hassle|poke|prod|tell|be asked|be reminded)(?:g?ing)?(?: me| us)?(?: again| any more)?) (?:about|re|on|with|of) .*\\b(?:till|until|til|before)\\b.*",
+      "(?:leave me (?:alone|be|in peace)|no more|nothing more|(?:don't|do not|never|stop|quit|no need to|not to|leave off) (?:nag(?:ging)?|(?:bother|remind|ask|pester|ping|prompt|tell)(?:ing)?|bug(?:ging)?|prod(?:ding)?|(?:chas|hassl|pok)(?:e|ing)|be asked|be reminded)(?: me| us)?(?: again| any more)?) (?:about|re|on|with|of) .*\\b(?:till|until|til|before)\\b.*",
     ),
     read: (words) =>
       words.until === undefined ? undefined : { kind: 'snooze', until: words.until, ...plantNamed(words) },
@@ -38,7 +38,7 @@ export const prompting: readonly InstructionRule[] = [
       '(?:ask|check with|bother|nag|ping|prompt) me (?:again|later|back|about (?:it|that|this|them) (?:again|later))?\\b.*',
     ),
     read: (words) =>
-      words.until === undefined || !/\bagain|later\b/.test(words.line)
+      words.until === undefined || !/\b(?:again|later)\b/.test(words.line)
         ? undefined
         : { kind: 'snooze', until: words.until, ...plantNamed(words) },
   },

@@ -120,6 +120,7 @@ function isCarriedInto(pieces: readonly Piece[], to: number): boolean {
   const plant = pieces.findIndex(({ is }, at) => at >= to && is === 'plant');
   const before = pieces.slice(to, plant);
   return (
+    plant >= to &&
     plant <= to + 4 &&
     wordAt(pieces, plant + 1) === 'into' &&
     placeBehind(pieces, plant + 1, 'into') &&
