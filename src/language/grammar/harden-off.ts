@@ -1,6 +1,6 @@
 /** Hardening off begins. */
 import type { Piece } from '../pieces.js';
-import { follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+import { follows, precedes, type Rule, wordAt } from './rule.js';
 import { THEM } from './stand-ins.js';
 
 const GOES = /^(?:is|was|has|went|goes|going|seems|seemed|took|takes)$/;
@@ -18,14 +18,8 @@ export const hardenOffRules: readonly Rule[] = [
     head: 'harden~ .. off|of',
     shape: 'object',
     unless: tellsHowItGoes,
-  },
-  {
-    name: 'hardening off <plant>',
-    kind: 'hardenOff',
-    head: 'harden~ off|of',
-    shape: 'object',
-    unless: tellsHowItGoes,
     mustNot: ['hardening off is going well with the Salt Harrier'],
+    phrasings: ['hardening Salt Harrier off', 'hardening off Salt Harrier'],
   },
   {
     name: '<plant> hardening',
@@ -81,6 +75,7 @@ export const hardenOffRules: readonly Rule[] = [
     head: 'out|outside|outdoors in|by|at|during|for|all|through|<count> the|a|an? day|days|daytime|daytimes|afternoon|afternoons|daylight',
     shape: 'subject',
     when: namesPlant,
+    phrasings: ['Salt Harrier out by day', 'Salt Harrier out by day'],
   },
   {
     name: '<plant> spending days outside',
@@ -135,18 +130,4 @@ export const hardenOffRules: readonly Rule[] = [
     shape: 'subject',
   },
   { name: 'toughening up <plant>', kind: 'hardenOff', head: 'toughen~ up', shape: 'object' },
-  {
-    name: '<plant> out by day',
-    kind: 'hardenOff',
-    head: 'put~|go~past|out|outside|be~|pop~past|stand~past|take~past .. out|outside .. day|days|daytime|daytimes',
-    shape: 'object',
-    when: (p, f) =>
-      p.some((piece) => piece.is === 'word' && /^(?:by|for|during|the|in)$/.test(piece.text)) &&
-      (precedes(p, f, 6, 'plant') || follows(p, f, 'plant') || followsWord(p, f, THEM)) &&
-      p.some(
-        (piece) =>
-          piece.is === 'word' &&
-          /^(?:first|night|nights|in|back|by|daytime|daytimes|during)$/.test(piece.text),
-      ),
-  },
 ];

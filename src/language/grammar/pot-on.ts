@@ -98,31 +98,12 @@ export const potOnRules: readonly Rule[] = [
       (p[t]?.is === 'when' && wordAt(p, t - 1) === 'on') ||
       asTheyWent(p, f, t) ||
       isOutstanding(p, f, t),
-  },
-  {
-    name: 'potted on <count> <plant>',
-    kind: 'potOn',
-    head: 'pot~ on|up',
-    shape: 'object',
-    when: potted,
-    unless: (p, f, t) => asTheyWent(p, f, t) || isOutstanding(p, f, t),
-    phrasings: ['potting on of Salt Harrier into 1L, complete'],
     mustNot: [
       'gave 3 Salt Harrier to Doreen, potted up',
       'gave Doreen three potted up Salt Harrier',
       'potting on of Salt Harrier to be done',
     ],
-  },
-  {
-    name: 'potted <count> <plant>',
-    kind: 'potOn',
-    head: 'pot~past',
-    shape: 'object',
-    unless: (p, f, t) => tellsWhichOnes(p, f, t) || asTheyWent(p, f, t),
-    mustNot: [
-      'sold three potted Salt Harrier',
-      'planted out the five potted Salt Harrier in the window boxes',
-    ],
+    phrasings: ['potted five Salt Harrier on', 'potting on of Salt Harrier into 1L, complete'],
   },
   {
     name: 'potting: <plant>',
@@ -142,6 +123,11 @@ export const potOnRules: readonly Rule[] = [
     head: 're? pot~past|repot~|replanted|re-planted',
     shape: 'object',
     unless: (p, f, t) => tellsWhichOnes(p, f, t) || asTheyWent(p, f, t),
+    mustNot: [
+      'sold three potted Salt Harrier',
+      'planted out the five potted Salt Harrier in the window boxes',
+    ],
+    phrasings: ['repotted Salt Harrier', 'potted five Salt Harrier'],
   },
   {
     name: 'moved <plant> into <size> pots',
@@ -149,13 +135,7 @@ export const potOnRules: readonly Rule[] = [
     head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|set~past|bung~past|whack~past|fire~past|lob~past|shove~past|plonk~past|bring~past|plant~past|rehouse~past|promote~past|place~past|chuck~past|sling~past|split~past|singled|separated|divided|settled .. into|to|in|up|on <size>',
     shape: 'object',
     unless: aboutCuttings,
-  },
-  {
-    name: 'moved <plant> into bigger pots',
-    kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|place~past|rehouse~past|singled into|to|in|up .. bigger|larger|own|individual|individuals|separate|single|singles|next .. pots|pot|size|ones|modules|cells',
-    shape: 'object',
-    unless: aboutCuttings,
+    phrasings: ['moved Salt Harrier into 9cm pots', 'moved up Salt Harrier to 9cm'],
   },
   {
     name: 'moved <plant> into their own pots',
@@ -163,12 +143,7 @@ export const potOnRules: readonly Rule[] = [
     head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|place~past|rehouse~past|chuck~past|sling~past|bung~past|separated|divided .. into|to|in|up bigger|larger|their|its|individual|separate|single|own|new .. pots|pot|size|ones',
     shape: 'object',
     unless: aboutCuttings,
-  },
-  {
-    name: 'moved up <plant> to <size>',
-    kind: 'potOn',
-    head: 'move~past|go~past|bump~past|step~past|shift~past up .. <size>',
-    shape: 'object',
+    phrasings: ['moved Salt Harrier into their own pots', 'moved Salt Harrier into bigger pots'],
   },
   {
     name: 'bumped up <count> <plant>',

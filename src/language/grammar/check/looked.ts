@@ -68,6 +68,7 @@ export const looked: readonly Rule[] = [
       follows(p, t, 'plant') &&
       precedes(p, f, 4, 'word') &&
       p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:had|took|have|quick|did)$/.test(piece.text)),
+    phrasings: ['had a look at Salt Harrier', 'had a nosy at the Salt Harrier, nothing doing'],
   },
   {
     name: 'tugged <plant>',

@@ -31,7 +31,7 @@ const saysWhich = (pieces: readonly Piece[], from: number, to: number): boolean 
 export const noRoots: readonly Rule[] = [
   {
     name: 'no roots',
-    phrasings: ['Salt Harrier no roots'],
+    phrasings: ['Salt Harrier no roots', 'no sign of roots'],
     kind: 'check',
     head: 'no|zero|zilch|not|nary|any|nothing .. roots|root',
     shape: 'object',
@@ -68,27 +68,6 @@ export const noRoots: readonly Rule[] = [
     mustNot: ['binned the unrooted Salt Harrier', 'gave 3 Salt Harrier to Doreen, unrooted'],
   },
   {
-    name: 'no sign of roots',
-    kind: 'check',
-    head: 'no sign|signs|hint|trace|evidence of roots|root|rooting|life|a',
-    shape: 'object',
-    rooted: 'none',
-  },
-  {
-    name: '<plant> nothing doing',
-    kind: 'check',
-    head: 'nothing|nowt|zilch|nada doing|happening|yet|showing',
-    shape: 'subject',
-    rooted: 'none',
-    when: (p, f, t) =>
-      (p[f - 1]?.is === 'plant' || (p[f - 1]?.is === 'break' && p[f - 2]?.is === 'plant')) && endsAt(p, t),
-    unless: saysWhyGone,
-    phrasings: [
-      'had a peek, Salt Harrier nothing doing, Tallow Bell 3 rooted',
-      'had a nosy at the Salt Harrier, nothing doing',
-    ],
-  },
-  {
     name: 'nothing on <plant>',
     kind: 'check',
     head: 'nothing|nowt|zilch|nada yet|so? on|from|under|far|doing',
@@ -101,6 +80,7 @@ export const noRoots: readonly Rule[] = [
       'binned the other 5 Salt Harrier, nothing doing on them',
       'Salt Harrier came up in the raffle and nothing from Harrops yet',
     ],
+    phrasings: ['nothing on Salt Harrier', 'had a peek, Salt Harrier nothing doing, Tallow Bell 3 rooted'],
   },
   {
     name: 'nothing on <plant> yet',

@@ -47,12 +47,7 @@ export const rootsSeen: readonly Rule[] = [
               /^(?:pot|plant|move|give|sell|pinch|put|shift|send|swap)$/.test(piece.verb.lemma),
           )),
     mustNot: ['I have wanted to look for roots on the Salt Harrier'],
-  },
-  {
-    name: '<count> showing roots',
-    kind: 'check',
-    head: 'showing|sprouted|sprouting|making|grown|grew|pushing .. roots|root',
-    shape: 'subject',
+    phrasings: ['five of Salt Harrier have roots', 'five showing roots'],
   },
   {
     name: 'not a single root on <plant>',

@@ -66,17 +66,13 @@ export const broken: readonly Rule[] = [
       counted(p, f, t) ||
       /^it$/.test(wordAt(p, f - 1)) ||
       (closeBehind(p, t, 'plant') && /^(?:a|an)$/.test(wordAt(p, t))),
-  },
-  {
-    name: '<count> <plant> had snapped off',
-    kind: 'loss',
-    head: 'have~ snap~past|break~past off?',
-    shape: 'subject',
-    cause: 'broken',
-    when: (p, f) => p[countedBefore(p, f)]?.is === 'count',
-    unless: isByThem,
-    phrasings: ['one of the Salt Harrier had snapped off', 'two Salt Harrier have broken off'],
     mustNot: ['the stake by one Salt Harrier had snapped off', 'the label on two Salt Harrier had snapped'],
+    phrasings: [
+      'snapped five Salt Harrier',
+      'dropped Salt Harrier and it broke',
+      'one of the Salt Harrier had snapped off',
+      'two Salt Harrier have broken off',
+    ],
   },
   {
     name: 'knocked <count> <plant> over',
@@ -106,13 +102,6 @@ export const broken: readonly Rule[] = [
     when: (p, f) =>
       precedes(p, f, 5, 'count') &&
       !p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:i|wind|we)$/.test(piece.text)),
-  },
-  {
-    name: 'dropped <plant> and it broke',
-    kind: 'loss',
-    head: 'drop~past .. broke|snapped|smashed|broken|died',
-    shape: 'object',
-    cause: 'broken',
   },
   {
     name: '<count> broke',

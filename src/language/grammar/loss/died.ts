@@ -59,6 +59,7 @@ export const died: readonly Rule[] = [
     when: (p, f) =>
       /^keel/.test(wordAt(p, f)) ||
       (precedes(p, f, 5, 'count') && /^(?:curled|gave|given)/.test(wordAt(p, f))),
+    phrasings: ['five Salt Harrier keeled over', 'five gave up the ghost', 'five gave up'],
   },
   {
     name: '<count> perished',
@@ -89,14 +90,12 @@ export const died: readonly Rule[] = [
       (/^dwindle/.test(wordAt(p, f)) && !cameToNothing(p, t + 1)),
   },
   { name: '<count> kicked the bucket', kind: 'loss', head: 'kicked|kick the bucket', shape: 'subject' },
-  { name: '<count> snuffed it', kind: 'loss', head: 'snuff~|pegged|cark~ it|out', shape: 'subject' },
-  { name: '<count> gave up the ghost', kind: 'loss', head: 'give~ up the ghost', shape: 'subject' },
   {
-    name: '<count> gave up',
+    name: '<count> snuffed it',
     kind: 'loss',
-    head: 'give~past up|in',
+    head: 'snuff~|pegged|cark~ it|out',
     shape: 'subject',
-    when: (p, f, t) => precedes(p, f, 5, 'count') && endsAt(p, t),
+    phrasings: ['five snuffed it', 'five carked it'],
   },
   { name: '<count> turned up their toes', kind: 'loss', head: 'turn~past up their toes', shape: 'subject' },
   { name: '<count> popped their clogs', kind: 'loss', head: 'popped .. clogs', shape: 'subject' },
@@ -178,5 +177,4 @@ export const died: readonly Rule[] = [
     phrasings: ['overwatered one Salt Harrier to death', 'I loved two Salt Harrier to death'],
     mustNot: ['bored to death watering the Salt Harrier'],
   },
-  { name: '<count> carked it', kind: 'loss', head: 'carked|karked|croaked|copped it', shape: 'subject' },
 ];

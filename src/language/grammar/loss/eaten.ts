@@ -47,19 +47,13 @@ export const eaten: readonly Rule[] = [
     phrasings: ['one of the Salt Harrier got trodden on by the dog'],
   },
   {
-    name: '<count> eaten by <pest>',
-    kind: 'loss',
-    head: 'eat~|munched|scoffed|devoured|nibbled|chomped|eaten|demolished|destroyed|trampled|wrecked by',
-    shape: 'subject',
-    cause: 'pest',
-  },
-  {
     name: '<count> eaten',
     kind: 'loss',
     head: 'eaten|munched|devoured|scoffed|nibbled',
     shape: 'subject',
     cause: 'pest',
     when: (p, f) => precedes(p, f, 6, 'count'),
+    phrasings: ['five eaten', 'five eaten by slugs'],
   },
   {
     name: '<pest> had <count> <plant>',

@@ -68,6 +68,7 @@ export const lost: readonly Rule[] = [
           wordAt(p, t + 1),
         )) ||
       /^(?:label|labels|leaves|leaf|tag|will)$/.test(wordAt(p, t + 1)),
+    phrasings: ['lost five Salt Harrier', 'five Salt Harrier lost'],
   },
   {
     name: 'losses in <plant>, <count>',
@@ -78,17 +79,6 @@ export const lost: readonly Rule[] = [
     phrasings: ['losses in TB1, 11 no., vine weevil', 'losses on the Salt Harrier: four'],
     mustNot: ['no losses on the Salt Harrier'],
     unless: (p, f) => /^(?:no|any|more|further|what|fewer)$/.test(wordAt(p, f - 1)),
-  },
-  { name: '<count> <plant> lost', kind: 'loss', head: 'be~ lost', shape: 'subject' },
-  {
-    name: '<count> <plant> lost',
-    kind: 'loss',
-    head: 'lost',
-    shape: 'subject',
-    when: (p, f, t) =>
-      precedes(p, f, 6, 'count') &&
-      (endsAt(p, t) || wordAt(p, t) === 'to') &&
-      !/^(?:i|we|have|has|had)$/.test(wordAt(p, f - 1)),
   },
   {
     name: 'down <count> <plant>',
@@ -133,22 +123,9 @@ export const lost: readonly Rule[] = [
       'three of the Salt Harrier gone with botrytis',
       'two Salt Harrier went to slugs',
       'Salt Harrier: 8 out with botrytis, rest moved to the porch',
+      'five gone to rot',
     ],
     mustNot: ['three Salt Harrier gone with the kids', 'two Salt Harrier went to Ines'],
-  },
-  {
-    name: '<count> down',
-    phrasings: ['sciarid got into SH1, 3 down'],
-    kind: 'loss',
-    head: 'down',
-    shape: 'subject',
-    faint: true,
-    when: (p, f, t) =>
-      p[f - 1]?.is === 'count' &&
-      (!p[t] || p[t]?.is === 'break') &&
-      p.some(({ is }) => is === 'plant') &&
-      f > 1,
-    mustNot: ['put the Salt Harrier down'],
   },
   {
     name: '<count> gone',

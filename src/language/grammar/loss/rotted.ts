@@ -21,14 +21,6 @@ export const rotted: readonly Rule[] = [
     when: (p, f) => precedes(p, f, 5, 'count') && !/^(?:is|are|be)$/.test(wordAt(p, f - 1)),
   },
   {
-    name: '<count> gone to rot',
-    kind: 'loss',
-    head: 'go~|gone to? rot|rotten|mush|mushy|slime|slimy|squishy',
-    shape: 'subject',
-    cause: 'rot',
-    when: (p, f) => precedes(p, f, 8, 'count', 'plant'),
-  },
-  {
     name: '<count> <plant> are mush',
     kind: 'loss',
     head: 'be~ mush|mushy|toast|goners|soup|slime',

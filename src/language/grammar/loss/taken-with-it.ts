@@ -22,23 +22,6 @@ const someoneTook = (pieces: readonly Piece[], from: number): boolean =>
 
 export const takenWithIt: readonly Rule[] = [
   {
-    name: 'the frost took <count> <plant> with it',
-    kind: 'loss',
-    head: 'take~past <count> .. with it|them',
-    shape: 'object',
-    cause: 'frost',
-    when: (p, f) =>
-      p
-        .slice(0, f)
-        .some(
-          (piece) =>
-            (piece.is === 'celsius' && piece.celsius < 3) ||
-            (piece.is === 'word' && /^(?:frost|cold|freeze)$/.test(piece.text)),
-        ),
-    phrasings: ['hard frost last night, took 2 of the Salt Harrier with it'],
-    mustNot: ['took 2 of the Salt Harrier with me'],
-  },
-  {
     name: 'there was frost and it took <count> <plant>',
     kind: 'loss',
     head: 'it take~past|have~past|get~past <count>',
@@ -97,6 +80,10 @@ export const takenWithIt: readonly Rule[] = [
     head: 'take~past <count> .. with it',
     shape: 'object',
     when: (p, f, t) => endsAt(p, t) && p.slice(f, t).some(({ is }) => is === 'plant'),
-    mustNot: ['took 2 of the Salt Harrier, with it being so warm'],
+    mustNot: ['took 2 of the Salt Harrier, with it being so warm', 'took 2 of the Salt Harrier with me'],
+    phrasings: [
+      'took five Salt Harrier with it',
+      'hard frost last night, took 2 of the Salt Harrier with it',
+    ],
   },
 ];

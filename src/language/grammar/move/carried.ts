@@ -210,20 +210,17 @@ export const carried: readonly Rule[] = [
         t,
         /^(?:fleece|lid|cover|cutting|cuttings|planted|potted|watered|rooted|sown|newspaper|net|bag)$/,
       ),
-    phrasings: ['took all the Salt Harrier into the greenhouse', 'took the Salt Harrier into the greenhouse'],
+    phrasings: [
+      'took all the Salt Harrier into the greenhouse',
+      'took the Salt Harrier into the greenhouse',
+      'took Salt Harrier to the greenhouse',
+    ],
     mustNot: [
       'took 8 Salt Harrier into a pot',
       'took all the tips off the Salt Harrier into a jar',
       'the Salt Harrier got fried in the sunroom',
       'the Salt Harrier got cooked in the greenhouse',
     ],
-  },
-  {
-    name: 'took <plant> to <place>',
-    kind: 'move',
-    head: 'take~past them|em|those|it|these',
-    shape: 'object',
-    when: toPlace,
   },
   {
     name: 'emptied <place> into <place>',

@@ -132,14 +132,6 @@ export const stoodElsewhere: readonly Rule[] = [
     unless: (p, f, t) => /^(?:that|which)$/.test(wordAt(p, f - 1)) || groundAt(p, t - 2),
   },
   {
-    name: 'everything out of <place> into <place>',
-    kind: 'move',
-    head: 'everything|all|<count> out|from .. into|to|onto',
-    shape: 'object',
-    faint: true,
-    when: (p) => p.filter(({ is }) => is === 'place').length > 1,
-  },
-  {
     name: '<plant> now in <place>',
     phrasings: ['everything in the propagator is now in the greenhouse'],
     kind: 'move',
@@ -177,5 +169,6 @@ export const stoodElsewhere: readonly Rule[] = [
           piece.is === 'word' &&
           /^(?:cuttings|cutting|next|close|want|need|going|how|why|will|tomorrow)$/.test(piece.text),
       ),
+    phrasings: ['Salt Harrier to the greenhouse', 'everything out of the greenhouse into the greenhouse'],
   },
 ];

@@ -1,6 +1,6 @@
 /** Plants told by where they are now: "put six in the bed", "in the ground at last", "out, front border". */
 import type { Piece } from '../../pieces.js';
-import { endsAt, follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
+import { follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
 import { GARDEN, garden, groundAt } from './quarters.js';
 
 /** Words of a sentence that is no planting ("leggy in the border"). */
@@ -86,7 +86,10 @@ export const inTheBed: readonly Rule[] = [
           ((piece.verb !== undefined && !GARDEN.test(piece.text)) || OTHERWISE.test(piece.text)) &&
           !forTheSeason(p, at),
       ),
-    phrasings: ['two Salt Harrier in the big tub by the door for the summer'],
+    phrasings: [
+      'two Salt Harrier in the big tub by the door for the summer',
+      'Salt Harrier out, front border',
+    ],
     mustNot: ['Salt Harrier in the border for sale'],
   },
   {
@@ -98,23 +101,5 @@ export const inTheBed: readonly Rule[] = [
     when: (p, f, t) =>
       p.slice(0, f).some(({ is }) => is === 'plant') &&
       (garden(p, f, t) || followsWord(p, t, /^(?:beside|along|by|round)$/)),
-  },
-  {
-    name: '<plant> out, <place>',
-    phrasings: ['Salt Harrier out, front border'],
-    kind: 'plantOut',
-    head: 'out',
-    shape: 'subject',
-    faint: true,
-    when: (p, f, t) =>
-      p[f - 1]?.is === 'plant' &&
-      endsAt(p, t) &&
-      p
-        .slice(t)
-        .some(
-          (piece) =>
-            piece.is === 'place' || (piece.is === 'word' && GARDEN.test(piece.text)) || piece.is === 'count',
-        ) &&
-      garden(p, f, t + 1),
   },
 ];

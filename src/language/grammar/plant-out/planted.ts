@@ -65,14 +65,6 @@ export const planted: readonly Rule[] = [
     phrasings: ['patio tubs done with Salt Harrier'],
     mustNot: ['done with the Salt Harrier for today'],
   },
-  {
-    name: 'planted <count> <plant> out',
-    kind: 'plantOut',
-    head: 'plant~past .. out|up',
-    shape: 'object',
-    unless: (p, f, t) =>
-      p.slice(f, t).some((piece) => piece.is === 'word' && /^(?:and|then|in|into)$/.test(piece.text)),
-  },
   { name: 'planted out <count> <plant>', kind: 'plantOut', head: 'plant~ out', shape: 'object' },
   {
     name: 'planted <plant> in <place>',
@@ -80,6 +72,7 @@ export const planted: readonly Rule[] = [
     head: 'plant~past',
     shape: 'object',
     unless: (p, _f, t) => follows(p, t, 'size') || followsWord(p, t, /^(?:tubers?|seeds?|bulbs?)$/),
+    phrasings: ['planted Salt Harrier in the greenhouse', 'planted five Salt Harrier out'],
   },
   {
     name: '<count> <plant> into the border',

@@ -12,16 +12,6 @@ export const aboutCuttings = (pieces: readonly Piece[], from: number, to: number
 
 export const intoSize: readonly Rule[] = [
   {
-    name: '<count> of them into <size>',
-    phrasings: ['Salt Harrier, five of them into 9cm'],
-    kind: 'potOn',
-    head: '<count> into <size>',
-    shape: 'object',
-    faint: true,
-    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
-    unless: aboutCuttings,
-  },
-  {
     name: 'into <size> they went',
     kind: 'potOn',
     head: 'straight? into|in|to <pots>? <size> they|all|those|we went',

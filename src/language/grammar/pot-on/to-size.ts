@@ -37,5 +37,6 @@ export const toSize: readonly Rule[] = [
             (piece.verb !== undefined || /^(?:cuttings|cutting|taken)$/.test(piece.text)),
         ) &&
       !followsWord(p, t, /^(?:please|tomorrow)$/),
+    phrasings: ['Salt Harrier to 9cm', 'Salt Harrier, five of them into 9cm'],
   },
 ];

@@ -58,6 +58,7 @@ export const arrived: readonly Rule[] = [
     kind: 'receive',
     head: 'receive~past|unpack~past|unbox~past',
     shape: 'object',
+    phrasings: ['received five Salt Harrier', 'five Salt Harrier received'],
   },
   {
     name: 'took in <count> plugs of <plant>',
@@ -68,13 +69,6 @@ export const arrived: readonly Rule[] = [
       follows(p, t, 'plant') && p.slice(t).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)),
     phrasings: ['took in 150 plugs of Salt Harrier today', 'booked in 72 Salt Harrier liners'],
     mustNot: ['took in 150 Salt Harrier off the porch'],
-  },
-  {
-    name: '<count> <plant> received',
-    kind: 'receive',
-    head: 'received',
-    shape: 'subject',
-    when: (p, f) => precedes(p, f, 7, 'plant'),
   },
   {
     name: '<count> <plant> arrived',
@@ -112,6 +106,7 @@ export const arrived: readonly Rule[] = [
       '24 Salt Harrier plugs came by courier on Friday',
       'six Salt Harrier plug plants have come',
       '72 Salt Harrier liners landed',
+      'plug order came: 36 Salt Harrier',
     ],
     mustNot: [
       'when the six Salt Harrier plugs come',

@@ -103,12 +103,4 @@ export const delivered: readonly Rule[] = [
       p.slice(t).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)),
     phrasings: ['Hexley delivery in: 104 plugs Salt Harrier, onto bench 2'],
   },
-  {
-    name: 'plug order came: <count> <plant>',
-    kind: 'receive',
-    head: 'plug|plugs|plant|plants|liner|liners order|delivery|parcel|box came|arrived|in|here|delivered',
-    shape: 'object',
-    when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'plant'),
-    phrasings: ['plug order came: 36 Salt Harrier'],
-  },
 ];

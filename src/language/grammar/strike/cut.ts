@@ -128,21 +128,6 @@ export const cut: readonly Rule[] = [
     phrasings: ['cut up the Salt Harrier, got 9 out of it, all in modules'],
   },
   {
-    name: 'snipped <count> off <plant> and poked them in',
-    kind: 'strike',
-    head: 'snip~past|nip~past|cut~past|pull~past|take~past <count> more? off|from',
-    shape: 'object',
-    when: (p, _f, t) =>
-      closeBehind(p, t, 'plant') &&
-      p
-        .slice(t)
-        .some(
-          (piece) =>
-            piece.is === 'word' && /^(?:poked|stuck|pushed|popped|tucked|inserted|struck)$/.test(piece.text),
-        ),
-    phrasings: ['snipped several more off the Salt Harrier and poked them round the rim of one pot'],
-  },
-  {
     name: 'nipped off <count> bits of <plant> and shoved them in',
     kind: 'strike',
     head: 'nip~past|snip~past|pinch~past|cut~past|pull~past|break~past|snap~past|whip~past|tore off|out <count>',

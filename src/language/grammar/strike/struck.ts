@@ -45,7 +45,11 @@ export const struck: readonly Rule[] = [
     unless: (p, f, t) =>
       wordAt(p, f) === 'propped' &&
       (/^(?:up|against|open|with|on|by)$/.test(wordAt(p, t)) || followsWord(p, t, /^(?:up|against|open)$/)),
-    phrasings: ['chopped and propped Salt Harrier, four nodes in water', 'propped six Salt Harrier in water'],
+    phrasings: [
+      'chopped and propped Salt Harrier, four nodes in water',
+      'propped six Salt Harrier in water',
+      'snipped several more off the Salt Harrier and poked them round the rim of one pot',
+    ],
     mustNot: ['propped the Salt Harrier up with a cane', 'propped up two Salt Harrier'],
   },
   {

@@ -109,17 +109,6 @@ export const telegrams: readonly Rule[] = [
     phrasings: ['72 Salt Harrier into plugs'],
   },
   {
-    name: '<pots> of <plant> under fog',
-    kind: 'strike',
-    head: 'in|into|under|on|with|no under|on|with|at|fog|mist|dip|hormone|powder|cover|lid|bag|bags|glass|<place>',
-    shape: 'subject',
-    faint: true,
-    when: (p, f) =>
-      precedes(p, f, 6, 'pots') &&
-      p.slice(0, f).some(({ is }) => is === 'plant') &&
-      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
-  },
-  {
     name: '<count> cuttings of <plant> made',
     kind: 'strike',
     head: 'cuttings|cutting|pieces|slips|shoots|<cutting> .. made|done|struck|taken|prepared|inserted|stuck|pushed|cut|started',
@@ -186,7 +175,7 @@ export const telegrams: readonly Rule[] = [
       allSlots(p) &&
       !p.some(({ is }) => is === 'celsius') &&
       (sharesPot(p) || !p.some(({ is }) => is === 'size')),
-    phrasings: ['6 Salt Harrier, one 9cm pot'],
+    phrasings: ['6 Salt Harrier, one 9cm pot', 'three pots of Salt Harrier under fog'],
   },
   {
     name: '<count> <plant>, dipped',
