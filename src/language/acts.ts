@@ -1,6 +1,6 @@
 /** The acts that a row of pieces tells of: its clauses, their moods, and what each names or carries over. */
 import { acrossTheRow } from './across-row.js';
-import { isSomeonesCrop } from './another-grower.js';
+import { isSomeonesPlant } from './another-grower.js';
 import { eachOfBoth } from './both-meant.js';
 import { caresGiven } from './cares-given.js';
 import { type Clause, clausesOf } from './clauses.js';
@@ -124,8 +124,9 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       continue;
     }
     if (mood !== 'done') {
-      // "Wanted to check the Salt Harrier, found roots on three": theirs.
-      if (rule.sense === 'look') plantNamed = draftsOf(pieces, clause)[0]?.plant ?? plantNamed;
+      // "Wanted to check the Salt Harrier, found roots on three", "meant to take ten Ember Fox but took six": theirs.
+      const again = mood === 'supposed' && clauses[n + 1]?.hit?.rule.kind === kind;
+      if (rule.sense === 'look' || again) plantNamed = draftsOf(pieces, clause)[0]?.plant ?? plantNamed;
       continue;
     }
     const purpose =
@@ -139,7 +140,7 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
       ),
     );
     const ours = drafts.filter(
-      ({ plant }) => !(/^(?:check|loss)$/.test(kind) && isSomeonesCrop(plant, pieces)),
+      ({ plant }) => !(/^(?:check|loss)$/.test(kind) && isSomeonesPlant(plant, pieces)),
     );
     const guarded = ours.filter((found) =>
       PLANT_ACTS.has(kind)

@@ -102,31 +102,46 @@ function isByAnother(pieces: readonly Piece[], { from, to, hit }: Clause): boole
   return (
     roots ||
     lost ||
+    (person.sure && toNothingOfOurs(pieces, hit.to, to) && hit.rule.kind !== 'tend') ||
     behind.some(
       (_, at) =>
         THEIRS.test(wordAt(behind, at)) &&
-        (at + 1 >= behind.length ||
+        (/^(?:hers|theirs)$/.test(wordAt(behind, at)) ||
+          at + 1 >= behind.length ||
           /^(?:plant|place|count|cutting|break)$/.test(behind[at + 1]?.is ?? '') ||
           /^(?:own|whole|lot|last|first|entire|cuttings|plants)$/.test(wordAt(behind, at + 1))),
     )
   );
 }
 
+/** "Next door have planted out already": by somebody, and nothing named that the grower keeps. */
+const toNothingOfOurs = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  !pieces
+    .slice(from, to)
+    .some(
+      (piece) =>
+        (piece.is === 'plant' && (piece.plant.variety ?? piece.plant.batch) !== undefined) ||
+        piece.is === 'place' ||
+        (piece.is === 'word' && /^(?:them|those|these|it|everything)$/.test(piece.text)),
+    );
+
 const isTheirPlant = (pieces: readonly Piece[], at: number): boolean =>
   wordAt(pieces, at) === 'their' && pieces[at + 1]?.is === 'plant';
 
 const namesTheirsOnly = (pieces: readonly Piece[], { from, to }: Clause): boolean => {
   const named = plantsIn(pieces.slice(from, to));
-  return named.length > 0 && named.every(({ plant }) => isSomeonesCrop(plant, pieces));
+  return named.length > 0 && named.every(({ plant }) => isSomeonesPlant(plant, pieces));
 };
 
-/** "The frost took every one of Nuala's fuchsias": by a crop, and whose they are. */
-export function isSomeonesCrop(plant: PlantWords | undefined, pieces: readonly Piece[]): boolean {
+/** "The frost took every one of Nuala's fuchsias", "half the street lost their dahlias": by a crop, and whose they are. */
+export function isSomeonesPlant(plant: PlantWords | undefined, pieces: readonly Piece[]): boolean {
   return (
-    plant?.crop !== undefined &&
-    plant.variety === undefined &&
+    plant !== undefined &&
     pieces.some(
-      (piece, at) => piece.is === 'plant' && piece.plant === plant && isPersons(wordAt(pieces, at - 1)),
+      (piece, at) =>
+        piece.is === 'plant' &&
+        piece.plant === plant &&
+        (isPersons(wordAt(pieces, at - 1)) || /^(?:her|his|their)$/.test(wordAt(pieces, at - 1))),
     )
   );
 }

@@ -73,8 +73,10 @@ function isPlain(pieces: readonly Piece[], { hit }: Clause): boolean {
 export function isSupposed(pieces: readonly Piece[]): boolean {
   const first = pieces[0]?.is === 'break' ? 1 : 0;
   if (/^(?:if|unless|suppose|supposing|imagine|assuming)$/.test(wordAt(pieces, first))) return true;
+  // "Say I took ten and half rooted, that'd be five".
+  if (wordAt(pieces, first) === 'say' && /^(?:i|we)$/.test(wordAt(pieces, first + 1))) return true;
   return (
-    /^(?:when|once|after|as)$/.test(wordAt(pieces, first)) &&
+    /^(?:when|once|after|as|provided|providing|until|till|so)$/.test(wordAt(pieces, first)) &&
     pieces.some(
       (piece) =>
         piece.is === 'word' && /^(?:will|i'll|we'll|must|going|they'll|can|should|need)$/.test(piece.text),

@@ -1,32 +1,59 @@
 /** What is told as it always goes, and was not done once: "as a rule the Salt Harrier gets potted at five weeks". */
+import { isBoundary } from './boundaries.js';
+import type { Clause } from './clauses.js';
 import type { Piece } from './pieces.js';
+import { plantsIn } from './sentences.js';
 
 const HABIT =
-  /\b(?:as a rule|in general|by and large|as a general rule|on the whole|most years|every year|each year|usually|normally|generally|typically|always (?:gets?|are|is|have|has|do|does))\b/;
-/** No adverbial of habit is longer: "as a general rule". */
-const LONGEST_ADVERBIAL = 4;
+  /\b(?:as a rule|in general|by and large|as a general rule|on the whole|(?:most|some|other) years|every year|each year|usually|normally|generally|typically|traditionally|always (?:gets?|are|is|have|has|do|does))\b/;
+/** How often, which makes a habit of what is told in the present ("every day I mist", "on Sundays I water"). */
+const HOW_OFTEN =
+  /\b(?:(?:every|each|most) (?:single )?(?:day|morning|evening|night|week|weekend|month|spring|summer|autumn|fall|winter|time)|most (?:days|mornings|evenings|nights|weeks|weekends|springs|summers|autumns|winters|times)|(?:mon|tues|wednes|thurs|fri|satur|sun)days|weekends|always|often|sometimes|occasionally|rarely|seldom|mostly|mainly|only ever|tend to|like to|prefer to|try to)\b/;
+/** Straight before what is told, in whatever time: "I've always potted on in May"; no "as always, took five". */
+const EVER = /^(?:always|often|usually|rarely|seldom|sometimes|generally|normally)$/;
 
 /**
- * Whether the words before a head say so. "Every year I lose some, lost two" tells of two that were lost: of a deed told in
- * the past only its own part counts and an adverbial alone before its break ("most years, we …"), unless the part of the
- * habit is told in the past too ("every year we took ten, lost five").
+ * Whether the words around a head say so: "most years, we lost two", "I take mine in August as a rule"; "water the porch
+ * every day" asks for it.
  */
-export function isHabit(pieces: readonly Piece[], from: number, head: number, isPast: boolean): boolean {
-  const before = pieces.slice(from, head);
-  const last = isPast ? before.findLastIndex(({ is }) => is === 'break') : -1;
-  const talk = before.slice(0, Math.max(0, last));
-  const isApart =
-    (talk.length > LONGEST_ADVERBIAL || talk.some(tellsDoing)) &&
-    !talk.some((piece) => piece.is === 'when' || toldInPast(piece));
-  const words = wordsOf(isApart ? before.slice(last + 1) : before);
-  return words.at(-1) === 'gets' || HABIT.test(words.join(' '));
+export function isHabit(pieces: readonly Piece[], from: number, { hit, to }: Clause): boolean {
+  const head = hit?.from ?? to;
+  const word = pieces[head];
+  const words = wordsOf(pieces.slice(from, head));
+  const told = words.join(' ');
+  if (words.at(-1) === 'gets' || HABIT.test(told)) return true;
+  if (EVER.test(words.at(-1) ?? '') && words.at(-2) !== 'as') return true;
+  if (word?.is !== 'word' || word.verb?.form !== 'base') return false;
+  const behind = /^(?:i|we|you|they|people|folk)$/.test(words.at(-1) ?? '')
+    ? wordsOf(pieces.slice(hit?.to ?? to, to)).join(' ')
+    : '';
+  return HOW_OFTEN.test(told) || HABIT.test(behind) || HOW_OFTEN.test(behind);
+}
+
+/**
+ * "I usually pot on in May, potted on six Salt Harrier yesterday": the row without the habit, whose day is none of the
+ * deed's; a plant that only the habit names opens it. As it was where the habit itself is told in the past ("every year we
+ * took ten, lost five") or no deed stands behind it.
+ */
+export function withoutHabit(row: readonly Piece[]): readonly Piece[] {
+  const deed = row.findIndex(toldInPast);
+  const joint = row.slice(0, Math.max(0, deed)).findLastIndex((_, at) => isBoundary(row[at]));
+  if (joint < 1) return row;
+  const habit = row.slice(0, joint);
+  const words = wordsOf(habit).join(' ');
+  if (!habit.some(tellsDoing) || !(HABIT.test(words) || HOW_OFTEN.test(words))) return row;
+  const rest = row.slice(joint + 1);
+  const [named, another] = plantsIn(habit);
+  return named && !another && plantsIn(rest).length === 0 ? [named, ...rest] : rest;
 }
 
 const toldInPast = (piece: Piece): boolean => piece.is === 'word' && piece.verb?.form === 'past';
 
 /** "I lose some": more than an adverbial. */
-const tellsDoing = (piece: Piece): boolean =>
-  piece.is === 'word' && (piece.verb?.form === 'base' || /^(?:i|we|they|it)$/.test(piece.text));
+const tellsDoing = (piece: Piece): boolean => piece.is === 'word' && piece.verb?.form === 'base';
 
+/** Its words; a time keeps its own ("every morning", "Sundays"). */
 const wordsOf = (pieces: readonly Piece[]): readonly string[] =>
-  pieces.flatMap((piece) => (piece.is === 'word' ? [piece.text] : []));
+  pieces.flatMap((piece) =>
+    piece.is === 'word' ? [piece.text] : piece.is === 'when' ? [piece.when.words.toLowerCase()] : [],
+  );

@@ -1,23 +1,17 @@
 /** Whether a clause tells of something done, or denies it, intends it, supposes it, reports it, advises or asks it. */
 import { ofAnother } from './another-grower.js';
-import { wordAt } from './grammar/rule.js';
 import type { Clause } from './clauses.js';
+import { isGivenUp, isOwed, isWished } from './given-up.js';
+import { wordAt } from './grammar/rule.js';
 import { isHabit } from './habits.js';
+import { DENIAL, INTENDED, MANAGED, REPORT, SUPPOSED } from './mood-words.js';
+import { isRecalled } from './other-times.js';
+import { pastTalk } from './past-talk.js';
 import type { Piece } from './pieces.js';
 import { isArranged, isHoped, isOnOrder, isToBe } from './yet-to-be.js';
 
 export type Mood = 'done' | 'denied' | 'intended' | 'supposed' | 'reported' | 'asked';
 
-const DENIAL =
-  /^(?:not|never|neither|nor|no|cannot|nobody|without|forgot|forgotten|failed|haven't|hasn't|hadn't|didn't|don't|doesn't|won't|can't|couldn't|isn't|aren't|wasn't|weren't|ain't|refused|nearly|almost|avoid|avoided)$/;
-const SUPPOSED =
-  /^(?:if|would|wouldn't|would've|could've|should've|might've|could|might|may|unless|wish|wished|wishing|regret|supposed|hypothetically|suppose|imagine|whether|shouldn't|meant|dreamt|dreamed|dream|tempted|wondering|wonder|considered|considering|thinking|thought)$/;
-const INTENDED =
-  /^(?:will|i'll|we'll|shall|gonna|going|must|need|needs|plan|planning|intend|want|hoping|hope|tomorrow|should|ought|let's|aim|aiming|intention|ready|due|they'll|you'll|he'll|she'll|it'll)$/;
-const REPORT =
-  /^(?:says|said|say|saying|reckon|reckons|reckoned|thinks|told|tells|asked|asks|ask|suggests|suggested|advised|advises|recommends|recommended|swears|swore|claims|claimed|insists|insisted|apparently|according|heard|read|wants|mentioned)$/;
-const MANAGED =
-  /^(?:found|managed|got|able|remembered|started|began|begun|helped|stopped|went|decided|chance|starting|continued)$/;
 const PAST_AFTER = /^(?:to|on|of)$/;
 
 /** The mood of a clause, from the words before its head (and few behind). */
@@ -48,7 +42,7 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   // "Wasn't going to bother but ended up sticking five": done after all.
   for (let at = clause.from; at + 1 < hit.from; at++)
     if (/^(?:ended|wound|finished)$/.test(wordAt(pieces, at)) && wordAt(pieces, at + 1) === 'up') start = at;
-  if (form === 'past') start = Math.max(start, pastChat(pieces, clause.from, hit.from));
+  if (form === 'past') start = Math.max(start, pastTalk(pieces, clause.from, hit.from));
   for (let at = start; at < hit.from; at++) {
     const text = wordAt(pieces, at);
     // "No hormone" denies nothing but the hormone.
@@ -76,8 +70,8 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   )
     return 'denied';
   if (form === 'ing' && isArranged(pieces, clause)) return 'intended';
-  // "Planting out can wait till they are bigger".
-  if (wordAt(pieces, hit.to) === 'can' && wordAt(pieces, hit.to + 1) === 'wait') return 'supposed';
+  if (isGivenUp(pieces, clause, before, form)) return 'denied';
+  if (isOwed(before) || (form === 'past' && isWished(pieces, clause))) return 'intended';
   // "Roots soon, I hope".
   if (hit.rule.kind === 'check' && isHoped(pieces, clause)) return 'supposed';
   if (before.at(-1) === 'resist') return 'done';
@@ -131,7 +125,7 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     (form === 'base' || has(/^(?:have|love|like|rather|better|be|end|get|see)$/))
   )
     return 'supposed';
-  if (before[0] === 'without' || isHabit(pieces, start, hit.from, form === 'past')) return 'supposed';
+  if (before[0] === 'without' || isHabit(pieces, start, clause)) return 'supposed';
   // "Mum used to root them in a jar", "hardly ever lost one": as it always was, and no deed.
   if (before.some((word, n) => word === 'used' && before[n + 1] === 'to')) return 'supposed';
   if (before.at(-1) === 'ever' && /^(?:hardly|scarcely|rarely)$/.test(before.at(-2) ?? '')) return 'denied';
@@ -172,69 +166,12 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   return 'done';
 }
 
-/** Words between a break and a deed told anew. */
-const ANEW = /^(?:i|we|i've|we've|have|just|also|then|and|so|but|only|still|anyway|anyways|finally)$/;
-/** What still waits for its verb behind an aside ("I haven't, sadly, fed them"), or denies alone ("not, never"). */
-const WAITING =
-  /^(?:not|never|no|cannot|without|nearly|almost|haven't|hasn't|hadn't|didn't|don't|doesn't|won't|can't|couldn't|isn't|aren't|wasn't|weren't|ain't|ever|yet|have|had|has|been|to|or|nor|and|but)$/;
-/** "Not yet, fed them": an answer by itself, whatever was asked. */
-const NOT_YET = /^(?:no |nope |sorry )?(?:not|none|nothing)(?: just| quite)? yet$/;
-/** Doubt that hangs over what follows ("can't remember, took 4 or so"). */
-const DOUBT = /^(?:sure|certain|remember|recall|know|idea|think|clue|positive)$/;
-
-/**
- * "Can't sleep, fed the Salt Harrier": past a sentence of talk that denies something of its own, no plant and no number
- * in it, where a deed is told behind its break; else the start.
- */
-function pastChat(pieces: readonly Piece[], from: number, head: number): number {
-  let at = head;
-  while (at > from && (ANEW.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'when')) at--;
-  if (pieces[at - 1]?.is !== 'break') return from;
-  const talk = pieces.slice(from, at - 1);
-  const words = talk.flatMap((piece) => (piece.is === 'word' ? [piece.text] : []));
-  // "No, I potted on five": it denies what was said before.
-  if (words.length === 1 && words[0] === 'no' && talk.length === 1) return at;
-  // Of two breaks the first may open an aside ("I haven't so far, mind you, fed them").
-  const isTalk =
-    words.length > 1 &&
-    words.some((word) => DENIAL.test(word)) &&
-    (NOT_YET.test(words.join(' ')) || !WAITING.test(words.at(-1) ?? '')) &&
-    // "No idea why, lost three": that they were lost is no doubt.
-    (/^(?:why|how)$/.test(words.at(-1) ?? '') || !words.some((word) => DOUBT.test(word))) &&
-    !words.some((word) => SUPPOSED.test(word) || REPORT.test(word)) &&
-    talk.every(({ is }) => is === 'word' || is === 'when');
-  return isTalk ? at : from;
-}
-
 const isZero = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.value === 0;
 
 /** "Helped Edna strike a dozen": hers; "Edna helped me strike a dozen" is ours. */
 function helpsAnother(before: readonly string[]): boolean {
   const helped = before.findLastIndex((word) => /^(?:helped|helping|watched|showed)$/.test(word));
   return helped >= 0 && before.length > helped + 1 && !/^(?:me|us|to)$/.test(before[helped + 1] ?? '');
-}
-
-/** "The winter the boiler packed in we lost the lot": a season told by what happened in it, long ago. */
-function isRecalled(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {
-  const season = pieces[from];
-  // "This time last year they had all rooted", "last spring they had all rotted by now": told for the sake of this year.
-  const before = pieces.slice(from, hit?.to ?? from);
-  const own = pieces.slice(from, to);
-  if (
-    season?.is === 'when' &&
-    (/^(?:by )?this time last year$/i.test(season.when.words) ||
-      (/^last\b/i.test(season.when.words) &&
-        own.some((_, at) => wordAt(own, at) === 'by' && wordAt(own, at + 1) === 'now') &&
-        before.some((piece) => piece.is === 'word' && /^(?:had|were|was)$/.test(piece.text))))
-  )
-    return true;
-  return (
-    season?.is === 'when' &&
-    hit !== undefined &&
-    hit.from > from + 2 &&
-    /^the (?:year|winter|spring|summer|autumn|fall|season)$/i.test(season.when.words) &&
-    /^(?:the|my|our|her|his|we|i|it|that|when|mum|dad)$/.test(wordAt(pieces, from + 1))
-  );
 }
 
 /** "Forgot to say, took six on Sunday", "nearly forgot to say, …": only the telling was forgotten. */

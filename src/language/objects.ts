@@ -8,7 +8,10 @@ import type { Piece } from './pieces.js';
 
 /** Words that may stand for plants, or beside them, where none is named. */
 const PLANTISH =
-  /^(?:cutting|cuttings|plant|plants|plug|plugs|liner|liners|tuber|tubers|crown|crowns|stool|stools|slip|slips|seedling|seedlings|baby|babies|stock|one|ones|others|other|rest|lot|lots|dud|duds|weakling|weaklings|straggler|stragglers|survivors|batch|batches|pot|pots|tray|trays|everything|pieces|bits|tips|tops|heads|them|em|those|these|it|they|tray's|lot's|batch's|rest's|root|roots|rooted|mush|compost|mother|division|divisions|dead|rotten|mouldy|weak|leggy|little|small|poor|best|strongest|biggest|first|last|few|couple|many|most|more|again|two|half|all|own|bigger|larger|individually|separately|outside|inside|outdoors|indoors|home|away|off|out|on|up|in|back|over|down|overnight)$/;
+  /^(?:cutting|cuttings|plant|plants|plug|plugs|liner|liners|tuber|tubers|crown|crowns|stool|stools|slip|slips|seedling|seedlings|baby|babies|stock|one|ones|others|other|rest|lot|lots|dud|duds|weakling|weaklings|straggler|stragglers|survivors|batch|batches|pot|pots|tray|trays|everything|pieces|bits|tips|tops|heads|them|em|those|these|it|they|tray's|lot's|batch's|rest's|root|roots|rooted|mush|compost|mother|division|divisions|dead|rotten|mouldy|weak|leggy|little|small|poor|best|strongest|biggest|first|last|few|couple|many|most|more|two|half|all|own|bigger|larger)$/;
+/** How or where to, with nothing named that it was done to. */
+const SOMEHOW =
+  /^(?:again|individually|separately|outside|inside|outdoors|indoors|home|away|off|out|on|up|in|back|over|down|overnight)$/;
 const FUNCTION =
   /^(?:the|a|an|my|our|whole|entire|of|some|to|and|then|but|so|i|we|have|has|had|just|also|too|now|from|with|for|at|by|into|onto|under|this|that|which|because|as|is|are|was|were|be|been|got|get|not|no|yet|already|finally|only|really|very|quite|properly|nicely|today|yesterday|me|us|you|he|she|who|there|here|after|before|each|every|per|about|or|even|still|when|where|if|while|again|please|sadly|unfortunately|alas|sorry|gone|went|going|did|do|done|found|oh|ah|um|er|anyway|anyhow)$/;
 const PREPOSITION =
@@ -21,6 +24,13 @@ const OTHERS = /^(?:his|her|their|hers|theirs|your)$/;
  */
 export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Clause): boolean {
   if (ownedByOthers(pieces, clause) || doneForOthers(pieces, clause)) return false;
+  // "Planted myself in the deckchair".
+  if (
+    clause.hit &&
+    !/^(?:stock|receive)$/.test(clause.hit.rule.kind) &&
+    /^(?:my|your|him|her|our|them|it)sel(?:f|ves)$/.test(wordAt(pieces, clause.hit.from + 1))
+  )
+    return false;
   if (
     clause.hit &&
     /^(?:stock|receive)$/.test(clause.hit.rule.kind) &&
@@ -59,7 +69,15 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     if (at > from && PREPOSITION.test(piece.text) && draft.quantity !== undefined) return true;
     if (FUNCTION.test(piece.text)) continue;
     if (hit.rule.kind === 'dispatch' && pieces[at + 1]?.is === 'count' && endsAt(pieces, at + 2)) return true;
-    return PLANTISH.test(piece.text) || PLANTISH.test(wordAt(pieces, at + 1));
+    const next = wordAt(pieces, at + 1);
+    // "Snapped two clean off"; no "moved the car off the drive".
+    const isThing = /^(?:the|my|our|a|an)$/.test(wordAt(pieces, at - 1));
+    return (
+      PLANTISH.test(piece.text) ||
+      SOMEHOW.test(piece.text) ||
+      PLANTISH.test(next) ||
+      (!isThing && SOMEHOW.test(next))
+    );
   }
   return true;
 }

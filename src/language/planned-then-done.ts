@@ -4,7 +4,7 @@ import { draftsOf } from './drafting.js';
 import type { Draft, OpenDraft } from './drafting/draft.js';
 import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
-import type { Piece } from './pieces.js';
+import type { Piece, PlantWords } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { lineOf, LONGEST_TWOFOLD, type Sentence, sentenceOf } from './sentences.js';
 import { slotsOf } from './slots.js';
@@ -12,7 +12,7 @@ import type { Utterance } from './utterance.js';
 import { withWhereTo } from './where-to.js';
 
 const PLAN =
-  /\b(?:meant to|meaning|going to|gonna|planned to|planned on|planning to|hoped to|hoping to|wanted to|intended to|intending to|should have|should've|ought to have|i'd|i would|we'd|we would|was to|were to|supposed to|about to|(?:potting|pinching|moving|hardening)(?: \w+)? due|due (?:potting|pinching|moving|hardening))\b/;
+  /\b(?:meant to|meaning|going to|gonna|planned to|planned on|planning to|hoped to|hoping to|wanted to|intended to|intending to|should have|should've|ought to have|i'd|i would|we'd|we would|was to|were to|supposed to|about to|(?:need|needs|want|wants|have|has|got) to|must|(?:potting|pinching|moving|hardening)(?: \w+)? due|due (?:potting|pinching|moving|hardening))\b/;
 /** "Did it", "did them all", "got six in"; what follows can only be a day, a place of its own or an aside. */
 const ADVERB = /^(?:and|but|so|then|well|i|we|just|only|finally|actually|anyway|have|in|the|end|ended|up)$/;
 const AFTER =
@@ -40,16 +40,19 @@ export function withDeeds(sentences: readonly Sentence[], utterance: Utterance):
 function deedAt(
   pieces: readonly Piece[],
   from: number,
-): { readonly count?: Draft['quantity']; readonly to: number } | undefined {
+): { readonly count?: Draft['quantity']; readonly plant?: PlantWords; readonly to: number } | undefined {
   let at = from;
   while (pieces[at]?.is === 'when' || ADVERB.test(wordAt(pieces, at))) at++;
   const verb = wordAt(pieces, at);
   if (!/^(?:did|done|got|managed)$/.test(verb)) return undefined;
+  if (/^(?:the|my|our)$/.test(wordAt(pieces, at + 1)) && pieces[at + 2]?.is === 'plant') at++;
   const what = pieces[at + 1];
   const next = pieces[at + 2];
   const ends =
     next === undefined || /^(?:break|when|place)$/.test(next.is) || AFTER.test(wordAt(pieces, at + 2));
   if (!ends) return undefined;
+  // "Need to pot on the Tallow Bell, did the Salt Harrier this morning".
+  if (what?.is === 'plant') return /^d/.test(verb) ? { plant: what.plant, to: at + 2 } : undefined;
   if (what?.is === 'count' && (what.quantity.value !== undefined || what.quantity.whole !== undefined))
     return what.quantity.value === 0 ? undefined : { count: what.quantity, to: at + 2 };
   const it = /^(?:it|them|that|those|both|all)$/.test(wordAt(pieces, at + 1));
@@ -96,7 +99,7 @@ export function plannedThenDone(sentence: Sentence, utterance: Utterance): reado
     const count = deed.count ?? quantity;
     const draft: Draft = {
       ...rest,
-      ...(count === undefined ? {} : { quantity: count }),
+      ...(deed.plant ? { plant: deed.plant } : count === undefined ? {} : { quantity: count }),
       ...(when?.is === 'when' ? { when: when.when } : {}),
     };
     return [{ kind: rule.kind, draft, slots: slotsOf(rule, draft), rule: `${rule.name}, planned and done` }];

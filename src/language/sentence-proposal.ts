@@ -5,6 +5,7 @@ import { settleCorrections } from './corrections.js';
 import { proposeCrop } from './crop-proposal.js';
 import { withoutDashedHope } from './dashed-hopes.js';
 import { isUndo } from './grammar/undo.js';
+import { withoutHabit } from './habits.js';
 import { settleHeadings } from './headings.js';
 import type { Note } from './note.js';
 import { settlePastForms } from './past-forms.js';
@@ -58,7 +59,9 @@ export function proposeSentence(
   if (isWrittenElsewhere(sentence, utterance, note)) return [];
   const corrected = sentenceOf(
     settleSameAgain(
-      settleHeadings(withoutVisit(withoutDashedHope(settlePastForms(settleCorrections(sentence.pieces))))),
+      settleHeadings(
+        withoutVisit(withoutHabit(withoutDashedHope(settlePastForms(settleCorrections(sentence.pieces))))),
+      ),
     ),
     utterance,
     sentence.asked,

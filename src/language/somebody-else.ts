@@ -25,12 +25,14 @@ export function pastPerson(
   const opening = pieces[at];
   if (opening?.is === 'count' && (opening.quantity.some || opening.quantity.value === 1)) at++;
   while (DESCRIBED.test(wordAt(pieces, at))) at++;
-  const who = wordAt(pieces, at);
+  // "The neighbour's planted out already": has.
+  const who = wordAt(pieces, at).replace(/'s$/, '');
   const door = who === 'next' && wordAt(pieces, at + 1) === 'door';
+  const others = /^every(?:one|body)$/.test(who) && wordAt(pieces, at + 1) === 'else';
   const near = /^(?:next door|over the|across the|down the|two doors)$/.test(
     `${wordAt(pieces, at + 1)} ${wordAt(pieces, at + 2)}`,
   );
-  const sure = door || near || KIN.test(who) || FOLK.test(who);
+  const sure = door || others || near || KIN.test(who) || FOLK.test(who);
   // "The new Fizzwick": a plant, for all we know; "cheekily took six of hers".
   if (
     !sure &&
@@ -41,7 +43,7 @@ export function pastPerson(
   )
     return undefined;
   if (/^(?:i|we|it|they|those|these)$/.test(who)) return undefined;
-  if (!door) at++;
+  if (!door) at += others ? 2 : 1;
   // A surname.
   if (wordAt(pieces, at) !== '' && !isKnown(wordAt(pieces, at))) at++;
   if (ELSEWHERE.test(wordAt(pieces, at))) {

@@ -9,13 +9,15 @@ import { lineOf, type Sentence } from './sentences.js';
 import type { Utterance } from './utterance.js';
 
 const SOURCE =
-  /\b(?:handbook|handbuch|manual|leaflet|forum|website|internet|google|magazine|article|video|youtube|podcast|blog|newsletter|encyclopa?edia|almanac|advice|(?:top|handy) tips?|rule of thumb)\b|\b(?:book|guide|packet|column|programme|page|chapter)\b.*\b(?:says|said|stands|states|reads|has|it|tells)\b/;
+  /\b(?:handbook|handbuch|manual|leaflet|forum|website|internet|google|magazine|article|video|youtube|podcast|blog|newsletter|encyclopa?edia|almanac|advice|(?:top|handy) tips?|rule of thumb|packet|sachet|catalogue|instructions|care (?:card|sheet|tag|label))\b|\b(?:book|guide|packet|column|programme|page|chapter)\b.*\b(?:says|said|stands|states|reads|has|it|tells)\b/;
 /** Of the grower's own. */
-const OWN = /\b(?:label|labels|my notes?|my diary|my notebook)\b/;
+const OWN = /\b(?:label|labels|back of|found|scribbled|scrawled|my notes?|my diary|my notebook)\b/;
 const RECORD =
   /\b(?!my |our )\w+(?:'s|s')? (?:old )?(?:diary|diaries|journal|journals|notebook|notebooks|daybook|garden book|letters?|ledger)\b/;
 /** Older than any ledger. */
 const LONG_AGO = 25 * 365;
+/** Before any cuttings that are still of interest. */
+const LAST_YEAR = 500;
 
 /** Whether a sentence only passes on what stands somewhere else. */
 export function isWrittenElsewhere(sentence: Sentence, utterance: Utterance, note: Note): boolean {
@@ -61,15 +63,18 @@ function isDeed(pieces: readonly Piece[], from: number): boolean {
   );
 }
 
-/** "14 March 1961: …", "in 1987 we lost the lot". */
+/** "14 March 1961: …", "in 1987 we lost the lot"; sooner where no plant is named ("the year before last I took 50"). */
 function isLongAgo(pieces: readonly Piece[], note: Note): boolean {
-  const eldest = addDays(localDay(note.now, note.zone), -LONG_AGO);
+  const today = localDay(note.now, note.zone);
+  const named = pieces.some(({ is }) => is === 'plant');
+  const eldest = addDays(today, named ? -LONG_AGO : -LAST_YEAR);
   return pieces.some(
     (piece) =>
       piece.is === 'when' &&
       piece.when.past !== undefined &&
       piece.when.past !== 'ask' &&
-      firstDay(piece.when.past) < eldest,
+      firstDay(piece.when.past) < eldest &&
+      (named || pieces.some((each) => each.is === 'word' && each.verb?.form === 'past')),
   );
 }
 

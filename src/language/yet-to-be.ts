@@ -11,10 +11,13 @@ export const isToCome = (piece: Piece | undefined): piece is PieceOf<'when'> =>
   piece.when.future !== undefined &&
   piece.when.future !== 'ask';
 
-/** "Still to be potted on", "due to be moved"; no "had to be binned", "turned out to be dead". */
+/** "Still to be potted on", "due to be moved", "can be planted out"; no "had to be binned", "turned out to be dead". */
 export function isToBe(before: readonly string[]): boolean {
+  if (before.at(-1) !== 'be') return false;
+  // "Crying out to be potted on".
+  const out = before.at(-3) === 'out' && !/^turn/.test(before.at(-4) ?? '');
+  if (out || /^(?:can|cannot|can't|may)$/.test(before.at(-2) ?? '')) return true;
   return (
-    before.at(-1) === 'be' &&
     before.at(-2) === 'to' &&
     !/^(?:had|turned|turn|turns|out|seem|seems|seemed|appear|appears|appeared|found|look|looks|proved|got)$/.test(
       before.at(-3) ?? '',

@@ -44,6 +44,66 @@ describe('a plan and its deed', () => {
   });
 });
 
+describe('a doing named and left undone', () => {
+  it.each([
+    'decided against pinching the Salt Harrier',
+    'gave the watering a miss',
+    'postponed potting on the Salt Harrier',
+    'rain stopped me potting on the Salt Harrier',
+    'rather than pot on the Salt Harrier I had a nap',
+    'Salt Harrier potting put back a week',
+    'the pinching got rained off',
+    'the Salt Harrier are crying out to be potted on',
+    'Tallow Bell overdue a pinch',
+    'I want the Salt Harrier potted on before the weekend',
+    'provided the frost holds off the Salt Harrier can be moved to the cold frame',
+    'moved the car off the drive',
+    'planted myself in the deckchair with a beer',
+  ])('logs nothing of "%s"', (text) => {
+    expect(told(text)).toBe('');
+  });
+
+  it.each([
+    ['need 15 Salt Harrier potted by 20 June', 'target 15 2026-06-20'],
+    ['got to have 24 Tallow Bell hardened off by 6 June', 'target 24 2026-06-06'],
+    ['just back from watering the greenhouse', 'tend greenhouse'],
+    ['gave the Tallow Bell their overdue pinch', 'pinch'],
+    ['it looks like six Salt Harrier rooted', 'check'],
+    ['needed the space so potted on the Salt Harrier', 'potOn'],
+    ['watered the greenhouse not the cold frame', 'tend greenhouse'],
+    ['meant to take ten Salt Harrier but took six', 'strike 6'],
+    ['need to pot on the Tallow Bell next, did the Salt Harrier this morning', 'potOn 2026-05-20'],
+    ['moved the Salt Harrier to the cold frame, left the rest where they were', 'move cold frame'],
+  ])('reads "%s"', (text, entries) => {
+    expect(told(text)).toBe(entries);
+  });
+});
+
+describe('habits and other times', () => {
+  it.each([
+    'I always take my cuttings with a heel',
+    'on Sundays I water the greenhouse',
+    'every day I mist the propagator',
+    "I've always potted on in May",
+    'lost the whole lot in the bad winter of 2010',
+    'the year before last I took 50 and lost 48',
+    'when we lived in Devon we planted out in April',
+    'in my old garden I planted out forty every year',
+  ])('logs nothing of "%s"', (text) => {
+    expect(told(text)).toBe('');
+  });
+
+  it.each([
+    ['I usually pot on in May, potted on six Salt Harrier yesterday', 'potOn 6 2026-05-19'],
+    ['I usually pot the Salt Harrier on in May, potted on six yesterday', 'potOn 6 2026-05-19'],
+    ['as always, took five Salt Harrier too many', 'strike 5'],
+    ['watered the greenhouse every day this week', 'tend [object Object] greenhouse'],
+    ['took six Salt Harrier cuttings from the plant in my old garden', 'strike 6'],
+  ])('reads "%s"', (text, entries) => {
+    expect(told(text)).toBe(entries);
+  });
+});
+
 describe("others' doings", () => {
   it.each([
     'Bill next door has rooted nine of his Salt Harrier in a jam jar',
@@ -54,6 +114,10 @@ describe("others' doings", () => {
     'oh to have somebody water the greenhouse for me of an evening',
     'guy on the forum: pinch at 6 leaves, pot to 4in at week 5',
     "Turned up Grandad's diary. 14 March 1961: 'Put in 40 geraniums. Lost 6.' Bless him.",
+    'next door have planted out already',
+    'nan planted hers out last week',
+    'half the street lost their fuchsias',
+    'packet: sow at 18C, prick out at two leaves',
     'as a rule Salt Harrier gets potted at five weeks',
   ])('logs nothing of "%s"', (text) => {
     expect(told(text)).toBe('');

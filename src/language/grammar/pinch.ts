@@ -135,13 +135,13 @@ export const pinchRules: readonly Rule[] = [
   {
     name: 'gave <plant> a pinch',
     kind: 'pinch',
-    head: 'give~past .. a|their first|second|good|proper|tip|little|light? pinch|pinching|stopping|nip|prune',
+    head: 'give~past .. a|an|their|its first|second|good|proper|tip|little|light|quick|hard|overdue|final|wee? pinch|pinching|stopping|nip|prune',
     shape: 'object',
     when: (p, f, t) =>
       p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') ||
       p.slice(f, t).some((piece) => piece.is === 'word' && /^(?:them|those|em)$/.test(piece.text)),
     unless: (p, _f, t) => wordAt(p, t) === 'of',
-    phrasings: ['gave half the Salt Harrier a pinch today'],
+    phrasings: ['gave half the Salt Harrier a pinch today', 'gave the Salt Harrier their overdue pinch'],
   },
   {
     name: 'the growing points of <plant> removed',
@@ -183,7 +183,7 @@ export const pinchRules: readonly Rule[] = [
     head: 'stop~past',
     shape: 'object',
     when: (p, f, t) =>
-      (closeBehind(p, t, 'plant') && !/^(?:to|for|at|by|watering|misting)$/.test(wordAt(p, t))) ||
+      (closeBehind(p, t, 'plant') && !/^(?:to|for|at|by|in|off|me|us|him|her|\w+ing)$/.test(wordAt(p, t))) ||
       (precedes(p, f, 4, 'plant') && (endsAt(p, t) || wordAt(p, t) === 'at')),
   },
 ];

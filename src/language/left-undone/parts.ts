@@ -17,7 +17,9 @@ export interface Part {
 const JOINS = /^(?:and|but|though|while|whereas)$/;
 
 export function partsOfLine(row: readonly Piece[]): readonly Part[] {
-  const starts = row.flatMap((piece, at) => (at > 0 && isJoint(piece) && !isJoint(row[at - 1]) ? [at] : []));
+  const starts = row.flatMap((piece, at) =>
+    at > 0 && ((isJoint(piece) && !isJoint(row[at - 1])) || deniesNext(row, at)) ? [at] : [],
+  );
   return [0, ...starts].map((from, n) => {
     const to = starts[n] ?? row.length;
     const own = row.slice(from, to);
@@ -40,6 +42,13 @@ export function partsOfLine(row: readonly Piece[]): readonly Part[] {
 
 export const isJoint = (piece: Piece | undefined): boolean =>
   piece?.is === 'break' || (piece?.is === 'word' && JOINS.test(piece.text));
+
+/** "Watered the greenhouse not the porch": a denial with no mark before it. */
+function deniesNext(row: readonly Piece[], at: number): boolean {
+  if (wordAt(row, at) !== 'not' || !/^(?:plant|place|when)$/.test(row[at - 1]?.is ?? '')) return false;
+  const named = row[/^(?:the|my|our)$/.test(wordAt(row, at + 1)) ? at + 2 : at + 1];
+  return named?.is === 'plant' || named?.is === 'place';
+}
 
 function told(piece: Piece): string {
   if (piece.is === 'word') return piece.text;

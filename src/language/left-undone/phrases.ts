@@ -17,12 +17,13 @@ const NAMED =
 /** How many of what was told of before. */
 const OTHERS = '<count>(?: (?:cuttings|ones|others))?|(?:the )?(?:others|rest)';
 const CLOSING = trailing(
-  'yet|today|now|for now|so far|though|however|<when>|<later>|either|at all|alone|this time|sadly|sorry|till|until|out|properly|i am afraid|instead|in the end|before dark',
+  'yet|today|now|for now|so far|where they were|where they are|where it is|where it was|as they were|as they are|be|in peace|though|however|<when>|<later>|either|at all|alone|this time|sadly|sorry|till|until|out|properly|i am afraid|instead|in the end|before dark',
 );
 
 const before = (words: string): RegExp =>
   new RegExp(`^${OPENING}(?:${NAMED}|${OTHERS}) (?:${words})${CLOSING}$`);
-const behind = (words: string): RegExp => new RegExp(`^${OPENING}(?:${words}) ${NAMED}${CLOSING}$`);
+const behind = (words: string): RegExp =>
+  new RegExp(`^${OPENING}(?:${words}) (?:${NAMED}|${OTHERS})${CLOSING}$`);
 
 /** What was left, then that it was. */
 export const leftPhrases: readonly Phrase[] = [
@@ -115,6 +116,7 @@ export const notReachedPhrases: readonly Phrase[] = [
       'no time for the Tallow Bell',
       'ran out of compost for the Tallow Bell',
       'left the Tallow Bell for now',
+      'left the others where they were',
       'skipped the Tallow Bell',
       'forgot about the Tallow Bell',
     ],

@@ -1,0 +1,84 @@
+/** Doings named and not done: put off, given up, owed still or only wanted ("postponed potting on", "gave the watering a miss", "need 15 potted by Friday"). */
+import type { Clause } from './clauses.js';
+import { wordAt } from './grammar/rule.js';
+import { leading } from './grammar/runs.js';
+import type { Piece } from './pieces.js';
+
+/** What the words before a doing end in where it was let be. */
+const LET_BE =
+  /(?:^| )(?:against|postpon(?:e|ed|ing)|cancell?ed|cancelling|skipp(?:ed|ing)|dodg(?:ed|ing)|swerved|duck(?:ed|ing)|dread(?:ed|ing)?|abandoned|shelved|scrapped|deferred|delay(?:ed|ing)|ditched|stopped|quit|missed|hate[ds]?|hating|fanc(?:y|ied)|contemplat(?:ed|ing)|(?:put|putting|called|calling|begged|cried|holding|held|hold) (?:off|back on|off on)|gave up|given up|giving up|giving up on|rather than|instead of|sick of|tired of|fed up (?:of|with)|(?:talked|got|wriggled|backed|chickened|weaselled|bottled)(?: \w+)? (?:out of|out on)|bailed on|better of|mind about|(?:stopped|kept|prevented|saved|spared|put) \w+(?: \w+)?(?: from| off)?)(?: (?:the|my|our|any|all the|more))?$/;
+/** So many words tell it. */
+const LONGEST = 6;
+
+/** "Decided against pinching", "rather than pot on": words that govern a doing and leave it undone. */
+const isLetBe = (before: readonly string[], form: string | undefined): boolean =>
+  (form === 'ing' || /^(?:than|of)$/.test(before.at(-1) ?? '')) &&
+  LET_BE.test(before.slice(-LONGEST).join(' '));
+
+const COMES_OF_IT = new RegExp(
+  `^${leading('was|is|were|are|has|have|had|been|got|gets|getting|being|be|to|will|all|now|then|therefore|again|it|really')}(?:postponed|cancell?ed|called off|put (?:off|back|on hold)|on hold|held up|abandoned|shelved|scrapped|rained off|snowed off|deferred|delayed|skipped|suspended|scuppered|a miss|a swerve|a body swerve|the swerve|a pass|(?:can|must|may|wait|have to) wait\\b|wait\\b|(?:did not|didn't|never|not) (?:happen|happened|get done|got done|come off))\\b`,
+);
+/** What a doing is named with. */
+const NAMED_WITH = /^(?:of|the|my|our|on|out|up|over|off|from|cuttings|plants|lot|batch)$/;
+
+const isDoing = (piece: Piece | undefined): boolean => piece?.is === 'word' && piece.verb?.form === 'ing';
+
+/** "The watering got rained off", "gave the watering a miss": what is told behind a doing came of it instead. */
+function isCalledOff(pieces: readonly Piece[], { hit, to }: Clause): boolean {
+  if (!hit?.own.some((own) => isDoing(pieces[own]))) return false;
+  let at = hit.to;
+  while (
+    at < to &&
+    (/^(?:plant|place|count|when)$/.test(pieces[at]?.is ?? '') || NAMED_WITH.test(wordAt(pieces, at)))
+  )
+    at++;
+  return COMES_OF_IT.test(
+    pieces
+      .slice(at, at + LONGEST)
+      .flatMap((piece) => (piece.is === 'word' ? [piece.text] : []))
+      .join(' '),
+  );
+}
+
+/** Whether words around the head say that it was not done. */
+export function isGivenUp(
+  pieces: readonly Piece[],
+  clause: Clause,
+  before: readonly string[],
+  form: string | undefined,
+): boolean {
+  return isLetBe(before, form) || isCalledOff(pieces, clause);
+}
+
+const WANTS =
+  /^(?:need|needs|needed|needing|want|wants|wanted|wanting|require|requires|required|requiring|owed|owes)$/;
+const HOPES =
+  /^(?:need|want|have|has|got|hope|hoping|aim|aiming|plan|planning|like|love|going|intend|trying|wanted|hoped|needed|planned|meant)$/;
+/** What may stand between a wish and the plants it is for. */
+const WHICH =
+  /^(?:the|my|our|all|of|them|these|those|it|both|more|another|some|about|at|least|around|see|have|get|be|being|properly|well|nicely|safely|and|cuttings|plants|ones|lot|lots|batch|rest|others|whole)$/;
+
+/** "Need 15 Salt Harrier potted by Friday", "60 Loud Uncle required potted": the state that a wish is for. */
+export function isWished(pieces: readonly Piece[], { from, hit }: Clause): boolean {
+  let at = (hit?.from ?? from) - 1;
+  while (
+    at > from &&
+    (/^(?:plant|place|count|when)$/.test(pieces[at]?.is ?? '') || WHICH.test(wordAt(pieces, at)))
+  )
+    at--;
+  return (
+    at >= from &&
+    (WANTS.test(wordAt(pieces, at)) ||
+      // "Got to have 24 hardened off"; no "had to get six potted".
+      (wordAt(pieces, at) === 'to' && HOPES.test(wordAt(pieces, at - 1))) ||
+      // "I'd like 15 potted"; no "looks like six rooted".
+      (/^(?:like|love|prefer)$/.test(wordAt(pieces, at)) &&
+        /^(?:i'd|we'd|would|i|we)$/.test(wordAt(pieces, at - 1))))
+  );
+}
+
+/** "Tallow Bell overdue a pinch": owed to them still. */
+export const isOwed = (before: readonly string[]): boolean =>
+  /(?:^| )(?:over)?due(?: for| for an?| an?| some| its| their)(?: good| proper)?$/.test(
+    before.slice(-4).join(' '),
+  );

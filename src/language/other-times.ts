@@ -1,0 +1,62 @@
+/** What is remembered of another time or another garden: "the winter the boiler packed in we lost the lot", "when we lived in Devon", "in my old garden". */
+import type { Clause } from './clauses.js';
+import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+/** Whether a clause tells of one, for the sake of this year or of nothing. */
+export function isRecalled(pieces: readonly Piece[], clause: Clause): boolean {
+  return isOfSeason(pieces, clause) || isThisTimeLastYear(pieces, clause) || isOfOtherGarden(pieces, clause);
+}
+
+/** A season told by what happened in it, long ago. */
+function isOfSeason(pieces: readonly Piece[], { from, hit }: Clause): boolean {
+  const season = pieces[from];
+  return (
+    season?.is === 'when' &&
+    hit !== undefined &&
+    hit.from > from + 2 &&
+    /^the (?:year|winter|spring|summer|autumn|fall|season)$/i.test(season.when.words) &&
+    /^(?:the|my|our|her|his|we|i|it|that|when|mum|dad)$/.test(wordAt(pieces, from + 1))
+  );
+}
+
+/** "This time last year they had all rooted", "last spring they had all rotted by now". */
+function isThisTimeLastYear(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {
+  const day = pieces[from];
+  const before = pieces.slice(from, hit?.to ?? from);
+  const own = pieces.slice(from, to);
+  return (
+    day?.is === 'when' &&
+    (/^(?:by )?this time last year$/i.test(day.when.words) ||
+      (/^last\b/i.test(day.when.words) &&
+        own.some((_, at) => wordAt(own, at) === 'by' && wordAt(own, at + 1) === 'now') &&
+        before.some((piece) => piece.is === 'word' && /^(?:had|were|was)$/.test(piece.text))))
+  );
+}
+
+/** Where the grower gardened or worked before. */
+const FORMER =
+  /^(?:(?:the|my|our) )?(?:old|last|previous|former|first) (?:garden|house|place|flat|allotment|plot|job|nursery|farm|home|school)\b|^(?:the (?:good )?old days|days gone by|my (?:youth|childhood|student days|training))\b/;
+/** "When we lived in Devon", "when I worked at the nursery", "as a child". */
+const LIFE =
+  /^(?:(?:when|while|whilst) (?:\w+ ){1,4}(?:lived|worked|trained|studied|rented|grew up|alive|younger|(?:small|little|kids?|children|an? (?:child|kid|boy|girl|lad|lass|student|apprentice|trainee|nipper)|at (?:school|college|university|uni))\b)|as (?:an? )?(?:child|kid|boy|girl|lad|lass|student|apprentice|trainee)\b|growing up\b)/;
+
+/** Told of it as a time or, before the act, as a place; no "took six from the plant in my old garden". */
+function isOfOtherGarden(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {
+  const named = pieces.slice(from, to).some(({ is }) => is === 'plant');
+  for (let at = from; at < to; at++) {
+    const word = wordAt(pieces, at);
+    const isPlace = pieces[at]?.is === 'place' || word === 'in' || word === 'at';
+    if (isPlace && (!named || at < (hit?.from ?? 0)) && FORMER.test(words(pieces, word === '' ? at : at + 1)))
+      return true;
+    if (/^(?:when|while|whilst|as|growing)$/.test(word) && LIFE.test(words(pieces, at))) return true;
+  }
+  return false;
+}
+
+/** The next few words; a place keeps its own. */
+const words = (pieces: readonly Piece[], from: number): string =>
+  pieces
+    .slice(from, from + 8)
+    .map((piece) => (piece.is === 'word' ? piece.text : piece.is === 'place' ? piece.place : '-'))
+    .join(' ');
