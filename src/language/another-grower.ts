@@ -18,8 +18,14 @@ export function ofAnother(pieces: readonly Piece[], clause: Clause, before: read
   // "My neighbour let me snip four of hers".
   const own = clause.hit?.own ?? [];
   if (kind === 'strike' && own.some((at) => /^(?:me|us)$/.test(wordAt(pieces, at)))) return false;
+  // "The neighbour is watering the greenhouse while we are away": nothing done yet.
+  if (kind === 'tend' && /^(?:is|are)$/.test(before.at(-1) ?? '') && KIN.test(before.at(-2) ?? ''))
+    return true;
   if (!GIVEN.test(kind) && isByAnother(pieces, clause)) return true;
   if (partsWithTheirs(pieces, clause)) return true;
+  // "Auntie left me her Salt Harrier": mine from now on.
+  if (/^(?:stock|receive)$/.test(kind) && own.some((at) => /^(?:me|us)$/.test(wordAt(pieces, at))))
+    return false;
   const subject = before.at(-1) ?? '';
   const whose = before.at(-2) ?? '';
   if (!KIN.test(subject) || /^(?:for|to|from|with|by|off)$/.test(whose)) return false;

@@ -69,7 +69,7 @@ function daysFromNow(line: string, note: Note): ReturnType<typeof localDay> | un
 function bareTimes(line: string): readonly string[] {
   const times: string[] = [];
   for (const match of line.matchAll(
-    /\b(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: (\d\d))?(?: (am|pm|at night|in the morning|in the evening|in the afternoon))?\b/g,
+    /\b(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: (\d\d))?(?: (am|pm|at night|in the morning|in the evening|in the afternoon))?\b(?! (?:of|day|days|week|weeks|month|months|hour|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec))/g,
   )) {
     const hour = numberOf(match[1]) ?? -1;
     if (!(hour >= 0 && hour < 24)) continue;

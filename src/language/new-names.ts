@@ -4,7 +4,7 @@ import { isKnown } from './lexicon.js';
 import type { Piece } from './pieces.js';
 import type { Token } from './tokens.js';
 import { NEVER } from './new-names/no-names.js';
-import { inPlantPosition, isCrop } from './new-names/position.js';
+import { endsName, inPlantPosition, isComeBy, isCrop } from './new-names/position.js';
 import { isDayInName, isDayOpeningName, jointInName, nameHoldingCrop } from './new-names/words-in-names.js';
 import { isOnLabel } from './on-label.js';
 import { titleCase } from './told-names.js';
@@ -129,6 +129,17 @@ function nameLength(
     length++;
   }
   if (length === 0) return 0;
+  // "Sold Pauline 3 Salt Harrier": who had them.
+  if (
+    length < 3 &&
+    capital === length &&
+    /^(?:sell|give|send|hand|post|pass|flog|mail|ship|invoice)$/.test(verbOf(before.at(-1))?.lemma ?? '') &&
+    pieces[at + length]?.is === 'count' &&
+    pieces.slice(at + length, at + length + 4).some(({ is }) => is === 'plant')
+  )
+    return 0;
+  // "Brought home a Salt Harrier from the fair".
+  if (capital === length && length > 1 && isComeBy(before) && endsName(pieces, at + length)) return length;
   // "Three rooted Blue Note".
   const rooted =
     capital === length && wordAt(before, before.length - 1) === 'rooted' && before.at(-2)?.is === 'count';
@@ -168,6 +179,12 @@ function nameLength(
     (behind === undefined || behind.is === 'break' || wordAt(pieces, at + length) === 'not');
   if (correcting) return length;
   // "His old Sexton's Cope mother plant".
+  if (
+    capital === length &&
+    length > 1 &&
+    /^(?:tubers?|crowns?|stools|plugs?|liners?)$/.test(wordAt(pieces, at + length))
+  )
+    return length;
   const stock =
     /^(?:mother|stock|parent)$/.test(wordAt(pieces, at + length)) &&
     !/'s$/.test(wordAt(pieces, at + length - 1));

@@ -1,6 +1,14 @@
 /** Sentences that ask. */
 import { mergedPlants } from './drafting.js';
-import { OPENS_QUESTION, PREAMBLE, questionProper, questionRules, unstressed } from './grammar/question.js';
+import {
+  BIDS_TO_TELL,
+  OPENS_QUESTION,
+  PREAMBLE,
+  questionProper,
+  questionRules,
+  TOLD_WHEN_BIDDEN,
+  unstressed,
+} from './grammar/question.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { firstOf, LINE_LIMIT, lineOf, plantsIn, type Sentence } from './sentences.js';
@@ -23,6 +31,9 @@ export function isQuestion({ asked, line }: Sentence): boolean {
         line.slice(0, line.length - bare.length),
       ) &&
       /^(?:when|what|where|how|which|who)\b/.test(bare)) ||
+    (bare !== line &&
+      BIDS_TO_TELL.test(line.slice(0, line.length - bare.length)) &&
+      TOLD_WHEN_BIDDEN.test(bare)) ||
     /\bhow (?:many|much|long)\b.*\bplease (?:tell|say|advise|inform)\b/.test(line) ||
     (OPENS_QUESTION.test(line) && !/^(?:what|how) (?:a|an|nice|lovely)\b/.test(line))
   );
@@ -48,7 +59,7 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
     if (
       !asks &&
       !listed &&
-      !/^(?:help|due today|<plant> status|show me <plant>|history of <plant>|how many <plant>|strike rate of <plant>)$/.test(
+      !/^(?:help|due today|<plant> status|show me <plant>|history of <plant>|losses so far|how many <plant>|strike rate of <plant>)$/.test(
         rule.name,
       )
     )
@@ -57,14 +68,16 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
       rule.needsPlant &&
       plants.length === 0 &&
       !(place && /^how|^what's up|^any/.test(bare)) &&
-      !/\b(?:cuttings|they|them|those|these|everything|plants|babies|batches|it)\b/.test(bare)
+      !/\b(?:cuttings|they|them|those|these|everything|plants|babies|batches|it)\b|^anything \w+ (?:yet|so far)$/.test(
+        bare,
+      )
     )
       continue;
     if (
       !asks &&
       !listed &&
       plants.length === 0 &&
-      !/^(?:help|due today)$/.test(rule.name) &&
+      !/^(?:help|due today|losses so far)$/.test(rule.name) &&
       !/^(?:history|count|total|tally)/.test(bare)
     )
       continue;
@@ -77,24 +90,43 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
     if (
       !asks &&
       rule.name === 'how many <plant>' &&
-      !/\b(?:count|total|tally)$|^(?:count|total|tally|number of|how many)/.test(bare)
+      (!/\b(?:count|total|tally|headcount)$|^(?:count|total|tally|number of|how many|qty|quantity|availability|(?:stock|head) \w+)\b/.test(
+        bare,
+      ) ||
+        // "Total 14 Salt Harrier": told.
+        (firstOf(pieces, 'count') !== undefined && !/^how many/.test(bare)))
     )
       continue;
     if (
       !asks &&
       rule.name === 'strike rate of <plant>' &&
-      !/\b(?:strike rate|success rate|rooting rate|percentage|what %|percent)\b/.test(bare)
+      !/\b(?:strike rate|success rate|rooting rate|percentage|what %|take %|percent)\b/.test(bare)
     )
       continue;
     // "I can't count", "didn't count".
     if (!asks && /\b(?:can't|cannot|couldn't|didn't|don't|not|lost) count\b/.test(bare)) continue;
     if (!lines.some((line) => rule.pattern.test(line))) continue;
-    if (/^(?:do|did) you remember when|^remember when|^what if\b/.test(full)) return [];
+    if (
+      /^(?:do|did) you remember when|^remember when|^what if\b|^who (?:knew|would have|would've|cares)\b|^who'd have\b/.test(
+        full,
+      )
+    )
+      return [];
     if (
       /^(?:how are you|how's it going|how are things|how do you do|what do you think|what's up|who are you|is this thing on|are you there|you there|can you hear me|is anyone there|what's new|you ok|are you ok|hello is this|is it me)\b/.test(
         bare,
       ) &&
       plants.length === 0
+    )
+      return [];
+    // "No idea where the secateurs are": nothing of the ledger's.
+    if (
+      rule.name === 'where is <plant>' &&
+      plants.length === 0 &&
+      place === undefined &&
+      /\b(?:where(?:'s| is| are| did i| have i)?|no idea where) .*\b(?:secateurs|knife|knives|snips|glasses|labels?|keys|phone|gloves|trowel|dibber|hose|watering can|marker|pen|scissors|book|notebook|thermometer|can|dog|cat)\b/.test(
+        full,
+      )
     )
       return [];
     const when = firstOf(pieces, 'when')?.when;

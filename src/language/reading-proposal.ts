@@ -20,7 +20,7 @@ export function proposeReading(
   const { pieces } = sentence;
   const line = sentence.line.slice(0, LINE_LIMIT).replace(/ would you (?:believe|credit) ?(?:it)?$/, '');
   if (
-    /\b(?:set|turned|turn|cranked|want|need|should|could|would|if|forecast|forecasts|going to|expecting|expected|tomorrow|tonight|will|says it'll|aim|aiming|until|when it|prefer|prefers|like it|likes|ideal|recommended|supposed|says to|thermostat|oven|bake|gas|they're giving|they are giving|giving (?:it|us|minus)|forecasting|predicting)\b/.test(
+    /\b(?:set|turned|turn|cranked|want|need|should|could|would|if|forecast|forecasts|going to|expecting|expected|tomorrow|tonight|will|says it'll|they say|people say|plantname (?:like|want|enjoy|love)|aim|aiming|until|when it|prefer|prefers|like it|likes|ideal|recommended|supposed|says to|thermostat|oven|bake|gas|they're giving|they are giving|giving (?:it|us|minus)|forecasting|predicting)\b/.test(
       line,
     )
   )
@@ -34,7 +34,7 @@ export function proposeReading(
   )
     return undefined;
   if (isMeasuredElsewhere(pieces)) return undefined;
-  const listed = listedReadings(pieces, note);
+  const listed = listedReadings(pieces, line, note);
   if (listed) return listed;
   const marked = pieces.filter((piece): piece is PieceOf<'celsius'> => piece.is === 'celsius');
   const [draft = {}] = draftsOf(pieces, wholeOf(pieces));
@@ -47,6 +47,7 @@ export function proposeReading(
     slots: { celsius, ...slots },
     draft: base,
   });
+  if (marked.length === 1 && isRange(pieces, marked[0])) return [{ ...propose(0), slots, ask: 'celsius' }];
   if (marked.length > 0) {
     const bare = /\b(?:min|max|minimum|maximum|low|high)\b/.test(line)
       ? pieces.filter(
@@ -86,6 +87,18 @@ export function proposeReading(
   return counts.map(({ quantity }) => propose(degrees(quantity.value ?? 0, note)));
 }
 
+/** "20-22C", "18 to 21 degrees": which of them, is asked. */
+function isRange(pieces: readonly Piece[], high: Piece | undefined): boolean {
+  const at = pieces.findIndex((piece) => piece === high);
+  const joint = pieces[at - 1];
+  const low = pieces[at - 2];
+  return (
+    low?.is === 'count' &&
+    low.quantity.value !== undefined &&
+    ((joint?.is === 'break' && /^[-–—/]$/.test(joint.mark)) || /^(?:to|or)$/.test(wordAt(pieces, at - 1)))
+  );
+}
+
 /** "Some chap at the club had minus 4 in his greenhouse", "Edna's propagator is at 24", "minus 3 at Edna's": another's. */
 function isMeasuredElsewhere(pieces: readonly Piece[]): boolean {
   const person = pastPerson(pieces, 0);
@@ -111,12 +124,12 @@ const ADVISED =
   /\b(?:packet|books?|label|tag|leaflet|website|internet|guide|manual|magazine|article|video|advice|catalogue|catalog|brochure|supplier|nursery|breeder|spec|specification|datasheet|factsheet|(?:data|spec|specification|supplier's|suppliers|nursery's|breeder's|growing|culture|cultural|info|information|fact|advice|instruction|care) (?:sheets?|notes?|cards?|pages?)) (?:quotes?|states?|gives?|claims?|lists?|says|said|reads|recommends?|suggests?|reckons|specifies|wants|asks for)\b|\b(?:data|spec|growing|culture|fact|care) (?:sheet|card)\b|\b(?:days|weeks) to root\b|\bto root (?:well |best )?(?:at|above|in)\b|\b(?:for|optimum|ideal|best) (?:for )?(?:rooting|striking|germination)\b/;
 
 const BETWEEN =
-  /^(?:at|sitting|sits|sat|is|was|are|were|reads|reading|read|showing|shows|on|the|now|about|around|up|down|to|steady|holding|this|am|pm|back|again|climbed|dropped|fell|rose|in|inside|just)$/;
+  /^(?:thermometer|temp|temperature|sensor|probe|at|sitting|sits|sat|is|was|are|were|reads|reading|read|showing|shows|on|the|now|about|around|up|down|to|steady|holding|this|am|pm|back|again|climbed|dropped|fell|rose|in|inside|just)$/;
 
 const HEADING = /^(?:temps?|temperatures?|readings?|thermometers?|first|thing|last|overnight|min|max)$/;
 
 /** "Prop 21", "utility room sitting at 12, propagator 19": places with a number each, and nothing else. */
-function listedReadings(pieces: readonly Piece[], note: Note): readonly Proposal[] | undefined {
+function listedReadings(pieces: readonly Piece[], line: string, note: Note): readonly Proposal[] | undefined {
   const parts: Piece[][] = [[]];
   let when: When | undefined;
   for (const piece of pieces) {
@@ -137,14 +150,23 @@ function listedReadings(pieces: readonly Piece[], note: Note): readonly Proposal
     const [first, second, more] = warmthOf(part, told.length);
     const behind = inTenths && second?.is === 'place' && /^(?:in|on|inside|at)$/.test(second.prep ?? '');
     const [place, value] = behind ? [second, first] : [first, second];
-    const celsius = value && celsiusOf(value, note);
-    if (place?.is !== 'place' || (place.prep !== undefined && !behind) || celsius === undefined || more)
-      return undefined;
+    // "Propagator up to 24".
+    const [, upTo] = /\bup to (\d{1,2}(?:\.\d)?)$/.exec(line) ?? [];
+    const celsius =
+      upTo !== undefined && value?.is === 'count' && value.quantity.vague === true
+        ? degrees(Number(upTo), note)
+        : value && celsiusOf(value, note);
+    if (place?.is !== 'place' || (place.prep !== undefined && !behind) || more) return undefined;
+    // "Greenhouse nearly 35": how warm, is asked.
+    const about =
+      told.length === 1 && value?.is === 'count' && value.quantity.vague === true && isAbout(line);
+    if (celsius === undefined && !about) return undefined;
     readings.push({
       kind: 'reading',
       rule: '<place> <celsius>, …',
-      slots: { celsius, place: place.place },
+      slots: { ...(celsius === undefined ? {} : { celsius }), place: place.place },
       draft: when ? { when } : {},
+      ...(celsius === undefined ? { ask: 'celsius' } : {}),
     });
   }
   return readings.length > 0 ? readings : undefined;
@@ -162,6 +184,12 @@ function warmthOf(part: readonly Piece[], parts: number): readonly Piece[] {
     { is: 'count', from, to, quantity: { value: Number(number) } },
   ];
 }
+
+/** "Nearly 35", "up to 24", "between 18 and 21": of a number that warms a place. */
+const isAbout = (line: string): boolean =>
+  /\b(?:nearly|almost|over|under|up to|just over|just under|well over|between|getting on for|at least) (?:[1-4]?\d|ten|twelve|fifteen|eighteen|twenty|thirty|forty)\b|\b[1-4]\d (?:plus|odd)\b/.test(
+    line,
+  );
 
 /** A number that counts nothing. */
 const TENTHS = /^\d{1,2}\.\d$/;

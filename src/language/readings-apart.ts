@@ -37,7 +37,19 @@ export function withoutReadings(sentence: Sentence, utterance: Utterance, note: 
     const piece = pieces[at];
     if (isSpan(pieces, at)) continue;
     // "Cold frame: 6C": where it was read.
-    if (piece?.is === 'break' && piece.mark === ':' && at === from + 1 && pieces[from]?.is === 'place')
+    if (
+      piece?.is === 'break' &&
+      piece.mark === ':' &&
+      at > from &&
+      pieces
+        .slice(from, at)
+        .every(
+          (each) =>
+            each.is === 'place' ||
+            (each.is === 'word' &&
+              /^(?:thermometer|temp|temperature|sensor|probe|the|reading)$/.test(each.text)),
+        )
+    )
       continue;
     if (piece && piece.is !== 'break' && !(piece.is === 'word' && joins(pieces, at))) continue;
     const whole = pieces.slice(from, at);
@@ -63,7 +75,26 @@ export function withoutReadings(sentence: Sentence, utterance: Utterance, note: 
     if (piece) rest.push(piece);
     from = at + 1;
   }
-  return { rest: before.length + behind.length === 0 ? pieces : rest, before, behind };
+  return {
+    rest: before.length + behind.length === 0 ? pieces : rest,
+    before: /\b(?:max|maximum|min|minimum|high|low|highs|lows)\b/.test(sentence.line)
+      ? inOnePlace(before)
+      : before,
+    behind,
+  };
+}
+
+/** "Max 31, min 9 in the greenhouse yesterday": both of one thermometer. */
+function inOnePlace(readings: readonly Proposal[]): readonly Proposal[] {
+  const places = new Set(readings.flatMap(({ slots }) => slots['place'] ?? []));
+  const [place] = places;
+  const when = readings.find(({ draft }) => draft.when)?.draft.when;
+  if (places.size !== 1 || readings.length < 2) return readings;
+  return readings.map((reading) => ({
+    ...reading,
+    slots: { ...reading.slots, place },
+    draft: when ? { ...reading.draft, when } : reading.draft,
+  }));
 }
 
 /** "Minus two in the polytunnel last night lost three": where the first deed begins behind a temperature, with no mark between. */

@@ -93,13 +93,15 @@ function behindPreposition(
   for (let at = from; at < to; at++) {
     const piece = pieces[at];
     const lead = wordAt(pieces, at);
+    // "On the lorry for Hexley".
+    const carriedFor = lead === 'for' && CARRIER.test(wordAt(pieces, at - 1));
     const two =
       piece?.is === 'count' &&
       piece.quantity.value === 2 &&
       piece.to - piece.from === 1 &&
       pieces.slice(from, at).some(({ is }) => is === 'plant') &&
       pieces[at + 1]?.is === 'word';
-    if (!LEAD.test(lead) && !two) continue;
+    if (!LEAD.test(lead) && !two && !carriedFor) continue;
     if (
       lead === 'on' &&
       !/^(?:poor|mr|mrs|my|the|old)$/.test(wordAt(pieces, at + 1)) &&
@@ -167,6 +169,8 @@ function nameEnd(pieces: readonly Piece[], from: number, to: number, tokens: rea
     if (!piece || piece.is === 'break' || piece.is === 'when' || piece.is === 'money') break;
     const afterArticle = at === from + 1 && /^(?:the|a|an|my|our)$/.test(wordAt(pieces, from));
     if (piece.is === 'place' && at > from && !afterArticle && !tokens[piece.from]?.capital) break;
+    // "Number 12".
+    if (piece.is === 'count' && wordAt(pieces, at - 1) === 'number' && at > from) continue;
     if (piece.is === 'count' || piece.is === 'size' || piece.is === 'pots') break;
     if (piece.is === 'plant' && !tokens[piece.from]?.capital) break;
     if (piece.is === 'word' && tokens[piece.from]?.raw === '&') continue;

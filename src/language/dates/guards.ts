@@ -32,6 +32,9 @@ export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: nu
   // "The second to root", but "at 5 to shut the vents".
   if (phrase.time !== undefined && tokens[end]?.word === 'to' && tokens[end + 1]?.digits !== true)
     return false;
+  // "On the 20th to take more", but "the first to root".
+  if (tokens[end]?.word === 'to' && (tokens[at]?.word === 'on' || tokens[at - 1]?.word === 'on'))
+    return false;
   return phrase.ordinal === true && counted.has(tokens[end]?.word ?? '');
 }
 

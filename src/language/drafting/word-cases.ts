@@ -6,6 +6,19 @@ const PRONOUN = /^(?:them|em|those|they|these|it|they're|they've|that|that'd|tha
 
 export const wordCases: readonly Case<Seen<'word'>>[] = [
   {
+    name: '<plant> stock plant',
+    phrasings: ['The Salt Harrier stock plant died'],
+    when: ({ piece, pieces, at, draft, clause }) =>
+      piece.text === 'plant' &&
+      /^(?:stock|mother|parent)$/.test(wordBefore(pieces, at)) &&
+      pieces[at - 2]?.is === 'plant' &&
+      clause.hit?.rule.kind === 'loss' &&
+      draft.quantity === undefined,
+    does: ({ draft }) => {
+      draft.quantity = { value: 1 };
+    },
+  },
+  {
     name: 'them',
     phrasings: ['Watered them'],
     when: ({ piece, draft }) => PRONOUN.test(piece.text) && draft.plant === undefined,

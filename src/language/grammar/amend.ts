@@ -24,7 +24,10 @@ export const amendRules: readonly AmendRule[] = [
     pattern: /\b(?:should|meant to) (?:have |of |'ve )?(?:said|say|put|written|write|typed|type|read)\b/,
   },
   { name: 'I meant <x>', pattern: /\b(?:i|we|was|were) meant\b|^(?:.* )?meant (?!to\b)|\bi mean\b/ },
-  { name: 'make that <x>', pattern: new RegExp(`^${OPEN}(?:make|call) (?:that|it|them) `) },
+  {
+    name: 'make that <x>',
+    pattern: new RegExp(`^${OPEN}(?:make|call) (?:that|it|them) (?!(?:a|my|our|the) (?:target|goal|aim)\\b)`),
+  },
   {
     name: 'correction: <x>',
     pattern:

@@ -1,6 +1,6 @@
 /** Things asked, by what they ask about. */
 import type { Topic } from '../../ledger/entry.js';
-import { leadingSome } from './runs.js';
+import { leadingSome, trailing } from './runs.js';
 
 export interface QuestionRule {
   readonly name: string;
@@ -15,7 +15,7 @@ export interface QuestionRule {
 /** Words before the question proper. */
 export const PREAMBLE = new RegExp(
   `^${leadingSome(
-    "wait|omg|omfg|lol|ugh|mate|listen|right then|now then|quick one|one question|tell us|kindly|kindly inform me|kindly tell me|inform me|kindly advise|advise me|would you ever tell me|will you tell me|you might tell me|perhaps you could tell me|could you please tell me|can you please tell me|i should like to know|so|now|and|but|right|ok|okay|well|hey|hi|hello|please|hiya|morning|evening|sorry|quick question|question|just wondering|i wonder|wondering|do tell me|tell me|can you tell me|could you tell me|remind me|can you remind me|could you remind me|will you remind me|any idea|do you know|do we know|i forget|i've quite forgotten|i've forgotten|forgot|i forgot|i have forgotten|pray|um|oh|ah|remember|just|out of interest|by the way|btw|can i ask|may i ask|would you know|you wouldn't know|bot|slipnote|yo|then|also|what on earth|i can't remember|can't remember|cannot remember|i don't remember|don't remember|i'd like to know|i want to know|let me know|say|lads|help me out|show me|give me|not sure|i'm not sure|no idea|be a dear and tell me|mind telling me|could you say|would you tell me|please tell me|please say me|say me|do you remember|can you remember|eh|yoke|in the name of god|in heaven's name|for the love of god",
+    "wait|omg|omfg|lol|ugh|mate|listen|right then|now then|quick one|one question|tell us|kindly|kindly inform me|kindly tell me|inform me|kindly advise|advise me|would you ever tell me|will you tell me|you might tell me|perhaps you could tell me|could you please tell me|can you please tell me|i should like to know|so|now|and|but|right|ok|okay|well|hey|hi|hello|please|hiya|morning|evening|sorry|quick question|question|just wondering|i wonder|wondering|do tell me|tell me|can you tell me|could you tell me|remind me|can you remind me|could you remind me|will you remind me|any idea|do you know|do we know|i forget|i've quite forgotten|i've forgotten|forgot|i forgot|i have forgotten|pray|um|oh|ah|remember|just|out of interest|by the way|btw|can i ask|may i ask|would you know|you wouldn't know|bot|slipnote|yo|then|also|what on earth|i can't remember|can't remember|cannot remember|i don't remember|don't remember|i'd like to know|i want to know|let me know|say|lads|help me out|show me|give me|give us|list|print me|print|pull up|call up|a list of|a rundown of|a run down of|a breakdown of|not sure|i'm not sure|no idea|be a dear and tell me|mind telling me|could you say|would you tell me|please tell me|please say me|say me|do you remember|can you remember|eh|yoke|in the name of god|in heaven's name|for the love of god",
   )}`,
 );
 
@@ -26,15 +26,43 @@ const STRESSED =
 /** "What have I all done": the same behind who did it. */
 const STRESSED_BEHIND = /^((?:what|who|where|when|which) (?:have|did|has|had|do) (?:i|we|you)) all(?= )/;
 
-/** A line without the stress on the word that asks. */
+/** "How'd they do", "whatd i get up to". */
+const CLIPPED =
+  /^(what|who|where|when|how)(?:'d|d|'re|re) (?=(?:i|we|they|the|my|our|it|those|these|plantname)\b)/;
+
+/** "Salt Harrier, what have I got", "out of the Salt Harrier how many made it": what is asked about stands first. */
+const PLANT_FIRST =
+  /^(?:(?:out of|of|from|for|on|with|re|about|as for) )?(?:the |my |our )?plantname (?=(?:how (?:many|much|long|old|are|is|did|do)|what (?:have|did|do)|where (?:are|is|did|have|do)|when (?:did|do|was|were|will|are|is|can|should)|who (?:had|got|has|bought))\b)/;
+
+/** A line without the stress on the word that asks, and with that word whole. */
 export function unstressed(line: string): string {
-  return line.replace(STRESSED, '$1').replace(STRESSED_BEHIND, '$1');
+  return line
+    .replace(CLIPPED, (clipped: string, asks: string) => `${asks} ${/re $/.test(clipped) ? 'are' : 'did'} `)
+    .replace(STRESSED, '$1')
+    .replace(STRESSED_BEHIND, '$1');
 }
 
 /** A line without the words before its question, and without stress. */
 export function questionProper(line: string): string {
-  return unstressed(line.replace(PREAMBLE, ''));
+  return unstressed(
+    line
+      .replace(PREAMBLE, '')
+      .replace(PLANT_FIRST, '')
+      .replace(/(?<=.) (?:please|pls|then)$/, ''),
+  );
 }
+
+/** "Show me everything I took": what the program is bidden to tell is asked. */
+export const BIDS_TO_TELL = /\b(?:show me|give me|give us|list|print|pull up|call up|list of|rundown of)\b/;
+
+/** What it may be bidden to tell. */
+export const TOLD_WHEN_BIDDEN =
+  /^(?:everything|every|all|any|anything|what|how|which|where|when|who|(?:the|my|our) (?:losses|sales|count|numbers|figures|totals?|jobs|ones|batches|history))\b/;
+
+/** The figures of a ledger by their names alone: "losses so far this year", "total sales last month please". */
+const FIGURES = new RegExp(
+  `^(?:(?:all|total|the|my|our|any) )*(?:losses|loss|sales|deaths|gifts|strikes|strikings|stickings|deliveries|checks|entries|swaps|dispatches)${trailing('to date|so far|on|of|for|from|in|the|my|our|plantname|please|pls|this|last|year|month|week|season|spring|summer|autumn|winter|fall|yesterday|today|january|february|march|april|may|june|july|august|september|october|november|december')}$`,
+);
 
 export const questionRules: readonly QuestionRule[] = [
   {
@@ -61,27 +89,27 @@ export const questionRules: readonly QuestionRule[] = [
     name: 'is it cold tonight',
     topic: 'frost',
     pattern:
-      /^(?:how cold|will it be cold|is it (?:going to|gonna) be cold|is it cold|what's the (?:forecast|temperature) (?:for )?tonight|cold tonight)\b/,
+      /^(?:(?:do|should|must|shall|had) (?:i|we) (?:need to |have to |better |want to |be )?(?:fleece|fleecing|cover|covering|bring|bringing)\b.* (?:tonight|this week|this weekend|yet)$|how cold|will it be cold|is it (?:going to|gonna) be cold|is it cold|what's the (?:forecast|temperature) (?:for )?tonight|cold tonight)\b/,
   },
   {
     name: 'strike rate of <plant>',
     topic: 'rate',
     unmarked: true,
     pattern:
-      /\b(?:strike rate|(?:strike|rooting|striking) wise|the take|success rate|rooting rate|take rate|hit rate|rate of|percentage|what percent|what %|per cent|percent|what proportion|what fraction|success|rooting percentage|how good (?:is|am|are)|failure rate|success with|how successful|% rooted|% of|odds|what share|how many out of|how well do(?:es)?|how well did|what rate|which rate|(?:did|does|do|worked|works|rooted|roots|took|struck|come up) (?:the )?(?:best|worst)|(?:best|worst) (?:rooter|rooters|crop|variety|method|result|results))\b|%/,
+      /\b(?:strike rate|(?:strike|rooting|striking) wise|the take|success rate|rooting rate|take rate|hit rate|rate of|percentage|what percent|what %|per cent|percent|what proportion|what fraction|success|rooting percentage|how good (?:is|am|are)|failure rate|success with|how successful|% rooted|% of|odds|what share|take %|% take|% struck|how many out of|out of plantname how many|how well do(?:es)?|how well did|what rate|which rate|(?:did|does|do|worked|works|rooted|roots|took|struck|come up) (?:the )?(?:best|worst)|(?:best|worst) (?:rooter|rooters|crop|variety|method|result|results))\b|%/,
   },
   {
     name: 'will I have enough',
     topic: 'plan',
     pattern:
-      /\b(?:on track|in time|enough|on schedule|behind|ahead|make (?:it|my|the)|reach|hit my|meet my|target|how many (?:more )?(?:cuttings )?(?:should|do|must|shall|will) (?:i|we) (?:need|take|have to take|want|have|strike|do to)|should i take|how many to take|need to take|have to take|too late (?:in the (?:year|season|day) )?(?:to|for)|still time|what's the plan|the plan|plan for|last day to|when (?:should|must) i take(?! (?:away|off|out|down|in|the fleece|the cover|the shad(?:e|ing)|the lid|the dome))|when do i (?:need|have) to (?:take|strike|start|begin|cut)|when to take|latest i can|how many cuttings (?:for|to get|do i need))\b/,
+      /\b(?:on (?:track|course|target|schedule)|in time|enough|behind|ahead|make (?:it|my|the)|reach|hit my|meet my|target|how many (?:of )?(?:the |my )?plantname (?:cuttings )?(?:do|must|should) (?:i|we) (?:need|take|strike|stick|have) to (?:take|strike|stick|start|get|end|make|have)|how many (?:more )?(?:cuttings )?(?:should|do|must|shall|will) (?:i|we) (?:need|take|have to take|want|have|strike|do to)|should i take|how many to take|need to take|have to take|too late (?:in the (?:year|season|day) )?(?:to|for)|still time|what's the plan|the plan|plan for|last day to|when (?:should|must) i take(?! (?:away|off|out|down|in|the fleece|the cover|the shad(?:e|ing)|the lid|the dome))|when do i (?:need|have) to (?:take|strike|start|begin|cut)|when to take|latest i can|how many cuttings (?:for|to get|do i need))\b/,
   },
   {
     name: 'what is due',
     topic: 'due',
     unmarked: true,
     pattern:
-      /^(?!what (?:did|was) )(?:what's|whats|what is|what are|what|which|anything|any|is there anything|is anything|are any|are there any|have i anything|who|something|do i have anything|have we anything|jobs|tasks|is there|got anything|have i got anything|what have i|does anything|do any|is any|what do i|what should|what do we|what must|what will|what would|todo|to do|list|which ones|which of|should i|what jobs|what work|what needs|what wants|are)\b.*\b(?:due|needs? doing|wanting (?:attention|doing|seeing to)|need(?:s|ing)? (?:to be )?(?:done|doing|checking|checked|potting|potted|watering|watered|attention|pinching|pinched|misting|misted|a check|seeing to|looking at|moving|planting|feeding|to)|to do|do (?:today|tomorrow|next|now|first|this|on|at)|on (?:the|my) list|jobs|tasks|ready|overdue|late|behind|next|outstanding|wants? (?:doing|potting|checking|seeing to|looking at)|today's|on today|on for|doing (?:today|this week)|on the cards|pending|waiting|(?:be|i) doing|be looking at|be seeing to|be checking|be potting|be watering|get on with|needed|must i do|have to do|check today|chores|(?:coming )?up (?:today|next|this|tomorrow)|coming up|happening|left to do|needs (?:me|my))\b/,
+      /^(?!what (?:did|was) )(?:what's|whats|what is|what are|what|which|anything|owt|any|is there anything|is anything|are any|are there any|have i anything|who|something|do i have anything|have we anything|jobs|tasks|is there|got anything|have i got anything|what have i|does anything|do any|is any|what do i|what should|what do we|what must|what will|what would|todo|to do|list|which ones|which of|should i|what jobs|what work|what needs|what wants|are)\b.*\b(?:due|needs? doing|wanting (?:attention|doing|seeing to)|need(?:s|ing)? (?:to be )?(?:done|doing|checking|checked|potting|potted|watering|watered|attention|pinching|pinched|misting|misted|a check|seeing to|looking at|moving|planting|feeding|to)|to do|do (?:today|tomorrow|next|now|first|this|on|at)|on (?:the|my) list|jobs|tasks|ready|overdue|late|behind|next|outstanding|wants? (?:doing|potting|checking|seeing to|looking at|watering|misting|feeding|pinching|moving|planting)|today's|on today|on for|doing (?:today|this week)|on the cards|pending|waiting|(?:be|i) doing|be looking at|be seeing to|be checking|be potting|be watering|get on with|needed|must i do|have to do|check today|chores|(?:coming )?up (?:today|next|this|tomorrow)|coming up|happening|left to do|needs (?:me|my))\b/,
   },
   {
     name: 'is it time to look at <plant>',
@@ -94,13 +122,13 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'due',
     unmarked: true,
     pattern:
-      /^(?:due(?: today| now| this week| tomorrow)?|todo|to do|what now|what next|today's (?:jobs|list|round|tasks)|jobs(?: for)?(?: today| this week| tomorrow)?|what's (?:next|up|on|to do)(?: today| this week| tomorrow)?|whats (?:next|on)|anything (?:today|for me|i should do|else today|to do|doing)|what today|the list|list for today)$/,
+      /^(?:due(?: today| now| this week| tomorrow)?|todo|to do|what now|what next|(?:today's|today|tomorrow's|tomorrow|this week's|this week) (?:jobs|list|round|tasks|chores)|(?:the |my |any )?(?:jobs|tasks|chores)(?: to do)?(?: for| on| over)?(?: today| tonight| tomorrow| (?:this|next|the) (?:week|weekend)| (?:mon|tues|wednes|thurs|fri|satur|sun)day)?|what's (?:next|up|on|to do)(?: today| this week| tomorrow)?|whats (?:next|on)|anything (?:today|for me|i should do|else today|to do|doing)|what today|the list|list for today)$/,
   },
   {
     name: 'when are <plant> due',
     topic: 'due',
     pattern:
-      /^when\b.*\b(?:due|ready|need|needs|be (?:checked|potted|planted|looked)|should i (?:check|pot|plant|pinch|look|repot|move|harden|water|feed)|must i (?:check|pot|plant|pinch|look|repot|transplant|move|water)|do i (?:check|pot|plant|pinch|need)|can i (?:check|pot|plant|pinch|move|put)|shall i|to (?:check|pot|plant|pinch|look|repot)|(?:be|have) rooted)\b/,
+      /^(?:due date|date due|eta)\b|\b(?:eta|due date)$|^when\b.*\b(?:due|ready|need|needs|be (?:checked|potted|planted|looked)|should i (?:check|pot|plant|pinch|look|repot|move|harden|water|feed)|must i (?:check|pot|plant|pinch|look|repot|transplant|move|water)|do i (?:check|pot|plant|pinch|need)|can i (?:check|pot|plant|pinch|move|put)|shall i|to (?:check|pot|plant|pinch|look|repot)|(?:be|have) rooted)\b/,
   },
   {
     name: 'when did I',
@@ -114,7 +142,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'where',
     unmarked: true,
     pattern:
-      /^(?:where|where's|wheres|which (?:bench|shelf|place|tunnel|house|frame|windowsill|tray|room|greenhouse|bed)|what (?:bench|shelf|place|tunnel) (?:is|are)|what have (?:i|we) done with(?! .* (?:last|since|this|over|during|in (?:january|february|march|april|may|june|july|august|september|october|november|december))\b)|what did (?:i|we) do with(?! .* (?:last|in|since|on|this|over|during)\b)|(?:have i|i've) lost track of|where abouts|whereabouts|what happened (?:to|with)|have you seen|has anyone seen|on what|in what|location of)\b/,
+      /^(?:where|where's|wheres|which (?:bench|shelf|place|tunnel|house|frame|windowsill|tray|room|greenhouse|bed)|what (?:bench|shelf|place|tunnel) (?:is|are)|what have (?:i|we) done with(?! .* (?:last|since|this|over|during|in (?:january|february|march|april|may|june|july|august|september|october|november|december))\b)|what did (?:i|we) do with(?! .* (?:last|in|since|on|this|over|during)\b)|(?:have i|i've) lost track of|where abouts|whereabouts|what happened (?:to|with)|have you seen|has anyone seen|on what|in what|location of|contents of|the contents of)\b/,
   },
   {
     name: 'what have I got left',
@@ -128,22 +156,23 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'where',
     unmarked: true,
     pattern:
-      /^(?!what (?:on earth )?did\b|what have (?:i|we) done\b|what (?:i|we) did\b|what was done\b)(?:what's|whats|what is|what are|what have (?:i|we) (?:got )?|what do (?:i|we) have|what|which|what've i got|who's|list|anything|show)\b.*\b(?:in|on|under|at) (?:the |my |our )?/,
+      /^(?!what (?:on earth )?did\b|what have (?:i|we) done\b|what (?:i|we) did\b|what was done\b)(?:what's|whats|what is|what are|what have (?:i|we) (?:got )?|what do (?:i|we) have|what|which|what've i got|who's|list|anything|show)\b.*\b(?:in|on|under|at) (?!(?:the |my |our )?(?:plantname|january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter|total|all)\b)/,
   },
   {
     name: 'how many <plant>',
     topic: 'count',
     unmarked: true,
     pattern:
-      /\bhow many\b|\bhow much\b|^(?:number of|count|total|tally)\b|\b(?:count|total|tally|stock level|numbers)$|^what's (?:the|my) (?:count|total|tally)|\bwhat (?:number|quantity|total|count)\b|^(?:have i|do i have|have we|do we have|is there|are there|got|have i got) (?:got )?any\b.*\b(?:left|more|spare|still)\b/,
+      /\bhow many\b|\bhow much\b|^(?:(?:grand|overall|running|stock|head|current) )*(?:number of|count|total|tally|qty|quantity|figures?|levels?|availability)\b|\b(?:count|total|tally|headcount|stock level|numbers|qty|quantity|availability)$|^what's (?:the|my) (?:count|total|tally)|^what (?:am i|are we|i'm|we're) down to\b|\bwhat (?:number|quantity|total|count)\b|^(?:have i|do i have|have we|do we have|is there|are there|got|have i got) (?:got )?any\b.*\b(?:left|more|spare|still)\b/,
   },
   {
     name: 'history of <plant>',
     topic: 'history',
     unmarked: true,
     pattern:
-      /\bhistory\b|^what (?:(?:did|have) (?:i|we)|did [a-z']+ (?:do|take|lose|pot|plant|sell|give)|(?:i|we) (?:did|have done))\b.*|^what (?:happened|went on|was done|has been done|got done|was i doing)\b.*|^(?:log|diary|record|summary|recap|journal|story|notes) (?:of|for|on|from)\b.*|\b(?:log|diary|journal|summary|recap)$|^(?:what's|whats) (?:been done|happened|the story|been happening|been going)\b.*|^who (?:got|had|took|bought|has had)\b.*|^last (?:week|month)'s\b.*|^(?:have i|did i|have we|did we|has anyone|did anyone)\b.*|^(?:did|have|has) .*\b(?:turn(?:ed)? up|arrived?|com(?:e|ing)|show(?:ed|n)? up)\b.*/,
+      /\bhistory\b|^what (?:(?:did|have) (?:i|we)|did [a-z']+ (?:do|take|lose|pot|plant|sell|give)|(?:i|we) (?:did|have done|took|struck|stuck|sold|gave|lost|potted|planted|moved|pinched|bought|binned|swapped|fed|watered))\b.*|^(?:everything|all|anything|every \w+)(?: that)? (?:i|we)\b|^what (?:happened|went (?:on|out)|came in|was done|has been done|got done|was i doing)\b.*|^(?:log|diary|record|summary|recap|journal|story|notes) (?:of|for|on|from)\b.*|\b(?:log|diary|journal|summary|recap)$|^(?:what's|whats) (?:been done|happened|the story|been happening|been going)\b.*|^who (?:got|had|took|bought|has had|did (?:i|we)|have (?:i|we))\b.*|^last (?:week|month)'s\b.*|^(?:have i|did i|have we|did we|has anyone|did anyone)\b.*|^(?:did|have|has) .*\b(?:turn(?:ed)? up|arrived?|com(?:e|ing)|show(?:ed|n)? up)\b.*/,
   },
+  { name: 'losses so far', topic: 'history', unmarked: true, pattern: FIGURES },
   {
     name: 'how are <plant>',
     topic: 'status',
@@ -158,18 +187,19 @@ export const questionRules: readonly QuestionRule[] = [
     unmarked: true,
     needsPlant: true,
     pattern:
-      /^(?:show(?: me)?|tell me (?:all )?about|let me see|the story of|story of|list)(?: (?:all|the|my|of))* plantname$/,
+      /^(?:show(?: me)?|tell me (?:all )?about|let me see|the story of|story of|list)(?: (?:all|the|my|of))* plantname$|^(?:pull|call|bring) up (?:the |my )?plantname(?: for (?:me|us))?(?: please)?$/,
   },
   {
     name: '<plant> status',
     topic: 'status',
     unmarked: true,
     needsPlant: true,
-    pattern: /\b(?:status|update|progress|doing ok|(?<!(?:nothing|nowt) )doing)$/,
+    pattern:
+      /\b(?:status|update|progress|doing ok|(?<!(?:nothing|nowt) )doing)$|^(?:the )?(?:latest|update|news|status|progress|report) (?:on|with|of|for|about|from) (?:the |my |our )?plantname(?: please| pls)?$/,
   },
   { name: '<plant>?', topic: 'status', needsPlant: true, pattern: /./ },
 ];
 
 /** Words that open a question even without its mark. */
 export const OPENS_QUESTION =
-  /^(?:what(?:'s|s)? (?!a\b|with\b|(?:i|we|you|i've|we've|you've)\b.*\bplantname (?:is|are|was|were|turns|turned|should)\b)|when(?:'s|s)? (?:is|are|was|were|did|do|does|will|ought|might|should|can|must|shall|have|has|am|to|would|could|the|our|my)|when's|where(?:'s|s|\b)|whereabouts (?:is|are|did|have)|how (?:many|much|are|is|do|does|did|long|old|have|has|well|about|come|can|will|should|to|goes|would|be|was|were|am|good)|how's|hows|which|who|who's|whose|is (?!done)|are (?!rooted)|am i|did (?:(?:i|we|they|it|you|any)\b|(?:the|my)\b(?! plantname$| (?:watering|misting|feeding|spraying|rounds)\b))|do (?:i|we|the|my|they|you|any)\b|does|have (?:i|we|they|you|any)\b|have (?:the|my)\b(?=.*\b(?:yet|rooted|taken|struck|got roots)\b)|has (?:the|my|it|anyone|any)\b|will (?:i|we|the|my|they|it|there|this|these)\b|can (?:i|we|they)\b|can you (?!put (?:me|us) down)|could (?:i|you|we)\b|should (?:i|we|they|the)\b|shall (?:i|we)\b|any (?:news|sign|signs|update|updates|roots|idea|jobs|word|luck|progress|change|chance|frost)|anything (?:due|to do|need|needs|ready|for)|is there|are there|whats|whens|what way)\b/;
+  /^(?:what(?:'s|s)? (?!a\b|with\b|(?:i|we|you|i've|we've|you've)\b.*\bplantname (?:is|are|was|were|turns|turned|should)\b)|when(?:'s|s)? (?:is|are|was|were|did|do|does|will|ought|might|should|can|must|shall|have|has|am|to|would|could|the|our|my)|when's|where(?:'s|s|\b)|whereabouts (?:is|are|did|have)|how (?:many|much|are|is|do|does|did|long|old|have|has|well|about|come|can|will|should|to|goes|would|be|was|were|am|good)|how's|hows|which|who|who's|whose|is (?!done)|are (?!rooted)|am i|did (?:(?:i|we|they|it|you|any)\b|(?:the|my)\b(?! plantname$| (?:watering|misting|feeding|spraying|rounds)\b))|do (?:i|we|the|my|they|you|any)\b|does|have (?:i|we|they|you|any)\b|have (?:the|my)\b(?=.*\b(?:yet|rooted|taken|struck|got roots)\b)|has (?:the|my|it|anyone|any)\b|will (?:i|we|the|my|they|it|there|this|these)\b|can (?:i|we|they)\b|can you (?!put (?:me|us) down)|could (?:i|you|we)\b|should (?:i|we|they|the)\b|shall (?:i|we)\b|any (?:news|sign|signs|update|updates|roots|idea|jobs|word|luck|progress|change|chance|frost)|anything (?:due|to do|need|needs|ready|for|(?:rooted|struck|showing|moving|happening|up|through)\b.*\b(?:yet|so far))|owt (?:due|to do|want|need)|is there|are there|whats|whens|what way)\b/;

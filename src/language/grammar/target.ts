@@ -67,6 +67,10 @@ export const targetRules: readonly TargetRule[] = [
     pattern: /\b(?:must|should|shall|has to|have to|it must) (?:become|be(?! \w+ing\b)|end up)\b/,
   },
   {
+    name: '<count> <plant> would do me',
+    pattern: /\bplantname (?:would|will|should|ought to) (?:do|suit|see) (?:me|us)\b/,
+  },
+  {
     name: 'promised <count> <plant>',
     pattern:
       /\b(?:promised(?! (?:me|us)\b)|promise|said i'd (?:grow|do|make|bring|have|raise|give|supply)|said we'd (?:grow|do|make|bring|have)|owe|commissioned|commission|asked (?:me |us )?for|down for|down to (?:do|grow|make|raise|supply)|signed up for|committed to (?:grow|give|have|raise|supply|bring|make|do)\w*|told .* i'd (?:have|grow|bring|do)|on the hook for)\b/,

@@ -13,6 +13,17 @@ export const heardNumbers: readonly Misheard[] = [
     phrasings: [["no it's sicks", "no it's six"]],
   },
   {
+    name: 'propagator at ate',
+    mends: { ate: 'eight' },
+    when: (v) =>
+      /^(?:at|around|about|by)$/.test(v.word(-1)) && !/^(?:the|my|all|them|it|up)$/.test(v.word(1)),
+    phrasings: [
+      ['cold frame at ate', 'cold frame at eight'],
+      ['tomorrow at ate in the morning', 'tomorrow at eight in the morning'],
+    ],
+    mustNot: ['the mouse we swore at ate the lot'],
+  },
+  {
     name: 'gave for to <someone>',
     mends: { for: 'four' },
     when: (v) => /^(?:give|sell|send|pass|hand|donate|post)$/.test(v.verb(-1)) && v.word(1) === 'to',

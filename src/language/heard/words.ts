@@ -108,11 +108,17 @@ export const heardWords: readonly Misheard[] = [
   },
   {
     name: 'sold two the <someone>',
-    mends: { two: 'to' },
+    mends: allFor('to', 'two|too'),
     when: (v) =>
       /^(?:the|my|her|his|our)$/.test(v.word(1)) &&
-      /^(?:sold|gave|given|sent|donated|gone|went)$/.test(v.word(-1)),
-    phrasings: [['six sold two the neighbour', 'six sold to the neighbour']],
+      (/^(?:sold|gave|given|sent|donated|gone|went)$/.test(v.word(-1)) ||
+        (v.gaveBefore && (v.kind(-1) === 'number' || /^(?:one|two|three|four|five|six)$/.test(v.word(-1)))) ||
+        (v.movedBefore && (THEM.test(v.word(-1)) || v.isName(-1)))),
+    phrasings: [
+      ['six sold two the neighbour', 'six sold to the neighbour'],
+      ['gave one two the neighbour', 'gave one to the neighbour'],
+      ['moved them two the porch', 'moved them to the porch'],
+    ],
     mustNot: ['sold two to the neighbour'],
   },
   {

@@ -9,6 +9,36 @@ const LINK =
 export const isCrop = (piece: Piece | undefined): piece is PieceOf<'plant'> =>
   piece?.is === 'plant' && piece.plant.crop !== undefined && piece.plant.variety === undefined;
 
+/** What may stand between a verb of coming by something and what was come by. */
+const ONE_OF =
+  /^(?:a|an|another|one|new|lovely|nice|big|old|little|home|back|up|myself|ourselves|me|us|out|on|to|for)$/;
+
+/** "Brought home a …", "bagged another …": one of something that was not there before. */
+export function isComeBy(before: readonly Piece[]): boolean {
+  if (!/^(?:a|an|another|new|lovely|nice|big|old|little)$/.test(wordAt(before, before.length - 1)))
+    return false;
+  let at = before.length - 1;
+  while (ONE_OF.test(wordAt(before, at))) at--;
+  const verb = before[at];
+  return (
+    verb?.is === 'word' &&
+    verb.verb?.form === 'past' &&
+    /^(?:bring|bag|score|get|pick|grab|nab|snaffle|adopt|inherit|treat|win|splash|give|buy|acquire)$/.test(
+      verb.verb.lemma,
+    )
+  );
+}
+
+/** Where a name told behind "a" ends: at a mark, a preposition or the end, so that no "Acme sprayer" is one. */
+export function endsName(pieces: readonly Piece[], at: number): boolean {
+  const piece = pieces[at];
+  return (
+    piece === undefined ||
+    /^(?:break|when|money|place)$/.test(piece.is) ||
+    /^(?:from|off|at|for|in|on|and|today|this|by)$/.test(wordAt(pieces, at))
+  );
+}
+
 /** Behind a count, or behind "cuttings of", or straight behind a verb of taking. */
 export function inPlantPosition(before: readonly Piece[]): boolean {
   let at = before.length - 1;

@@ -36,7 +36,7 @@ export const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: nu
   // "4 flats of 50 rooted Salt Harrier came in".
   if (
     pieces[to]?.is === 'plant' &&
-    pieces[from - 1]?.is !== 'word' &&
+    pieces[lead]?.is !== 'word' &&
     pieces.slice(0, from).some(({ is }) => is === 'word') &&
     pieces
       .slice(0, from)

@@ -78,6 +78,20 @@ export const fetched: readonly Rule[] = [
     mustNot: ['10 Salt Harrier bought by me', '6 Salt Harrier nabbed by slugs'],
   },
   {
+    name: 'collected by <recipient>: <count> <plant>',
+    kind: 'dispatch',
+    head: 'collected|bought|picked|fetched up? by',
+    shape: 'object',
+    when: (p, f, t) =>
+      f === 0 &&
+      p[t]?.is === 'word' &&
+      !/^(?:me|us|hand)$/.test(wordAt(p, t)) &&
+      p.slice(t).some(({ is }) => is === 'count') &&
+      p.slice(t).some(({ is }) => is === 'plant'),
+    phrasings: ['collected by Hexley Nurseries 80 Salt Harrier'],
+    mustNot: ['collected by me, 80 Salt Harrier'],
+  },
+  {
     name: '<recipient> had <count> <plant> for their own',
     kind: 'dispatch',
     sense: 'recipient first',

@@ -19,6 +19,16 @@ export const fromMe: readonly Rule[] = [
     when: hadPlants,
   },
   {
+    name: '<recipient> took <count> <plant> off my hands',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'take~past|have~past|get~past .. off my|our hands',
+    shape: 'object',
+    how: 'given',
+    when: hadPlants,
+    phrasings: ['the neighbours took four Salt Harrier off my hands'],
+  },
+  {
     name: '<recipient> bought <count> <plant> off me',
     kind: 'dispatch',
     sense: 'recipient first',

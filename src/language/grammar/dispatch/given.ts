@@ -45,7 +45,7 @@ export const given: readonly Rule[] = [
     name: 'sold <count> <plant>',
     kind: 'dispatch',
     sense: 'delivery',
-    head: 'sell~past|flog~past',
+    head: 'sell~past|flog~past|invoice~past',
     shape: 'object',
     how: 'sold',
     unless: (p, _f, t) => /^(?:me|us|out)$/.test(wordAt(p, t)),
@@ -73,6 +73,17 @@ export const given: readonly Rule[] = [
       !followsWord(p, t, /^(?:compost|bin|heap|bonfire|tip|skip|make|rot|mould|free|save|clear)$/),
     phrasings: ['got rid of four Salt Harrier to Doreen'],
     mustNot: ['got rid of four Salt Harrier to make room', 'got rid of four Salt Harrier, rotten'],
+  },
+  {
+    name: 'parted with <count> <plant>',
+    kind: 'dispatch',
+    head: 'part~past|part~ with|from',
+    shape: 'object',
+    when: (p, _f, t) =>
+      wordAt(p, t - 1) === 'with' && closeBehind(p, t, 'count') && closeBehind(p, t, 'plant'),
+    phrasings: ['parted with two Salt Harrier'],
+    mustNot: ['parted with £12 for two Salt Harrier', "can't bear to part with two Salt Harrier"],
+    unless: (p, _f, t) => p[t]?.is === 'money',
   },
   {
     name: 'shouted <recipient> <count> <plant>',

@@ -19,8 +19,11 @@ export const sent: readonly Rule[] = [
     name: 'dispatch: <count> <plant>, <recipient>',
     kind: 'dispatch',
     sense: 'delivery',
-    head: 'dispatch|dispatches|despatch note?',
+    head: 'dispatch|dispatches|despatch|order|orders note|out|away|sent|gone?',
     shape: 'object',
+    phrasings: ['order out: 60 Salt Harrier, Marsh & Sons'],
+    mustNot: ['order: 60 Salt Harrier', 'order in: 60 Salt Harrier'],
+    unless: (p, f, t) => /^orders?$/.test(wordAt(p, f)) && t === f + 1,
     when: (p, f, t) =>
       f === 0 && p.slice(t).some(({ is }) => is === 'plant') && p.slice(t).some(({ is }) => is === 'count'),
   },
@@ -65,11 +68,21 @@ export const sent: readonly Rule[] = [
   {
     name: '<count> <plant> gone on the van to <recipient>',
     kind: 'dispatch',
-    head: 'go~past|gone|left|off|away|out on|by the|a|this? early|late|first? van|lorry|truck|trailer|bus|train|courier|post',
+    head: 'go~past|gone|left|off|away|out|loaded|put on|onto|by the|a|this? early|late|first? van|lorry|truck|trailer|bus|train|courier|post',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 8, 'count') && p.slice(0, f).some(({ is }) => is === 'plant'),
     phrasings: ["12 Salt Harrier gone on the van to Mossop's", '6 Salt Harrier left by courier'],
     mustNot: ['12 Salt Harrier gone on the bench', 'took 12 Salt Harrier off the trailer'],
+  },
+  {
+    name: '<count> <plant> on the lorry for <recipient>',
+    kind: 'dispatch',
+    head: 'on the|a|this? van|lorry|truck|trailer|trolley for|to',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 4, 'count') && p[f - 1]?.is === 'plant',
+    phrasings: ['200 Salt Harrier on the lorry for Hexley Nurseries'],
+    mustNot: ['200 Salt Harrier on the trolley for potting', '200 Salt Harrier on the bench for Doreen'],
+    unless: (p, _f, t) => p[t]?.is === 'word' && /(?:ing|the|a|now|days)$/.test(wordAt(p, t)),
   },
   {
     name: 'took <count> <plant> to <recipient>',
@@ -104,7 +117,7 @@ export const sent: readonly Rule[] = [
   {
     name: 'dropped <count> <plant> round to <recipient>',
     kind: 'dispatch',
-    head: 'drop~past|take~past|ran|carry~past|walked|bring~past .. round|over|off|across|up|down to',
+    head: 'drop~past|take~past|ran|carry~past|walked|bring~past|pop~past|nip~past .. round|over|off|across|up|down to',
     shape: 'object',
     when: (p, f, t) =>
       p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&

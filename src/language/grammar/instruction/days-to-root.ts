@@ -8,7 +8,7 @@ export const daysToRoot: readonly InstructionRule[] = [
   {
     name: '<crop> root in <days>',
     pattern:
-      /^(?:my |the |our )?(.{3,40}?)(?: cuttings)?(?: (?:usually|normally|always|generally|typically|tend to|should|will))* (?:roots?|takes?(?= .*\broot\b)) (?:here |for me )?(?:in |within |about |around |after |roughly )*(\d+|a|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: (?:to|or|and|-) (\d+|two|three|four|five|six|seven|eight|nine|ten|twelve))? (days?|weeks?|fortnight)(?: to root)?$/,
+      /^(?:my |the |our )?(.{3,40}?)(?: cuttings)?(?: (?:usually|normally|always|generally|typically|tend to|should|will))* (?:roots?|takes?(?= .*\broot\b)) (?:here |for me )?(?:in |within |about |around |after |roughly )*(\d+|a|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: (?:to|or|and|-) (\d+|two|three|four|five|six|seven|eight|nine|ten|twelve))? (days?|weeks?|fortnight)(?: to root)?(?: here| for me)?$/,
     read: ({ line, plants }, match) => {
       if (/\b(?:rooted|took|taken|remind|when|if)\b/.test(line)) return undefined;
       const crop = plants[0] ? plants[0].crop : singularOf(match[1] ?? '');

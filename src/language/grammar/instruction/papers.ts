@@ -6,10 +6,13 @@ export const papers: readonly InstructionRule[] = [
   {
     name: 'print labels',
     pattern: starts(
-      '(?:(?:print|make|give|send|do|get|need|want|i need|i want|can i have|could i have|show|draw)\\b.*)?\\b(?:labels|label sheet|sheet of labels|blank labels)\\b.*',
+      '(?:(?:print|make|give|send|do|get|need|want|i need|i want|can i have|could i have|show|draw)\\b.*|(?:a|another|some|more|\\d+) )?\\b(?:labels|label sheet|sheet of labels|blank labels)\\b.*',
     ),
     read: (words) =>
-      /\b(?:lost|fell|faded|wrote|written|washed|need to|must|buy|bought|out of|stuck)\b/.test(words.line)
+      /\b(?:lost|fell|faded|wrote|written|washed|need to|must|buy|bought|out of|stuck)\b/.test(words.line) ||
+      // "Some labels blew off": told.
+      (/^(?:a|another|some|more|\d+) /.test(words.line) &&
+        !/ (?:please|pls)$| for plantname$/.test(words.line))
         ? undefined
         : {
             kind: 'labels',
@@ -42,7 +45,7 @@ export const papers: readonly InstructionRule[] = [
   {
     name: 'export as <format>',
     pattern: starts(
-      '(?:export|download|send me (?:a|the) (?:csv|spreadsheet|calendar)|give me (?:a|the) (?:csv|spreadsheet)|back up|backup)\\b.*',
+      '(?:export|download|send me (?:a|the) (?:csv|spreadsheet|calendar)|give me (?:a|the) (?:csv|spreadsheet)|back up|backup|(?:send|give|make|get|let)(?: me)?(?: have)? (?:.* (?:as|in) )?(?:a |an |the )?(?:csv|spreadsheet|excel|json|ics|calendar)(?: file)?(?: please)?$)\\b.*',
     ),
     read: ({ line }) => ({
       kind: 'export',

@@ -33,6 +33,16 @@ export const prompting: readonly InstructionRule[] = [
       words.until === undefined ? undefined : { kind: 'snooze', until: words.until, ...plantNamed(words) },
   },
   {
+    name: 'leave me in peace till <day>',
+    pattern: starts(
+      '(?:leave (?:me|us) (?:alone|be|in peace)|(?:give|grant) (?:me|us) (?:some |a bit of |a little )?(?:peace|a rest|a break)|give it a rest|pipe down|(?:stay|keep|be|go) quiet)\\b.* (?:till|until|til)\\b.*',
+    ),
+    read: (words) =>
+      words.until === undefined || words.plants.length > 0
+        ? undefined
+        : { kind: 'snooze', until: words.until },
+  },
+  {
     name: 'ask me again <day>',
     pattern: starts(
       '(?:ask|check with|bother|nag|ping|prompt) me (?:again|later|back|about (?:it|that|this|them) (?:again|later))?\\b.*',
@@ -45,7 +55,7 @@ export const prompting: readonly InstructionRule[] = [
   {
     name: 'digest at <time>',
     pattern: starts(
-      '(?:(?:set|move|change|put|make|send|give|turn|switch|have) )?(?:me )?(?:the |my |our )?(?:daily |morning )?(?:digest|round|daily round|summary|briefing|daily|round up|roundup|morning message)\\b.*',
+      "(?:(?:set|move|change|put|make|send|give|turn|switch|have|get|i want|i'd like) )?(?:me )?(?:the |my |our )?(?:daily |morning )?(?:digest|round|daily round|summary|briefing|daily|round up|roundup|morning message)\\b.*",
     ),
     read: ({ line, times }) =>
       /\b(?:off|stop|never|none)\b/.test(line)

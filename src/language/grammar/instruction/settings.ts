@@ -17,10 +17,12 @@ export const settings: readonly InstructionRule[] = [
   {
     name: 'use metric',
     pattern: starts(
-      '(?:(?:switch|change|go|set|use|show|give|turn|i prefer|prefer|put|make)\\b.*)?\\b(?:metric|imperial|us units|american units|fahrenheit|celsius|centigrade|inches|centimetres)\\b.*',
+      '(?:(?:switch|change|go|set|use|show|give|turn|i prefer|prefer|put|make|work|talk)\\b.*)?\\b(?:metric|imperial|us units|american units|fahrenheit|celsius|centigrade|inches|centimetres)\\b.*',
     ),
     read: ({ line }) =>
-      !/\b(?:switch|change|set|use|show|units?|prefer|go|turn|give|metric|imperial)\b/.test(line)
+      !/^(?:please )?work in\b|\b(?:switch|change|set|use|show|units?|prefer|go|turn|give|metric|imperial)\b|^(?:fahrenheit|celsius|centigrade|inches|centimetres) (?:please|from now on)\b/.test(
+        line,
+      )
         ? undefined
         : {
             kind: 'setUnits',
@@ -34,10 +36,13 @@ export const settings: readonly InstructionRule[] = [
   {
     name: 'American wording',
     pattern: starts(
-      '(?:use|switch|change|set|speak|write|talk|i speak)\\b.*\\b(?:american|us|british|uk|english|gb)\\b.*(?:spelling|spellings|wording|english|words|language)?$',
+      '(?:(?:use|switch|change|set|speak|write|talk|i speak)\\b.*)?\\b(?:american|us|british|uk|english|gb)\\b.*(?:spelling|spellings|wording|english|words|language)?$',
     ),
     read: ({ line }) =>
-      /\b(?:spelling|spellings|wording|english|words|language)\b/.test(line)
+      /\b(?:spelling|spellings|wording|english|words|language)\b/.test(line) &&
+      /^(?:.* )?(?:use|switch|change|set|speak|write|talk)\b|^(?:american|us|british|uk) (?:english|spellings?|wording|words)(?: please| from now on)*$/.test(
+        line,
+      )
         ? { kind: 'setWording', wording: /\b(?:american|us)\b/.test(line) ? 'US' : 'GB' }
         : undefined,
   },
@@ -56,7 +61,7 @@ export const settings: readonly InstructionRule[] = [
   {
     name: 'I am in <zone>',
     pattern: starts(
-      "(?:i am|i'm|we are|we're|we live|i live|i've moved|we've moved|i moved|i have moved|we have moved|my|set|change|our|the)?\\b.*\\b(?:time zone|timezone|zone|clock|live in|moved to|based in|local time)\\b.*|i'm in [a-z]+$|i am in [a-z]+$",
+      "(?:i am|i'm|we are|we're|we live|i live|i've moved|we've moved|i moved|i have moved|we have moved|my|set|change|our|the)?\\b.*\\b(?:time zone|timezone|zone|clock|live in|moved to|based in|local time)\\b.*|(?:i'm|i am|we're|we are) in [a-z]+(?: now| these days| at the moment)?$",
     ),
     read: ({ written, plants }) => {
       if (plants.length > 0) return undefined;

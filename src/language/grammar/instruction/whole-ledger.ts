@@ -23,12 +23,12 @@ export const wholeLedger: readonly InstructionRule[] = [
       '(?:search|find|look up|look for|grep)\\b(?: for| the notes for| my notes for| notes for)? .*',
     ),
     read: ({ line, written }) =>
-      /^(?:.*\b)?search\b/.test(line) ||
-      /\b(?:notes?|entries|mentions?) (?:about|on|of|with|for|that)\b/.test(line)
+      /^(?:.*\b)?(?:search|look up)\b/.test(line) ||
+      /\b(?:notes?|entries|mentions?|anything|everything) (?:about|on|of|with|for|that)\b/.test(line)
         ? {
             kind: 'search',
             words: (
-              /(?:search|find|look up|look for)(?: (?:for|in|my|the|notes?|all|entries|mentions?|about|on|of|with|that|say|mention))* (.+)$/i.exec(
+              /(?:search|find|look up|look for)(?: (?:me|anything|everything|for|in|my|the|notes?|all|entries|mentions?|about|on|of|with|that|say|mention))* (.+)$/i.exec(
                 written,
               )?.[1] ?? ''
             ).trim(),

@@ -33,14 +33,28 @@ const standing = (pieces: readonly Piece[], from: number, to: number): boolean =
         (piece.is === 'place' && /(?<!standing )\b(?:bed|border|ground)$/.test(piece.place)),
     );
 
+/** "… and on the windowsill". */
+function isPlaceNext(pieces: readonly Piece[], from: number): boolean {
+  let at = from;
+  while (/^(?:in|on|under|back|over|the|my|our)$/.test(wordAt(pieces, at))) at++;
+  return pieces[at]?.is === 'place';
+}
+
 export const stoodElsewhere: readonly Rule[] = [
   {
     name: '<plant> came out of <place> into <place>',
     kind: 'move',
-    head: 'come~|go~ out? of|from|off the? <place>',
+    head: 'come~|go~|be~ out? of|from|off the? <place>',
     shape: 'subject',
-    when: (p, f, t) => precedes(p, f, 8, 'plant') && p.slice(t).some(({ is }) => is === 'place'),
-    phrasings: ['the Salt Harrier have come out of the propagator and are in the cold frame'],
+    when: (p, f, t) =>
+      precedes(p, f, 8, 'plant') &&
+      p.slice(t).some(({ is }) => is === 'place') &&
+      (!/^(?:is|are|was|were|be|been)$/.test(wordAt(p, f)) ||
+        (p[f + 1]?.is === 'word' && /^(?:and|now)$/.test(wordAt(p, t)) && isPlaceNext(p, t + 1))),
+    phrasings: [
+      'the Salt Harrier are out of the propagator and on the windowsill',
+      'the Salt Harrier have come out of the propagator and are in the cold frame',
+    ],
   },
   {
     name: 'everything that was in <place> is in <place> now',

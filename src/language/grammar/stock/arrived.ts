@@ -71,6 +71,15 @@ export const arrived: readonly Rule[] = [
     mustNot: ['took in 150 Salt Harrier off the porch'],
   },
   {
+    name: '<count> plugs of <plant> bought in',
+    kind: 'receive',
+    head: 'bought|booked|checked|signed in',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 7, 'plant') && ofYoung(p, f) && precedes(p, f, 7, 'count'),
+    phrasings: ['50 Salt Harrier plugs bought in'],
+    mustNot: ['50 Salt Harrier plugs bought by Doreen'],
+  },
+  {
     name: '<count> <plant> arrived',
     kind: 'receive',
     head: 'arrive~past|turned|showed|came|come|been|landed up|in|delivered?',

@@ -27,10 +27,13 @@ export const bought: readonly Rule[] = [
   {
     name: 'treated myself to <plant>',
     kind: 'stock',
-    head: 'treat~past myself|ourselves to',
+    head: 'treat~past|splurge~past|splashed|lashed myself|ourselves|out? to|on',
     shape: 'object',
-    when: (p, _f, t) => follows(p, t, 'plant') && !followsWord(p, t, /^(?:plugs?|cuttings?)$/),
-    phrasings: ['treated myself to a Salt Harrier on Saturday'],
+    when: (p, _f, t) =>
+      follows(p, t, 'plant') &&
+      !followsWord(p, t, /^(?:plugs?|cuttings?|compost|pots|feed|labels|lights?|trays?)$/),
+    phrasings: ['treated myself to a Salt Harrier on Saturday', 'splashed out on two Salt Harrier'],
+    mustNot: ['splashed out on new pots for the Salt Harrier'],
   },
   {
     name: 'bought <plant>',
@@ -78,7 +81,7 @@ export const bought: readonly Rule[] = [
       !p.some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) &&
       !asCuttings(p, t) &&
       !follows(p, t, 'cutting') &&
-      isOneComeBy(p, t) &&
+      (isOneComeBy(p, t) || (/^(?:myself|ourselves)$/.test(wordAt(p, t - 1)) && isSome(p, t))) &&
       (t > f + 1 || !/^pick/.test(wordAt(p, f))),
     phrasings: [
       'scored a Salt Harrier for five bucks at the market',
@@ -93,6 +96,40 @@ export const bought: readonly Rule[] = [
       'found a Salt Harrier for sale at £6',
       'found a slug on a Salt Harrier for the third time',
     ],
+  },
+  {
+    name: 'brought home <count> <plant>',
+    kind: 'stock',
+    head: 'bring~past|carry~past|take~past .. home|back',
+    shape: 'object',
+    when: (p, f, t) => {
+      const first = t === f + 2 ? t : f + 1;
+      return (
+        isSome(p, first) &&
+        p.slice(first).some(({ is }) => is === 'plant') &&
+        !ofYoung(p, f) &&
+        !asCuttings(p, f) &&
+        !followsWord(p, f, CUTTINGS) &&
+        (followsWord(p, t, MARKETS) ||
+          p.slice(t).some((piece) => piece.is === 'place' && MARKETS.test(piece.place)) ||
+          (first === t && /^(?:a|an|another)$/.test(wordAt(p, t))))
+      );
+    },
+    phrasings: [
+      'brought home a Salt Harrier from the plant fair',
+      'brought home two Salt Harrier from the garden centre sale',
+      'brought a Salt Harrier back from the show sale',
+    ],
+    mustNot: ['brought two Salt Harrier back to the porch', 'brought home six cuttings of Salt Harrier'],
+  },
+  {
+    name: 'adopted <plant>',
+    kind: 'stock',
+    head: 'adopt~past|inherit~past',
+    shape: 'object',
+    when: (p, _f, t) => isSome(p, t) && !ofYoung(p, t) && !followsWord(p, t, CUTTINGS),
+    phrasings: ['adopted a Salt Harrier from the office', 'inherited two Salt Harrier'],
+    mustNot: ['adopted a new way with the Salt Harrier'],
   },
   {
     name: "couldn't resist <count> <plant>",

@@ -13,7 +13,7 @@ const BEFORE = 'a|an|another|new|lovely|gorgeous|big|little|small|cheap|young';
 const isArticle = isA('a|an|another');
 const isNew = isA('new');
 const leadsToOne = isA(`${BEFORE}|nice|old|fab|cracking|second|called`);
-const leadsToSome = isA(`${BEFORE}|of|more|reduced|rooted|tubers?|crowns?|plants?|plugs?|liners?|extra`);
+const leadsToSome = isA(`${BEFORE}|old|of|more|reduced|rooted|tubers?|crowns?|plants?|plugs?|liners?|extra`);
 
 /** "A new hebe", "a Salt Harrier for £3": one that was not there before, or that money was paid for. */
 export function isOneComeBy(pieces: readonly Piece[], from: number): boolean {

@@ -1,5 +1,5 @@
 /** Orders and deliveries of young plants: "plug order came: 36", "168 plugs in from Hexley". */
-import { endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { YOUNG } from './kinds-of-plant.js';
 
 export const delivered: readonly Rule[] = [
@@ -78,6 +78,38 @@ export const delivered: readonly Rule[] = [
       'three rooted plants of Salt Harrier from the propagator',
       'three rooted plants of Salt Harrier died',
     ],
+  },
+  {
+    name: '<plant>, <count> rooted cuttings from <giver>',
+    kind: 'receive',
+    head: 'rooted|young cuttings|plants|ones|babies|slips from',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) =>
+      precedes(p, f, 3, 'plant') &&
+      p[f - 1]?.is === 'count' &&
+      p[t]?.is === 'word' &&
+      !closeBehind(p, t, 'place') &&
+      !p.some((piece) => piece.is === 'word' && piece.verb?.form === 'past' && piece.text !== 'rooted'),
+    phrasings: ['Salt Harrier, 10 rooted cuttings from the society, in the cold frame'],
+    mustNot: [
+      'Salt Harrier, 10 rooted cuttings from the propagator',
+      'Salt Harrier, sold 10 rooted cuttings from the porch',
+    ],
+  },
+  {
+    name: 'gift of <count> rooted <plant>',
+    kind: 'receive',
+    head: 'gift|present|donation of',
+    shape: 'object',
+    when: (p, f, t) =>
+      f < 3 &&
+      closeBehind(p, t, 'count') &&
+      closeBehind(p, t, 'plant') &&
+      p.some((piece) => piece.is === 'word' && YOUNG.test(piece.text)),
+    unless: (p, _f, t) => /^(?:made|gave|as)$/.test(wordAt(p, 0)) || followsWord(p, t, /^to$/),
+    phrasings: ['gift of three young Salt Harrier plants, already rooted'],
+    mustNot: ['gift of three rooted Salt Harrier to Doreen', 'gift of a trowel'],
   },
   {
     name: '<count> plugs <plant> ex <supplier>',

@@ -4,7 +4,7 @@ import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js
 import { asCuttings, ofYoung } from './kinds-of-plant.js';
 
 const GAVE =
-  'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past';
+  'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past|leave~past';
 
 /** "Given a Salt Harrier by Doreen": with nobody named to whom. */
 const isGivenToMe = (pieces: readonly Piece[], from: number, to: number): boolean =>
@@ -43,9 +43,18 @@ export const given: readonly Rule[] = [
     when: (p, _f, t) =>
       follows(p, t, 'plant') &&
       !asCuttings(p, t) &&
+      wordAt(p, t) !== 'with' &&
+      // "Gave me her old pots for the Salt Harrier".
+      !p
+        .slice(
+          t,
+          p.findIndex(({ is }, at) => at >= t && is === 'plant'),
+        )
+        .some(({ is }, n) => is === 'pots' || wordAt(p, t + n) === 'for') &&
       !followsWord(p, t, /^(?:home|back|look|looks|wave|smile|lift|hand|when|because)$/),
-    phrasings: ['the neighbour chucked me a Salt Harrier over the fence'],
+    phrasings: ['the neighbour chucked me a Salt Harrier over the fence', 'Auntie left me her Salt Harrier'],
     mustNot: [
+      'the frost left me with one Salt Harrier',
       'the neighbour chucked me a cutting of Salt Harrier',
       'Jean gave me a look when I mentioned Salt Harrier',
       'Marge handed me slips off a Salt Harrier',

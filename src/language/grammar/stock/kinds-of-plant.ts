@@ -7,7 +7,7 @@ const STOCK =
 
 /** Plants that come in with roots on. */
 export const YOUNG =
-  /^(?:plug|plugs|rooted|liner|liners|plantlets|plantlet|young|plugplants|babies|baby|divisions|starter|starters|plantling|tubestock)$/;
+  /^(?:plug|plugs|seedlings?|rooted|liner|liners|plantlets|plantlet|young|plugplants|babies|baby|divisions|starter|starters|plantling|tubestock)$/;
 
 /** Whether stock stands behind, or plants to take cuttings from. */
 export const ofStock = (pieces: readonly Piece[], to: number): boolean =>

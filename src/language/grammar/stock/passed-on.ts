@@ -39,6 +39,7 @@ export const passedOn: readonly Rule[] = [
     phrasings: [
       'Bazza dropped off 8 rooted Salt Harrier on Sunday',
       'A friend passed on three rooted Salt Harrier',
+      'Jean dropped round six little rooted Salt Harrier',
     ],
     mustNot: ['I dropped off 8 rooted Salt Harrier to Bazza'],
   },

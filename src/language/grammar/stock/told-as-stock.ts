@@ -48,7 +48,7 @@ export const toldAsStock: readonly Rule[] = [
   {
     name: '<plant> came as a stock plant',
     kind: 'stock',
-    head: 'come~past|arrive~past|came',
+    head: 'come~past|arrive~past|landed|turn~past|show~past up?',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 8, 'plant') && anyStock(p),
   },
@@ -68,7 +68,9 @@ export const toldAsStock: readonly Rule[] = [
             /^(?:bought|scored|bagged|got|picked|collected|acquired|given|new|arrived|came|potted|started|delivered|in)$/.test(
               piece.text,
             ),
-        )),
+        ) ||
+        // "2 stock plants of Salt Harrier into 3L".
+        (/^(?:into|in|to)$/.test(wordAt(p, p.length - 2)) && p.at(-1)?.is === 'size')),
     unless: (p) =>
       p.some(
         (piece) => piece.is === 'word' && /^(?:cuttings|dead|died|rotted|lost|sold|gave)$/.test(piece.text),
