@@ -15,7 +15,7 @@ const ofPlants = new Set(['tend', 'check', 'potOn', 'pinch', 'move', 'hardenOff'
 const ofNumbers = new Set(['strike', 'loss', 'potOn', 'pinch', 'move', 'plantOut', 'dispatch']);
 
 const LEAD =
-  /^(?:and|also|plus|then|ditto|likewise|(?:the )?same(?: again)?(?: for| with| goes for| to| on)?)\b[, ]*(?:(?:i |we )?did )?/i;
+  /^(?:(?:oh|ah|oops|sorry)[, ]+)?(?:(?:and|also|plus|then|ditto|likewise|(?:the )?same(?: again)?(?: for| with| goes for| to| on)?)\b[, ]*(?:(?:i |we )?(?:did|forgot)\b[,: ]*)?|(?:i |we )?forgot\b[,: ]*)/i;
 const TAIL = /(?<![, ])[, ]*\b(?:too|as well|also|likewise)$/i;
 const ANOTHER = /\b(?:other|another|more(?! like| than| or less)|rest|remaining|last)\b/i;
 

@@ -20,10 +20,10 @@ import {
 } from '../words/question-answers.js';
 import { doneOf, speechOf } from './deeds.js';
 import { dueWithin } from '../outlook/digest.js';
-import { plansOf } from '../outlook/plan.js';
 import { siteOf } from '../outlook/site.js';
 import { whichBetter } from '../outlook/which-better.js';
 import { allDues } from './looking-ahead.js';
+import { plansAsked } from './plans-asked.js';
 import { rates } from './strike-rates.js';
 import type { Sitting } from './sitting.js';
 
@@ -95,20 +95,7 @@ function answerTo(sitting: Sitting, question: Question): string {
     case 'rate':
       return rateWords(rates(all), whichBetter(all), plant);
     case 'plan':
-      return planWords(
-        plansOf({
-          ledger,
-          today: sitting.today,
-          site: siteOf(sitting.settings),
-          keeper: sitting.keeper,
-        }).filter(
-          ({ variety, crop }) =>
-            !named ||
-            (plant.variety !== undefined && variety?.toLowerCase() === plant.variety.toLowerCase()) ||
-            (plant.crop !== undefined && crop === plant.crop),
-        ),
-        speech,
-      );
+      return planWords(plansAsked(sitting, plant), speech);
     case 'frost':
       return frostWords(siteOf(sitting.settings), speech);
     case 'help':

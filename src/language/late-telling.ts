@@ -13,8 +13,9 @@ const SOONER =
 const EXCUSES: readonly RegExp[] = [
   `(?:(?:i|we) )?(?:should|ought to|meant to|could) (?:have |of )?(?:${TOLD}|${TELL})${WHAT}${SOONER}`,
   `(?:(?:i|we) )?(?:never|forgot to|didn't|haven't|clean forgot to) (?:${TELL}|wrote|${TOLD})${WHAT}(?:${SOONER})?`,
+  '(?:(?:i|we) )?(?:nearly |almost |clean |completely |quite )?(?:forgot|forgotten)',
   `(?:(?:i'm|i am|we're) )?(?:a bit |a little |very |rather )?late (?:telling|writing|logging|noting|with|in telling)${WHAT}`,
-].map((excuse) => new RegExp(`^${leading('sorry|oops|oh|ah|i know')}${excuse}$`));
+].map((excuse) => new RegExp(`^${leading('sorry|oops|oh|ah|and|i know')}${excuse}$`));
 
 /** No excuse is longer. */
 const LONGEST = 14;

@@ -37,7 +37,7 @@ export const CONFIDENCE = 0.9;
 const MOST_TIMES_WANTED = 4;
 const FEW_CUTTINGS = 20;
 
-interface Ahead {
+export interface Ahead {
   readonly ledger: Ledger;
   readonly today: Day;
   readonly site: Site;
@@ -48,7 +48,8 @@ export function plansOf(ahead: Ahead): readonly Plan[] {
   return wantedOf(ahead.ledger, ahead.site, ahead.today).map((wanted) => planFor(wanted, ahead));
 }
 
-function planFor(wanted: Wanted, ahead: Ahead): Plan {
+/** Of one wish, told or only asked about. */
+export function planFor(wanted: Wanted, ahead: Ahead): Plan {
   const { ledger, today, site, keeper } = ahead;
   const crop = wanted.crop === null ? null : cropNamed(wanted.crop);
   const after = (crop?.growOnDays ?? 0) + (crop?.hardenOffDays ?? 0);

@@ -3,13 +3,13 @@ import { addDays, type Day, dayFromNumber } from '../calendar/day.js';
 import { lastDay } from '../calendar/span.js';
 import { cropNamed } from '../horticulture/crops.js';
 import { plantOutDay } from '../horticulture/plant-out.js';
-import type { Plant } from '../ledger/entry.js';
+import type { Plant, Target } from '../ledger/entry.js';
 import { batchLabelled, entriesOf, type Ledger } from '../ledger/ledger.js';
 import { staysIndoors } from './season.js';
 import { saferDays, type Site } from './site.js';
 
 export interface Wanted {
-  /** Line of the journal on which it was told. */
+  /** Line of the journal on which it was told; 0 where it is only asked about. */
   readonly line: number;
   readonly plant: Plant;
   readonly crop: string | null;
@@ -26,21 +26,35 @@ const DAY_MS = 86_400_000;
 export function wantedOf(ledger: Ledger, site: Site, today: Day): readonly Wanted[] {
   const latest = new Map<string, Wanted>();
   for (const { line, entry, journal } of entriesOf(ledger, 'target')) {
-    if (typeof entry.count !== 'number') continue;
-    const { variety, crop } = asVariety(ledger, entry);
-    const plant: Plant = {
-      ...(variety === undefined ? {} : { variety }),
-      ...(crop === undefined || variety !== undefined ? {} : { crop }),
-    };
-    const known = crop ?? cropOf(ledger, variety) ?? null;
     const toldOn = dayFromNumber(Math.floor(journal.at / DAY_MS));
-    const said = lastDay(entry.date);
-    const by = said > addDays(toldOn, 1) ? said : nextPlanting(known, toldOn, site);
-    latest.set(JSON.stringify(plant).toLowerCase(), {
-      line, plant, crop: known, variety: variety ?? null, want: entry.count, toldOn, by,
-    }); // prettier-ignore
+    const wanted = wantedBy(entry, { ledger, site, toldOn, line });
+    if (wanted) latest.set(JSON.stringify(wanted.plant).toLowerCase(), wanted);
   }
   return [...latest.values()].filter(({ by }) => by === null || by >= today);
+}
+
+interface Telling {
+  readonly ledger: Ledger;
+  readonly site: Site;
+  readonly toldOn: Day;
+  readonly line: number;
+}
+
+/** What a target asks for, standing or only asked about; null where it names no number. */
+export function wantedBy(
+  entry: Omit<Target, 'kind'>,
+  { ledger, site, toldOn, line }: Telling,
+): Wanted | null {
+  if (typeof entry.count !== 'number') return null;
+  const { variety, crop } = asVariety(ledger, entry);
+  const plant: Plant = {
+    ...(variety === undefined ? {} : { variety }),
+    ...(crop === undefined || variety !== undefined ? {} : { crop }),
+  };
+  const known = crop ?? cropOf(ledger, variety) ?? null;
+  const said = entry.date === undefined ? toldOn : lastDay(entry.date);
+  const by = said > addDays(toldOn, 1) ? said : nextPlanting(known, toldOn, site);
+  return { line, plant, crop: known, variety: variety ?? null, want: entry.count, toldOn, by };
 }
 
 /** Plants are wanted of a variety; a batch that was named stands for its own. */
