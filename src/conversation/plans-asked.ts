@@ -27,7 +27,8 @@ export function plansAsked(sitting: Sitting, plant: Plant): readonly Plan[] {
 
 /** "Will I have enough Ember Fox for ten by June?": the question read as the wish that it holds. */
 function wishIn(sitting: Sitting, { ledger, site, today }: Ahead): Wanted | null {
-  const wish = sitting.text.replace(/\?.*$/s, '').replace(BEFORE_WISH, 'I want');
+  const [asked = ''] = sitting.text.split('?');
+  const wish = asked.replace(BEFORE_WISH, 'I want');
   const [only, another] = readIn(sitting, wish).entries;
   if (only?.entry.kind !== 'target' || another) return null;
   return wantedBy(only.entry, { ledger, site, toldOn: today, line: 0 });

@@ -8,6 +8,7 @@ import type { Draft } from './drafting/draft.js';
 import { endsBefore } from './drafting/endings.js';
 import { tellHormoneAndCause } from './drafting/hormone-and-cause.js';
 import { leftOutCases } from './drafting/left-out.js';
+import { underCrop } from './drafting/crop-heading.js';
 import { dayCases, placeCases } from './drafting/place-and-day-cases.js';
 import { plantCases, setPlant } from './drafting/plant-cases.js';
 import { potCases } from './drafting/pot-cases.js';
@@ -39,7 +40,7 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
   for (const draft of told.drafts) if (told.ofEach) draft.quantity ??= told.ofEach;
   tellHormoneAndCause({ pieces, clause, told });
   if (told.eachOfPots) told.drafts.forEach(countPerPot);
-  return shareSlots(told).map(countedByContainers);
+  return underCrop(shareSlots(told), pieces, clause).map(countedByContainers);
 }
 
 /** The plants that a row names, each once, a crop joined to the variety beside it. */

@@ -34,6 +34,7 @@ export type Piece = Run &
         readonly is: 'plant';
         readonly plant: PlantWords;
         /** Known to the context or the crop list. */ readonly known: boolean;
+        /** The crop that the context has for the variety. */ readonly ofCrop?: string;
       }
     | { readonly is: 'count'; readonly quantity: Quantity }
     | { readonly is: 'pots'; readonly pots?: number; readonly each?: number; readonly vague?: true }

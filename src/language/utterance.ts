@@ -109,14 +109,17 @@ function chunk(
     for (let at = piece.from; at < piece.to; at++) owner[at] = piece;
     return piece.to > piece.from;
   };
-  for (const { from, to, variety, label } of names)
+  for (const { from, to, variety, label } of names) {
+    const ofCrop = context.varieties?.find(({ name }) => name === variety)?.crop;
     claim({
       is: 'plant',
       from,
       to,
       known: true,
+      ...(ofCrop === undefined ? {} : { ofCrop }),
       plant: label !== undefined ? { batch: label } : { variety: variety ?? '' },
     });
+  }
   quotedNames(text, tokens, free, claim);
   namedNames(text, tokens, free, claim);
   namesBeforeCrop(text, tokens, free, claim);

@@ -8,6 +8,8 @@ export interface Draft {
   readonly quantity?: Quantity;
   readonly plant?: PlantWords;
   readonly known?: boolean;
+  /** The crop that the context has for the variety. */
+  readonly ofCrop?: string;
   /** "Them", "those": what was named before. */
   readonly pronoun?: boolean;
   readonly pots?: number;

@@ -131,6 +131,7 @@ export const plantCases: readonly Case<PlantSeen>[] = [
 export function setPlant({ draft, piece }: Pick<PlantSeen, 'draft' | 'piece'>): void {
   draft.plant = piece.plant;
   draft.known = piece.known;
+  if (piece.ofCrop !== undefined) draft.ofCrop = piece.ofCrop;
 }
 
 function nameAgain({ draft, piece }: PlantSeen): void {
