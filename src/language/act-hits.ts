@@ -49,7 +49,15 @@ function isWhichOnes(row: readonly Piece[], { from, to }: Hit): boolean {
     !/^(?:ones|lot|cuttings|batch)$/.test(wordAt(row, who - 1))
   )
     return false;
-  if (/^(?:of|out)$/.test(wordAt(row, 0))) return true;
+  // "Of the Salt Harrier I have lost five" tells how many of them.
+  if (/^(?:of|out)$/.test(wordAt(row, 0)))
+    return (
+      named?.is !== 'plant' ||
+      !row.slice(from, from + 4).some(({ is }) => is === 'count') ||
+      row
+        .slice(to)
+        .some((piece) => piece.is === 'break' || (piece.is === 'word' && piece.verb?.form === 'past'))
+    );
   let end = to;
   while (
     row[end]?.is === 'when' ||

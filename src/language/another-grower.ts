@@ -73,6 +73,10 @@ function hadTheirs(pieces: readonly Piece[], { from, hit }: Clause): boolean {
 const ADVERB =
   /^(?:has|have|had|just|already|only|also|now|finally|even|all|got|been|then|apparently|managed|to|went|and|always|recently|once)$/;
 
+/** Who may well have done it for the grower. */
+const HOUSEHOLD =
+  /^(?:mum|mam|mom|dad|mother|father|wife|husband|partner|daughter|son|she|he|they|nan|gran|granny|grandma|grandad|lads?|girls?|boys?|someone|somebody)$/;
+
 /** "Bill next door has rooted nine of his Salt Harrier": done by somebody, with what is theirs; no "… for me". */
 function isByAnother(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {
   const head = hit && pieces[hit.from];
@@ -104,7 +108,10 @@ function isByAnother(pieces: readonly Piece[], { from, to, hit }: Clause): boole
       (/^(?:take|strike)$/.test(lemma ?? '') && hit.rule.kind === 'strike' && person.sure)) &&
     hit.rule.shape === 'object' &&
     (person.sure || plantsIn(behind).length > 0) &&
-    plantsIn(behind).every(({ plant }) => (plant.variety ?? plant.batch) === undefined);
+    (plantsIn(behind).every(({ plant }) => (plant.variety ?? plant.batch) === undefined) ||
+      // "Sheila next door has struck eight Salt Harrier already": she does not grow with us.
+      (hit.rule.kind === 'strike' &&
+        !pieces.slice(from, person.to).some((piece) => piece.is === 'word' && HOUSEHOLD.test(piece.text))));
   return (
     roots ||
     lost ||

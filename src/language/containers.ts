@@ -106,6 +106,16 @@ function containerAt(pieces: readonly Piece[], start: number): Joined | undefine
       ],
       to: start + 3,
     };
+  // "5x4" alone: five of four, or four of five, or pots of that size.
+  if (
+    multiplied?.quantity.value !== undefined &&
+    number !== undefined &&
+    (pieces[start + 3] === undefined || pieces[start + 3]?.is === 'break')
+  )
+    return {
+      pieces: [{ is: 'count', quantity: { vague: true }, from: first.from, to: multiplied.to }],
+      to: start + 3,
+    };
   // "2x5 tip cuttings": ten.
   const counted = pieces[start + 3];
   if (
@@ -129,8 +139,20 @@ function containerAt(pieces: readonly Piece[], start: number): Joined | undefine
   if (sized?.is === 'size' && !isContainer(pieces, at)) {
     size = sized;
     at++;
-    if (!sized.container && isContainer(pieces, at)) at++;
-    else if (!sized.container) {
+    const named = sized.container || isContainer(pieces, at);
+    if (!sized.container && named) at++;
+    // "2 x 104 plug trays": so many in each.
+    const cells = wordAt(pieces, start + 1) === 'x' ? /^(\d+)cell$/.exec(size.size)?.[1] : undefined;
+    if (number !== undefined && cells !== undefined && Number(cells) >= 20)
+      return {
+        pieces: [
+          { is: 'count', quantity: { value: number * Number(cells) }, from: first.from, to: first.to },
+          { is: 'pots', pots: number, from: first.from, to: size.to },
+          size,
+        ],
+        to: at,
+      };
+    if (!named) {
       // "3 x 9cm" without a word for the container.
       if (wordAt(pieces, start + 1) !== 'x') return undefined;
     }

@@ -1,5 +1,5 @@
 /** Proposals of one note that tell of one act: a look and what it found, cuttings taken and where they were put. */
-import { joinCheck, joinLoss } from './joining/looks-and-losses.js';
+import { joinCheck, joinLoss, withoutWhatIsLeft } from './joining/looks-and-losses.js';
 import { isOnePlant, plantToldOf } from './joining/plant-of.js';
 import { joinStrike, merge, strikeInto } from './joining/strikes.js';
 import { joinCare, joinSending, joinTwiceTold } from './joining/twice-told.js';
@@ -9,7 +9,7 @@ import type { Proposal } from './proposal.js';
 /** Joined and with what a pronoun carries over; in the order told. */
 export function joinProposals(proposals: readonly Proposal[]): readonly Proposal[] {
   const joined: Proposal[] = [];
-  for (const proposal of proposals) {
+  for (const proposal of withoutWhatIsLeft(proposals)) {
     const last = joined.at(-1);
     const one =
       last &&

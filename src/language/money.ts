@@ -1,5 +1,6 @@
 /** Numbers that count no plants: money, a share in per cent, the number of a house or page. */
 import { numberAt } from './numbers.js';
+import { percentAt } from './quantities/shares.js';
 import { isHundredPercent } from './quantities/whole.js';
 import { textAt, type Token } from './tokens.js';
 
@@ -13,6 +14,7 @@ export function moneyAt(tokens: readonly Token[], at: number): number | undefine
   const unit = numberAt(tokens, at)?.to ?? tokens.length;
   if (
     !isHundredPercent(tokens, at) &&
+    !percentAt(tokens, at) &&
     (/^(?:p|quid|pounds|dollars|bucks|euro|euros|pence|%|percent|nzd|aud)$/.test(textAt(tokens, unit)) ||
       /^[£$€%]$/.test(tokens[unit]?.raw ?? ''))
   )

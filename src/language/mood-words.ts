@@ -9,4 +9,4 @@ export const INTENDED =
 export const REPORT =
   /^(?:says|said|say|saying|reckon|reckons|reckoned|thinks|told|tells|asked|asks|ask|suggests|suggested|advised|advises|recommends|recommended|swears|swore|claims|claimed|insists|insisted|apparently|according|heard|read|wants|mentioned)$/;
 export const MANAGED =
-  /^(?:found|managed|got|able|remembered|started|began|begun|helped|stopped|went|decided|chance|starting|continued)$/;
+  /^(?:plucked|mustered|found|managed|got|able|remembered|started|began|begun|helped|stopped|went|decided|chance|starting|continued)$/;

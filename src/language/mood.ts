@@ -8,7 +8,7 @@ import { DENIAL, INTENDED, MANAGED, REPORT, SUPPOSED } from './mood-words.js';
 import { isRecalled } from './other-times.js';
 import { pastTalk } from './past-talk.js';
 import type { Piece } from './pieces.js';
-import { isArranged, isHoped, isOnOrder, isToBe } from './yet-to-be.js';
+import { isArranged, isHoped, isOnOrder, isPutSomewhere, isToBe } from './yet-to-be.js';
 
 export type Mood = 'done' | 'denied' | 'intended' | 'supposed' | 'reported' | 'asked';
 
@@ -78,7 +78,8 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   // "A video on pinching out fuchsias"; no "made a start on potting them".
   if (
     form === 'ing' &&
-    (before.at(-1) === 'for' ||
+    ((before.at(-1) === 'for' &&
+      !(hit.rule.kind === 'hardenOff' && isPutSomewhere(pieces, clause, hit.from))) ||
       (/^(?:on|about)$/.test(before.at(-1) ?? '') &&
         !/^(?:carried|carry|kept|went|cracked|got|start|started|moved|on)$/.test(before.at(-2) ?? '')))
   )
@@ -135,6 +136,11 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     form !== 'past' &&
     before.some((word, n) => /^(?:wanted|hoped|planned|intended)$/.test(word) && before[n + 1] === 'to')
   )
+    return 'supposed';
+  // "Still too soft to harden off".
+  if (form === 'base' && before.at(-1) === 'to' && before.slice(-4, -1).includes('too')) return 'supposed';
+  // "Thought I had lost two but they have come round".
+  if (form === 'past' && /\bthought (?:that )?(?:(?:i|we) had|i'd|we'd)$/.test(before.join(' ')))
     return 'supposed';
   if (has(SUPPOSED) && !(form === 'past' && has(/^thought$/) && has(/^i$/))) return 'supposed';
   if (has(DENIAL)) return 'denied';

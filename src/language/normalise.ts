@@ -36,6 +36,8 @@ export function normalise(text: string): string {
     .replace(/\b(?:this )?([ap])\.\s?m\b\.?|\bthis ([ap])m\b/giu, (_, dotted?: string, bare?: string) =>
       /^a/i.test(dotted ?? bare ?? '') ? 'this morning' : 'this afternoon',
     )
+    .replace(/\bca?\. ?(?=\d)/giu, 'circa ')
+    .replace(/(\b(?:pot|tray|module|cell|punnet|jar|flat)s) ?@ ?(?=\d{1,3}(?![\d.p]))/giu, '$1 x ')
     .replace(/[ºᵒ˚]/gu, '°')
     .replace(/(^|\s)w\/(?=\s)/giu, '$1with')
     .replace(/(\d),(\d)(?=\s?(?:°|degrees?\b|grad\b))/gu, '$1.$2')

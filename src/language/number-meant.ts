@@ -31,8 +31,18 @@ export function countedBy(
     return { ...draft, quantity: { vague: true } };
   if (allUnrooted) return { ...draft, quantity: { vague: true } };
   if (rule?.kind === 'loss' && quantity === undefined && unrooted) return { ...draft, quantity: unrooted };
+  if (rule?.sense === 'left' && quantity) return { ...draft, quantity: othersOf(quantity) };
   return rule?.count ? { ...draft, quantity: { whole: rule.count } } : draft;
 }
+
+/** "Five of nine survived", "half are left": how many did not; of how many, the ledger knows where nobody has said. */
+const othersOf = ({ value, outOf, share, negative }: Quantity): Quantity => {
+  // "Minus two, rot".
+  if (negative && value !== undefined) return { value: -value };
+  if (share) return { share: [share[1] - share[0], share[1]] };
+  if (value === undefined) return { vague: true };
+  return outOf === undefined ? { allBut: value } : { value: outOf - value };
+};
 
 /**
  * "Tipped out ten, six had roots": what a look told of before it tells what was found. Its number is that of the sample,

@@ -42,6 +42,10 @@ export function numberAt(tokens: readonly Token[], at: number): FoundNumber | un
       return { value: rest.value / 2, to: rest.to, figures: false, collective: true };
     return undefined;
   }
+  // "A baker's dozen".
+  const bakers = word(tokens, at) === 'a' ? at + 1 : at;
+  if (/^bakers?$|^baker's$/.test(word(tokens, bakers)) && word(tokens, bakers + 1) === 'dozen')
+    return { value: 13, to: bakers + 2, figures: false, collective: true };
   const alone = collective(tokens, at);
   if (alone) {
     if (

@@ -49,6 +49,14 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
     /^(?:into|in|to|on|up|a|one|an)$/.test(text(tokens, at - 1))
   )
     return withContainer(tokens, `1${UNITS[text(tokens, at)]}`, at + 1);
+  // "Into 140s": pots by their width in millimetres, which no tray counts.
+  if (
+    text(tokens, at + 1) === 's' &&
+    tokens[at + 1]?.glued === true &&
+    /^(?:into|in|to)$/.test(text(tokens, at - 1)) &&
+    /^(?:75|90|100|125|140|165|175|180|190)$/.test(text(tokens, at))
+  )
+    return withContainer(tokens, `${text(tokens, at)}mm`, at + 2);
   if (
     text(tokens, at + 1) === 's' &&
     tokens[at + 1]?.glued === true &&

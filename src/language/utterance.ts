@@ -151,8 +151,10 @@ function chunk(
     const size = sizeAt(open, at);
     if (size && claim({ is: 'size', from: at, to: size.to, size: size.size, container: size.container }))
       continue;
-    // "TE1 -1 rot": one fewer.
-    const fewer = open[at]?.text === '-' && owner[at - 1]?.is === 'plant';
+    // "TE1 -1 rot", "minus two Salt Harrier": so many fewer.
+    const fewer =
+      (open[at]?.text === '-' && owner[at - 1]?.is === 'plant') ||
+      (open[at]?.text === 'minus' && (owner[at - 1]?.is === 'plant' || owner[at + 2]?.is === 'plant'));
     const temperature = fewer ? undefined : temperatureAt(open, at, american);
     if (temperature) claim({ is: 'celsius', from: at, to: temperature.to, celsius: temperature.celsius });
   }

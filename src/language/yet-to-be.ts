@@ -61,3 +61,10 @@ export function isOnOrder(pieces: readonly Piece[], { from, to }: Clause): boole
   const words = pieces.slice(from, to).flatMap((piece) => (piece.is === 'word' ? [piece.text] : []));
   return words.some((word) => ON_ORDER.test(word)) && !words.some((word) => COME_IN.test(word));
 }
+
+/** "Into the cold frame for hardening off": there already. */
+export const isPutSomewhere = (pieces: readonly Piece[], { from }: Clause, to: number): boolean =>
+  pieces.slice(from, to).some(({ is }) => is === 'plant') &&
+  pieces
+    .slice(from, to)
+    .some((piece) => piece.is === 'place' && /^(?:into|in|to|onto|on|under)$/.test(piece.prep ?? ''));

@@ -54,6 +54,7 @@ export const holidayNames: Rule[] = [
   holiday('Australia Day', ['australia day'], yearly(1, 26)),
   holiday("St Brigid's Day", ['saint|st? .? brigids day'], yearly(2, 1)),
   holiday('Candlemas', ['candlemas day?'], yearly(2, 2)),
+  holiday('Cinco de Mayo', ['cinco de mayo'], yearly(5, 5)),
   holiday('Groundhog Day', ['groundhog day'], yearly(2, 2)),
   holiday('Waitangi Day', ['waitangi day?'], yearly(2, 6)),
   holiday("Valentine's Day", ['saint|st? .? valentines day', 'valentines'], yearly(2, 14)),

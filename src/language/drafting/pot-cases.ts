@@ -33,6 +33,19 @@ export const potCases: readonly Case<Seen<'pots'>>[] = [
     },
   },
   {
+    name: '<count> <plant>, a pot each',
+    phrasings: ['Took ten Salt Harrier, a pot apiece'],
+    when: ({ draft, piece, pieces, at, clause }) =>
+      clause.hit?.rule.kind === 'strike' &&
+      piece.pots === 1 &&
+      draft.quantity?.value !== undefined &&
+      /^(?:each|apiece)$/.test(wordAt(pieces, at + 1)),
+    does: ({ draft }) => {
+      const plants = draft.quantity?.value;
+      if (plants !== undefined) draft.pots ??= plants;
+    },
+  },
+  {
     name: '<pots> of <plant>, <pots> of <plant>',
     phrasings: ['Took two pots of Salt Harrier and one pot of Tallow Bell'],
     when: ({ draft, pieces, at, clause }) =>

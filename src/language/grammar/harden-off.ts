@@ -86,6 +86,18 @@ export const hardenOffRules: readonly Rule[] = [
     phrasings: ['Salt Harrier spending days outside from today'],
   },
   {
+    name: '<plant> in and out each day',
+    kind: 'hardenOff',
+    head: 'in|out and in|out',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 4, 'plant') &&
+      (/^(?:each|every|daily)$/.test(wordAt(p, t)) ||
+        (p[t]?.is === 'when' && /^(?:each|every)\b/i.test(p[t].when.words))),
+    phrasings: ['Salt Harrier in and out each day now'],
+    mustNot: ['in and out of the shed every day, Salt Harrier fine'],
+  },
+  {
     name: '<plant> out days',
     kind: 'hardenOff',
     head: 'out|outside|outdoors days|daytimes',
@@ -106,14 +118,24 @@ export const hardenOffRules: readonly Rule[] = [
       ),
   },
   {
+    name: 'accustoming <plant> to outside',
+    kind: 'hardenOff',
+    head: 'accustom|accustoming|accustomed .. to the? outside|outdoors|sun|cold|wind|open|weather|elements',
+    shape: 'object',
+    when: namesPlant,
+    phrasings: ['accustomed the Salt Harrier to the open today'],
+  },
+  {
     name: 'out to harden',
     phrasings: ['Salt Harrier out to harden'],
     kind: 'hardenOff',
     head: 'to harden|toughen|acclimatise|acclimatize|acclimate',
     shape: 'subject',
     unless: (p, f) =>
-      /^(?:ready|need|needs|want|wants|time|due|about|going|have|has)$/.test(wordAt(p, f - 1)),
-    mustNot: ['Salt Harrier ready to toughen up'],
+      /^(?:ready|need|needs|want|wants|time|due|about|going|have|has|enough|safe|early|late)$/.test(
+        wordAt(p, f - 1),
+      ) || [2, 3].some((n) => wordAt(p, f - n) === 'too'),
+    mustNot: ['Salt Harrier ready to toughen up', 'Salt Harrier still too soft to harden off'],
     when: (p) => namesPlant(p) || p.some((piece) => piece.is === 'word' && THEM.test(piece.text)),
   },
   {

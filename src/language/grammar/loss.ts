@@ -1,4 +1,5 @@
 /** Cuttings or plants that died or were thrown out, by what became of them. */
+import { left } from './loss/left.js';
 import { lost } from './loss/lost.js';
 import { rotted } from './loss/rotted.js';
 import { takenWithIt } from './loss/taken-with-it.js';
@@ -18,4 +19,5 @@ export const lossRules: readonly Rule[] = [
   ...weather,
   ...thrownAway,
   ...broken,
+  ...left,
 ];

@@ -21,6 +21,7 @@ export const pinchRules: readonly Rule[] = [
     unless: (p, f, t) =>
       cuttingsTaken(p, f, t) ||
       isStolen(p, f, t) ||
+      /^(?:myself|me|himself|herself|themselves)$/.test(wordAt(p, t)) ||
       // "A pinch of salt".
       (wordAt(p, f) === 'pinch' &&
         wordAt(p, t) === 'of' &&
@@ -28,6 +29,7 @@ export const pinchRules: readonly Rule[] = [
     mustNot: [
       'someone pinched two Salt Harrier off the front step',
       'gave the Salt Harrier a pinch of bonemeal',
+      'pinched myself, the Salt Harrier look so good',
     ],
   },
   {
@@ -149,13 +151,28 @@ export const pinchRules: readonly Rule[] = [
     head: 'points|tips|tops|growing .. removed|pinched|nipped|snipped|off|out',
     shape: 'subject',
     when: (p, f, t) =>
-      (p.slice(f, t).some(({ is }) => is === 'plant') || precedes(p, f, 5, 'plant')) &&
+      (p.slice(f, t).some(({ is }) => is === 'plant') ||
+        precedes(p, f, 5, 'plant') ||
+        (/^(?:from|off|of|on)$/.test(wordAt(p, t)) && closeBehind(p, t, 'plant'))) &&
       !p.some(
         (piece) =>
           piece.is === 'word' &&
           /^(?:cuttings|cutting|need|needs|want|will|took|take|taken|struck)$/.test(piece.text),
       ),
-    phrasings: ['the growing points of eight Salt Harrier have been removed'],
+    phrasings: [
+      'the growing points of eight Salt Harrier have been removed',
+      'growing tips removed from the Salt Harrier',
+    ],
+  },
+  {
+    name: 'removed the tips, <plant>',
+    kind: 'pinch',
+    head: 'remove~past|rubbed the|their|its|all? growing|soft? tips|tops|tip|top|points|leaders out|off?',
+    shape: 'object',
+    when: (p, f, t) => precedes(p, f, 5, 'plant') || closeBehind(p, t, 'plant'),
+    unless: cuttingsTaken,
+    phrasings: ['from the Salt Harrier I have removed the top'],
+    mustNot: ['removed the top from the cold frame, Salt Harrier fine'],
   },
   {
     name: '<plant> had their tips nipped out',

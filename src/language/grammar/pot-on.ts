@@ -2,6 +2,7 @@
 import type { Piece } from '../pieces.js';
 import { biggerPots } from './pot-on/bigger-pots.js';
 import { aboutCuttings, intoSize } from './pot-on/into-size.js';
+import { outOfWater } from './pot-on/out-of-water.js';
 import { toSize } from './pot-on/to-size.js';
 import { follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
@@ -132,7 +133,7 @@ export const potOnRules: readonly Rule[] = [
   {
     name: 'moved <plant> into <size> pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|set~past|bung~past|whack~past|fire~past|lob~past|shove~past|plonk~past|bring~past|plant~past|rehouse~past|promote~past|place~past|chuck~past|sling~past|split~past|singled|separated|divided|settled .. into|to|in|up|on <size>',
+    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|set~past|bung~past|whack~past|fire~past|lob~past|shove~past|plonk~past|bring~past|plant~past|rehouse~past|promote~past|place~past|chuck~past|sling~past|split~past|graduated|singled|separated|divided|settled .. into|to|in|up|on <size>',
     shape: 'object',
     unless: aboutCuttings,
     phrasings: ['moved Salt Harrier into 9cm pots', 'moved up Salt Harrier to 9cm'],
@@ -185,10 +186,14 @@ export const potOnRules: readonly Rule[] = [
   {
     name: '<plant> have a bigger pot',
     kind: 'potOn',
-    head: 'have~|get~past a bigger|larger|new pot|pots',
+    head: 'have~|get~past a|some|nice? bigger|larger|new pot|pots',
     shape: 'subject',
-    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
-    phrasings: ['the Salt Harrier were bursting out so every one has a bigger pot now'],
+    when: (p, f) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') && !/^(?:i|we|you|they)$/.test(wordAt(p, f - 1)),
+    phrasings: [
+      'Salt Harrier got new pots, four of them',
+      'the Salt Harrier were bursting out so every one has a bigger pot now',
+    ],
     mustNot: ['the Salt Harrier need a bigger pot'],
   },
   {
@@ -211,5 +216,6 @@ export const potOnRules: readonly Rule[] = [
     phrasings: ['put each Salt Harrier in a pot of 9 cm', 'put the Salt Harrier each in a pot of 9 cm'],
     mustNot: ['put each of the Salt Harrier cuttings in a pot of 9 cm'],
   },
+  ...outOfWater,
   ...toSize,
 ];

@@ -10,7 +10,7 @@ export type Shape = 'object' | 'subject';
 
 /**
  * What the rest of the sentence must know of an act beyond its kind: that it was a `look`, or a look at a `sample`; where
- * the recipient stands; that a `delivery` may name one behind a comma; whence and where to a move goes.
+ * the recipient stands; that a `delivery` may name one behind a comma; whence and where to a move goes; that its number is of what is `left`.
  */
 export type Sense =
   | 'look'
@@ -20,7 +20,8 @@ export type Sense =
   | 'delivery'
   | 'plain move'
   | 'indoors'
-  | 'emptying';
+  | 'emptying'
+  | 'left';
 
 export interface Rule {
   readonly name: string;

@@ -5,7 +5,7 @@ import { wordAt } from './rule.js';
 
 /** What is taken from a plant to be rooted. */
 export const CUTTINGS =
-  /^(?:cutting|cuttings|slip|slips|piece|pieces|stem|stems|shoots|shoot|bits|bit|basals|tips|nodes|babies)$/;
+  /^(?:cutting|cuttings|slip|slips|piece|pieces|stem|stems|shoots|shoot|bits|bit|basals|tips|nodes|babies|snippets|starts)$/;
 
 /** What carries plants away, as the subject of a sentence: "the van took two dozen". */
 const CARRIER = /^(?:van|lorry|truck|trailer|courier|carrier|haulier|driver|postman|postie)$/;
@@ -22,7 +22,8 @@ export const isCarried = (pieces: readonly Piece[], from: number): boolean =>
   CARRIER.test(subjectOf(pieces, from));
 
 /** Who comes to have plants: "a customer took six". */
-const BUYER = /^(?:customers?|buyers?|punters?|clients?|visitors?|shoppers?|florist|stallholder|trader)$/;
+const BUYER =
+  /^(?:customers?|buyers?|punters?|clients?|visitors?|shoppers?|florist|stallholder|trader|sister|brother|neighbou?rs?|friends?|mate|pal|cousin|aunt|auntie|aunty|uncle|niece|nephew|colleague)$/;
 
 export const isBuyer = (pieces: readonly Piece[], from: number): boolean =>
   BUYER.test(subjectOf(pieces, from));

@@ -1,4 +1,5 @@
 /** A look and what it found, a loss and how it came about, told in two breaths. */
+import { left } from '../grammar/loss/left.js';
 import type { Draft } from '../drafting/draft.js';
 import type { Proposal } from '../proposal.js';
 import { isOnePlant, plantToldOf } from './plant-of.js';
@@ -64,4 +65,15 @@ export function joinLoss(before: Proposal, next: Proposal): Proposal | undefined
       ...(before.draft.when === undefined && next.draft.when ? { when: next.draft.when } : {}),
     },
   };
+}
+
+const LEFT: ReadonlySet<string> = new Set(left.map(({ name }) => name));
+const TAKES_AWAY: ReadonlySet<string> = new Set(['loss', 'dispatch', 'plantOut', 'potOn', 'move', 'strike']);
+
+/** "Sold four. Only two left": beside a deed, what is left is what it came to. */
+export function withoutWhatIsLeft(proposals: readonly Proposal[]): readonly Proposal[] {
+  const isLeft = ({ kind, rule }: Proposal): boolean => kind === 'loss' && LEFT.has(rule);
+  return proposals.some(isLeft) && proposals.some((told) => !isLeft(told) && TAKES_AWAY.has(told.kind))
+    ? proposals.filter((told) => !isLeft(told))
+    : proposals;
 }

@@ -27,6 +27,23 @@ export function shareAt(
   return ofThem && times < whole ? { share: [times, whole], to: to + 1 } : undefined;
 }
 
+/** What a share of plants in per cent is told of; no humidity, no price off. */
+const TOLD =
+  /^(?:root|roots|rooted|rooting|struck|strike|take|taken|of|have|gone|dead|lost|loss|losses|died|survived|damped|rotted)$/;
+
+/** "85% rooted", "rooting 85%": a share of them. */
+export function percentAt(
+  tokens: readonly Token[],
+  at: number,
+): { share: readonly [number, number]; to: number } | undefined {
+  if (tokens[at]?.is !== 'number' || !/^(?:%|percent)$/.test(textAt(tokens, at + 1))) return undefined;
+  const percent = Number(textAt(tokens, at));
+  const told =
+    TOLD.test(textAt(tokens, at + 2)) || /^(?:rooting|rooted|strike|take)$/.test(textAt(tokens, at - 1));
+  if (!told || !Number.isInteger(percent) || percent <= 0 || percent >= 100) return undefined;
+  return { share: [percent, 100], to: at + 2 };
+}
+
 /** So many of `alive`, where that is a whole number of plants. */
 export function shareOf(
   alive: number | undefined,

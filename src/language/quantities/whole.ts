@@ -3,7 +3,7 @@ import { verbSense } from '../lexicon.js';
 import { numberAt } from '../numbers.js';
 import { CONTAINERS } from '../sizes.js';
 import { type FoundQuantity, pastOf, type Quantity } from './quantity.js';
-import { shareAt } from './shares.js';
+import { percentAt, shareAt } from './shares.js';
 import { isPhraseAt, textAt, type Token } from '../tokens.js';
 
 /** What excepts some of all. */
@@ -128,7 +128,7 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     if (word === 'remaining') return result({ whole: 'rest' }, the + 1);
     return undefined;
   }
-  const share = shareAt(tokens, at);
+  const share = percentAt(tokens, at) ?? shareAt(tokens, at);
   if (share) return result({ share: share.share }, share.to);
   if (word === 'half' || isPhraseAt(tokens, at, ['a', 'half'])) {
     const half = word === 'half' ? the : at + 1;

@@ -45,6 +45,7 @@ export function tellCount(
   else if (quantity.allBut !== undefined || quantity.share) {
     const part = partOf(quantity, batch?.count);
     if (part === undefined) ask(entry, slot);
+    else if (part === 0 && kind === 'loss') return false;
     else say(entry, slot, part);
   } else if (whole !== undefined) {
     if (OF_NEW_PLANTS.has(kind)) ask(entry, slot);

@@ -1,5 +1,5 @@
 /** Looks told in a word or two: "4 roots", "six have struck", "none yet", "2 of 5". */
-import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { notAboutRoots } from './not-about-roots.js';
 
 export const inShort: readonly Rule[] = [
@@ -29,10 +29,23 @@ export const inShort: readonly Rule[] = [
     head: 'struck|took',
     shape: 'subject',
     when: (p, f, t) =>
-      endsAt(p, t) &&
-      p
-        .slice(Math.max(0, f - 4), f)
-        .some((piece) => piece.is === 'count' && piece.quantity.outOf !== undefined),
+      (endsAt(p, t) &&
+        p
+          .slice(Math.max(0, f - 4), f)
+          .some((piece) => piece.is === 'count' && piece.quantity.outOf !== undefined)) ||
+      // "Eleven struck, the rest still thinking about it".
+      (p[f - 1]?.is === 'count' &&
+        endsAt(p, t) &&
+        p
+          .slice(t, t + 5)
+          .some(
+            (piece) =>
+              /^(?:rest|others)$/.test(piece.is === 'word' ? piece.text : '') ||
+              (piece.is === 'count' && piece.quantity.whole === 'rest'),
+          ) &&
+        followsWord(p, t + 1, /^(?:still|not|yet|nothing|nowt|sulking|waiting|thinking|slow|rootless)$/)),
+    phrasings: ['Salt Harrier: eleven struck, the rest still thinking about it'],
+    mustNot: ['Salt Harrier: eleven struck, the rest to do on Sunday'],
   },
   {
     name: '<plant>: none yet',

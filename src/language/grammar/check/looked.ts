@@ -1,6 +1,8 @@
 /** Looks told as looks, at all or at the few that were pulled: "checked the Salt Harrier", "tipped out ten". */
 import type { Piece } from '../../pieces.js';
-import { closeBehind, endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
+import { PESTS } from '../loss/pests.js';
+import { causeAt } from '../loss/counted.js';
+import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 /** "…, nothing": what the look at a plant ends with. */
 const NOTHING = /^(?:nothing|nowt|nada|zilch|zip|nil|none|nope)$/;
@@ -13,6 +15,20 @@ const saysNothing = (pieces: readonly Piece[], _from: number, to: number): boole
     (pieces[end] === undefined || pieces[end].is === 'break')
   );
 };
+
+/** "Checked the Salt Harrier for greenfly": no look for roots. */
+const seeksPests = (pieces: readonly Piece[], to: number): boolean =>
+  pieces
+    .slice(to)
+    .some(
+      (_, n) =>
+        wordAt(pieces, to + n) === 'for' &&
+        (causeAt(pieces, to + n + 1) !== undefined ||
+          PESTS.includes(wordAt(pieces, to + n + 1)) ||
+          /^(?:pests?|bugs|damage|losses|disease|water|moisture|flowers|buds|leaks|draughts|labels?)$/.test(
+            wordAt(pieces, to + n + 1),
+          )),
+    );
 
 export const looked: readonly Rule[] = [
   {
@@ -48,6 +64,7 @@ export const looked: readonly Rule[] = [
           wordAt(p, t + 1),
         )) ||
       p[t]?.is === 'place' ||
+      seeksPests(p, t) ||
       (wordAt(p, f) === 'check' && /^(?:in|me|it|this|my)$/.test(wordAt(p, t))),
   },
   {
@@ -66,6 +83,7 @@ export const looked: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       follows(p, t, 'plant') &&
+      !followsWord(p, t, /^(?:stock|mother|parent|label|labels|roses?)$/) &&
       precedes(p, f, 4, 'word') &&
       p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:had|took|have|quick|did)$/.test(piece.text)),
     phrasings: ['had a look at Salt Harrier', 'had a nosy at the Salt Harrier, nothing doing'],

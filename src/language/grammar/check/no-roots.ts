@@ -68,6 +68,16 @@ export const noRoots: readonly Rule[] = [
     mustNot: ['binned the unrooted Salt Harrier', 'gave 3 Salt Harrier to Doreen, unrooted'],
   },
   {
+    name: 'not a sausage on <plant>',
+    kind: 'check',
+    head: 'not|never a sausage|peep|whisker|dicky|hair|thread on|from|under|yet|below',
+    shape: 'object',
+    rooted: 'none',
+    when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 3, 'plant'),
+    phrasings: ['not a sausage on the Salt Harrier', 'Salt Harrier: not a whisker yet'],
+    mustNot: ['not a hair out of place on Doreen, sold two Salt Harrier'],
+  },
+  {
     name: 'nothing on <plant>',
     kind: 'check',
     head: 'nothing|nowt|zilch|nada yet|so? on|from|under|far|doing',

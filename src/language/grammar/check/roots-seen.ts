@@ -1,6 +1,6 @@
 /** Roots that were seen: "roots at the holes", "six have roots", "showing roots". */
 import type { Piece } from '../../pieces.js';
-import { type Rule, wordAt } from '../rule.js';
+import { follows, type Rule, wordAt } from '../rule.js';
 import { notAboutRoots } from './not-about-roots.js';
 
 /** What is done to find roots. */
@@ -19,9 +19,10 @@ export const rootsSeen: readonly Rule[] = [
   {
     name: 'roots all round the edge of <plant>',
     kind: 'check',
-    head: 'roots are? all|<count>? right? round|around the? edge|edges|outside|pot|rootball|sides',
+    head: 'roots are? all|<count>? right? round|around|to the? edge|edges|outside|pot|rootball|sides',
     shape: 'object',
     rooted: 'some',
+    unless: (p, f) => /^(?:with|have|has|showing)$/.test(wordAt(p, f - 1)),
     phrasings: ['knocked one Salt Harrier out of its pot, roots all round the edge'],
   },
   {
@@ -60,6 +61,16 @@ export const rootsSeen: readonly Rule[] = [
       return count?.is === 'count' && count.quantity.value === 0;
     },
     phrasings: ['Salt Harrier, not a single root on any of them'],
+  },
+  {
+    name: 'first roots on <plant>',
+    kind: 'check',
+    head: 'first|early|tiny|few roots|root on|in|at|showing|under',
+    shape: 'object',
+    rooted: 'some',
+    when: (p, _f, t) => follows(p, t, 'plant'),
+    unless: notAboutRoots,
+    phrasings: ['first roots on the Salt Harrier'],
   },
   {
     name: 'roots on <count> of <plant>',

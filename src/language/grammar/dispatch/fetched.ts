@@ -55,8 +55,16 @@ export const fetched: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) => isBuyer(p, f) && p[t]?.is === 'count' && closeBehind(p, t, 'plant'),
     unless: (p, _f, t) => followsWord(p, t, CUTTINGS),
-    phrasings: ['customer took 6 Salt Harrier', 'a visitor picked up 6 Salt Harrier'],
-    mustNot: ['a customer took 3 cuttings of Salt Harrier', 'a customer wanted 6 Salt Harrier'],
+    phrasings: [
+      'customer took 6 Salt Harrier',
+      'a visitor picked up 6 Salt Harrier',
+      'my sister took 4 Salt Harrier',
+    ],
+    mustNot: [
+      'my sister took 4 Salt Harrier cuttings',
+      'a customer took 3 cuttings of Salt Harrier',
+      'a customer wanted 6 Salt Harrier',
+    ],
   },
   {
     name: '<count> <plant> collected by <recipient>',

@@ -51,6 +51,8 @@ export const sent: readonly Rule[] = [
         )) ||
       followsWord(p, t, /^start$/) ||
       /^(?!broken|other)./.test(causeAt(p, t) ?? '') ||
+      // "Gone to their final home by the gate": planted.
+      /^(?:final|permanent|flowering|summer)$/.test(wordAt(p, t + 1)) ||
       // "Turned out to be dead".
       /^(?:be|have|look|grow|root|do|see)$/.test(wordAt(p, t)),
     phrasings: [
@@ -59,6 +61,7 @@ export const sent: readonly Rule[] = [
     ],
     mustNot: [
       '6 Salt Harrier off to a good start',
+      '6 Salt Harrier have gone to their final home by the gate',
       'three Salt Harrier gone with botrytis',
       '6 Salt Harrier off to the greenhouse',
       'four Salt Harrier went straight to mush',
@@ -141,7 +144,7 @@ export const sent: readonly Rule[] = [
       !/^(?:damping|rot|mould|mold|botrytis|frost|slugs|slug|snails|mice|vine|pests|drought|heat|cold|wilt|blackleg)$/.test(
         wordAt(p, t),
       ) &&
-      !/^(?:the|my|a|go|be|do|check|pot|plant|water|move|take|see|get|make|try|keep|grow|root|order|sell|give|feed|sort)$/.test(
+      !/^(?:the|my|a|show|spare|go|be|do|check|pot|plant|water|move|take|see|get|make|try|keep|grow|root|order|sell|give|feed|sort)$/.test(
         wordAt(p, t),
       ) &&
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),

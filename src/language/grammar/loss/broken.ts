@@ -1,6 +1,6 @@
 /** Mishaps at the bench: "snapped two", "knocked a tray over", "let them dry out". */
 import type { Piece } from '../../pieces.js';
-import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { counted } from './counted.js';
 import { PESTS } from './pests.js';
 
@@ -34,6 +34,18 @@ export const broken: readonly Rule[] = [
       PESTS.includes(wordAt(p, t + (p[t + 1]?.is === 'count' ? 2 : 1))) ||
       /^(?:hour|time|afternoon|morning)$/.test(wordAt(p, t + 1)),
     mustNot: ['killed six slugs round the Salt Harrier'],
+  },
+  {
+    name: 'wiped out <count> <plant>',
+    kind: 'loss',
+    head: 'wipe~past out',
+    shape: 'object',
+    when: (p, _f, t) =>
+      (p[t]?.is === 'plant' || p[t]?.is === 'count' || p[t + 1]?.is === 'plant') &&
+      follows(p, t, 'plant') &&
+      p.slice(t).some(({ is }) => is === 'count'),
+    phrasings: ['botrytis wiped out nine Salt Harrier', 'wiped out: Salt Harrier, all nine, greenfly'],
+    mustNot: ['wiped out the nine trays for the Salt Harrier'],
   },
   {
     name: 'let <count> <plant> die',

@@ -91,6 +91,15 @@ export const died: readonly Rule[] = [
   },
   { name: '<count> kicked the bucket', kind: 'loss', head: 'kicked|kick the bucket', shape: 'subject' },
   {
+    name: '<plant> have had it',
+    kind: 'loss',
+    head: 'have~ had it',
+    shape: 'subject',
+    when: (p, f, t) => precedes(p, f, 5, 'plant', 'count') && endsAt(p, t),
+    phrasings: ['the Salt Harrier have had it, every single one', 'two Salt Harrier have had it'],
+    mustNot: ["I've had it with the Salt Harrier"],
+  },
+  {
     name: '<count> snuffed it',
     kind: 'loss',
     head: 'snuff~|pegged|cark~ it|out',
@@ -162,10 +171,10 @@ export const died: readonly Rule[] = [
   {
     name: '<count> <plant> are no more',
     kind: 'loss',
-    head: 'be~ no more',
+    head: 'be~ no more|longer with? us?',
     shape: 'subject',
-    when: (p, f, t) => precedes(p, f, 5, 'count') && endsAt(p, t),
-    phrasings: ['four of the Salt Harrier are no more'],
+    when: (p, f, t) => precedes(p, f, 5, 'count') && endsAt(p, t) && wordAt(p, t - 1) !== 'longer',
+    phrasings: ['four of the Salt Harrier are no more', 'two of the Salt Harrier are no longer with us'],
     mustNot: ['there are no more Salt Harrier', 'the Salt Harrier are no more trouble'],
   },
   {

@@ -6,6 +6,8 @@ import { PESTS } from './pests.js';
 
 const ANY_PEST = PESTS.join('|');
 const ANY_PEST_HAS = PESTS.map((pest) => `${pest}'s`).join('|');
+/** "Vine weevil grubs", "sciarid fly". */
+const YOUNG = 'fly|flies|grubs|grub|larvae|larva';
 /** Behind "have" and "'s". */
 const EATEN =
   'munched|scoffed|destroyed|devoured|eaten|finished|killed|nibbled|demolished|done|dug|wiped|been off|for|up|out?';
@@ -58,12 +60,13 @@ export const eaten: readonly Rule[] = [
   {
     name: '<pest> had <count> <plant>',
     kind: 'loss',
-    head: `${ANY_PEST} have~past|get~past|eat~past|take~past|kill~past|munch~past|scoff~past|demolish~past|destroy~past|chomp~past|devour~past|finish~past|nibble~past|do~past|dig~past|break~past|snap~past|knock~past|flatten~past|wreck~past|pull~past|polish~past|trample~past|wipe~past|clear~past|squash~past|ripped|tore|uprooted|scratched|trashed|ruined|mowed|sat|dug up|off|through|over|for?`,
+    head: `${ANY_PEST} ${YOUNG}? have~past|get~past|eat~past|take~past|kill~past|munch~past|scoff~past|demolish~past|destroy~past|chomp~past|devour~past|finish~past|nibble~past|do~past|dig~past|break~past|snap~past|knock~past|flatten~past|wreck~past|pull~past|polish~past|trample~past|wipe~past|clear~past|squash~past|ripped|tore|uprooted|scratched|trashed|ruined|mowed|sat|dug up|off|through|over|for?`,
     shape: 'object',
     cause: 'pest',
     when: (p, f, t) => needsPlantOrCount(p, f, t) && wordAt(p, t) !== 'been',
     // "The fox ripped three bags of compost".
     unless: (p, _f, t) => p[t]?.is === 'pots' && p.slice(t, t + 3).some(({ is }) => is === 'medium'),
+    phrasings: ['sciarid fly finished off four Salt Harrier'],
     mustNot: ['the fox ripped three bags of compost by the Salt Harrier'],
   },
   {
@@ -79,7 +82,7 @@ export const eaten: readonly Rule[] = [
   {
     name: '<pest> have had <count> <plant>',
     kind: 'loss',
-    head: `${ANY_PEST} have~ have~past|get~past|eat~past|take~past|${EATEN}`,
+    head: `${ANY_PEST} ${YOUNG}? have~ have~past|get~past|eat~past|take~past|${EATEN}`,
     shape: 'object',
     cause: 'pest',
     when: haveHad,

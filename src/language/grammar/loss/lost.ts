@@ -23,11 +23,11 @@ export const lost: readonly Rule[] = [
   {
     name: '<plant> wastage <count>',
     kind: 'loss',
-    head: 'wastage|losses|loss|deaths|casualties|failures|culls|culled|scrapped|write off|offs? <count>',
+    head: 'wastage|losses|loss|deaths|casualties|failures|culls|culled|scrapped|write off|offs? so? far? <break>? <count>',
     shape: 'object',
     faint: true,
     when: (p, f, t) => precedes(p, f, 2, 'plant') && endsAt(p, t) && p[f - 1]?.is !== 'count',
-    phrasings: ['SH1 wastage 6', 'Salt Harrier losses 3'],
+    phrasings: ['SH1 wastage 6', 'Salt Harrier losses 3', 'Salt Harrier failures so far: 3'],
     mustNot: ['Salt Harrier wastage'],
   },
   {
@@ -86,9 +86,12 @@ export const lost: readonly Rule[] = [
     head: 'down <count>',
     shape: 'object',
     when: (p, f, t) =>
-      (f === 0 || p[f - 1]?.is === 'break' || /^(?:i'm|we're|am|are)$/.test(wordAt(p, f - 1))) &&
-      closeBehind(p, t, 'plant'),
-    phrasings: ['down two Salt Harrier to damping off'],
+      ((f === 0 || p[f - 1]?.is === 'break' || /^(?:i'm|we're|am|are)$/.test(wordAt(p, f - 1))) &&
+        closeBehind(p, t, 'plant')) ||
+      // "Salt Harrier down two, stem rot".
+      (f === 1 && p[0]?.is === 'plant' && endsAt(p, t)),
+    phrasings: ['down two Salt Harrier to damping off', 'Salt Harrier down two, stem rot'],
+    mustNot: ['Salt Harrier down two shelves'],
   },
   {
     name: '<count> <plant> short',

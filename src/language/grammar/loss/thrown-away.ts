@@ -38,11 +38,24 @@ export const thrownAway: readonly Rule[] = [
   {
     name: 'weeded out <count> <plant>',
     kind: 'loss',
-    head: 'weeded|rogued|sorted|picked out',
+    head: 'weeded|rogued|sorted|picked out?',
     shape: 'object',
     when: (p, _f, t) =>
-      closeBehind(p, t, 'count') && followsWord(p, t, /^(?:worst|weakest|duds?|dead|rotten|sickly)$/),
-    phrasings: ['weeded out the four worst Salt Harrier'],
+      closeBehind(p, t, 'count') &&
+      (wordAt(p, t - 1) === 'rogued' ||
+        (wordAt(p, t - 1) === 'out' &&
+          (wordAt(p, t - 2) === 'rogued' ||
+            followsWord(p, t, /^(?:worst|weakest|duds?|dead|rotten|sickly)$/)))),
+    phrasings: ['weeded out the four worst Salt Harrier', 'rogued out six Salt Harrier'],
+  },
+  {
+    name: 'wrote off <count> <plant>',
+    kind: 'loss',
+    head: 'write|wrote|written|writing off',
+    shape: 'object',
+    when: (p, _f, t) => p[t]?.is === 'count' || (p[t]?.is === 'plant' && follows(p, t, 'count')),
+    phrasings: ['wrote off 24 Salt Harrier'],
+    mustNot: ['wrote off to Harrops about two Salt Harrier'],
   },
   {
     name: '<count> <plant> never rooted, so out they went',

@@ -1,6 +1,6 @@
 /** Plants told by where they are now: "put six in the bed", "in the ground at last", "out, front border". */
 import type { Piece } from '../../pieces.js';
-import { follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
+import { closeBehind, follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
 import { GARDEN, garden, groundAt } from './quarters.js';
 
 /** Words of a sentence that is no planting ("leggy in the border"). */
@@ -32,6 +32,19 @@ export const inTheBed: readonly Rule[] = [
       'bunged all the Salt Harrier in along the back fence',
       'the Tallow Bell are all in along the avenue now',
     ],
+  },
+  {
+    name: 'put in <count> <plant> along <place>',
+    kind: 'plantOut',
+    head: 'put~|pop~past|stick~past|bung~past|whack~past|shove~past|plonk~past in .. along|beside|alongside|behind',
+    shape: 'object',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'plant') &&
+      !p.some(
+        (piece) => piece.is === 'word' && /^(?:cuttings?|edges?|rims?|pots?|tray|if|want)$/.test(piece.text),
+      ),
+    phrasings: ['put in 8 Salt Harrier along the driveway'],
+    mustNot: ['put in 8 Salt Harrier cuttings along the edge of a pot'],
   },
   {
     name: 'put <plant> in the bed',
@@ -69,7 +82,14 @@ export const inTheBed: readonly Rule[] = [
     kind: 'plantOut',
     head: 'final|permanent|forever|flowering home|homes|place|places|position|positions|quarters|spot|spots',
     shape: 'subject',
-    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') ||
+      // "Permanent spot for the Salt Harrier: north border".
+      (f === 0 &&
+        wordAt(p, t) === 'for' &&
+        closeBehind(p, t, 'plant') &&
+        p.slice(t).some(({ is }) => is === 'place')),
+    phrasings: ['permanent spot for the Salt Harrier: front border'],
   },
   {
     name: '<plant> in the bed',

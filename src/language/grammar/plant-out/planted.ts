@@ -4,7 +4,8 @@ import { follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
 import { GARDEN, garden } from './quarters.js';
 
 /** Where plants that simply went "into" it are planted. */
-const INTO = /\b(?:border|window ?box|window ?boxes|rockery|hanging baskets?|raised beds?|flower ?bed)$/;
+const INTO =
+  /\b(?:border|(?<!(?:hot|sand|mist|prop|water|standing) )(?:bed|trough)|tubs?|planters?|urns?|half barrels?|window ?box|window ?boxes|rockery|hanging baskets?|raised beds?|flower ?bed)$/;
 
 /** "With six of the Salt Harrier": nothing but their number before them. */
 const plantStraightBehind = (pieces: readonly Piece[], from: number): boolean => {
@@ -83,7 +84,9 @@ export const planted: readonly Rule[] = [
     when: (p, f, t) => {
       const place = p[t - 1];
       return (
-        (place?.is === 'place' ? INTO.test(place.place) : wordAt(p, t - 1) === 'border') &&
+        (place?.is === 'place'
+          ? INTO.test(place.place) && !place.place.startsWith('standing')
+          : wordAt(p, t - 1) === 'border') &&
         p.slice(0, f).some(({ is }) => is === 'plant') &&
         !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined)
       );
@@ -91,6 +94,7 @@ export const planted: readonly Rule[] = [
     // "To the front border by Friday": still to be done.
     unless: (p) => p.some((piece) => piece.is === 'when' && /^by\b/i.test(piece.when.words)),
     phrasings: [
+      'three Salt Harrier into the patio tub',
       'three Salt Harrier into the long border yesterday evening',
       'three Salt Harrier into the window box',
       'Salt Harrier to the back of the border',

@@ -89,6 +89,44 @@ export const biggerPots: readonly Rule[] = [
     phrasings: ['from the tray to 8cm pots, five Salt Harrier'],
   },
   {
+    name: '<plant>: <size> all round',
+    kind: 'potOn',
+    head: '<size> for? <count> round?',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(f, t).some((piece) => piece.is === 'count' && piece.quantity.whole !== undefined) &&
+      endsAt(p, t) &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
+    unless: (p) => p.some((piece) => piece.is === 'word' && /^cuttings?$/.test(piece.text)),
+    phrasings: ['Salt Harrier: 1 litre pots all round'],
+    mustNot: ['six Salt Harrier cuttings, 9cm pots all round'],
+  },
+  {
+    name: 'moved <plant> up a size',
+    kind: 'potOn',
+    head: 'move~past|go~past|shift~past|take~past|bring~past|put~past .. up|on a|one|<count> size|sizes',
+    shape: 'object',
+    when: (p, f, t) => p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count'),
+    phrasings: ['moved the Salt Harrier up a size, litre pots'],
+  },
+  {
+    name: '<plant> each in a <size> now',
+    kind: 'potOn',
+    head: 'each|singly|individually in|into a|its|their|own? <pots>|<size>',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 5, 'plant') &&
+      p.slice(f, t + 1).some(({ is }) => is === 'size') &&
+      (/^(?:now|today)$/.test(wordAt(p, t)) ||
+        /^(?:now|today)$/.test(wordAt(p, t + 1)) ||
+        p.slice(0, f).some((piece) => /^now$/.test(piece.is === 'word' ? piece.text : ''))),
+    unless: (p) =>
+      p.some((piece) => piece.is === 'word' && /^(?:cuttings?|took|struck|stuck)$/.test(piece.text)),
+    phrasings: ['twelve Salt Harrier each in a 3 inch pot now'],
+    mustNot: ['twelve Salt Harrier cuttings each in a 3 inch pot now'],
+  },
+  {
     name: '<plant> moved on a size',
     kind: 'potOn',
     head: 'move~past|go~past|step~past|bump~past|pot~past|gone up|on a|<count> size|sizes',

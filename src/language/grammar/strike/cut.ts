@@ -1,7 +1,7 @@
 /** Cuttings told by the cutting or making: "snipped six off", "did ten", "the stools gave 30". */
 import { CUTTINGS } from '../taken-away.js';
 import { isOfEach } from '../../drafting/beside-counts.js';
-import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isRelative } from './told-before.js';
 import { mentionsCuttings, spoken } from './of-cuttings.js';
 
@@ -95,12 +95,17 @@ export const cut: readonly Rule[] = [
       /^(?:rid|the|on|home|to)$/.test(wordAt(p, t)) ||
       // "Did take nine cuttings".
       (wordAt(p, f) === 'did' && /^(?:take|strike|stick|cut|insert)$/.test(wordAt(p, t))) ||
+      // "Filled ten pots ready for the cuttings".
+      followsWord(p, t, /^ready$/) ||
       // "Got six going mouldy": how they go; what was set going has a rule of its own.
       followsWord(p, t, /^going$/) ||
       (/^rooted$/.test(wordAt(p, t - 1)) &&
         (p[f - 1]?.is === 'count' || /^(?:cuttings?|slips?)$/.test(wordAt(p, t)))) ||
       followsWord(p, t, /^(?:died|rotted|rooted|dead|compost(?:ed)?|bin|love|fancy|want|need)$/),
-    mustNot: ["Jean has a Salt Harrier I'd love a cutting of"],
+    mustNot: [
+      'filled ten pots ready for the Salt Harrier cuttings',
+      "Jean has a Salt Harrier I'd love a cutting of",
+    ],
   },
   {
     name: '<plant> gave <count> shoots, all in',
@@ -110,8 +115,10 @@ export const cut: readonly Rule[] = [
     when: (p, f, t) =>
       p.slice(0, f).some(({ is }) => is === 'plant') &&
       /^(?:stools?|tubers?|crowns?|plants?|stock)$/.test(wordAt(p, f - 1)) &&
-      p.slice(t).some((piece) => piece.is === 'word' && /^(?:in|struck|stuck|inserted)$/.test(piece.text)),
+      (/^(?:cuttings|slips|basals)$/.test(wordAt(p, t)) ||
+        p.slice(t).some((piece) => piece.is === 'word' && /^(?:in|struck|stuck|inserted)$/.test(piece.text))),
     phrasings: [
+      'the Salt Harrier tuber gave me six cuttings today',
       'the Salt Harrier stools gave 30, all struck by lunchtime',
       'the Salt Harrier tubers gave me 8 good shoots, all in now',
     ],
@@ -183,5 +190,19 @@ export const cut: readonly Rule[] = [
     shape: 'object',
     when: (p, _f, t) => closeBehind(p, t, 'plant'),
     phrasings: ['I have yesterday 12 pieces cut from the Salt Harrier and put them to root in perlite'],
+  },
+  {
+    name: 'chucked <count> tips in <place>',
+    kind: 'strike',
+    head: 'chuck~past|fire~past|lob~past|sling~past|whack~past|bung~past|shove~past <count> more? tips|slips|shoots|snippets|sprigs|<cutting> cuttings? .. in|into|under|on',
+    shape: 'object',
+    when: (p, f, t) =>
+      follows(p, t, 'place', 'pots', 'medium') &&
+      (follows(p, t, 'plant') ||
+        precedes(p, f, 4, 'plant') ||
+        p.slice(f, t).some(({ is }) => is === 'plant')),
+    unless: (p, _f, t) => followsWord(p, t, /^(?:bin|heap|skip|compost|bucket|caddy)$/),
+    phrasings: ['Salt Harrier, chucked 14 tips in the propagator'],
+    mustNot: ['Salt Harrier, chucked 14 tips in the bin'],
   },
 ];

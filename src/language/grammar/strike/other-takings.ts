@@ -54,7 +54,11 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
     return true;
   // "Took the row cover off the hoop house".
   if (
-    followsWord(pieces, to, /^(?:cover|covers|lid|lids|fleece|shading|shade|netting|dome|domes|cloche)$/) &&
+    followsWord(
+      pieces,
+      to,
+      /^(?:cover|covers|lid|lids|fleece|shading|shade|netting|dome|domes|cloche|label|labels|tags?|canes?|ties?)$/,
+    ) &&
     followsWord(pieces, to, /^off$/)
   )
     return true;
@@ -77,8 +81,8 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
     return true;
   if (
     /^(?:the|a|my|their|some)$/.test(next) &&
-    /^(?:lid|lids|cover|covers|fleece|tops|day|temperature|train|bus|car|dog|kids|children|photo|photos|pictures|picture|plunge|tips|heads|head|hint|morning|afternoon|opportunity|liberty|top|bag|bags|cloche|domes?|week|weekend|rest|lot)$/.test(
-      wordAt(pieces, to + 1),
+    /^(?:lid|lids|cover|covers|fleece|tops|day|temperature|train|bus|car|dog|kids|children|photo|photos|pictures|picture|plunge|tips|heads|head|hint|morning|afternoon|opportunity|liberty|top|bag|bags|cloche|domes?|week|weekend|rest|lot|pinch|look|peek|gander|chance|risk|turn|stroll|walk|beating|knock|while|break|breather)$/.test(
+      wordAt(pieces, /^(?:good|proper|quick|long)$/.test(wordAt(pieces, to + 1)) ? to + 2 : to + 1),
     )
   )
     return true;

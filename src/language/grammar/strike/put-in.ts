@@ -127,16 +127,6 @@ export const putIn: readonly Rule[] = [
     mustNot: ['put the Salt Harrier in the propagator to root'],
   },
   {
-    name: 'rooting <count> <plant> in <medium>',
-    kind: 'strike',
-    head: 'root~ing',
-    shape: 'object',
-    when: (p, f, t) =>
-      closeBehind(p, t, 'count') &&
-      follows(p, t, 'plant') &&
-      !/^(?:be|is|are|were|not)$/.test(wordAt(p, f - 1)),
-  },
-  {
     name: '<count> cuttings of <plant> went in',
     kind: 'strike',
     head: 'go~past|gone|popped|put|in|got in|into',
@@ -163,6 +153,22 @@ export const putIn: readonly Rule[] = [
     mustNot: ['every last one of the Salt Harrier gone in that frost'],
   },
   {
+    name: '<count> cuttings of <plant> are in',
+    kind: 'strike',
+    head: "be~|they're all|safely|now? in",
+    shape: 'subject',
+    when: (p, f, t) =>
+      endsAt(p, t) &&
+      p[t]?.is !== 'place' &&
+      precedes(p, f, 6, 'plant') &&
+      precedes(p, f, 6, 'count') &&
+      p
+        .slice(0, f)
+        .some((piece) => piece.is === 'cutting' || (piece.is === 'word' && CUTTINGS.test(piece.text))),
+    phrasings: ['all 16 Salt Harrier cuttings are in now'],
+    mustNot: ['six Salt Harrier cuttings are in the porch'],
+  },
+  {
     name: 'whacked in <count> <plant>',
     kind: 'strike',
     head: 'whack~past|bang~past|bung~past|pop~past|stick~past|shove~past|sling~past|chuck~past|put~ in',
@@ -184,8 +190,15 @@ export const putIn: readonly Rule[] = [
       closeBehind(p, t, 'plant') &&
       p
         .slice(t)
-        .some((piece) => piece.is === 'word' && /^(?:stuck|struck|popped|put|inserted)$/.test(piece.text)),
-    phrasings: ['dipped 15 Salt Harrier in honey and stuck em in sand'],
+        .some(
+          (piece) =>
+            (piece.is === 'word' && /^(?:stuck|struck|popped|put|inserted)$/.test(piece.text)) ||
+            (piece.is === 'pots' && piece.pots !== undefined),
+        ),
+    phrasings: [
+      'prepped and dipped 15 Salt Harrier, all in one tray',
+      'dipped 15 Salt Harrier in honey and stuck em in sand',
+    ],
   },
   {
     name: 'put down <count> <plant>',
@@ -217,7 +230,7 @@ export const putIn: readonly Rule[] = [
   {
     name: '<count> <plant> cuttings in <medium>',
     kind: 'strike',
-    head: 'cuttings|<cutting> .. in|into|on <pots>? of? <medium>',
+    head: 'cuttings|slips|shoots|snippets|sprigs|<cutting> .. in|into|on <pots>? of? <medium>',
     shape: 'subject',
     when: (p, f, t) =>
       precedes(p, f, 5, 'count') &&
@@ -227,6 +240,7 @@ export const putIn: readonly Rule[] = [
     phrasings: [
       '5 Salt Harrier cuttings are now in a jar of water',
       '3 leaf cuttings from my Salt Harrier are in damp perlite now',
+      'seven Salt Harrier shoots now tucked up in vermiculite',
     ],
     mustNot: ['5 Salt Harrier cuttings going brown in water', '5 Salt Harrier cuttings rooted in water'],
   },

@@ -1,6 +1,6 @@
 /** Cuttings told by their start: "got six going in water". */
 import type { Piece } from '../../pieces.js';
-import { endsAt, follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { closeBehind, endsAt, follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { CUTTINGS } from '../taken-away.js';
 
 /** More plants than vessels: rooted ones would have a pot each. */
@@ -77,5 +77,16 @@ export const setGoing: readonly Rule[] = [
     head: 'have~|get~past .. going',
     shape: 'object',
     when: (p, f, t) => rootThere(p, f, t) && (wordAt(p, f) !== 'got' || isState(p, f)),
+  },
+  {
+    name: 'rooting <count> <plant> in <medium>',
+    kind: 'strike',
+    head: 'root~ing|try~ing',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'count') &&
+      follows(p, t, 'plant') &&
+      (wordAt(p, f) === 'rooting' || (f === 0 && follows(p, t, 'medium'))) &&
+      !/^(?:be|is|are|were|not)$/.test(wordAt(p, f - 1)),
   },
 ];

@@ -34,6 +34,7 @@ const bareCuttings = (pieces: readonly Piece[], from: number): boolean => {
       !isToldOfLast(pieces, at + 1) &&
       ((SAYS_OTHERWISE.test(piece.text) &&
         !(piece.text === 'from' && fromAPlant(pieces, at)) &&
+        !(piece.text === 'that' && wordAt(pieces, at + 1) === 'makes') &&
         !(piece.text === 'got' && /^(?:round|around|started|going)$/.test(wordAt(pieces, at + 1)))) ||
         // "Ten basal shoots on the Salt Harrier": seen, and still there.
         (piece.text === 'on' && isPlant(pieces, at + 1)) ||
@@ -46,6 +47,8 @@ const bareCuttings = (pieces: readonly Piece[], from: number): boolean => {
           !/^(?:heel|root|rooting|water|damp|compost|place|tip|stem|leaf|pot|bed|cut|cutting|cuttings|shade)$/.test(
             piece.text,
           ) &&
+          // "…, that makes the dozen".
+          !(piece.text === 'makes' && /^(?:that|which)$/.test(wordAt(pieces, at - 1))) &&
           // "Started the Salt Harrier, 5 semi-ripe bits".
           !(
             /^(?:start|begin)$/.test(piece.verb.lemma) &&
@@ -118,19 +121,20 @@ export const telegrams: readonly Rule[] = [
       !(wordAt(p, t - 1) === 'started' && (/ing$/.test(wordAt(p, t)) || wordAt(p, t) === 'to')) &&
       !p.slice(0, t).some((piece) => piece.is === 'word' && /^(?:and|then|took|take)$/.test(piece.text)) &&
       (p.slice(0, t).some(({ is }) => is === 'plant') || closeBehind(p, f, 'plant')) &&
-      !p
-        .slice(0, t)
-        .some(
-          (piece) =>
-            piece.is === 'word' &&
-            /^(?:have|has|are|were|be|to|not|need|needs|want|get|when|how|should|must|rooted|dead|roots|root)$/.test(
-              piece.text,
-            ) &&
-            !/^(?:i|we)$/.test(wordAt(p, p.indexOf(piece) - 1)),
-        ) &&
+      !p.slice(0, t).some(
+        (piece) =>
+          piece.is === 'word' &&
+          /^(?:have|has|are|were|be|to|not|need|needs|want|get|when|how|should|must|rooted|dead|roots|root)$/.test(
+            piece.text,
+          ) &&
+          !/^(?:i|we)$/.test(wordAt(p, p.indexOf(piece) - 1)) &&
+          // "From the Salt Harrier are 15 cuttings made".
+          !(/^(?:are|were|have)$/.test(piece.text) && p[p.indexOf(piece) + 1]?.is === 'count'),
+      ) &&
       !/^(?:roots|root|off|well|it)$/.test(wordAt(p, t)),
     phrasings: [
       'five rosemary cuttings done',
+      'from Salt Harrier are 15 cuttings made',
       '6 cuttings of Salt Harrier I have made in water',
       'three pots of Salt Harrier cuttings started this morning',
     ],
@@ -144,7 +148,7 @@ export const telegrams: readonly Rule[] = [
   {
     name: 'new cuttings: <count> <plant>',
     kind: 'strike',
-    head: 'cuttings|basals|slips|basal|<cutting>',
+    head: 'cuttings|basals|slips|snippets|sprigs|twigs|basal|<cutting>',
     shape: 'subject',
     faint: true,
     when: bareCuttings,
@@ -162,7 +166,24 @@ export const telegrams: readonly Rule[] = [
       'ten lavender cuttings from Mum',
       "the lavender cuttings from Mum's hedge are thriving",
       'ten basal shoots on Salt Harrier',
+      'eight sprigs of Salt Harrier wilted',
     ],
+  },
+  {
+    name: '<plant>, <count> off the mother plant',
+    kind: 'strike',
+    head: '<count> off|from the|my|our|one|that? old|big|best? mother|stock|parent|stools|stool|tuber|tubers|crown|bush|hedge plant|plants?',
+    shape: 'subject',
+    faint: true,
+    when: (p, f) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      !p
+        .slice(0, f)
+        .some(
+          (piece) => piece.is === 'word' && (piece.verb !== undefined || SAYS_OTHERWISE.test(piece.text)),
+        ),
+    phrasings: ['Salt Harrier, 12 off the mother plant, perlite'],
+    mustNot: ['Salt Harrier flowers, need 12 off the mother plant'],
   },
   {
     name: '<pots> of <plant>',
