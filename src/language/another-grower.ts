@@ -13,7 +13,10 @@ const GIVEN = /^(?:stock|receive|dispatch)$/;
 /** Whether what a clause tells was another's doing, or befell another's plants. */
 export function ofAnother(pieces: readonly Piece[], clause: Clause, before: readonly string[]): boolean {
   const kind = clause.hit?.rule.kind ?? '';
-  if (/^(?:check|loss)$/.test(kind) && (hadTheirs(pieces, clause) || namesTheirsOnly(pieces, clause)))
+  if (
+    /^(?:check|loss)$/.test(kind) &&
+    (hadTheirs(pieces, clause) || namesTheirsOnly(pieces, clause) || hasSheHad(pieces, clause))
+  )
     return true;
   // "My neighbour let me snip four of hers".
   const own = clause.hit?.own ?? [];
@@ -136,6 +139,18 @@ const toNothingOfOurs = (pieces: readonly Piece[], from: number, to: number): bo
         (piece.is === 'plant' && (piece.plant.variety ?? piece.plant.batch) !== undefined) ||
         piece.is === 'place' ||
         (piece.is === 'word' && /^(?:them|those|these|it|everything)$/.test(piece.text)),
+    );
+
+/** "Every fuchsia she had", "the lot he'd struck": whose they were. */
+const hasSheHad = (pieces: readonly Piece[], { from, to, hit }: Clause): boolean =>
+  pieces
+    .slice(from, to)
+    .some(
+      (_, n) =>
+        from + n > (hit?.from ?? from) &&
+        /^(?:she|he)$/.test(wordAt(pieces, from + n)) &&
+        /^(?:plant|count)$/.test(pieces[from + n - 1]?.is ?? '') &&
+        /^(?:had|has|owned|owns|grew|grows|took|struck)$/.test(wordAt(pieces, from + n + 1)),
     );
 
 const isTheirPlant = (pieces: readonly Piece[], at: number): boolean =>

@@ -1,4 +1,4 @@
-/** Talk that only picks up the thread ("where was I", "what was I saying"): a pause, and no question. */
+/** Talk that only picks up the thread ("where was I", "what was I saying"), a pause and no question, and thanks to heaven. */
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 
@@ -8,6 +8,12 @@ const ASIDES: readonly (readonly string[])[] = [
   ['what', 'was', 'i', 'saying'],
   ['what', 'was', 'i', 'on', 'about'],
   ['as', 'i', 'was', 'saying'],
+  ...['thanks be', 'glory be', 'praise be', 'thanks'].flatMap((thanks) =>
+    ['god', 'jesus', 'goodness', 'heaven'].map((whom) => [...thanks.split(' '), 'to', whom]),
+  ),
+  ['thank', 'god'],
+  ['thank', 'goodness'],
+  ['thank', 'heavens'],
 ];
 
 /** "Where was I with the Salt Harrier": asked after all. */
@@ -30,8 +36,9 @@ export function withoutAsides(pieces: readonly Piece[]): readonly Piece[] {
       rest.push(piece);
       continue;
     }
-    rest.push({ is: 'break', hard: false, mark: ',', from: piece.from, to: piece.from });
     at += aside.length - 1;
+    if (pieces[at + 1]?.is !== 'break')
+      rest.push({ is: 'break', hard: false, mark: ',', from: piece.from, to: piece.from });
   }
   return rest;
 }

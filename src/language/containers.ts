@@ -51,7 +51,7 @@ function containerAt(pieces: readonly Piece[], start: number): Joined | undefine
   if (wordAt(pieces, at) === 'single') at++;
   if (wordAt(pieces, at) === 'x') at++;
   while (
-    /^(?:big|small|little|large|jam|seed|half|full|plug|module|cell|new|clay|plastic|terracotta|different|deep|quarter|root|coffee|yoghurt|yogurt|clean|old|standard)$/.test(
+    /^(?:big|small|little|large|jam|seed|half|full|plug|module|cell|new|clay|plastic|terracotta|different|deep|quarter|root|coffee|yoghurt|yogurt|clean|old|standard|community|communal|shared)$/.test(
       wordAt(pieces, at),
     ) &&
     at - start < 4

@@ -1,11 +1,12 @@
 /** Known variety names and batch labels, found first so that the numbers, months and verbs inside them stay names. */
 import { isEnglish } from './english.js';
-import { isKnown } from './lexicon.js';
+import { isKnown, verbSense } from './lexicon.js';
 import { candidatesAt, type FoundName, indexOf, namesOf } from './names/known.js';
 import { findLabels } from './names/labels.js';
 import { partsOfNames } from './names/in-part.js';
 import { nameAt } from './names/whole.js';
 import type { NoteContext } from './note.js';
+import { numberAt } from './numbers.js';
 import type { Token } from './tokens.js';
 
 /** Names and labels in the order of the text, none overlapping; longer and more exact finds win. */
@@ -53,7 +54,7 @@ const FOLLOWS_VERB = new Set([
  */
 function isOrdinaryUse(tokens: readonly Token[], find: FoundName): boolean {
   if (find.variety === undefined) return false;
-  if (isMeasure(tokens, find)) return true;
+  if (isMeasure(tokens, find) || isHour(tokens, find)) return true;
   for (let at = find.from; at < find.to; at++) {
     const token = tokens[at];
     if (token && token.capital && at > find.from) return false;
@@ -64,8 +65,17 @@ function isOrdinaryUse(tokens: readonly Token[], find: FoundName): boolean {
   const last = tokens[find.to - 1];
   const numeral =
     last !== undefined && /^(?:one|two|three|four|five|six|seven|eight|nine|ten|to|too|for)$/.test(last.text);
-  return numeral && FOLLOWS_VERB.has(next);
+  // "Took six half past nine cuttings": behind a number, or a deed that has no other object, it is the name.
+  const before = tokens[find.from - 1]?.text ?? '';
+  const isNamed = numberAt(tokens, find.from - 1) !== undefined || verbSense(before)?.form === 'past';
+  return numeral && FOLLOWS_VERB.has(next) && !isNamed;
 }
+
+/** "At half past nine": in small letters, an hour. */
+const isHour = (tokens: readonly Token[], { from, to }: FoundName): boolean =>
+  /^(?:at|around|about|since|till|until)$/.test(tokens[from - 1]?.text ?? '') &&
+  /^(?:half|quarter)$/.test(tokens[from]?.text ?? '') &&
+  tokens.slice(from, to).every(({ capital }) => !capital);
 
 /** "A second helping of pudding": in small letters, so much of something. */
 const isMeasure = (tokens: readonly Token[], { from, to }: FoundName): boolean =>

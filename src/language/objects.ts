@@ -27,7 +27,7 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
   // "Planted myself in the deckchair".
   if (
     clause.hit &&
-    !/^(?:stock|receive)$/.test(clause.hit.rule.kind) &&
+    !/^(?:stock|receive|dispatch)$/.test(clause.hit.rule.kind) &&
     /^(?:my|your|him|her|our|them|it)sel(?:f|ves)$/.test(wordAt(pieces, clause.hit.from + 1))
   )
     return false;

@@ -1,17 +1,18 @@
-/** An act told once more without its verb: "Took nine yesterday. This morning five more, dipped." */
+/** An act told once more without its verb: "Took nine yesterday. This morning five more, dipped", "Stuck 40 Salt Harrier. Also 5 trays of Tallow Bell". */
 import { firstDay } from '../calendar/span.js';
 import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import { plantToldOf } from './joining/plant-of.js';
-import type { When } from './pieces.js';
+import { wordAt } from './grammar/rule.js';
+import type { Piece, When } from './pieces.js';
 import type { Proposal } from './proposal.js';
-import type { Sentence } from './sentences.js';
+import { plantsIn, type Sentence } from './sentences.js';
 import { slotsOf } from './slots.js';
 
 const GOES_ON = /^(?:strike|loss|potOn|pinch|plantOut|dispatch)$/;
 /** Words around the number, the day and the slots of the act. */
 const AROUND =
-  /^(?:and|then|of|them|those|it|on|the|same|way|a|an|in|into|with|no|cuttings?|all|also|just|dip|dipped|powder|hormone|gel|rooting)$/;
+  /^(?:and|then|of|them|those|it|on|the|same|way|a|an|in|into|with|no|cuttings?|all|also|plus|just|dip|dipped|powder|hormone|gel|rooting)$/;
 const WEEKDAY = /^(?:on )?(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*$/i;
 
 /** The act again with the new number and day; undefined where the sentence says anything else. */
@@ -20,10 +21,12 @@ export function onceMore(last: Proposal | undefined, { pieces, asked }: Sentence
     return undefined;
   const isAlone = pieces.every(
     (piece) =>
-      /^(?:count|when|break|pots|size|medium|cutting|place)$/.test(piece.is) ||
+      /^(?:count|when|break|pots|size|medium|cutting|place|plant)$/.test(piece.is) ||
       (piece.is === 'word' && AROUND.test(piece.text)),
   );
   const counts = pieces.filter(({ is }) => is === 'count');
+  const plants = plantsIn(pieces);
+  if (plants.length > 0) return isAlone && plants.length === 1 ? ofAnotherPlant(last, pieces) : undefined;
   const [draft] = isAlone && counts.length === 1 ? draftsOf(pieces, wholeOf(pieces)) : [];
   if (!draft?.when || draft.quantity?.value === undefined || !draft.quantity.more) return undefined;
   const plant = plantToldOf(last);
@@ -38,6 +41,28 @@ export function onceMore(last: Proposal | undefined, { pieces, asked }: Sentence
       ...slotsOf({ kind: last.kind }, draft),
     },
     carried: plant,
+  };
+}
+
+/** "Also 5 trays of Tallow Bell": the same with another plant. */
+function ofAnotherPlant(last: Proposal, pieces: readonly Piece[]): Proposal | undefined {
+  const [draft, another] = draftsOf(pieces, wholeOf(pieces));
+  const counted =
+    draft?.quantity?.value !== undefined || (last.kind === 'strike' && draft?.pots !== undefined);
+  if (
+    !/^(?:also|and|plus)$/.test(wordAt(pieces, 0)) ||
+    last.kind === 'dispatch' ||
+    !draft ||
+    another ||
+    !counted
+  )
+    return undefined;
+  const { when } = last.draft;
+  return {
+    kind: last.kind,
+    rule: last.rule,
+    draft: { ...(when ? { when } : {}), ...draft },
+    slots: slotsOf({ kind: last.kind }, draft),
   };
 }
 

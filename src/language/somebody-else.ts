@@ -11,7 +11,8 @@ const FOLK =
 const DESCRIBED =
   /^(?:old|young|poor|other|lovely|nice|new|same|local|the|my|our|a|an|that|this|and|but|meanwhile)$/;
 /** Where they live or were met. */
-const ELSEWHERE = /^(?:next|over|across|down|up|at|from|on|in|two|round|opposite|along)$/;
+const ELSEWHERE =
+  /^(?:next|over|across|down|up|at|from|on|in|two|round|opposite|along|beyond|below|above|back|abroad)$/;
 
 /**
  * Past the words that name somebody else, by kinship, by a name that is no word, or by where they live ("Bill next

@@ -3,12 +3,20 @@ import { wordAt } from '../grammar/rule.js';
 import { countsNoPlants, isBesideAct, isExcepted, isOutOf, isSource } from './beside-counts.js';
 import { type Case, isBeforeAct, passOver } from './case.js';
 import { lastPotCases } from './last-pot.js';
+import { isOfHeading } from './one-plant.js';
 import { type CountSeen, numberOf } from './count-seen.js';
 import { cutUp } from './cut-up.js';
 import { eachCases } from './each-cases.js';
 import { restCases, takeOver } from './rest-cases.js';
 
 const isCheck = ({ clause }: CountSeen): boolean => clause.hit?.rule.kind === 'check';
+
+/** "Four of them have rooted, none of the Tallow Bell": the number before the act is of those spoken of. */
+const isOfThemBefore = ({ draft, clause, at, pieces }: CountSeen): boolean =>
+  draft.pronoun === true &&
+  clause.subjectFirst &&
+  at >= (clause.hit?.to ?? at) &&
+  pieces.slice(0, clause.from).some(({ is }) => is === 'plant');
 
 export const countCases: readonly Case<CountSeen>[] = [
   ...lastPotCases,
@@ -187,8 +195,9 @@ export const countCases: readonly Case<CountSeen>[] = [
   },
   {
     name: '<count>',
-    phrasings: ['Took five Salt Harrier'],
-    when: ({ draft, leads }) => draft.quantity === undefined && (draft.plant === undefined || !leads),
+    phrasings: ['Took five Salt Harrier', 'Tallow Bell: six of the fuchsias have rooted'],
+    when: ({ draft, leads, pieces, at }) =>
+      draft.quantity === undefined && (draft.plant === undefined || !leads || isOfHeading(pieces, at)),
     does: (seen) => {
       takeOver(seen);
       seen.told.countedBefore = seen.told.drafts.length === 1 && isBeforeAct(seen);
@@ -211,13 +220,17 @@ export const countCases: readonly Case<CountSeen>[] = [
     // Of two numbers before a plant the one that leads to it.
     name: '<count>, <count> <plant>',
     phrasings: ['Took five, three Salt Harrier'],
-    when: ({ draft, leads }) => leads && draft.plant === undefined && draft.quantity !== undefined,
+    when: (seen) =>
+      seen.leads &&
+      seen.draft.plant === undefined &&
+      seen.draft.quantity !== undefined &&
+      !isOfThemBefore(seen),
     does: takeOver,
   },
   {
     name: '<count> <plant>, <count> <plant>',
     phrasings: ['Took 5 Salt Harrier and 3 Tallow Bell'],
-    when: ({ draft, leads }) => leads && draft.plant !== undefined,
+    when: (seen) => seen.leads && (seen.draft.plant !== undefined || isOfThemBefore(seen)),
     does: ({ told, count }) => {
       told.drafts.push({ quantity: count });
     },

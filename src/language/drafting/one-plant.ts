@@ -24,6 +24,7 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     if (piece?.is === 'plant') return true;
     if (piece?.is === 'break' && /^[,(:-]$/.test(piece.mark)) continue;
     if (piece?.is === 'when' && pieces[before + 1]?.is === 'break') continue;
+    if (piece?.is === 'count' && isOfHeading(pieces, before)) continue;
     // "A dahlia tuber called Ember Fox".
     if (
       /^(?:tubers?|crowns?|corms?|rhizomes?|plugs?|plants?)$/.test(wordAt(pieces, before)) &&
@@ -42,6 +43,22 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     return false;
   }
   return false;
+}
+
+/** "Tallow Bell: six of the fuchsias have rooted": how many of the plant before the mark, which is named again by its crop. */
+export function isOfHeading(pieces: readonly Piece[], count: number): boolean {
+  const mark = pieces[count - 1];
+  const heading = pieces[count - 2];
+  const named = pieces[count + 2];
+  return (
+    mark?.is === 'break' &&
+    /^[:-]$/.test(mark.mark) &&
+    heading?.is === 'plant' &&
+    heading.plant.crop === undefined &&
+    wordAt(pieces, count + 1) === 'the' &&
+    named?.is === 'plant' &&
+    isCropAlone(named.plant)
+  );
 }
 
 /** "Sad Trombone, it's a coleus", "which is a dahlia": the crop of the plant named before. */

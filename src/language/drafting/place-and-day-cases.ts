@@ -1,6 +1,7 @@
 /** Places and days that are not where and when the act was done. */
 import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
+import { pastPerson } from '../somebody-else.js';
 import { nearestWord } from './words-before.js';
 import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
 
@@ -11,9 +12,18 @@ export const placeCases: readonly Case<Seen<'place'>>[] = [
     phrasings: [
       "20 rooted Salt Harrier liners turned up from Aunt Dot's greenhouse",
       "Bought two Salt Harrier tubers from Mrs Penny's nursery",
+      'Doreen at the allotment gave me two Salt Harrier tubers',
+      'Begged four Salt Harrier cuttings off the lady at plot 12, now in the cold frame',
+      'Took four Salt Harrier from the garden by plot 12, now in the cold frame',
     ],
-    when: ({ clause, piece, pieces, at }) =>
-      /^(?:receive|stock)$/.test(clause.hit?.rule.kind ?? '') && comesFrom(pieces, at, piece.prep),
+    when: ({ clause, piece, pieces, at }) => {
+      const kind = clause.hit?.rule.kind ?? '';
+      return (
+        (/^(?:receive|stock)$/.test(kind) && comesFrom(pieces, at, piece.prep)) ||
+        (/^(?:receive|stock|strike)$/.test(kind) &&
+          (isGivers(pieces, at, clause.from) || isNowElsewhere(pieces, at, clause.to)))
+      );
+    },
     does: passOver,
   },
   {
@@ -163,6 +173,21 @@ function comesFrom(pieces: readonly Piece[], at: number, prep: string | undefine
   )
     before--;
   return /^(?:from|off)$/.test(wordAt(pieces, before));
+}
+
+/** "Doreen at the allotment gave me …", "… off the lady at plot 12": where somebody lives or was met. */
+function isGivers(pieces: readonly Piece[], at: number, from: number): boolean {
+  const lead = pieces.slice(0, at).findLastIndex((_, n) => /^(?:from|off)$/.test(wordAt(pieces, n)));
+  const who = lead > at - 7 && lead >= from ? lead + 1 : from;
+  return at - who < 6 && (pastPerson(pieces, who)?.to ?? 0) > at;
+}
+
+/** "…, now in the cold frame": where they stand is told behind. */
+function isNowElsewhere(pieces: readonly Piece[], at: number, to: number): boolean {
+  const now = pieces.findIndex(
+    (piece, n) => n > at && n < to && piece.is === 'break' && wordAt(pieces, n + 1) === 'now',
+  );
+  return now > at && pieces.slice(now, to).some(({ is }) => is === 'place');
 }
 
 /** "…, Doreen coming for them on Saturday", "as Jim is calling on Friday": told of somebody behind a break or a reason. */

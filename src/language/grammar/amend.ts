@@ -23,7 +23,12 @@ export const amendRules: readonly AmendRule[] = [
     name: 'should have said <x>',
     pattern: /\b(?:should|meant to) (?:have |of |'ve )?(?:said|say|put|written|write|typed|type|read)\b/,
   },
-  { name: 'I meant <x>', pattern: /\b(?:i|we|was|were) meant\b|^(?:.* )?meant (?!to\b)|\bi mean\b/ },
+  {
+    name: 'I meant <x>',
+    // "Was meant to water the shelf": left undone.
+    pattern:
+      /\b(?:i|we|was|were) meant\b(?! to (?!be |say |put |write |read |type |have ))|^(?:.* )?meant (?!to\b)|\bi mean\b/,
+  },
   {
     name: 'make that <x>',
     pattern: new RegExp(`^${OPEN}(?:make|call) (?:that|it|them) (?!(?:a|my|our|the) (?:target|goal|aim)\\b)`),

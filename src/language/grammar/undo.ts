@@ -15,7 +15,7 @@ const KIND = `(?:plantname )?(${entryNouns})(?: (?:of|for|on|with) (?:the )?plan
 const THAT = `(?:that(?: (?:one|last one|last entry|last bit|note|entry|last note|last|${KIND}))?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update|${KIND}))?(?: (?:i|you) (?:just )?(?:said|sent|wrote|logged|made|put(?: in| down)?|entered|told you|gave you|typed))?|(?:what )?i (?:just )?(?:said|wrote|sent|logged|put(?: in)?|told you|spoke|mentioned)(?: that| it| anything)?|(?:the|my) entry|last one|(?:the|that) one before(?: it| that)?)`;
 
 const AFTER = trailing(
-  "i was (?:looking at|on|thinking of) the wrong \\w+|lol|too|as well|also|please|pls|thanks|then|again|from the (?:record|records|log|ledger|books?|list)|off the (?:record|records|log|ledger|list)|out|off|sorry|mate|would you|will you|wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?|i (?:got|had) (?:it|that) wrong|it was (?:wrong|a mistake)|it's wrong|that was (?:wrong|a mistake)|its wrong|mistake|my mistake|i made a mistake",
+  "i was (?:looking at|on|thinking of) (?:the wrong|my \\w+|another|the other) \\w+|lol|too|as well|also|please|pls|thanks|then|again|from the (?:record|records|log|ledger|books?|list)|off the (?:record|records|log|ledger|list)|out|off|sorry|mate|would you|will you|wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?|i (?:got|had) (?:it|that) wrong|it was (?:wrong|a mistake)|it's wrong|that was (?:wrong|a mistake)|its wrong|mistake|my mistake|i made a mistake",
 );
 
 const undoRules: readonly UndoRule[] = [

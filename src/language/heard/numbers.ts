@@ -25,10 +25,16 @@ export const heardNumbers: readonly Misheard[] = [
   },
   {
     name: 'gave for to <someone>',
-    mends: { for: 'four' },
-    when: (v) => /^(?:give|sell|send|pass|hand|donate|post)$/.test(v.verb(-1)) && v.word(1) === 'to',
-    phrasings: [['the Salt Harrier I gave for to the sale', 'the Salt Harrier I gave four to the sale']],
-    mustNot: ['gave for the sale'],
+    mends: { ...TWO, ...EIGHT, ...ONE, for: 'four' },
+    when: (v) =>
+      (/^(?:give|sell|send|pass|hand|donate|post)$/.test(v.verb(-1)) && v.word(1) === 'to') ||
+      (/^(?:swap|trade)$/.test(v.verb(-1)) && v.word(1) === 'with'),
+    phrasings: [
+      ['the Salt Harrier I gave for to the sale', 'the Salt Harrier I gave four to the sale'],
+      ['gave too to Doreen', 'gave two to Doreen'],
+      ['swapped ate with Doreen', 'swapped eight with Doreen'],
+    ],
+    mustNot: ['gave for the sale', 'gave to Doreen'],
   },
   {
     name: '<number> pots of',

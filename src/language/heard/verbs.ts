@@ -5,6 +5,15 @@ import type { HeardView } from './view.js';
 
 const isOnOrUp = (v: HeardView, offset: number): boolean => /^(?:on|up)$/.test(v.word(offset));
 
+const THROWN = /^(?:chucked|binned|dumped|composted|tossed|discarded)$/;
+
+/** "At the base, chucked", "and binned", and nothing behind it. */
+function isThrownBehind(v: HeardView): boolean {
+  let at = 1;
+  while (at < 6 && /^(?:at|the|base|bottom|neck|and|so|,)$/.test(v.word(at))) at++;
+  return THROWN.test(v.word(at)) && /^(?:undefined|mark|line)$/.test(String(v.kind(at + 1)));
+}
+
 export const heardVerbs: readonly Misheard[] = [
   {
     name: 'routed',
@@ -12,6 +21,14 @@ export const heardVerbs: readonly Misheard[] = [
     // "Routed out the old tray".
     when: (v) => v.word(1) !== 'out' || !v.clauseStart,
     phrasings: [['five have routed', 'five have rooted']],
+  },
+  {
+    // What rooted nobody throws away.
+    name: 'rooted at the base, chucked',
+    mends: { rooted: 'rotted' },
+    when: (v) => /^(?:off|away)$/.test(v.word(1)) || isThrownBehind(v),
+    phrasings: [['three rooted at the base, chucked', 'three rotted at the base, chucked']],
+    mustNot: ['three rooted at the base, chucked two', 'three rooted and the rest chucked'],
   },
   {
     name: 'dampened off',

@@ -5,7 +5,11 @@ import { isOnePlant, plantToldOf } from './plant-of.js';
 /** "24 plugs arrived and went into the cold frame" stays two; a place told of a receipt in the next breath is one. */
 export function joinReceipt(before: Proposal, next: Proposal): Proposal | undefined {
   if (before.kind === 'receive' && saysTheyAreRooted(next)) return placedBy(before, next.draft.place);
-  const potted = next.kind === 'potOn' && next.draft.pronoun === true && before.kind === 'stock';
+  // "I've potted it", "now in 3 litre pots".
+  const potted =
+    next.kind === 'potOn' &&
+    before.kind === 'stock' &&
+    (next.draft.pronoun === true || next.rule === '<plant> now in <size>');
   if ((before.kind !== 'receive' && before.kind !== 'stock') || (next.kind !== 'move' && !potted))
     return undefined;
   if (

@@ -11,7 +11,7 @@ interface Phrase {
   readonly mustNot?: readonly string[];
 }
 
-const OPENING = leading('i|we|just|only|also|sadly|sorry|oh|still|then|so|even|simply|for|as for');
+const OPENING = leading('i|we|just|only|also|sadly|sorry|oh|still|then|so|even|simply|for|as for|to');
 const NAMED =
   '(?:(?:<count>|all) )?(?:of )?(?:(?:the|my|our|those|these|that) )?(?:other |last |rest of the )?<(?:plant|place)>(?: (?:cuttings|ones|lot|batch))?';
 /** How many of what was told of before. */
@@ -79,6 +79,19 @@ export const leftPhrases: readonly Phrase[] = [
       'the Tallow Bell I have not',
       'the Tallow Bell still in the greenhouse',
     ],
+  },
+  {
+    name: "to <plant> I didn't come",
+    pattern: before(
+      "(?:i|we) (?:only )?(?:forgot|missed|(?:did not|didn't|never|could not|couldn't|have not|haven't) (?:yet )?(?:get|got|come|came|reach|reached|manage|managed|do|did|done|touch|touched)(?: to| there| at| that far)?|(?:came|got|reached) not|had no (?:time|water|pots|compost)(?: left)?(?: for)?)",
+    ),
+    phrasings: [
+      "but to the Tallow Bell I didn't come",
+      'the Tallow Bell I forgot',
+      'but for the Tallow Bell I had no time',
+      'the Tallow Bell I never got to',
+    ],
+    mustNot: ['the Tallow Bell I came to last'],
   },
 ];
 

@@ -79,7 +79,9 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
       /^(?:yet|and|so|has|have)$/.test(textAt(tokens, at + 2)))
   )
     return result({ value: 0 }, at + 2);
-  if (isPhraseAt(tokens, at, ['divil', 'a'])) return result({ value: 0 }, at + 2);
+  // "Divil a one", "sorra the root".
+  if (/^(?:divil|sorra)$/.test(first) && /^(?:a|the)$/.test(textAt(tokens, at + 1)))
+    return result({ value: 0 }, textAt(tokens, at + 2) === 'one' ? at + 3 : at + 2);
   if (first === 'every' || isPhraseAt(tokens, at, ['each', 'and', 'every'])) {
     const end = everyOneAt(tokens, first === 'every' ? at + 1 : at + 3);
     if (end === undefined) return undefined;

@@ -34,6 +34,21 @@ function putSomewhere(pieces: readonly Piece[], from: number): boolean {
   return false;
 }
 
+/** "Has thrown its first buds", "threw up two flower spikes": what a plant grows. */
+function putForth(pieces: readonly Piece[], to: number): boolean {
+  let at = to;
+  while (
+    pieces[at]?.is === 'count' ||
+    /^(?:up|its|their|a|the|some|first|new|lots|of|loads|few|side|big|long|lovely|early|more)$/.test(
+      wordAt(pieces, at),
+    )
+  )
+    at++;
+  return /^(?:buds?|flower(?:s|ing)?|shoots?|spikes?|blooms?|growth|suckers?|runners?|sports?|leaves|leaf|roots?|stems?|sideshoots?|seed|pups?|trusses|truss)$/.test(
+    wordAt(pieces, at),
+  );
+}
+
 export const thrownAway: readonly Rule[] = [
   {
     name: 'weeded out <count> <plant>',
@@ -88,6 +103,7 @@ export const thrownAway: readonly Rule[] = [
       /^(?:of|in|into|with|some)$/.test(wordAt(p, f - 1)) ||
       followsWord(p, t, /^(?:fleece|lid|cover|sheet|party|towel|over)$/) ||
       /^(?:label|labels)$/.test(wordAt(p, t + 1)) ||
+      putForth(p, t) ||
       putSomewhere(p, t),
     phrasings: [
       'chucked a dozen Salt Harrier on the heap',
@@ -98,6 +114,8 @@ export const thrownAway: readonly Rule[] = [
       'chucked a dozen Salt Harrier into the greenhouse',
       'threw six Tallow Bell in with the lobelia',
       'the Salt Harrier are in 1 litre pots of composted straw now, did the lot yesterday',
+      'Salt Harrier has thrown its first buds',
+      'Salt Harrier threw up two flower spikes',
     ],
   },
   {

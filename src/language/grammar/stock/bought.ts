@@ -159,16 +159,23 @@ export const bought: readonly Rule[] = [
   {
     name: 'came back with <count> <plant> tubers',
     kind: 'stock',
-    head: 'come~past|go~past|turn~past back|home|away|up .. with',
+    head: 'come~past|go~past|turn~past|landed|arrive~past back|home|away|up|in .. with',
     shape: 'object',
-    when: (p, _f, t) => closeBehind(p, t, 'plant') && followsWord(p, t, /^(?:tubers?|crowns?)$/),
-    phrasings: ['came back from the market with one Salt Harrier tuber'],
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'plant') &&
+      (followsWord(p, t, /^(?:tubers?|crowns?)$/) || (wordAt(p, t) === 'a' && wordAt(p, t + 1) === 'stock')),
+    phrasings: [
+      'came back from the market with one Salt Harrier tuber',
+      'himself landed home with a stock plant of the Salt Harrier for me',
+    ],
   },
   {
     name: 'got <plant> as stock',
     kind: 'stock',
-    head: 'get~past|pick~past|collect~past|lift~past|dig~past|divide~past|score~past|bag~past|blag~past|snaffle~past|win~past|inherit~past|grab~past up?',
+    head: 'get~past|pick~past|collect~past|lift~past|dig~past|divide~past|score~past|bag~past|blag~past|snaffle~past|win~past|inherit~past|grab~past me|us? up?',
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant') && ofStock(p, t),
+    phrasings: ['Mum dug me up a crown of her Salt Harrier'],
+    mustNot: ['Mum dug up a crown of her Salt Harrier'],
   },
 ];

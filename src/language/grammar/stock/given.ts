@@ -96,8 +96,8 @@ export const given: readonly Rule[] = [
     kind: 'stock',
     head: 'let~ me|us have|keep|take',
     shape: 'object',
-    when: (p, _f, t) => follows(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings|cutting|some|few|tips)$/),
+    when: (p, _f, t) => follows(p, t, 'plant') && !asCuttings(p, t) && !followsWord(p, t, /^(?:some|few)$/),
     phrasings: ['the lady next door let me have her big old Salt Harrier'],
-    mustNot: ['let me have some cuttings of Salt Harrier'],
+    mustNot: ['let me have some cuttings of Salt Harrier', 'let me have six bits of her Salt Harrier'],
   },
 ];

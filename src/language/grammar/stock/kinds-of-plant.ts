@@ -34,7 +34,7 @@ export function asCuttings(pieces: readonly Piece[], to: number): boolean {
     if (piece?.is === 'cutting' && !named) return true;
     if (piece?.is !== 'word') continue;
     if (/^(?:cuttings?|slips)$/.test(piece.text)) return true;
-    if (!named && /^(?:bits|tips|shoots|stems|sprigs?|snippets)$/.test(piece.text)) return true;
+    if (!named && /^(?:bits|pieces|tips|shoots|stems|sprigs?|snippets)$/.test(piece.text)) return true;
     if (/^(?:and|then)$/.test(piece.text) && next?.is === 'word' && next.verb?.form === 'past') return false;
   }
   return false;

@@ -1,5 +1,5 @@
 /** Plants told to be stock plants, however they came: "new stock plant: Salt Harrier, from Ken". */
-import { follows, precedes, type Rule, wordAt } from '../rule.js';
+import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { anyStock } from './kinds-of-plant.js';
 
 export const toldAsStock: readonly Rule[] = [
@@ -39,11 +39,19 @@ export const toldAsStock: readonly Rule[] = [
     kind: 'stock',
     head: 'buy~past|get~past|pick~past',
     shape: 'subject',
-    when: (p, f) =>
+    when: (p, f, t) =>
       precedes(p, f, 6, 'plant') &&
       anyStock(p.slice(0, f)) &&
-      /^(?:i|we|have|i've|we've)$/.test(wordAt(p, f - 1)),
-    phrasings: ['a stock plant of Salt Harrier I have bought last week'],
+      (/^(?:i|we|have|i've|we've)$/.test(wordAt(p, f - 1)) ||
+        (wordAt(p, f) === 'bought' &&
+          p[f - 1]?.is === 'plant' &&
+          wordAt(p, 0) !== 'the' &&
+          !followsWord(p, t, /^(?:potted|boxed|woken|started)$/))),
+    phrasings: [
+      'a stock plant of Salt Harrier I have bought last week',
+      'two tubers of Salt Harrier bought at the fair, now in 3 litre pots',
+    ],
+    mustNot: ['the two tubers of Salt Harrier bought last year are in 3 litre pots now'],
   },
   {
     name: '<plant> came as a stock plant',

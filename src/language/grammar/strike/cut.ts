@@ -1,4 +1,6 @@
 /** Cuttings told by the cutting or making: "snipped six off", "did ten", "the stools gave 30". */
+import type { Piece } from '../../pieces.js';
+import { asCuttings } from '../stock/kinds-of-plant.js';
 import { CUTTINGS } from '../taken-away.js';
 import { isOfEach } from '../../drafting/beside-counts.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
@@ -8,6 +10,17 @@ import { mentionsCuttings, spoken } from './of-cuttings.js';
 /** Looked over or treated, and not made. */
 const NO_CUTTINGS =
   /^(?:roots?|rooted|rooting|dead|died|rotted|lost|taken|have|had|has|were|are|showing|pellets?|slugs?)$/;
+
+/** "They're in a pot of grit now", "all in one pot": where cuttings stand to root. */
+function standIn(pieces: readonly Piece[], from: number): boolean {
+  let at = from;
+  while (/^(?:they|they're|are|all|now|which|both|already)$/.test(wordAt(pieces, at)) || isAll(pieces[at]))
+    at++;
+  return /^(?:in|into|round|around)$/.test(wordAt(pieces, at)) && follows(pieces, at, 'pots', 'medium');
+}
+
+const isAll = (piece: Piece | undefined): boolean =>
+  piece?.is === 'count' && piece.quantity.whole !== undefined;
 
 export const cut: readonly Rule[] = [
   {
@@ -19,6 +32,27 @@ export const cut: readonly Rule[] = [
       follows(p, t, 'plant', 'count') &&
       (followsWord(p, t, CUTTINGS) || followsWord(p, t, /^(?:off|from|her|his|their)$/)),
     phrasings: ['the neighbour let me snip four of her Salt Harrier'],
+  },
+  {
+    // Rooted already or not, they were put in.
+    name: 'gave me <count> cuttings of <plant>, in <pots>',
+    kind: 'strike',
+    head: 'give~past|hand~past|bring~past|send~past|pass~past|slip~past me|us',
+    shape: 'object',
+    when: (p, _f, t) =>
+      follows(p, t, 'count') &&
+      asCuttings(p, t) &&
+      p.slice(t).some(({ is }, n) => is === 'break' && standIn(p, t + n + 1)),
+    phrasings: [
+      "Doreen gave me six tips off her Salt Harrier, they're in a pot of grit now",
+      'Doreen gave me six cuttings of Salt Harrier, now in a jar of water',
+      'Doreen handed me six cuttings of Salt Harrier, all in one pot',
+    ],
+    mustNot: [
+      'Doreen gave me six cuttings of Salt Harrier',
+      'Doreen gave me six cuttings of Salt Harrier, need to get them in a pot',
+      'Doreen gave me six rooted Salt Harrier, all in one pot',
+    ],
   },
   {
     name: 'cut <count> <plant>',
