@@ -8,6 +8,7 @@ import type { ReadNote } from '../language/note.js';
 import { chooseBatch } from './choosing.js';
 import { allOfThem, withBatch } from './completing.js';
 import { isLogged } from './noting.js';
+import { named } from '../ledger/reach.js';
 import type { SlotAsk } from './talk.js';
 
 /** What names a batch is short; a longer text may name it in passing. */
@@ -126,6 +127,9 @@ function valueFor(
       if (typeof answered === 'number') return answered;
       // "No sorry, make that five".
       if (entry?.kind === 'amend' && ask.slot in (entry.set ?? {})) return entry.set?.[ask.slot as never];
+      // "Call it five" of those that have rooted.
+      if (ask.slot === 'rooted' && entry?.kind === 'amend' && !named(entry) && entry.set?.count !== undefined)
+        return entry.set.count;
       if (answered === 'all' && ask.slot !== 'pots') return 'all';
       if (ask.slot === 'rooted' && (answered === 'none' || answered === 'notYet' || answered === 'no'))
         return 'none';
@@ -143,12 +147,17 @@ function valueFor(
   }
 }
 
+/** What else is counted: "so 2 coffees", "back in 5 minutes". */
+const OTHER_THINGS =
+  /^ ?(?:[ap]m|mins?|minutes?|hours?|days?|weeks?|months?|years?|times|miles|degrees|c|f|quid|pounds|euros?|dollars|people|visitors|slugs|snails|aphids|bees|coffees?|teas?|cups?|bags?|sacks?|leaves|buds|flowers)\b/i;
+
 /** "5", "it was 5", "about 5 I think": the one number in a short reply, standing by itself: not a label's, nor one below nothing. */
 function numberIn(text: string): number | null {
   const numbers = text.match(/\d+/g) ?? [];
   const words = text.trim().split(/\s+/).length;
   const alone = /(?<![^\s("'~])\d{1,6}(?![^\s)"'.,!?;:])/.exec(text);
-  return numbers.length === 1 && alone && words <= 5 ? Number(alone[0]) : null;
+  if (numbers.length !== 1 || !alone || words > 5) return null;
+  return OTHER_THINGS.test(text.slice(alone.index + alone[0].length)) ? null : Number(alone[0]);
 }
 
 function nameIn(text: string, isAnswer: boolean): string | null {

@@ -2,7 +2,7 @@
 import type { ReadNote } from '../language/note.js';
 import { dayIn } from './day-in.js';
 import { fill, type Understanding } from './filling.js';
-import { postEntry } from './noting.js';
+import { postEntry, takeNote } from './noting.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 import type { Ask } from './talk.js';
@@ -10,6 +10,8 @@ import { settleAsk } from './asked.js';
 import { retold } from './retelling.js';
 import { leftIt } from '../words/answers.js';
 import { allOfThem, optionsFor } from './completing.js';
+import { ofOtherPlant } from './other-plant.js';
+import { answerAndMore } from './answer-and-more.js';
 import { withoutSlots } from './slots.js';
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import { named } from '../ledger/reach.js';
@@ -29,12 +31,25 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
     day: (words) => dayIn(words, sitting.origin.at, sitting.settings, leaning),
     plant: (words) => plantIn(sitting, words),
   };
+  const other = ofOtherPlant(sitting, asked, text, read);
+  if (other) {
+    drop(sitting, ask);
+    postEntry(sitting, other, ask.origin);
+    return true;
+  }
   const entry =
     fill(asked, text, read, sitting.ledger, understanding) ??
     (read.entries.length === 0 ? retold(sitting, asked, text) : null);
   if (entry) {
     drop(sitting, ask);
     goOn(sitting, asked, entry, ask.origin);
+    return true;
+  }
+  const both = answerAndMore(sitting, asked, text, understanding);
+  if (both) {
+    drop(sitting, ask);
+    goOn(sitting, asked, both.entry, ask.origin);
+    takeNote(sitting, both.told);
     return true;
   }
   const corrected = withCorrection(asked, read);

@@ -20,18 +20,24 @@ const MORE: Partial<Record<LoggedEntry['kind'], readonly string[]>> = {
 const FEW_WORDS = 3;
 /** What may stand before the number of an answer. */
 const LEADS =
-  /^(?:(?:oh|um|er|erm|eh|well|just|only|about|the|it was|it's|there were|there are|they were|they are|they're|i made|i have made) )+/i;
+  /^(?:(?:oh|um|er|erm|eh|well|right|ok|okay|so|just|only|about|around|roughly|the|it was|it's|that was|that's|there were|there are|there was|they were|they are|they're|i (?:made|make|took|did|counted|got|think|reckon|have made|have)(?: it)?|(?:it |that |they )?(?:came|comes|come) to|makes|call it|say|i'd say|must be|must have been|probably) )+/i;
 const VAGUE = /\b(?:at (?:most|least)|or so|thing|of the|of these)\b/i;
+/** "Four in each pot, so 12": what it comes to, told last. */
+const TOTAL =
+  /\b(?:so|that['’]?s|that makes|which makes|which is|making|makes|make|equals|total|totals|comes to|came to) (?:about )?(\p{L}+|\d+)(?: (?:in all|in total|all told|altogether|total|all in|then|of them|cuttings|plants))?[.!]?$/iu;
 /** In UTF-16 units. */
 const LONGEST = 80;
+/** A number in words: "a dozen", "two dozen and one". */
+const MOST_WORDS_OF_NUMBER = 3;
 
 /** The entry with what the reply says, where that begins with its number and tells no act of its own; else null. */
 export function retold(sitting: Sitting, { entry, slot }: SlotAsk, text: string): LoggedEntry | null {
   const act = actWords[entry.kind];
-  const words = text.trim().replace(LEADS, '');
-  if (act === undefined || slot !== 'count' || words.length > LONGEST || VAGUE.test(words)) return null;
-  const [first = ''] = words.split(/[\s,;.–—-]/);
-  if (typeof numberAlone(sitting, first) !== 'number') return null;
+  const words = withoutPlant(sitting, entry, text.trim()).replace(LEADS, '');
+  if (act === undefined || slot !== 'count' || words.length > LONGEST) return null;
+  const whole = wholeTold(sitting, words);
+  if (whole !== null) return { ...entry, count: whole } as LoggedEntry;
+  if (VAGUE.test(words) || !beginsWithNumber(sitting, words)) return null;
   const [told, more] = readIn(sitting, `${act} ${words}`).entries;
   if (!told || more || told.entry.kind !== entry.kind) return null;
   const plant = plantSaid(told.entry as Plant, told.sources);
@@ -47,7 +53,33 @@ export function retold(sitting: Sitting, { entry, slot }: SlotAsk, text: string)
   return isAll && fits ? ({ ...entry, ...Object.fromEntries(said) } as LoggedEntry) : null;
 }
 
-function numberAlone(sitting: Sitting, word: string): unknown {
-  const [only, another] = /^(?:\d+|\p{L}+)$/u.test(word) ? readIn(sitting, word).entries : [];
+/** The number that the words come to, where they tell it last. */
+function wholeTold(sitting: Sitting, words: string): number | null {
+  const [, last = ''] = TOTAL.exec(words) ?? [];
+  const value = last === '' ? undefined : numberAlone(sitting, last);
+  // "Two trays so 24", and no "can't say, so 3 guesses": another number leads to it.
+  return typeof value === 'number' && /\d|\b(?:each|every|per|apiece|pots?|trays?)\b/i.test(words)
+    ? value
+    : null;
+}
+
+/** "There were eight of the Salt Harrier cuttings": without the plant that was asked about. */
+export function withoutPlant({ ledger }: Sitting, entry: LoggedEntry, words: string): string {
+  const { variety, batch } = entry as Plant;
+  const name = variety ?? ledger.batches.get(batch ?? '')?.variety ?? '';
+  const at = name === '' ? -1 : words.toLowerCase().indexOf(name.toLowerCase());
+  if (at < 0) return words;
+  const before = words.slice(0, at).replace(/(?:\bof )?(?:\b(?:the|my|those|them) )?$/i, '');
+  const behind = words.slice(at + name.length).replace(/^s?(?: (?:cuttings|plants|ones))?\b/i, '');
+  return `${before.trim()} ${behind.replace(/^[\s,:–—-]+/u, '')}`.trim();
+}
+
+function beginsWithNumber(sitting: Sitting, words: string): boolean {
+  const first = (/^[^,;.–—-]*/u.exec(words)?.[0] ?? '').split(/\s+/).slice(0, MOST_WORDS_OF_NUMBER);
+  return first.some((_, n) => typeof numberAlone(sitting, first.slice(0, n + 1).join(' ')) === 'number');
+}
+
+function numberAlone(sitting: Sitting, words: string): unknown {
+  const [only, another] = /^[\p{L} ]+$|^\d+$/u.test(words) ? readIn(sitting, words).entries : [];
   return only && !another && only.entry.kind === 'answer' ? only.entry.value : undefined;
 }

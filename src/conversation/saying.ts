@@ -1,6 +1,7 @@
 /** A text from a grower: an answer, a button's words, an instruction, a question, a correction or a note. */
 import type { HeardWord, ReadNote } from '../language/note.js';
-import type { Entry } from '../ledger/entry.js';
+import type { Amend, Entry } from '../ledger/entry.js';
+import { named } from '../ledger/reach.js';
 import { addsToLast } from './adding.js';
 import { answer } from './answer-given.js';
 import { amend } from './amending.js';
@@ -177,7 +178,9 @@ function putsOther(text: string): boolean {
 function actOn(sitting: Sitting, entry: Entry, text: string, context: Context): void {
   switch (entry.kind) {
     case 'amend':
-      amend(sitting, entry, context.lines, kindTold(sitting, text, entry));
+      if (callsIt(sitting, text, entry, context))
+        answer(sitting, { kind: 'answer', value: Number(entry.set?.count) }, text, context);
+      else amend(sitting, entry, context.lines, kindTold(sitting, text, entry));
       return;
     case 'question':
       answerQuestion(sitting, entry);
@@ -185,6 +188,24 @@ function actOn(sitting: Sitting, entry: Entry, text: string, context: Context): 
     case 'answer':
       answer(sitting, entry, text, context);
   }
+}
+
+/** "Call it five" to how many have rooted, where nothing was noted since that was asked. */
+function callsIt(
+  { ledger }: Sitting,
+  text: string,
+  { set = {}, ...about }: Amend,
+  { prompts }: Context,
+): boolean {
+  const [prompt] = prompts;
+  const last = ledger.standing.at(-1)?.journal;
+  return (
+    prompt?.about.about === 'check' &&
+    /^(?:let['’]?s )?(?:call|say) (?:it |that )?(?:about )?[\p{L}\d]+\b/iu.test(text.trim()) &&
+    Object.keys(set).join() === 'count' &&
+    !named(about) &&
+    (last === undefined || last.postedAt <= prompt.givenAt)
+  );
 }
 
 /** "Sorry, just one", "and another two": said of the last note, not to a prompt that was given since or that it replies to. */

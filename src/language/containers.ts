@@ -1,5 +1,6 @@
 /** Containers and what each holds: "three pots of five", "four pots, two per pot", "two trays of 24", "2 9cm pots". */
 import { CONTAINERS } from './sizes.js';
+import { countApart } from './containers/apart.js';
 import { countHeld } from './containers/held.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece, PieceOf } from './pieces.js';
@@ -24,7 +25,7 @@ export function joinContainers(pieces: readonly Piece[]): readonly Piece[] {
       at++;
     }
   }
-  return countHeld(joined);
+  return countApart(countHeld(joined));
 }
 
 interface Joined {

@@ -42,7 +42,7 @@ const LONGEST = 24;
 const LEAD =
   /^(?:no|nope|oops|whoops|sorry|wait|actually|hang|hold|on|oh|ah|and|but|well|damn|argh|typo|my|mistake|bad)$/;
 const FRAME =
-  /^(?:it|it's|that|that's|they|they're|was|were|wasn't|weren't|is|are|isn't|the|a|an|to|in|on|at|for|with|from|of|by|into|but|actually|really|should|have|been|be|i|meant|mean|said|went|gone|only|just)$/;
+  /^(?:it|it's|that|that's|they|they're|was|were|wasn't|weren't|is|are|isn't|the|a|an|to|in|on|at|for|with|from|of|by|into|but|actually|really|should|have|been|be|i|meant|mean|said|says|reads|called|named|spelt|spelled|went|gone|only|just)$/;
 /** Words besides that mean nothing of their own in a correction. */
 const IDLE =
   /^(?:who|whom|which|them|those|these|this|there|did|do|got|get|had|you|he|him|she|her|we|us|i've|i'd|our|my|ones?|number|count|date|day|place|size|label|lot|batch|cuttings|pots?|end|please|though|mate|all|then|when|where|what|so)$/;

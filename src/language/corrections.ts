@@ -11,7 +11,7 @@ const CORE: readonly (readonly string[])[] = [
   ['excuse', 'me'],
   ['pardon'],
   ['apologies'],
-  ['make', 'that'], ['make', 'it'], ['wait', 'make', 'it'], ['wait', 'make', 'that'], ['no', 'make', 'it'], ['strike', 'that'], ['what', 'am', 'i', 'saying'], ['scrub', 'that'], ['i', 'beg', 'your', 'pardon'], ['beg', 'your', 'pardon'], ['beg', 'pardon'], ['nah'], ['sorry', 'i', 'mean'], ['sorry', 'i', 'meant'], ['oh', 'wait'], ['i', 'mean'], ['i', 'meant'], ['or', 'rather'], ['scratch', 'that'], ['scrap', 'that'], ['correction'], ['sorry'], ['wait'], ['actually'], ['rather'], ['no'], ['nope'], ['hang', 'on'], ['hold', 'on'], ['my', 'mistake'], ['that', 'is'], ['well'], ['oops'],
+  ['call', 'it'], ['call', 'that'], ['make', 'that'], ['make', 'it'], ['wait', 'make', 'it'], ['wait', 'make', 'that'], ['no', 'make', 'it'], ['strike', 'that'], ['what', 'am', 'i', 'saying'], ['scrub', 'that'], ['i', 'beg', 'your', 'pardon'], ['beg', 'your', 'pardon'], ['beg', 'pardon'], ['nah'], ['sorry', 'i', 'mean'], ['sorry', 'i', 'meant'], ['oh', 'wait'], ['i', 'mean'], ['i', 'meant'], ['or', 'rather'], ['scratch', 'that'], ['scrap', 'that'], ['correction'], ['sorry'], ['wait'], ['actually'], ['rather'], ['no'], ['nope'], ['hang', 'on'], ['hold', 'on'], ['my', 'mistake'], ['that', 'is'], ['well'], ['oops'],
 ]; // prettier-ignore
 /** The same by their first words, in the same order: every word of every note is asked about. */
 const CORE_BY_FIRST = new Map(CORE.map(([first]) => [first, CORE.filter((words) => words[0] === first)]));
@@ -41,7 +41,8 @@ const CORRECTABLE: ReadonlySet<Piece['is']> = new Set([
 export function settleCorrections(row: readonly Piece[]): readonly Piece[] {
   let pieces = row;
   for (let at = 1; at < pieces.length; at++) {
-    const settled = markerAt(pieces, at) ?? notAt(pieces, at) ?? afterwards(pieces, at);
+    const settled =
+      markerAt(pieces, at) ?? saidOutright(pieces, at) ?? notAt(pieces, at) ?? afterwards(pieces, at);
     if (settled) {
       pieces = settled.pieces;
       at = settled.next;
@@ -195,6 +196,17 @@ function afterwards(pieces: readonly Piece[], at: number): Settled | undefined {
   if (earlier < 0) return undefined;
   const said = again.is === 'place' ? { ...again, prep: (pieces[earlier] as PieceOf<'place'>).prep } : again;
   return { pieces: [...pieces.slice(0, earlier), said, ...pieces.slice(earlier + 1, at - 1)], next: at };
+}
+
+/** "A few, say six": the number told outright stands for the one left open. */
+function saidOutright(pieces: readonly Piece[], at: number): Settled | undefined {
+  const said = pieces[at];
+  if (said?.is !== 'count' || said.quantity.settles !== true) return undefined;
+  const before = pieces[at - 1]?.is === 'break' ? at - 2 : at - 1;
+  const open = pieces[before];
+  if (open?.is !== 'count' || (open.quantity.vague !== true && open.quantity.share === undefined))
+    return undefined;
+  return { pieces: [...pieces.slice(0, before), ...pieces.slice(at)], next: before };
 }
 
 /** "4 not 5": the denied one goes. */

@@ -50,6 +50,8 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
       text === 'no' &&
       // "The four with no roots went in the bin": which ones.
       ((/^roots?$/.test(wordAt(pieces, at + 1)) && wordAt(pieces, at - 1) === 'with') ||
+        // "No I gave one": what was said before is denied.
+        /^(?:i|we|i've|we've|i'd|we'd|they|they've|it)$/.test(wordAt(pieces, at + 1)) ||
         /^(?:good|use|hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(wordAt(pieces, at + 1)));
     if (text !== '' && !bare && !isUntold(pieces, at, hit.from)) before.push(text);
     // "Neither watered nor fed".

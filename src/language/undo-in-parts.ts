@@ -1,5 +1,6 @@
 /** Undoes in parts: some take back, the others only say why. */
 import { findHits } from './grammar/hits.js';
+import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import { isUndo, nounTakenBack, WHY } from './grammar/undo.js';
 import { onlySaysWhy, tellsNothing } from './only-says-why.js';
@@ -15,7 +16,8 @@ const LONGEST_UNDO = 10;
  * that names its entry takes back another. 0 where they say anything else.
  */
 export function undosInParts(pieces: readonly Piece[], utterance: Utterance): number {
-  const said = partsAtMarks(pieces);
+  const marked = partsAtMarks(pieces);
+  const said = marked.length === 1 ? atReason(pieces, utterance) : marked;
   if (said.length < 2 || said.length > 4) return 0;
   const lines = said.map((part) => lineOf(part, utterance));
   const undoes = lines.filter((line) => isUndo(line));
@@ -30,6 +32,24 @@ export function undosInParts(pieces: readonly Piece[], utterance: Utterance): nu
     )
     ? Math.max(1, named.length)
     : 0;
+}
+
+/** Words that nobody says but of a note, and whose reason needs no comma before it. */
+const PLAINLY =
+  /^(?:(?:no|oh|oops|sorry|pls|please|actually|wait|can you) )*(?:undo|scratch|scrap|delete|revert|remove|cancel|strike|erase)\b/;
+const SUBJECT = /^(?:i|i'd|i'm|we|we'd|he|he'd|she|she'd|it|it's|they|they're|nobody|somebody|someone)$/;
+
+/** "Undo that one he bailed": parted before the subject of the reason. */
+function atReason(pieces: readonly Piece[], utterance: Utterance): readonly (readonly Piece[])[] {
+  if (!PLAINLY.test(lineOf(pieces.slice(0, LONGEST_UNDO), utterance))) return [pieces];
+  const at = pieces.findIndex(
+    (_, n) =>
+      n > 1 &&
+      n < LONGEST_UNDO &&
+      SUBJECT.test(wordAt(pieces, n)) &&
+      isUndo(lineOf(pieces.slice(0, n), utterance)),
+  );
+  return at < 0 ? [pieces] : [pieces.slice(0, at), pieces.slice(at)];
 }
 
 /** "Scrap that, lost three": an undo before a comma behind which a deed is told stands as a sentence of its own. */

@@ -17,6 +17,8 @@ export interface WhichBatch {
   /** "The March lot": 1–12. */
   readonly month?: number;
   readonly age?: 'first' | 'second' | 'last';
+  /** Told by words that set two lots apart, and no more: "the old ones", "the new ones". */
+  readonly ofTwo?: true;
   /** "The rooted ones". */
   readonly rooted?: true;
   /** "The batch of 8": how many it holds. */
@@ -39,7 +41,9 @@ export function whichAt(pieces: readonly Piece[], at: number, clause: Clause): W
   const month = monthNames.findIndex((names) => names.includes(piece.text)) + 1;
   if (month > 0) return { month };
   const age = ageOf(pieces, at);
-  return age === undefined ? undefined : { age };
+  return age === undefined
+    ? undefined
+    : { age, ...(/^(?:old|new)$/.test(piece.text) ? { ofTwo: true } : {}) };
 }
 
 /** Those of the batches that the words can mean; all of them where the words fit none. Where one's day is not known, the oldest comes first. */
@@ -71,6 +75,8 @@ export function narrowed(fits: readonly KnownBatch[], which: WhichBatch): readon
   const byAge = fits.every(({ struck }) => struck !== undefined)
     ? [...fits].sort((a, b) => (a.struck ?? '').localeCompare(b.struck ?? ''))
     : fits;
+  // "The old ones" of three may be any two of them.
+  if (age !== undefined && which.ofTwo && fits.length > 2) return fits;
   const meant = age === 'first' ? byAge[0] : age === 'second' ? byAge[1] : byAge.at(-1);
   const alone =
     meant?.struck === undefined || fits.filter(({ struck }) => struck === meant.struck).length === 1;
@@ -121,8 +127,8 @@ function isBatchOf(pieces: readonly Piece[], at: number, { from, to, hit }: Clau
 }
 
 const AGES: readonly (readonly [NonNullable<WhichBatch['age']>, RegExp])[] = [
-  ['first', /^(?:older|oldest|earlier|earliest)$/],
-  ['last', /^(?:newer|newest|younger|youngest|later|latest)$/],
+  ['first', /^(?:old|older|oldest|earlier|earliest)$/],
+  ['last', /^(?:new|newer|newest|younger|youngest|later|latest)$/],
 ];
 /** Of a lot alone: "the first ones" may be the first to root. */
 const ORDERED: readonly (readonly [NonNullable<WhichBatch['age']>, RegExp])[] = [

@@ -50,6 +50,26 @@ describe('a name put right', () => {
   });
 });
 
+describe('numbers that are told apart', () => {
+  it.each([
+    ['took 8 Marble Wren in one pot and 4 in the other', 'strike Marble Wren 12'],
+    ['5 Marble Wren cuttings in a jar, 4 in another', 'strike Marble Wren 9'],
+    ['took 9 Marble Wren, 5 in one pot and 4 in the other', 'strike Marble Wren 9'],
+    ['3 Tallow Bell rooted in one pot and 4 in the other', 'check Tallow Bell 7'],
+    ['lost 3 Tallow Bell in one pot, 4 in the other are fine', 'loss Tallow Bell 3'],
+    [
+      'took 5 Marble Wren in one pot and 4 Tallow Bell in the other',
+      'strike Marble Wren 5, strike Tallow Bell 4',
+    ],
+    ['took loads of Marble Wren cuttings, call it 40', 'strike Marble Wren 40'],
+    ['lost a few Tallow Bell, say three', 'loss Tallow Bell 3'],
+    ['no i lost 1 tallow bell', 'loss Tallow Bell 1'],
+    ['no roots on the tallow bell', 'check Tallow Bell none'],
+  ])('count in "%s"', (text, entries) => {
+    expect(told(text)).toBe(entries);
+  });
+});
+
 describe('talk that makes up no deed', () => {
   it.each([
     ['Lost 3 Tallow Bell. Another 5 Salt Harrier today', 'loss Tallow Bell 3'],

@@ -63,7 +63,10 @@ function namesOther(
   if (entries.some(({ entry }) => entry.kind !== 'remark')) return false;
   const own = wordsOf(said.words);
   if (left.some((word) => !own.has(word) && !tellsOf(undefined, word))) return false;
-  const variety = said.variety ?? (/^\p{Lu}/u.test(said.words ?? '') ? said.words : undefined);
+  const isNamed = /^\p{Lu}/u.test(said.words ?? '');
+  // "It's Wick Burley, not Wick Barley": taken for a slip of the pen, and another spelling.
+  const isSpelt = isNamed && said.variety === denied;
+  const variety = isSpelt ? said.words : (said.variety ?? (isNamed ? said.words : undefined));
   if (variety === undefined) return false;
   amend(sitting, { kind: 'amend', variety: denied, set: { variety } }, lines);
   return true;

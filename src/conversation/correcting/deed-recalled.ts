@@ -24,6 +24,8 @@ const FORMS: readonly RegExp[] = [
   `(?:the|those|my) (?<which>.{1,40}?) ?${DID}${WAS}(?<value>.{1,30})`,
   // "It was four I gave Idris".
   `(?:it|that)(?:['’]s |${WAS})(?<value>.{1,30}?) ${DID}`,
+  // "It was four that went to Idris".
+  `(?:it|that)(?:['’]s |${WAS})(?<value>.{1,40}?) (?:that |which |who )?(?<gone>went) (?<how>(?:to|in|into) .{1,40})`,
   // "The Moss Cardinal loss was three", "the gift to Idris was four".
   `(?:the|that|my|(?<day>\\p{L}+(?: \\p{L}+)?)['’]s) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>(?:to|of|on|for|with|from) .{1,40}?))?${WAS}(?<value>.{1,40})`,
   // "Change the Moss Cardinal loss to three".
@@ -46,10 +48,11 @@ export function recallsDeed(sitting: Sitting, text: string, context: Context): b
       noun = '',
       value = '',
       counted,
+      gone,
       day = '',
     } = form.exec(words)?.groups ?? {};
     const kind = verb === undefined ? undefined : kindDone(verb);
-    if (kind === undefined && noun === '' && counted === undefined) continue;
+    if (kind === undefined && noun === '' && counted === undefined && gone === undefined) continue;
     const about = [...sitting.ledger.varieties.keys()].find((name) => endsWith(value, name)) ?? '';
     const said =
       value
@@ -64,9 +67,11 @@ export function recallsDeed(sitting: Sitting, text: string, context: Context): b
       (each) =>
         (counted !== undefined
           ? isCountedAnew(sitting, each)
-          : kind === undefined
-            ? isCalled(noun, each.entry)
-            : each.entry.kind === kind) &&
+          : gone !== undefined
+            ? GOES.has(each.entry.kind)
+            : kind === undefined
+              ? isCalled(noun, each.entry)
+              : each.entry.kind === kind) &&
         takes(each.entry, set) &&
         isTold(sitting, each, `${which} ${how} ${day} ${said === about ? '' : about}`),
     );
@@ -76,6 +81,9 @@ export function recallsDeed(sitting: Sitting, text: string, context: Context): b
   }
   return false;
 }
+
+/** What takes plants to somebody or somewhere. */
+const GOES: ReadonlySet<string> = new Set(['dispatch', 'move', 'plantOut', 'hardenOff']);
 
 const namesPlant = ({ ledger }: Sitting, words: string) =>
   [...ledger.varieties.keys(), ...ledger.batches.keys()].some(

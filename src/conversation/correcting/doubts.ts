@@ -15,6 +15,16 @@ const DOUBT = new RegExp(`^(?:and|${WRONG}|${phrases})[,:;. ]+`, 'i');
 /** No correction has more letters. */
 export const LONGEST = 200;
 
+/** "Lol no …", "oh god, sorry, …": the text from its first word that says something. */
+export function withoutNoise(text: string): string {
+  return text
+    .trim()
+    .replace(
+      /^(?:lol|haha?|oh|ooh|ah|aw|och|um|er|erm|god|omg|jeez|argh|ugh)[,.! ] ?(?=no\b|nope\b|sorry\b|wait\b|actually\b|i mean|oops\b|hang on\b|hold on\b)/i,
+      '',
+    );
+}
+
 /** The text without the doubts and the "and" that it begins with; taken off one by one, so that a row of them costs no more. */
 export function withoutDoubts(text: string): string {
   let rest = text;

@@ -23,6 +23,13 @@ export function saysOtherOnly(text: string): boolean {
   return nothingElse.test(text.trim());
 }
 
+/** The only other batch that can be meant by it, or the one named behind it. */
+export function otherThan(sitting: Sitting, text: string, batch: Batch): Batch | null {
+  if (!theOther.test(text)) return null;
+  const [only, another] = fellowsOf(batch, sitting.ledger);
+  return otherNamed(sitting, text, batch) ?? (another ? null : (only ?? null));
+}
+
 /** Whether the text says so, and is done or asked about; `meant` are the lines of the message replied to. */
 export function swapsBatch(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
   if (!theOther.test(text)) return false;

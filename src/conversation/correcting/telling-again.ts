@@ -5,7 +5,7 @@ import type { ReadEntry, ReadNote } from '../../language/note.js';
 import { named } from '../../ledger/reach.js';
 import { putRightBy } from '../amending.js';
 import { standingOn } from '../deeds.js';
-import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts } from './doubts.js';
+import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts, withoutNoise } from './doubts.js';
 import { fell, lastNote, type Slots } from '../entry-meant.js';
 import { isLogged } from '../noting.js';
 import type { Sitting } from '../sitting.js';
@@ -27,7 +27,7 @@ const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
 
 /** Whether the note tells the last one again, of the same plants and acts; what it says then stands in its place. */
 export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: ReadNote): boolean {
-  const words = text.trim();
+  const words = withoutNoise(text);
   const [only, another] = entries;
   const bare = withoutDoubts(words);
   if (!only || words.length > LONGEST || BESIDES.test(bare.replace(FEWER, ''))) return false;

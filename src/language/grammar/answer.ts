@@ -66,6 +66,10 @@ const HAVE_NOT = /^(?:haven't|hasn't|didn't|don't|not|aren't)$/;
 /** Before a number to what asked "have they all?"; with nothing asked it corrects ("no, just 1"). */
 const NO = /^(?:no|nope|nah)$/;
 
+/** Whether the number behind one left open is the one to go by. */
+const settles = ({ settles: isSay }: Quantity, pieces: readonly Piece[], at: number): boolean =>
+  isSay === true || /^call (?:it|that)$/.test(`${wordAt(pieces, at - 2)} ${wordAt(pieces, at - 1)}`);
+
 /** A quantity that is all the note says, fillers aside; vague where two are told ("two, maybe three"). */
 export function bareQuantity(pieces: readonly Piece[], asked: boolean): Quantity | undefined {
   let found: Quantity | undefined;
@@ -74,7 +78,8 @@ export function bareQuantity(pieces: readonly Piece[], asked: boolean): Quantity
     const text = piece.is === 'word' ? piece.text : '';
     if (piece.is === 'count') {
       const behind = pieces[at + 1];
-      if (found === undefined) found = piece.quantity;
+      // "Half, say six", "five or six, call it five".
+      if (found === undefined || settles(piece.quantity, pieces, at)) found = piece.quantity;
       // "Three have, two haven't".
       else if (behind?.is === 'word' && HAVE_NOT.test(behind.text)) return found;
       // "Two, maybe three"; "five, I think, yes, five".
@@ -84,6 +89,8 @@ export function bareQuantity(pieces: readonly Piece[], asked: boolean): Quantity
       return undefined; // "All well".
     else if (text === 'half' && found === undefined) found = { share: [1, 2] };
     else if (piece.is === 'break' || piece.is === 'when' || AROUND.test(text)) continue;
+    else if (text === "let's" && asked) continue;
+    else if (text === 'call' && found !== undefined) continue;
     else if (at === 0 && asked && NO.test(text)) continue;
     else if (/^(?:maybe|or|possibly|perhaps)$/.test(text) && found !== undefined) continue;
     // "I make it five", but not "make it five".

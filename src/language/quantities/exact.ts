@@ -24,6 +24,7 @@ const ORDINAL =
 /** The number at token `at`, with what stands around it. */
 export function exactly(tokens: readonly Token[], at: number): FoundQuantity | undefined {
   let from = at;
+  const isSay = textAt(tokens, at) === 'say';
   while (ABOUT.has(textAt(tokens, from)) || (textAt(tokens, from) === 'some' && numberAt(tokens, from + 1)))
     from++;
   let lead: 'more' | undefined;
@@ -88,6 +89,7 @@ export function exactly(tokens: readonly Token[], at: number): FoundQuantity | u
     quantity: {
       value: found.value,
       ...(more ? { more } : {}),
+      ...(isSay ? { settles: true as const } : {}),
       ...(textAt(tokens, from) === 'one' ? { weak: true as const } : {}),
     },
     to: pastOf(tokens, to),

@@ -12,6 +12,10 @@ export interface Quantity {
   readonly share?: readonly [number, number];
   /** "Two more": on top of what was there. */
   readonly more?: true;
+  /** "The other two": beside those that were told before. */
+  readonly besides?: true;
+  /** "Say six": the number to go by, where another was left open. */
+  readonly settles?: true;
   /** "Three out of eight": the eight. */
   readonly outOf?: number;
   /** "Both": two, or each of two plants named. */

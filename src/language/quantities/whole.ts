@@ -124,7 +124,11 @@ export function wholly(tokens: readonly Token[], at: number): FoundQuantity | un
     const found = numberAt(tokens, the + 1);
     if (found)
       return result(
-        { value: found.value, ...(textAt(tokens, the + 1) === 'one' ? { weak: true as const } : {}) },
+        {
+          value: found.value,
+          besides: true,
+          ...(textAt(tokens, the + 1) === 'one' ? { weak: true as const } : {}),
+        },
         found.to,
       );
     if (word === 'remaining') return result({ whole: 'rest' }, the + 1);

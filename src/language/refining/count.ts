@@ -64,17 +64,19 @@ function partOf({ allBut, share }: Quantity, alive: number | undefined): number 
   return alive === undefined || alive < allBut ? undefined : alive - allBut;
 }
 
-/** How many have roots, "two more" than last time, and of how many, where that is not all of the batch. */
+/** How many have roots, "two more" than last time or "the other two" besides, and of how many, where that is not all of the batch. */
 function tellRooted(
   value: number,
-  { more, outOf }: Quantity,
+  { more: told, besides, outOf }: Quantity,
   batch: KnownBatch | undefined,
   entry: OpenEntry,
 ): void {
+  const { rooted: before = 0, count: alive = 0 } = batch ?? {};
+  const more = told ?? (besides && before > 0 && before + value <= alive);
   if (more && batch?.rooted === undefined) {
     ask(entry, 'rooted');
     return;
   }
-  say(entry, 'rooted', more ? (batch?.rooted ?? 0) + value : value === 0 ? 'none' : value);
+  say(entry, 'rooted', more ? before + value : value === 0 ? 'none' : value);
   if (outOf !== batch?.count) say(entry, 'count', outOf);
 }

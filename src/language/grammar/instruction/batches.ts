@@ -53,9 +53,14 @@ export const batches: readonly InstructionRule[] = [
   },
   {
     name: 'merge <plant> and <plant>',
-    pattern: starts('(?:merge|join|combine|lump|put|treat|unite|pool|amalgamate|roll)\\b.*'),
+    pattern: starts(
+      '(?:merge|join|combine|lump|club|put|treat|count|make|log|keep|unite|pool|amalgamate|roll)\\b.*',
+    ),
     read: ({ plants, line }) =>
       /^(?:.*\b)?(?:merge|join|combine|pool|amalgamate|unite)\b/.test(line) ||
+      /\b(?:lump|club|count|treat|log)\b.* (?:together|as one)(?: (?:please|pls|now|would you|will you))?$/.test(
+        line,
+      ) ||
       /\b(?:(?:into|as|in) (?:one|a single|the same) (?:batch|lot|record)|one batch|together (?:as|in|into) one(?! (?:pot|tray)))\b/.test(
         line,
       )

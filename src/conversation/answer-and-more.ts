@@ -1,0 +1,74 @@
+/** "Five. Oh, and two had died": a number that answers, and another deed behind it. */
+import type { LoggedEntry, Plant } from '../ledger/entry.js';
+import type { ReadEntry, ReadNote } from '../language/note.js';
+import { named } from '../ledger/reach.js';
+import { isOnOneBatch } from './completing.js';
+import { fill, type Understanding } from './filling.js';
+import { isLogged } from './noting.js';
+import { readIn } from './reading.js';
+import { retold, withoutPlant } from './retelling.js';
+import type { Sitting } from './sitting.js';
+import { plantSaid, withoutSlots } from './slots.js';
+import type { SlotAsk } from './talk.js';
+
+const MARK = /[.!;,] | [–—-] | (?=(?:and|but|plus) )/gu;
+const LEADS = /^(?:(?:oh|and|also|plus|but|then)[, ]+)+/i;
+/** In UTF-16 units; an answer is short. */
+const LONGEST_ANSWER = 60;
+
+export interface AnswerAndMore {
+  readonly entry: LoggedEntry;
+  readonly told: ReadNote;
+}
+
+/** What the words before a mark answer, and what those behind it tell; null where they do not do both. */
+export function answerAndMore(
+  sitting: Sitting,
+  asked: SlotAsk,
+  text: string,
+  understanding: Understanding,
+): AnswerAndMore | null {
+  if (asked.slot !== 'count' && asked.slot !== 'rooted') return null;
+  for (const mark of text.matchAll(MARK)) {
+    const answer = text.slice(0, mark.index);
+    if (answer.length > LONGEST_ANSWER) return null;
+    const entry = answered(sitting, asked, answer, understanding);
+    if (!entry) continue;
+    const told = readIn(sitting, text.slice(mark.index + mark[0].length).replace(LEADS, ''));
+    const entries = told.entries.map((each) => ofTheSame(each, entry));
+    if (!told.instruction && entries.length > 0 && entries.every((each) => isAnother(each, entry)))
+      return { entry, told: { ...told, entries } };
+  }
+  return null;
+}
+
+function answered(
+  sitting: Sitting,
+  asked: SlotAsk,
+  text: string,
+  understanding: Understanding,
+): LoggedEntry | null {
+  const bare = withoutPlant(sitting, asked.entry, text).toLowerCase();
+  if ([...sitting.ledger.varieties.keys()].some((name) => bare.includes(name.toLowerCase()))) return null;
+  const read = readIn(sitting, text);
+  return (
+    fill(asked, text, read, sitting.ledger, understanding) ??
+    (read.entries.length === 0 ? retold(sitting, asked, text) : null)
+  );
+}
+
+/** Whether it is a deed, and none that the answer told. */
+function isAnother({ entry, sources }: ReadEntry, { kind }: LoggedEntry): boolean {
+  if (!isLogged(entry) || entry.kind === 'remark') return false;
+  return entry.kind !== kind || named(plantSaid(entry as Plant, sources));
+}
+
+/** Silence behind the answer means the plant that was asked about. */
+function ofTheSame(each: ReadEntry, answered: LoggedEntry): ReadEntry {
+  const { batch, variety } = answered as Plant;
+  const { entry, sources } = each;
+  if (!isLogged(entry) || !isOnOneBatch(entry.kind) || named(plantSaid(entry as Plant, sources))) return each;
+  if (batch === undefined && variety === undefined) return each;
+  const rest = withoutSlots(entry, 'variety', 'crop', 'batch');
+  return { ...each, entry: { ...rest, ...(batch === undefined ? { variety } : { batch }) } as LoggedEntry };
+}

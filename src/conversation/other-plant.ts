@@ -1,0 +1,52 @@
+/** "Ah no, that was the Salt Harrier", "no, the other one": of an entry that still waits for its number. */
+import type { ReadNote } from '../language/note.js';
+import { batchLabelled } from '../ledger/ledger.js';
+import type { LoggedEntry, Plant } from '../ledger/entry.js';
+import { named, plantOf } from '../ledger/reach.js';
+import { isOnOneBatch } from './completing.js';
+import { doubtsFirst, LONGEST, withoutDoubts } from './correcting/doubts.js';
+import { slotIn } from './correcting/few-words.js';
+import { otherThan } from './correcting/swapping.js';
+import type { Sitting } from './sitting.js';
+import { withoutSlots } from './slots.js';
+import type { SlotAsk } from './talk.js';
+
+/** The same of the plant that is said instead, with the number that was too many for the first; null where none is. */
+export function ofOtherPlant(
+  sitting: Sitting,
+  { entry, slot, refusal }: SlotAsk,
+  text: string,
+  read: ReadNote,
+): LoggedEntry | null {
+  if (!isOnOneBatch(entry.kind) || slot === 'batch' || text.length > LONGEST) return null;
+  const plant = plantAmended(read) ?? otherBatch(sitting, entry as Plant, text) ?? plantAlone(sitting, text);
+  if (!plant) return null;
+  const wanted = refusal && 'wanted' in refusal ? { [slot]: refusal.wanted } : {};
+  return { ...withoutSlots(entry, 'variety', 'crop', 'batch'), ...plant, ...wanted } as LoggedEntry;
+}
+
+function plantAmended({ entries }: ReadNote): Plant | null {
+  const [only, another] = entries;
+  if (!only || another || only.entry.kind !== 'amend') return null;
+  const { set = {}, ...about } = only.entry;
+  const plant = plantOf(Object.keys(set).length > 0 ? set : about);
+  const isAll = Object.keys(set).every((each) => each in plant);
+  return isAll && named(plant) && about.date === undefined ? plant : null;
+}
+
+function otherBatch(sitting: Sitting, { batch }: Plant, text: string): Plant | null {
+  const asked = batch === undefined ? undefined : batchLabelled(sitting.ledger, batch);
+  const other = asked && otherThan(sitting, text, asked);
+  return other ? { batch: other.label } : null;
+}
+
+/** "Sorry, Salt Harrier". */
+function plantAlone(sitting: Sitting, text: string): Plant | null {
+  const words = text.trim().replace(/[.!]$/, '');
+  const set =
+    doubtsFirst.test(words) || /^(?:no|nope|nah)[, ]/i.test(words)
+      ? slotIn(sitting, withoutDoubts(words))
+      : null;
+  const plant = set ? plantOf(set) : {};
+  return named(plant) ? plant : null;
+}
