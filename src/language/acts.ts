@@ -8,6 +8,7 @@ import { isSupposed, moodsOnCondition } from './conditions.js';
 import { sharedMoods, sharedObject, sharedPlace } from './side-by-side.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
+import { isCutOff } from './given-up.js';
 import { findHits } from './grammar/hits.js';
 import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
@@ -45,7 +46,7 @@ export function proposeActs(
   utterance: Utterance,
   note: Note,
 ): Acts {
-  if (isSupposed(row)) return { proposals: [], hits: findHits(rules, row).length };
+  if (isSupposed(row) || isCutOff(row)) return { proposals: [], hits: findHits(rules, row).length };
   const proposals: Proposal[] = [];
   let hits = 0;
   const { done, later } = doneAndLeft(row);

@@ -4,11 +4,16 @@ import { wordAt } from './grammar/rule.js';
 import { isKnown } from './lexicon.js';
 import type { Piece, PlantWords } from './pieces.js';
 import { plantsIn } from './sentences.js';
-import { isPersons, KIN, pastPerson } from './somebody-else.js';
+import { FOLK, isPersons, KIN, pastPerson } from './somebody-else.js';
 
 const THEIRS = /^(?:her|his|their|hers|theirs)$/;
 const GIVES = /^(?:give|hand|bring|drop|send|pass|let|offer|donate|swap|leave|post|share|spare)(?:ed|s)?$/;
+const OURS = /^(?:me|us|mine|my|our|ours)$/;
 const GIVEN = /^(?:stock|receive|dispatch)$/;
+
+/** "On telly they were potting on pelargoniums". */
+const SEEN_ON =
+  /(?:^| )on (?:the |my )?(?:telly|tv|television|radio|wireless|news|internet|facebook|instagram|insta|tiktok|youtube|reddit|forum|group) .*\b(?:they|he|she|someone|somebody|people|folk|everyone|chap|bloke|guy|woman|man|lady)\b/;
 
 /** Whether what a clause tells was another's doing, or befell another's plants. */
 export function ofAnother(pieces: readonly Piece[], clause: Clause, before: readonly string[]): boolean {
@@ -25,13 +30,25 @@ export function ofAnother(pieces: readonly Piece[], clause: Clause, before: read
   if (kind === 'tend' && /^(?:is|are)$/.test(before.at(-1) ?? '') && KIN.test(before.at(-2) ?? ''))
     return true;
   if (!GIVEN.test(kind) && isByAnother(pieces, clause)) return true;
-  if (partsWithTheirs(pieces, clause)) return true;
+  if (partsWithTheirs(pieces, clause) || SEEN_ON.test(before.join(' '))) return true;
   // "Auntie left me her Salt Harrier": mine from now on.
   if (/^(?:stock|receive)$/.test(kind) && own.some((at) => /^(?:me|us)$/.test(wordAt(pieces, at))))
     return false;
   const subject = before.at(-1) ?? '';
   const whose = before.at(-2) ?? '';
-  if (!KIN.test(subject) || /^(?:for|to|from|with|by|off)$/.test(whose)) return false;
+  if (!(KIN.test(subject) || FOLK.test(subject)) || /^(?:for|to|from|with|by|off)$/.test(whose)) return false;
+  // "Saw that someone took 200 from one plant", "she lost the lot".
+  const { hit, to } = clause;
+  if (
+    hit?.rule.shape === 'object' &&
+    !/^(?:they|he)$/.test(subject) &&
+    /^(?:strike|potOn|plantOut|pinch|hardenOff|loss)$/.test(kind) &&
+    toNothingOfOurs(pieces, hit.to, to) &&
+    !pieces
+      .slice(hit.to, to)
+      .some((_, n) => OURS.test(wordAt(pieces, hit.to + n)) && !isPersons(wordAt(pieces, hit.to + n + 1)))
+  )
+    return true;
   for (let at = clause.hit?.to ?? clause.from; at < clause.to; at++)
     if (THEIRS.test(wordAt(pieces, at))) return true;
   return false;
@@ -95,7 +112,7 @@ function isByAnother(pieces: readonly Piece[], { from, to, hit }: Clause): boole
   if (!pieces.slice(person.to, hit.from).every((_, at) => ADVERB.test(wordAt(pieces, person.to + at))))
     return false;
   const behind = pieces.slice(hit.to, to);
-  if (behind.some((_, at) => /^(?:me|us|mine|my|our|ours)$/.test(wordAt(behind, at)))) return false;
+  if (behind.some((_, at) => OURS.test(wordAt(behind, at)))) return false;
   // By a name alone, which may be a plant's misspelt, only with a plant behind.
   const done = behind.findIndex(({ is }) => is === 'break');
   const roots =

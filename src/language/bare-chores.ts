@@ -2,6 +2,7 @@
 import { type findRemind, isPlantSale } from './grammar/remind.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece, When } from './pieces.js';
+import type { Sentence } from './sentences.js';
 
 const CHORES =
   /^(?:pot|repot|mist|water|feed|take|strike|move|check|pinch|plant|vent|harden|shift|sell|cover|shade|bring|put|sow|prick|transplant|clean|order|dispatch|send|give|stop|look|open|close|uncover|start|finish|do|get|label|load|deliver|collect|buy|pick|stick|cut|book|ring|call)$/;
@@ -44,6 +45,12 @@ export function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRe
         rule: { name: '<count> going to <someone> <day>', words: [], beforeVerb: true },
         ...named(pieces, at),
       };
+    // "Ember Fox getting moved to the cold frame next Monday".
+    if (/^(?:getting|being)$/.test(piece.text) && before?.is === 'plant' && isPastVerb(pieces[at + 1]))
+      return {
+        rule: { name: '<plant> getting <done> <day>', words: [], beforeVerb: true },
+        ...named(pieces, at),
+      };
     const open =
       at === 0 ||
       before?.is === 'when' ||
@@ -63,10 +70,32 @@ export function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRe
   return undefined;
 }
 
+const isPastVerb = (piece: Piece | undefined): boolean => piece?.is === 'word' && piece.verb?.form === 'past';
+
 function isFutureOnly(when: When): boolean {
   return (
     /\b(?:tomorrow|next|coming|tonight|later|week today)\b|\bin (?:a|\w+) (?:day|days|week|weeks|fortnight|month|months|hour|hours)\b|\bweekend\b|\b(?:mon|tues|wednes|thurs|fri|satur|sun)day\b|\b(?:mon|tue|tues|wed|weds|thu|thur|thurs|fri|sat|sun)\b/i.test(
       when.words,
     ) && !/\b(?:last|gone|past|ago|yesterday|since)\b/i.test(when.words)
+  );
+}
+
+const LIST =
+  /\b(?:jobs?|to do|todo|tasks?|chores|list|plans?|planned|outstanding|next up|on the cards|agenda|priorit(?:y|ies)|still to do)\b/;
+
+/** "Jobs: pot on Salt Harrier, pinch Tallow Bell": a heading and what is to be done under it, with no day to come. */
+export function isToDoList({ pieces, line }: Sentence): boolean {
+  const colon = pieces.findIndex((piece) => piece.is === 'break');
+  const mark = pieces[colon];
+  if (mark?.is !== 'break' || !/^[:\u2013\u2014-]$/.test(mark.mark) || colon > 8 || !LIST.test(line))
+    return false;
+  const heading = pieces.slice(0, colon);
+  const first = pieces.slice(colon + 1).find((piece) => piece.is === 'word' && piece.verb !== undefined);
+  return (
+    heading.some((_, at) => LIST.test(wordAt(heading, at)) || wordAt(heading, at) === 'do') &&
+    !heading.some((_, at) => /^(?:done|finished|completed)$/.test(wordAt(heading, at))) &&
+    first?.is === 'word' &&
+    (first.verb?.form === 'base' || first.verb?.form === 'ing') &&
+    !pieces.some((piece) => piece.is === 'when' && isFutureOnly(piece.when))
   );
 }

@@ -6,7 +6,7 @@ import type { Piece } from './pieces.js';
 
 /** What the words before a doing end in where it was let be. */
 const LET_BE =
-  /(?:^| )(?:against|postpon(?:e|ed|ing)|cancell?ed|cancelling|skipp(?:ed|ing)|dodg(?:ed|ing)|swerved|duck(?:ed|ing)|dread(?:ed|ing)?|abandoned|shelved|scrapped|deferred|delay(?:ed|ing)|ditched|stopped|quit|missed|hate[ds]?|hating|fanc(?:y|ied)|contemplat(?:ed|ing)|(?:put|putting|called|calling|begged|cried|holding|held|hold) (?:off|back on|off on)|gave up|given up|giving up|giving up on|rather than|instead of|sick of|tired of|fed up (?:of|with)|(?:talked|got|wriggled|backed|chickened|weaselled|bottled)(?: \w+)? (?:out of|out on)|bailed on|better of|mind about|(?:stopped|kept|prevented|saved|spared|put) \w+(?: \w+)?(?: from| off)?)(?: (?:the|my|our|any|all the|more))?$/;
+  /(?:^| )(?:against|postpon(?:e|ed|ing)|cancell?ed|cancelling|skipp(?:ed|ing)|dodg(?:ed|ing)|swerved|duck(?:ed|ing)|dread(?:ed|ing)?|abandoned|shelved|scrapped|deferred|delay(?:ed|ing)|ditched|stopped|quit|missed|hate[ds]?|hating|fanc(?:y|ied)|contemplat(?:ed|ing)|(?:put|putting|called|calling|begged|cried|holding|held|hold) (?:off|back on|off on)|gave up|given up|giving up|giving up on|resisted|resisting|swear by|swore by|remember|recall|dream(?:ed|t|ing)? of|thinking of|fan of|believer in|believe in|talk of|looking forward to|crack on with|get on with|keen on|rather than|instead of|sick of|tired of|fed up (?:of|with)|(?:talked|got|wriggled|backed|chickened|weaselled|bottled)(?: \w+)? (?:out of|out on)|bailed on|better of|mind about|(?:stopped|kept|prevented|saved|spared|put) \w+(?: \w+)?(?: from| off)?)(?: (?:the|my|our|any|all the|more))?$/;
 /** So many words tell it. */
 const LONGEST = 6;
 
@@ -14,6 +14,38 @@ const LONGEST = 6;
 const isLetBe = (before: readonly string[], form: string | undefined): boolean =>
   (form === 'ing' || /^(?:than|of)$/.test(before.at(-1) ?? '')) &&
   LET_BE.test(before.slice(-LONGEST).join(' '));
+
+/** "Took six Ember Fox instead of the Tallow Bell": the row without what something else stood in for. */
+export function withoutInstead(row: readonly Piece[]): readonly Piece[] {
+  const from = row.findIndex((_, at) =>
+    /^(?:instead of|rather than)$/.test(`${wordAt(row, at)} ${wordAt(row, at + 1)}`),
+  );
+  if (from < 0) return row;
+  let to = from + 2;
+  while (row[to]?.is === 'count' || /^(?:the|my|our|of|in|to|into|any|some)$/.test(wordAt(row, to))) to++;
+  const named = row[to]?.is;
+  return named === 'plant' || named === 'place' ? [...row.slice(0, from), ...row.slice(to + 1)] : row;
+}
+
+/** "Started potting on, but the phone went before I'd done one": nothing came of what was begun. */
+export function isCutOff(row: readonly Piece[]): boolean {
+  const at = row.findIndex(
+    (_, n) =>
+      wordAt(row, n) === 'before' &&
+      (/^(?:i'd|we'd)$/.test(wordAt(row, n + 1)) ||
+        /^(?:i|we) (?:had|could|got)$/.test(`${wordAt(row, n + 1)} ${wordAt(row, n + 2)}`)),
+  );
+  return (
+    at >= 0 &&
+    row
+      .slice(at, at + 8)
+      .some(
+        (piece, n) =>
+          (piece.is === 'count' && piece.quantity.value === 1 && row[at + n + 1]?.is !== 'plant') ||
+          /^(?:any|anything|single|begun|started)$/.test(wordAt(row, at + n)),
+      )
+  );
+}
 
 const COMES_OF_IT = new RegExp(
   `^${leading('was|is|were|are|has|have|had|been|got|gets|getting|being|be|to|will|all|now|then|therefore|again|it|really')}(?:postponed|cancell?ed|called off|put (?:off|back|on hold)|on hold|held up|abandoned|shelved|scrapped|rained off|snowed off|deferred|delayed|skipped|suspended|scuppered|a miss|a swerve|a body swerve|the swerve|a pass|(?:can|must|may|wait|have to) wait\\b|wait\\b|(?:did not|didn't|never|not) (?:happen|happened|get done|got done|come off))\\b`,

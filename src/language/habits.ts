@@ -1,6 +1,7 @@
 /** What is told as it always goes, and was not done once: "as a rule the Salt Harrier gets potted at five weeks". */
 import { isBoundary } from './boundaries.js';
 import type { Clause } from './clauses.js';
+import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 import { plantsIn } from './sentences.js';
 
@@ -9,6 +10,11 @@ const HABIT =
 /** How often, which makes a habit of what is told in the present ("every day I mist", "on Sundays I water"). */
 const HOW_OFTEN =
   /\b(?:(?:every|each|most) (?:single )?(?:day|morning|evening|night|week|weekend|month|spring|summer|autumn|fall|winter|time)|most (?:days|mornings|evenings|nights|weeks|weekends|springs|summers|autumns|winters|times)|(?:mon|tues|wednes|thurs|fri|satur|sun)days|weekends|always|often|sometimes|occasionally|rarely|seldom|mostly|mainly|only ever|tend to|like to|prefer to|try to)\b/;
+/** Behind what is told in the present: "I take cuttings when the moon's waxing", "I pinch them three times". */
+const WHENEVER = /\b(?:when|whenever|if|until|till|unless|once|twice|times)\b/;
+/** What is only said. */
+const SAYS =
+  /\b(?:say|says|reckon|reckons|swear|swears|recommend|recommends|tell you|tells you|tell me|tells me)\b/;
 /** Straight before what is told, in whatever time: "I've always potted on in May"; no "as always, took five". */
 const EVER = /^(?:always|often|usually|rarely|seldom|sometimes|generally|normally)$/;
 
@@ -24,16 +30,17 @@ export function isHabit(pieces: readonly Piece[], from: number, { hit, to }: Cla
   if (words.at(-1) === 'gets' || HABIT.test(told)) return true;
   if (EVER.test(words.at(-1) ?? '') && words.at(-2) !== 'as') return true;
   if (word?.is !== 'word' || word.verb?.form !== 'base') return false;
-  const behind = /^(?:i|we|you|they|people|folk)$/.test(words.at(-1) ?? '')
+  const behind = /(?:^| )(?:i|we|you|they|people|folk)(?: (?:only|just|never|still|first|then))?$/.test(told)
     ? wordsOf(pieces.slice(hit?.to ?? to, to)).join(' ')
     : '';
-  return HOW_OFTEN.test(told) || HABIT.test(behind) || HOW_OFTEN.test(behind);
+  return HOW_OFTEN.test(told) || HABIT.test(behind) || HOW_OFTEN.test(behind) || WHENEVER.test(behind);
 }
 
 /**
  * "I usually pot on in May, potted on six Salt Harrier yesterday": the row without the habit, whose day is none of the
- * deed's; a plant that only the habit names opens it. As it was where the habit itself is told in the past ("every year we
- * took ten, lost five") or no deed stands behind it.
+ * deed's; the same of hearsay ("they say 9cm, but I potted them into 1 litre"). A plant that only the habit names opens it,
+ * a place stands for its "it". As it was where the habit itself is told in the past ("every year we took ten, lost five") or
+ * no deed stands behind it.
  */
 export function withoutHabit(row: readonly Piece[]): readonly Piece[] {
   const deed = row.findIndex(toldInPast);
@@ -41,8 +48,13 @@ export function withoutHabit(row: readonly Piece[]): readonly Piece[] {
   if (joint < 1) return row;
   const habit = row.slice(0, joint);
   const words = wordsOf(habit).join(' ');
-  if (!habit.some(tellsDoing) || !(HABIT.test(words) || HOW_OFTEN.test(words))) return row;
-  const rest = row.slice(joint + 1);
+  const isHearsay =
+    SAYS.test(words) && wordAt(row, joint) === 'but' && /^(?:i|we)$/.test(wordAt(row, joint + 1));
+  if (!isHearsay && !(habit.some(tellsDoing) && (HABIT.test(words) || HOW_OFTEN.test(words)))) return row;
+  const [place] = habit.filter(({ is }) => is === 'place');
+  const rest = row
+    .slice(joint + 1)
+    .map((piece, at, all) => (place && wordAt(all, at) === 'it' ? place : piece));
   const [named, another] = plantsIn(habit);
   return named && !another && plantsIn(rest).length === 0 ? [named, ...rest] : rest;
 }

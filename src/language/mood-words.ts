@@ -7,6 +7,9 @@ export const SUPPOSED =
 export const INTENDED =
   /^(?:will|i'll|we'll|shall|gonna|going|must|need|needs|plan|planning|intend|want|hoping|hope|tomorrow|should|ought|let's|aim|aiming|intention|ready|due|they'll|you'll|he'll|she'll|it'll)$/;
 export const REPORT =
-  /^(?:says|said|say|saying|reckon|reckons|reckoned|thinks|told|tells|asked|asks|ask|suggests|suggested|advised|advises|recommends|recommended|swears|swore|claims|claimed|insists|insisted|apparently|according|heard|read|wants|mentioned)$/;
+  /^(?:says|said|say|saying|reckon|reckons|reckoned|thinks|told|tells|asked|asks|ask|suggests|suggested|advised|advises|recommends|recommended|swears|swore|claims|claimed|insists|insisted|apparently|according|heard|read|reads|states|wants|mentioned|telling|saying|boasting|bragging|boasted|bragged|complaining|moaning|announced)$/;
 export const MANAGED =
   /^(?:plucked|mustered|found|managed|got|able|remembered|started|began|begun|helped|stopped|went|decided|chance|starting|continued)$/;
+/** With "to" behind: "keen to crack on", "fixing to set them out". */
+export const WISHES =
+  /^(?:keen|eager|itching|raring|longing|desperate|fixing|fixin|aching|determined|liable|minded)$/;

@@ -4,11 +4,19 @@ import type { Clause } from './clauses.js';
 import { isGivenUp, isOwed, isWished } from './given-up.js';
 import { wordAt } from './grammar/rule.js';
 import { isHabit } from './habits.js';
-import { DENIAL, INTENDED, MANAGED, REPORT, SUPPOSED } from './mood-words.js';
+import { DENIAL, INTENDED, MANAGED, REPORT, SUPPOSED, WISHES } from './mood-words.js';
 import { isRecalled } from './other-times.js';
 import { pastTalk } from './past-talk.js';
 import type { Piece } from './pieces.js';
-import { isArranged, isHoped, isOnOrder, isPutSomewhere, isToBe } from './yet-to-be.js';
+import {
+  isArranged,
+  isBeingDone,
+  isHoped,
+  isOnOrder,
+  isPutSomewhere,
+  isTimeFor,
+  isToBe,
+} from './yet-to-be.js';
 
 export type Mood = 'done' | 'denied' | 'intended' | 'supposed' | 'reported' | 'asked';
 
@@ -20,7 +28,12 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   const { hit } = clause;
   if (!hit) return 'done';
   const head = pieces[hit.from];
-  const form = head?.is === 'word' ? head.verb?.form : undefined;
+  const told = head?.is === 'word' ? head.verb?.form : undefined;
+  // "Fixing to set out": a verb that is the same in the past.
+  const form =
+    told === 'past' && wordAt(pieces, hit.from - 1) === 'to' && WISHES.test(wordAt(pieces, hit.from - 2))
+      ? 'base'
+      : told;
   const before: string[] = [];
   // A verb told in the past stands for itself behind "and" ("forgot to water and lost three").
   let start = clause.from;
@@ -73,6 +86,20 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
     return 'denied';
   if (form === 'ing' && isArranged(pieces, clause)) return 'intended';
   if (isGivenUp(pieces, clause, before, form)) return 'denied';
+  // "Hardly watered a thing"; no "barely rooted".
+  if (/^(?:hardly|barely|scarcely)$/.test(before.at(-1) ?? '') && !/^(?:check|loss)$/.test(hit.rule.kind))
+    return 'denied';
+  if (form !== 'past' && before.some((word, n) => WISHES.test(word) && before[n + 1] === 'to'))
+    return 'intended';
+  // "High time I pinched the Tallow Bell", "getting moved next Monday", "Dahlias get planted out in June".
+  if (
+    isTimeFor(before) ||
+    (form === 'past' &&
+      ((before.at(-1) === 'get' && hit.rule.kind !== 'hardenOff') || isBeingDone(pieces, clause)))
+  )
+    return 'supposed';
+  // "It's wise to water before you take cuttings": anyone does.
+  if (form === 'base' && before.at(-1) === 'you') return 'supposed';
   if (isOwed(before) || (form === 'past' && isWished(pieces, clause))) return 'intended';
   // "Roots soon, I hope".
   if (hit.rule.kind === 'check' && isHoped(pieces, clause)) return 'supposed';
@@ -100,8 +127,12 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
   // "Went out to take cuttings, ran out of steam, only took six": gone for, and not done.
   const cutShort = pieces
     .slice(hit.to)
-    .some((piece) => piece.is === 'word' && /^(?:only|instead|never|ran|gave)$/.test(piece.text));
-  if (form === 'base' && before.includes('went') && cutShort) return 'supposed';
+    .some(
+      (piece, n) =>
+        piece.is === 'word' &&
+        (/^(?:only|instead|never|ran|gave)$/.test(piece.text) || isObstacle(pieces, hit.to + n)),
+    );
+  if ((form === 'base' || before.at(-1) === 'to') && before.includes('went') && cutShort) return 'supposed';
   const has = (pattern: RegExp): boolean => before.some((word) => pattern.test(word));
   const reported = before.findIndex((word) => REPORT.test(word));
   const own = before[reported] === 'reckon' && /^(?:i|we)?$/.test(before[reported - 1] ?? '');
@@ -192,3 +223,8 @@ function isUntold(pieces: readonly Piece[], at: number, head: number): boolean {
     /^(?:say|tell|mention|add|log|note|record|write|put|report|text)$/.test(wordAt(pieces, forgot + 2))
   );
 }
+
+/** "Went to plant them out, bed was waterlogged": a state told behind a break, and no number of what was done. */
+const isObstacle = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:was|were|too|no|had|couldn't|wouldn't|didn't)$/.test(wordAt(pieces, at)) &&
+  !pieces.slice(at).some(({ is }) => is === 'count');

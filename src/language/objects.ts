@@ -13,7 +13,7 @@ const PLANTISH =
 const SOMEHOW =
   /^(?:again|individually|separately|outside|inside|outdoors|indoors|home|away|off|out|on|up|in|back|over|down|overnight)$/;
 const FUNCTION =
-  /^(?:the|a|an|my|our|whole|entire|of|some|to|and|then|but|so|i|we|have|has|had|just|also|too|now|from|with|for|at|by|into|onto|under|this|that|which|because|as|is|are|was|were|be|been|got|get|not|no|yet|already|finally|only|really|very|quite|properly|nicely|today|yesterday|me|us|you|he|she|who|there|here|after|before|each|every|per|about|or|even|still|when|where|if|while|again|please|sadly|unfortunately|alas|sorry|gone|went|going|did|do|done|found|oh|ah|um|er|anyway|anyhow)$/;
+  /^(?:the|a|an|my|our|whole|entire|of|some|to|and|then|but|so|i|we|have|has|had|just|also|too|now|from|with|for|at|by|into|onto|under|this|that|thats|that's|which|because|as|is|are|was|were|be|been|got|get|not|no|yet|already|finally|only|really|very|quite|properly|nicely|today|yesterday|me|us|you|he|she|who|there|here|after|before|each|every|per|about|or|even|still|when|where|if|while|again|please|sadly|unfortunately|alas|sorry|gone|went|going|did|do|done|found|oh|ah|um|er|anyway|anyhow)$/;
 const PREPOSITION =
   /^(?:to|with|from|for|in|into|on|onto|at|by|along|beside|behind|round|around|near|under|against|before|after|during|while|when)$/;
 const OTHERS = /^(?:his|her|their|hers|theirs|your)$/;
@@ -70,20 +70,30 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     if (FUNCTION.test(piece.text)) continue;
     if (hit.rule.kind === 'dispatch' && pieces[at + 1]?.is === 'count' && endsAt(pieces, at + 2)) return true;
     const next = wordAt(pieces, at + 1);
-    // "Snapped two clean off"; no "moved the car off the drive".
-    const isThing = /^(?:the|my|our|a|an)$/.test(wordAt(pieces, at - 1));
+    // "Snapped two clean off"; no "moved the car off the drive", "took two sausages off the table".
+    const isThing = /^(?:the|my|our|a|an)$/.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'count';
+    const isAdverb =
+      /ly$|^(?:clean|right|straight|well|close|further|even|some|overnight|together|bang|slap)$/.test(
+        piece.text,
+      );
     return (
       PLANTISH.test(piece.text) ||
       SOMEHOW.test(piece.text) ||
       PLANTISH.test(next) ||
-      (!isThing && SOMEHOW.test(next))
+      ((isAdverb || !isThing) && SOMEHOW.test(next))
     );
   }
   return true;
 }
 
+/** What a grower has besides plants. */
+const PERSONAL =
+  /^(?:the|my|our|his|her|your) (?:eyes?|face|head|feet|hands?|hair|nose|mouth|ears?|feelings|frustrations?|anger|spleen|tea|wine|dog|dogs|cat|cats|kids|children|baby|horse|pony|hens|chickens|birds|fish|sheep|cows|goats|pigs|lambs)$/;
+
 /** "Watered the lawn": something by name that is no plant of ours, no place that the ledger would know. */
 export function tendsSomethingElse(draft: Draft, pieces: readonly Piece[], { hit }: Clause): boolean {
+  // "Shaded my eyes and stared at the propagator".
+  if (hit && PERSONAL.test(`${wordAt(pieces, hit.to)} ${wordAt(pieces, hit.to + 1)}`)) return true;
   if (
     (!hit || hit.rule.shape !== 'object' || draft.plant) ??
     draft.place ??

@@ -5,7 +5,12 @@ import type { Piece } from './pieces.js';
 
 /** Whether a clause tells of one, for the sake of this year or of nothing. */
 export function isRecalled(pieces: readonly Piece[], clause: Clause): boolean {
-  return isOfSeason(pieces, clause) || isThisTimeLastYear(pieces, clause) || isOfOtherGarden(pieces, clause);
+  return (
+    isOfSeason(pieces, clause) ||
+    isThisTimeLastYear(pieces, clause) ||
+    isOfOtherGarden(pieces, clause) ||
+    isOnce(pieces, clause)
+  );
 }
 
 /** A season told by what happened in it, long ago. */
@@ -34,12 +39,28 @@ function isThisTimeLastYear(pieces: readonly Piece[], { from, to, hit }: Clause)
   );
 }
 
+/** "Last time I planted out this early I lost the lot", "once lost 50 to a mouse", "years ago I sold these". */
+function isOnce(pieces: readonly Piece[], { from, hit }: Clause): boolean {
+  if (!hit || /^(?:stock|receive)$/.test(hit.rule.kind)) return false;
+  const told = `${words(pieces.slice(0, hit.from), 0)} `;
+  return (
+    /^(?:the )?(?:last|first|only|next|one) time (?:i|we|mum|dad|he|she) (?!looked|checked|counted|saw)/.test(
+      told,
+    ) ||
+    (hit.rule.kind !== 'check' &&
+      /^(?:i |we |i've |we've )?once$/.test(words(pieces.slice(from, hit.from), 0))) ||
+    pieces
+      .slice(from, hit.from)
+      .some((piece) => piece.is === 'when' && /^(?:many |some )?years (?:ago|back)$/i.test(piece.when.words))
+  );
+}
+
 /** Where the grower gardened or worked before. */
 const FORMER =
   /^(?:(?:the|my|our) )?(?:old|last|previous|former|first) (?:garden|house|place|flat|allotment|plot|job|nursery|farm|home|school)\b|^(?:the (?:good )?old days|days gone by|my (?:youth|childhood|student days|training))\b/;
 /** "When we lived in Devon", "when I worked at the nursery", "as a child". */
 const LIFE =
-  /^(?:(?:when|while|whilst) (?:\w+ ){1,4}(?:lived|worked|trained|studied|rented|grew up|alive|younger|(?:small|little|kids?|children|an? (?:child|kid|boy|girl|lad|lass|student|apprentice|trainee|nipper)|at (?:school|college|university|uni))\b)|as (?:an? )?(?:child|kid|boy|girl|lad|lass|student|apprentice|trainee)\b|growing up\b)/;
+  /^(?:(?:when|while|whilst|where) (?:\w+ ){1,4}(?:lived|worked|trained|studied|rented|grew up|alive|younger|(?:small|little|kids?|children|an? (?:child|kid|boy|girl|lad|lass|student|apprentice|trainee|nipper)|at (?:school|college|university|uni))\b)|as (?:an? )?(?:child|kid|boy|girl|lad|lass|student|apprentice|trainee)\b|growing up\b)/;
 
 /** Told of it as a time or, before the act, as a place; no "took six from the plant in my old garden". */
 function isOfOtherGarden(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {
@@ -49,7 +70,7 @@ function isOfOtherGarden(pieces: readonly Piece[], { from, to, hit }: Clause): b
     const isPlace = pieces[at]?.is === 'place' || word === 'in' || word === 'at';
     if (isPlace && (!named || at < (hit?.from ?? 0)) && FORMER.test(words(pieces, word === '' ? at : at + 1)))
       return true;
-    if (/^(?:when|while|whilst|as|growing)$/.test(word) && LIFE.test(words(pieces, at))) return true;
+    if (/^(?:when|while|whilst|where|as|growing)$/.test(word) && LIFE.test(words(pieces, at))) return true;
   }
   return false;
 }

@@ -70,7 +70,10 @@ export function proposeReading(
     return undefined;
   const counts = pieces.filter(
     (piece): piece is PieceOf<'count'> =>
-      piece.is === 'count' && piece.quantity.value !== undefined && !piece.quantity.vague,
+      piece.is === 'count' &&
+      piece.quantity.value !== undefined &&
+      piece.quantity.value <= HOTTEST &&
+      !piece.quantity.vague,
   );
   if (counts.length === 0 || counts.length > 2 || pieces.some(({ is }) => is === 'pots' || is === 'money'))
     return undefined;
@@ -211,6 +214,9 @@ function hourOf({ words }: When): number | undefined {
   const [, hour] = /^at (\d{1,2})$/i.exec(words) ?? [];
   return hour === undefined ? undefined : Number(hour);
 }
+
+/** No place under glass is warmer, not even in °F. */
+const HOTTEST = 140;
 
 /** A bare number in the grower's own scale; above 45 no bench is so warm but in °F. */
 function degrees(value: number, note: Note): number {

@@ -2,8 +2,10 @@
 import { proposeActs } from './acts.js';
 import { proposeAmend, proposeRestatement } from './amend-proposal.js';
 import { settleCorrections } from './corrections.js';
+import { isToDoList } from './bare-chores.js';
 import { proposeCrop } from './crop-proposal.js';
 import { withoutDashedHope } from './dashed-hopes.js';
+import { withoutInstead } from './given-up.js';
 import { isUndo } from './grammar/undo.js';
 import { withoutHabit } from './habits.js';
 import { settleHeadings } from './headings.js';
@@ -56,11 +58,15 @@ export function proposeSentence(
     const question = twoQuestions(sentence, utterance) ?? proposeQuestion(sentence, utterance);
     if (question) return question;
   }
-  if (isWrittenElsewhere(sentence, utterance, note)) return [];
+  if (isWrittenElsewhere(sentence, utterance, note) || isToDoList(sentence)) return [];
   const corrected = sentenceOf(
     settleSameAgain(
       settleHeadings(
-        withoutVisit(withoutHabit(withoutDashedHope(settlePastForms(settleCorrections(sentence.pieces))))),
+        withoutVisit(
+          withoutHabit(
+            withoutDashedHope(settlePastForms(withoutInstead(settleCorrections(sentence.pieces)))),
+          ),
+        ),
       ),
     ),
     utterance,

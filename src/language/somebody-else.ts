@@ -6,8 +6,8 @@ import type { Piece } from './pieces.js';
 
 export const KIN =
   /^(?:sister|brother|mum|mam|mom|dad|mother|father|nan|gran|granny|grandma|grandad|aunt|auntie|uncle|cousin|niece|nephew|neighbour|neighbor|neighbours|friend|mate|wife|husband|daughter|son|boss|colleague|she|he|they)$/;
-const FOLK =
-  /^(?:chap|bloke|guy|fella|fellow|man|woman|lady|girl|lad|boy|lads|girls|ladies|crowd|people|folk|folks|someone|somebody)$/;
+export const FOLK =
+  /^(?:chap|bloke|guy|fella|fellow|man|woman|lady|girl|lad|boy|lads|girls|ladies|crowd|people|folk|folks|someone|somebody|vicar|rector|priest|doctor|postman|teacher|headmaster|gardeners?|growers?|council|kids|children|pupils|in-laws|stranger|fool|idiot)$/;
 const DESCRIBED =
   /^(?:old|young|poor|other|lovely|nice|new|same|local|the|my|our|a|an|that|this|and|but|meanwhile)$/;
 /** Where they live or were met. */

@@ -2,6 +2,7 @@
 import type { Clause } from './clauses.js';
 import { isSomeones } from './grammar/other-people.js';
 import { wordAt } from './grammar/rule.js';
+import { leading } from './grammar/runs.js';
 import type { Piece, PieceOf } from './pieces.js';
 
 /** A day that no deed can have: "tomorrow", "next week". */
@@ -41,6 +42,18 @@ export function isArranged(pieces: readonly Piece[], { hit, to }: Clause): boole
       )
   );
 }
+
+/** "Ember Fox getting moved next Monday": a day to come. */
+export const isBeingDone = (pieces: readonly Piece[], { hit, to }: Clause): boolean =>
+  /^(?:getting|being)$/.test(wordAt(pieces, (hit?.from ?? to) - 1)) &&
+  pieces.slice(hit?.to ?? to, to).some(isToCome);
+
+const TIME_FOR = new RegExp(
+  `^${leading("and|but|well|it's|its|it is|is")}(?:about |high |past |over |really )?time (?!of|for|to|ago)`,
+);
+
+/** "Time the Salt Harrier were potted on", "about time somebody watered the greenhouse". */
+export const isTimeFor = (before: readonly string[]): boolean => TIME_FOR.test(`${before.join(' ')} `);
 
 /** "… soon I hope", "hopefully …". */
 export function isHoped(pieces: readonly Piece[], { from, to }: Clause): boolean {

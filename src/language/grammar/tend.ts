@@ -80,7 +80,7 @@ const among = (
 
 export const tendRules: readonly Rule[] = [
   verb('mist spray spritz fog', 'mist', 'misted <plant>', (p, _f, t) => wordAt(p, t) === 'up' || followsWord(p, t, /^(?:aphids|greenfly|whitefly|weeds|path|against|soap|neem|insecticide|fungicide)$/)),
-  { name: 'watered <plant> in', kind: 'tend', head: 'water~past', shape: 'object', care: 'water', unless: (p, f) => /^(?:over|under)$/.test(wordAt(p, f - 1)), mustNot: ['lost 3 Salt Harrier, I think I over watered'], phrasings: ['watered Salt Harrier in', 'bottom watered Salt Harrier'] },
+  { name: 'watered <plant> in', kind: 'tend', head: 'water~past', shape: 'object', care: 'water', unless: (p, f, t) => /^(?:over|under)$/.test(wordAt(p, f - 1)) || (wordAt(p, t) === 'down' && !follows(p, t, 'plant', 'place')), mustNot: ['lost 3 Salt Harrier, I think I over watered', 'watered down the paint'], phrasings: ['watered Salt Harrier in', 'bottom watered Salt Harrier'] },
   verb('soak dunk drench irrigate hose sprinkle', 'water', 'soaked <plant>', (p, f, t) => !aboutPlants(p, f, t) || /^(?:got|am|was|i'm|be|is|are|absolutely|completely|tubers)$/.test(wordAt(p, f - 1))),
   verb('vent ventilate air', 'vent', 'vented <place>'),
   verb('feed fertilise fertilize', 'feed', 'fed <plant>', (p, f, t) => /^up$/.test(wordAt(p, t)) || /^(?:cat|dog|kids|hens|chickens|birds|children|family|cats)$/.test(wordAt(p, t + 1)) || (/^(?:am|i'm|was|being)$/.test(wordAt(p, f - 1)))),

@@ -116,8 +116,12 @@ export const died: readonly Rule[] = [
     shape: 'subject',
     // "Watered the greenhouse but didn't make it to the porch": how far the grower came.
     unless: (p, f, t) =>
-      /^(?:to|as|round|over|back|down|up)$/.test(wordAt(p, t)) && !precedes(p, f, 3, 'plant', 'count'),
-    mustNot: ["watered the greenhouse but didn't make it to the propagator"],
+      /^(?:to|as|round|over|back|down|up|out|outside|into|onto|home)$/.test(wordAt(p, t)) &&
+      !precedes(p, f, 3, 'plant', 'count'),
+    mustNot: [
+      "watered the greenhouse but didn't make it to the propagator",
+      'the Salt Harrier still in the greenhouse, never made it out',
+    ],
   },
   {
     name: "<count> didn't survive",

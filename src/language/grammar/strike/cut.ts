@@ -70,7 +70,16 @@ export const cut: readonly Rule[] = [
     head: 'do~past',
     shape: 'object',
     // "Did take nine cuttings": the taking tells it.
-    unless: (p, _f, t) => /^(?:take|strike|stick|cut|insert)$/.test(wordAt(p, t)),
+    unless: (p, f, t) =>
+      /^(?:take|strike|stick|cut|insert)$/.test(wordAt(p, t)) ||
+      // "Hers are all potted on, I've only done four Salt Harrier": the same.
+      p
+        .slice(0, f)
+        .some(
+          (piece) =>
+            piece.is === 'word' && /^(?:potted|repotted|pinched|planted|watered|fed|sold)$/.test(piece.text),
+        ),
+    mustNot: ["hers are all potted on, I've only done four Salt Harrier"],
     when: (p, f, t) =>
       spoken(p, f, t) ||
       (p[t]?.is === 'count' &&

@@ -14,10 +14,12 @@ export const struck: readonly Rule[] = [
       // "Fuchsias strike best in May": as they always do.
       (/^strikes?$/.test(wordAt(p, f)) && p[f - 1]?.is === 'plant') ||
       isRelative(p, f) ||
-      /^(?:rate|root|roots|out|off|up|lucky|gold|me|by)$/.test(wordAt(p, t)),
+      /^(?:rate|root|roots|out|off|up|lucky|gold|me|by|dumb)$/.test(wordAt(p, t)) ||
+      /^it (?:lucky|rich|big|off)$/.test(`${wordAt(p, t)} ${wordAt(p, t + 1)}`),
     mustNot: [
       'struck out the note about the Salt Harrier',
       'struck lucky at the jumble sale, three Salt Harrier',
+      'struck it lucky at bingo, three Salt Harrier on the raffle table',
     ],
   },
   {
@@ -28,7 +30,11 @@ export const struck: readonly Rule[] = [
     unless: (p, f, t) =>
       isRelative(p, f) ||
       // "Got stuck into the weeding", "got stuck in traffic".
-      /^(?:got|get|gets|getting)$/.test(wordAt(p, f - 1)) ||
+      /^(?:got|get|gets|getting|was|am|i'm|we're|were)$/.test(wordAt(p, f - 1)) ||
+      // "Stuck in traffic".
+      (wordAt(p, t) === 'in' &&
+        f === 0 &&
+        !follows(p, t, 'count', 'plant', 'cutting', 'pots', 'medium', 'place')) ||
       (/^(?:them|it|em|the|inside|indoors|at|with|to|together|on|like)$/.test(wordAt(p, t)) &&
         !follows(p, t, 'count', 'cutting') &&
         !/^(?:prunings|trimmings|clippings|bits|pieces)$/.test(wordAt(p, t + 1))),
