@@ -34,7 +34,12 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
   else if (another && !sameNote(candidates)) ask(sitting, set, candidates);
   else if (another && 'date' in set) setSlots(sitting, candidates, set);
   else if (another) ask(sitting, set, candidates);
-  else setSlots(sitting, [fittingOf(sitting, only, entry, set)], inTime(sitting, only, set));
+  else
+    setSlots(
+      sitting,
+      [kind === undefined ? fittingOf(sitting, only, entry, set) : only],
+      inTime(sitting, only, set),
+    );
 }
 
 /** A day as the entry needs it: "make it Saturday" of a reminder is the coming one. */
@@ -59,11 +64,19 @@ function fittingOf(sitting: Sitting, last: StandingEntry, about: Amend, set: Slo
   const fits = (each: StandingEntry) =>
     sitting.conflictsOf(amendmentsOf(sitting.ledger, [each], set)).length === 0;
   const plant = plantOf(about);
-  if (Object.keys(plant).length === 0 || !('count' in set) || fits(last)) return last;
+  if (Object.keys(plant).length === 0 || !('count' in set)) return last;
   const [begun, another] = preferBeginnings(
     sitting.ledger.standing.filter((each) => takes(each.entry, set) && isAbout(sitting.ledger, each, plant)),
   );
-  return begun && !another && fits(begun) ? begun : last;
+  if (!begun || another || !fits(begun)) return last;
+  // "The dahlia was 11", where 12 were taken and 4 given away since: what it is nearer to.
+  const far = ({ entry }: StandingEntry) => Math.abs(Number(set['count']) - Number(numberOf(entry)));
+  return !fits(last) || far(begun) < far(last) ? begun : last;
+}
+
+function numberOf(entry: object): unknown {
+  const { count, rooted } = entry as { readonly count?: unknown; readonly rooted?: unknown };
+  return count ?? rooted;
 }
 
 /** "They were Copper Lantern": where nothing else is to read otherwise, the plant is. */

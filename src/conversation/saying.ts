@@ -1,7 +1,6 @@
 /** A text from a grower: an answer, a button's words, an instruction, a question, a correction or a note. */
 import type { HeardWord, ReadNote } from '../language/note.js';
-import type { Amend, Entry } from '../ledger/entry.js';
-import { named } from '../ledger/reach.js';
+import type { Amend, Entry, Plant } from '../ledger/entry.js';
 import { addsToLast } from './adding.js';
 import { answer } from './answer-given.js';
 import { amend } from './amending.js';
@@ -9,13 +8,14 @@ import { saysOther, saysOtherOnly, swapsBatch } from './correcting/swapping.js';
 import { answerQuestion } from './questions.js';
 import { noOther, notANote, notUnderstood, nothingWaits } from '../words/answers.js';
 import { type Context, isBare, pendingOf } from './answering.js';
-import { contradicts } from './correcting/contradicting.js';
+import { putsRight } from './correcting/beside-a-note.js';
 import { corrects, hasSecondThoughts, kindTold } from './correcting/few-words.js';
 import { follow } from './instructing.js';
 import { saysLikewise } from './likewise.js';
 import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './offering.js';
 import { readIn } from './reading.js';
+import { ownLines, readSaid, unprompted } from './reading-said.js';
 import { replyToAsk } from './replying.js';
 import { greets, start } from './starting.js';
 import type { Ask } from './talk.js';
@@ -26,8 +26,8 @@ import { tap } from './tapping.js';
 import { tellsAgain } from './correcting/telling-again.js';
 import { undoLast } from './undoing.js';
 import { batchLabelled } from '../ledger/ledger.js';
+import { named } from '../ledger/reach.js';
 import { doubtsFirst } from './correcting/doubts.js';
-import { recallsDeed } from './correcting/deed-recalled.js';
 import { whichLedger } from '../words/instructions.js';
 import { asksAgain } from './repeating.js';
 import { asksWhichLedger, switchAsked } from './switching.js';
@@ -70,12 +70,11 @@ export function sayText(
     snoozePrompts(sitting, context.prompts);
     return;
   }
-  const read = readIn(sitting, text, { pending: pendingOf(context), heard });
-  if (
-    !read.instruction &&
-    (contradicts(sitting, text, read, context) || recallsDeed(sitting, text, context))
-  ) {
-    remember(sitting, text, false);
+  const read = readSaid(sitting, text, { pending: pendingOf(context), heard });
+  const right = read.instruction ? null : putsRight(sitting, text, read, context);
+  if (right) {
+    remember(sitting, text, right.rest !== '');
+    if (right.rest !== '') act(sitting, right.rest, readIn(sitting, right.rest), context);
     return;
   }
   if (
@@ -133,11 +132,13 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     );
     return;
   }
-  if (!context.explicit && tellsAgain(sitting, text, read)) return;
+  if (!context.explicit && tellsAgain(sitting, text, unprompted(sitting, text, read, context))) return;
   // "Undo. Lost 3 Moss Cardinal", "it was four I gave. Lost 2": what is taken back or put right stood before.
   let undone = 0;
   const actOnEach = (entries: ReadNote['entries']) => {
-    for (const { entry } of entries) {
+    for (const [at, { entry }] of entries.entries()) {
+      // "Undo that. It was three": the same entry is meant by both.
+      if (entry.kind === 'undo' && isOfTheSame(entries[at + 1]?.entry)) continue;
       if (entry.kind === 'undo') undoLast(sitting, undone++);
       else actOn(sitting, entry, text, context);
     }
@@ -147,6 +148,10 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
   takeNote(sitting, read, sitting.origin, context.explicit ? undefined : pendingOf(context));
   actOnEach(read.entries.filter(({ entry }, at) => noted < 0 || at > noted || !isOfBefore(entry)));
 }
+
+/** A value alone, with nothing that tells of which entry. */
+const isOfTheSame = (entry: Entry | undefined): boolean =>
+  entry?.kind === 'amend' && !named(entry as Plant) && entry.date === undefined;
 
 const isOfBefore = ({ kind }: Entry): boolean => kind === 'undo' || kind === 'amend';
 
@@ -180,7 +185,13 @@ function actOn(sitting: Sitting, entry: Entry, text: string, context: Context): 
     case 'amend':
       if (callsIt(sitting, text, entry, context))
         answer(sitting, { kind: 'answer', value: Number(entry.set?.count) }, text, context);
-      else amend(sitting, entry, context.lines, kindTold(sitting, text, entry));
+      else
+        amend(
+          sitting,
+          entry,
+          context.lines.length > 0 ? context.lines : ownLines(sitting, text),
+          kindTold(sitting, text, entry),
+        );
       return;
     case 'question':
       answerQuestion(sitting, entry);

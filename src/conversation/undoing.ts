@@ -18,12 +18,13 @@ import type { Sitting } from './sitting.js';
  */
 export function undoLast(sitting: Sitting, which = 0): void {
   const { ledger } = sitting;
-  const { noun, plant } = undosMeant(noteOf(sitting, sitting.text))[which] ?? {};
+  const { noun, plant, to } = undosMeant(noteOf(sitting, sitting.text))[which] ?? {};
   if (noun !== undefined || plant !== undefined) {
     const named = ledger.standing.findLast(
       (each) =>
         (noun === undefined || isCalled(noun, each.entry)) &&
-        (plant === undefined || isAbout(ledger, each, plant)),
+        (plant === undefined || isAbout(ledger, each, plant)) &&
+        (to === undefined || hadBy(each.entry, to)),
     );
     if (named) takeBack(sitting, [named.line]);
     else sitting.reply.text.push(noneToUndo(noun ?? 'note', plant?.variety ?? plant?.batch ?? ''));
@@ -37,6 +38,12 @@ export function undoLast(sitting: Sitting, which = 0): void {
   if (deed.what === 'entry') takeBack(sitting, deed.lines);
   else revert(sitting, deed.lines);
 }
+
+const hadBy = (entry: object, name: string): boolean =>
+  String((entry as { readonly to?: string }).to ?? '')
+    .toLowerCase()
+    .split(' ')
+    .includes(name);
 
 /** Takes the entries of these lines back; asks first where others would no longer hold. */
 export function takeBack(sitting: Sitting, lines: readonly Line[]): void {

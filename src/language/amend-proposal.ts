@@ -28,7 +28,8 @@ export function proposeRestatement(
 ): Proposal | undefined {
   const restated = restatementIn(pieces, note.context?.pending !== undefined);
   const not = pieces.findIndex((_, at) => wordAt(pieces, at) === 'not');
-  if (!restated || isOfSomethingElse(lineOf(pieces, utterance), pieces, not)) return undefined;
+  if (!restated || isOfSomethingElse(lineOf(withoutReasons(pieces), utterance), pieces, not))
+    return undefined;
   const { plant, when } = restated;
   let { set } = restated;
   const lot = lotMeant(pieces, note);
@@ -87,7 +88,8 @@ export function proposeAmend(
   // "Should be called Redband Rosie, rename it please" names both before the word.
   const rule = fits.find(({ name }) => name !== RENAME)?.name ?? 'were <x> not <y>';
   if (renamed ?? (isRename && fits.length === 1)) return renamed;
-  if (putsNothingRight(line, pieces, not)) return undefined;
+  const unreasoned = pieces === sentence.pieces ? line : lineOf(pieces, utterance).slice(0, LINE_LIMIT);
+  if (putsNothingRight(unreasoned, pieces, not)) return undefined;
   const strong =
     AMEND_CUE.test(line) ||
     (not > 0 &&

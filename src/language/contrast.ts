@@ -80,7 +80,8 @@ export function contrastIn(note: Note): Contrast | undefined {
   const from = not + deniesAt(pieces, not);
   const behind = endOf(pieces, from);
   const denied = pieces.slice(from, behind);
-  const rest = pieces.slice(behind).filter(({ is }) => is !== 'break');
+  const told = pieces.slice(behind).filter(({ is }) => is !== 'break');
+  const rest = told.every((_, at) => LEAD.test(wordAt(told, at))) ? [] : told;
   const before = pieces.slice(0, not);
   const said = saidBeside(rest.length > 0 ? rest : before, rest.length > 0, utterance);
   if (denied.length === 0 || !said) return undefined;

@@ -15,7 +15,9 @@ export function joinNewNames(
   tokens: readonly Token[],
   text: string,
 ): readonly Piece[] {
-  const capitals = tokens.filter(({ capital, start }) => capital && start > 0).length;
+  const capitals = tokens.filter(
+    ({ capital, start, text: word }) => capital && start > 0 && !/^i(?:'|$)/.test(word),
+  ).length;
   const shouted = isShouted(tokens);
   const result: Piece[] = [];
   for (let at = 0; at < pieces.length; at++) {

@@ -6,7 +6,7 @@ import type { Piece } from './pieces.js';
 
 /** How a reason may begin: with whom or what it is about. */
 const ABOUT =
-  /^(?:only|just|never|i|i'd|i've|i'm|we|we'd|he|he'd|she|she'd|it|it's|they|they're|that|that's|there|somebody|someone|nobody|turns|my|the|mum|mom|dad|himself|herself)\b/;
+  /^(?:only|just|never|i|i'd|i've|i'm|we|we'd|he|he'd|she|she'd|it|it's|they|they're|they've|that|that's|there|somebody|someone|nobody|turns|my|the|mum|mom|dad|himself|herself)\b/;
 
 /** "…, they were only limp", "…, I'd picked up the wrong tray": words alone, that tell of nothing and put nothing else right. */
 export function onlySaysWhy(part: readonly Piece[], line: string): boolean {

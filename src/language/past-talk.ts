@@ -17,14 +17,13 @@ const DOUBT = /^(?:sure|certain|remember|recall|know|idea|think|clue|positive)$/
  * "Can't sleep, fed the Salt Harrier": past a sentence of talk that denies something of its own, no plant and no number
  * in it, where a deed is told behind its break; else the start.
  */
-export function pastTalk(pieces: readonly Piece[], from: number, head: number): number {
+export function pastTalk(pieces: readonly Piece[], start: number, head: number): number {
+  const from = pastNo(pieces, start);
   let at = head;
   while (at > from && (ANEW.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'when')) at--;
   if (pieces[at - 1]?.is !== 'break') return from;
   const talk = pieces.slice(from, at - 1);
   const words = talk.flatMap((piece) => (piece.is === 'word' ? [piece.text] : []));
-  // "No, I potted on five": it denies what was said before.
-  if (words.length === 1 && words[0] === 'no' && talk.length === 1) return at;
   // Of two breaks the first may open an aside ("I haven't so far, mind you, fed them").
   const isTalk =
     words.length > 1 &&
@@ -36,3 +35,13 @@ export function pastTalk(pieces: readonly Piece[], from: number, head: number): 
     talk.every(({ is }) => is === 'word' || is === 'when');
   return isTalk ? at : from;
 }
+
+/** "No, I potted on five", "no no I gave two": past a "no" that denies what was said before. */
+function pastNo(pieces: readonly Piece[], from: number): number {
+  let at = from;
+  while (NO.test(wordAt(pieces, at))) at++;
+  if (at === from) return from;
+  if (pieces[at]?.is === 'break') return at + 1;
+  return /^(?:i|we|i've|we've)$/.test(wordAt(pieces, at)) ? at : from;
+}
+const NO = /^(?:no|nope|nah|oh|ah|wait|sorry|oops|actually|well)$/;

@@ -6,6 +6,7 @@ import { isToDoList } from './bare-chores.js';
 import { proposeCrop } from './crop-proposal.js';
 import { withoutDashedHope } from './dashed-hopes.js';
 import { withoutInstead } from './given-up.js';
+import { wordAt } from './grammar/rule.js';
 import { isUndo } from './grammar/undo.js';
 import { withoutHabit } from './habits.js';
 import { settleHeadings } from './headings.js';
@@ -26,9 +27,11 @@ import { type Sentence, sentenceOf } from './sentences.js';
 import { proposeRetold } from './retold-proposal.js';
 import { proposeSpelling } from './spelling-proposal.js';
 import { proposeTarget } from './target-proposal.js';
+import { twoPutRight } from './two-put-right.js';
 import type { Utterance } from './utterance.js';
 import { withoutVisit } from './visits.js';
 import { isWrittenElsewhere } from './written-elsewhere.js';
+import { withoutLead } from './restatement/reasons.js';
 import { lastPlant, targetThenActs } from './wish-and-deed.js';
 
 /** What a sentence tells or asks: the first of these readings that fits, with the acts beside it. */
@@ -39,6 +42,13 @@ export function proposeSentence(
   earlier: readonly Proposal[],
 ): readonly Proposal[] {
   if (isUndo(sentence.line)) return [{ kind: 'undo', rule: 'undo that', slots: {}, draft: {} }];
+  const amended = amendBehind(sentence);
+  if (amended > 0) {
+    const [before, behind] = [sentence.pieces.slice(0, amended), sentence.pieces.slice(amended + 1)];
+    const amend = proposeAmend(sentenceOf(behind, utterance), utterance, false, note);
+    const told = amend && proposeSentence(sentenceOf(before, utterance), utterance, note, earlier);
+    if (amend && told && told.length > 0) return [...told, amend];
+  }
   const deed = plannedThenDone(sentence, utterance);
   if (deed) return deed;
   if (
@@ -76,12 +86,16 @@ export function proposeSentence(
   if (wish) return wish;
   const { rest, before: readBefore, behind: readBehind } = withoutReadings(corrected, utterance, note);
   const acts = proposeActs(rest, [...earlier, ...readBefore], utterance, note);
+  const both = twoPutRight(sentence, utterance, note);
+  if (both) return both;
+  const led = withoutLead(sentence.pieces, utterance);
+  const said = led === sentence.pieces ? sentence : sentenceOf(led, utterance, sentence.asked);
   const amend =
     proposeCrop(sentence, note) ??
     proposeRetold(sentence) ??
     proposeSpelling(sentence, utterance) ??
-    proposeRestatement(sentence, utterance, note) ??
-    proposeAmend(sentence, utterance, acts.hits > 0, note);
+    proposeRestatement(said, utterance, note) ??
+    proposeAmend(said, utterance, acts.hits > 0, note);
   if (amend) return [amend];
   const wanted = proposeTarget(corrected, acts.proposals.length > 0, lastPlant(earlier));
   if (wanted && wantsToHave(corrected.pieces)) return wanted;
@@ -99,4 +113,18 @@ export function proposeSentence(
   if (done.length > 0) return done;
   const remark = acts.hits > 0 ? undefined : proposeRemark(corrected, utterance);
   return remark ?? remarkBehind(corrected, utterance);
+}
+
+/** "Lost a Salt Harrier too, and make that three for the Tallow Bell": where what is put right of another plant begins; none is -1. */
+function amendBehind({ pieces }: Sentence): number {
+  return pieces.findIndex(
+    (_, at) =>
+      at > 1 &&
+      wordAt(pieces, at) === 'and' &&
+      /^(?:make|call)$/.test(wordAt(pieces, at + 1)) &&
+      /^(?:that|it)$/.test(wordAt(pieces, at + 2)) &&
+      pieces[at + 3]?.is === 'count' &&
+      /^(?:for|of)$/.test(wordAt(pieces, at + 4)) &&
+      pieces.slice(at + 5, at + 7).some(({ is }) => is === 'plant'),
+  );
 }

@@ -2,7 +2,7 @@
 import { findHits } from './grammar/hits.js';
 import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
-import { isUndo, nounTakenBack, WHY } from './grammar/undo.js';
+import { isUndo, nounTakenBack, undosIn, WHY } from './grammar/undo.js';
 import { onlySaysWhy, tellsNothing } from './only-says-why.js';
 import type { Piece } from './pieces.js';
 import { lineOf, partsAtMarks } from './sentences.js';
@@ -30,7 +30,7 @@ export function undosInParts(pieces: readonly Piece[], utterance: Utterance): nu
         (n > 0 && isUndo(lines[0] ?? '') && tellsNothing(said[n] ?? [], line)) ||
         onlySaysWhy(said[n] ?? [], line.replace(/^(?:actually|no|oops|sorry) /, '')),
     )
-    ? Math.max(1, named.length)
+    ? Math.max(1, named.length, ...undoes.map(undosIn))
     : 0;
 }
 

@@ -8,15 +8,25 @@ import { utteranceOf } from './utterance.js';
 export interface UndoMeant {
   readonly noun?: string;
   readonly plant?: PlantWords;
+  /** Who had the plants ("the gift to Ines"). */
+  readonly to?: string;
 }
 
 /** What each undo of the note names, in order; words beside it name nothing. */
 export function undosMeant(note: Note): readonly UndoMeant[] {
   const utterance = utteranceOf(note);
   return partsAtMarks(utterance.pieces).flatMap((part) => {
-    const noun = nounTakenBack(lineOf(part, utterance));
+    const line = lineOf(part, utterance);
+    const noun = nounTakenBack(line);
     if (noun === undefined) return [];
     const [named] = plantsIn(part);
-    return [{ ...(noun === null ? {} : { noun }), ...(named ? { plant: named.plant } : {}) }];
+    const to = noun === null ? undefined : / to ([a-z']+)/.exec(line)?.[1];
+    return [
+      {
+        ...(noun === null ? {} : { noun }),
+        ...(to === undefined ? {} : { to }),
+        ...(named ? { plant: named.plant } : {}),
+      },
+    ];
   });
 }

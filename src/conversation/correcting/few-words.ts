@@ -52,7 +52,11 @@ export function kindTold({ ledger }: Sitting, text: string, said: Amend): Postin
   if (noun !== undefined) return kindCalled(noun);
   const [, told = '', died] = ownDeed.exec(text) ?? [];
   const kind = died === undefined ? (kindDone(told.replace(/^taken$/i, 'took')) ?? kindOf(text)) : 'loss';
-  return kind && candidatesFor(ledger, said, said.set ?? {}, [], kind).length > 0 ? kind : undefined;
+  const isOther = kind !== undefined && kind !== 'strike' && kind !== 'check';
+  // "It was the Marble Wren I lost two of": never of how many were taken.
+  return kind && (isOther || candidatesFor(ledger, said, said.set ?? {}, [], kind).length > 0)
+    ? kind
+    : undefined;
 }
 
 /** "Amend the Tin Herald: 11 cuttings". */

@@ -26,17 +26,26 @@ const THOSE = /\b(?:them|those|these|they|it|em)\b/i;
 const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
 
 /** Whether the note tells the last one again, of the same plants and acts; what it says then stands in its place. */
-export function tellsAgain(sitting: Sitting, text: string, { entries, asks }: ReadNote): boolean {
+export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks: all }: ReadNote): boolean {
   const words = withoutNoise(text);
+  // "Undo that, gave three": of no plant, and so of those of the note that is taken back.
+  const [first, second] = read;
+  const isUndone =
+    first?.entry.kind === 'undo' &&
+    second !== undefined &&
+    isLogged(second.entry) &&
+    !named(plantSaid(second.entry as Plant, second.sources));
+  const entries = isUndone ? read.slice(1) : read;
+  const asks = all.map((each) => (isUndone ? { ...each, entry: each.entry - 1 } : each));
   const [only, another] = entries;
   const bare = withoutDoubts(words);
   if (!only || words.length > LONGEST || BESIDES.test(bare.replace(FEWER, ''))) return false;
   const isFew = FEWER.test(bare);
   // "Sorry, I potted them on on Sunday", "only lost the one": those of the note before.
-  const isOfThem = THOSE.test(words) || isFew;
+  const isOfThem = THOSE.test(words) || isFew || isUndone || TAKEN_BACK.test(words);
   const ofThose = !another && isOfThem && (asks.every(({ slot }) => slot === 'batch') || isDayAlone(only));
   if (asks.length > 0 && !ofThose) return false;
-  const isTakenBack = TAKEN_BACK.test(words) || doubtsFirst.test(words) || doubtsLast.test(words);
+  const isTakenBack = isUndone || TAKEN_BACK.test(words) || doubtsFirst.test(words) || doubtsLast.test(words);
   if (!isTakenBack && !isFew && !(ofThose && isDayAlone(only))) return false;
   const isPlain = ofThose && isFew && (isTakenBack || /\bof (?:them|those|these)\b/i.test(words));
   const before = lately(sitting, isPlain ? PLAINLY_WITHIN_MS : WITHIN_MS, TAKEN_BACK.test(words));

@@ -36,6 +36,16 @@ export function isOfSomethingElse(line: string, pieces: readonly Piece[], not: n
   return NOT_NOTED.test(line) || isWarmth(line, pieces, not);
 }
 
+/** "Those should have been watered yesterday": a job that nobody did. */
+const isRegret = (line: string): boolean =>
+  /\bshould(?: have|'ve| of) been (?:watered|fed|misted|aired|vented|shaded|covered|uncovered|checked)\b/.test(
+    line,
+  ) ||
+  (/\bshould(?: have|'ve| of) been (?:pinched|potted|moved|planted|taken|brought|cut|struck|done|thinned|staked)\b/.test(
+    line,
+  ) &&
+    !/^(?:\S+ )?(?:it|that|this) should\b/.test(line));
+
 /** Lines that amendments look like and that put no note right. */
 export function putsNothingRight(line: string, pieces: readonly Piece[], not: number): boolean {
   return (
@@ -44,6 +54,7 @@ export function putsNothingRight(line: string, pieces: readonly Piece[], not: nu
     // "Should have potted them on by now": not done, and nothing to put right.
     /^(?:(?:i|we) )?(?:should|ought to) have put (?:them|those|these)\b/.test(line) ||
     /^(?:(?:i|we) )?(?:should|ought to) have (?!been|said|read|put|written|told|logged)/.test(line) ||
+    (not < 0 && isRegret(line)) ||
     /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
     /\bmust be (?:a|an|the|some)\b/.test(line) ||
     // "That was one undo too many".

@@ -66,10 +66,10 @@ export function definesCrop(pieces: readonly Piece[], at: number): boolean {
   const before = /^(?:a|an)$/.test(wordAt(pieces, at - 1)) ? at - 2 : at - 1;
   const word = wordAt(pieces, before);
   return (
-    /^(?:it's|its|that's|they're|which's)$/.test(word) ||
+    /^(?:it's|its|that's|they're|which's|she's|he's)$/.test(word) ||
     // "…, also hydrangea, one pot".
     (word === 'also' && pieces[before - 1]?.is === 'break') ||
     (/^(?:is|are|being)$/.test(word) &&
-      /^(?:it|that|which|they|these|those)$/.test(wordAt(pieces, before - 1)))
+      /^(?:it|that|which|they|these|those|she|he)$/.test(wordAt(pieces, before - 1)))
   );
 }

@@ -63,7 +63,10 @@ export const plantCases: readonly Case<PlantSeen>[] = [
   },
   {
     name: "<variety>, it's a <crop>",
-    phrasings: ['Took 6 Weir Plum, also hydrangea, one pot'],
+    phrasings: [
+      'Took 6 Weir Plum, also hydrangea, one pot',
+      "Took 6 of Weir Plum as well, she's a hydrangea",
+    ],
     when: ({ draft, piece, pieces, at }) =>
       draft.plant?.crop === undefined &&
       piece.plant.crop !== undefined &&

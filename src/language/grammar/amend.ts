@@ -17,7 +17,7 @@ export const amendRules: readonly AmendRule[] = [
   {
     name: 'should be <x> not <y>',
     pattern:
-      /\b(?:should|shd|shall|must|ought to) (?:be(?! (?:needing|wanting|requiring)\b)|have been|of been|read|have said|have read|have|say|ve been|'ve been)\b/,
+      /\b(?:should|shd|shall|must|ought to) (?:be(?! (?:needing|wanting|requiring)\b)|have been|of been|a been|read|have said|have read|have|say|ve been|'ve been)\b|\bshould've (?:been|said|read)\b/,
   },
   {
     name: 'should have said <x>',

@@ -73,7 +73,7 @@ export const targetRules: readonly TargetRule[] = [
   {
     name: 'promised <count> <plant>',
     pattern:
-      /\b(?:promised(?! (?:me|us)\b)|promise|said i'd (?:grow|do|make|bring|have|raise|give|supply)|said we'd (?:grow|do|make|bring|have)|owe|commissioned|commission|asked (?:me |us )?for|down for|down to (?:do|grow|make|raise|supply)|signed up for|committed to (?:grow|give|have|raise|supply|bring|make|do)\w*|told .* i'd (?:have|grow|bring|do)|on the hook for)\b/,
+      /\b(?:promised(?! (?:me|us)\b)|promise|said i'd (?:grow|do|make|bring|have|raise|give|supply)|said we'd (?:grow|do|make|bring|have)|owe|commissioned|commission|asked (?:me |us )?for|(?<!many |few )down for|down to (?:do|grow|make|raise|supply)|signed up for|committed to (?:grow|give|have|raise|supply|bring|make|do)\w*|told .* i'd (?:have|grow|bring|do)|on the hook for)\b/,
   },
 ];
 

@@ -11,8 +11,8 @@ const OPEN = leading(
   "and|as you were|please|kindly|nvm|nah|nope|arra|ach|och|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls",
 );
 /** What an entry may be called ("undo that loss", "the Ember Fox sale"); the only group of a rule that is caught. */
-const KIND = `(?:plantname )?(${entryNouns})(?: (?:of|for|on|with) (?:the )?plantname)?`;
-const THAT = `(?:that(?: (?:one|last one|last entry|last bit|note|entry|last note|last|${KIND}))?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update|${KIND}))?(?: (?:i|you) (?:just )?(?:said|sent|wrote|logged|made|put(?: in| down)?|entered|told you|gave you|typed))?|(?:what )?i (?:just )?(?:said|wrote|sent|logged|put(?: in)?|told you|spoke|mentioned)(?: that| it| anything)?|(?:the|my) entry|last one|(?:the|that) one before(?: it| that)?)`;
+const KIND = `(?:plantname )?(${entryNouns})(?: (?:of|for|on|with) (?:the )?plantname)?(?: to (?!be\\b|plantname)[a-z']+(?: [a-z']+)?)?`;
+const THAT = `(?:that(?: (?:one|last one|last entry|last bit|note|entry|last note|last|${KIND}))?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update|${KIND}))?(?: (?:i|you) (?:just )?(?:said|sent|wrote|logged|made|put(?: in| down)?|entered|told you|gave you|typed))?|(?:what )?i (?:just )?(?:said|wrote|sent|logged|put(?: in)?|told you|spoke|mentioned)(?: that| it| anything)?(?: (?:about|on|for) (?:the |my )?plantname)?|(?:the|my) entry|last one|(?:the|that) one before(?: it| that)?)`;
 
 const AFTER = trailing(
   "i was (?:looking at|on|thinking of) (?:the wrong|my \\w+|another|the other) \\w+|lol|too|as well|also|please|pls|thanks|then|again|from the (?:record|records|log|ledger|books?|list)|off the (?:record|records|log|ledger|list)|out|off|sorry|mate|would you|will you|wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?|i (?:got|had) (?:it|that) wrong|it was (?:wrong|a mistake)|it's wrong|that was (?:wrong|a mistake)|its wrong|mistake|my mistake|i made a mistake",
@@ -22,13 +22,13 @@ const undoRules: readonly UndoRule[] = [
   {
     name: 'undo that',
     pattern: new RegExp(
-      `^${OPEN}(?:undo|del|scrap|scrub|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|scrub out|unlog|lose|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: undo)?(?: ${THAT})?${AFTER}$`,
+      `^${OPEN}(?:undo|del|scrap|scrub|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|scrub out|unlog|lose|knock off|wipe off|back out|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: undo)?(?: ${THAT})?${AFTER}$`,
     ),
   },
   {
     name: 'take that back',
     pattern: new RegExp(
-      `^${OPEN}(?:take|put|rub|cross|strike)(?: (?:back|out|off) ${THAT}| ${THAT} (?:back out|back off|back|out|off))(?: will you| would you)?(?: please| again| thanks)*$`,
+      `^${OPEN}(?:take|put|rub|cross|strike|knock|wipe)(?: (?:back|out|off) ${THAT}| ${THAT} (?:back out|back off|back|out|off))(?: will you| would you)?(?: please| again| thanks)*$`,
     ),
   },
   {
@@ -74,15 +74,13 @@ const BOTH = /^(.+?) and (?:also )?the one before(?: that| it)?$/;
 export function undosIn(line: string): number {
   const both = BOTH.exec(line);
   if (both?.[1] !== undefined && isUndo(both[1])) return 2;
-  const [, , number] =
-    /^(.*\b(?:last|previous)) (two|2|three|3)(?: (?:entries|notes|ones|things))?$/.exec(line) ?? [];
-  if (number === undefined) return isUndo(line) ? 1 : 0;
-  return isUndo(line.replace(/ (?:two|2|three|3)(?: (?:entries|notes|ones|things))?$/, ' one'))
-    ? /^(?:two|2)$/.test(number)
-      ? 2
-      : 3
-    : 0;
+  if (!isUndo(line)) return 0;
+  const number = NUMBERED.exec(line)?.[2];
+  return number === undefined ? 1 : /^(?:two|2)$/.test(number) ? 2 : 3;
 }
+
+/** "The last two entries". */
+const NUMBERED = /\b(last|previous) (two|2|three|3)(?: (?:entries|notes|ones|things|messages|lines|bits))?\b/;
 
 /** "Scratch that the last entry was wrong take it out": an undo, then reasons and undoes, with no mark between. */
 function undoWithReason(line: string): RegExpExecArray | undefined {
@@ -121,7 +119,7 @@ let last: { readonly line: string; readonly undo: RegExpExecArray | undefined } 
 
 /** Where an undo stands in the line, if one may. */
 function undoIn(line: string): RegExpExecArray | undefined {
-  if (last?.line !== line) last = { line, undo: undoFound(line) };
+  if (last?.line !== line) last = { line, undo: undoFound(line.replace(NUMBERED, '$1 one')) };
   return last.undo;
 }
 

@@ -25,6 +25,8 @@ export function withoutDenial(row: readonly Piece[]): readonly Piece[] {
   return cut > 0 && cut < row.length - 1 && before.length < 7 && denies && !told ? row.slice(cut + 1) : row;
 }
 
+const THOSE = /^(?:that|those|them|it|these)$/;
+
 /** "It was nine Brass Heron I took yesterday": the row up to the deed that tells which, and its day. */
 export function withoutDeed(pieces: readonly Piece[]): {
   readonly row: readonly Piece[];
@@ -37,9 +39,16 @@ export function withoutDeed(pieces: readonly Piece[]): {
       piece.verb?.form === 'past' &&
       TAKEN.test(piece.verb.lemma) &&
       /^(?:i|we)$/.test(wordAt(pieces, n - 1)) &&
-      pieces.slice(0, n - 1).some(({ is }) => is === 'count'),
+      pieces.slice(0, n - 1).some(({ is }) => is === 'count' || is === 'when'),
   );
-  const day = pieces[at + 1];
-  if (at < 0 || pieces.length > at + 2 || !WAS.test(wordAt(pieces, 1))) return { row: pieces };
+  // "That was Thursday I did those".
+  const end = THOSE.test(wordAt(pieces, at + 1)) ? at + 2 : at + 1;
+  const day = pieces[end];
+  if (
+    at < 0 ||
+    pieces.length > end + 1 ||
+    !pieces.slice(1, 6).some((_, n) => WAS.test(wordAt(pieces, n + 1)))
+  )
+    return { row: pieces };
   return { row: pieces.slice(0, at - 1), ...(day?.is === 'when' ? { when: day.when } : {}) };
 }

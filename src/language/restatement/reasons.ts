@@ -1,10 +1,15 @@
 /** Reasons added behind a value put right ("…, just counted them", "…, come to think of it"): how it came out, and no more. */
+import { isOfSomethingElse } from '../amending/nothing-right.js';
+import { findHits } from '../grammar/hits.js';
 import { wordAt } from '../grammar/rule.js';
+import { rules } from '../grammar/rules.js';
 import { onlySaysWhy } from '../only-says-why.js';
 import type { Piece } from '../pieces.js';
+import { lineOf } from '../sentences.js';
+import type { Utterance } from '../utterance.js';
 
 const REASON =
-  /^(?:and )?(?:(?:i |i've |i have |we )?(?:just |only just |now |have )*(?:counted|recounted|checked|looked|double checked|had another look|had a proper look|counted (?:them|it)|checked (?:them|it))(?: again| properly| up| twice)*|(?:i )?(?:miscounted|misread|missed (?:one|some|a few)|can't count|cannot count|forgot (?:one|some))(?: .{0,40})?|(?:i'd|i had|i've|i have|i was|i)(?: got| had)? (?:my |the )?(?:\w+ )?(?:labels?|pots?|trays?|rows?|numbers?|plants?|notes?|names?|days?|glasses|specs|wires|lines) (?:swapped|mixed up|muddled|crossed|off|wrong|in a muddle|upside down|the wrong way round)|come to think of it|(?:i )?forgot to (?:tell you|tell|say|log it|log|mention it|mention|note it|note|put it in)|now (?:that )?i (?:think|look|come)\b.{0,40}|on second thoughts?|i (?:put|said|wrote|typed)\b(?!.*\b(?:meant|was|were|should)\b).{0,24}|pots (?:has|had|have|got|has got) some in (?:it|them)|there (?:was|were) (?:one|two|three|another|some|a couple) (?:more )?(?:under|behind|beneath|hiding|hidden|stuck|tucked|lurking|left|lying|that i missed)\b.{0,60}|(?:one|two|another|some) (?:was|were|had been) (?:hiding|hidden|stuck|tucked|lurking)\b.{0,60})$/;
+  /^(?:and )?(?:(?:i |i've |i have |we )?(?:just |only just |now |have )*(?:counted|recounted|checked|looked|double checked|had another look|had a proper look|counted (?:them|it)|checked (?:them|it))(?: again| properly| up| twice| over| myself| after you)*|(?:i )?(?:miscounted|misread|missed (?:one|some|a few)|can't count|cannot count|forgot (?:one|some))(?: .{0,40})?|(?:i'd|i had|i've|i have|i was|i)(?: got| had)? (?:my |the )?(?:\w+ )?(?:labels?|pots?|trays?|rows?|numbers?|plants?|notes?|names?|days?|glasses|specs|wires|lines) (?:swapped|mixed up|muddled|crossed|off|wrong|in a muddle|upside down|the wrong way round)|come to think of it|(?:i )?forgot to (?:tell you|tell|say|log it|log|mention it|mention|note it|note|put it in)|now (?:that )?i (?:think|look|come)\b.{0,40}|on second thoughts?|i (?:put|said|wrote|typed)\b(?!.*\b(?:meant|was|were|should)\b).{0,24}|pots (?:has|had|have|got|has got) some in (?:it|them)|there (?:was|were) (?:one|two|three|another|some|a couple) (?:more )?(?:under|behind|beneath|hiding|hidden|stuck|tucked|lurking|left|lying|that i missed)\b.{0,60}|(?:one|two|another|some) had (?:already |just )?(?:snapped|broken|died|rotted|flopped|wilted|gone|failed|fallen over|dried up)|(?:one|two|another|some) (?:was|were|had been) (?:hiding|hidden|stuck|tucked|lurking)\b.{0,60})$/;
 
 /** No longer is what puts a value right. */
 const SHORT = 9;
@@ -21,9 +26,31 @@ export function withoutReasons(row: readonly Piece[]): readonly Piece[] {
     (isValueBefore &&
       cut < SHORT &&
       behind.length > 2 &&
-      behind.every(({ is }) => is === 'word') &&
+      behind.every(
+        (piece) => piece.is === 'word' || (piece.is === 'count' && piece.quantity.weak === true),
+      ) &&
       onlySaysWhy(behind, line));
   return isReason ? row.slice(0, cut) : row;
+}
+
+/** "Two short", "one more than that": by how much a number was out. */
+const OUT_BY =
+  /\b(?:more|fewer|less) than (?:that|i (?:said|thought|put|told you|reckoned))$|\btoo (?:many|few)$|\b(?:\d+|one|two|three|couple) (?:short|out|over|under)$/;
+const MAKES =
+  /^(?:so |please |pls |sorry |actually )*(?:(?:make|call) (?:it|that|them)|(?:it|that|they)(?:'s| was| were| is| are)?(?: should be| should have been| only| just)*|should be|should have been) (?:a )?\d+$/;
+const ANNOUNCED = /\b(?:make|call|should)\b/;
+
+/** "One more than that, make it 41", "I missed the back row, that should be 12" without what only tells how it came out. */
+export function withoutLead(row: readonly Piece[], utterance: Utterance): readonly Piece[] {
+  const cut = row.findLastIndex(({ is }) => is === 'break');
+  const [before, behind] = [row.slice(0, cut), row.slice(cut + 1)];
+  const makes = lineOf(behind, utterance);
+  if (cut < 2 || cut > SHORT + 1 || !MAKES.test(makes)) return row;
+  const only = before.every(({ is }) => /^(?:word|count|break|place)$/.test(is));
+  const why = lineOf(before, utterance);
+  const isLead = OUT_BY.test(why) || (ANNOUNCED.test(makes) && before.some(({ is }) => is === 'word'));
+  if (isOfSomethingElse(why, before, -1)) return row;
+  return only && isLead && findHits(rules, before).length === 0 ? behind : row;
 }
 
 const NUMBERS: Readonly<Record<number, string>> = { 1: 'one', 2: 'two', 3: 'three' };

@@ -5,7 +5,7 @@ import type { Piece } from '../pieces.js';
 
 /** The phrases word by word, the longest first. */
 const SECOND_THOUGHTS = secondThoughts
-  .filter((phrase) => !/^(?:in fact|wrong|scra)/.test(phrase))
+  .filter((phrase) => !/^(?:in fact|wrong)/.test(phrase))
   .map((phrase) => phrase.split(' '))
   .sort((one, other) => other.length - one.length);
 const FILLER = /^(?:oh|ah|ok|okay|right|so|and|but|well|damn|argh|please|hmm|hey|then|the)$/;

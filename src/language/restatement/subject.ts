@@ -30,6 +30,9 @@ export function subjectAt(pieces: readonly Piece[], from: number): Subject | und
   if (/^(?:one|entry|count|number|total|date|day|place|note|strike)$/.test(wordAt(pieces, at)))
     return at > from ? { to: at + 1 } : undefined;
   const named = pieces[at];
+  // "Monday's lot was seven".
+  if (named?.is === 'when' && /^(?:ones|batch|lot|cuttings|strike)$/.test(wordAt(pieces, at + 1)))
+    return { to: at + 2, when: named.when };
   const plant = named?.is === 'plant' ? named.plant : undefined;
   if (!plant && !/^(?:ones|batch|lot|cuttings)$/.test(wordAt(pieces, at))) return undefined;
   at++;
@@ -70,8 +73,9 @@ export function copulaAt(pieces: readonly Piece[], at: number, doubted: boolean)
   // "That should be it for today" puts nothing right.
   if (word === 'should' && wordAt(pieces, at + 2) === 'it') return undefined;
   if (/^(?:should|shd|ought)$/.test(word) && /^(?:be|read|say|to)$/.test(next)) return at + 2;
-  if (word === 'should' && next === 'have') return at + 3;
-  if (doubted && /^(?:is|are|it's|that's|they're)$/.test(word)) return at + 1;
+  if (word === 'should' && /^(?:have|of|'ve)$/.test(next)) return at + 3;
+  if (word === "should've") return at + 2;
+  if (doubted && /^(?:is|are|it's|its|that's|they're)$/.test(word)) return at + 1;
   return undefined;
 }
 

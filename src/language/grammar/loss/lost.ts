@@ -152,7 +152,9 @@ export const lost: readonly Rule[] = [
             !/^(?:have|has|are|is)$/.test(piece.text),
         ) &&
       !p.slice(t).some((piece) => piece.is === 'place'),
+    // "I'm one out": miscounted.
+    unless: (p, f) => /^(?:i'm|we're|i|we|was|were|am)$/.test(wordAt(p, f - 2)),
     phrasings: ['four of the Salt Harrier gone on me'],
-    mustNot: ['30 Salt Harrier gone on the trolley'],
+    mustNot: ['30 Salt Harrier gone on the trolley', "I'm one out"],
   },
 ];

@@ -205,8 +205,16 @@ export const putIn: readonly Rule[] = [
     kind: 'strike',
     head: 'put~ down <count>',
     shape: 'object',
-    when: (p, _f, t) => closeBehind(p, t, 'plant') && !p.slice(t).some(({ is }) => is === 'place'),
+    when: (p, _f, t) =>
+      closeBehind(p, t, 'plant') &&
+      !p.slice(t, t + 6).some(
+        (piece) =>
+          piece.is === 'place' ||
+          // Put down in the book.
+          (piece.is === 'word' && /^(?:lost|dead|died|gone|sold|given|rooted|potted)$/.test(piece.text)),
+      ),
     phrasings: ['put down 20 Salt Harrier there on Sunday'],
+    mustNot: ['put down 2 Salt Harrier sold'],
   },
   {
     name: 'whacked <count> <plant> in',

@@ -1,0 +1,63 @@
+/** "That was three I lost, and I've moved the rest": what puts a deed right, and something new told behind it. */
+import type { ReadNote } from '../../language/note.js';
+import { amend } from '../amending.js';
+import type { Context } from '../answering.js';
+import { isLogged } from '../noting.js';
+import { readIn } from '../reading.js';
+import type { Sitting } from '../sitting.js';
+import { comesBack } from './come-back.js';
+import { contradicts } from './contradicting.js';
+import { recallsDeed, withoutVocative } from './deed-recalled.js';
+import { LONGEST } from './doubts.js';
+import { kindTold } from './few-words.js';
+import { isAnswering } from './is-answering.js';
+
+const JOINT =
+  /^(.{8,90}?)(?:,? (?:and|but|plus|also)(?: also)?|[,;.]| -+) (?=(?:also |then |today )?(?:i|we|i['’]ve|we['’]ve|another|gave|sold|lost|took|moved|potted|planted|pinched|watered|put|have)\b)(.{8,})$/i;
+
+/** "Hang about, four of those are alive. It's only two lost." */
+const BEHIND_TALK = /^([^.!?]{6,90}[.!]) ([^.!?]{6,90}[.!]?)$/;
+
+/** Whether a text puts something right, alone or before a new note; the rest of it, where there is any, is still to be acted on. */
+export function putsRight(
+  sitting: Sitting,
+  text: string,
+  read: ReadNote,
+  context: Context,
+): { readonly rest: string } | null {
+  if (rights(sitting, text, read, context)) return { rest: '' };
+  const [, first = '', rest = ''] = JOINT.exec(withoutVocative(text).slice(0, LONGEST + 1)) ?? [];
+  if (text.length > LONGEST) return null;
+  const [, lead = '', last = ''] = BEHIND_TALK.exec(text.trim()) ?? [];
+  const isTalk = lead !== '' && [lead, text].every((part) => readIn(sitting, part).entries.length === 0);
+  if (isTalk && rights(sitting, last, readIn(sitting, last), context)) return { rest: '' };
+  if (first === '') return null;
+  const isNote = readIn(sitting, rest).entries.some(
+    ({ entry }) => isLogged(entry) && entry.kind !== 'remark',
+  );
+  if (!isNote) return null;
+  const told = readIn(sitting, first);
+  return rights(sitting, first, told, context) || amendsAlone(sitting, first, told, read, context)
+    ? { rest }
+    : null;
+}
+
+/** "It was three, and I watered the rest": of the two only the note is read in the whole text. */
+function amendsAlone(
+  sitting: Sitting,
+  first: string,
+  { entries }: ReadNote,
+  whole: ReadNote,
+  context: Context,
+): boolean {
+  const [only, another] = entries;
+  if (!only || another || only.entry.kind !== 'amend' || isAnswering(sitting, context)) return false;
+  if (whole.entries.some(({ entry }) => entry.kind === 'amend')) return false;
+  amend(sitting, only.entry, context.lines, kindTold(sitting, first, only.entry));
+  return true;
+}
+
+const rights = (sitting: Sitting, text: string, read: ReadNote, context: Context): boolean =>
+  contradicts(sitting, text, read, context) ||
+  recallsDeed(sitting, text, context) ||
+  comesBack(sitting, text);

@@ -1,0 +1,30 @@
+/** What a text says where the talk before it decides how it is read: whom it is said to, what it is said behind. */
+import type { ReadNote } from '../language/note.js';
+import type { Line } from '../ledger/posting.js';
+import type { Context } from './answering.js';
+import { withoutVocative } from './correcting/deed-recalled.js';
+import { readIn } from './reading.js';
+import type { Sitting } from './sitting.js';
+
+/** What a text says; "no Col, it was three" without whom it is said to, where nothing is read in it otherwise. */
+export function readSaid(sitting: Sitting, text: string, how: Parameters<typeof readIn>[2]): ReadNote {
+  const read = readIn(sitting, text, how);
+  const bare = withoutVocative(text);
+  const isSilent = read.entries.length === 0 && !read.instruction;
+  return isSilent && bare !== text.trim() ? readIn(sitting, bare, how) : read;
+}
+
+/** "No, gave three" behind a note is of that note, and its "no" answers no prompt given before it. */
+export function unprompted(sitting: Sitting, text: string, read: ReadNote, context: Context): ReadNote {
+  const last = sitting.ledger.standing.at(-1)?.journal;
+  const [prompt] = context.prompts;
+  const isOfNote = last !== undefined && prompt !== undefined && last.postedAt > prompt.givenAt;
+  return isOfNote && /^no\b/i.test(text.trim()) ? readIn(sitting, text) : read;
+}
+
+/** "Mine should say 10": what this grower of a group noted last. */
+export function ownLines({ ledger, origin, world }: Sitting, text: string): readonly Line[] {
+  if (!world.group || !/^(?:\p{L}+,? )?mine\b/iu.test(text)) return [];
+  const own = ledger.standing.findLast(({ journal }) => journal.by === origin.by);
+  return own ? [own.line] : [];
+}

@@ -1,0 +1,51 @@
+/** Two values put right in one sentence: "the dahlia was 10 and the fuchsia was 8", "it was 3, and it was yesterday". */
+import { proposeRestatement } from './amend-proposal.js';
+import { wordAt } from './grammar/rule.js';
+import type { Note } from './note.js';
+import type { Piece } from './pieces.js';
+import type { Proposal } from './proposal.js';
+import { type Sentence, sentenceOf } from './sentences.js';
+import type { Utterance } from './utterance.js';
+
+/** Nobody puts two things right in more pieces. */
+const LONGEST = 24;
+
+/** Both amendments; undefined where the sentence makes no two of them. */
+export function twoPutRight(
+  { pieces }: Sentence,
+  utterance: Utterance,
+  note: Note,
+): readonly Proposal[] | undefined {
+  if (pieces.length > LONGEST) return undefined;
+  for (const [at, piece] of pieces.entries()) {
+    const joins = piece.is === 'break' || wordAt(pieces, at) === 'and';
+    const [before, behind] = [pieces.slice(0, at), pieces.slice(at + 1)];
+    if (!joins || !tellsValue(before) || !tellsValue(behind)) continue;
+    const first = restated(before, utterance, note);
+    const second =
+      first && (restated(behind, utterance, note) ?? restated(spelledOut(behind, before), utterance, note));
+    if (first && second && areApart(first, second)) return [first, second];
+  }
+  return undefined;
+}
+
+const tellsValue = (row: readonly Piece[]): boolean => row.some(({ is }) => is !== 'word' && is !== 'break');
+
+const restated = (row: readonly Piece[], utterance: Utterance, note: Note): Proposal | undefined =>
+  proposeRestatement(sentenceOf(row, utterance), utterance, note);
+
+/** "… and the fuchsia 8", as the half before it said it. */
+function spelledOut(row: readonly Piece[], before: readonly Piece[]): readonly Piece[] {
+  const was = before.find((_, at) => /^(?:was|were)$/.test(wordAt(before, at)));
+  const plant = row.findIndex(({ is }) => is === 'plant');
+  if (!was || plant < 0 || row[plant + 1]?.is !== 'count') return row;
+  return [...row.slice(0, plant + 1), was, ...row.slice(plant + 1)];
+}
+
+/** Of two plants that are told apart, or of two slots of one entry. */
+function areApart(first: Proposal, second: Proposal): boolean {
+  const [one, other] = [first.draft.plant, second.draft.plant];
+  if (one && other) return JSON.stringify(one) !== JSON.stringify(other);
+  const slots = (each: Proposal) => Object.keys((each.slots as { set?: object }).set ?? {});
+  return other === undefined && slots(second).every((slot) => !slots(first).includes(slot));
+}
