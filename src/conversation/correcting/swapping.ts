@@ -11,8 +11,12 @@ import type { Sitting } from '../sitting.js';
 
 const theOther = /\b(?:the )?other (?:one|batch|lot|pot|tray)\b/i;
 
+/** "The other one is looking grand": what is told of it, and nothing put right. */
+const TELLS_OF_IT =
+  /^(?:and |but |oh |though )*(?:the )?other (?:one|batch|lot|pot|tray)(?:['’]s| is| are| has| have| looks?| seems?| needs?| will)\b/i;
+
 export function saysOther(text: string): boolean {
-  return theOther.test(text);
+  return theOther.test(text) && !TELLS_OF_IT.test(text.trim());
 }
 
 const nothingElse =
@@ -25,14 +29,14 @@ export function saysOtherOnly(text: string): boolean {
 
 /** The only other batch that can be meant by it, or the one named behind it. */
 export function otherThan(sitting: Sitting, text: string, batch: Batch): Batch | null {
-  if (!theOther.test(text)) return null;
+  if (!saysOther(text)) return null;
   const [only, another] = fellowsOf(batch, sitting.ledger);
   return otherNamed(sitting, text, batch) ?? (another ? null : (only ?? null));
 }
 
 /** Whether the text says so, and is done or asked about; `meant` are the lines of the message replied to. */
 export function swapsBatch(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
-  if (!theOther.test(text)) return false;
+  if (!saysOther(text)) return false;
   const { ledger } = sitting;
   const candidates = meant.length > 0 ? standingOn(ledger, meant) : ledger.standing;
   const last = candidates.findLast(

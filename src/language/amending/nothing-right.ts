@@ -57,6 +57,10 @@ export function putsNothingRight(line: string, pieces: readonly Piece[], not: nu
     (not < 0 && isRegret(line)) ||
     /^(?:if|i'd|maybe|perhaps|i should|we should|you should)\b/.test(line) ||
     /\bmust be (?:a|an|the|some)\b/.test(line) ||
+    // "Should have told you, gave two to Ines": told late.
+    /^(?:sorry |oh )?(?:(?:i|we) )?(?:should have|should've|meant to have|ought to have) (?:told you|mentioned)\b(?! (?:it was |that was )?\d)/.test(
+      line,
+    ) ||
     // "That was one undo too many".
     /\btoo (?:many|much|far|late|soon)\b/.test(line) ||
     // "That should be it for today", "should be all right".
