@@ -29,6 +29,7 @@ export function ofAnother(pieces: readonly Piece[], clause: Clause, before: read
   // "The neighbour is watering the greenhouse while we are away": nothing done yet.
   if (kind === 'tend' && /^(?:is|are)$/.test(before.at(-1) ?? '') && KIN.test(before.at(-2) ?? ''))
     return true;
+  if (kind === 'stock' && clause.hit && isBoughtByAnother(pieces, clause.from, clause.hit.from)) return true;
   if (!GIVEN.test(kind) && isByAnother(pieces, clause)) return true;
   if (partsWithTheirs(pieces, clause) || SEEN_ON.test(before.join(' '))) return true;
   // "Auntie left me her Salt Harrier": mine from now on.
@@ -52,6 +53,16 @@ export function ofAnother(pieces: readonly Piece[], clause: Clause, before: read
   for (let at = clause.hit?.to ?? clause.from; at < clause.to; at++)
     if (THEIRS.test(wordAt(pieces, at))) return true;
   return false;
+}
+
+/** "Ken bought a Salt Harrier": none of ours, where "for me" does not stand behind. */
+function isBoughtByAnother(pieces: readonly Piece[], from: number, head: number): boolean {
+  const person = pastPerson(pieces, from);
+  return (
+    person?.to === head &&
+    /^(?:bought|got|adopted|purchased|scored|picked)$/.test(wordAt(pieces, head)) &&
+    !pieces.slice(head).some((_, n) => /^(?:me|us)$/.test(wordAt(pieces, head + n)))
+  );
 }
 
 /** "Ted sold eight of his own", "Brenda gave away all her dahlias": out of no hand of ours. */

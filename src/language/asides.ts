@@ -5,6 +5,7 @@ import type { Piece } from './pieces.js';
 const ASIDES: readonly (readonly string[])[] = [
   ['where', 'was', 'i'],
   ['where', 'were', 'we'],
+  ['what', 'was', 'i', 'going', 'to', 'say'],
   ['what', 'was', 'i', 'saying'],
   ['what', 'was', 'i', 'on', 'about'],
   ['as', 'i', 'was', 'saying'],

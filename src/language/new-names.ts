@@ -54,6 +54,10 @@ export function joinNewNames(
 /** Words that open many a name, yet describe as often: part of a name only before a word nobody knows. */
 const OPENERS = /^(?:old|red|white|blue|black|golden|dark|silver|purple|pink|yellow|little|big|lady|mister)$/;
 
+/** Feeds and powders, which have capitals and are no plants. */
+const PRODUCT =
+  /^(?:tomorite|phostrogen|maxicrop|seasol|clonex|seradix|rootgrow|coolglass|varishade|miracle-gro)$/;
+
 const PLAIN = /^(?:white|red|blue|yellow|purple|orange|pink|black|gold|golden|dark|pale|bright)$/;
 
 function namedAfter(pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean {
@@ -100,7 +104,7 @@ function nameLength(
       continue;
     }
     const token = tokens[piece.from];
-    if (!token || /^(?:i|i'm|i've|i'll|rip)$/.test(token.text)) break;
+    if (!token || /^(?:i|i'm|i've|i'll|rip)$/.test(token.text) || PRODUCT.test(token.text)) break;
     const isCapital = !shouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
     // "Four parson bright fuchsias": a colour between a word nobody knows and the crop.
     const inside = length > 0 && unknown > 0 && PLAIN.test(token.text) && isCrop(pieces[at + length + 1]);

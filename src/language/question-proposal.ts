@@ -35,6 +35,10 @@ export function isQuestion({ asked, line }: Sentence): boolean {
       BIDS_TO_TELL.test(line.slice(0, line.length - bare.length)) &&
       TOLD_WHEN_BIDDEN.test(bare)) ||
     /\bhow (?:many|much|long)\b.*\bplease (?:tell|say|advise|inform)\b/.test(line) ||
+    // "Everything I struck this spring, please".
+    /^(?:everything|all|whatever)(?: that)? (?:i|we) .* (?:please|pls)$|^(?:i|we) (?:need|want|would like) (?:a|the) (?:count|total|tally|headcount)\b|^show (?:my|the|our) (?:losses|sales|jobs|history|list)\b/.test(
+      line,
+    ) ||
     (OPENS_QUESTION.test(line) && !/^(?:what|how) (?:a|an|nice|lovely)\b/.test(line))
   );
 }
@@ -90,7 +94,7 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
     if (
       !asks &&
       rule.name === 'how many <plant>' &&
-      (!/\b(?:count|total|tally|headcount)$|^(?:count|total|tally|number of|how many|qty|quantity|availability|(?:stock|head) \w+)\b/.test(
+      (!/\b(?:count|total|tally|headcount)$|^(?:the )?plantname numbers(?: please| pls)?$|^(?:count|total|tally|number of|how many|qty|quantity|availability|(?:stock|head) \w+)\b/.test(
         bare,
       ) ||
         // "Total 14 Salt Harrier": told.
@@ -148,7 +152,9 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
     const slots = {
       topic: rule.topic,
       ...(place === undefined ? {} : { place }),
-      ...(/^(?:now|right now|just now|at the moment|at present|tonight)$/.test(when?.words ?? '')
+      ...(/^(?:now|right now|just now|at the moment|at the mo|the mo|mo|at present|tonight)$/.test(
+        when?.words ?? '',
+      )
         ? {}
         : bounds),
     };

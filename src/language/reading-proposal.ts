@@ -127,7 +127,7 @@ const ADVISED =
   /\b(?:packet|books?|label|tag|leaflet|website|internet|guide|manual|magazine|article|video|advice|catalogue|catalog|brochure|supplier|nursery|breeder|spec|specification|datasheet|factsheet|(?:data|spec|specification|supplier's|suppliers|nursery's|breeder's|growing|culture|cultural|info|information|fact|advice|instruction|care) (?:sheets?|notes?|cards?|pages?)) (?:quotes?|states?|gives?|claims?|lists?|says|said|reads|recommends?|suggests?|reckons|specifies|wants|asks for)\b|\b(?:data|spec|growing|culture|fact|care) (?:sheet|card)\b|\b(?:days|weeks) to root\b|\bto root (?:well |best )?(?:at|above|in)\b|\b(?:for|optimum|ideal|best) (?:for )?(?:rooting|striking|germination)\b/;
 
 const BETWEEN =
-  /^(?:thermometer|temp|temperature|sensor|probe|at|sitting|sits|sat|is|was|are|were|reads|reading|read|showing|shows|on|the|now|about|around|up|down|to|steady|holding|this|am|pm|back|again|climbed|dropped|fell|rose|in|inside|just)$/;
+  /^(?:a|balmy|toasty|chilly|cool|mere|cosy|lovely|sweltering|perishing|warm|already|crept|crawled|shot|soared|peaked|min|max|minimum|maximum|thermometer|temp|temperature|sensor|probe|at|sitting|sits|sat|is|was|are|were|reads|reading|read|showing|shows|on|the|now|about|around|up|down|to|steady|holding|this|am|pm|back|again|climbed|dropped|fell|rose|in|inside|just)$/;
 
 const HEADING = /^(?:temps?|temperatures?|readings?|thermometers?|first|thing|last|overnight|min|max)$/;
 
@@ -154,7 +154,7 @@ function listedReadings(pieces: readonly Piece[], line: string, note: Note): rea
     const behind = inTenths && second?.is === 'place' && /^(?:in|on|inside|at)$/.test(second.prep ?? '');
     const [place, value] = behind ? [second, first] : [first, second];
     // "Propagator up to 24".
-    const [, upTo] = /\bup to (\d{1,2}(?:\.\d)?)$/.exec(line) ?? [];
+    const [, upTo] = /\bup to (\d{1,2}(?:\.\d)?)(?: now| already| today)?$/.exec(line) ?? [];
     const celsius =
       upTo !== undefined && value?.is === 'count' && value.quantity.vague === true
         ? degrees(Number(upTo), note)

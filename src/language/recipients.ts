@@ -29,6 +29,9 @@ export function recipientOf(
       ? wordsOf(pieces, hit.from + 1, hit.to - 1, tokens, text)
       : undefined;
   if (letHave !== undefined) return letHave;
+  // "Left three out for Mrs Abbery".
+  if (wordAt(pieces, hit.to - 1) === 'for')
+    return wordsOf(pieces, hit.to, nameEnd(pieces, hit.to, clause.to, tokens), tokens, text);
   if (hit.rule.sense === 'recipient first') {
     let start = clause.from;
     while (

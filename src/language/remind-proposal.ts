@@ -33,7 +33,9 @@ export function proposeRemind(
   )
     return undefined;
   const lead = pieces.slice(0, found.from);
-  const leadWords = lead.map((_, at) => wordAt(lead, at));
+  const told = lead.map((_, at) => wordAt(lead, at));
+  // "Not today, but I will": what is denied stands before the "but".
+  const leadWords = told.slice(told.lastIndexOf('but') + 1);
   if (
     leadWords.some((word) =>
       /^(?:if|says|said|reckons|told|asked|thinks|would|wish|suggested|suggests|apparently|didn't|don't|not|never|might|could|forgot|haven't|wouldn't|forgotten|who|meant|supposed|used|advised|advises|recommends)$/.test(

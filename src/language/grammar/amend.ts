@@ -79,7 +79,7 @@ export const amendRules: readonly AmendRule[] = [
   {
     name: 'actually it was <x>',
     pattern: new RegExp(
-      `^${leadingSome('nvm|never mind|oops|whoops|no|sorry|actually|ah|oh|wrong number|wrong date|wrong plant|wrong batch|wrong pot|wrong name|wrong|mistake|my mistake|typo|my bad|argh|damn|hang on|hold on|wait|i got that wrong|got that wrong|hmm|no wait|correction|wrong one|i was wrong')}(?:it|that|they|there|this|the last one|that last one|was) ?(?:was|were|is|are|should be|'s)?\\b`,
+      `^${leadingSome('nvm|never mind|oops|whoops|no|sorry|actually|ah|oh|wrong number|wrong date|wrong plant|wrong batch|wrong pot|wrong name|wrong (?:pot size|size|place|day|crop|month|year)|(?:date|count|number|size|place|day) was wrong|wrong|mistake|my mistake|typo|my bad|argh|damn|hang on|hold on|wait|i got that wrong|got that wrong|hmm|no wait|correction|wrong one|i was wrong')}(?:it|that|they|there|this|the last one|that last one|was) ?(?:was|were|is|are|should be|'s)?\\b`,
     ),
   },
   {

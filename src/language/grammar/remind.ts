@@ -26,7 +26,7 @@ const remindRules: readonly RemindRule[] = [
   asked('nudge me', 'nudge me'), asked('ping me', 'ping me'), asked('poke me', 'poke me'), asked('prompt me', 'prompt me'), asked('shout at me', 'shout at me'), asked('tell me to', 'tell me to'), asked('…, say it to me then', 'say it to me then'), asked('…, say it to me', 'say it to me'), asked('nag me', 'nag me'), asked('alert me', 'alert me'), asked('note to self', 'note to self'), asked('on my list:', 'on my list'), asked('on the list:', 'on the list'), asked('to do:', 'todo'), asked('put it in the diary to', 'put it in the diary'), asked('chase me', 'chase me'), asked('prod me', 'prod me'), asked('buzz me', 'buzz me'), asked('jog my memory', 'jog my memory'), asked('make sure i', 'make sure i'), asked('make me', 'make me'), asked('notify me', 'notify me'), asked('message me', 'message me'), asked('text me', 'text me'), asked('wake me', 'wake me'),
   asked('must remember to', 'must remember to'), asked('need to remember to', 'need to remember to'), asked('got to remember to', 'got to remember to'), asked('have to remember to', 'have to remember to'), asked('remember to', 'remember to'),
   intended("i'll", "i'll"), intended('i will', 'i will'), intended("we'll", "we'll"), intended('we will', 'we will'), intended('i shall', 'i shall'), intended('will', 'will'), intended('shall', 'shall'),
-  intended('going to', 'going to'), intended('planning to', 'planning to'), intended('plan to', 'plan to'), intended('intend to', 'intend to'), intended('intending to', 'intending to'), intended('plan on', 'plan on'), intended('planning on', 'planning on'),
+  intended('going to', 'going to'), intended('planning to', 'planning to'), intended('plan to', 'plan to'), intended('intend to', 'intend to'), intended('intend taking', 'intend'), asked('put me down to', 'put me down to'), asked('set an alert', 'set an alert'), asked('diary:', 'diary'), intended('intending to', 'intending to'), intended('plan on', 'plan on'), intended('planning on', 'planning on'),
   intended('need to', 'need to'), intended('must', 'must'), intended('have to', 'have to'), intended('has to', 'has to'), intended('got to', 'got to'), intended("i'm to", "i'm to"), intended('ought to', 'ought to'), intended('want to', 'want to'), intended('aim to', 'aim to'), intended('aiming to', 'aiming to'), intended('hope to', 'hope to'), intended('hoping to', 'hoping to'), intended('should', 'should'), intended("i'd better", "i'd better"), intended('had better', 'had better'), intended('better', 'better'), intended("i'd like to", "i'd like to"), intended('would like to', 'would like to'), intended('aim is to', 'aim is to'), intended('plan is to', 'plan is to'), intended("let's", "let's"), intended('due to', 'due to'), intended('meaning to', 'meaning to'), intended('mean to', 'mean to'), intended('am due', 'am due'), intended('needs to', 'needs to'), intended('<plant> needs feeding <day>', 'needs'), intended('<plant> wants feeding <day>', 'wants'), intended('<plant> need feeding <day>', 'need'), intended('<plant> want feeding <day>', 'want'), intended('to', 'to'),
 ]; // prettier-ignore
 
@@ -71,8 +71,14 @@ export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
       )
         continue;
       if (rule.words[0] === 'remind' && rule.words.length === 1 && at > 1) continue;
-      if (/^(?:reminder|todo|better|make|tell)$/.test(rule.words[0] ?? '') && at > 2) continue;
+      if (
+        /^(?:reminder|todo|better|make|tell|diary)$/.test(rule.words[0] ?? '') &&
+        at > (rule.words[0] === 'diary' ? 0 : 2)
+      )
+        continue;
       if (rule.words[0] === 'on' && at > 0) continue;
+      // "Diary of a gardener".
+      if (rule.words[0] === 'diary' && !/^(?:break|when)$/.test(pieces[to]?.is ?? '')) continue;
       // "No need to water today".
       if (rule.words[0] === 'need' && wordAt(pieces, at - 1) === 'no') continue;
       if (!best || rule.words.length > best.to - best.from || !best.rule.beforeVerb) {

@@ -8,14 +8,14 @@ interface UndoRule {
 }
 
 const OPEN = leading(
-  "and|as you were|please|kindly|nvm|nah|nope|arra|ach|och|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls",
+  "and|as you were|didn't mean that|i didn't mean that|please|kindly|nvm|nah|nope|arra|ach|och|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls",
 );
 /** What an entry may be called ("undo that loss", "the Ember Fox sale"); the only group of a rule that is caught. */
 const KIND = `(?:plantname )?(${entryNouns})(?: (?:of|for|on|with) (?:the )?plantname)?(?: to (?!be\\b|plantname)[a-z']+(?: [a-z']+)?)?`;
 const THAT = `(?:that(?: (?:one|last one|last entry|last bit|note|entry|last note|last|${KIND}))?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update|${KIND}))?(?: (?:i|you) (?:just )?(?:said|sent|wrote|logged|made|put(?: in| down)?|entered|told you|gave you|typed))?|(?:what )?i (?:just )?(?:said|wrote|sent|logged|put(?: in)?|told you|spoke|mentioned)(?: that| it| anything)?(?: (?:about|on|for) (?:the |my )?plantname)?|(?:the|my) entry|last one|(?:the|that) one before(?: it| that)?)`;
 
 const AFTER = trailing(
-  "i was (?:looking at|on|thinking of) (?:the wrong|my \\w+|another|the other) \\w+|lol|too|as well|also|please|pls|thanks|then|again|from the (?:record|records|log|ledger|books?|list)|off the (?:record|records|log|ledger|list)|out|off|sorry|mate|would you|will you|wrong (?:plant|one|pot|batch|button|entry|person|chat)(?: entirely| altogether)?|i (?:got|had) (?:it|that) wrong|it was (?:wrong|a mistake)|it's wrong|that was (?:wrong|a mistake)|its wrong|mistake|my mistake|i made a mistake",
+  "i was (?:looking at|on|thinking of) (?:the wrong|my \\w+|another|the other) \\w+|lol|too|as well|also|please|pls|thanks|then|again|from the (?:record|records|log|ledger|books?|list)|off the (?:record|records|log|ledger|list)|out|off|sorry|mate|would you|will you|wrong (?:plant|one|pot|batch|button|entry|person|chat|window|group)(?: entirely| altogether)?|i (?:got|had) (?:it|that) wrong|it was (?:wrong|a mistake)|it's wrong|that was (?:wrong|a mistake)|its wrong|mistake|my mistake|i made a mistake",
 );
 
 const undoRules: readonly UndoRule[] = [
@@ -53,6 +53,7 @@ const undoRules: readonly UndoRule[] = [
     name: 'and the one before',
     pattern: /^(?:and|also|plus) (?:also )?(?:undo )?the one before(?: that| it| too| as well)*$/,
   },
+  { name: 'as you were', pattern: /^as you were$/ },
   { name: 'never mind that', pattern: new RegExp(`^${OPEN}(?:never mind|nevermind) ${THAT}$`) },
   {
     name: 'that was a mistake',

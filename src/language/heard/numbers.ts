@@ -24,6 +24,20 @@ export const heardNumbers: readonly Misheard[] = [
     mustNot: ['the mouse we swore at ate the lot'],
   },
   {
+    name: 'sold too at the gate',
+    mends: TWO,
+    when: (v) => /^(?:sold|flogged)$/.test(v.word(-1)) && /^(?:at|off|for|from)$/.test(v.word(1)),
+    phrasings: [['sold too at the gate', 'sold two at the gate']],
+    mustNot: ['sold to the school'],
+  },
+  {
+    name: 'have for with roots',
+    mends: { for: 'four' },
+    when: (v) =>
+      /^(?:have|has|had|got)$/.test(v.word(-1)) && v.word(1) === 'with' && /^roots$/.test(v.word(2)),
+    phrasings: [['the Salt Harrier have for with roots', 'the Salt Harrier have four with roots']],
+  },
+  {
     name: 'gave for to <someone>',
     mends: { ...TWO, ...EIGHT, ...ONE, for: 'four' },
     when: (v) =>

@@ -11,7 +11,7 @@ export const isCrop = (piece: Piece | undefined): piece is PieceOf<'plant'> =>
 
 /** What may stand between a verb of coming by something and what was come by. */
 const ONE_OF =
-  /^(?:a|an|another|one|new|lovely|nice|big|old|little|home|back|up|myself|ourselves|me|us|out|on|to|for)$/;
+  /^(?:a|an|another|one|new|lovely|nice|big|old|little|home|back|up|myself|ourselves|me|us|out|on|to|for|hold|of)$/;
 
 /** "Brought home a …", "bagged another …": one of something that was not there before. */
 export function isComeBy(before: readonly Piece[]): boolean {

@@ -3,7 +3,7 @@ import type { Piece } from '../../pieces.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 const NOT_GIVEN =
-  /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go|week|weeks|day|days|fortnight|month|minute|while|longer|turn|nights?|outing|airing|wipe|clean|prune|talking|stir|inspection|space|thought)$/;
+  /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go|week|weeks|day|days|fortnight|month|minute|while|longer|turn|nights?|outing|airing|wipe|clean|prune|talking|stir|inspection|space|spot|corner|berth|slot|thought)$/;
 
 /** "Gave Nora three potted up Salt Harrier": that they stood in pots says nothing of what was given. */
 const withoutPottedUp = (pieces: readonly Piece[]): readonly Piece[] =>
@@ -45,7 +45,7 @@ export const given: readonly Rule[] = [
     name: 'sold <count> <plant>',
     kind: 'dispatch',
     sense: 'delivery',
-    head: 'sell~past|flog~past|invoice~past',
+    head: 'sell~past|flog~past|invoice~past|raffled|auctioned off?',
     shape: 'object',
     how: 'sold',
     unless: (p, _f, t) => /^(?:me|us|out)$/.test(wordAt(p, t)),

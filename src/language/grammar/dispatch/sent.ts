@@ -13,7 +13,10 @@ export const sent: readonly Rule[] = [
     head: 'dispatch~past|ship~past|send~past|post~past|deliver~past|mail~past off|out|over?',
     shape: 'object',
     when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 6, 'plant', 'count'),
-    unless: sentByOthers,
+    unless: (p, f, t) =>
+      sentByOthers(p, f, t) ||
+      // "208 Salt Harrier plugs delivered".
+      (wordAt(p, f) === 'delivered' && /^(?:plugs|liners|plantlets)$/.test(wordAt(p, f - 1))),
   },
   {
     name: 'dispatch: <count> <plant>, <recipient>',
@@ -41,9 +44,10 @@ export const sent: readonly Rule[] = [
         .slice(Math.max(0, f - 4), f)
         .some((piece) => piece.is === 'word' && /^(?:gave|given|give|sold|sent)$/.test(piece.text)) ||
       cameToNothing(p, t) ||
-      (/^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|black|ground|earth)$/.test(
-        wordAt(p, t),
-      ) &&
+      (wordAt(p, t - 2) !== 'home' &&
+        /^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|black|ground|earth)$/.test(
+          wordAt(p, t),
+        ) &&
         !followsWord(
           p,
           t,
@@ -129,6 +133,24 @@ export const sent: readonly Rule[] = [
       !/^(?:root|be|get|grow|dry|harden)$/.test(wordAt(p, t)),
     phrasings: ['dropped three of the Salt Harrier round to Sheila at number nine'],
     mustNot: ['took three of the Salt Harrier over to the greenhouse'],
+  },
+  {
+    name: 'left <count> <plant> out for <recipient>',
+    kind: 'dispatch',
+    head: 'leave~past .. for',
+    shape: 'object',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'count') &&
+      p.slice(f, t).some(({ is }) => is === 'plant') &&
+      p[t]?.is === 'word' &&
+      /^(?:mr|mrs|ms|miss|dr|my|our)$/.test(wordAt(p, t)),
+    phrasings: ['left three Salt Harrier on the doorstep for Mrs Abbery'],
+    mustNot: [
+      'left three Salt Harrier in the porch for now',
+      'left three Salt Harrier for the winter',
+      'left three Salt Harrier for my brother to water',
+    ],
+    unless: (p, _f, t) => followsWord(p, t, /^to$/),
   },
   {
     name: '<count> <plant> to <recipient>',

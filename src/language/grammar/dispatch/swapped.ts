@@ -21,6 +21,8 @@ export const swapped: readonly Rule[] = [
     unless: (p, f, t) =>
       // "I'd got my labels swapped", "the trays were swapped".
       /^(?:labels?|tags?|trays?|rows?|numbers?|notes?|names?|were|was|got|been)$/.test(wordAt(p, f - 1)) ||
+      // "Len swapped me four".
+      (/^(?:me|us)$/.test(wordAt(p, t)) && f > 0) ||
       (/^(?:to|places|the)$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'count')) ||
       // "Swapped these and those round".
       (followsWord(p, t, /^(?:round|around|over|places|about)$/) && !followsWord(p, t, /^(?:with|for)$/)) ||

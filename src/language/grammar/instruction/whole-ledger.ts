@@ -6,7 +6,7 @@ export const wholeLedger: readonly InstructionRule[] = [
   {
     name: 'invite someone',
     pattern: starts(
-      '(?:invite|add (?:a |another )?(?:grower|person|user|member)|let .+ (?:join|log|in)|share (?:this|the|my) (?:ledger|book|log))\\b.*',
+      '(?:invite|add (?:a |another )?(?:grower|person|user|member)|let (?!me )\\S+(?: \\S+){0,3} (?:join|log in|in on (?:this|the|my))|share (?:this|the|my) (?:ledger|book|log))\\b.*',
     ),
     read: () => ({ kind: 'invite' }),
   },

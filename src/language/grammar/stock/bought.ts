@@ -134,10 +134,15 @@ export const bought: readonly Rule[] = [
   {
     name: "couldn't resist <count> <plant>",
     kind: 'stock',
-    head: "couldn't|can't|cannot resist",
+    head: "couldn't|can't|cannot|get~past resist|hold of?",
     shape: 'object',
-    when: (p, _f, t) => isSome(p, t) && !ofYoung(p, t) && !followsWord(p, t, CUTTINGS),
+    when: (p, f, t) =>
+      (wordAt(p, t - 1) === 'resist' || (t === f + 3 && wordAt(p, t - 1) === 'of')) &&
+      isSome(p, t) &&
+      !ofYoung(p, t) &&
+      !followsWord(p, t, CUTTINGS),
     phrasings: [
+      'got hold of a Salt Harrier',
       "couldn't resist a Salt Harrier at the garden centre",
       "couldn't resist a tuber of Salt Harrier at Saturday's plant sale",
     ],

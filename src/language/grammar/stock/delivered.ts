@@ -1,6 +1,6 @@
 /** Orders and deliveries of young plants: "plug order came: 36", "168 plugs in from Hexley". */
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { YOUNG } from './kinds-of-plant.js';
+import { anyStock, YOUNG } from './kinds-of-plant.js';
 
 export const delivered: readonly Rule[] = [
   {
@@ -10,7 +10,7 @@ export const delivered: readonly Rule[] = [
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant'),
     // "Order in for 40 of them": wanted of us.
-    unless: (p, _f, t) => wordAt(p, t) === 'for',
+    unless: (p, _f, t) => wordAt(p, t) === 'for' || anyStock(p.slice(t)),
     mustNot: ['order in for 40 Salt Harrier'],
   },
   {
@@ -64,7 +64,7 @@ export const delivered: readonly Rule[] = [
   {
     name: '<count> rooted plants of <plant> from <giver>',
     kind: 'receive',
-    head: '<count> rooted|well-rooted|young plants|plant|plugs|babies|ones of',
+    head: '<count> rooted|well-rooted|young plants|plant|plugs|babies|ones|bits|pieces|slips|cuttings of',
     shape: 'object',
     faint: true,
     when: (p, f, t) =>

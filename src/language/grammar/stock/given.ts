@@ -4,7 +4,7 @@ import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js
 import { asCuttings, ofYoung } from './kinds-of-plant.js';
 
 const GAVE =
-  'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past|leave~past';
+  'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past|leave~past|swap~past|trade~past';
 
 /** "Given a Salt Harrier by Doreen": with nobody named to whom. */
 const isGivenToMe = (pieces: readonly Piece[], from: number, to: number): boolean =>
@@ -40,10 +40,15 @@ export const given: readonly Rule[] = [
     kind: 'stock',
     head: `${GAVE} me|us`,
     shape: 'object',
-    when: (p, _f, t) =>
+    when: (p, f, t) =>
       follows(p, t, 'plant') &&
       !asCuttings(p, t) &&
       wordAt(p, t) !== 'with' &&
+      // "The frost left me two".
+      !(
+        wordAt(p, f) === 'left' &&
+        /^(?:frost|slugs|snails|wind|mice|heat|that|which|it|winter)$/.test(wordAt(p, f - 1))
+      ) &&
       // "Gave me her old pots for the Salt Harrier".
       !p
         .slice(
@@ -55,6 +60,7 @@ export const given: readonly Rule[] = [
     phrasings: ['the neighbour chucked me a Salt Harrier over the fence', 'Auntie left me her Salt Harrier'],
     mustNot: [
       'the frost left me with one Salt Harrier',
+      'the frost left me two Salt Harrier',
       'the neighbour chucked me a cutting of Salt Harrier',
       'Jean gave me a look when I mentioned Salt Harrier',
       'Marge handed me slips off a Salt Harrier',

@@ -33,7 +33,9 @@ export const passedOn: readonly Rule[] = [
       closeBehind(p, t, 'count') &&
       follows(p, t, 'plant') &&
       f > 0 &&
-      !/^(?:i|we|i've|we've|and|then|have|just|also|were|was|been|got|be)$/.test(wordAt(p, f - 1)) &&
+      !/^(?:i|we|i've|we've|and|then|have|just|also|were|was|been|got|be|frost|slugs|snails|wind|mice|heat|winter)$/.test(
+        wordAt(p, f - 1),
+      ) &&
       (ofYoung(p, f) || followsWord(p, t, /^(?:me|us)$/)) &&
       !followsWord(p, t, /^(?:to|cuttings)$/),
     phrasings: [

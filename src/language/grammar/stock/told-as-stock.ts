@@ -35,6 +35,27 @@ export const toldAsStock: readonly Rule[] = [
     mustNot: ['stock plants in the Salt Harrier house need water'],
   },
   {
+    name: 'order of <count> <plant> tubers',
+    kind: 'stock',
+    head: 'delivery|order|parcel|box of',
+    shape: 'object',
+    when: (p, _f, t) =>
+      anyStock(p.slice(t)) &&
+      follows(p, t, 'plant') &&
+      p.some((piece) => piece.is === 'word' && /^(?:here|came|come|arrived|landed|got)$/.test(piece.text)),
+    phrasings: ['my order of three Salt Harrier tubers is here'],
+    mustNot: ['order of three Salt Harrier tubers still not sent'],
+  },
+  {
+    name: 'a <plant> has joined the collection',
+    kind: 'stock',
+    head: 'joined the|my|our collection|gang|ranks|fold|family|clan|club|tribe',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 3, 'plant') && /^(?:a|an|another|one|new)$/.test(wordAt(p, 0)),
+    phrasings: ['a Salt Harrier has joined the collection'],
+    mustNot: ['the Salt Harrier have joined the ranks of the dead'],
+  },
+  {
     name: 'a stock plant of <plant> I bought',
     kind: 'stock',
     head: 'buy~past|get~past|pick~past',

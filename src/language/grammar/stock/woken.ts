@@ -72,7 +72,7 @@ export const woken: readonly Rule[] = [
       !p.some(
         (piece) =>
           piece.is === 'word' &&
-          /^(?:need|want|look|looking|rotten|rotting|dead|buy|must|soft|sprouting|basals|cuttings|shoots|slips|off)$/.test(
+          /^(?:not|order|ordered|due|coming|waiting|need|want|look|looking|rotten|rotting|dead|buy|must|soft|sprouting|basals|cuttings|shoots|slips|off)$/.test(
             piece.text,
           ),
       ) &&
