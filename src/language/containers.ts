@@ -1,15 +1,9 @@
 /** Containers and what each holds: "three pots of five", "four pots, two per pot", "two trays of 24", "2 9cm pots". */
-import { CONTAINERS } from './sizes.js';
 import { countApart } from './containers/apart.js';
 import { countHeld } from './containers/held.js';
+import { countAt, eachAt, isContainer, type Joined, perContainer } from './containers/per-container.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece, PieceOf } from './pieces.js';
-
-const isContainer = (pieces: readonly Piece[], at: number): boolean => CONTAINERS.has(wordAt(pieces, at));
-const countAt = (pieces: readonly Piece[], at: number): PieceOf<'count'> | undefined => {
-  const piece = pieces[at];
-  return piece?.is === 'count' ? piece : undefined;
-};
 
 /** Joins numbers and container words into pieces of their own. */
 export function joinContainers(pieces: readonly Piece[]): readonly Piece[] {
@@ -28,11 +22,6 @@ export function joinContainers(pieces: readonly Piece[]): readonly Piece[] {
   return countApart(countHeld(joined));
 }
 
-interface Joined {
-  readonly pieces: readonly Piece[];
-  readonly to: number;
-}
-
 function containerAt(pieces: readonly Piece[], start: number): Joined | undefined {
   const first = pieces[start];
   if (!first) return undefined;
@@ -40,7 +29,10 @@ function containerAt(pieces: readonly Piece[], start: number): Joined | undefine
   let vague = false;
   let at = start;
   const count = countAt(pieces, at);
-  const article = /^(?:a|an|single|same)$/.test(wordAt(pieces, at));
+  const article =
+    /^(?:a|an|single|same)$/.test(wordAt(pieces, at)) &&
+    // "Split into single pots".
+    !(wordAt(pieces, at) === 'single' && /^(?:pots|modules|cells)$/.test(wordAt(pieces, at + 1)));
   if (count) {
     number = count.quantity.value;
     vague = count.quantity.vague === true;
@@ -208,42 +200,4 @@ function containerAt(pieces: readonly Piece[], start: number): Joined | undefine
     return { pieces: out, to: eachAtIndex + 1 };
   }
   return { pieces: out, to: at };
-}
-
-/** Index past "per pot", "in each", "to a pot", "each", "apiece". */
-function perContainer(pieces: readonly Piece[], at: number): number | undefined {
-  let next = at;
-  if (/^(?:cuttings|cutting)$/.test(wordAt(pieces, next))) next++;
-  const word = wordAt(pieces, next);
-  const noun = (from: number): number => (isContainer(pieces, from) ? from + 1 : from);
-  if (word === 'per')
-    return /^(?:cell|plug|module|pot|hole)$/.test(wordAt(pieces, next + 1)) ? next + 2 : noun(next + 1);
-  if (/^(?:to|in|a)$/.test(word) && /^(?:a|each|every|the)$/.test(wordAt(pieces, next + 1))) {
-    const each = wordAt(pieces, next + 1) !== 'the';
-    if (each && (isContainer(pieces, next + 2) || wordAt(pieces, next + 1) === 'each')) return noun(next + 2);
-    return undefined;
-  }
-  if (word === 'a' && isContainer(pieces, next + 1)) return next + 2;
-  if (/^(?:each|apiece)$/.test(word)) return next + 1;
-  return undefined;
-}
-
-/** "Two per pot", "5 to a tray" on its own: how many each holds. */
-function eachAt(pieces: readonly Piece[], at: number): Joined | undefined {
-  const count = countAt(pieces, at);
-  if (!count || count.quantity.value === undefined) return undefined;
-  const word = wordAt(pieces, at + 1);
-  if (!/^(?:per|to|in|a)$/.test(word)) return undefined;
-  const to = perContainer(pieces, at + 1);
-  if (
-    to === undefined ||
-    !(isContainer(pieces, to - 1) || /^(?:cell|hole|plug)$/.test(wordAt(pieces, to - 1)))
-  )
-    return undefined;
-  return {
-    pieces: [
-      { is: 'pots', each: count.quantity.value, from: count.from, to: pieces[to - 1]?.to ?? count.to },
-    ],
-    to,
-  };
 }

@@ -69,8 +69,11 @@ function collective(
   at: number,
 ): { value: number; to: number; article: boolean } | undefined {
   const article = word(tokens, at) === 'a';
-  const value = own(COLLECTIVES, word(tokens, at + (article ? 1 : 0)));
-  return value === undefined ? undefined : { value, to: at + (article ? 2 : 1), article };
+  // "A round dozen".
+  const noun =
+    at + (article ? (/^(?:round|full|whole|straight|cool)$/.test(word(tokens, at + 1)) ? 2 : 1) : 0);
+  const value = own(COLLECTIVES, word(tokens, noun));
+  return value === undefined ? undefined : { value, to: noun + 1, article };
 }
 
 function spelt(tokens: readonly Token[], at: number): FoundNumber | undefined {

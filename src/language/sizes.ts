@@ -63,7 +63,7 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
     tokens[at]?.is === 'number' &&
     Number(text(tokens, at)) >= 20
   )
-    return withContainer(tokens, `${text(tokens, at)}cell`, at + 2);
+    return { ...withContainer(tokens, `${text(tokens, at)}cell`, at + 2), container: true };
   // "Up into 9s": nobody's pots of that number are inches.
   if (
     text(tokens, at + 1) === 's' &&

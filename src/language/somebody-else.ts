@@ -29,7 +29,10 @@ export function pastPerson(
   // "The neighbour's planted out already": has.
   const who = wordAt(pieces, at).replace(/'s$/, '');
   const door = who === 'next' && wordAt(pieces, at + 1) === 'door';
-  const others = /^every(?:one|body)$/.test(who) && wordAt(pieces, at + 1) === 'else';
+  const others =
+    (/^every(?:one|body)$/.test(who) && wordAt(pieces, at + 1) === 'else') ||
+    // "The garden centre".
+    /^(?:centre|center|nursery|club|society)$/.test(wordAt(pieces, at + 1));
   const near = /^(?:next door|over the|across the|down the|two doors)$/.test(
     `${wordAt(pieces, at + 1)} ${wordAt(pieces, at + 2)}`,
   );

@@ -81,6 +81,12 @@ export const bounds = [
   rule('phrase', 'by the end of May', 'by|until|through for? the? <when>', ({ when: phrase }) =>
     lastDayOf(phrase),
   ),
+  rule(
+    'phrase',
+    'before breakfast yesterday',
+    'before breakfast|lunchtime|teatime <when>',
+    ({ when: phrase }) => phrase,
+  ),
   rule('phrase', 'before Easter', 'before <when>', ({ when: phrase }) =>
     changed({ ...phrase, certain: true }, ({ from }) => ({ date: addDays(from, -1) })),
   ),

@@ -4,6 +4,7 @@ import {
   ambiguous,
   changed,
   daysFromToday,
+  daysSinceWeekday,
   fixed,
   impossible,
   type Leaning,
@@ -200,6 +201,13 @@ export const countedFromADay = [
   ),
   rule('phrase', 'the day before Easter', 'the day before <day>', ({ day }) =>
     changed(day, ({ from }) => ({ date: addDays(from, -1) })),
+  ),
+  rule('phrase', 'the Saturday before Easter', 'the? <weekday> before <day>', ({ weekday: on, day }) =>
+    // Of a long weekend before its second day: the Saturday before Easter is that of Holy Week.
+    changed(day, ({ from, to }) => {
+      const eve = addDays(from, from === to ? -1 : 1);
+      return { date: addDays(eve, -daysSinceWeekday(eve, on)) };
+    }),
   ),
   rule('phrase', 'the day after Easter', 'the day after <day>', ({ day }) =>
     changed(day, ({ to }) => ({ date: addDays(to, 1) })),

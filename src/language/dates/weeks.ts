@@ -232,6 +232,9 @@ export const weeks = [
   rule('span', 'the weekend just gone', 'this past weekend', () => weekend(-1)),
   rule('span', 'next weekend', 'the? next weekend', () => weekend(1)),
   rule('span', 'the coming weekend', 'the|this? coming|following weekend', () => weekend(0)),
+  rule('span', 'two weekends ago', '<count> weekend|weekends ago|back', ({ count }) =>
+    count.exact ? weekend(-count.number) : fixed(() => ambiguous),
+  ),
   rule('span', 'the weekend before last', 'the? weekend before last', () => weekend(-2)),
   rule('span', 'last weekend but one', 'the? last weekend but one', () => weekend(-2)),
   rule('span', 'the weekend coming', 'the|this? weekend coming|come', () => weekend(0)),

@@ -59,9 +59,15 @@ export const countCases: readonly Case<CountSeen>[] = [
   },
   {
     name: 'all bar <count>',
-    phrasings: ['Salt Harrier all rooted bar two', 'Salt Harrier all rooted apart from two'],
+    phrasings: [
+      'Salt Harrier all rooted bar two',
+      'Salt Harrier all rooted apart from two',
+      'The Salt Harrier have rooted, bar three',
+    ],
     when: ({ draft, count, pieces, at }) =>
-      draft.quantity?.whole === 'all' && count.value !== undefined && isExcepted(pieces, at),
+      (draft.quantity?.whole === 'all' || (draft.quantity === undefined && draft.plant !== undefined)) &&
+      count.value !== undefined &&
+      isExcepted(pieces, at),
     does: ({ draft, count }) => {
       draft.quantity = { allBut: numberOf(count) };
     },
@@ -95,6 +101,20 @@ export const countCases: readonly Case<CountSeen>[] = [
       const part = cutUp(seen);
       if (part && part !== 'stem') seen.draft.cutting ??= part;
     },
+  },
+  {
+    name: 'planted up <count> window boxes with <plant>',
+    phrasings: ['Planted up two window boxes with Salt Harrier'],
+    when: ({ clause, pieces, at }) => {
+      const place = pieces[at + 1];
+      return (
+        clause.hit?.rule.kind === 'plantOut' &&
+        place?.is === 'place' &&
+        place.prep === undefined &&
+        /(?:boxes|tubs|pots|baskets|barrels|troughs|urns|planters|beds)$/.test(place.place)
+      );
+    },
+    does: passOver,
   },
   {
     name: '<count> left',

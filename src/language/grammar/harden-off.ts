@@ -86,6 +86,20 @@ export const hardenOffRules: readonly Rule[] = [
     phrasings: ['Salt Harrier spending days outside from today'],
   },
   {
+    name: 'day one outside for <plant>',
+    kind: 'hardenOff',
+    head: 'out|outside|outdoors for',
+    shape: 'object',
+    when: (p, f) => {
+      const count = p[f - 1];
+      return (
+        namesPlant(p) && count?.is === 'count' && count.quantity.value === 1 && wordAt(p, f - 2) === 'day'
+      );
+    },
+    phrasings: ['day one outside for the Salt Harrier'],
+    mustNot: ['day one of the show, sold three Salt Harrier'],
+  },
+  {
     name: '<plant> in and out each day',
     kind: 'hardenOff',
     head: 'in|out and in|out',
@@ -129,7 +143,7 @@ export const hardenOffRules: readonly Rule[] = [
     name: 'out to harden',
     phrasings: ['Salt Harrier out to harden'],
     kind: 'hardenOff',
-    head: 'to harden|toughen|acclimatise|acclimatize|acclimate',
+    head: 'to start|begin|get? harden|hardening|toughen|toughening|acclimatise|acclimatising|acclimatize|acclimate',
     shape: 'subject',
     unless: (p, f) =>
       /^(?:ready|need|needs|want|wants|time|due|about|going|have|has|enough|safe|early|late)$/.test(

@@ -22,6 +22,8 @@ export const pinchRules: readonly Rule[] = [
       cuttingsTaken(p, f, t) ||
       isStolen(p, f, t) ||
       /^(?:myself|me|himself|herself|themselves)$/.test(wordAt(p, t)) ||
+      // "At a pinch".
+      (wordAt(p, f) === 'pinch' && (p[f - 1]?.is === 'when' || /^(?:at|in)$/.test(wordAt(p, f - 2)))) ||
       // "A pinch of salt".
       (wordAt(p, f) === 'pinch' &&
         wordAt(p, t) === 'of' &&
@@ -29,6 +31,7 @@ export const pinchRules: readonly Rule[] = [
     mustNot: [
       'someone pinched two Salt Harrier off the front step',
       'gave the Salt Harrier a pinch of bonemeal',
+      'at a pinch the Salt Harrier could go outside',
       'pinched myself, the Salt Harrier look so good',
     ],
   },
@@ -52,6 +55,7 @@ export const pinchRules: readonly Rule[] = [
     when: (p, f, t) =>
       (closeBehind(p, t, 'plant', 'count') || precedes(p, f, 5, 'plant')) &&
       !followsWord(p, t, /^(?:pot|pots|tray|trays|jar)$/) &&
+      !p.slice(t).some(({ is }) => is === 'medium') &&
       !(
         wordAt(p, f) === 'tipped' &&
         p
@@ -153,6 +157,7 @@ export const pinchRules: readonly Rule[] = [
     when: (p, f, t) =>
       (p.slice(f, t).some(({ is }) => is === 'plant') ||
         precedes(p, f, 5, 'plant') ||
+        (p[t]?.is === 'break' && p[t + 1]?.is === 'plant') ||
         (/^(?:from|off|of|on)$/.test(wordAt(p, t)) && closeBehind(p, t, 'plant'))) &&
       !p.some(
         (piece) =>
@@ -163,6 +168,16 @@ export const pinchRules: readonly Rule[] = [
       'the growing points of eight Salt Harrier have been removed',
       'growing tips removed from the Salt Harrier',
     ],
+  },
+  {
+    name: 'took out the tips, <plant>',
+    kind: 'pinch',
+    head: 'take~past|pick~past|whip~past|snip~past|nip~past|cut~past|break~past out|off the|their|its|all? growing|soft? tips|tops|tip|top|points|leaders',
+    shape: 'object',
+    when: (p, f, t) => precedes(p, f, 5, 'plant') || closeBehind(p, t, 'plant'),
+    unless: cuttingsTaken,
+    phrasings: ['went over the Salt Harrier and took out the tips'],
+    mustNot: ['nipped off the tips of the Salt Harrier for cuttings'],
   },
   {
     name: 'removed the tips, <plant>',

@@ -113,7 +113,11 @@ export const potOnRules: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       follows(p, t, 'plant') ||
-      (f === 0 && p[t]?.is === 'break' && p.slice(t).some(({ is }) => is === 'plant')),
+      (f === 0 &&
+        (p[t]?.is === 'break' ||
+          (/^(?:line|bench|team|shed)$/.test(wordAt(p, t)) && p[t + 1]?.is === 'break')) &&
+        p.slice(t).some(({ is }) => is === 'plant')),
+    phrasings: ['potting line: Salt Harrier 39, 10.5cm'],
     unless: (p, f, t) =>
       /^(?:of|the|for|like|with|by|about|from|and)$/.test(wordAt(p, f - 1)) || isOutstanding(p, f, t),
     mustNot: ['potting on of Salt Harrier to be done', 'potting of Salt Harrier overdue'],
@@ -133,7 +137,7 @@ export const potOnRules: readonly Rule[] = [
   {
     name: 'moved <plant> into <size> pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|set~past|bung~past|whack~past|fire~past|lob~past|shove~past|plonk~past|bring~past|plant~past|rehouse~past|promote~past|place~past|chuck~past|sling~past|split~past|graduated|singled|separated|divided|settled .. into|to|in|up|on <size>',
+    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|set~past|bung~past|whack~past|fire~past|lob~past|shove~past|plonk~past|bring~past|plant~past|rehouse~past|rehome~past|promote~past|place~past|chuck~past|sling~past|split~past|graduated|singled|separated|divided|settled .. into|to|in|up|on their|its|the|new? final|forever|permanent|own|bigger|larger|new|clay|plastic? <size>',
     shape: 'object',
     unless: aboutCuttings,
     phrasings: ['moved Salt Harrier into 9cm pots', 'moved up Salt Harrier to 9cm'],

@@ -5,7 +5,7 @@ import { wordAt } from './rule.js';
 
 /** What is taken from a plant to be rooted. */
 export const CUTTINGS =
-  /^(?:cutting|cuttings|slip|slips|piece|pieces|stem|stems|shoots|shoot|bits|bit|basals|tips|nodes|babies|snippets|starts)$/;
+  /^(?:cutting|cuttings|slip|slips|piece|pieces|stem|stems|shoots|shoot|bits|bit|basals|tips|nodes|babies|snippets|starts|sprigs|twigs|wands)$/;
 
 /** What carries plants away, as the subject of a sentence: "the van took two dozen". */
 const CARRIER = /^(?:van|lorry|truck|trailer|courier|carrier|haulier|driver|postman|postie)$/;

@@ -61,6 +61,9 @@ export function exactly(tokens: readonly Token[], at: number): FoundQuantity | u
     )
       return { quantity: { vague: true }, to: pastOf(tokens, upper.to) };
   }
+  // "Two handfuls of cuttings".
+  if (/^(?:handfuls?|armfuls?|fistfuls?|bagfuls?|clumps)$/.test(next))
+    return { quantity: { vague: true }, to: pastOf(tokens, to + 1) };
   const doubted = doubtedTo(tokens, to, found.value);
   if (doubted !== undefined) return { quantity: { vague: true }, to: doubted };
   if (

@@ -39,7 +39,8 @@ export function percentAt(
   if (tokens[at]?.is !== 'number' || !/^(?:%|percent)$/.test(textAt(tokens, at + 1))) return undefined;
   const percent = Number(textAt(tokens, at));
   const told =
-    TOLD.test(textAt(tokens, at + 2)) || /^(?:rooting|rooted|strike|take)$/.test(textAt(tokens, at - 1));
+    TOLD.test(textAt(tokens, at + 2)) ||
+    /^(?:rooting|rooted|strike|take|losses|loss|wastage)$/.test(textAt(tokens, at - 1));
   if (!told || !Number.isInteger(percent) || percent <= 0 || percent >= 100) return undefined;
   return { share: [percent, 100], to: at + 2 };
 }

@@ -63,6 +63,17 @@ export const rootsSeen: readonly Rule[] = [
     phrasings: ['Salt Harrier, not a single root on any of them'],
   },
   {
+    name: '<count> <plant> away, good roots',
+    kind: 'check',
+    head: 'good|nice|great|strong|lovely|decent|healthy|fine white? roots',
+    shape: 'subject',
+    when: (p, f) =>
+      p.slice(0, f).some(({ is }) => is === 'count') && p.slice(0, f).some(({ is }) => is === 'plant'),
+    unless: (p, f, t) => notAboutRoots(p, f, t) || /^(?:no|without)$/.test(wordAt(p, f - 1)),
+    phrasings: ['ten Salt Harrier well away now, good roots'],
+    mustNot: ['bought ten Salt Harrier, good roots'],
+  },
+  {
     name: 'first roots on <plant>',
     kind: 'check',
     head: 'first|early|tiny|few roots|root on|in|at|showing|under',

@@ -54,7 +54,7 @@ export const fetched: readonly Rule[] = [
     head: 'take~past|have~past|pick~past|grab~past|buy~past|snap~past up?',
     shape: 'object',
     when: (p, f, t) => isBuyer(p, f) && p[t]?.is === 'count' && closeBehind(p, t, 'plant'),
-    unless: (p, _f, t) => followsWord(p, t, CUTTINGS),
+    unless: (p, _f, t) => followsWord(p, t, CUTTINGS) || followsWord(p, t, /^(?:his|her|their|own)$/),
     phrasings: [
       'customer took 6 Salt Harrier',
       'a visitor picked up 6 Salt Harrier',
@@ -62,6 +62,7 @@ export const fetched: readonly Rule[] = [
     ],
     mustNot: [
       'my sister took 4 Salt Harrier cuttings',
+      'my brother has taken six of his own Salt Harrier',
       'a customer took 3 cuttings of Salt Harrier',
       'a customer wanted 6 Salt Harrier',
     ],

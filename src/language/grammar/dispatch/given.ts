@@ -3,7 +3,7 @@ import type { Piece } from '../../pieces.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 const NOT_GIVEN =
-  /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go|week|weeks|day|days|fortnight|month|minute|while|longer|turn|nights?|outing|airing|wipe|clean|prune|talking|stir|inspection|space|spot|corner|berth|slot|thought)$/;
+  /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go|week|weeks|day|days|fortnight|month|minute|while|longer|turn|sides|nights?|outing|airing|wipe|clean|prune|talking|stir|inspection|space|spot|corner|berth|slot|thought)$/;
 
 /** "Gave Nora three potted up Salt Harrier": that they stood in pots says nothing of what was given. */
 const withoutPottedUp = (pieces: readonly Piece[]): readonly Piece[] =>

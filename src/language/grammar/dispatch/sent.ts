@@ -97,7 +97,8 @@ export const sent: readonly Rule[] = [
     head: 'take~past',
     shape: 'object',
     when: (p, _f, t) =>
-      leavesWith(p, t) && (goesToOutlet(p, t) || p.slice(t).some(({ is }) => is === 'count')),
+      leavesWith(p, t) &&
+      ((goesToOutlet(p, t) && !followsWord(p, t, /^show$/)) || p.slice(t).some(({ is }) => is === 'count')),
     phrasings: [
       'took 3 Salt Harrier to Doreen',
       'took two dozen Salt Harrier to the farm shop',
@@ -105,6 +106,7 @@ export const sent: readonly Rule[] = [
     ],
     mustNot: [
       'took 3 Salt Harrier to the greenhouse',
+      'took the Salt Harrier to the show, second prize',
       'took 3 cuttings of Salt Harrier to root',
       'took 3 Salt Harrier to show Doreen',
       'took 3 Salt Harrier cuttings at the garden centre',

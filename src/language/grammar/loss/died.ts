@@ -40,7 +40,7 @@ export const died: readonly Rule[] = [
     ],
     unless: (p, f, t) =>
       !onArrival(p, f, t) &&
-      /^(?:chuffed|pleased|good|leaf|leaves|mice|mouse|rats?|slugs?|snails?|bees?|birds?|flies|fly|wasps?|worms?|batter(?:y|ies)|bulbs?|heads|head|on|easy|tired|line|end|proud|slow|excited)$/.test(
+      /^(?:headed|heading|chuffed|pleased|good|leaf|leaves|mice|mouse|rats?|slugs?|snails?|bees?|birds?|flies|fly|wasps?|worms?|batter(?:y|ies)|bulbs?|heads|head|on|easy|tired|line|end|proud|slow|excited)$/.test(
         wordAt(p, t),
       ),
   },

@@ -31,7 +31,7 @@ export const left: readonly Rule[] = [
   {
     name: 'down to <count> <plant>',
     kind: 'loss',
-    head: 'down to the? last|just|only? <count>',
+    head: 'down to the|my|our? last|just|only? <count>',
     shape: 'object',
     sense: 'left',
     faint: true,
@@ -44,7 +44,11 @@ export const left: readonly Rule[] = [
           wordAt(p, f - 1),
         )) &&
       (p[t]?.is === 'plant' || endsAt(p, t) || /^(?:the|left|since|after|of)$/.test(wordAt(p, t))),
-    phrasings: ['down to six Salt Harrier', 'the Salt Harrier are down to the last two'],
+    phrasings: [
+      'down to six Salt Harrier',
+      'the Salt Harrier are down to the last two',
+      'down to my last four Salt Harrier',
+    ],
     mustNot: [
       'cut the Salt Harrier down to two leaves',
       'porch down to two degrees, Salt Harrier fine',

@@ -2,7 +2,8 @@
 import type { Piece } from '../../pieces.js';
 import { RUINED } from './ruined.js';
 import { TIP } from './tip.js';
-import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { causeAt } from './counted.js';
+import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 /** "Chucked them into the greenhouse", "threw six in with the lobelia": put there, not thrown away. */
 function putSomewhere(pieces: readonly Piece[], from: number): boolean {
@@ -62,6 +63,28 @@ export const thrownAway: readonly Rule[] = [
           (wordAt(p, t - 2) === 'rogued' ||
             followsWord(p, t, /^(?:worst|weakest|duds?|dead|rotten|sickly)$/)))),
     phrasings: ['weeded out the four worst Salt Harrier', 'rogued out six Salt Harrier'],
+  },
+  {
+    name: 'got rid of <count> rotten <plant>',
+    kind: 'loss',
+    head: 'get~past|getting rid of <count>',
+    shape: 'object',
+    when: (p, _f, t) => RUINED.test(wordAt(p, t)) || RUINED.test(wordAt(p, t + 1)),
+    phrasings: ['got rid of four blackened Salt Harrier'],
+    mustNot: ['got rid of four spare Salt Harrier'],
+  },
+  {
+    name: '<disease> in <plant>, <count> removed',
+    kind: 'loss',
+    head: 'removed|pulled|culled|rogued out?',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p[f - 1]?.is === 'count' &&
+      endsAt(p, t) &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(0, f).some((_, at) => /^(?:rot|mould|dampingOff|pest|wilt)$/.test(causeAt(p, at) ?? '')),
+    phrasings: ['botrytis in the Salt Harrier, 40 removed'],
+    mustNot: ['Salt Harrier: 40 labels removed'],
   },
   {
     name: 'wrote off <count> <plant>',

@@ -1,6 +1,6 @@
 /** Plants told as planted, by the act: "planted out six", "dug in six", "filled the urns with". */
 import type { Piece } from '../../pieces.js';
-import { follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
+import { closeBehind, follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
 import { GARDEN, garden } from './quarters.js';
 
 /** Where plants that simply went "into" it are planted. */
@@ -42,6 +42,15 @@ export const planted: readonly Rule[] = [
       (garden(p, f, t) ||
         followsWord(p, 0, /^(?:along|beside|round|by)$/) ||
         p.slice(t).some((piece) => piece.is === 'word' && /^(?:along|beside|round|path)$/.test(piece.text))),
+  },
+  {
+    name: 'out went <plant>, <place>',
+    kind: 'plantOut',
+    head: 'out|in went all? the|my|<count>?',
+    shape: 'object',
+    when: (p, f, t) => f === 0 && closeBehind(p, t, 'plant') && garden(p, 0, t),
+    phrasings: ['out went the Salt Harrier, front border, all twenty'],
+    mustNot: ['out went the heater, Salt Harrier in the border frosted'],
   },
   {
     name: 'filled the urns with <plant>',

@@ -31,7 +31,7 @@ export const intoSize: readonly Rule[] = [
   {
     name: '<plant> are in <size> now',
     kind: 'potOn',
-    head: "are|is|they're|theyre|it's in|into <size>",
+    head: "are|is|they're|theyre|it's|live|lives|living|sit|sits|sitting in|into <pots>? <size>",
     shape: 'subject',
     when: (p, f, t) => {
       const filled = wordAt(p, t) === 'of' && p[t + 1]?.is === 'medium' ? t + 2 : t;

@@ -187,7 +187,7 @@ export const cut: readonly Rule[] = [
       closeBehind(p, t, 'plant') &&
       (f === 0 || /^$|^(?:i|we|just|and|then|also|finally)$/.test(wordAt(p, f - 1))) &&
       !followsWord(p, t, /^(?:bin|heap|bucket|caddy|skip|his|her)$/) &&
-      p
+      (p
         .slice(t)
         .some(
           (piece, n) =>
@@ -196,10 +196,17 @@ export const cut: readonly Rule[] = [
               piece.text,
             ) &&
             /^(?:in|into|round|around|them|em|these|those|it)$/.test(wordAt(p, t + n + 1)),
-        ),
+        ) ||
+        // "… and they're in perlite now".
+        follows(
+          p,
+          p.findIndex((_, at) => at > t && /^(?:in|into)$/.test(wordAt(p, at))),
+          'medium',
+        )),
     phrasings: [
       'nipped off six bits of Salt Harrier and shoved them in a pot of sand',
       'snapped off five shoots of Salt Harrier and stuck them in perlite',
+      "nipped off five Salt Harrier shoots and they're in perlite now",
     ],
     mustNot: [
       'the dog nipped off two bits of Salt Harrier and put them in his bed',

@@ -44,7 +44,7 @@ export const struck: readonly Rule[] = [
   {
     name: 'inserted <count> <plant>',
     kind: 'strike',
-    head: 'insert~past|propagate~past|prop~past|slip~past|clip~past|snip~past|layer~past|dibble~past|dib~past in?',
+    head: 'insert~past|cloned|propagate~past|prop~past|slip~past|clip~past|snip~past|layer~past|dibble~past|dib~past in?',
     shape: 'object',
     when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 6, 'plant'),
     // "Propped the door open".
@@ -54,6 +54,7 @@ export const struck: readonly Rule[] = [
     phrasings: [
       'chopped and propped Salt Harrier, four nodes in water',
       'propped six Salt Harrier in water',
+      'cloned 8 Salt Harrier under the lights',
       'snipped several more off the Salt Harrier and poked them round the rim of one pot',
     ],
     mustNot: ['propped the Salt Harrier up with a cane', 'propped up two Salt Harrier'],

@@ -170,6 +170,26 @@ export const telegrams: readonly Rule[] = [
     ],
   },
   {
+    name: '<count> <plant> in <medium>',
+    kind: 'strike',
+    head: 'in|into <medium>',
+    shape: 'subject',
+    faint: true,
+    when: (p, f, t) => {
+      const medium = p[t - 1];
+      return (
+        medium?.is === 'medium' &&
+        /\b(?:sand|perlite|vermiculite|pumice|sphagnum|moss|leca)\b/.test(medium.medium) &&
+        endsAt(p, t) &&
+        f === 2 &&
+        p[0]?.is === 'count' &&
+        p[1]?.is === 'plant'
+      );
+    },
+    phrasings: ['ten Salt Harrier in gritty sand, no bottom heat'],
+    mustNot: ['need ten Salt Harrier in sand', 'ten Salt Harrier in compost'],
+  },
+  {
     name: '<plant>, <count> off the mother plant',
     kind: 'strike',
     head: '<count> off|from the|my|our|one|that? old|big|best? mother|stock|parent|stools|stool|tuber|tubers|crown|bush|hedge plant|plants?',

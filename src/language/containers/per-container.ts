@@ -1,0 +1,63 @@
+/** What each of several containers holds: "two per pot", "5 to a tray", "six of these per 9cm pot". */
+import { wordAt } from '../grammar/rule.js';
+import type { Piece, PieceOf } from '../pieces.js';
+import { CONTAINERS } from '../sizes.js';
+
+export interface Joined {
+  readonly pieces: readonly Piece[];
+  readonly to: number;
+}
+
+export const isContainer = (pieces: readonly Piece[], at: number): boolean =>
+  CONTAINERS.has(wordAt(pieces, at));
+
+export const countAt = (pieces: readonly Piece[], at: number): PieceOf<'count'> | undefined => {
+  const piece = pieces[at];
+  return piece?.is === 'count' ? piece : undefined;
+};
+
+/** Index past "per pot", "in each", "to a pot", "each", "apiece". */
+export function perContainer(pieces: readonly Piece[], at: number): number | undefined {
+  let next = at;
+  if (/^(?:cuttings|cutting)$/.test(wordAt(pieces, next))) next++;
+  const word = wordAt(pieces, next);
+  const noun = (from: number): number => (isContainer(pieces, from) ? from + 1 : from);
+  if (word === 'per')
+    return /^(?:cell|plug|module|pot|hole)$/.test(wordAt(pieces, next + 1)) ? next + 2 : noun(next + 1);
+  if (/^(?:to|in|a)$/.test(word) && /^(?:a|each|every|the)$/.test(wordAt(pieces, next + 1))) {
+    const each = wordAt(pieces, next + 1) !== 'the';
+    if (each && (isContainer(pieces, next + 2) || wordAt(pieces, next + 1) === 'each')) return noun(next + 2);
+    return undefined;
+  }
+  if (word === 'a' && isContainer(pieces, next + 1)) return next + 2;
+  if (/^(?:each|apiece)$/.test(word)) return next + 1;
+  return undefined;
+}
+
+/** "Two per pot", "5 to a tray" on its own: how many each holds. */
+export function eachAt(pieces: readonly Piece[], at: number): Joined | undefined {
+  const count = countAt(pieces, at);
+  if (!count || count.quantity.value === undefined) return undefined;
+  // "Six Salt Harrier per 9cm pot".
+  const plant = pieces[at + 1];
+  const size = pieces[at + 3];
+  if (plant?.is === 'plant' && wordAt(pieces, at + 2) === 'per' && size?.is === 'size' && size.container)
+    return {
+      pieces: [plant, { is: 'pots', each: count.quantity.value, from: count.from, to: count.to }, size],
+      to: at + 4,
+    };
+  const word = wordAt(pieces, at + 1);
+  if (!/^(?:per|to|in|a)$/.test(word)) return undefined;
+  const to = perContainer(pieces, at + 1);
+  if (
+    to === undefined ||
+    !(isContainer(pieces, to - 1) || /^(?:cell|hole|plug)$/.test(wordAt(pieces, to - 1)))
+  )
+    return undefined;
+  return {
+    pieces: [
+      { is: 'pots', each: count.quantity.value, from: count.from, to: pieces[to - 1]?.to ?? count.to },
+    ],
+    to,
+  };
+}
