@@ -65,7 +65,9 @@ export const countCases: readonly Case<CountSeen>[] = [
       'The Salt Harrier have rooted, bar three',
     ],
     when: ({ draft, count, pieces, at }) =>
-      (draft.quantity?.whole === 'all' || (draft.quantity === undefined && draft.plant !== undefined)) &&
+      (draft.quantity?.whole === 'all' ||
+        // No "of the Tallow Bell but four".
+        (draft.quantity === undefined && draft.plant !== undefined && wordAt(pieces, at - 1) !== 'but')) &&
       count.value !== undefined &&
       isExcepted(pieces, at),
     does: ({ draft, count }) => {
@@ -101,20 +103,6 @@ export const countCases: readonly Case<CountSeen>[] = [
       const part = cutUp(seen);
       if (part && part !== 'stem') seen.draft.cutting ??= part;
     },
-  },
-  {
-    name: 'planted up <count> window boxes with <plant>',
-    phrasings: ['Planted up two window boxes with Salt Harrier'],
-    when: ({ clause, pieces, at }) => {
-      const place = pieces[at + 1];
-      return (
-        clause.hit?.rule.kind === 'plantOut' &&
-        place?.is === 'place' &&
-        place.prep === undefined &&
-        /(?:boxes|tubs|pots|baskets|barrels|troughs|urns|planters|beds)$/.test(place.place)
-      );
-    },
-    does: passOver,
   },
   {
     name: '<count> left',

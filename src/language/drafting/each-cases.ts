@@ -98,4 +98,18 @@ export const eachCases: readonly Case<CountSeen>[] = [
       draft.quantity = count;
     },
   },
+  {
+    name: 'planted up <count> window boxes with <plant>',
+    phrasings: ['Planted up two window boxes with Salt Harrier'],
+    when: ({ clause, pieces, at }) => {
+      const place = pieces[at + 1];
+      return (
+        clause.hit?.rule.kind === 'plantOut' &&
+        place?.is === 'place' &&
+        place.prep === undefined &&
+        /(?:boxes|tubs|pots|baskets|barrels|troughs|urns|planters|beds)$/.test(place.place)
+      );
+    },
+    does: passOver,
+  },
 ];

@@ -55,7 +55,9 @@ export const pinchRules: readonly Rule[] = [
     when: (p, f, t) =>
       (closeBehind(p, t, 'plant', 'count') || precedes(p, f, 5, 'plant')) &&
       !followsWord(p, t, /^(?:pot|pots|tray|trays|jar)$/) &&
+      !cuttingsTaken(p, f, t) &&
       !p.slice(t).some(({ is }) => is === 'medium') &&
+      !followsWord(p, t, /^(?:flowers?|blooms?|buds?)$/) &&
       !(
         wordAt(p, f) === 'tipped' &&
         p
@@ -66,7 +68,10 @@ export const pinchRules: readonly Rule[] = [
               /^(?:root|roots|rooted|held|holding|nosey|nosy|look|gander|peek|deco)$/.test(piece.text),
           )
       ),
-    mustNot: ['tipped out the Salt Harrier for a nosey'],
+    mustNot: [
+      'tipped out the Salt Harrier for a nosey',
+      'nipped off six flowers of Salt Harrier and stuck them in a vase',
+    ],
   },
   {
     name: 'tipped <plant>',
@@ -175,9 +180,13 @@ export const pinchRules: readonly Rule[] = [
     head: 'take~past|pick~past|whip~past|snip~past|nip~past|cut~past|break~past out|off the|their|its|all? growing|soft? tips|tops|tip|top|points|leaders',
     shape: 'object',
     when: (p, f, t) => precedes(p, f, 5, 'plant') || closeBehind(p, t, 'plant'),
-    unless: cuttingsTaken,
+    unless: (p, f, t) =>
+      cuttingsTaken(p, f, t) || followsWord(p, t, /^(?:rooted|root|stuck|struck|inserted)$/),
     phrasings: ['went over the Salt Harrier and took out the tips'],
-    mustNot: ['nipped off the tips of the Salt Harrier for cuttings'],
+    mustNot: [
+      'nipped off the tips of the Salt Harrier for cuttings',
+      'took off the tips of the Salt Harrier and stuck them in sand',
+    ],
   },
   {
     name: 'removed the tips, <plant>',

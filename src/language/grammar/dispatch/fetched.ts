@@ -1,6 +1,7 @@
 /** Plants that somebody fetched or was let have, told from their side: "Sal came for her 4", "Doreen's taken two". */
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { CUTTINGS, isBuyer, isCarried } from '../taken-away.js';
+import { KIN } from '../../somebody-else.js';
 import { cameAndTook, isSomeones } from '../other-people.js';
 
 export const fetched: readonly Rule[] = [
@@ -54,7 +55,11 @@ export const fetched: readonly Rule[] = [
     head: 'take~past|have~past|pick~past|grab~past|buy~past|snap~past up?',
     shape: 'object',
     when: (p, f, t) => isBuyer(p, f) && p[t]?.is === 'count' && closeBehind(p, t, 'plant'),
-    unless: (p, _f, t) => followsWord(p, t, CUTTINGS) || followsWord(p, t, /^(?:his|her|their|own)$/),
+    unless: (p, f, t) =>
+      followsWord(p, t, CUTTINGS) ||
+      followsWord(p, t, /^(?:his|her|their|own)$/) ||
+      // "The neighbour had two in flower": seen there.
+      (wordAt(p, f) === 'had' && KIN.test(wordAt(p, f - 1))),
     phrasings: [
       'customer took 6 Salt Harrier',
       'a visitor picked up 6 Salt Harrier',
@@ -63,6 +68,7 @@ export const fetched: readonly Rule[] = [
     mustNot: [
       'my sister took 4 Salt Harrier cuttings',
       'my brother has taken six of his own Salt Harrier',
+      'the neighbour had two Salt Harrier flowering',
       'a customer took 3 cuttings of Salt Harrier',
       'a customer wanted 6 Salt Harrier',
     ],

@@ -3,7 +3,7 @@ import type { Piece } from '../../pieces.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 const NOT_GIVEN =
-  /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go|week|weeks|day|days|fortnight|month|minute|while|longer|turn|sides|nights?|outing|airing|wipe|clean|prune|talking|stir|inspection|space|spot|corner|berth|slot|thought)$/;
+  /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go|week|weeks|day|days|fortnight|month|minute|while|longer|turn|sides|room|nights?|outing|airing|wipe|clean|prune|talking|stir|inspection|space|spot|corner|berth|slot|thought)$/;
 
 /** "Gave Nora three potted up Salt Harrier": that they stood in pots says nothing of what was given. */
 const withoutPottedUp = (pieces: readonly Piece[]): readonly Piece[] =>
@@ -35,6 +35,11 @@ export const given: readonly Rule[] = [
       /^(?:stools?|tubers?|crowns?|plants?|stock|feed|water|seaweed|drink|tomorite)$/.test(
         wordAt(p, f - 1),
       ) ||
+      // "Tubers of the Salt Harrier gave six shoots".
+      (/^(?:shoots?|cuttings|slips)$/.test(wordAt(p, t + 1)) &&
+        p
+          .slice(0, f)
+          .some((piece) => piece.is === 'word' && /^(?:tubers?|stools?|crowns?)$/.test(piece.text))) ||
       // "Gave seven of them a pot each".
       (follows(p, t, 'pots') && !followsWord(p, t, TOWARDS) && followsWord(p, t, /^each$/)) ||
       (followsWord(withoutPottedUp(p), t, NOT_GIVEN) && !followsWord(p, t, TOWARDS)) ||

@@ -92,8 +92,9 @@ export const thrownAway: readonly Rule[] = [
     head: 'write|wrote|written|writing off',
     shape: 'object',
     when: (p, _f, t) => p[t]?.is === 'count' || (p[t]?.is === 'plant' && follows(p, t, 'count')),
+    unless: (p, _f, t) => /^(?:hours?|days?|weeks?|minutes?)$/.test(wordAt(p, t + 1)),
     phrasings: ['wrote off 24 Salt Harrier'],
-    mustNot: ['wrote off to Harrops about two Salt Harrier'],
+    mustNot: ['wrote off to Harrops about two Salt Harrier', 'wrote off two hours on the Salt Harrier'],
   },
   {
     name: '<count> <plant> never rooted, so out they went',

@@ -62,6 +62,7 @@ export const cut: readonly Rule[] = [
     when: (p, f, t) =>
       !isRelative(p, f) &&
       !/^(?:back|down|off|the|it|them)$/.test(wordAt(p, t)) &&
+      !followsWord(p, t, /^(?:flowers?|blooms?|buds?|leaves)$/) &&
       (mentionsCuttings(p, t) || (closeBehind(p, t, 'count') && follows(p, t, 'plant'))),
   },
   {

@@ -183,11 +183,14 @@ export const telegrams: readonly Rule[] = [
         endsAt(p, t) &&
         f === 2 &&
         p[0]?.is === 'count' &&
-        p[1]?.is === 'plant'
+        p[1]?.is === 'plant' &&
+        // Of a variety it may tell where those stand that were struck before.
+        p[1].plant.variety === undefined &&
+        p[1].plant.batch === undefined
       );
     },
-    phrasings: ['ten Salt Harrier in gritty sand, no bottom heat'],
-    mustNot: ['need ten Salt Harrier in sand', 'ten Salt Harrier in compost'],
+    phrasings: ['ten lavender in gritty sand, no bottom heat'],
+    mustNot: ['need ten lavender in sand', 'ten lavender in compost', 'ten Salt Harrier in sand'],
   },
   {
     name: '<plant>, <count> off the mother plant',
