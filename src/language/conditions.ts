@@ -1,7 +1,7 @@
 /** What is told on a condition, or as one: "if they had rooted I'd have potted them", "pot them on once they've a root", "potted on when they had rooted". */
 import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
-import type { Mood } from './mood.js';
+import type { Mood } from './mood/case.js';
 import type { Piece } from './pieces.js';
 
 /** What may stand between the word that sets the condition and what is told of the roots. */

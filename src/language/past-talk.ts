@@ -1,6 +1,6 @@
 /** Talk that denies something of its own before a deed told anew: "can't sleep, fed the Salt Harrier". */
 import { wordAt } from './grammar/rule.js';
-import { DENIAL, REPORT, SUPPOSED } from './mood-words.js';
+import { DENIAL, REPORT, SUPPOSED } from './mood/words.js';
 import type { Piece } from './pieces.js';
 
 /** Words between a break and a deed told anew. */

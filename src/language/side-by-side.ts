@@ -2,7 +2,7 @@
 import type { Clause } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import { wordAt } from './grammar/rule.js';
-import type { Mood } from './mood.js';
+import type { Mood } from './mood/case.js';
 import type { Piece, PlantWords } from './pieces.js';
 
 /** Behind "or": no deed ("haven't misted or anything, fed them"). */

@@ -55,16 +55,6 @@ const TIME_FOR = new RegExp(
 /** "Time the Salt Harrier were potted on", "about time somebody watered the greenhouse". */
 export const isTimeFor = (before: readonly string[]): boolean => TIME_FOR.test(`${before.join(' ')} `);
 
-/** "… soon I hope", "hopefully …". */
-export function isHoped(pieces: readonly Piece[], { from, to }: Clause): boolean {
-  const own = pieces.slice(from, to);
-  return own.some(
-    (_, at) =>
-      wordAt(own, at) === 'hopefully' ||
-      (wordAt(own, at) === 'hope' && /^(?:i|we)$/.test(wordAt(own, at - 1))),
-  );
-}
-
 const ON_ORDER = /^(?:ordered|reordered|preordered|due|coming|expected|expecting|promised|awaiting|awaited)$/;
 const COME_IN =
   /^(?:came|come|arrived|here|in|delivered|turned|landed|collected|picked|got|bought|received|given|gave)$/;

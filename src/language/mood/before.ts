@@ -1,0 +1,92 @@
+/** The words before a head that tell in which mood it is: what is said of hormone or of another deed is none of them. */
+import type { Clause } from '../clauses.js';
+import type { Hit } from '../grammar/hits.js';
+import { wordAt } from '../grammar/rule.js';
+import { pastTalk } from '../past-talk.js';
+import type { Piece } from '../pieces.js';
+import type { VerbForm } from '../lexicon.js';
+
+export interface Before {
+  /** Where they begin. */
+  readonly start: number;
+  readonly words: readonly string[];
+}
+
+/** The words before the head of a clause, from where its own telling begins; a "not" within the head is one of them. */
+export function wordsBefore(
+  pieces: readonly Piece[],
+  clause: Clause,
+  hit: Hit,
+  form: VerbForm | undefined,
+): Before {
+  const start = tellingFrom(pieces, clause, hit, form);
+  const words: string[] = [];
+  for (let at = start; at < hit.from; at++) {
+    const text = wordAt(pieces, at);
+    if (text !== '' && !deniesNoDeed(pieces, at) && !isUntold(pieces, at, hit.from)) words.push(text);
+    // "Neither watered nor fed".
+    if (hit.rule.kind === 'tend' && isZero(pieces[at])) words.push('not');
+  }
+  for (const at of hit.own)
+    if (
+      at > hit.from &&
+      /^(?:not|never)$/.test(wordAt(pieces, at)) &&
+      !/^(?:check|loss)$/.test(hit.rule.kind)
+    )
+      words.push('not');
+  return { start, words };
+}
+
+export const isZero = (piece: Piece | undefined): boolean =>
+  piece?.is === 'count' && piece.quantity.value === 0;
+
+function tellingFrom(
+  pieces: readonly Piece[],
+  { from }: Clause,
+  hit: Hit,
+  form: VerbForm | undefined,
+): number {
+  let start = from;
+  // A verb told in the past stands for itself behind "and" ("forgot to water and lost three").
+  if (form === 'past' || wordAt(pieces, hit.from) === 'done')
+    for (let at = from; at < hit.from; at++) if (opensOwn(pieces, from, at)) start = at + 1;
+  // "Wasn't going to bother but ended up sticking five": done after all.
+  for (let at = from; at + 1 < hit.from; at++)
+    if (/^(?:ended|wound|finished)$/.test(wordAt(pieces, at)) && wordAt(pieces, at + 1) === 'up') start = at;
+  return form === 'past' ? Math.max(start, pastTalk(pieces, from, hit.from)) : start;
+}
+
+/** "But I", or an "and" behind what was forgotten or said. */
+function opensOwn(pieces: readonly Piece[], from: number, at: number): boolean {
+  const word = wordAt(pieces, at);
+  if (!/^(?:and|but|so|then)$/.test(word)) return false;
+  if (/^(?:but|so)$/.test(word) && /^(?:i|we|i've|we've|it|only)$/.test(wordAt(pieces, at + 1))) return true;
+  return pieces
+    .slice(from, at)
+    .some((_, n) => /^(?:forgot|forgotten|didn't|said|told|asked)$/.test(wordAt(pieces, from + n)));
+}
+
+/**
+ * "No hormone" denies nothing but the hormone; "the four with no roots went in the bin" tells which ones; "no I gave one"
+ * denies what was said before.
+ */
+function deniesNoDeed(pieces: readonly Piece[], at: number): boolean {
+  const next = wordAt(pieces, at + 1);
+  return (
+    wordAt(pieces, at) === 'no' &&
+    (/^(?:i|we|i've|we've|i'd|we'd|they|they've|it)$/.test(next) ||
+      (/^roots?$/.test(next) && wordAt(pieces, at - 1) === 'with') ||
+      /^(?:good|use|hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(next))
+  );
+}
+
+/** "Forgot to say, took six on Sunday", "nearly forgot to say, …": only the telling was forgotten. */
+function isUntold(pieces: readonly Piece[], at: number, head: number): boolean {
+  const forgot = /^(?:nearly|almost)$/.test(wordAt(pieces, at)) ? at + 1 : at;
+  return (
+    forgot + 2 < head &&
+    /^forgot(?:ten)?$/.test(wordAt(pieces, forgot)) &&
+    wordAt(pieces, forgot + 1) === 'to' &&
+    /^(?:say|tell|mention|add|log|note|record|write|put|report|text)$/.test(wordAt(pieces, forgot + 2))
+  );
+}

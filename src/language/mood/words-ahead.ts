@@ -1,0 +1,120 @@
+/** Moods told by the words before the head alone. */
+import { isHabit } from '../habits.js';
+import { back, has, hasPair, type MoodCase } from './case.js';
+import { DENIAL, INTENDED, MANAGED, REPORT, SUPPOSED } from './words.js';
+
+export const wordsAhead: readonly MoodCase[] = [
+  {
+    name: '<someone> says she potted on <count>',
+    mood: 'reported',
+    phrasings: ['the book says pot on Salt Harrier in May'],
+    when: ({ before }) => isReported(before),
+  },
+  {
+    name: 'should have watered',
+    mood: 'supposed',
+    phrasings: ['should have watered the Salt Harrier'],
+    when: (seen) => seen.form === 'past' && hasPair(seen, /^(?:should|ought)$/, /^(?:have|of|'ve|to)$/),
+  },
+  {
+    name: "I'd pot on",
+    mood: 'supposed',
+    phrasings: ["I'd pot on the Salt Harrier"],
+    when: (seen) =>
+      has(seen, /^(?:i'd|we'd|he'd|she'd|they'd)$/) &&
+      (seen.form === 'base' || has(seen, /^(?:have|love|like|rather|better|be|end|get|see)$/)),
+  },
+  {
+    name: 'most years we lose some',
+    mood: 'supposed',
+    phrasings: ['most years, we lost two', "I've always potted on in May"],
+    when: ({ pieces, start, clause }) => isHabit(pieces, start, clause),
+  },
+  {
+    name: 'hardly ever lost one',
+    mood: 'denied',
+    phrasings: ['hardly ever lost a Salt Harrier'],
+    when: (seen) => back(seen, 1) === 'ever' && /^(?:hardly|scarcely|rarely)$/.test(back(seen, 2)),
+  },
+  {
+    name: 'had I potted them on',
+    mood: 'supposed',
+    phrasings: ['had I potted on the Salt Harrier they would be bigger'],
+    when: ({ before }) => before[0] === 'had' && /^(?:i|we|they)$/.test(before[1] ?? ''),
+  },
+  {
+    name: 'have wanted to look for roots',
+    mood: 'supposed',
+    phrasings: ['have wanted to look for roots on the Salt Harrier'],
+    when: (seen) => seen.form !== 'past' && hasPair(seen, /^(?:wanted|hoped|planned|intended)$/, /^to$/),
+  },
+  {
+    name: 'too soft to harden off',
+    mood: 'supposed',
+    phrasings: ['Salt Harrier still too soft to harden off'],
+    when: (seen) =>
+      seen.form === 'base' && back(seen, 1) === 'to' && seen.before.slice(-4, -1).includes('too'),
+  },
+  {
+    name: 'thought I had lost <count>',
+    mood: 'supposed',
+    phrasings: ['thought I had lost two Salt Harrier but they have come round'],
+    when: ({ form, before }) =>
+      form === 'past' && /\bthought (?:that )?(?:(?:i|we) had|i'd|we'd)$/.test(before.join(' ')),
+  },
+  {
+    name: 'if they rooted',
+    mood: 'supposed',
+    phrasings: ['it would be nice if five Salt Harrier had rooted', 'tempted to pot on the Salt Harrier'],
+    when: (seen) =>
+      has(seen, SUPPOSED) && !(seen.form === 'past' && has(seen, /^thought$/) && has(seen, /^i$/)),
+  },
+  {
+    name: "didn't water",
+    mood: 'denied',
+    phrasings: ["didn't water the Salt Harrier", 'never potted on the Salt Harrier'],
+    when: (seen) => has(seen, DENIAL),
+  },
+  {
+    name: 'managed to pot on <count>',
+    mood: 'done',
+    phrasings: ['managed to pot on five Salt Harrier'],
+    when: (seen) =>
+      back(seen, 1) === 'to' &&
+      has(seen, MANAGED) &&
+      !has(seen, /^(?:will|i'll|must|going|need|want|plan|not|hope|hoping)$/),
+  },
+  {
+    name: 'out to harden off',
+    mood: 'done',
+    phrasings: ['moved the Salt Harrier to the cold frame to harden off'],
+    when: (seen) => seen.hit.rule.kind === 'hardenOff' && back(seen, 1) === 'to' && !has(seen, INTENDED),
+  },
+  {
+    name: 'going to pot on <count>',
+    mood: 'intended',
+    phrasings: ['going to pot on the Salt Harrier', 'time to pot on the Salt Harrier'],
+    when: (seen) =>
+      (seen.form === 'base' || seen.form === 'ing') && (has(seen, INTENDED) || back(seen, 1) === 'to'),
+  },
+  {
+    name: 'need a new <plant>',
+    mood: 'intended',
+    phrasings: ['I need a new stock plant of Salt Harrier'],
+    when: ({ form, before }) =>
+      (form === undefined || form === 's') &&
+      before
+        .slice(-4)
+        .some((word) => /^(?:will|i'll|we'll|shall|must|need|needs|should|it'll|they'll)$/.test(word)),
+  },
+];
+
+/** By another; "I reckon" and "I said" are one's own, "had to say" is talk. */
+function isReported(before: readonly string[]): boolean {
+  const at = before.findIndex((word) => REPORT.test(word));
+  if (at < 0) return false;
+  const [twoBefore = '', oneBefore = ''] = [before[at - 2], before[at - 1]];
+  if (before[at] === 'reckon' && /^(?:i|we)?$/.test(oneBefore)) return false;
+  if (oneBefore === 'to' && !/^(?:rang|phoned|called|texted|messaged|emailed)$/.test(twoBefore)) return false;
+  return !/^(?:checked|i)$/.test(oneBefore);
+}
