@@ -3,7 +3,7 @@ import type { ReadNote } from '../language/note.js';
 import { dayIn } from './day-in.js';
 import { fill, type Understanding } from './filling.js';
 import { postEntry, takeNote } from './noting.js';
-import { readIn } from './reading.js';
+import { noteOf, readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 import type { Ask } from './talk.js';
 import { settleAsk } from './asked.js';
@@ -12,6 +12,8 @@ import { leftIt } from '../words/answers.js';
 import { allOfThem, optionsFor } from './completing.js';
 import { ofOtherPlant } from './other-plant.js';
 import { answerAndMore } from './answer-and-more.js';
+import { isCalled } from '../language/grammar/entry-words.js';
+import { undosMeant } from '../language/undo-meant.js';
 import { withoutSlots } from './slots.js';
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import { named } from '../ledger/reach.js';
@@ -26,6 +28,13 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
     return true;
   }
   if (asked.ask !== 'slot') return settleAsk(sitting, ask, text, read);
+  if (undoesAsked(sitting, ask, asked, read)) {
+    drop(sitting, ask);
+    // What the same note has logged already is taken back as well.
+    if (isPosted(sitting, ask)) return false;
+    sitting.reply.text.push(leftIt);
+    return true;
+  }
   const leaning = asked.entry.kind === 'target' || asked.entry.kind === 'remind' ? 'future' : 'past';
   const understanding: Understanding = {
     day: (words) => dayIn(words, sitting.origin.at, sitting.settings, leaning),
@@ -72,6 +81,19 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
   );
   return true;
 }
+
+/** "Undo that", "scrap that sale", said of the entry that still waits: nothing else has been told since it was asked about. */
+function undoesAsked(sitting: Sitting, { askedAt }: Ask, { entry }: SlotAsk, read: ReadNote): boolean {
+  const [only, another] = read.entries;
+  if (only?.entry.kind !== 'undo' || another) return false;
+  const last = sitting.ledger.standing.at(-1)?.journal;
+  if (last !== undefined && last.postedAt > askedAt) return false;
+  const { noun, plant } = undosMeant(noteOf(sitting, sitting.text))[0] ?? {};
+  return plant === undefined && (noun === undefined || isCalled(noun, entry));
+}
+
+const isPosted = ({ ledger }: Sitting, { askedAt }: Ask): boolean =>
+  ledger.standing.at(-1)?.journal.postedAt === askedAt;
 
 /** "No, that was 10", of the entry that still waits: what it says otherwise, where it has such a slot. */
 function withCorrection({ entry, slot }: SlotAsk, { entries }: ReadNote): LoggedEntry | null {

@@ -1,15 +1,18 @@
 /** Sentences that ask. */
+import type { Day } from '../calendar/day.js';
+import type { Topic } from '../ledger/entry.js';
 import { mergedPlants } from './drafting.js';
 import {
   BIDS_TO_TELL,
   OPENS_QUESTION,
   PREAMBLE,
   questionProper,
+  type QuestionRule,
   questionRules,
   TOLD_WHEN_BIDDEN,
   unstressed,
 } from './grammar/question.js';
-import type { Piece } from './pieces.js';
+import type { Piece, When } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { firstOf, LINE_LIMIT, lineOf, plantsIn, type Sentence } from './sentences.js';
 import type { Utterance } from './utterance.js';
@@ -56,18 +59,7 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
   const lines = [bare, full, ...partsOf(pieces, utterance)];
   const asks = isQuestion(sentence);
   for (const rule of questionRules) {
-    if (!asks && !rule.unmarked) continue;
-    const listed =
-      (rule.name === 'what is in <place>' && /^(?:list|show me) (?:everything|all)\b/.test(full)) ||
-      (rule.name === 'what is due' && /^(?:list|show me) .*\b(?:needs?|needing|due|wants?)\b/.test(full));
-    if (
-      !asks &&
-      !listed &&
-      !/^(?:help|due today|<plant> status|show me <plant>|history of <plant>|losses so far|how many <plant>|strike rate of <plant>)$/.test(
-        rule.name,
-      )
-    )
-      continue;
+    if (!asks && !isUnasked(rule, bare, full, pieces)) continue;
     if (
       rule.needsPlant &&
       plants.length === 0 &&
@@ -77,86 +69,12 @@ export function proposeQuestion(sentence: Sentence, utterance: Utterance): reado
       )
     )
       continue;
-    if (
-      !asks &&
-      !listed &&
-      plants.length === 0 &&
-      !/^(?:help|due today|losses so far)$/.test(rule.name) &&
-      !/^(?:history|count|total|tally)/.test(bare)
-    )
-      continue;
-    if (
-      !asks &&
-      rule.name === 'history of <plant>' &&
-      !/\bhistory\b|^(?:log|diary|record|summary|recap)\b/.test(bare)
-    )
-      continue;
-    if (
-      !asks &&
-      rule.name === 'how many <plant>' &&
-      (!/\b(?:count|total|tally|headcount)$|^(?:the )?plantname numbers(?: please| pls)?$|^(?:count|total|tally|number of|how many|qty|quantity|availability|(?:stock|head) \w+)\b/.test(
-        bare,
-      ) ||
-        // "Total 14 Salt Harrier": told.
-        (firstOf(pieces, 'count') !== undefined && !/^how many/.test(bare)))
-    )
-      continue;
-    if (
-      !asks &&
-      rule.name === 'strike rate of <plant>' &&
-      !/\b(?:strike rate|success rate|rooting rate|percentage|what %|take %|percent)\b/.test(bare)
-    )
-      continue;
-    // "I can't count", "didn't count".
-    if (!asks && /\b(?:can't|cannot|couldn't|didn't|don't|not|lost) count\b/.test(bare)) continue;
     if (!lines.some((line) => rule.pattern.test(line))) continue;
-    if (
-      /^(?:do|did) you remember when|^remember when|^what if\b|^who (?:knew|would have|would've|cares)\b|^who'd have\b/.test(
-        full,
-      )
-    )
-      return [];
-    if (
-      /^(?:how are you|how's it going|how are things|how do you do|what do you think|what's up|who are you|is this thing on|are you there|you there|can you hear me|is anyone there|what's new|you ok|are you ok|hello is this|is it me)\b/.test(
-        bare,
-      ) &&
-      plants.length === 0
-    )
-      return [];
-    // "No idea where the secateurs are": nothing of the ledger's.
-    if (
-      rule.name === 'where is <plant>' &&
-      plants.length === 0 &&
-      place === undefined &&
-      /\b(?:where(?:'s| is| are| did i| have i)?|no idea where) .*\b(?:secateurs|knife|knives|snips|glasses|labels?|keys|phone|gloves|trowel|dibber|hose|watering can|marker|pen|scissors|book|notebook|thermometer|can|dog|cat)\b/.test(
-        full,
-      )
-    )
-      return [];
-    const when = firstOf(pieces, 'when')?.when;
-    const past =
-      /^(?:history|count|rate)$/.test(rule.topic) ||
-      (/^(?:when|where)$/.test(rule.topic) && /\bdid\b/.test(bare));
-    const span =
-      when && rule.topic !== 'when'
-        ? past && !/\bwill\b/.test(bare)
-          ? (when.past ?? when.future)
-          : (when.future ?? when.past)
-        : undefined;
-    const bounds =
-      span === undefined || span === 'ask'
-        ? {}
-        : typeof span === 'string'
-          ? { from: span, to: span }
-          : { from: span.from, to: span.to };
+    if (asksNothing(rule, bare, full, { plants: plants.length > 0, place: place !== undefined })) return [];
     const slots = {
       topic: rule.topic,
       ...(place === undefined ? {} : { place }),
-      ...(/^(?:now|right now|just now|at the moment|at the mo|the mo|mo|at present|tonight)$/.test(
-        when?.words ?? '',
-      )
-        ? {}
-        : bounds),
+      ...boundsOf(firstOf(pieces, 'when')?.when, rule.topic, bare),
     };
     const told = plants.length === 0 ? [undefined] : mergedPlants(pieces);
     return told
@@ -173,4 +91,55 @@ function partsOf(pieces: readonly Piece[], utterance: Utterance): readonly strin
     if (pieces[at]?.is === 'break')
       parts.push(questionProper(lineOf(pieces.slice(at + 1), utterance).slice(0, LINE_LIMIT)));
   return parts;
+}
+
+/** "I can't count", "didn't count". */
+const NO_COUNT = /\b(?:can't|cannot|couldn't|didn't|don't|not|lost) count\b/;
+
+/** Whether a line that does not ask is that question all the same: "Salt Harrier tally", "jobs for today". */
+function isUnasked(
+  { unasked, alone }: QuestionRule,
+  bare: string,
+  full: string,
+  pieces: readonly Piece[],
+): boolean {
+  if (!unasked || NO_COUNT.test(bare)) return false;
+  if (alone) return unasked.test(bare) || unasked.test(full);
+  if (plantsIn(pieces).length === 0 && !/^(?:history|count|total|tally)/.test(bare)) return false;
+  // "Total 14 Salt Harrier": told.
+  if (firstOf(pieces, 'count') && !/^how many/.test(bare)) return false;
+  return unasked.test(bare);
+}
+
+/** Small talk that has the shape of a question. */
+const TALK =
+  /^(?:do|did) you remember when|^remember when|^what if\b|^who (?:knew|would have|would've|cares)\b|^who'd have\b/;
+/** The same, where no plant is named. */
+const GREETING =
+  /^(?:how are you|how's it going|how are things|how do you do|what do you think|what's up|who are you|is this thing on|are you there|you there|can you hear me|is anyone there|what's new|you ok|are you ok|hello is this|is it me)\b/;
+/** "No idea where the secateurs are": nothing of the ledger's. */
+const TOOLS =
+  /\b(?:where(?:'s| is| are| did i| have i)?|no idea where) .*\b(?:secateurs|knife|knives|snips|glasses|labels?|keys|phone|gloves|trowel|dibber|hose|watering can|marker|pen|scissors|book|notebook|thermometer|can|dog|cat)\b/;
+
+/** Whether what is asked is nothing that the ledger could tell. */
+function asksNothing(
+  { name }: QuestionRule,
+  bare: string,
+  full: string,
+  { plants, place }: { readonly plants: boolean; readonly place: boolean },
+): boolean {
+  if (TALK.test(full)) return true;
+  if (plants) return false;
+  return GREETING.test(bare) || (name === 'where is <plant>' && !place && TOOLS.test(full));
+}
+
+const AT_PRESENT = /^(?:now|right now|just now|at the moment|at the mo|the mo|mo|at present|tonight)$/;
+
+/** The days that a question asks about; a question of when asks about none. */
+function boundsOf(when: When | undefined, topic: Topic, bare: string): { from?: Day; to?: Day } {
+  if (!when || topic === 'when' || AT_PRESENT.test(when.words)) return {};
+  const past = /^(?:history|count|rate)$/.test(topic) || (topic === 'where' && /\bdid\b/.test(bare));
+  const span = past && !/\bwill\b/.test(bare) ? (when.past ?? when.future) : (when.future ?? when.past);
+  if (span === undefined || span === 'ask') return {};
+  return typeof span === 'string' ? { from: span, to: span } : { from: span.from, to: span.to };
 }

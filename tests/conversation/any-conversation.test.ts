@@ -149,9 +149,12 @@ describe('any sequence of notes, answers, taps, undos, edits and restarts', () =
         const chat = new Chat();
         for (const each of steps) chat.take(each);
         for (let turn = 0; turn < 200 && lastDeed(chat.world().journal); turn++) {
-          const before = chat.world().journal.length;
+          // Each takes an entry back, or leaves a note that still waits for its number.
+          const { journal, talk } = chat.world();
           chat.take({ do: 'say', text: 'undo' });
-          expect(chat.world().journal.length).toBeGreaterThan(before);
+          const now = chat.world();
+          const undone = now.journal.length > journal.length;
+          expect(undone || now.talk.asks.length < talk.asks.length).toBe(true);
         }
         expect(chat.world().ledger.standing).toEqual([]);
         expect(chat.world().ledger.batches.size).toBe(0);

@@ -59,7 +59,7 @@ export const answerRules: readonly AnswerRule[] = [
 ];
 
 const AROUND =
-  /^(?:and|of|them|em|those|yes|yeah|yep|yup|but|just|only|so|far|oh|ok|okay|well|got|i|think|thanks|the|now|please|about|it's|have|did|there|are|is|in|total|fact|all|think|today|er|sorry|say|cuttings|plants|pots|ones|did|sadly|out|do|tho|though|it|i'd|can|see|answer|looks|look|like|seems|seem|to|be|count|counted|reckon|exactly)$/;
+  /^(?:and|of|them|em|those|yes|yeah|yep|yup|but|just|only|so|far|oh|ok|okay|well|got|i|think|thanks|the|now|please|about|it's|have|did|there|are|is|in|total|fact|all|think|today|er|sorry|say|cuttings|plants|pots|ones|did|sadly|out|do|tho|though|it|i'd|can|see|answer|looks|look|like|seems|seem|to|be|count|counted|reckon|exactly|end|eventually|altogether|overall|told)$/;
 /** Behind a second number, which is then how many have not. */
 const HAVE_NOT = /^(?:haven't|hasn't|didn't|don't|not|aren't)$/;
 
@@ -78,6 +78,8 @@ export function bareQuantity(pieces: readonly Piece[], asked: boolean): Quantity
     const text = piece.is === 'word' ? piece.text : '';
     if (piece.is === 'count') {
       const behind = pieces[at + 1];
+      // "Seven all told".
+      if (found && piece.quantity.whole === 'all' && wordAt(pieces, at + 1) === 'told') continue;
       // "Half, say six", "five or six, call it five".
       if (found === undefined || settles(piece.quantity, pieces, at)) found = piece.quantity;
       // "Three have, two haven't".

@@ -74,7 +74,7 @@ export function kindCalled(noun: string): Posting['kind'] | undefined {
 }
 
 /** Whether a grower may call the entry by this noun. */
-export function isCalled(noun: string, entry: Posting): boolean {
+export function isCalled(noun: string, entry: Posting | LoggedEntry): boolean {
   const meant = entries.get(noun.toLowerCase());
   if (meant?.kind !== entry.kind) return false;
   if (entry.kind === 'dispatch') return meant.how === (entry.how ?? 'given');

@@ -8,8 +8,10 @@ export interface QuestionRule {
   readonly pattern: RegExp;
   /** Only with a plant or place in the sentence; without one it is small talk. */
   readonly needsPlant?: true;
-  /** Recognised though no question mark ends it. */
-  readonly unmarked?: true;
+  /** What a line must hold to be this though nothing in it asks; a rule without it needs a question. */
+  readonly unasked?: RegExp;
+  /** Unasked, it needs no plant either. */
+  readonly alone?: true;
 }
 
 /** Words before the question proper. */
@@ -65,18 +67,22 @@ const FIGURES = new RegExp(
   `^(?:show )?(?:(?:all|total|the|my|our|any) )*(?:losses|loss|sales|deaths|gifts|strikes|strikings|stickings|deliveries|checks|entries|swaps|dispatches)${trailing('to date|so far|on|of|for|from|in|the|my|our|plantname|please|pls|this|last|year|month|week|season|spring|summer|autumn|winter|fall|yesterday|today|january|february|march|april|may|june|july|august|september|october|november|december')}$`,
 );
 
+/** "Salt Harrier tally", "how many Salt Harrier". */
+const UNASKED_COUNT =
+  /\b(?:count|total|tally|headcount)$|^(?:the )?plantname numbers(?: please| pls)?$|^(?:count|total|tally|number of|qty|quantity|availability|how many|(?:stock|head) \w+)\b/;
+
 export const questionRules: readonly QuestionRule[] = [
   {
     name: 'help',
     topic: 'help',
-    unmarked: true,
+    unasked: /./,
+    alone: true,
     pattern:
       /^(?:help(?: me| please| pls)?|(?:what|which) (?:can|could) (?:you|u|this|it|i) (?:even )?(?:do|say|ask|tell you|log|write|type)\b.*|what (?:am|are) (?:i|we) (?:allowed|able|supposed|meant) to (?:say|ask|tell|type|write)\b.*|what (?:sort|sorts|kind|kinds) of things? am i (?:allowed|able|supposed|meant) to (?:say|ask|tell|type|write)\b.*|what (?:do|can|should|must) i (?:even )?(?:say|type|write|send|tell you)\b.*|how (?:do|does|can|should|must) (?:i|this|it|you|we) (?:use|work|log|record|undo|change|correct|delete|enter|add|make an entry|start|write|tell|note|fix|set|say|get started|do this)\b.*|commands|instructions|what are the commands|what commands.*|how's this work|how does (?:this|the) (?:thing|bot) work|what words (?:do|can) (?:you|i) .*|i need help|i don't know how (?:this|it) works.*|how to use.*|what i (?:must|should|have|need|can)\b.*\b(?:write|say|type|send|do)\b.*|what else can (?:you|i) (?:do|say)\b.*|what (?:sort|sorts|kind|kinds) of things? (?:can|could|do) (?:you|i)\b.*|what are you for|show help|menu|what does this do|what do you do)$/,
   },
   {
     name: 'last frost',
     topic: 'frost',
-    unmarked: true,
     pattern:
       /^(?:frost (?:forecast|risk|tonight|warning|dates?)$|(?:when|what|whats|what's|when's|whens|is|will|would|are|any|do|does|how|could|have|chance|has|did|the|should|first|last|our|usual|average)\b.*\b(?:frost|frosts|frosty|freeze|freezing)\b)/,
   },
@@ -95,7 +101,7 @@ export const questionRules: readonly QuestionRule[] = [
   {
     name: 'strike rate of <plant>',
     topic: 'rate',
-    unmarked: true,
+    unasked: /\b(?:strike rate|success rate|rooting rate|percentage|what %|take %|percent)\b/,
     pattern:
       /\b(?:strike rate|(?:strike|rooting|striking) wise|the take|success rate|rooting rate|take rate|hit rate|rate of|percentage|what percent|what %|per cent|percent|what proportion|what fraction|success|rooting percentage|how good (?:is|am|are)|failure rate|success with|how successful|% rooted|% of|odds|what share|take %|% take|% struck|how many out of|out of plantname how many|how well do(?:es)?|how well did|what rate|which rate|(?:did|does|do|worked|works|rooted|roots|took|struck|come up) (?:the )?(?:best|worst)|(?:best|worst) (?:rooter|rooters|crop|variety|method|result|results))\b|%/,
   },
@@ -108,9 +114,10 @@ export const questionRules: readonly QuestionRule[] = [
   {
     name: 'what is due',
     topic: 'due',
-    unmarked: true,
+    unasked: /^(?:list|show me) .*\b(?:needs?|needing|due|wants?)\b/,
+    alone: true,
     pattern:
-      /^(?!what (?:did|was) )(?:what's|whats|what is|what are|what|which|anything|owt|any|is there anything|is anything|are any|are there any|have i anything|who|something|do i have anything|have we anything|jobs|tasks|is there|got anything|have i got anything|what have i|does anything|do any|is any|what do i|what should|what do we|what must|what will|what would|todo|to do|list|which ones|which of|should i|what jobs|what work|what needs|what wants|are)\b.*\b(?:due|needs? doing|wanting (?:attention|doing|seeing to)|need(?:s|ing)? (?:to be )?(?:done|doing|checking|checked|potting|potted|watering|watered|attention|pinching|pinched|misting|misted|a check|seeing to|looking at|moving|planting|feeding|to)|to do|do (?:today|tomorrow|next|now|first|this|on|at)|on (?:the|my) list|jobs|tasks|ready|overdue|late|behind|next|outstanding|wants? (?:doing|potting|checking|seeing to|looking at|watering|misting|feeding|pinching|moving|planting)|today's|on today|on for|doing (?:today|this week)|on the cards|pending|waiting|(?:be|i) doing|be looking at|be seeing to|be checking|be potting|be watering|get on with|needed|must i do|have to do|tackle first|start (?:with|on) (?:today|first)|check today|chores|(?:coming )?up (?:today|next|this|tomorrow)|coming up|happening|left to do|needs (?:me|my))\b/,
+      /^(?!what (?:did|was) )(?:what's|whats|what is|what are|what|which|anything|owt|any|is there anything|is anything|are any|are there any|have i anything|who|something|do i have anything|have we anything|jobs|tasks|is there|got anything|have i got anything|what have i|does anything|do any|is any|what do i|what should|what do we|what must|what will|what would|todo|to do|list|which ones|which of|should i|what jobs|what work|what needs|what wants|are)\b.*\b(?:due|needs? doing|wanting (?:attention|doing|seeing to)|need(?:s|ing)? (?:to be )?(?:done|doing|checking|checked|potting|potted|watering|watered|attention|pinching|pinched|misting|misted|a check|seeing to|looking at|moving|planting|feeding|to)|to do|do (?:today|tomorrow|next|now|first|this|on|at)|on (?:the|my) list|jobs|tasks|ready|overdue|late|behind|next|outstanding|wants? (?:doing|potting|checking|seeing to|looking at|watering|misting|feeding|pinching|moving|planting)|today's|on today|on for|doing (?:today|this week)|on the cards|pending|waiting|(?:be|i) doing|be looking at|be seeing to|be checking|be potting|be watering|get on with|needed|must i do|have to do|tackle first|start (?:with|on) (?:today|first)|check today|chores|(?:coming )?up (?:today|next|this|tomorrow)|coming up|happening|left to do|needs (?:me|my)|(?:must|should|shall|ought) (?:i|we) (?:to )?(?:check|look (?:at|over)|see to|pot|pinch|water|feed|mist|move|plant|harden))\b/,
   },
   {
     name: 'is it time to look at <plant>',
@@ -121,7 +128,8 @@ export const questionRules: readonly QuestionRule[] = [
   {
     name: 'due today',
     topic: 'due',
-    unmarked: true,
+    unasked: /./,
+    alone: true,
     pattern:
       /^(?:due(?: today| now| this week| tomorrow)?|todo|to do|what now|what next|(?:the |my |any )?(?:jobs|tasks|chores|to do) list(?: for)?(?: today| tomorrow| (?:this|next|the) (?:week|weekend))?|(?:agenda|schedule)(?: for)?(?: today| tomorrow| (?:this|next|the) (?:week|weekend))?|(?:today's|today|tomorrow's|tomorrow|this week's|this week) (?:jobs|list|round|tasks|chores)|(?:the |my |any )?(?:jobs|tasks|chores)(?: to do)?(?: for| on| over)?(?: today| tonight| tomorrow| (?:this|next|the) (?:week|weekend)| (?:mon|tues|wednes|thurs|fri|satur|sun)day)?|what's (?:next|up|on|to do)(?: today| this week| tomorrow)?|whats (?:next|on)|anything (?:today|for me|i should do|else today|to do|doing)|what today|the list|list for today)$/,
   },
@@ -134,50 +142,47 @@ export const questionRules: readonly QuestionRule[] = [
   {
     name: 'when did I',
     topic: 'when',
-    unmarked: true,
     pattern:
       /\bwhen$|^(?:when|what day|what date|which day|which date|how long (?:ago|since|have|has|is it|till|until|before|do|does|will|did|are|were)|what time|since when|how old|how many (?:days|weeks|months) (?:ago|since|till|until|before|have|has|old|is|are))\b/,
   },
   {
     name: 'where is <plant>',
     topic: 'where',
-    unmarked: true,
     pattern:
       /^(?:where|where's|wheres|which (?:bench|shelf|place|tunnel|house|frame|windowsill|tray|room|greenhouse|bed)|what (?:bench|shelf|place|tunnel) (?:is|are)|what have (?:i|we) done with(?! .* (?:last|since|this|over|during|in (?:january|february|march|april|may|june|july|august|september|october|november|december))\b)|what did (?:i|we) do with(?! .* (?:last|in|since|on|this|over|during)\b)|(?:have i|i've) lost track of|where abouts|whereabouts|what happened (?:to|with)|have you seen|has anyone seen|on what|in what|location of|contents of|the contents of)\b/,
   },
   {
     name: 'what have I got left',
     topic: 'count',
-    unmarked: true,
     pattern:
       /^(?:what|what's|whats|what've)(?: do| have| is| am| i| we| got| had| still| alive| there)* (?:left|remaining|alive|got|in stock)(?: (?:over|now|alive|in all|altogether|of (?:them|it all)))*$/,
   },
   {
     name: 'what is in <place>',
     topic: 'where',
-    unmarked: true,
+    unasked: /^(?:list|show me) (?:everything|all)\b/,
+    alone: true,
     pattern:
       /^(?:is|are) there (?:anything|owt|any|much)\b.*\b(?:in|on|under) (?:the |my |our )?|^(?!what (?:on earth )?did\b|what have (?:i|we) done\b|what (?:i|we) did\b|what was done\b)(?:what's|whats|what is|what are|what have (?:i|we) (?:got )?|what do (?:i|we) have|what|which|what've i got|who's|list|anything|show)\b.*\b(?:in|on|under|at) (?!(?:the |my |our )?(?:plantname|january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter|total|all)\b)/,
   },
   {
     name: 'how many <plant>',
     topic: 'count',
-    unmarked: true,
+    unasked: UNASKED_COUNT,
     pattern:
       /\bhow many\b|\bhow much\b|^(?:(?:grand|overall|running|stock|head|current) )*(?:number of|count|total|tally|qty|quantity|figures?|levels?|availability)\b|\b(?:count|total|tally|headcount|stock level|numbers|qty|quantity|availability)$|^numbers (?:on|in|for|of)\b|^what's (?:the|my) (?:count|total|tally)|^what (?:am i|are we|i'm|we're) down to\b|^how big (?:is|are)\b|\b(?:need|want|like|after) (?:a|the) (?:count|total|tally|headcount|number)\b|^any stock of\b|\bwhat (?:number|quantity|total|count)\b|^(?:have i|do i have|have we|do we have|is there|are there|will \d+ |got|have i got) (?:got )?any\b.*\b(?:left|more|spare|still)\b/,
   },
   {
     name: 'history of <plant>',
     topic: 'history',
-    unmarked: true,
+    unasked: /\bhistory\b|^(?:log|diary|record|summary|recap)\b/,
     pattern:
       /\bhistory\b|^what (?:(?:did|have) (?:i|we)|did [a-z']+ (?:do|take|lose|pot|plant|sell|give)|(?:i|we) (?:did|have done|took|struck|stuck|sold|gave|lost|potted|planted|moved|pinched|bought|binned|swapped|fed|watered))\b.*|^(?:everything|all|anything|every \w+)(?: that)? (?:i|we)\b|^what (?:happened|went (?:on|out)|came in|was done|has been done|got done|was i doing)\b.*|^(?:log|diary|record|summary|recap|journal|story|notes) (?:of|for|on|from)\b.*|\b(?:log|diary|journal|summary|recap)$|^(?:what's|whats) (?:been done|happened|the story|been happening|been going)\b.*|^who (?:got|had|took|bought|has had|did (?:i|we)|have (?:i|we))\b.*|^last (?:week|month)'s\b.*|^(?:last (?:week|month|year|night)|yesterday|this (?:week|month|year))$|^(?:show|show me) .*\b(?:record|records|history|story|log)$|^what (?:sold|died|rooted|arrived|left) (?:last|this|in|on|yesterday|today|over|so far)\b.*|^(?:have i|did i|have we|did we|has anyone|did anyone)\b.*|^(?:did|have|has) .*\b(?:turn(?:ed)? up|arrived?|com(?:e|ing)|show(?:ed|n)? up)\b.*/,
   },
-  { name: 'losses so far', topic: 'history', unmarked: true, pattern: FIGURES },
+  { name: 'losses so far', topic: 'history', unasked: /./, alone: true, pattern: FIGURES },
   {
     name: 'how are <plant>',
     topic: 'status',
-    unmarked: true,
     needsPlant: true,
     pattern:
       /^(?:how|how's|hows|how're|what way|what's (?:up|happening|the (?:state|status|story|situation|craic|news|latest))|whats (?:up|happening|the)|any (?:news|update|updates|roots|sign|signs|progress|luck|joy|change|word)|are|is|have|has|did|do|does|status|state|update on|what about|how about|will|can|should|could|would|any|which|what)\b/,
@@ -185,7 +190,7 @@ export const questionRules: readonly QuestionRule[] = [
   {
     name: 'show me <plant>',
     topic: 'status',
-    unmarked: true,
+    unasked: /./,
     needsPlant: true,
     pattern:
       /^(?:show(?: me)?|tell me (?:all )?about|let me see|the story of|story of|list)(?: (?:all|the|my|of))* plantname$|^(?:pull|call|bring) up (?:the |my )?plantname(?: for (?:me|us))?(?: please)?$/,
@@ -193,7 +198,7 @@ export const questionRules: readonly QuestionRule[] = [
   {
     name: '<plant> status',
     topic: 'status',
-    unmarked: true,
+    unasked: /./,
     needsPlant: true,
     pattern:
       /\b(?:status|update|progress|doing ok|(?<!(?:nothing|nowt) )doing)$|^(?:the )?(?:latest|update|news|status|progress|report) (?:on|with|of|for|about|from) (?:the |my |our )?plantname(?: please| pls)?$/,

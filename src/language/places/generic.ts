@@ -7,7 +7,7 @@ import { textAt, type Token } from '../tokens.js';
 const NUMBERED =
   /^(?:bench|polytunnel|tunnel|glasshouse|greenhouse|house|bay|bed|shelf|table|block|row|field|frame|room|polyhouse|shadehouse|igloo|zone|plot|propagator)$/;
 const MODIFIERS = new Set(
-  'top bottom back front north south east west northern southern kitchen spare mist misting potting long hot cold warm cool raised new old other far near big little small left right middle bathroom bedroom utility sunny shady shaded heated unheated garden outside outdoor indoor laundry upstairs downstairs landing lounge living dining grow growing propagation prop herb flower veg vegetable rose hallway office allotment village church school main side lower upper walled patio basement attic conservatory stone brick glass plastic mini electric windowsill porch hardening seed staff end second first third standing weaning'.split(
+  'top bottom back front north south east west northern southern kitchen spare mist misting potting long hot cold warm cool raised new old other far near big little small left right middle bathroom bedroom utility sunny shady shaded heated unheated garden outside outdoor indoor laundry upstairs downstairs landing lounge living dining grow growing propagation prop herb flower veg vegetable rose hallway office allotment village church school main side lower upper walled patio basement attic conservatory stone brick glass plastic mini electric windowsill porch hardening seed staff end second first third standing weaning heat fog'.split(
     ' ',
   ),
 );
