@@ -134,8 +134,10 @@ function containerAt(pieces: readonly Piece[], start: number): Joined | undefine
     at++;
     const named = sized.container || isContainer(pieces, at);
     if (!sized.container && named) at++;
-    // "2 x 104 plug trays": so many in each.
-    const cells = wordAt(pieces, start + 1) === 'x' ? /^(\d+)cell$/.exec(size.size)?.[1] : undefined;
+    // "2 x 104 plug trays": so many in each; no "potted into 2 x 40 cell trays".
+    const holdsThem =
+      wordAt(pieces, start + 1) === 'x' && !/^(?:in|into|to|onto)$/.test(wordAt(pieces, start - 1));
+    const cells = holdsThem ? /^(\d+)cell$/.exec(size.size)?.[1] : undefined;
     if (number !== undefined && cells !== undefined && Number(cells) >= 20)
       return {
         pieces: [

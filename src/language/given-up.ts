@@ -1,6 +1,6 @@
 /** Doings named and not done: put off, given up, owed still or only wanted ("postponed potting on", "gave the watering a miss", "need 15 potted by Friday"). */
 import type { Clause } from './clauses.js';
-import { wordAt } from './grammar/rule.js';
+import { endsAt, wordAt } from './grammar/rule.js';
 import { leading } from './grammar/runs.js';
 import type { Piece } from './pieces.js';
 
@@ -37,13 +37,13 @@ export function isCutOff(row: readonly Piece[]): boolean {
   );
   return (
     at >= 0 &&
-    row
-      .slice(at, at + 8)
-      .some(
-        (piece, n) =>
-          (piece.is === 'count' && piece.quantity.value === 1 && row[at + n + 1]?.is !== 'plant') ||
-          /^(?:any|anything|single|begun|started)$/.test(wordAt(row, at + n)),
-      )
+    row.slice(at, at + 8).some(
+      (piece, n) =>
+        (piece.is === 'count' && piece.quantity.value === 1 && row[at + n + 1]?.is !== 'plant') ||
+        /^(?:begun|started)$/.test(wordAt(row, at + n)) ||
+        // No "before I had any breakfast".
+        (/^(?:any|anything|single)$/.test(wordAt(row, at + n)) && endsAt(row, at + n + 1)),
+    )
   );
 }
 
@@ -100,7 +100,8 @@ export function isWished(pieces: readonly Piece[], { from, hit }: Clause): boole
     at--;
   return (
     at >= from &&
-    (WANTS.test(wordAt(pieces, at)) ||
+    // No "the six I wanted have rooted".
+    ((WANTS.test(wordAt(pieces, at)) && wordAt(pieces, at + 1) !== 'have') ||
       // "Got to have 24 hardened off"; no "had to get six potted".
       (wordAt(pieces, at) === 'to' && HOPES.test(wordAt(pieces, at - 1))) ||
       // "I'd like 15 potted"; no "looks like six rooted".

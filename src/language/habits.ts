@@ -27,13 +27,25 @@ export function isHabit(pieces: readonly Piece[], from: number, { hit, to }: Cla
   const word = pieces[head];
   const words = wordsOf(pieces.slice(from, head));
   const told = words.join(' ');
-  if (words.at(-1) === 'gets' || HABIT.test(told)) return true;
+  if (words.at(-1) === 'gets' || (HABIT.test(told) && !isApart(pieces.slice(from, head), word))) return true;
   if (EVER.test(words.at(-1) ?? '') && words.at(-2) !== 'as') return true;
   if (word?.is !== 'word' || word.verb?.form !== 'base') return false;
   const behind = /(?:^| )(?:i|we|you|they|people|folk)(?: (?:only|just|never|still|first|then))?$/.test(told)
     ? wordsOf(pieces.slice(hit?.to ?? to, to)).join(' ')
     : '';
   return HOW_OFTEN.test(told) || HABIT.test(behind) || HOW_OFTEN.test(behind) || WHENEVER.test(behind);
+}
+
+/** "On the whole looking good, lost two": of a deed told in the past only its own part counts, and an adverbial alone before it. */
+function isApart(before: readonly Piece[], head: Piece | undefined): boolean {
+  const last = before.findLastIndex(({ is }) => is === 'break');
+  if (last < 1 || head?.is !== 'word' || head.verb?.form !== 'past') return false;
+  const talk = before.slice(0, last);
+  return (
+    !HABIT.test(wordsOf(before.slice(last)).join(' ')) &&
+    talk.every((piece) => piece.is === 'word' && piece.verb?.form !== 'past') &&
+    wordsOf(talk).join(' ').replace(HABIT, '').trim() !== ''
+  );
 }
 
 /**

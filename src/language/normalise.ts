@@ -16,6 +16,10 @@ const ANSWERING: ReadonlyMap<string, string> = new Map([
   ['❌', 'no'],
 ]);
 
+/** "6 pots @ 5": what each holds, where nothing is sold. */
+const CONTAINERS_AT = /(\b(?:pot|tray|module|cell|punnet|jar|flat)s) ?@ ?(?=\d{1,3}(?![\d.p]))/giu;
+const SELLS = /\b(?:sold|sell|selling|flogged)\b/iu;
+
 /**
  * Text of any origin in the characters of a plain keyboard: digits ASCII, quotes and dashes straight, pictographs a
  * full stop (a bare thumb its word), one space between words. Runs in time linear in the text.
@@ -37,7 +41,9 @@ export function normalise(text: string): string {
       /^a/i.test(dotted ?? bare ?? '') ? 'this morning' : 'this afternoon',
     )
     .replace(/\bca?\. ?(?=\d)/giu, 'circa ')
-    .replace(/(\b(?:pot|tray|module|cell|punnet|jar|flat)s) ?@ ?(?=\d{1,3}(?![\d.p]))/giu, '$1 x ')
+    .replace(CONTAINERS_AT, (said: string, containers: string) =>
+      SELLS.test(bare) ? said : `${containers} x `,
+    )
     .replace(/[ºᵒ˚]/gu, '°')
     .replace(/(^|\s)w\/(?=\s)/giu, '$1with')
     .replace(/(\d),(\d)(?=\s?(?:°|degrees?\b|grad\b))/gu, '$1.$2')

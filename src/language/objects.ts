@@ -93,7 +93,14 @@ const PERSONAL =
 /** "Watered the lawn": something by name that is no plant of ours, no place that the ledger would know. */
 export function tendsSomethingElse(draft: Draft, pieces: readonly Piece[], { hit }: Clause): boolean {
   // "Shaded my eyes and stared at the propagator".
-  if (hit && PERSONAL.test(`${wordAt(pieces, hit.to)} ${wordAt(pieces, hit.to + 1)}`)) return true;
+  if (
+    hit &&
+    PERSONAL.test(`${wordAt(pieces, hit.to)} ${wordAt(pieces, hit.to + 1)}`) &&
+    // "Fed the baby fuchsias".
+    pieces[hit.to + 2]?.is !== 'plant' &&
+    !PLANTISH.test(wordAt(pieces, hit.to + 2))
+  )
+    return true;
   if (
     (!hit || hit.rule.shape !== 'object' || draft.plant) ??
     draft.place ??

@@ -14,7 +14,9 @@ export const isThingItself = (pieces: readonly Piece[], from: number): boolean =
   );
 
 const THING =
-  /^(?:label|labels|tag|tags|note|notes|idea|heater|heaters|lid|lids|thermometer|fan|fans|hose|lamp|lamps|photo|photos|picture|pictures|story|news|packet|packets|seeds?|mower|strimmer|spade|books?|tools?|table|chair|barrow|stakes|canes)$/;
+  /^(?:label|labels|tag|tags|note|notes|idea|heater|heaters|lid|lids|thermometer|fan|fans|hose|lamp|lamps|photo|photos|picture|pictures|story|news|packet|packets|seeds?|mower|strimmer|spade|books?|tools?|table|chair|barrow|stakes|canes|secateurs|shears|loppers|trowel|fork|sprayer|knife|dibber|catalogue|coffee)$/;
+
+export const isThing = (word: string): boolean => THING.test(word);
 
 /** "Swapped the labels on …", "potted up some compost for …": another thing is named where plants would be. */
 export function actsOnThing(pieces: readonly Piece[], to: number): boolean {

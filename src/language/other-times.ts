@@ -60,7 +60,7 @@ const FORMER =
   /^(?:(?:the|my|our) )?(?:old|last|previous|former|first) (?:garden|house|place|flat|allotment|plot|job|nursery|farm|home|school)\b|^(?:the (?:good )?old days|days gone by|my (?:youth|childhood|student days|training))\b/;
 /** "When we lived in Devon", "when I worked at the nursery", "as a child". */
 const LIFE =
-  /^(?:(?:when|while|whilst|where) (?:\w+ ){1,4}(?:lived|worked|trained|studied|rented|grew up|alive|younger|(?:small|little|kids?|children|an? (?:child|kid|boy|girl|lad|lass|student|apprentice|trainee|nipper)|at (?:school|college|university|uni))\b)|as (?:an? )?(?:child|kid|boy|girl|lad|lass|student|apprentice|trainee)\b|growing up\b)/;
+  /^(?:(?:when|while|whilst|where) (?:(?:\w+ ){1,4}(?:lived|grew up|(?:was|were) (?:still )?(?:alive|younger|small|little|kids|children|an? (?:child|kid|boy|girl|lad|lass|student|apprentice|trainee|nipper)))\b|(?:i|we) (?:\w+ ){0,2}(?:(?:worked|trained|studied) (?:at|for|in|with)|rented|at (?:school|college|university|uni))\b)|as (?:an? )?(?:child|kid|boy|girl|lad|lass|student|apprentice|trainee)\b|growing up\b)/;
 
 /** Told of it as a time or, before the act, as a place; no "took six from the plant in my old garden". */
 function isOfOtherGarden(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {

@@ -12,7 +12,9 @@ import type { Utterance } from './utterance.js';
 import { withWhereTo } from './where-to.js';
 
 const PLAN =
-  /\b(?:meant to|meaning|going to|gonna|planned to|planned on|planning to|hoped to|hoping to|wanted to|intended to|intending to|should have|should've|ought to have|i'd|i would|we'd|we would|was to|were to|supposed to|about to|(?:need|needs|want|wants|have|has|got) to|must|(?:potting|pinching|moving|hardening)(?: \w+)? due|due (?:potting|pinching|moving|hardening))\b/;
+  /\b(?:meant to|meaning|going to|gonna|planned to|planned on|planning to|hoped to|hoping to|wanted to|intended to|intending to|should have|should've|ought to have|i'd|i would|we'd|we would|was to|were to|supposed to|about to|(?:potting|pinching|moving|hardening)(?: \w+)? due|due (?:potting|pinching|moving|hardening))\b/;
+/** What is owed still, of which "got two" may be a gift. */
+const OWED = /\b(?:(?:need|needs|want|wants|have|has|got) to|must)\b/;
 /** "Did it", "did them all", "got six in"; what follows can only be a day, a place of its own or an aside. */
 const ADVERB = /^(?:and|but|so|then|well|i|we|just|only|finally|actually|anyway|have|in|the|end|ended|up)$/;
 const AFTER =
@@ -24,7 +26,7 @@ export function withDeeds(sentences: readonly Sentence[], utterance: Utterance):
   for (const sentence of sentences) {
     const last = joined.at(-1);
     const length = (last?.pieces.length ?? 0) + sentence.pieces.length;
-    if (last && length < LONGEST_TWOFOLD && PLAN.test(last.line) && deedAt(sentence.pieces, 0)) {
+    if (last && length < LONGEST_TWOFOLD && isPlanned(last.line, deedAt(sentence.pieces, 0))) {
       const mark: Piece = { is: 'break', from: last.to, to: last.to, hard: false, mark: ',' };
       joined[joined.length - 1] = {
         ...sentenceOf([...last.pieces, mark, ...sentence.pieces], utterance),
@@ -36,11 +38,19 @@ export function withDeeds(sentences: readonly Sentence[], utterance: Utterance):
   return joined;
 }
 
+interface Deed {
+  readonly verb: string;
+  readonly count?: Draft['quantity'];
+  readonly plant?: PlantWords;
+  readonly to: number;
+}
+
+/** Whether a line tells the plan of a deed. */
+const isPlanned = (line: string, deed: Deed | undefined): deed is Deed =>
+  deed !== undefined && (PLAN.test(line) || (OWED.test(line) && deed.verb !== 'got'));
+
 /** Where the words of doing end that open at `from`, with how many were done. */
-function deedAt(
-  pieces: readonly Piece[],
-  from: number,
-): { readonly count?: Draft['quantity']; readonly plant?: PlantWords; readonly to: number } | undefined {
+function deedAt(pieces: readonly Piece[], from: number): Deed | undefined {
   let at = from;
   while (pieces[at]?.is === 'when' || ADVERB.test(wordAt(pieces, at))) at++;
   const verb = wordAt(pieces, at);
@@ -52,11 +62,11 @@ function deedAt(
     next === undefined || /^(?:break|when|place)$/.test(next.is) || AFTER.test(wordAt(pieces, at + 2));
   if (!ends) return undefined;
   // "Need to pot on the Tallow Bell, did the Salt Harrier this morning".
-  if (what?.is === 'plant') return /^d/.test(verb) ? { plant: what.plant, to: at + 2 } : undefined;
+  if (what?.is === 'plant') return /^d/.test(verb) ? { verb, plant: what.plant, to: at + 2 } : undefined;
   if (what?.is === 'count' && (what.quantity.value !== undefined || what.quantity.whole !== undefined))
-    return what.quantity.value === 0 ? undefined : { count: what.quantity, to: at + 2 };
+    return what.quantity.value === 0 ? undefined : { verb, count: what.quantity, to: at + 2 };
   const it = /^(?:it|them|that|those|both|all)$/.test(wordAt(pieces, at + 1));
-  return it && /^d/.test(verb) ? { to: at + 2 } : undefined;
+  return it && /^d/.test(verb) ? { verb, to: at + 2 } : undefined;
 }
 
 /** The plan's own day is none of the deed's. */
@@ -78,12 +88,12 @@ function asDone(piece: Piece, at: number, pieces: readonly Piece[]): Piece {
 /** The deed, by the plan's act, plant and place, with its own number and day; undefined where no plan or no deed is told. */
 export function plannedThenDone(sentence: Sentence, utterance: Utterance): readonly Proposal[] | undefined {
   const { pieces, line } = sentence;
-  if (pieces.length > LONGEST_TWOFOLD || !PLAN.test(line)) return undefined;
+  if (pieces.length > LONGEST_TWOFOLD || !(PLAN.test(line) || OWED.test(line))) return undefined;
   for (let at = 1; at < pieces.length; at++) {
     if (pieces[at]?.is !== 'break' && !/^(?:and|but|so|then)$/.test(wordAt(pieces, at))) continue;
     const deed = deedAt(pieces, pieces[at]?.is === 'break' ? at + 1 : at);
     if (!deed) continue;
-    if (!PLAN.test(lineOf(pieces.slice(0, at), utterance))) return undefined;
+    if (!isPlanned(lineOf(pieces.slice(0, at), utterance), deed)) return undefined;
     const plan = pieces
       .slice(0, at)
       .filter((_, n) => wordAt(pieces, n) !== 'due')

@@ -34,8 +34,8 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
   const stop = pieces.findIndex(({ is }, at) => at > to + 1 && is === 'break');
   const told = pieces.slice(to + 1, stop < 0 ? undefined : stop);
   const name = trimmed(textOf(told, utterance)).replace(/^(?:the|be) /i, '');
-  // "Should be down as 13".
-  if (name === '' || /^\d/.test(name)) return undefined;
+  // "Should be down as 13"; no "3 Sisters".
+  if (name === '' || /^\d+(?!\d| \p{Lu})/u.test(name)) return undefined;
   const isPlain =
     !/\b(?:call|called|calling|rename|renamed|label|labelled|name|(?:listed|logged|entered|recorded|written|down) as)\b/.test(
       sentence.line,

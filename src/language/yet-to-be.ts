@@ -49,10 +49,10 @@ export const isBeingDone = (pieces: readonly Piece[], { hit, to }: Clause): bool
   pieces.slice(hit?.to ?? to, to).some(isToCome);
 
 const TIME_FOR = new RegExp(
-  `^${leading("and|but|well|it's|its|it is|is")}(?:about |high |past |over |really )?time (?!of|for|to|ago)`,
+  `^${leading("and|but|well|it's|its|it is|is")}(?:about |high |past |over |really )?time (?:(?:i|we|you|he|she|they|it|somebody|someone|the|my|our|those|these|that|them|were) |(?:got |was )?$)`,
 );
 
-/** "Time the Salt Harrier were potted on", "about time somebody watered the greenhouse". */
+/** "Time the Salt Harrier were potted on", "about time somebody watered the greenhouse"; no "time flies, potted on six". */
 export const isTimeFor = (before: readonly string[]): boolean => TIME_FOR.test(`${before.join(' ')} `);
 
 const ON_ORDER = /^(?:ordered|reordered|preordered|due|coming|expected|expecting|promised|awaiting|awaited)$/;

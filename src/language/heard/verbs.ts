@@ -11,8 +11,11 @@ const THROWN = /^(?:chucked|binned|dumped|composted|tossed|discarded)$/;
 function isThrownBehind(v: HeardView): boolean {
   let at = 1;
   while (at < 6 && /^(?:at|the|base|bottom|neck|and|so|,)$/.test(v.word(at))) at++;
-  return THROWN.test(v.word(at)) && /^(?:undefined|mark|line)$/.test(String(v.kind(at + 1)));
+  return THROWN.test(v.word(at)) && isEnd(v, at + 1);
 }
+
+const isEnd = (v: HeardView, offset: number): boolean =>
+  /^(?:undefined|mark|line)$/.test(String(v.kind(offset)));
 
 export const heardVerbs: readonly Misheard[] = [
   {
@@ -26,9 +29,14 @@ export const heardVerbs: readonly Misheard[] = [
     // What rooted nobody throws away.
     name: 'rooted at the base, chucked',
     mends: { rooted: 'rotted' },
-    when: (v) => /^(?:off|away)$/.test(v.word(1)) || isThrownBehind(v),
+    when: (v) => (/^(?:off|away)$/.test(v.word(1)) && isEnd(v, 2)) || isThrownBehind(v),
     phrasings: [['three rooted at the base, chucked', 'three rotted at the base, chucked']],
-    mustNot: ['three rooted at the base, chucked two', 'three rooted and the rest chucked'],
+    mustNot: [
+      'three rooted at the base, chucked two',
+      'three rooted and the rest chucked',
+      'six Salt Harrier rooted off to the cold frame',
+      'five rooted off the March lot',
+    ],
   },
   {
     name: 'dampened off',

@@ -73,7 +73,10 @@ const TAKES_AWAY: ReadonlySet<string> = new Set(['loss', 'dispatch', 'plantOut',
 /** "Sold four. Only two left": beside a deed, what is left is what it came to. */
 export function withoutWhatIsLeft(proposals: readonly Proposal[]): readonly Proposal[] {
   const isLeft = ({ kind, rule }: Proposal): boolean => kind === 'loss' && LEFT.has(rule);
-  return proposals.some(isLeft) && proposals.some((told) => !isLeft(told) && TAKES_AWAY.has(told.kind))
-    ? proposals.filter((told) => !isLeft(told))
-    : proposals;
+  if (!proposals.some(isLeft)) return proposals;
+  const deeds = proposals.filter((told) => !isLeft(told) && TAKES_AWAY.has(told.kind)).map(plantToldOf);
+  return proposals.filter((told) => {
+    const plant = plantToldOf(told);
+    return !isLeft(told) || !deeds.some((of) => !plant || !of || isOnePlant(of, plant));
+  });
 }

@@ -6,7 +6,7 @@ import { isRecalled } from '../other-times.js';
 import { isArranged, isBeingDone, isOnOrder, isPutSomewhere, isTimeFor, isToBe } from '../yet-to-be.js';
 import { isZero } from './before.js';
 import { back, hasPair, type MoodCase, type MoodSeen } from './case.js';
-import { WISHES } from './words.js';
+import { MANAGED, WISHES } from './words.js';
 
 export const aroundHead: readonly MoodCase[] = [
   {
@@ -59,7 +59,7 @@ export const aroundHead: readonly MoodCase[] = [
     phrasings: ['Salt Harrier get planted out in June', 'Salt Harrier getting moved next Monday'],
     when: (seen) =>
       seen.form === 'past' &&
-      ((back(seen, 1) === 'get' && seen.hit.rule.kind !== 'hardenOff') ||
+      ((back(seen, 1) === 'get' && seen.hit.rule.kind !== 'hardenOff' && !isGot(seen)) ||
         isBeingDone(seen.pieces, seen.clause)),
   },
   {
@@ -157,6 +157,10 @@ function isCutShort({ pieces, hit }: MoodSeen): boolean {
           !behind.slice(at).some(({ is }) => is === 'count'))),
   );
 }
+
+/** "Managed to get six potted on", "did get potted on". */
+const isGot = (seen: MoodSeen): boolean =>
+  back(seen, 2) === 'did' || (back(seen, 2) === 'to' && MANAGED.test(back(seen, 3)));
 
 /** Put somewhere for it. */
 const isPutToHarden = ({ hit, pieces, clause }: MoodSeen): boolean =>

@@ -116,5 +116,6 @@ function isReported(before: readonly string[]): boolean {
   const [twoBefore = '', oneBefore = ''] = [before[at - 2], before[at - 1]];
   if (before[at] === 'reckon' && /^(?:i|we)?$/.test(oneBefore)) return false;
   if (oneBefore === 'to' && !/^(?:rang|phoned|called|texted|messaged|emailed)$/.test(twoBefore)) return false;
-  return !/^(?:checked|i)$/.test(oneBefore);
+  // "No use moaning", "not complaining".
+  return !/^(?:checked|i|use|point|not|stop|no)$/.test(oneBefore);
 }

@@ -1,5 +1,6 @@
 /** Where a plant's name may stand: behind a count, "cuttings of" or a verb of taking. */
 import { wordAt } from '../grammar/rule.js';
+import { isThing } from '../other-things.js';
 import type { Piece, PieceOf } from '../pieces.js';
 
 const LINK =
@@ -29,13 +30,16 @@ export function isComeBy(before: readonly Piece[]): boolean {
   );
 }
 
-/** Where a name told behind "a" ends: at a mark, a preposition or the end, so that no "Acme sprayer" is one. */
+/** Where a name told behind "a" ends: at a mark, a preposition or the end, so that no "Acme sprayer" is one, with a capital or without. */
 export function endsName(pieces: readonly Piece[], at: number): boolean {
   const piece = pieces[at];
+  if (isThing(wordAt(pieces, at - 1))) return false;
   return (
     piece === undefined ||
     /^(?:break|when|money|place)$/.test(piece.is) ||
-    /^(?:from|off|at|for|in|on|and|today|this|by)$/.test(wordAt(pieces, at))
+    /^(?:from|off|at|for|in|on|today|this|by)$/.test(wordAt(pieces, at)) ||
+    // No "got a Costa Coffee and watered them".
+    (wordAt(pieces, at) === 'and' && /^(?:a|an|another|some)$/.test(wordAt(pieces, at + 1)))
   );
 }
 
