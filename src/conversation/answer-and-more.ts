@@ -5,8 +5,9 @@ import { named } from '../ledger/reach.js';
 import { isOnOneBatch } from './completing.js';
 import { fill, type Understanding } from './filling.js';
 import { isLogged } from './noting.js';
+import { namesOther } from './plants-named.js';
 import { readIn } from './reading.js';
-import { retold, withoutPlant } from './retelling.js';
+import { retold } from './retelling.js';
 import type { Sitting } from './sitting.js';
 import { plantSaid, withoutSlots } from './slots.js';
 import type { SlotAsk } from './talk.js';
@@ -36,8 +37,10 @@ export function answerAndMore(
     if (!entry) continue;
     const told = readIn(sitting, text.slice(mark.index + mark[0].length).replace(LEADS, ''));
     const entries = told.entries.map((each) => ofTheSame(each, entry));
+    const isMeant = (at: number) => entries[at] !== told.entries[at];
+    const asks = told.asks.filter(({ entry: at, slot }) => slot !== 'batch' || !isMeant(at));
     if (!told.instruction && entries.length > 0 && entries.every((each) => isAnother(each, entry)))
-      return { entry, told: { ...told, entries } };
+      return { entry, told: { ...told, entries, asks } };
   }
   return null;
 }
@@ -48,8 +51,7 @@ function answered(
   text: string,
   understanding: Understanding,
 ): LoggedEntry | null {
-  const bare = withoutPlant(sitting, asked.entry, text).toLowerCase();
-  if ([...sitting.ledger.varieties.keys()].some((name) => bare.includes(name.toLowerCase()))) return null;
+  if (namesOther(sitting.ledger, asked.entry as Plant, text)) return null;
   const read = readIn(sitting, text);
   return (
     fill(asked, text, read, sitting.ledger, understanding) ??

@@ -9,6 +9,7 @@ import { chooseBatch } from './choosing.js';
 import { allOfThem, withBatch } from './completing.js';
 import { isLogged } from './noting.js';
 import { named } from '../ledger/reach.js';
+import { namesOther } from './plants-named.js';
 import type { SlotAsk } from './talk.js';
 
 /** What names a batch is short; a longer text may name it in passing. */
@@ -133,7 +134,7 @@ function valueFor(
       if (answered === 'all' && ask.slot !== 'pots') return 'all';
       if (ask.slot === 'rooted' && (answered === 'none' || answered === 'notYet' || answered === 'no'))
         return 'none';
-      return numberIn(text);
+      return namesOther(ledger, ask.entry as Plant, text) ? null : numberIn(text);
     case 'batch': {
       if ((text.match(/[\p{L}\p{N}'’]+/gu) ?? []).length > MOST_WORDS || NOT_DONE.test(text)) return null;
       if (ask.options.includes(allOfThem) && (answered === 'all' || /\b(?:both|all|every)\b/i.test(text)))

@@ -7,6 +7,7 @@ import { isOnOneBatch } from './completing.js';
 import { doubtsFirst, LONGEST, withoutDoubts } from './correcting/doubts.js';
 import { slotIn } from './correcting/few-words.js';
 import { otherThan } from './correcting/swapping.js';
+import { isOther } from './plants-named.js';
 import type { Sitting } from './sitting.js';
 import { withoutSlots } from './slots.js';
 import type { SlotAsk } from './talk.js';
@@ -18,11 +19,27 @@ export function ofOtherPlant(
   text: string,
   read: ReadNote,
 ): LoggedEntry | null {
-  if (!isOnOneBatch(entry.kind) || slot === 'batch' || text.length > LONGEST) return null;
-  const plant = plantAmended(read) ?? otherBatch(sitting, entry as Plant, text) ?? plantAlone(sitting, text);
-  if (!plant) return null;
+  const isOfBatch = isOnOneBatch(entry.kind);
+  if ((!isOfBatch && entry.kind !== 'strike') || slot === 'batch' || text.length > LONGEST) return null;
+  const own = entry as Plant;
+  const plant =
+    numberedPlant(sitting, own, slot, read) ??
+    (isOfBatch ? (plantAmended(read) ?? otherBatch(sitting, own, text)) : null) ??
+    plantAlone(sitting, text);
+  // Cuttings that are still to be logged have no batch.
+  if (!plant || (!isOfBatch && plant.batch !== undefined)) return null;
   const wanted = refusal && 'wanted' in refusal ? { [slot]: refusal.wanted } : {};
-  return { ...withoutSlots(entry, 'variety', 'crop', 'batch'), ...plant, ...wanted } as LoggedEntry;
+  return { ...withoutSlots(entry, 'variety', 'crop', 'batch'), ...wanted, ...plant } as LoggedEntry;
+}
+
+/** "Sorry, I meant the Salt Harrier, two of them": with a number of its own. */
+function numberedPlant({ ledger }: Sitting, own: Plant, slot: string, { entries }: ReadNote): Plant | null {
+  const [only, another] = entries;
+  if (!only || another || only.entry.kind !== 'amend') return null;
+  const { set = {}, ...about } = only.entry;
+  if (Object.keys(set).join() !== slot || about.date !== undefined) return null;
+  const said = plantOf(about);
+  return isOther(ledger, own, said) ? { ...said, ...set } : null;
 }
 
 function plantAmended({ entries }: ReadNote): Plant | null {

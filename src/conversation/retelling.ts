@@ -1,6 +1,7 @@
 /** "Seven, all in one pot", "ten no eleven": an answer with more in it than its number, read as the act told with it. */
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import { actWords } from './act-words.js';
+import { withoutPlant } from './plants-named.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 import { plantSaid } from './slots.js';
@@ -33,7 +34,7 @@ const MOST_WORDS_OF_NUMBER = 3;
 /** The entry with what the reply says, where that begins with its number and tells no act of its own; else null. */
 export function retold(sitting: Sitting, { entry, slot }: SlotAsk, text: string): LoggedEntry | null {
   const act = actWords[entry.kind];
-  const words = withoutPlant(sitting, entry, text.trim()).replace(LEADS, '');
+  const words = withoutPlant(sitting.ledger, entry as Plant, text.trim()).replace(LEADS, '');
   if (act === undefined || slot !== 'count' || words.length > LONGEST) return null;
   const whole = wholeTold(sitting, words);
   if (whole !== null) return { ...entry, count: whole } as LoggedEntry;
@@ -61,17 +62,6 @@ function wholeTold(sitting: Sitting, words: string): number | null {
   return typeof value === 'number' && /\d|\b(?:each|every|per|apiece|pots?|trays?)\b/i.test(words)
     ? value
     : null;
-}
-
-/** "There were eight of the Salt Harrier cuttings": without the plant that was asked about. */
-export function withoutPlant({ ledger }: Sitting, entry: LoggedEntry, words: string): string {
-  const { variety, batch } = entry as Plant;
-  const name = variety ?? ledger.batches.get(batch ?? '')?.variety ?? '';
-  const at = name === '' ? -1 : words.toLowerCase().indexOf(name.toLowerCase());
-  if (at < 0) return words;
-  const before = words.slice(0, at).replace(/(?:\bof )?(?:\b(?:the|my|those|them) )?$/i, '');
-  const behind = words.slice(at + name.length).replace(/^s?(?: (?:cuttings|plants|ones))?\b/i, '');
-  return `${before.trim()} ${behind.replace(/^[\s,:–—-]+/u, '')}`.trim();
 }
 
 function beginsWithNumber(sitting: Sitting, words: string): boolean {

@@ -15,11 +15,15 @@ export interface UndoMeant {
 /** What each undo of the note names, in order; words beside it name nothing. */
 export function undosMeant(note: Note): readonly UndoMeant[] {
   const utterance = utteranceOf(note);
-  return partsAtMarks(utterance.pieces).flatMap((part) => {
+  const parts = partsAtMarks(utterance.pieces);
+  return parts.flatMap((part, at) => {
     const line = lineOf(part, utterance);
     const noun = nounTakenBack(line);
     if (noun === undefined) return [];
-    const [named] = plantsIn(part);
+    // "Undo that one, the Ember Fox".
+    const behind = parts[at + 1] ?? [];
+    const isPlantAlone = /^(?:the |my )?plantname$/.test(lineOf(behind, utterance));
+    const [named] = plantsIn(isPlantAlone ? [...part, ...behind] : part);
     const to = noun === null ? undefined : / to ([a-z']+)/.exec(line)?.[1];
     return [
       {

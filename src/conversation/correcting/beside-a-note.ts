@@ -2,6 +2,7 @@
 import type { ReadNote } from '../../language/note.js';
 import { amend } from '../amending.js';
 import type { Context } from '../answering.js';
+import { named } from '../../ledger/reach.js';
 import { isLogged } from '../noting.js';
 import { readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
@@ -29,7 +30,10 @@ export function putsRight(
   const [, first = '', rest = ''] = JOINT.exec(withoutVocative(text).slice(0, LONGEST + 1)) ?? [];
   if (text.length > LONGEST) return null;
   const [, lead = '', last = ''] = BEHIND_TALK.exec(text.trim()) ?? [];
-  const isTalk = lead !== '' && [lead, text].every((part) => readIn(sitting, part).entries.length === 0);
+  const isTalk =
+    lead !== '' &&
+    readIn(sitting, lead).entries.length === 0 &&
+    read.entries.every(({ entry }) => entry.kind === 'amend');
   if (isTalk && rights(sitting, last, readIn(sitting, last), context)) return { rest: '' };
   if (first === '') return null;
   const isNote = readIn(sitting, rest).entries.some(
@@ -42,7 +46,13 @@ export function putsRight(
     : null;
 }
 
-/** "It was three, and I watered the rest": of the two only the note is read in the whole text. */
+/** "It was cold, and I watered the rest": of the day, and of no loss. */
+const WEATHER = /\b(?:cold|chilly|freezing|frosty|cool|warm|hot|boiling|dry|wet|damp|humid)[,.]?$/i;
+
+/**
+ * "It was three, and I watered the rest", "make that four, and I lost a Marble Wren": of the two the whole text is read
+ * as the note alone, or as one correction of the plant that the note names.
+ */
 function amendsAlone(
   sitting: Sitting,
   first: string,
@@ -52,7 +62,11 @@ function amendsAlone(
 ): boolean {
   const [only, another] = entries;
   if (!only || another || only.entry.kind !== 'amend' || isAnswering(sitting, context)) return false;
-  if (whole.entries.some(({ entry }) => entry.kind === 'amend')) return false;
+  if (WEATHER.test(first)) return false;
+  const isRead = whole.entries.some(({ entry }) => entry.kind === 'amend');
+  // "It was Sunday and I took three Marble Wren" tells of the three.
+  if (isRead && (whole.entries.length > 1 || named(only.entry) || 'date' in (only.entry.set ?? {})))
+    return false;
   amend(sitting, only.entry, context.lines, kindTold(sitting, first, only.entry));
   return true;
 }

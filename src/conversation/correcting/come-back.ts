@@ -11,8 +11,11 @@ const LOST =
   '(?:lost|wrote off|written off|binned|chucked|threw out|thrown out|gave up on|given up on|thought (?:was|were) (?:dead|gone|goners)|(?:told you|said|put down) (?:was|were|as) (?:dead|lost|gone))';
 const BACK =
   '(?:revived|recovered|perked up|come back|came back|come round|came round|pulled through|rallied|shooting|reshooting|sprouting|resprouted|sprouted|regrown|alive|growing|grown back|on the mend)';
+/** "Growing mould", "recovered, but died again". */
+const AILING =
+  '[^.!?]+\\b(?:mould\\w*|mold\\w*|fungus|fungi|mushrooms?|moss|algae|fur|fuzz|weeds?|slime|but|wrong|died|dead|not)\\b';
 const COME_BACK = new RegExp(
-  `^(?:good news[,:!.]? )?(?<number>all|both|\\d+|\\p{L}+)(?: of)?(?: (?:the|those|them|my))?(?: (?:\\d+|two|three|four|five|six|seven|eight|nine|ten))?(?: of)?(?: (?:the|those|them|my))? ?(?<which>.{0,40}?) ?(?:dead ones?|(?:that |which )?(?:i|we)(?: had|['’]d)? ${LOST})(?: to \\p{L}+)? (?:(?:have|has|are|is)(?: actually| all| both| now)? )?${BACK}\\b[^.!?]{0,40}[.!]?$`,
+  `^(?:good news[,:!.]? )?(?<number>all|both|\\d+|\\p{L}+)(?: of)?(?: (?:the|those|them|my))?(?: (?:\\d+|two|three|four|five|six|seven|eight|nine|ten))?(?: of)?(?: (?:the|those|them|my))? ?(?<which>.{0,40}?) ?(?:dead ones?|(?:that |which )?(?:i|we)(?: had|['’]d)? ${LOST})(?: to \\p{L}+)? (?:(?:have|has|are|is)(?: actually| all| both| now)? )?${BACK}\\b(?!${AILING})[^.!?]{0,40}[.!]?$`,
   'iu',
 );
 

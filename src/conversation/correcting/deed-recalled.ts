@@ -102,7 +102,13 @@ export function recallsDeed(sitting: Sitting, text: string, context: Context): b
         .trim() || about;
     const set =
       slotIn(sitting, said) ?? (kind === 'dispatch' && /^\p{Lu}\p{L}+$/u.test(said) ? { to: said } : null);
-    if (!set || (counted !== undefined && !('count' in set && namesPlant(sitting, which)))) continue;
+    // "Actually Peg took three more": told besides.
+    if (
+      !set ||
+      /\b(?:more|another|extra)\b/i.test(value) ||
+      (counted !== undefined && !('count' in set && namesPlant(sitting, which)))
+    )
+      continue;
     const isOfKind = (each: StandingEntry): boolean => {
       if (back !== undefined) return true;
       if (counted !== undefined) return isCountedAnew(sitting, each);

@@ -85,7 +85,7 @@ export const amendRules: readonly AmendRule[] = [
   {
     name: 'that was <day>',
     pattern:
-      /^(?:that|it|this|the last one|that last one) was (?:on |actually |really |in fact )*(?:yesterday|today|last|the|mon|tue|wed|thu|fri|sat|sun)/,
+      /^(?:that|it|this|the last one|that last one) was (?:on |actually |really |in fact )*(?:yesterday|today|last|the|(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?)\b/,
   },
   {
     name: 'I said <x> but it was <y>',

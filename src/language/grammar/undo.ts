@@ -48,6 +48,12 @@ const undoRules: readonly UndoRule[] = [
       `^${OPEN}(?:undo|unlog|revert|scratch|retract|delete|cancel|ignore|forget|disregard|remove|erase|scrap|withdraw|take back)(?: about)? (?:the|my|that) (?:last )?plantname (?:(${entryNouns})|one|entry|note|line)${AFTER}$`,
     ),
   },
+  {
+    name: 'undo that one, the <plant>',
+    pattern: new RegExp(
+      `^${OPEN}(?:undo|revert|scratch|delete|cancel) that one (?:the |my )?plantname${AFTER}$`,
+    ),
+  },
   // Behind an undo; alone it would say nothing.
   {
     name: 'and the one before',
