@@ -11,7 +11,7 @@ const GIVES = /^(?:give|hand|bring|drop|send|pass|let|offer|donate|swap|leave|po
 const OURS = /^(?:me|us|mine|my|our|ours)$/;
 const GIVEN = /^(?:stock|receive|dispatch)$/;
 
-/** "On telly they were potting on pelargoniums". */
+/** "On telly they were potting on pelargoniums"; no "on telly they gave frost, so covered mine". */
 const SEEN_ON =
   /(?:^| )on (?:the |my )?(?:telly|tv|television|radio|wireless|news|internet|facebook|instagram|insta|tiktok|youtube|reddit|forum|group) .*\b(?:they|he|she|someone|somebody|people|folk|everyone|chap|bloke|guy|woman|man|lady)\b/;
 
@@ -31,7 +31,8 @@ export function ofAnother(pieces: readonly Piece[], clause: Clause, before: read
     return true;
   if (kind === 'stock' && clause.hit && isBoughtByAnother(pieces, clause.from, clause.hit.from)) return true;
   if (!GIVEN.test(kind) && isByAnother(pieces, clause)) return true;
-  if (partsWithTheirs(pieces, clause) || SEEN_ON.test(before.join(' '))) return true;
+  if (partsWithTheirs(pieces, clause) || SEEN_ON.test(before.slice(before.lastIndexOf('so') + 1).join(' ')))
+    return true;
   // "Auntie left me her Salt Harrier": mine from now on.
   if (/^(?:stock|receive)$/.test(kind) && own.some((at) => /^(?:me|us)$/.test(wordAt(pieces, at))))
     return false;

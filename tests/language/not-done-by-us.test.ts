@@ -94,6 +94,8 @@ describe('a doing named and left undone', () => {
     ['the six Salt Harrier I wanted have rooted', 'check'],
     ['time flies, potted on six Salt Harrier', 'potOn 6'],
     ['managed to get six Salt Harrier potted on', 'potOn 6'],
+    ['had to get six Salt Harrier potted on before the rain', 'potOn 6'],
+    ['on the forum they swear by it so took six Salt Harrier in water', 'strike 6'],
     ['watered the baby fuchsias', 'tend'],
     ['no use moaning, lost three Salt Harrier', 'loss 3'],
     ['must pot on the Salt Harrier, got six at the fair', ''],

@@ -158,9 +158,10 @@ function isCutShort({ pieces, hit }: MoodSeen): boolean {
   );
 }
 
-/** "Managed to get six potted on", "did get potted on". */
+/** "Managed to get six potted on", "had to get six potted on", "did get potted on". */
 const isGot = (seen: MoodSeen): boolean =>
-  back(seen, 2) === 'did' || (back(seen, 2) === 'to' && MANAGED.test(back(seen, 3)));
+  back(seen, 2) === 'did' ||
+  (back(seen, 2) === 'to' && (back(seen, 3) === 'had' || MANAGED.test(back(seen, 3))));
 
 /** Put somewhere for it. */
 const isPutToHarden = ({ hit, pieces, clause }: MoodSeen): boolean =>
