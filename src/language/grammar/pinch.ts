@@ -1,9 +1,8 @@
 /** Growing tips taken out. */
 import type { Piece } from '../pieces.js';
+import { cuttingsTaken } from './pinch/cuttings-taken.js';
+import { tipsRemoved } from './pinch/tips-removed.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
-
-const cuttingsTaken = (pieces: readonly Piece[], _from: number, to: number): boolean =>
-  followsWord(pieces, to, /^(?:cuttings|cutting|bits|slips)$/);
 
 /** "Kids pinched two off the wall": stolen. */
 const isStolen = (pieces: readonly Piece[], from: number, to: number): boolean =>
@@ -45,7 +44,11 @@ export const pinchRules: readonly Rule[] = [
       // "Took 8 tips off these": cuttings.
       (/^(?:took|cut|snipped)$/.test(wordAt(p, f)) && p[t - 3]?.is === 'count') ||
       p.slice(f, t).some(({ is }) => is === 'cutting') ||
-      followsWord(p, t, /^(?:stock|mother|parent|stuck|struck)$/),
+      followsWord(p, t, /^(?:stock|mother|parent|stuck|struck|pots?|bottles?)$/) ||
+      // "Took the top off the propagator".
+      p[wordAt(p, t) === 'the' ? t + 1 : t]?.is === 'place',
+    phrasings: ['nipped the tips out of the Salt Harrier', 'took the tops off the Salt Harrier'],
+    mustNot: ['took the top off the propagator, Salt Harrier fine'],
   },
   {
     name: 'nipped out <plant>',
@@ -54,6 +57,7 @@ export const pinchRules: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       (closeBehind(p, t, 'plant', 'count') || precedes(p, f, 5, 'plant')) &&
+      !/^(?:to|for)$/.test(wordAt(p, t)) &&
       !followsWord(p, t, /^(?:pot|pots|tray|trays|jar)$/) &&
       !cuttingsTaken(p, f, t) &&
       !p.slice(t).some(({ is }) => is === 'medium') &&
@@ -70,6 +74,7 @@ export const pinchRules: readonly Rule[] = [
       ),
     mustNot: [
       'tipped out the Salt Harrier for a nosey',
+      'nipped out to check the Salt Harrier',
       'nipped off six flowers of Salt Harrier and stuck them in a vase',
     ],
   },
@@ -154,50 +159,7 @@ export const pinchRules: readonly Rule[] = [
     unless: (p, _f, t) => wordAt(p, t) === 'of',
     phrasings: ['gave half the Salt Harrier a pinch today', 'gave the Salt Harrier their overdue pinch'],
   },
-  {
-    name: 'the growing points of <plant> removed',
-    kind: 'pinch',
-    head: 'points|tips|tops|growing .. removed|pinched|nipped|snipped|off|out',
-    shape: 'subject',
-    when: (p, f, t) =>
-      (p.slice(f, t).some(({ is }) => is === 'plant') ||
-        precedes(p, f, 5, 'plant') ||
-        (p[t]?.is === 'break' && p[t + 1]?.is === 'plant') ||
-        (/^(?:from|off|of|on)$/.test(wordAt(p, t)) && closeBehind(p, t, 'plant'))) &&
-      !p.some(
-        (piece) =>
-          piece.is === 'word' &&
-          /^(?:cuttings|cutting|need|needs|want|will|took|take|taken|struck)$/.test(piece.text),
-      ),
-    phrasings: [
-      'the growing points of eight Salt Harrier have been removed',
-      'growing tips removed from the Salt Harrier',
-    ],
-  },
-  {
-    name: 'took out the tips, <plant>',
-    kind: 'pinch',
-    head: 'take~past|pick~past|whip~past|snip~past|nip~past|cut~past|break~past out|off the|their|its|all? growing|soft? tips|tops|tip|top|points|leaders',
-    shape: 'object',
-    when: (p, f, t) => precedes(p, f, 5, 'plant') || closeBehind(p, t, 'plant'),
-    unless: (p, f, t) =>
-      cuttingsTaken(p, f, t) || followsWord(p, t, /^(?:rooted|root|stuck|struck|inserted)$/),
-    phrasings: ['went over the Salt Harrier and took out the tips'],
-    mustNot: [
-      'nipped off the tips of the Salt Harrier for cuttings',
-      'took off the tips of the Salt Harrier and stuck them in sand',
-    ],
-  },
-  {
-    name: 'removed the tips, <plant>',
-    kind: 'pinch',
-    head: 'remove~past|rubbed the|their|its|all? growing|soft? tips|tops|tip|top|points|leaders out|off?',
-    shape: 'object',
-    when: (p, f, t) => precedes(p, f, 5, 'plant') || closeBehind(p, t, 'plant'),
-    unless: cuttingsTaken,
-    phrasings: ['from the Salt Harrier I have removed the top'],
-    mustNot: ['removed the top from the cold frame, Salt Harrier fine'],
-  },
+  ...tipsRemoved,
   {
     name: '<plant> had their tips nipped out',
     kind: 'pinch',
@@ -224,7 +186,12 @@ export const pinchRules: readonly Rule[] = [
     head: 'stop~past',
     shape: 'object',
     when: (p, f, t) =>
-      (closeBehind(p, t, 'plant') && !/^(?:to|for|at|by|in|off|me|us|him|her|\w+ing)$/.test(wordAt(p, t))) ||
+      (closeBehind(p, t, 'plant') &&
+        !/^(?:to|for|at|by|in|off|me|us|him|her|\w+ing)$/.test(wordAt(p, t)) &&
+        // "Stopped the slugs eating them", "stopped them from wilting".
+        !followsWord(p, t, /^(?:from|(?!(?:morning|evening|growing)$)\w+ing)$/)) ||
       (precedes(p, f, 4, 'plant') && (endsAt(p, t) || wordAt(p, t) === 'at')),
+    phrasings: ['stopped the Salt Harrier'],
+    mustNot: ['stopped the Salt Harrier drying out', 'stopped the slugs eating the Salt Harrier'],
   },
 ];

@@ -194,11 +194,12 @@ export const potOnRules: readonly Rule[] = [
     shape: 'subject',
     when: (p, f) =>
       p.slice(0, f).some(({ is }) => is === 'plant') && !/^(?:i|we|you|they)$/.test(wordAt(p, f - 1)),
+    unless: (p, _f, t) => followsWord(p, t, /^(?:waiting|ready|coming|ordered|somewhere)$/),
     phrasings: [
       'Salt Harrier got new pots, four of them',
       'the Salt Harrier were bursting out so every one has a bigger pot now',
     ],
-    mustNot: ['the Salt Harrier need a bigger pot'],
+    mustNot: ['the Salt Harrier need a bigger pot', 'the Salt Harrier have new pots waiting'],
   },
   {
     name: '<plant> in its own pot',

@@ -73,9 +73,14 @@ export const noRoots: readonly Rule[] = [
     head: 'not|never a sausage|peep|whisker|dicky|hair|thread on|from|under|yet|below',
     shape: 'object',
     rooted: 'none',
-    when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 3, 'plant'),
+    when: (p, f, t) =>
+      p[/^(?:the|my|our|those)$/.test(wordAt(p, t)) ? t + 1 : t]?.is === 'plant' ||
+      precedes(p, f, 3, 'plant'),
     phrasings: ['not a sausage on the Salt Harrier', 'Salt Harrier: not a whisker yet'],
-    mustNot: ['not a hair out of place on Doreen, sold two Salt Harrier'],
+    mustNot: [
+      'not a hair out of place on Doreen, sold two Salt Harrier',
+      'not a peep from Doreen about the Salt Harrier',
+    ],
   },
   {
     name: 'nothing on <plant>',

@@ -1,11 +1,22 @@
 /** Roots that were seen: "roots at the holes", "six have roots", "showing roots". */
 import type { Piece } from '../../pieces.js';
-import { follows, type Rule, wordAt } from '../rule.js';
+import { follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { notAboutRoots } from './not-about-roots.js';
 
 /** What is done to find roots. */
 const isSeeking = (pieces: readonly Piece[], at: number): boolean =>
   /^(?:look|looked|check|checked|feel|search|see|dig)$/.test(wordAt(pieces, at));
+
+/** "Looking for the first roots", "expected Friday": still to be seen. */
+function notYetSeen(pieces: readonly Piece[], from: number, to: number): boolean {
+  for (let at = from - 1; at >= 0 && pieces[at]?.is !== 'break'; at--)
+    if (
+      /^(?:want|wants|until|till|hope|hoping|waiting|expect|expecting)$/.test(wordAt(pieces, at)) ||
+      (wordAt(pieces, at) === 'looking' && wordAt(pieces, at + 1) === 'for')
+    )
+      return true;
+  return followsWord(pieces, to, /^(?:expected|hopefully)$/);
+}
 
 export const rootsSeen: readonly Rule[] = [
   {
@@ -33,6 +44,7 @@ export const rootsSeen: readonly Rule[] = [
     // "Put them in the propagator to root" tells what for.
     unless: (p, f, t) =>
       notAboutRoots(p, f, t) ||
+      notYetSeen(p, f, t) ||
       p.slice(f, t).some((piece) => piece.is === 'word' && piece.text === 'no') ||
       wordAt(p, t - 2) === 'to' ||
       // "Have wanted to look for roots": sought.
@@ -69,9 +81,16 @@ export const rootsSeen: readonly Rule[] = [
     shape: 'subject',
     when: (p, f) =>
       p.slice(0, f).some(({ is }) => is === 'count') && p.slice(0, f).some(({ is }) => is === 'plant'),
-    unless: (p, f, t) => notAboutRoots(p, f, t) || /^(?:no|without)$/.test(wordAt(p, f - 1)),
+    unless: (p, f, t) =>
+      notAboutRoots(p, f, t) ||
+      notYetSeen(p, f, t) ||
+      /^(?:no|without|any|few|hardly|with)$/.test(wordAt(p, f - 1)),
     phrasings: ['ten Salt Harrier well away now, good roots'],
-    mustNot: ['bought ten Salt Harrier, good roots'],
+    mustNot: [
+      'bought ten Salt Harrier, good roots',
+      'want four Salt Harrier with good roots',
+      'four Salt Harrier, hardly any good roots',
+    ],
   },
   {
     name: 'first roots on <plant>',
@@ -80,14 +99,19 @@ export const rootsSeen: readonly Rule[] = [
     shape: 'object',
     rooted: 'some',
     when: (p, _f, t) => follows(p, t, 'plant'),
-    unless: notAboutRoots,
+    unless: (p, f, t) => notAboutRoots(p, f, t) || notYetSeen(p, f, t),
     phrasings: ['first roots on the Salt Harrier'],
+    mustNot: [
+      'looking for the first roots on the Salt Harrier',
+      'first roots on the Salt Harrier expected Friday',
+      'first roots on the Salt Harrier by Friday hopefully',
+    ],
   },
   {
     name: 'roots on <count> of <plant>',
     kind: 'check',
     head: 'roots|root spotted|seen|found? on|in|from|at|coming|showing|poking|out|through|visible|under',
     shape: 'object',
-    unless: notAboutRoots,
+    unless: (p, f, t) => notAboutRoots(p, f, t) || notYetSeen(p, f, t),
   },
 ];

@@ -1,8 +1,15 @@
 /** Plants that somebody fetched or was let have, told from their side: "Sal came for her 4", "Doreen's taken two". */
+import type { Piece } from '../../pieces.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { CUTTINGS, isBuyer, isCarried } from '../taken-away.js';
 import { KIN } from '../../somebody-else.js';
 import { cameAndTook, isSomeones } from '../other-people.js';
+
+/** "… for me". */
+const isForMe = (pieces: readonly Piece[], from: number): boolean =>
+  pieces
+    .slice(from)
+    .some((_, n) => wordAt(pieces, from + n) === 'for' && /^(?:me|us)$/.test(wordAt(pieces, from + n + 1)));
 
 export const fetched: readonly Rule[] = [
   {
@@ -58,8 +65,10 @@ export const fetched: readonly Rule[] = [
     unless: (p, f, t) =>
       followsWord(p, t, CUTTINGS) ||
       followsWord(p, t, /^(?:his|her|their|own)$/) ||
-      // "The neighbour had two in flower": seen there.
-      (wordAt(p, f) === 'had' && KIN.test(wordAt(p, f - 1))),
+      // "Picked up two for me": bought for us.
+      (wordAt(p, f) !== 'took' && isForMe(p, t)) ||
+      // "The neighbour has two in flower": seen there.
+      (/^ha(?:d|s|ve)$/.test(wordAt(p, f)) && KIN.test(wordAt(p, f - 1))),
     phrasings: [
       'customer took 6 Salt Harrier',
       'a visitor picked up 6 Salt Harrier',
@@ -69,6 +78,8 @@ export const fetched: readonly Rule[] = [
       'my sister took 4 Salt Harrier cuttings',
       'my brother has taken six of his own Salt Harrier',
       'the neighbour had two Salt Harrier flowering',
+      'my friend has four Salt Harrier in flower already',
+      'my neighbour picked up two Salt Harrier for me',
       'a customer took 3 cuttings of Salt Harrier',
       'a customer wanted 6 Salt Harrier',
     ],
@@ -100,11 +111,11 @@ export const fetched: readonly Rule[] = [
     when: (p, f, t) =>
       f === 0 &&
       p[t]?.is === 'word' &&
-      !/^(?:me|us|hand)$/.test(wordAt(p, t)) &&
+      !/^(?:me|us|hand|mistake|post|mail|phone|van|courier|slugs)$/.test(wordAt(p, t)) &&
       p.slice(t).some(({ is }) => is === 'count') &&
       p.slice(t).some(({ is }) => is === 'plant'),
     phrasings: ['collected by Hexley Nurseries 80 Salt Harrier'],
-    mustNot: ['collected by me, 80 Salt Harrier'],
+    mustNot: ['collected by me, 80 Salt Harrier', 'bought by mistake: 3 Salt Harrier'],
   },
   {
     name: '<recipient> had <count> <plant> for their own',

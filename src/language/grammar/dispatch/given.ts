@@ -53,7 +53,10 @@ export const given: readonly Rule[] = [
     head: 'sell~past|flog~past|invoice~past|raffled|auctioned off?',
     shape: 'object',
     how: 'sold',
-    unless: (p, _f, t) => /^(?:me|us|out)$/.test(wordAt(p, t)),
+    unless: (p, f, t) =>
+      /^(?:me|us|out)$/.test(wordAt(p, t)) ||
+      // "Was invoiced for 20": bought.
+      (wordAt(p, f) === 'invoiced' && /^(?:was|were|got|been|being|is|are)$/.test(wordAt(p, f - 1))),
   },
   {
     name: 'made <money> on <count> <plant>',

@@ -1,9 +1,16 @@
 /** Plants sent or carried to somebody: "posted six to Ken", "dropped three round to Sheila", "two off to the parish sale". */
+import type { Piece } from '../../pieces.js';
 import { CUTTINGS, goesToOutlet, isCarried, leavesWith } from '../taken-away.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { KIN } from '../../somebody-else.js';
 import { causeAt } from '../loss/counted.js';
 import { cameToNothing } from '../loss/to-nothing.js';
 import { isReceiver, sentByOthers } from '../other-people.js';
+
+/** "Order sent to Hexley for 60": wanted of them. */
+const isOrderFor = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  /^orders?$/.test(wordAt(pieces, from)) &&
+  pieces.slice(to).some(({ is }, n) => is === 'count' && wordAt(pieces, to + n - 1) === 'for');
 
 export const sent: readonly Rule[] = [
   {
@@ -15,6 +22,7 @@ export const sent: readonly Rule[] = [
     when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 6, 'plant', 'count'),
     unless: (p, f, t) =>
       sentByOthers(p, f, t) ||
+      isOrderFor(p, f - 1, t) ||
       // "208 Salt Harrier plugs delivered".
       (wordAt(p, f) === 'delivered' && /^(?:plugs|liners|plantlets)$/.test(wordAt(p, f - 1))),
   },
@@ -25,8 +33,13 @@ export const sent: readonly Rule[] = [
     head: 'dispatch|dispatches|despatch|order|orders note|out|away|sent|gone?',
     shape: 'object',
     phrasings: ['order out: 60 Salt Harrier, Marsh & Sons'],
-    mustNot: ['order: 60 Salt Harrier', 'order in: 60 Salt Harrier'],
-    unless: (p, f, t) => /^orders?$/.test(wordAt(p, f)) && t === f + 1,
+    mustNot: [
+      'order: 60 Salt Harrier',
+      'order in: 60 Salt Harrier',
+      'order sent to Hexley for 60 Salt Harrier',
+      'order gone to Harrops for 10 Salt Harrier',
+    ],
+    unless: (p, f, t) => (/^orders?$/.test(wordAt(p, f)) && t === f + 1) || isOrderFor(p, f, t),
     when: (p, f, t) =>
       f === 0 && p.slice(t).some(({ is }) => is === 'plant') && p.slice(t).some(({ is }) => is === 'count'),
   },
@@ -88,8 +101,14 @@ export const sent: readonly Rule[] = [
     shape: 'subject',
     when: (p, f) => precedes(p, f, 4, 'count') && p[f - 1]?.is === 'plant',
     phrasings: ['200 Salt Harrier on the lorry for Hexley Nurseries'],
-    mustNot: ['200 Salt Harrier on the trolley for potting', '200 Salt Harrier on the bench for Doreen'],
-    unless: (p, _f, t) => p[t]?.is === 'word' && /(?:ing|the|a|now|days)$/.test(wordAt(p, t)),
+    mustNot: [
+      '200 Salt Harrier on the trolley for potting',
+      '200 Salt Harrier on the trolley to the greenhouse',
+      '200 Salt Harrier on the trolley to go',
+      '200 Salt Harrier on the bench for Doreen',
+    ],
+    unless: (p, _f, t) =>
+      p[t]?.is === 'place' || /ing$|^(?:the|a|now|days|go|be|move|pot|take)$/.test(wordAt(p, t)),
   },
   {
     name: 'took <count> <plant> to <recipient>',
@@ -144,12 +163,13 @@ export const sent: readonly Rule[] = [
     when: (p, f, t) =>
       p.slice(f, t).some(({ is }) => is === 'count') &&
       p.slice(f, t).some(({ is }) => is === 'plant') &&
-      p[t]?.is === 'word' &&
-      /^(?:mr|mrs|ms|miss|dr|my|our)$/.test(wordAt(p, t)),
+      (/^(?:mr|mrs|ms|miss|dr)$/.test(wordAt(p, t)) ||
+        (/^(?:my|our)$/.test(wordAt(p, t)) && KIN.test(wordAt(p, t + 1)))),
     phrasings: ['left three Salt Harrier on the doorstep for Mrs Abbery'],
     mustNot: [
       'left three Salt Harrier in the porch for now',
       'left three Salt Harrier for the winter',
+      'left three Salt Harrier in the porch for my holiday',
       'left three Salt Harrier for my brother to water',
     ],
     unless: (p, _f, t) => followsWord(p, t, /^to$/),

@@ -23,7 +23,7 @@ export const wholeLedger: readonly InstructionRule[] = [
       '(?:search|find|look up|look for|grep)\\b(?: for| the notes for| my notes for| notes for)? .*',
     ),
     read: ({ line, written }) =>
-      /^(?:.*\b)?(?:search|look up)\b/.test(line) ||
+      /^(?:.*\b)?(?:search|look up(?! (?:at|from|to|in)\b))\b/.test(line) ||
       /\b(?:notes?|entries|mentions?|anything|everything) (?:about|on|of|with|for|that)\b/.test(line)
         ? {
             kind: 'search',

@@ -44,8 +44,12 @@ export const broken: readonly Rule[] = [
       (p[t]?.is === 'plant' || p[t]?.is === 'count' || p[t + 1]?.is === 'plant') &&
       follows(p, t, 'plant') &&
       p.slice(t).some(({ is }) => is === 'count'),
+    unless: (p, _f, t) => followsWord(p, t, /^(?:pots?|trays?|bleach|cloth|jeyes)$/),
     phrasings: ['botrytis wiped out nine Salt Harrier', 'wiped out: Salt Harrier, all nine, greenfly'],
-    mustNot: ['wiped out the nine trays for the Salt Harrier'],
+    mustNot: [
+      'wiped out the nine trays for the Salt Harrier',
+      'wiped out all nine Salt Harrier pots with bleach',
+    ],
   },
   {
     name: 'let <count> <plant> die',

@@ -56,10 +56,13 @@ export const died: readonly Rule[] = [
     kind: 'loss',
     head: 'keel~|tip~past|curl~past|give~past over|up',
     shape: 'subject',
-    when: (p, f) =>
+    when: (p, f, t) =>
       /^keel/.test(wordAt(p, f)) ||
-      (precedes(p, f, 5, 'count') && /^(?:curled|gave|given)/.test(wordAt(p, f))),
+      (precedes(p, f, 5, 'count') &&
+        (/^curled/.test(wordAt(p, f)) ||
+          (/^(?:gave|given)/.test(wordAt(p, f)) && (endsAt(p, t) || wordAt(p, t) === 'the')))),
     phrasings: ['five Salt Harrier keeled over', 'five gave up the ghost', 'five gave up'],
+    mustNot: ['five Salt Harrier gave up flowering'],
   },
   {
     name: '<count> perished',

@@ -115,11 +115,12 @@ export const left: readonly Rule[] = [
         count?.is === 'count' &&
         count.quantity.negative === true &&
         (p[f - 1]?.is === 'plant' || p[f + 1]?.is === 'plant') &&
-        p.some((_, at) => causeAt(p, at) !== undefined)
+        // "-3 in the frame, frosted" is how cold it was.
+        p.some((_, at) => !/^(?:frost)?$/.test(causeAt(p, at) ?? ''))
       );
     },
     phrasings: ['minus two Salt Harrier, wilt', 'Salt Harrier -2, rot'],
-    mustNot: ['minus two Salt Harrier'],
+    mustNot: ['minus two Salt Harrier', 'Salt Harrier -3 in the porch, frosted'],
   },
 ];
 

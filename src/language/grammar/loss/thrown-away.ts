@@ -70,8 +70,10 @@ export const thrownAway: readonly Rule[] = [
     head: 'get~past|getting rid of <count>',
     shape: 'object',
     when: (p, _f, t) => RUINED.test(wordAt(p, t)) || RUINED.test(wordAt(p, t + 1)),
+    unless: (p, _f, t) =>
+      followsWord(p, t, /^(?:leaf|leaves|flowers?|blooms?|heads?|buds?|stems?|pots?|trays?|canes?)$/),
     phrasings: ['got rid of four blackened Salt Harrier'],
-    mustNot: ['got rid of four spare Salt Harrier'],
+    mustNot: ['got rid of four spare Salt Harrier', 'got rid of two dead Salt Harrier leaves'],
   },
   {
     name: '<disease> in <plant>, <count> removed',

@@ -40,11 +40,22 @@ export const inTheBed: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       p.slice(f, t).some(({ is }) => is === 'plant') &&
+      !follows(p, t, 'plant') &&
       !p.some(
-        (piece) => piece.is === 'word' && /^(?:cuttings?|edges?|rims?|pots?|tray|if|want)$/.test(piece.text),
+        (piece) =>
+          (piece.is === 'word' && /^(?:cuttings?|edges?|rims?|pots?|tray|if|want)$/.test(piece.text)) ||
+          (piece.is === 'place' &&
+            /\b(?:windowsill|sill|propagator|bench|shelf|frame|greenhouse|tunnel|shed|house|porch|heater)$/.test(
+              piece.place,
+            )),
       ),
     phrasings: ['put in 8 Salt Harrier along the driveway'],
-    mustNot: ['put in 8 Salt Harrier cuttings along the edge of a pot'],
+    mustNot: [
+      'put in 8 Salt Harrier cuttings along the edge of a pot',
+      'put in 8 Salt Harrier along the windowsill',
+      'put in 8 Salt Harrier beside the others in the propagator',
+      'stuck in 8 Salt Harrier beside the Tallow Bell',
+    ],
   },
   {
     name: 'put <plant> in the bed',
@@ -67,7 +78,12 @@ export const inTheBed: readonly Rule[] = [
       (precedes(p, f, 8, 'plant', 'count') || precedes(p, f, 3, 'word')) &&
       garden(p, f, t) &&
       (p.slice(0, f).some(({ is }) => is === 'plant') || /^(?:they|them|all)$/.test(wordAt(p, f - 1))),
-    unless: (p) => p.some((piece) => piece.is === 'word' && /^(?:cuttings|cutting)$/.test(piece.text)),
+    unless: (p, f, t) =>
+      p.some((piece) => piece.is === 'word' && /^(?:cuttings|cutting)$/.test(piece.text)) ||
+      // Past their flowering.
+      (/^(?:go|going|goes|gone)$/.test(wordAt(p, f)) &&
+        p.slice(f, t).some((_, n) => wordAt(p, f + n) === 'over')),
+    mustNot: ['the Salt Harrier have gone over in the border'],
   },
   {
     name: '<plant> in the ground',

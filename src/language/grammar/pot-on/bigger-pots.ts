@@ -103,7 +103,9 @@ export const biggerPots: readonly Rule[] = [
     head: 'get~past|took|lifted|tipped|knock~past .. out of .. into <size>',
     shape: 'object',
     when: (p, f, t) => p.slice(f, t).some(({ is }) => is === 'plant') || precedes(p, f, 4, 'plant'),
+    unless: (p) => p.some((piece) => piece.is === 'word' && /^(?:cuttings?|tips?|slips)$/.test(piece.text)),
     phrasings: ['got the Salt Harrier out of the tray and into 9cm'],
+    mustNot: ['took six cuttings out of the Salt Harrier and into 9cm'],
   },
   {
     name: 'stuck the <plant> in <size>',

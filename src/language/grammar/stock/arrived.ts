@@ -76,8 +76,10 @@ export const arrived: readonly Rule[] = [
     head: 'bought|booked|checked|signed in',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 7, 'plant') && ofYoung(p, f) && precedes(p, f, 7, 'count'),
+    unless: (p, f, t) =>
+      wordAt(p, f) === 'booked' && p.slice(t).some((_, n) => /^(?:for|due)$/.test(wordAt(p, t + n))),
     phrasings: ['50 Salt Harrier plugs bought in'],
-    mustNot: ['50 Salt Harrier plugs bought by Doreen'],
+    mustNot: ['50 Salt Harrier plugs bought by Doreen', '50 Salt Harrier plugs booked in, due Monday'],
   },
   {
     name: '<count> <plant> arrived',

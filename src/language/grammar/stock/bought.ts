@@ -110,6 +110,7 @@ export const bought: readonly Rule[] = [
         !ofYoung(p, f) &&
         !asCuttings(p, f) &&
         !followsWord(p, f, CUTTINGS) &&
+        !p.slice(first).some((_, n) => /^(?:to|unsold)$/.test(wordAt(p, first + n))) &&
         (followsWord(p, t, MARKETS) ||
           p.slice(t).some((piece) => piece.is === 'place' && MARKETS.test(piece.place)) ||
           (first === t && /^(?:a|an|another)$/.test(wordAt(p, t))))
@@ -120,7 +121,12 @@ export const bought: readonly Rule[] = [
       'brought home two Salt Harrier from the garden centre sale',
       'brought a Salt Harrier back from the show sale',
     ],
-    mustNot: ['brought two Salt Harrier back to the porch', 'brought home six cuttings of Salt Harrier'],
+    mustNot: [
+      'brought two Salt Harrier back to the porch',
+      'brought home six cuttings of Salt Harrier',
+      'took six Salt Harrier back to the nursery',
+      'brought six Salt Harrier back from the market unsold',
+    ],
   },
   {
     name: 'adopted <plant>',

@@ -34,8 +34,9 @@ export const delivered: readonly Rule[] = [
         (f < 3 && p.slice(t).some(({ is }) => is === 'count'))) &&
       !/^(?:into|in|to)$/.test(wordAt(p, f - 1)) &&
       (wordAt(p, t - 1) === 'in' || endsAt(p, t) || /^(?:at|finally)$/.test(wordAt(p, t))),
+    unless: (p) => p.some((_, at) => /^(?:eta|due|expected|etd)$/.test(wordAt(p, at))),
     phrasings: ['Salt Harrier plugs here at last, 3 trays of 104'],
-    mustNot: ['72 Salt Harrier into plugs'],
+    mustNot: ['72 Salt Harrier into plugs', 'ETA Friday, 60 Salt Harrier plugs'],
   },
   {
     name: '<count> plugs <plant> in from <giver>',
@@ -107,9 +108,13 @@ export const delivered: readonly Rule[] = [
       closeBehind(p, t, 'count') &&
       closeBehind(p, t, 'plant') &&
       p.some((piece) => piece.is === 'word' && YOUNG.test(piece.text)),
-    unless: (p, _f, t) => /^(?:made|gave|as)$/.test(wordAt(p, 0)) || followsWord(p, t, /^to$/),
+    unless: (p, _f, t) => /^(?:made|gave|as)$/.test(wordAt(p, 0)) || followsWord(p, t, /^(?:to|for|me)$/),
     phrasings: ['gift of three young Salt Harrier plants, already rooted'],
-    mustNot: ['gift of three rooted Salt Harrier to Doreen', 'gift of a trowel'],
+    mustNot: [
+      'gift of three rooted Salt Harrier to Doreen',
+      'gift of three rooted Salt Harrier for my sister',
+      'gift of a trowel',
+    ],
   },
   {
     name: '<count> plugs <plant> ex <supplier>',

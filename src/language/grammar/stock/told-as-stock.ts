@@ -1,5 +1,5 @@
 /** Plants told to be stock plants, however they came: "new stock plant: Salt Harrier, from Ken". */
-import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { anyStock } from './kinds-of-plant.js';
 
 export const toldAsStock: readonly Rule[] = [
@@ -39,10 +39,14 @@ export const toldAsStock: readonly Rule[] = [
     kind: 'stock',
     head: 'delivery|order|parcel|box of',
     shape: 'object',
-    when: (p, _f, t) =>
+    when: (p, f, t) =>
       anyStock(p.slice(t)) &&
       follows(p, t, 'plant') &&
-      p.some((piece) => piece.is === 'word' && /^(?:here|came|come|arrived|landed|got)$/.test(piece.text)),
+      p.some(
+        (piece, at) =>
+          piece.is === 'word' &&
+          (/^(?:here|came|come|arrived|landed)$/.test(piece.text) || (piece.text === 'got' && at < f)),
+      ),
     phrasings: ['my order of three Salt Harrier tubers is here'],
     mustNot: ['order of three Salt Harrier tubers still not sent'],
   },
@@ -52,6 +56,7 @@ export const toldAsStock: readonly Rule[] = [
     head: 'joined the|my|our collection|gang|ranks|fold|family|clan|club|tribe',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 3, 'plant') && /^(?:a|an|another|one|new)$/.test(wordAt(p, 0)),
+    unless: (p, _f, t) => wordAt(p, t) === 'of',
     phrasings: ['a Salt Harrier has joined the collection'],
     mustNot: ['the Salt Harrier have joined the ranks of the dead'],
   },
@@ -79,7 +84,13 @@ export const toldAsStock: readonly Rule[] = [
     kind: 'stock',
     head: 'come~past|arrive~past|landed|turn~past|show~past up?',
     shape: 'subject',
-    when: (p, f) => precedes(p, f, 8, 'plant') && anyStock(p),
+    when: (p, f, t) =>
+      precedes(p, f, 8, 'plant') &&
+      anyStock(p) &&
+      // "Turned yellow", "showed up a bit of mildew".
+      (!/^(?:turn|show)/.test(wordAt(p, f)) || (wordAt(p, t - 1) === 'up' && endsAt(p, t))),
+    phrasings: ['a stock plant of Salt Harrier turned up today'],
+    mustNot: ['the stock plant of Salt Harrier turned yellow'],
   },
   {
     name: 'new stock plant <plant>',

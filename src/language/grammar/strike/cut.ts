@@ -4,6 +4,7 @@ import { asCuttings } from '../stock/kinds-of-plant.js';
 import { CUTTINGS } from '../taken-away.js';
 import { isOfEach } from '../../drafting/beside-counts.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { cutUp } from './cut-up.js';
 import { isRelative } from './told-before.js';
 import { mentionsCuttings, spoken } from './of-cuttings.js';
 
@@ -62,7 +63,7 @@ export const cut: readonly Rule[] = [
     when: (p, f, t) =>
       !isRelative(p, f) &&
       !/^(?:back|down|off|the|it|them)$/.test(wordAt(p, t)) &&
-      !followsWord(p, t, /^(?:flowers?|blooms?|buds?|leaves)$/) &&
+      !followsWord(p, t, /^(?:flowers?|blooms?|buds?|leaves|vases?|bouquets?)$/) &&
       (mentionsCuttings(p, t) || (closeBehind(p, t, 'count') && follows(p, t, 'plant'))),
   },
   {
@@ -198,12 +199,7 @@ export const cut: readonly Rule[] = [
             ) &&
             /^(?:in|into|round|around|them|em|these|those|it)$/.test(wordAt(p, t + n + 1)),
         ) ||
-        // "… and they're in perlite now".
-        follows(
-          p,
-          p.findIndex((_, at) => at > t && /^(?:in|into)$/.test(wordAt(p, at))),
-          'medium',
-        )),
+        p.slice(t).some((_, n) => wordAt(p, t + n) === 'and' && standIn(p, t + n + 1))),
     phrasings: [
       'nipped off six bits of Salt Harrier and shoved them in a pot of sand',
       'snapped off five shoots of Salt Harrier and stuck them in perlite',
@@ -211,29 +207,13 @@ export const cut: readonly Rule[] = [
     ],
     mustNot: [
       'the dog nipped off two bits of Salt Harrier and put them in his bed',
+      'nipped off five Salt Harrier shoots, the Tallow Bell are in perlite',
       'nipped off six shoots of Salt Harrier and put them in the compost bin',
       'nipped off six tips of Salt Harrier',
       'snapped off two dead bits of Salt Harrier and put the pots back',
     ],
   },
-  {
-    name: 'chopped a leaf of <plant> into <count>',
-    kind: 'strike',
-    head: 'chop~past|cut~past|sliced|snip~past|divide~past .. leaf|leaves|stem|stems|root|roots .. into',
-    shape: 'object',
-    when: (p, f, t) => p[t]?.is === 'count' && p.slice(f, t).some(({ is }) => is === 'plant'),
-    phrasings: ['chopped a streptocarpus leaf into nine and stood the bits in perlite'],
-    mustNot: ['chopped a streptocarpus leaf into nothing for the hens'],
-  },
-  {
-    name: 'a leaf of <plant> chopped into <count>',
-    kind: 'strike',
-    head: 'leaf|leaves|stem|stems|root|roots be~? chopped|cut|sliced|snipped|divided up? into',
-    shape: 'subject',
-    when: (p, f, t) => p[t]?.is === 'count' && p.slice(0, f).some(({ is }) => is === 'plant'),
-    phrasings: ['a streptocarpus leaf chopped into nine, bits in perlite'],
-    mustNot: ['a streptocarpus leaf chopped into nothing for the hens'],
-  },
+  ...cutUp,
   {
     name: '<count> pieces cut from <plant>',
     kind: 'strike',

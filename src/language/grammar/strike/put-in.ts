@@ -39,17 +39,6 @@ export const putIn: readonly Rule[] = [
     phrasings: ['filled the propagator with Salt Harrier, 18 basal cuttings all told'],
     mustNot: ['filled the greenhouse with Salt Harrier', 'filled the greenhouse with Salt Harrier cuttings'],
   },
-  {
-    name: 'started <pots> of <plant> off',
-    kind: 'strike',
-    head: 'start~past off?',
-    shape: 'object',
-    when: (p, _f, t) =>
-      follows(p, t, 'plant') &&
-      (follows(p, t, 'pots') || (p[t]?.is === 'count' && followsWord(p, t, /^off$/))) &&
-      !followsWord(p, t, /^(?:tubers?|crowns?|seeds?)$/),
-    phrasings: ['started 10 Salt Harrier off, tips, in a half tray'],
-  },
   ...setGoing,
   {
     name: '<count> more <plant> on the go',
@@ -244,12 +233,21 @@ export const putIn: readonly Rule[] = [
       precedes(p, f, 5, 'count') &&
       (precedes(p, f, 8, 'plant') || closeBehind(p, f + 1, 'plant')) &&
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past') &&
-      !p.slice(f, t).some((piece) => piece.is === 'word' && /^(?:going|rooted|rooting)$/.test(piece.text)),
+      !p
+        .slice(f, t)
+        .some(
+          (piece) =>
+            piece.is === 'word' && /^(?:going|rooted|rooting|showing|growing|sprouting)$/.test(piece.text),
+        ),
     phrasings: [
       '5 Salt Harrier cuttings are now in a jar of water',
       '3 leaf cuttings from my Salt Harrier are in damp perlite now',
       'seven Salt Harrier shoots now tucked up in vermiculite',
     ],
-    mustNot: ['5 Salt Harrier cuttings going brown in water', '5 Salt Harrier cuttings rooted in water'],
+    mustNot: [
+      '5 Salt Harrier cuttings going brown in water',
+      '5 Salt Harrier cuttings rooted in water',
+      'four Salt Harrier shoots showing in compost',
+    ],
   },
 ];

@@ -41,6 +41,17 @@ const isState = (pieces: readonly Piece[], from: number): boolean =>
 
 export const setGoing: readonly Rule[] = [
   {
+    name: 'started <pots> of <plant> off',
+    kind: 'strike',
+    head: 'start~past off?',
+    shape: 'object',
+    when: (p, _f, t) =>
+      follows(p, t, 'plant') &&
+      (follows(p, t, 'pots') || (p[t]?.is === 'count' && followsWord(p, t, /^off$/))) &&
+      !followsWord(p, t, /^(?:tubers?|crowns?|seeds?)$/),
+    phrasings: ['started 10 Salt Harrier off, tips, in a half tray'],
+  },
+  {
     name: "that's <count> <plant> cuttings tucked up",
     kind: 'strike',
     head: "that's|thats|there's <count> <plant> cuttings|slips|tips|basals|<cutting> cuttings? <count>? safely|nicely? done|tucked|settled|dibbed|struck|stuck|sorted",

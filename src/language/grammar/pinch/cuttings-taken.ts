@@ -1,0 +1,13 @@
+import type { Piece } from '../../pieces.js';
+import { followsWord, wordAt } from '../rule.js';
+
+/** Tips taken to be rooted: "nipped off the tips for cuttings", "… and put them in perlite". */
+export const cuttingsTaken = (pieces: readonly Piece[], _from: number, to: number): boolean =>
+  followsWord(pieces, to, /^(?:cuttings|cutting|bits|slips)$/) ||
+  pieces.some(
+    ({ is }, at) =>
+      at > to &&
+      is === 'medium' &&
+      /^(?:in|into)$/.test(wordAt(pieces, at - 1)) &&
+      /^(?:put|stuck|popped|shoved|poked|pushed|bunged|dibbed)$/.test(wordAt(pieces, at - 3)),
+  );
