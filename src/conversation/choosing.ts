@@ -27,7 +27,8 @@ export function chooseBatch(
   const offered = labels
     .flatMap((label) => batchLabelled(ledger, label) ?? [])
     .sort((a, b) => (began(a) < began(b) ? -1 : began(a) > began(b) ? 1 : 0));
-  const lower = ` ${text.toLowerCase().replace(/[^\p{L}\p{N}'’]+/gu, ' ')} `;
+  const meant = withoutDenied(text);
+  const lower = ` ${meant.toLowerCase().replace(/[^\p{L}\p{N}'’]+/gu, ' ')} `;
   const byWord = (word: string | null) =>
     word !== null && lower.includes(` ${word.toLowerCase().replace(/[^\p{L}\p{N}'’]+/gu, ' ')} `);
   const speech = { wording: 'GB', units: 'metric', today: began(offered[0] ?? ({} as Batch)) } as const;
@@ -51,10 +52,20 @@ export function chooseBatch(
   const names = offered.flatMap((batch) => [batch.variety, batch.crop, placeOf(batch)]);
   const rest = names.reduce<string>(
     (words, name) => (name === null ? words : words.replaceAll(name.toLowerCase(), ' ')),
-    text.toLowerCase(),
+    meant.toLowerCase(),
   );
   for (const [pattern, pick] of ordinals) if (pattern.test(rest)) return pick(offered) ?? null;
   return null;
+}
+
+/** "The second lot, not the first", "not the old one, the new one": without the one that is not meant. */
+function withoutDenied(text: string): string {
+  const at = text.search(/\bnot (?:the|those|that|from|in)\b/i);
+  if (at < 0) return text;
+  const before = text.slice(0, at);
+  return /[\p{L}\p{N}]/u.test(before.replace(/^(?:no|nope|sorry|that was)\b/i, ''))
+    ? before
+    : text.slice(at).replace(/^[^,;.–—]*/, '');
 }
 
 /** Words that say nothing of where plants stand. */

@@ -144,6 +144,13 @@ function nameLength(
     pieces.slice(at + length, at + length + 4).some(({ is }) => is === 'plant')
   )
     return 0;
+  // "Ten plugs Nuala gave me": who gave them.
+  if (
+    length === 1 &&
+    /^(?:gave|brought|sent|sold|handed|dropped|posted)$/.test(wordAt(pieces, at + length)) &&
+    /^(?:me|us)$/.test(wordAt(pieces, at + length + 1))
+  )
+    return 0;
   // "Brought home a Salt Harrier from the fair".
   if (capital === length && length > 1 && isComeBy(before) && endsName(pieces, at + length)) return length;
   // "Three rooted Blue Note".

@@ -6,7 +6,7 @@ import { isSettable } from './settable.js';
 
 /** A clause with a subject of its own. */
 const CLAUSE =
-  /^(?:as |for |because |cos )?(?:i|we|i'd|it|they|the|one|two|some|someone|another)(?: \S*){0,3} (?:was|were|is|are|had|hadn't|hasn't|didn't|got|forgot|ran|found|fell|broke|looked|have|has|wasn't|weren't|did)\b/;
+  /^(?:as |for |because |cos )?(?:i|we|i'd|it|they|the|one|two|some|someone|another)(?: \S*){0,3} (?:was|were|is|are|had|hadn't|hasn't|didn't|got|forgot|ran|found|fell|broke|looked|have|has|wasn't|weren't|did|needed|turned|came|perked|rallied|recovered|survived)\b/;
 
 /** "… ten, the last two hadn't the roots for it": what a clause of its own adds behind the value tells why. */
 export function upToReason(pieces: readonly Piece[], utterance: Utterance): readonly Piece[] {

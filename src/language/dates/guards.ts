@@ -10,6 +10,9 @@ const counted = new Set(
   ).split(' '),
 );
 
+/** How many of them: "the first two". */
+const several = new Set(['two', 'three', 'four', 'five', 'six', 'few', 'couple']);
+
 /** What says that a day comes again and again ("every Friday"): a habit is no date. */
 const habits = new Set(['every', 'each', 'most']);
 
@@ -35,7 +38,10 @@ export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: nu
   // "On the 20th to take more", but "the first to root".
   if (tokens[end]?.word === 'to' && (tokens[at]?.word === 'on' || tokens[at - 1]?.word === 'on'))
     return false;
-  return phrase.ordinal === true && counted.has(tokens[end]?.word ?? '');
+  if (phrase.ordinal !== true) return false;
+  // "The second two were limp", but "on the second two rooted".
+  const isSpelt = last?.digits !== true && tokens[at]?.word !== 'on' && tokens[at - 1]?.word !== 'on';
+  return counted.has(tokens[end]?.word ?? '') || (isSpelt && several.has(tokens[end]?.word ?? ''));
 }
 
 /** "Last month's": written with two characters more than the word has. */
