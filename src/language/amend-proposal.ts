@@ -28,8 +28,8 @@ export function proposeRestatement(
 ): Proposal | undefined {
   const restated = restatementIn(pieces, note.context?.pending !== undefined);
   const not = pieces.findIndex((_, at) => wordAt(pieces, at) === 'not');
-  if (!restated || isOfSomethingElse(lineOf(withoutReasons(pieces), utterance), pieces, not))
-    return undefined;
+  if (!restated || isWish(pieces, lineOf(pieces, utterance))) return undefined;
+  if (isOfSomethingElse(lineOf(withoutReasons(pieces), utterance), pieces, not)) return undefined;
   const { plant, when } = restated;
   let { set } = restated;
   const lot = lotMeant(pieces, note);
@@ -189,7 +189,7 @@ export function proposeAmend(
       if (piece.is === 'when') when ??= piece.when;
     }
   }
-  if (Object.keys(set).length === 0) return undefined;
+  if (Object.keys(set).length === 0 || isWish(pieces, line)) return undefined;
   return {
     kind: 'amend',
     rule,
@@ -207,3 +207,8 @@ function valueOf(piece: Piece, line: string): Readonly<Record<string, unknown>> 
   const ofRoots = /\b(?:rooted|roots)\b/.test(line) && !/\b(?:cuttings|struck|took)\b/.test(line);
   return ofRoots ? { rooted: count } : { count };
 }
+
+/** "The Marble Wren should be 8 by June": what there is to be. */
+const isWish = (pieces: readonly Piece[], line: string): boolean =>
+  /\bshould be\b/.test(line) &&
+  pieces.some((piece) => piece.is === 'when' && /^(?:by|before)\b/i.test(piece.when.words));

@@ -4,6 +4,7 @@ import { isKnown } from './lexicon.js';
 import type { Piece } from './pieces.js';
 import type { Token } from './tokens.js';
 import { NEVER } from './new-names/no-names.js';
+import { isGiverOrTaker } from './new-names/giver-or-taker.js';
 import { endsName, inPlantPosition, isComeBy, isCrop } from './new-names/position.js';
 import { isDayInName, isDayOpeningName, jointInName, nameHoldingCrop } from './new-names/words-in-names.js';
 import { isOnLabel } from './on-label.js';
@@ -135,22 +136,7 @@ function nameLength(
     length++;
   }
   if (length === 0) return 0;
-  // "Sold Pauline 3 Salt Harrier": who had them.
-  if (
-    length < 3 &&
-    capital === length &&
-    /^(?:sell|give|send|hand|post|pass|flog|mail|ship|invoice)$/.test(verbOf(before.at(-1))?.lemma ?? '') &&
-    pieces[at + length]?.is === 'count' &&
-    pieces.slice(at + length, at + length + 4).some(({ is }) => is === 'plant')
-  )
-    return 0;
-  // "Ten plugs Nuala gave me": who gave them.
-  if (
-    length === 1 &&
-    /^(?:gave|brought|sent|sold|handed|dropped|posted)$/.test(wordAt(pieces, at + length)) &&
-    /^(?:me|us)$/.test(wordAt(pieces, at + length + 1))
-  )
-    return 0;
+  if (isGiverOrTaker(before, pieces.slice(at + length), length, capital === length)) return 0;
   // "Brought home a Salt Harrier from the fair".
   if (capital === length && length > 1 && isComeBy(before) && endsName(pieces, at + length)) return length;
   // "Three rooted Blue Note".

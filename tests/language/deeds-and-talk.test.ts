@@ -134,3 +134,21 @@ describe('talk that hides no deed', () => {
     expect(potted?.entry).not.toHaveProperty('date');
   });
 });
+
+describe('a number put right', () => {
+  it.each([
+    ['The Marble Wren should be 8 by June', 'target Marble Wren 8'],
+    ['The Marble Wren should be 8', 'amend Marble Wren'],
+  ])('“%s” is told from one that is wished for', (text, entries) => {
+    expect(told(text)).toBe(entries);
+  });
+});
+
+describe('an ordinal', () => {
+  it.each([
+    ['the first two Salt Harrier have rooted', 'check Salt Harrier 2'],
+    ['undo the last one, the second two were only sulking', 'undo'],
+  ])('“%s” names no day', (text, entries) => {
+    expect(told(text)).toBe(entries);
+  });
+});

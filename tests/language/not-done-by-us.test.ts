@@ -101,7 +101,7 @@ describe('a doing named and left undone', () => {
     ['must pot on the Salt Harrier, got six at the fair', ''],
     ['sold 3 pots @ 4 each of Salt Harrier', 'dispatch 2026-05-20'],
     ['potted on the Salt Harrier into 2 x 40 cell trays', 'potOn'],
-    ['potted on the Tallow Bell. Only two Salt Harrier left', 'potOn, loss 12'],
+    ['potted on the Tallow Bell. Only two Salt Harrier alive', 'potOn, loss 12'],
     ['bought a Felco Secateurs from the show', ''],
     ['rename Salt Harrier to 3 Sisters', 'amend'],
     ["couldn't resist taking six Salt Harrier", 'strike 6'],

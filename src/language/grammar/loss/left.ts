@@ -1,4 +1,4 @@
-/** Losses told by what is left: "down to six", "only three left", "five of nine survived". */
+/** Losses told by what is left: "frost again, down to six", "only three alive", "five of nine survived". */
 import type { Piece } from '../../pieces.js';
 import { causeAt } from './counted.js';
 import { endsAt, type Rule, wordAt } from '../rule.js';
@@ -24,6 +24,14 @@ const onlyPlants = (pieces: readonly Piece[]): boolean =>
       ),
   );
 
+/** Fewer may have been sold or planted: that they died is said, or what killed them. */
+const saysHarm = (pieces: readonly Piece[]): boolean =>
+  pieces.some(
+    (_, at) =>
+      causeAt(pieces, at) !== undefined ||
+      /^(?:lost|losses|died|dead|dying|alive|standing|survived|survivors)$/.test(wordAt(pieces, at)),
+  );
+
 const namesPlant = (pieces: readonly Piece[]): boolean => pieces.some(({ is }) => is === 'plant');
 
 /** How many there are now; the others are lost where nothing else is told that they went to. */
@@ -37,6 +45,7 @@ export const left: readonly Rule[] = [
     faint: true,
     when: (p, f, t) =>
       namesPlant(p) &&
+      saysHarm(p) &&
       isNumbered(p.slice(f, t)) &&
       (f === 0 ||
         /^(?:plant|break|when)$/.test(p[f - 1]?.is ?? '') ||
@@ -45,11 +54,12 @@ export const left: readonly Rule[] = [
         )) &&
       (p[t]?.is === 'plant' || endsAt(p, t) || /^(?:the|left|since|after|of)$/.test(wordAt(p, t))),
     phrasings: [
-      'down to six Salt Harrier',
-      'the Salt Harrier are down to the last two',
-      'down to my last four Salt Harrier',
+      'frost again, down to six Salt Harrier',
+      'the Salt Harrier are down to the last two, rot',
+      'down to my last four Salt Harrier, slugs',
     ],
     mustNot: [
+      'down to six Salt Harrier',
       'cut the Salt Harrier down to two leaves',
       'porch down to two degrees, Salt Harrier fine',
       'Salt Harrier down to two pounds each',
@@ -65,13 +75,15 @@ export const left: readonly Rule[] = [
     faint: true,
     when: (p, f, t) =>
       namesPlant(p) &&
+      saysHarm(p) &&
       isNumbered(p.slice(f, t)) &&
       onlyPlants(p.slice(f, t - 1)) &&
       isAllSaid(p, t) &&
       // "Ten left this morning": gone elsewhere.
       p[t]?.is !== 'when',
-    phrasings: ['only three Salt Harrier left', 'only three left of the Salt Harrier'],
+    phrasings: ['only three Salt Harrier alive', 'only three left of the Salt Harrier after the slugs'],
     mustNot: [
+      'only three Salt Harrier left',
       'only three labels left for the Salt Harrier',
       'only three Salt Harrier left to pot on',
       'only three weeks left for the Salt Harrier',
