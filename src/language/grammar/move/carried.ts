@@ -196,6 +196,8 @@ export const carried: readonly Rule[] = [
       p[t]?.is === 'medium' ||
       gotSpoilt(p, f, t) ||
       gotDone(p, f, t) ||
+      // "Got the dahlias going in the greenhouse".
+      (wordAt(p, f) === 'got' && followsWord(p, t, /^going$/)) ||
       // "I've fuchsias stood out on the step": where they are.
       (wordAt(p, f) === 'stood' &&
         p[f - 1]?.is === 'plant' &&

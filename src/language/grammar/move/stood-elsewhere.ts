@@ -40,6 +40,11 @@ function isPlaceNext(pieces: readonly Piece[], from: number): boolean {
   return pieces[at]?.is === 'place';
 }
 
+/** "Got them going in the greenhouse": begun there, whatever was begun. */
+const isGotGoing = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at) === 'going' &&
+  pieces.slice(Math.max(0, at - 5), at).some((piece) => piece.is === 'word' && piece.text === 'got');
+
 export const stoodElsewhere: readonly Rule[] = [
   {
     name: '<plant> came out of <place> into <place>',
@@ -104,7 +109,8 @@ export const stoodElsewhere: readonly Rule[] = [
     head: 'go~ over|across|back|off|up|down|out? into|to|in|out|onto|on|under|back|up|down',
     shape: 'subject',
     when: standing,
-    unless: (p, _f, t) => p.slice(t, t + 2).some(isReceiver),
+    unless: (p, f, t) => p.slice(t, t + 2).some(isReceiver) || isGotGoing(p, f),
+    mustNot: ['got the Salt Harrier going in the greenhouse'],
     phrasings: [
       'ten Salt Harrier potted on, six of which went out to the cold frame and four onto the windowsill',
       'potted on six Salt Harrier, the rest went to the cold frame',

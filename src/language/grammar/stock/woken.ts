@@ -1,6 +1,16 @@
 /** Stock plants potted up or woken: "boxed up the tubers", "woke the stools". */
+import type { Piece } from '../../pieces.js';
 import { followsWord, type Rule, wordAt } from '../rule.js';
 import { anyStock, ofStock } from './kinds-of-plant.js';
+
+/** Plants that rest are woken: named right behind it, with their number at most between. */
+function isWoken(pieces: readonly Piece[], from: number, to: number): boolean {
+  const verb = pieces[from];
+  if (verb?.is !== 'word' || verb.verb?.lemma !== 'wake') return false;
+  let at = to;
+  while (/^(?:the|my|our|all|both|those|these)$/.test(wordAt(pieces, at)) || pieces[at]?.is === 'count') at++;
+  return pieces[at]?.is === 'plant';
+}
 
 export const woken: readonly Rule[] = [
   {
@@ -28,13 +38,19 @@ export const woken: readonly Rule[] = [
   },
   {
     name: 'woke <plant>',
-    phrasings: ['woke the Salt Harrier stools'],
+    phrasings: ['woke the Salt Harrier stools', 'woke up the dahlias today', 'woke three Salt Harrier'],
+    mustNot: [
+      'woke up to find the Salt Harrier limp',
+      'started the Salt Harrier',
+      'woke up and fed the Salt Harrier',
+    ],
     kind: 'stock',
     head: 'wake~past|start~past|bring~past|coax~past up|off?',
     shape: 'object',
-    when: (p, _f, t) =>
-      (anyStock(p) || p.slice(t).some((piece) => piece.is === 'word' && piece.text === 'growth')) &&
-      p.some(({ is }) => is === 'plant'),
+    when: (p, f, t) =>
+      isWoken(p, f, t) ||
+      ((anyStock(p) || p.slice(t).some((piece) => piece.is === 'word' && piece.text === 'growth')) &&
+        p.some(({ is }) => is === 'plant')),
     // "Got started at last, 14 basals off the two crowns".
     unless: (p, _f, t) =>
       p.slice(t).some(({ is }) => is === 'cutting') &&
