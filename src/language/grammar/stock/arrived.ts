@@ -52,6 +52,10 @@ const cameInThemselves = (pieces: readonly Piece[], from: number): boolean => {
   return /^(?:i|we|i've|we've|i'd|we'd|you|he|she|so|everyone|everybody)$/.test(wordAt(pieces, at - 1));
 };
 
+/** How some of them came: what befell those, and no more plants. */
+const SPOILT =
+  /^(?:mashed|squashed|crushed|battered|broken|dead|rotten|rotting|mouldy|moldy|damaged|flattened|snapped|frozen|frosted|cooked|mush|dried|shrivelled|shriveled)$/;
+
 export const arrived: readonly Rule[] = [
   {
     name: 'received <count> <plant>',
@@ -111,6 +115,7 @@ export const arrived: readonly Rule[] = [
       (wordAt(p, f) === 'come' && p[t]?.is === 'size') ||
       (/^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2))) ||
       cameInThemselves(p, f) ||
+      SPOILT.test(wordAt(p, t)) ||
       // "Have come in off the porch": carried in.
       p.some((piece) => piece.is === 'place' && piece.prep === 'off'),
     phrasings: [
@@ -125,6 +130,7 @@ export const arrived: readonly Rule[] = [
       'struck four pots of Salt Harrier before the rain came in',
       'I was going to pot on the Salt Harrier but it started hailing so I came in and had a scone',
       'misted the Salt Harrier, it poured, so came in',
+      'two of the Salt Harrier arrived mashed, tossed them',
     ],
   },
   {

@@ -1,6 +1,13 @@
 /** Orders and deliveries of young plants: "plug order came: 36", "168 plugs in from Hexley". */
+import type { Piece } from '../../pieces.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { anyStock, YOUNG } from './kinds-of-plant.js';
+
+/** "Took delivery of 18". */
+const isDone = (pieces: readonly Piece[], at: number): boolean => {
+  const piece = pieces[at];
+  return piece?.is === 'word' && piece.verb?.form === 'past';
+};
 
 export const delivered: readonly Rule[] = [
   {
@@ -10,7 +17,12 @@ export const delivered: readonly Rule[] = [
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant'),
     // "Order in for 40 of them": wanted of us.
-    unless: (p, _f, t) => wordAt(p, t) === 'for' || anyStock(p.slice(t)),
+    unless: (p, f, t) =>
+      wordAt(p, t) === 'for' ||
+      anyStock(p.slice(t)) ||
+      // "A parcel of 18 plugs came this morning": told by what came of it.
+      (wordAt(p, t - 1) === 'of' && !isDone(p, f) && followsWord(p, t, /^(?:came|arrived|turned|landed)$/)),
+    phrasings: ['delivery of five Salt Harrier', 'a parcel of 18 Salt Harrier plugs came this morning'],
     mustNot: ['order in for 40 Salt Harrier'],
   },
   {
