@@ -7,10 +7,8 @@ import { eraseBegun, eraseInGroup, eraseNothing } from '../words/erase.js';
 import { leftOut } from '../words/bringing-in-words.js';
 import { takeIn } from './bringing-in.js';
 import { amend, putRightBy, rename, setSlots } from './amending.js';
-import { standingOn } from './deeds.js';
 import { takingBack } from './history.js';
 import { mayErase } from './instructing.js';
-import { takeNote } from './noting.js';
 import { readIn } from './reading.js';
 import { drop } from './replying.js';
 import { answerSetup } from './starting.js';
@@ -23,8 +21,8 @@ import type { Ask } from './talk.js';
 import { dependantsOf } from './undoing.js';
 import { takenBack } from '../words/undo.js';
 import { briefly } from '../words/receipts.js';
-import { doneOf, speechOf } from './deeds.js';
-import { postEntry } from './noting.js';
+import { doneOf, speechOf, standingOn } from './deeds.js';
+import { postEntry, takeNote } from './noting.js';
 
 type Yes = 'yes' | 'no' | null;
 

@@ -34,6 +34,10 @@ const saysHarm = (pieces: readonly Piece[]): boolean =>
 
 const namesPlant = (pieces: readonly Piece[]): boolean => pieces.some(({ is }) => is === 'plant');
 
+/** So many of a plant are left, and what became of the others is said. */
+const tellsHowFew = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  namesPlant(pieces) && saysHarm(pieces) && isNumbered(pieces.slice(from, to));
+
 /** How many there are now; the others are lost where nothing else is told that they went to. */
 export const left: readonly Rule[] = [
   {
@@ -44,9 +48,7 @@ export const left: readonly Rule[] = [
     sense: 'left',
     faint: true,
     when: (p, f, t) =>
-      namesPlant(p) &&
-      saysHarm(p) &&
-      isNumbered(p.slice(f, t)) &&
+      tellsHowFew(p, f, t) &&
       (f === 0 ||
         /^(?:plant|break|when)$/.test(p[f - 1]?.is ?? '') ||
         /^(?:am|are|is|i'm|we're|now|gone|went|dwindled|reduced|whittled|were|was)$/.test(
@@ -74,9 +76,7 @@ export const left: readonly Rule[] = [
     sense: 'left',
     faint: true,
     when: (p, f, t) =>
-      namesPlant(p) &&
-      saysHarm(p) &&
-      isNumbered(p.slice(f, t)) &&
+      tellsHowFew(p, f, t) &&
       onlyPlants(p.slice(f, t - 1)) &&
       isAllSaid(p, t) &&
       // "Ten left this morning": gone elsewhere.

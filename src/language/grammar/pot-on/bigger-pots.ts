@@ -1,5 +1,13 @@
 /** Potting on told by the pots: "done into bigger pots", "new pots all round", "a 7cm pot each for the Salt Harrier". */
+import type { Piece } from '../../pieces.js';
 import { closeBehind, endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
+
+/** Behind a plant and no verb, and of all of them. */
+const isAllRound = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  pieces.slice(0, from).some(({ is }) => is === 'plant') &&
+  pieces.slice(from, to).some((piece) => piece.is === 'count' && piece.quantity.whole !== undefined) &&
+  endsAt(pieces, to) &&
+  !pieces.slice(0, from).some((piece) => piece.is === 'word' && piece.verb !== undefined);
 
 export const biggerPots: readonly Rule[] = [
   {
@@ -47,11 +55,7 @@ export const biggerPots: readonly Rule[] = [
     kind: 'potOn',
     head: 'new|bigger|larger|fresh bigger|larger? pots|pot for? <count> round?',
     shape: 'subject',
-    when: (p, f, t) =>
-      p.slice(0, f).some(({ is }) => is === 'plant') &&
-      p.slice(f, t).some((piece) => piece.is === 'count' && piece.quantity.whole !== undefined) &&
-      endsAt(p, t) &&
-      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
+    when: isAllRound,
     phrasings: ['Salt Harrier: new bigger pots all round', 'Salt Harrier, bigger pots for all'],
     mustNot: ['the Salt Harrier need new pots all round'],
   },
@@ -121,11 +125,7 @@ export const biggerPots: readonly Rule[] = [
     kind: 'potOn',
     head: '<size> for? <count> round?',
     shape: 'subject',
-    when: (p, f, t) =>
-      p.slice(0, f).some(({ is }) => is === 'plant') &&
-      p.slice(f, t).some((piece) => piece.is === 'count' && piece.quantity.whole !== undefined) &&
-      endsAt(p, t) &&
-      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
+    when: isAllRound,
     unless: (p) => p.some((piece) => piece.is === 'word' && /^cuttings?$/.test(piece.text)),
     phrasings: ['Salt Harrier: 1 litre pots all round'],
     mustNot: ['six Salt Harrier cuttings, 9cm pots all round'],

@@ -1,25 +1,8 @@
 /** Cuttings told by where they were put to root: "put six in water", "whacked in 16", "filled a tray with them". */
-import type { Piece } from '../../pieces.js';
-import { CONTAINERS, EDGES } from '../../sizes.js';
 import { CUTTINGS } from '../taken-away.js';
 import { setGoing } from './set-going.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-
-/** Round the edge of a pot: no path's, no pond's. */
-const isRound = (pieces: readonly Piece[], at: number): boolean => {
-  if (!/^(?:a?round|along|by|at)$/.test(wordAt(pieces, at))) return false;
-  const edge = wordAt(pieces, at + 1) === 'the' ? at + 2 : at + 1;
-  if (!EDGES.test(wordAt(pieces, edge))) return false;
-  let of = edge + 1;
-  if (wordAt(pieces, of) !== 'of') return endsAt(pieces, of);
-  while (/^(?:of|a|an|the|my|one|same|big|small|clay|deep|square|each)$/.test(wordAt(pieces, of))) of++;
-  return (
-    pieces[of]?.is === 'pots' ||
-    pieces[of]?.is === 'size' ||
-    (pieces[of]?.is === 'count' && pieces[of + 1]?.is === 'size') ||
-    CONTAINERS.has(wordAt(pieces, of))
-  );
-};
+import { isRound } from './round-the-edge.js';
 
 export const putIn: readonly Rule[] = [
   {
