@@ -12,12 +12,15 @@ import { frostWords } from '../words/frost-words.js';
 import { planWords } from '../words/plan-words.js';
 import {
   countWords,
+  doneCountWords,
   historyWords,
   noneOf,
   rateWords,
   storyWords,
   whereWords,
 } from '../words/question-answers.js';
+import { deed } from '../words/asks.js';
+import { deedAsked, dealtWith } from './how-many-done.js';
 import { doneOf, speechOf } from './deeds.js';
 import { dueWithin } from '../outlook/digest.js';
 import { siteOf } from '../outlook/site.js';
@@ -59,8 +62,15 @@ function answerTo(sitting: Sitting, question: Question): string {
       );
       return dueWords(due, span, speech);
     }
-    case 'count':
+    case 'count': {
+      const asked = deedAsked(sitting.text);
+      if (asked) {
+        const { from, to } = question;
+        const dealt = dealtWith(all, asked, { from, to }, sitting.text);
+        return doneCountWords(dealt, deed(asked), from && to ? { from, to } : null, speech);
+      }
       return live.length === 0 ? noneOf(plant, question.place) : countWords(live, plant, question.place);
+    }
     case 'where':
       return live.length === 0 ? noneOf(plant, question.place) : whereWords(live);
     case 'when':

@@ -15,6 +15,7 @@ import { rules } from './grammar/rules.js';
 import { moodOf } from './mood.js';
 import { elidedLooks } from './elided.js';
 import { dayOf, toldBefore } from './lent-before.js';
+import { allButKept } from './kept-back.js';
 import { doneAndLeft, leftForLater } from './left-undone.js';
 import type { Note } from './note.js';
 import { countedBy, lookBefore, outOf } from './number-meant.js';
@@ -85,6 +86,8 @@ function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utteranc
     const { kind } = rule;
     if (kind === 'aside') {
       const [aside] = draftsOf(pieces, clause);
+      const others = allButKept(proposals.at(-1), rule, aside);
+      if (others) proposals[proposals.length - 1] = others;
       plantNamed = aside?.plant ?? plantNamed;
       lookedAt = rule.sense === 'sample' ? aside?.quantity?.value : undefined;
       continue;

@@ -1,12 +1,14 @@
 /** A sentence that says no act of its own, but fills or puts right the act told before it in the same note. */
 import { proposeAnswer } from './answer-proposal.js';
-import { wholeOf } from './clauses.js';
+import { clausesOf, wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
 import { findHits } from './grammar/hits.js';
+import { heldBackRules } from './grammar/held-back.js';
 import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import { tendRules } from './grammar/tend.js';
+import { allButKept } from './kept-back.js';
 import { causes, phraseAt } from './lexicon.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
@@ -27,6 +29,7 @@ export function mendedBy(last: Proposal | undefined, sentence: Sentence, note: N
     answered(last, sentence, note) ??
     filled(last, sentence) ??
     causeOf(last, sentence) ??
+    heldBack(last, sentence) ??
     restated(last, sentence)
   );
 }
@@ -43,6 +46,12 @@ function causeOf(last: Proposal, { pieces }: Sentence): Proposal | undefined {
   if (cause === undefined || verb?.is !== 'word' || verb.verb?.form !== 'past') return undefined;
   if (pieces.some(({ is }) => is === 'plant' || is === 'count')) return undefined;
   return { ...last, slots: { ...last.slots, cause } };
+}
+
+/** "Planted out the Salt Harrier. Kept two back for Mum." */
+function heldBack(last: Proposal, { pieces }: Sentence): Proposal | undefined {
+  const [clause] = clausesOf(pieces, heldBackRules);
+  return clause?.hit && allButKept(last, clause.hit.rule, draftsOf(pieces, clause)[0]);
 }
 
 /** "Make that nine. Three pots of three": more of what is put right, in values alone. */

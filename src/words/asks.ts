@@ -1,6 +1,6 @@
 /** Questions that an entry waits for, and why the ledger would not take it. */
 import { alive, type Batch, began } from '../ledger/batch.js';
-import type { LoggedEntry, Plant } from '../ledger/entry.js';
+import type { Care, LoggedEntry, Manner, Plant } from '../ledger/entry.js';
 import type { Refusal } from '../ledger/refusal.js';
 import { batchWords, careWords, plantWords } from './plants.js';
 import { dayWords, listWords, many, type Speech } from './speech.js';
@@ -70,7 +70,9 @@ function countQuestion(entry: LoggedEntry, plant: string | null, { batch }: Know
 }
 
 /** "lost", "potted on": the deed as it is asked about. */
-export function deed(entry: LoggedEntry): string {
+export function deed(
+  entry: Pick<LoggedEntry, 'kind'> & { readonly how?: Manner; readonly care?: Care },
+): string {
   switch (entry.kind) {
     case 'strike':
       return 'struck';

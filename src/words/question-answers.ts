@@ -1,11 +1,12 @@
 /** Answers in numbers: how many, where, a batch's story, what was done, how well cuttings struck, what is wanted. */
 import { daysBetween } from '../calendar/day.js';
+import type { Span } from '../calendar/span.js';
 import { alive, type Act, type Batch, began } from '../ledger/batch.js';
 import type { CuttingType, Plant } from '../ledger/entry.js';
 import type { Better } from '../outlook/which-better.js';
 import { percent } from './rooting-reason.js';
 import { batchWords, cuttingWords, mannerWords, placeWords, plantWords, potWords } from './plants.js';
-import { capital, dateWords, dayWords, listWords, many, type Speech } from './speech.js';
+import { capital, dateWords, dayWords, listWords, many, spanWords, type Speech } from './speech.js';
 import type { Due } from '../outlook/due.js';
 import { comingWords } from './due-list.js';
 import { dueReason } from './due-reason.js';
@@ -28,6 +29,28 @@ export function countWords(batches: readonly Batch[], plant: Plant, place?: stri
   return batches.length === 1
     ? `${total}${of}: ${parts[0] ?? ''}.`
     : `${total}${of} in ${many(batches.length, 'batch', 'batches')}:\n${parts.join('\n')}`;
+}
+
+/** So many of a batch, to which something was done. */
+export interface Dealt {
+  readonly batch: Batch;
+  readonly count: number;
+}
+
+/** "5 lost in 2 batches: EF1 Ember Fox 3, EF2 Ember Fox 2", "None sold, 1–31 Mar"; `deed` as in "lost", "potted on". */
+export function doneCountWords(
+  dealt: readonly Dealt[],
+  deed: string,
+  span: Span | null,
+  speech: Speech,
+): string {
+  const dated = span === null ? '' : `, ${spanWords(span, speech)}`;
+  if (dealt.length === 0) return `None ${deed}${dated}.`;
+  const total = dealt.reduce((sum, { count }) => sum + count, 0);
+  const parts = dealt.map(({ batch, count }) => `${batchWords(batch)} ${count}`);
+  return parts.length === 1
+    ? `${total} ${deed}${dated}: ${parts[0] ?? ''}.`
+    : `${total} ${deed} in ${many(parts.length, 'batch', 'batches')}${dated}:\n${parts.join('\n')}`;
 }
 
 function standingIn(batch: Batch, place: string | undefined): number {

@@ -33,6 +33,33 @@ describe('enough?', () => {
   });
 });
 
+describe('how many have I …?', () => {
+  function season() {
+    const told = chat();
+    told.say('took 12 basal cuttings of Ember Fox dahlia, propagator');
+    told.say('took 6 Soot Marquis fuchsia');
+    told.say('lost 2 Ember Fox to rot');
+    told.say('lost one Soot Marquis');
+    told.say('gave 3 Ember Fox to Joan');
+    told.say('sold 2 Ember Fox');
+    return told;
+  }
+
+  it.each([
+    ['how many have I lost?', /^3 lost in 2 batches:\nEF1 Ember Fox 2\nSM1 Soot Marquis 1$/],
+    ['how many have I lost all told', /^3 lost in 2 batches/],
+    ['how many Ember Fox have died', /^2 lost: EF1 Ember Fox 2\.$/],
+    ['how many have I sold so far?', /^2 sold: EF1 Ember Fox 2\.$/],
+    ['how many did I give Joan?', /^3 given away: EF1 Ember Fox 3\.$/],
+    ['how many cuttings did I take this week?', /^18 struck in 2 batches, /],
+    ['how many fuchsias have been planted out?', /^None planted out\.$/],
+    ['how many Ember Fox are left?', /^5 Ember Fox: EF1 Ember Fox 5\.$/],
+    ['how many have I not planted out?', /^10 in 2 batches/],
+  ])('“%s”', (text, answer) => {
+    expect(season().say(text)?.text).toMatch(answer);
+  });
+});
+
 describe('what was forgotten', () => {
   it.each([
     ['oh and I forgot, 6 of the Soot Marquis fuchsias yesterday in two pots', { count: 6, pots: 2 }],

@@ -117,7 +117,7 @@ export const questionRules: readonly QuestionRule[] = [
     unasked: /^(?:list|show me) .*\b(?:needs?|needing|due|wants?)\b/,
     alone: true,
     pattern:
-      /^(?!what (?:did|was) )(?:what's|whats|what is|what are|what|which|anything|owt|any|is there anything|is anything|are any|are there any|have i anything|who|something|do i have anything|have we anything|jobs|tasks|is there|got anything|have i got anything|what have i|does anything|do any|is any|what do i|what should|what do we|what must|what will|what would|todo|to do|list|which ones|which of|should i|what jobs|what work|what needs|what wants|are)\b.*\b(?:due|needs? doing|wanting (?:attention|doing|seeing to)|need(?:s|ing)? (?:to be )?(?:done|doing|checking|checked|potting|potted|watering|watered|attention|pinching|pinched|misting|misted|a check|seeing to|looking at|moving|planting|feeding|to)|to do|do (?:today|tomorrow|next|now|first|this|on|at)|on (?:the|my) list|jobs|tasks|ready|overdue|late|behind|next|outstanding|wants? (?:doing|potting|checking|seeing to|looking at|watering|misting|feeding|pinching|moving|planting)|today's|on today|on for|doing (?:today|this week)|on the cards|pending|waiting|(?:be|i) doing|be looking at|be seeing to|be checking|be potting|be watering|get on with|needed|must i do|have to do|tackle first|start (?:with|on) (?:today|first)|check today|chores|(?:coming )?up (?:today|next|this|tomorrow)|coming up|happening|left to do|needs (?:me|my)|(?:must|should|shall|ought) (?:i|we) (?:to )?(?:check|look (?:at|over)|see to|pot|pinch|water|feed|mist|move|plant|harden))\b/,
+      /^(?!what (?:did|was) )(?:what's|whats|what is|what are|what|which|anything|owt|any|is there anything|is anything|are any|are there any|have i anything|who|something|do i have anything|have we anything|jobs|tasks|is there|got anything|have i got anything|what have i|does anything|do any|is any|what do i|what should|what do we|what must|what will|what would|todo|to do|list|which ones|which of|should i|what jobs|what work|what needs|what wants|are)\b.*\b(?:due|needs? doing|wanting (?:attention|doing|seeing to)|need(?:s|ing)? (?:to be )?(?:done|doing|checking|checked|potting|potted|watering|watered|attention|pinching|pinched|misting|misted|a check|seeing to|looking at|moving|planting|feeding|to)|to do|do (?:today|tomorrow|next|now|first|this|on|at)|on (?:the|my) list|jobs|tasks|ready|overdue|late|behind|next|outstanding|wants? (?:doing|potting|checking|seeing to|looking at|watering|misting|feeding|pinching|moving|planting)|today's|on today|on for|doing (?:today|this week)|on the cards|pending|waiting|(?:be|i) doing|be looking at|be seeing to|be checking|be potting|be watering|get on with|needed|must i do|have to do|tackle first|start (?:with|on) (?:today|first)|check today|chores|(?:coming )?up (?:today|next|this|tomorrow)|coming up|happening|(?:left|still) to (?:do|pot|plant|pinch|stop|prick|harden|move|check|go out|come)|needs (?:me|my)|(?:must|should|shall|ought) (?:i|we) (?:to )?(?:check|look (?:at|over)|see to|pot|pinch|water|feed|mist|move|plant|harden))\b/,
   },
   {
     name: 'is it time to look at <plant>',
@@ -149,7 +149,7 @@ export const questionRules: readonly QuestionRule[] = [
     name: 'where is <plant>',
     topic: 'where',
     pattern:
-      /^(?:where|where's|wheres|which (?:bench|shelf|place|tunnel|house|frame|windowsill|tray|room|greenhouse|bed)|what (?:bench|shelf|place|tunnel) (?:is|are)|what have (?:i|we) done with(?! .* (?:last|since|this|over|during|in (?:january|february|march|april|may|june|july|august|september|october|november|december))\b)|what did (?:i|we) do with(?! .* (?:last|in|since|on|this|over|during)\b)|(?:have i|i've) lost track of|where abouts|whereabouts|what happened (?:to|with)|have you seen|has anyone seen|on what|in what|location of|contents of|the contents of)\b/,
+      /^(?:where(?! (?:are|do|have) (?:we|i)(?: (?:at|stand|got to|got|up to))? (?:with|on|at with|regarding)\b)(?! am i\b)|where's|wheres|which (?:bench|shelf|place|tunnel|house|frame|windowsill|tray|room|greenhouse|bed)|what (?:bench|shelf|place|tunnel) (?:is|are)|what have (?:i|we) done with(?! .* (?:last|since|this|over|during|in (?:january|february|march|april|may|june|july|august|september|october|november|december))\b)|what did (?:i|we) do with(?! .* (?:last|in|since|on|this|over|during)\b)|(?:have i|i've) lost track of|where abouts|whereabouts|what happened (?:to|with)|have you seen|has anyone seen|on what|in what|location of|contents of|the contents of)\b/,
   },
   {
     name: 'what have I got left',
@@ -164,6 +164,14 @@ export const questionRules: readonly QuestionRule[] = [
     alone: true,
     pattern:
       /^(?:is|are) there (?:anything|owt|any|much)\b.*\b(?:in|on|under) (?:the |my |our )?|^(?!what (?:on earth )?did\b|what have (?:i|we) done\b|what (?:i|we) did\b|what was done\b)(?:what's|whats|what is|what are|what have (?:i|we) (?:got )?|what do (?:i|we) have|what|which|what've i got|who's|list|anything|show)\b.*\b(?:in|on|under|at) (?!(?:the |my |our )?(?:plantname|january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter|total|all)\b)/,
+  },
+  {
+    name: 'list',
+    topic: 'count',
+    unasked: /./,
+    alone: true,
+    pattern:
+      /^(?:list|list (?:all|everything|the lot|(?:my |the |all )?(?:plants|batches|cuttings))|full list)(?: please| pls)?$/,
   },
   {
     name: 'how many <plant>',
@@ -185,7 +193,7 @@ export const questionRules: readonly QuestionRule[] = [
     topic: 'status',
     needsPlant: true,
     pattern:
-      /^(?:how|how's|hows|how're|what way|what's (?:up|happening|the (?:state|status|story|situation|craic|news|latest))|whats (?:up|happening|the)|any (?:news|update|updates|roots|sign|signs|progress|luck|joy|change|word)|are|is|have|has|did|do|does|status|state|update on|what about|how about|will|can|should|could|would|any|which|what)\b/,
+      /^(?:where (?:are|do|have) (?:we|i)|how|how's|hows|how're|what way|what's (?:up|happening|the (?:state|status|story|situation|craic|news|latest))|whats (?:up|happening|the)|any (?:news|update|updates|roots|sign|signs|progress|luck|joy|change|word)|are|is|have|has|did|do|does|status|state|update on|what about|how about|will|can|should|could|would|any|which|what)\b/,
   },
   {
     name: 'show me <plant>',

@@ -21,7 +21,8 @@ export type Sense =
   | 'plain move'
   | 'indoors'
   | 'emptying'
-  | 'left';
+  | 'left'
+  | 'kept';
 
 export interface Rule {
   readonly name: string;

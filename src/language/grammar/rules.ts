@@ -3,6 +3,7 @@ import { checkRules } from './check.js';
 import { lossRules } from './loss.js';
 import { moveRules } from './move.js';
 import { dispatchRules } from './dispatch.js';
+import { heldBackRules } from './held-back.js';
 import { hardenOffRules } from './harden-off.js';
 import { plantOutRules } from './plant-out.js';
 import { potOnRules } from './pot-on.js';
@@ -24,4 +25,5 @@ export const rules: readonly Rule[] = [
   ...moveRules,
   ...hardenOffRules,
   ...tendRules,
+  ...heldBackRules,
 ];

@@ -121,7 +121,7 @@ function tellOthers(
     return tellBatch(words, proposal, context, entry, undefined);
   const others = BATCHLESS.has(kind) ? [] : singledOut(rest, draft, kind);
   const [only, another] = others;
-  if (words && only && !another) {
+  if (only && !another) {
     say(entry, 'batch', only.label, 'assumed');
     return only;
   }

@@ -1,4 +1,4 @@
-/** Plants thrown out, and those kept back from it: "binned six", "four on the heap". */
+/** Plants thrown out: "binned six", "four on the heap". */
 import type { Piece } from '../../pieces.js';
 import { RUINED } from './ruined.js';
 import { TIP } from './tip.js';
@@ -170,12 +170,5 @@ export const thrownAway: readonly Rule[] = [
             /^(?:chucked|binned|threw|thrown|lost|tossed|chuck|dumped|dead|died|rotted)$/.test(piece.text),
         ) &&
       t > 0,
-  },
-  {
-    name: 'kept <count> <plant>',
-    kind: 'aside',
-    head: 'keep~past',
-    shape: 'object',
-    when: (p, _f, t) => closeBehind(p, t, 'count', 'plant'),
   },
 ];

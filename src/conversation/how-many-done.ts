@@ -1,0 +1,77 @@
+/** How many were lost, sold, taken or potted on, where a question asks for those and not for how many there are. */
+import type { Day } from '../calendar/day.js';
+import type { Act, Batch } from '../ledger/batch.js';
+import type { Manner } from '../ledger/entry.js';
+import type { Dealt } from '../words/question-answers.js';
+
+export interface Deed {
+  readonly kind: 'loss' | 'dispatch' | 'strike' | 'potOn' | 'plantOut' | 'pinch';
+  readonly how?: Manner;
+}
+
+/** Deeds by the words that ask for their number; the first that fits. */
+const DEEDS: readonly (readonly [RegExp, Deed])[] = [
+  [
+    /\b(?:lost|lose|losing|died|die|dead|rotted|damped|failed|perished|binned|chucked|composted|goners?)\b/,
+    { kind: 'loss' },
+  ],
+  [/\b(?:sold|sell)\b/, { kind: 'dispatch', how: 'sold' }],
+  [/\b(?:gave|given|give)\b/, { kind: 'dispatch', how: 'given' }],
+  [/\b(?:swapped|swap|swopped)\b/, { kind: 'dispatch', how: 'swapped' }],
+  [
+    /\b(?:struck|stuck|taken|took|(?:did|have) .*\btake|cuttings (?:did|have) (?:i|we) (?:do|done))\b/,
+    { kind: 'strike' },
+  ],
+  [/\b(?:potted|(?:did|have) .*\bpot (?:on|up))\b/, { kind: 'potOn' }],
+  [/\b(?:planted|(?:did|have) .*\bplant)\b/, { kind: 'plantOut' }],
+  [/\b(?:pinched|stopped)\b/, { kind: 'pinch' }],
+];
+
+/** Of those not yet dealt with, or of those that remain, the ledger's count tells. */
+const OF_THE_OTHERS =
+  /n't\b|\b(?:not|never|still|yet|left|remain|remaining|to go|haven’t|should|shall|more|alive|living)\b/;
+
+/** The deed that "how many have I lost?" asks about; null where it asks how many there are. */
+export function deedAsked(text: string): Deed | null {
+  const [asked = ''] = text.toLowerCase().split('?');
+  if (!/\b(?:how (?:many|much)|number of|total|tally|count)\b/.test(asked) || OF_THE_OTHERS.test(asked))
+    return null;
+  return DEEDS.find(([words]) => words.test(asked))?.[1] ?? null;
+}
+
+/**
+ * How many of each batch it was done to, between those days where any are given, both inclusive; batches that it was not done to are left out.
+ * Where `asked` names somebody who had plants, only theirs.
+ */
+export function dealtWith(
+  batches: readonly Batch[],
+  { kind, how }: Deed,
+  { from, to }: { readonly from?: Day | undefined; readonly to?: Day | undefined },
+  asked: string,
+): readonly Dealt[] {
+  const during = ({ on }: Act): boolean =>
+    (from === undefined || on >= from) && (to === undefined || on <= to);
+  const acts = (batch: Batch) =>
+    batch.acts.filter(
+      (act) => act.kind === kind && during(act) && (how === undefined || !isOtherwise(act, how)),
+    );
+  const named = batches
+    .flatMap(acts)
+    .map(recipient)
+    .find((name) => name !== undefined && isNamed(name, asked));
+  return batches.flatMap((batch) => {
+    const count = acts(batch)
+      .filter((act) => named === undefined || recipient(act) === named)
+      .reduce((sum, act) => sum + (act.count ?? 0), 0);
+    return count > 0 ? [{ batch, count }] : [];
+  });
+}
+
+/** Said to have left in another manner; where none was said it may have been any. */
+const isOtherwise = ({ entry }: Act, how: Manner): boolean => entry.kind === 'dispatch' && entry.how !== how;
+
+const recipient = ({ entry }: Act): string | undefined =>
+  entry.kind === 'dispatch' ? entry.to?.toLowerCase() : undefined;
+
+const isNamed = (name: string, asked: string): boolean =>
+  ` ${asked.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, ' ')} `.includes(` ${name} `);
