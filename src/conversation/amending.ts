@@ -121,9 +121,9 @@ export function rename(sitting: Sitting, from: string, to: string): void {
   if (typeof line === 'number') sitting.reply.lines.push(line);
 }
 
-/** Sets slots of standing entries, or says what would no longer follow. */
-export function setSlots(sitting: Sitting, standing: readonly StandingEntry[], set: Slots): void {
-  putRightBy(sitting, amendmentsOf(sitting.ledger, standing, set));
+/** Sets slots of standing entries, or says what would no longer follow; answers whether they are right now. */
+export function setSlots(sitting: Sitting, standing: readonly StandingEntry[], set: Slots): boolean {
+  return putRightBy(sitting, amendmentsOf(sitting.ledger, standing, set));
 }
 
 function amendmentsOf(ledger: Ledger, standing: readonly StandingEntry[], set: Slots): Amendment[] {

@@ -1,6 +1,7 @@
 /** Where things stand: places the ledger knows, and places that only the words tell of. */
 import { genericAt } from './places/generic.js';
 import { knownAt, type PlaceName } from './places/known.js';
+import { tailEnd } from './places/tails.js';
 import { textAt, type Token } from './tokens.js';
 
 export interface FoundPlace {
@@ -26,7 +27,7 @@ export function findPlaces(
     const known = knownAt(plain, tokens, at, names, free);
     const room = known ?? genericAt(tokens, at, free);
     if (!room) continue;
-    const found = withFurniture({ ...room, known: known !== undefined }, tokens, free);
+    const found = withTail(withFurniture({ ...room, known: known !== undefined }, tokens, free), tokens, free);
     const last = finds.at(-1);
     if (last && found.from < last.to) continue;
     finds.push(found);
@@ -44,4 +45,16 @@ function withFurniture(
   const noun = textAt(tokens, found.to);
   if (!free(found.to) || !FURNITURE.test(noun) || /\d$/.test(found.place)) return found;
   return { ...found, to: found.to + 1, place: `${found.place} ${noun}`, known: false };
+}
+
+/** "The bed by the gate" is another than "the bed". */
+function withTail(
+  found: FoundPlace,
+  tokens: readonly Token[],
+  free: (at: number) => boolean,
+): FoundPlace {
+  const to = tailEnd(tokens, found.to, free);
+  if (to === found.to) return found;
+  const tail = tokens.slice(found.to, to).map(({ text }) => text);
+  return { ...found, to, place: `${found.place} ${tail.join(' ')}`, known: false };
 }

@@ -57,6 +57,8 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
   if (bare && answering && !meant && kinds.every((kind) => kind === 'count' || kind === 'plant'))
     return undefined;
   if (!doubted && kinds.includes('place') && !value.denied) return undefined;
+  if (!doubted && kinds.includes('count') && pieces.some((piece) => piece.is === 'when' && isNow(piece.when)))
+    return undefined;
   // "It was eight cuttings of Toucan Tart, not nine": the plant tells which entry.
   if (
     kinds.length > 1 &&
@@ -79,3 +81,7 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
     ...(subject?.when ? { when: subject.when } : {}),
   };
 }
+
+/** "The Salt Harrier were 11 today": counted now, whatever was taken then. */
+const isNow = ({ words }: When): boolean =>
+  /^(?:today|now|right now|tonight|this (?:morning|afternoon|evening)|at the moment)$/i.test(words);

@@ -207,10 +207,13 @@ function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): bool
   if (isOfIt && isLater && (pieces[at + 1]?.is === 'plant' || SEVERAL.test(wordAt(pieces, at + 1))))
     return true;
   if (isLater && (piece.struck ?? (behindThe && pieces[at + 1]?.is === 'plant'))) return true;
-  const named = pieces[at - 1]?.is === 'plant' || SEVERAL.test(wordAt(pieces, at - 1));
-  if (named && isLater && /^(?:from|of)\b/i.test(piece.when.words)) return true;
+  const isNamed = (n: number) =>
+    pieces[n]?.is === 'plant' ||
+    SEVERAL.test(wordAt(pieces, n)) ||
+    /^(?:these|those|them|they're)$/.test(wordAt(pieces, n));
+  if (isLater && isNamed(at - 1) && /^(?:from|of)\b/i.test(piece.when.words)) return true;
   // "Salt Harrier of 21 March: 6 have roots".
-  if (isLater && wordAt(pieces, at - 1) === 'of' && pieces[at - 2]?.is === 'plant') return true;
+  if (isLater && isNamed(at - 2) && wordAt(pieces, at - 1) === 'of') return true;
   for (let before = at - 1; before >= Math.max(clause.from, at - 4); before--) {
     const piece = pieces[before];
     if (

@@ -27,6 +27,9 @@ const AGAIN = /\b(?:more|another|also|again|this time|too|as well)\b/i;
 /** "The three that I lost": told before. */
 const RECALLED = /\b(?:the|those|that)\b[^.?!]{1,50}\b(?:i|we)(?: had|['’]d)? (?!only|just)\p{L}+/iu;
 
+/** "It was Monday that the plugs came". */
+const DELIVERED = /\b(?:plugs|liners|delivery|parcel|consignment|order) (?:that )?(?:came|arrived|turned up|was|were)\b/i;
+
 /** "I should have given them to Ines": regret, and nothing to put right. */
 const REGRET =
   /\b(?:i|we) (?:should(?:n['’]t)?(?:['’]ve| have)?|wish|could have|would have) (?!said|put|written|been|read|have (?:said|put|written|been|read))/i;
@@ -83,6 +86,7 @@ function isMeant(
   if (plant && !isAbout(ledger, standing, plant)) return false;
   if (date !== undefined && !fell(standing, date)) return false;
   if (/\broot(?:s|ed)?\b/i.test(text) && standing.entry.kind !== 'check') return false;
+  if (DELIVERED.test(text) && standing.entry.kind !== 'receive') return false;
   const isLate = origin.at - standing.journal.at > LATELY_MS && !RECALLED.test(text);
   return entries.every(({ entry, sources }) => {
     if (!isLogged(entry) || entry.kind === 'remark') return true;

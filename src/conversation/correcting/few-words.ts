@@ -6,8 +6,10 @@ import { liveBatches } from '../../ledger/ledger.js';
 import type { Line, Posting } from '../../ledger/posting.js';
 import { amend } from '../amending.js';
 import { dayAloneIn } from '../day-in.js';
+import { standingOn } from '../deeds.js';
 import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts } from './doubts.js';
 import { candidatesFor, lastNote } from '../entry-meant.js';
+import { lotSaid } from './lots.js';
 import { noteOf, readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
 
@@ -79,10 +81,18 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     didThat.exec(words) ??
     wentTo.exec(words) ??
     (hasSecondThoughts(text) ? (thereWere.exec(words) ?? afterThought.exec(words)) : null);
-  const set = was && slotIn(sitting, (was[1] ?? '').trim());
+  const value = (was?.[1] ?? '').trim();
+  const set = was && (slotIn(sitting, value) ?? otherLot(sitting, value, meant));
   if (!set) return false;
   amend(sitting, { kind: 'amend', set }, meant);
   return true;
+}
+
+/** "They were the younger ones", "that was out of the March lot". */
+function otherLot(sitting: Sitting, words: string, meant: readonly Line[]): Amend['set'] | null {
+  const { ledger } = sitting;
+  const [only, another] = meant.length > 0 ? standingOn(ledger, meant) : lastNote(ledger);
+  return only && !another ? lotSaid(sitting, words, only) : null;
 }
 
 /** The one slot that a few words can mean: a day, a number, a batch, a variety or a place of this ledger. */
@@ -134,5 +144,7 @@ export function numberIn(sitting: Sitting, words: string): number | null {
     return null;
   const [only, another] = readIn(sitting, words).entries;
   const entry = only?.entry;
-  return !another && entry?.kind === 'answer' && typeof entry.value === 'number' ? entry.value : null;
+  // "It was 11 today" tells the weather.
+  const isNumber = !another && entry?.kind === 'answer' && entry.date === undefined;
+  return isNumber && typeof entry.value === 'number' ? entry.value : null;
 }

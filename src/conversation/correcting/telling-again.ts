@@ -3,11 +3,11 @@ import type { LoggedEntry, Plant } from '../../ledger/entry.js';
 import type { StandingEntry } from '../../ledger/ledger.js';
 import type { ReadEntry, ReadNote } from '../../language/note.js';
 import { named } from '../../ledger/reach.js';
-import { putRightBy } from '../amending.js';
+import { putRightBy, setSlots } from '../amending.js';
 import { standingOn } from '../deeds.js';
 import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts, withoutNoise } from './doubts.js';
 import { fell, lastNote, type Slots } from '../entry-meant.js';
-import { isLogged } from '../noting.js';
+import { isLogged, takeNote } from '../noting.js';
 import type { Sitting } from '../sitting.js';
 import { plantSaid, withoutSlots } from '../slots.js';
 
@@ -22,6 +22,9 @@ const MISHAP = /^(?:oops|whoops|sorry|wait|hang on|hold on)\b/i;
 const FEWER =
   /^(?:(?:i|we) \p{L}+(?: \p{L}+){0,3}, )?(?:i |we )?(?:only |just (?=\d|the\b|one\b|two\b|three\b))/iu;
 const THOSE = /\b(?:them|those|these|they|it|em)\b/i;
+/** "That's the Salt Harrier that have seven rooted": the same deed and number, of another plant. */
+const OF_ANOTHER =
+  /\b(?:it|that|they|those)(?:['’]s| is| was| were| are) (?:the |my )?[^,.!?]{2,40}? (?:that|which|who|what)(?:['’](?:s|ve)| has| have| had| is| are| got)?\b/i;
 /** Told besides, or at last. */
 const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
 
@@ -46,6 +49,7 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
   const ofThose = !another && isOfThem && (asks.every(({ slot }) => slot === 'batch') || isDayAlone(only));
   if (asks.length > 0 && !ofThose) return false;
   const isTakenBack = isUndone || TAKEN_BACK.test(words) || doubtsFirst.test(words) || doubtsLast.test(words);
+  if (asks.length === 0 && OF_ANOTHER.test(words) && wasOfOther(sitting, entries)) return true;
   if (!isTakenBack && !isFew && !(ofThose && isDayAlone(only))) return false;
   const isPlain = ofThose && isFew && (isTakenBack || /\bof (?:them|those|these)\b/i.test(words));
   const before = lately(sitting, isPlain ? PLAINLY_WITHIN_MS : WITHIN_MS, TAKEN_BACK.test(words));
@@ -77,6 +81,30 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
     })),
   );
   return true;
+}
+
+/** Whether the first entry is the last note's, of another plant; then that is put right, and what else is said is noted. */
+function wasOfOther(sitting: Sitting, [first, ...more]: readonly ReadEntry[]): boolean {
+  const before = lately(sitting, WITHIN_MS, true);
+  const said = first && isLogged(first.entry) ? first.entry : undefined;
+  const { batch, variety, crop } = (said ?? {}) as Plant;
+  const numbers = (each: object) => {
+    const { count, rooted } = each as { readonly count?: unknown; readonly rooted?: unknown };
+    return count ?? rooted;
+  };
+  const [told, another] = before.filter(
+    ({ entry, touched }) =>
+      said !== undefined &&
+      'batch' in entry &&
+      isSameDeed({ entry, touched } as StandingEntry, said, undefined) &&
+      numbers(said) !== undefined &&
+      numbers(entry) === numbers(said) &&
+      !(batch !== undefined && touched.includes(batch)),
+  );
+  if (!told || another || (batch === undefined && variety === undefined)) return false;
+  const isRight = setSlots(sitting, [told], batch === undefined ? { variety, crop } : { batch });
+  if (isRight && more.length > 0) takeNote(sitting, { entries: more, asks: [] });
+  return isRight;
 }
 
 /** What stands of the last note, where this grower sent it to this chat lately, or another of the group, whom a plain denial puts right. */

@@ -1,0 +1,47 @@
+/** The ways of recalling a deed that was told before, so as to put it right. */
+import { deedNouns, deedVerbs } from '../../language/grammar/entry-words.js';
+
+const WAS =
+  "(?: (?:is|was|were) (?:supposed|meant) to be| was| were| should(?: be| have been|['’]ve been| say| read)| ought to be) (?:actually |really |only |all |just |on |to |in fact )*";
+const DID = `(?:that |who |which )?(?:(?:i|we|you|(?<whose>he|she|they)) )?(?<verb>${deedVerbs})(?: (?<how>.{1,40}?))?`;
+
+const DAY = '(?:yesterday|today|this morning|last night|last \\p{L}+|(?:on )?\\p{L}{3,6}day)';
+/** What came from a nursery, and how. */
+const CAME = '(?:came|arrived|turned up|landed|got here|(?:was|were) delivered|(?:was|were) dropped off)';
+const PARCEL = '(?:plugs?|plug plants|liners|delivery|parcel|order|consignment|box)';
+
+/** Ways of saying it; `which` and `how` describe the deed, its `verb` or `noun` tells the kind, `value` is what it should have said. */
+export const FORMS: readonly RegExp[] = [
+  // "The three Moss Cardinal I lost were four", "the ten potted on were nine".
+  `(?:the|those|my) (?<which>.{1,40}?) ?${DID}${WAS}(?<value>.{1,30})`,
+  // "It was four I gave Idris".
+  `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,30}?) ${DID}`,
+  // "It was four that went to Idris".
+  `(?:it|that)(?:['’]s |${WAS})(?<value>.{1,40}?) (?:that |which |who )?(?<gone>went) (?<how>(?:to|in|into) .{1,40})`,
+  // "That should be three to Peg".
+  `(?:(?:it|that)(?:['’]s |${WAS}))?(?<value>\\d+|\\p{L}+)(?: of them)? (?<had>to \\p{L}.{1,30})`,
+  // "The ones on the windowsill were four".
+  `(?:the|those) (?<stood>ones?|batch|lot|cuttings) (?<which>(?:in|on|under|at|by) .{2,30}?)${WAS}(?<value>.{1,20}?)`,
+  // "The Moss Cardinal loss was three", "the gift to Idris was four".
+  `(?:the|that|my|(?<day>\\p{L}+(?: \\p{L}+)?)['’]s) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>(?:to|of|on|for|with|from) .{1,40}?|${DAY}))?${WAS}(?<value>.{1,40})`,
+  // "It was Monday that the plugs came".
+  `(?:it|that)(?:['’]s |${WAS})(?<value>.{1,30}?) (?:that |when )?(?:the |those |my )(?<which>.{0,30}? ?)(?<came>${PARCEL})(?: (?<how>from .{1,30}?))? ${CAME}`,
+  // "Delivery was short, only 192 Tallow Bell".
+  `(?:(?:the|that|our|my) )?(?<which>.{0,30}? ?)(?<came>${PARCEL})(?: (?<how>from .{1,30}?))? (?:was|were|came|came up|is|turned out) (?:a bit |a few )?short[,.:;–—-]* ?(?:(?:there|it) (?:was|were|had) )?(?:only |just )?(?<value>.{1,30}?)(?: in it| in the box| came| arrived)?`,
+  // "The delivery was eight short".
+  `(?:(?:the|that|our|my) )?(?<which>.{0,30}? ?)(?<came>${PARCEL})(?: (?<how>from .{1,30}?))? (?:was|were|came|came up|is|turned out) (?<value>\\p{L}+|\\d+) (?<by>short|too few|light|over|too many|extra)`,
+  // "The plugs came on Monday, actually".
+  `(?:the|those|my) (?<which>.{0,30}? ?)(?<came>${PARCEL})(?: (?<how>from .{1,30}?))? (?<late>${CAME}) (?<value>.{1,30}?)`,
+  // "The Salt Harrier for the school, that were five".
+  `(?:the|those|my) (?<which>.{1,40}?) (?:for|to) (?<gave>.{1,40}?),?(?: (?:that|it|they|those))?${WAS}(?<value>.{1,20}?)`,
+  // "Change the Moss Cardinal loss to three".
+  `(?:change|correct|alter|amend|put) (?:the|that|my) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>of .{1,40}?))? to (?<value>.{1,40})`,
+  // "I've just counted the Moss Cardinal again and it's eight".
+  `(?:i|we)(?:['’]ve)? (?:just )?(?<counted>counted|recounted) (?:the )?(?<which>.{1,40}?)(?: again)?,? and (?:it['’]s|it is|it was|there['’]s|there are|there were|they['’]re|i make it|i get|i got) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
+  // "I've one too many down for the Moss Cardinal, it's 11".
+  `(?:i|we)(?:['’]ve| have|['’]m)? (?:got )?.{1,12} (?<counted>too many|too few|short|out)(?: down)? (?:for|of|on|with) (?:the )?(?<which>.{1,40}?),? (?:and )?(?:it['’]s|it is|it was|it should be|should be|make it|there['’]s|there are|there were) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
+  // "The one before last should be three".
+  `(?:the |my )?(?<back>(?:one|entry|note|message) before(?: the)?(?: last(?: one)?| that(?: one)?| it)?|last but one|second last|second to last)(?: one)?${WAS}(?<value>.{1,30})`,
+  // "Ines had three actually".
+  `(?:\\p{L}{1,5}(?: \\p{L}{1,5})?, )?(?<who>\\p{L}[\\p{L}'’]*) (?:only |actually |really )*(?:had|got|took|bought) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
+].map((form) => new RegExp(`^${form}$`, 'iu'));

@@ -1,0 +1,34 @@
+/** "The bed by the gate", "a table under the window": what tells one such place from another belongs to its name. */
+import { placeNouns } from '../lexicon.js';
+import { textAt, type Token } from '../tokens.js';
+import { DETERMINER } from './prepositions.js';
+
+const BESIDE =
+  /^(?:by|under|beside|near|behind|below|above|along|against|beneath|opposite|outside|next|nearest|at)$/;
+/** What stands where places are told by it, and is none for plants itself. */
+const LANDMARKS = new Set(
+  'gate door doors window windows wall fence hedge path drive driveway steps stairs road street lane pond stream sink radiator boiler heater tap butt heap bin bins garage tree trees oak pear plum fig arch pergola trellis line front oven cooker fridge freezer telly sofa skylight vent fan stove aga tank well barn byre stable stables kennel coop henhouse hives sundial entrance chimney gable kerb railings swing sandpit oil'.split(
+    ' ',
+  ),
+);
+/** "At the back", "at the far end": of the place itself. */
+const ENDS = /^(?:front|back|end|top|bottom|side)$/;
+/** "By the old back door". */
+const MOST_WORDS = 3;
+
+/** Where the words that tell which place it is end; `to` itself where there are none. */
+export function tailEnd(tokens: readonly Token[], to: number, free: (at: number) => boolean): number {
+  const lead = textAt(tokens, to);
+  if (!BESIDE.test(lead)) return to;
+  const article = to + (lead === 'next' ? 2 : 1);
+  if (lead === 'next' && textAt(tokens, to + 1) !== 'to') return to;
+  if (!DETERMINER.has(textAt(tokens, article))) return to;
+  for (let at = article + 1; at <= article + MOST_WORDS; at++) {
+    if (!free(at) || tokens[at]?.is !== 'word') return to;
+    const word = textAt(tokens, at);
+    const isLandmark = LANDMARKS.has(word) || placeNouns.has(word) || (lead === 'at' && ENDS.test(word));
+    const goesOn = LANDMARKS.has(textAt(tokens, at + 1)) || placeNouns.has(textAt(tokens, at + 1));
+    if (isLandmark && !goesOn) return at + 1;
+  }
+  return to;
+}
