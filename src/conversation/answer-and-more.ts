@@ -4,6 +4,7 @@ import type { ReadEntry, ReadNote } from '../language/note.js';
 import { named } from '../ledger/reach.js';
 import { isOnOneBatch } from './completing.js';
 import { fill, type Understanding } from './filling.js';
+import { hadByThem } from './had-by-them.js';
 import { isLogged } from './noting.js';
 import { namesOther } from './plants-named.js';
 import { readIn } from './reading.js';
@@ -35,7 +36,8 @@ export function answerAndMore(
     if (answer.length > LONGEST_ANSWER) return null;
     const entry = answered(sitting, asked, answer, understanding);
     if (!entry) continue;
-    const told = readIn(sitting, text.slice(mark.index + mark[0].length).replace(LEADS, ''));
+    const behind = text.slice(mark.index + mark[0].length).replace(LEADS, '');
+    const told = hadByThem(sitting, entry, behind) ?? readIn(sitting, behind);
     const entries = told.entries.map((each) => ofTheSame(each, entry));
     const isMeant = (at: number) => entries[at] !== told.entries[at];
     const asks = told.asks.filter(({ entry: at, slot }) => slot !== 'batch' || !isMeant(at));

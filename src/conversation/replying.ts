@@ -2,7 +2,7 @@
 import type { ReadNote } from '../language/note.js';
 import { dayIn } from './day-in.js';
 import { fill, type Understanding } from './filling.js';
-import { postEntry, takeNote } from './noting.js';
+import { isLogged, postEntry, takeNote } from './noting.js';
 import { noteOf, readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 import type { Ask } from './talk.js';
@@ -14,7 +14,7 @@ import { ofOtherPlant } from './other-plant.js';
 import { answerAndMore } from './answer-and-more.js';
 import { isCalled } from '../language/grammar/entry-words.js';
 import { undosMeant } from '../language/undo-meant.js';
-import { withoutSlots } from './slots.js';
+import { plantSaid, withoutSlots } from './slots.js';
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import { named } from '../ledger/reach.js';
 import type { Origin, SlotAsk } from './talk.js';
@@ -33,6 +33,12 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
     // What the same note has logged already is taken back as well.
     if (isPosted(sitting, ask)) return false;
     sitting.reply.text.push(leftIt);
+    return true;
+  }
+  const behind = behindUndo(sitting, ask, asked, read);
+  if (behind) {
+    drop(sitting, ask);
+    takeNote(sitting, behind);
     return true;
   }
   const leaning = asked.entry.kind === 'target' || asked.entry.kind === 'remind' ? 'future' : 'past';
@@ -90,6 +96,23 @@ function undoesAsked(sitting: Sitting, { askedAt }: Ask, { entry }: SlotAsk, rea
   if (last !== undefined && last.postedAt > askedAt) return false;
   const { noun, plant } = undosMeant(noteOf(sitting, sitting.text))[0] ?? {};
   return plant === undefined && (noun === undefined || isCalled(noun, entry));
+}
+
+/** "Forget it, took four": what is told behind the taking back of an entry that waits; of no plant, of the one that waited. */
+function behindUndo(sitting: Sitting, ask: Ask, asked: SlotAsk, read: ReadNote): ReadNote | null {
+  const [undo, ...entries] = read.entries;
+  const isOfAsked = undo && undoesAsked(sitting, ask, asked, { entries: [undo], asks: [] });
+  if (!isOfAsked || entries.length === 0 || entries.some(({ entry }) => !isLogged(entry))) return null;
+  const told = entries.map((each) => {
+    const isSame = each.entry.kind === asked.entry.kind && !named(plantSaid(each.entry as Plant, each.sources));
+    if (!isSame) return each;
+    const said = withoutSlots(each.entry as LoggedEntry, 'variety', 'crop', 'batch');
+    return { ...each, entry: { ...asked.entry, ...said } as LoggedEntry };
+  });
+  const asks = read.asks
+    .map((each) => ({ ...each, entry: each.entry - 1 }))
+    .filter(({ entry, slot }) => !(slot in (told[entry]?.entry ?? {})) && told[entry] === entries[entry]);
+  return { entries: told, asks };
 }
 
 const isPosted = ({ ledger }: Sitting, { askedAt }: Ask): boolean =>

@@ -1,6 +1,6 @@
 /** A text from a grower: an answer, a button's words, an instruction, a question, a correction or a note. */
 import type { HeardWord, ReadNote } from '../language/note.js';
-import type { Amend, Entry, Plant } from '../ledger/entry.js';
+import type { Amend, Entry, LoggedEntry, Plant } from '../ledger/entry.js';
 import { addsToLast } from './adding.js';
 import { answer } from './answer-given.js';
 import { amend } from './amending.js';
@@ -10,7 +10,9 @@ import { noOther, notANote, notUnderstood, nothingWaits } from '../words/answers
 import { type Context, isBare, pendingOf } from './answering.js';
 import { putsRight } from './correcting/beside-a-note.js';
 import { corrects, hasSecondThoughts, kindTold } from './correcting/few-words.js';
+import { hadByThem } from './had-by-them.js';
 import { follow } from './instructing.js';
+import { onlyOfLastNote } from './last-note.js';
 import { saysLikewise } from './likewise.js';
 import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './offering.js';
@@ -155,6 +157,9 @@ const isOfTheSame = (entry: Entry | undefined): boolean =>
 
 const isOfBefore = ({ kind }: Entry): boolean => kind === 'undo' || kind === 'amend';
 
+/** So long after a gift are "they" those who had it. */
+const THEY_MS = 3_600_000;
+
 /** Whether the words put right the last note or add to it, or the one that they reply to, and that is done or asked about. */
 function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Context): boolean {
   const ofLastNote = isOfLastNote(sitting, read, context);
@@ -165,6 +170,11 @@ function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Co
     return true;
   if (saysOtherOnly(text)) {
     sitting.reply.text.push(noOther);
+    return true;
+  }
+  const had = hadByThem(sitting, onlyOfLastNote(sitting, THEY_MS)?.entry as LoggedEntry | undefined, text);
+  if (had) {
+    takeNote(sitting, had);
     return true;
   }
   if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text))) return true;

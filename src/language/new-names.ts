@@ -6,7 +6,7 @@ import type { Token } from './tokens.js';
 import { NEVER } from './new-names/no-names.js';
 import { isGiverOrTaker } from './new-names/giver-or-taker.js';
 import { endsName, inPlantPosition, isComeBy, isCrop } from './new-names/position.js';
-import { isDayInName, isDayOpeningName, jointInName, nameHoldingCrop } from './new-names/words-in-names.js';
+import { isDayInName, isDayOpeningName, isMonthOfLot, jointInName, nameHoldingCrop } from './new-names/words-in-names.js';
 import { isOnLabel } from './on-label.js';
 import { titleCase } from './told-names.js';
 
@@ -106,6 +106,7 @@ function nameLength(
     }
     const token = tokens[piece.from];
     if (!token || /^(?:i|i'm|i've|i'll|rip)$/.test(token.text) || PRODUCT.test(token.text)) break;
+    if (isMonthOfLot(pieces, at + length)) break;
     const isCapital = !shouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
     // "Four parson bright fuchsias": a colour between a word nobody knows and the crop.
     const inside = length > 0 && unknown > 0 && PLAIN.test(token.text) && isCrop(pieces[at + length + 1]);

@@ -7,7 +7,7 @@ import { proposeCrop } from './crop-proposal.js';
 import { withoutDashedHope } from './dashed-hopes.js';
 import { withoutInstead } from './given-up.js';
 import { wordAt } from './grammar/rule.js';
-import { isUndo } from './grammar/undo.js';
+import { undosIn } from './grammar/undo.js';
 import { withoutHabit } from './habits.js';
 import { settleHeadings } from './headings.js';
 import type { Note } from './note.js';
@@ -41,7 +41,8 @@ export function proposeSentence(
   note: Note,
   earlier: readonly Proposal[],
 ): readonly Proposal[] {
-  if (isUndo(sentence.line)) return [{ kind: 'undo', rule: 'undo that', slots: {}, draft: {} }];
+  const undone = undosIn(sentence.line);
+  if (undone > 0) return Array<Proposal>(undone).fill({ kind: 'undo', rule: 'undo that', slots: {}, draft: {} });
   const amended = amendBehind(sentence);
   if (amended > 0) {
     const [before, behind] = [sentence.pieces.slice(0, amended), sentence.pieces.slice(amended + 1)];

@@ -83,11 +83,13 @@ export function undosIn(line: string): number {
   if (both?.[1] !== undefined && isUndo(both[1])) return 2;
   if (!isUndo(line)) return 0;
   const number = NUMBERED.exec(line)?.[2];
-  return number === undefined ? 1 : /^(?:two|2)$/.test(number) ? 2 : 3;
+  return number === undefined ? 1 : (COUNTS[number] ?? Number(number));
 }
 
+const COUNTS: Readonly<Record<string, number>> = { couple: 2, two: 2, three: 3, four: 4, five: 5 };
 /** "The last two entries". */
-const NUMBERED = /\b(last|previous) (two|2|three|3)(?: (?:entries|notes|ones|things|messages|lines|bits))?\b/;
+const NUMBERED =
+  /\b(last|previous) (couple|two|three|four|five|[2-5])(?: (?:of )?(?:entries|notes|ones|things|messages|lines|bits))?\b/;
 
 /** "Scratch that the last entry was wrong take it out": an undo, then reasons and undoes, with no mark between. */
 function undoWithReason(line: string): RegExpExecArray | undefined {

@@ -3,6 +3,7 @@ import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import type { Token } from '../tokens.js';
 import { isKnown } from '../lexicon.js';
+import { monthWords } from '../dates/words.js';
 import { NEVER } from './no-names.js';
 import { isCrop } from './position.js';
 
@@ -44,6 +45,13 @@ export function isDayOpeningName(pieces: readonly Piece[], tokens: readonly Toke
     tokens[next.from]?.capital === true &&
     !NEVER.has(next.text)
   );
+}
+
+const months: ReadonlySet<string> = new Set(monthWords.flatMap((names) => names.split(' ')));
+
+/** "Lost 2 from the March lot": a month, and no name. */
+export function isMonthOfLot(pieces: readonly Piece[], at: number): boolean {
+  return months.has(wordAt(pieces, at)) && /^(?:lots?|batch|batches|ones)$/.test(wordAt(pieces, at + 1));
 }
 
 /** "Rose Muffler dahlia": how many pieces of a name that itself holds a crop stand before the crop, else 0. */

@@ -195,11 +195,14 @@ function assumeBatch(
   entry: OpenEntry,
 ): KnownBatch | undefined {
   const asked = draft.quantity?.both ? undefined : pending?.batch;
+  // "The second lot" is of all that live, whichever was asked about.
+  const chosen = draft.which ? singledOut(batches, draft, kind) : [];
+  const isChosen = chosen.length === 1 && batches.length > 1;
   const live = asked === undefined ? batches : batches.filter(({ label }) => label === asked);
-  const fits = singledOut(live, draft, kind);
+  const fits = isChosen ? chosen : singledOut(live, draft, kind);
   const [only, another] = fits;
   if (only && !another) {
-    say(entry, 'batch', only.label, 'assumed');
+    say(entry, 'batch', only.label, isChosen ? 'said' : 'assumed');
     say(entry, 'variety', only.variety, 'assumed');
     say(entry, 'crop', only.crop, 'assumed');
     return only;
