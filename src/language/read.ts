@@ -2,6 +2,7 @@
 import type { Plant } from '../ledger/entry.js';
 import { proposeReply } from './answer-proposal.js';
 import { withoutAsides } from './asides.js';
+import { withoutWeather } from './amending/weather.js';
 import { blamed } from './blame.js';
 import { joinContainers } from './containers.js';
 import { fullerReply } from './fuller-replies.js';
@@ -79,7 +80,8 @@ export function readingOf(note: Note): Reading {
       const [mentioned, another] = plantsIn(spokenOf?.pieces ?? []);
       const aside: Proposal[] = mentioned && !another ? [{ ...ASIDE, carried: mentioned.plant }] : [];
       const proposed = proposeSentence(sentence, utterance, note, told.length === 0 ? aside : told);
-      told.push(...blamed(proposed, sentence, sentences[sentences.indexOf(sentence) - 1]));
+      const previous = sentences[sentences.indexOf(sentence) - 1];
+      told.push(...withoutWeather(blamed(proposed, sentence, previous), sentence, previous));
       spokenOf = proposed.length === 0 ? sentence : undefined;
     }
   }

@@ -46,6 +46,8 @@ function spelledOut(row: readonly Piece[], before: readonly Piece[]): readonly P
 function areApart(first: Proposal, second: Proposal): boolean {
   const [one, other] = [first.draft.plant, second.draft.plant];
   if (one && other) return JSON.stringify(one) !== JSON.stringify(other);
+  // "It should be 8 and the Salt Harrier should be 12": of the last note, and of another plant.
+  if (!one && other) return true;
   const slots = (each: Proposal) => Object.keys((each.slots as { set?: object }).set ?? {});
   return other === undefined && slots(second).every((slot) => !slots(first).includes(slot));
 }

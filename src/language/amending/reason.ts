@@ -1,4 +1,5 @@
 /** Where the value of an amendment ends and its reason begins. */
+import { wordAt } from '../grammar/rule.js';
 import { lineOf } from '../sentences.js';
 import type { Piece } from '../pieces.js';
 import type { Utterance } from '../utterance.js';
@@ -6,13 +7,16 @@ import { isSettable } from './settable.js';
 
 /** A clause with a subject of its own. */
 const CLAUSE =
-  /^(?:as |for |because |cos )?(?:i|we|i'd|it|they|the|one|two|some|someone|another)(?: \S*){0,3} (?:was|were|is|are|had|hadn't|hasn't|didn't|got|forgot|ran|found|fell|broke|looked|have|has|wasn't|weren't|did|needed|turned|came|perked|rallied|recovered|survived)\b/;
+  /^(?:and |but |as |for |because |cos )?(?:i|we|i'd|it|they|there|the|one|two|some|someone|another)(?: \S*){0,3} (?:was|were|is|are|had|hadn't|hasn't|didn't|got|forgot|ran|found|fell|broke|looked|have|has|wasn't|weren't|did|needed|turned|came|perked|rallied|recovered|survived)\b/;
 
 /** "… ten, the last two hadn't the roots for it": what a clause of its own adds behind the value tells why. */
 export function upToReason(pieces: readonly Piece[], utterance: Utterance): readonly Piece[] {
   const value = pieces.findIndex(isSettable);
   const end = pieces.findIndex(
-    ({ is }, at) => is === 'break' && at > value && CLAUSE.test(lineOf(pieces.slice(at + 1), utterance)),
+    ({ is }, at) =>
+      at > value &&
+      (is === 'break' || wordAt(pieces, at) === 'and') &&
+      CLAUSE.test(lineOf(pieces.slice(at + 1), utterance)),
   );
   return value < 0 || end < 0 ? pieces : pieces.slice(0, end);
 }
