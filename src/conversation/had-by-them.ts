@@ -14,7 +14,12 @@ const CUT = /\b(?:cuttings?|slips?|tips?|nodes?|heels?)\b/i;
 /** What they had, as given in the way of the `last`; null where the words say no such thing. */
 export function hadByThem(sitting: Sitting, last: LoggedEntry | undefined, text: string): ReadNote | null {
   if (last?.kind !== 'dispatch' || CUT.test(text)) return null;
-  const what = THEY.exec(text.trim().replace(/(?:,? (?:too|as well|also))?[.!]*$/i, ''))?.[1];
+  const what = THEY.exec(
+    text
+      .trim()
+      .replace(/[.!]$/, '')
+      .replace(/,? (?:too|as well|also)$/i, ''),
+  )?.[1];
   if (what === undefined) return null;
   const { to, how = 'given' } = last;
   const { entries, asks } = readIn(sitting, `gave ${what}`);

@@ -138,7 +138,8 @@ function split(
 }
 
 function merge(sitting: Sitting, plants: readonly Plant[]): void {
-  const batches = [...new Set(plants.flatMap((plant) => batchesOf(sitting, plant)))];
+  const named = plants.length > 0 ? plants : lastSpokenOf(sitting);
+  const batches = [...new Set(named.flatMap((plant) => batchesOf(sitting, plant)))];
   const [into] = batches;
   if (!into || batches.length < 2) return say(sitting, mergeNothing);
   post(sitting, {
@@ -147,6 +148,13 @@ function merge(sitting: Sitting, plants: readonly Plant[]): void {
     into: into.label,
     date: sitting.today,
   });
+}
+
+/** "Merge those two": the plant of the last note. */
+function lastSpokenOf({ ledger }: Sitting): readonly Plant[] {
+  const [label = ''] = ledger.standing.at(-1)?.touched ?? [];
+  const variety = ledger.batches.get(label)?.variety;
+  return variety == null ? [] : [{ variety }];
 }
 
 function batchesOf({ ledger }: Sitting, plant: Plant): Batch[] {

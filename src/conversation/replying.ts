@@ -104,7 +104,8 @@ function behindUndo(sitting: Sitting, ask: Ask, asked: SlotAsk, read: ReadNote):
   const isOfAsked = undo && undoesAsked(sitting, ask, asked, { entries: [undo], asks: [] });
   if (!isOfAsked || entries.length === 0 || entries.some(({ entry }) => !isLogged(entry))) return null;
   const told = entries.map((each) => {
-    const isSame = each.entry.kind === asked.entry.kind && !named(plantSaid(each.entry as Plant, each.sources));
+    const isSame =
+      each.entry.kind === asked.entry.kind && !named(plantSaid(each.entry as Plant, each.sources));
     if (!isSame) return each;
     const said = withoutSlots(each.entry as LoggedEntry, 'variety', 'crop', 'batch');
     return { ...each, entry: { ...asked.entry, ...said } as LoggedEntry };

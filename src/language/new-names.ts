@@ -6,7 +6,13 @@ import type { Token } from './tokens.js';
 import { NEVER } from './new-names/no-names.js';
 import { isGiverOrTaker } from './new-names/giver-or-taker.js';
 import { endsName, inPlantPosition, isComeBy, isCrop } from './new-names/position.js';
-import { isDayInName, isDayOpeningName, isMonthOfLot, jointInName, nameHoldingCrop } from './new-names/words-in-names.js';
+import {
+  isDayInName,
+  isDayOpeningName,
+  isMonthOfLot,
+  jointInName,
+  nameHoldingCrop,
+} from './new-names/words-in-names.js';
 import { isOnLabel } from './on-label.js';
 import { titleCase } from './told-names.js';
 

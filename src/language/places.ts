@@ -27,7 +27,11 @@ export function findPlaces(
     const known = knownAt(plain, tokens, at, names, free);
     const room = known ?? genericAt(tokens, at, free);
     if (!room) continue;
-    const found = withTail(withFurniture({ ...room, known: known !== undefined }, tokens, free), tokens, free);
+    const found = withTail(
+      withFurniture({ ...room, known: known !== undefined }, tokens, free),
+      tokens,
+      free,
+    );
     const last = finds.at(-1);
     if (last && found.from < last.to) continue;
     finds.push(found);
@@ -48,12 +52,9 @@ function withFurniture(
 }
 
 /** "The bed by the gate" is another than "the bed". */
-function withTail(
-  found: FoundPlace,
-  tokens: readonly Token[],
-  free: (at: number) => boolean,
-): FoundPlace {
-  const to = tailEnd(tokens, found.to, free);
+function withTail(found: FoundPlace, tokens: readonly Token[], free: (at: number) => boolean): FoundPlace {
+  // In the ground, wherever that is: planted.
+  const to = /\bground$/.test(found.place) ? found.to : tailEnd(tokens, found.to, free);
   if (to === found.to) return found;
   const tail = tokens.slice(found.to, to).map(({ text }) => text);
   return { ...found, to, place: `${found.place} ${tail.join(' ')}`, known: false };

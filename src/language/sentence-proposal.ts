@@ -42,7 +42,8 @@ export function proposeSentence(
   earlier: readonly Proposal[],
 ): readonly Proposal[] {
   const undone = undosIn(sentence.line);
-  if (undone > 0) return Array<Proposal>(undone).fill({ kind: 'undo', rule: 'undo that', slots: {}, draft: {} });
+  if (undone > 0)
+    return Array<Proposal>(undone).fill({ kind: 'undo', rule: 'undo that', slots: {}, draft: {} });
   const amended = amendBehind(sentence);
   if (amended > 0) {
     const [before, behind] = [sentence.pieces.slice(0, amended), sentence.pieces.slice(amended + 1)];

@@ -28,7 +28,8 @@ const AGAIN = /\b(?:more|another|also|again|this time|too|as well)\b/i;
 const RECALLED = /\b(?:the|those|that)\b[^.?!]{1,50}\b(?:i|we)(?: had|['’]d)? (?!only|just)\p{L}+/iu;
 
 /** "It was Monday that the plugs came". */
-const DELIVERED = /\b(?:plugs|liners|delivery|parcel|consignment|order) (?:that )?(?:came|arrived|turned up|was|were)\b/i;
+const DELIVERED =
+  /\b(?:plugs|liners|delivery|parcel|consignment|order) (?:that )?(?:came|arrived|turned up|was|were)\b/i;
 
 /** "I should have given them to Ines": regret, and nothing to put right. */
 const REGRET =

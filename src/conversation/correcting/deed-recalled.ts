@@ -145,12 +145,14 @@ function withoutAsides(sitting: Sitting, text: string): string {
     aside &&
     aside.index >= SHORTEST &&
     readIn(sitting, aside[0].replace(/^[.!, ]+/, '')).entries.every(({ entry }) => !isLogged(entry));
-  return (isAside ? said.slice(0, aside.index) : said)
-    .replace(/[.!]$/, '')
-    // "…, now I think of it, not Tuesday".
-    .replace(/, not (?:on |the )?[^,.!?]{1,20}$/i, '')
-    .replace(/,? now (?:that )?i (?:think|come to think) (?:of|about) it$/i, '')
-    .replace(/,? (?:in the end|after all|altogether|in total|by the way|btw)$/i, '');
+  return (
+    (isAside ? said.slice(0, aside.index) : said)
+      .replace(/[.!]$/, '')
+      // "…, now I think of it, not Tuesday".
+      .replace(/, not (?:on |the )?[^,.!?]{1,20}$/i, '')
+      .replace(/,? now (?:that )?i (?:think|come to think) (?:of|about) it$/i, '')
+      .replace(/,? (?:in the end|after all|altogether|in total|by the way|btw)$/i, '')
+  );
 }
 
 /** So long after cuttings were taken is what is counted again what was taken. */
@@ -168,7 +170,7 @@ function isCountedAnew({ ledger, origin }: Sitting, { entry, touched, journal }:
 }
 
 /** "Frau Oswin" of "neighbour Frau Oswin". */
-const nameIn = (to: string): string => /\p{Lu}.*$/u.exec(to)?.[0] ?? to;
+const nameIn = (to: string): string => to.slice(Math.max(0, to.search(/\p{Lu}/u)));
 
 /** Words of a description that tell nothing by themselves. */
 const IDLE =
@@ -189,7 +191,8 @@ function isTold(sitting: Sitting, standing: StandingEntry, words: string): boole
   for (const label of ledger.batches.keys())
     if (take(label) && !standing.touched.includes(label)) return false;
   for (const slot of ['to', 'place', 'fromPlace'])
-    if (typeof own[slot] === 'string' && own[slot] !== '') take(own[slot]) || take(nameIn(own[slot]));
+    for (const name of typeof own[slot] === 'string' ? [own[slot], nameIn(own[slot])] : [])
+      if (name !== '' && take(name)) break;
   const day = / on /.test(rest) ? 'on ' : '';
   rest = rest.replace(IDLE, ' ').trim();
   if (rest === '') return true;

@@ -15,7 +15,8 @@ export function lotSaid(sitting: Sitting, words: string, { entry, touched }: Sta
   const { ledger, origin, settings } = sitting;
   const [own, another] = touched.flatMap((label) => ledger.batches.get(label) ?? []);
   if (!own || another || !('batch' in entry) || !LOT.test(words)) return null;
-  const plant = own.variety === null ? (own.crop === null ? {} : { crop: own.crop }) : { variety: own.variety };
+  const plant =
+    own.variety === null ? (own.crop === null ? {} : { crop: own.crop }) : { variety: own.variety };
   const labels = [...ledger.batches.values()].filter((batch) => isOf(batch, plant)).map(({ label }) => label);
   if (labels.length < 2) return null;
   const chosen = chooseBatch(words, labels, ledger, dayIn(words, origin.at, settings, 'past'));

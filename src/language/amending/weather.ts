@@ -4,7 +4,8 @@ import type { Sentence } from '../sentences.js';
 
 const WEATHER =
   /\b(?:freezing|frozen|frost|frosty|icy|cold|colder|chilly|nippy|parky|baltic|cool|mild|muggy|warm|warmer|hot|hotter|boiling|scorching|roasting|baking|sweltering|heat|heatwave|weather|thermometer|temperature|temp|temps|forecast)\b/;
-const NUMBER_ALONE = /^(?:and )?(?:it|that)(?:'s| is| was)(?: only| still| about| down to| up to)? (?:\d+|[a-z]+)\b/;
+const NUMBER_ALONE =
+  /^(?:and )?(?:it|that)(?:'s| is| was)(?: only| still| about| down to| up to)? (?:\d+|[a-z]+)\b/;
 
 /** What a sentence proposes, without the number that the one before it makes a temperature of. */
 export function withoutWeather(

@@ -33,6 +33,20 @@ export const potCases: readonly Case<Seen<'pots'>>[] = [
     },
   },
   {
+    name: '<count> <plant> and <count> <plant>, all in the same pot',
+    phrasings: ['Took three Salt Harrier and two Tallow Bell, all in the one pot'],
+    when: ({ told, piece, pieces, at, clause }) =>
+      clause.hit?.rule.kind === 'strike' &&
+      piece.pots === 1 &&
+      told.drafts.length > 1 &&
+      told.drafts.every(({ pots, each, plant, quantity }) => !(pots ?? each) && plant && quantity) &&
+      (/^(?:together|between)$/.test(wordAt(pieces, at + 1)) ||
+        /^(?:the|sharing|in|into)$/.test(wordAt(pieces, at - 1))),
+    does: ({ piece, told }) => {
+      for (const draft of told.drafts) if (piece.pots !== undefined) draft.pots = piece.pots;
+    },
+  },
+  {
     name: '<count> <plant>, a pot each',
     phrasings: ['Took ten Salt Harrier, a pot apiece'],
     when: ({ draft, piece, pieces, at, clause }) =>

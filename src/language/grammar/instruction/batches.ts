@@ -1,10 +1,21 @@
 /** Batches parted and put together. */
+import { trailing } from '../runs.js';
 import { starts } from './opening.js';
 import { numberOf } from './number-spelt.js';
 import type { InstructionRule, InstructionWords } from './rule.js';
 
 /** "Split three of these into a batch of their own": the number is what is parted, not how many parts. */
 const OWN_BATCH = /\binto (?:(?:a|an|its|their|another) )?(?:own|new|separate|batch of)\b/;
+
+/** What is said of two lots that are kept as one. */
+const FROM_NOW = trailing(
+  'please|pls|now|would you|will you|from here on|from now on|from here|from now|from today|in future|going forward|again|too',
+);
+const AS_ONE = new RegExp(
+  `\\b(?:lump|club|count|treat|log|call|class|consider|keep|have|put)\\b.* (?:as (?:the )?(?:one|a single one)|(?:as |on )?(?:the )?(?:one|a single) (?:batch|lot|label|record|entry))${FROM_NOW}$|\\b(?:lump|club|count|treat|log)\\b.* together(?:${FROM_NOW}$| (?:the|both)\\b)`,
+);
+const ONE_BATCH =
+  /\b(?:(?:into|as|in) (?:one|a single|the same) (?:batch|lot|record)|one batch|together (?:as|in|into) one(?! (?:pot|tray)))\b/;
 
 export const batches: readonly InstructionRule[] = [
   {
@@ -54,18 +65,35 @@ export const batches: readonly InstructionRule[] = [
   {
     name: 'merge <plant> and <plant>',
     pattern: starts(
-      '(?:merge|join|combine|lump|club|put|treat|count|make|log|keep|unite|pool|amalgamate|roll)\\b.*',
+      '(?:merge|join|combine|lump|club|put|treat|count|call|class|consider|make|log|keep|have|unite|pool|amalgamate|roll)\\b.*',
     ),
     read: ({ plants, line }) =>
       /^(?:.*\b)?(?:merge|join|combine|pool|amalgamate|unite)\b/.test(line) ||
-      /\b(?:lump|club|count|treat|log)\b.* (?:together|as one)(?: (?:please|pls|now|would you|will you))?$/.test(
-        line,
-      ) ||
-      /\b(?:(?:into|as|in) (?:one|a single|the same) (?:batch|lot|record)|one batch|together (?:as|in|into) one(?! (?:pot|tray)))\b/.test(
-        line,
-      )
-        ? { kind: 'merge', plants }
+      AS_ONE.test(line) ||
+      ONE_BATCH.test(line)
+        ? {
+            kind: 'merge',
+            plants: / plantname (?:in)?to plantname/.test(line) ? plants.toReversed() : plants,
+          }
         : undefined,
+  },
+  {
+    // Labels alone: "put the Salt Harrier in with the Tallow Bell" carries them.
+    name: 'put <label> in with <label>',
+    pattern: starts(
+      `(?:put|tip|fold|add|roll|lump) plantname (?:in with|into|in|to|with) plantname${FROM_NOW}$`,
+    ),
+    read: ({ plants }) =>
+      plants.length === 2 && plants.every(({ batch }) => batch !== undefined)
+        ? { kind: 'merge', plants: plants.toReversed() }
+        : undefined,
+  },
+  {
+    name: '<label> and <label> are one batch',
+    pattern: new RegExp(
+      `^(?:so |ok |right )?(?:plantname and plantname|(?:both|the two)(?: lots| batches)?(?: of)?(?: the)? plantname(?: lots| batches)?) (?:can|should|could|may as well|might as well|will|are|are to)(?: all| now| both| just)*(?: be| count as| go down as)?(?: now)? (?:the )?(?:one|a single|the same) (?:batch|lot|record)${FROM_NOW}$|^(?:there(?:'s| is) )?no (?:need|point) (?:to keep|in keeping|keeping) .*\\bplantname\\b.* (?:apart|separate|as two)\\b`,
+    ),
+    read: ({ plants }) => (plants.length > 0 ? { kind: 'merge', plants } : undefined),
   },
   {
     name: 'add the younger <plant> to the older batch',

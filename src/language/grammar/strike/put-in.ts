@@ -1,6 +1,7 @@
 /** Cuttings told by where they were put to root: "put six in water", "whacked in 16", "filled a tray with them". */
 import { CUTTINGS } from '../taken-away.js';
 import { setGoing } from './set-going.js';
+import { plantsIn } from '../../sentences.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isRound } from './round-the-edge.js';
 
@@ -55,6 +56,25 @@ export const putIn: readonly Rule[] = [
       'planted seven rooted cuttings of Salt Harrier in compost',
       'put six Salt Harrier flowers in a vase with water',
     ],
+  },
+  {
+    // Plants nobody knew of before, so that none of them can have been potted up together.
+    name: 'shoved <count> <new plant> and <count> <new plant> in the same pot',
+    kind: 'strike',
+    head: 'put~|start~past|pop~past|bung~past|place~past|chuck~past|whack~past|shove~past|set~past|plonk~past|tuck~past .. in|into the? <pots>',
+    shape: 'object',
+    when: (p, f, t) => {
+      const plants = plantsIn(p.slice(f, t)).filter(({ plant }) => plant.variety !== undefined);
+      const counts = p.slice(f, t).filter(({ is }) => is === 'count');
+      return (
+        plants.length > 1 &&
+        counts.length === plants.length &&
+        plants.every(({ known }) => !known) &&
+        !p.slice(0, t).some((piece) => piece.is === 'word' && /^(?:rooted|bulbs?|seeds?)$/.test(piece.text))
+      );
+    },
+    phrasings: ['shoved 3 Marsh Canon coleus and 2 Pan Piper fuchsia in the same pot'],
+    mustNot: ['shoved 3 Salt Harrier and 2 Tallow Bell in the same pot'],
   },
   {
     name: 'planted <count> cuttings of <plant> in <medium>',
