@@ -2,16 +2,16 @@
 import type { Day } from '../calendar/day.js';
 import type { Topic } from '../ledger/entry.js';
 import { mergedPlants } from './drafting.js';
+import { questionRules } from './grammar/question.js';
+import { OPENS_QUESTION } from './grammar/question/openers.js';
 import {
   BIDS_TO_TELL,
-  OPENS_QUESTION,
   PREAMBLE,
   questionProper,
-  type QuestionRule,
-  questionRules,
   TOLD_WHEN_BIDDEN,
   unstressed,
-} from './grammar/question.js';
+} from './grammar/question/preamble.js';
+import type { QuestionRule } from './grammar/question/rule.js';
 import type { Piece, When } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { firstOf, LINE_LIMIT, lineOf, plantsIn, type Sentence } from './sentences.js';

@@ -1,7 +1,8 @@
 /** Runs of small phrases before and behind what a pattern is about ("oh no wait, sorry, …"), so written that matching stays linear. */
+import { alternatives, type Listed } from '../phrases.js';
 
 /** The alternatives of a pattern, without those inside its groups. */
-function alternatives(source: string): readonly string[] {
+function divided(source: string): readonly string[] {
   const found = [''];
   let depth = 0;
   for (const sign of source) {
@@ -11,6 +12,14 @@ function alternatives(source: string): readonly string[] {
     else found[found.length - 1] += sign;
   }
   return found;
+}
+
+/** A family of phrases said one by one: of "(can|could) you tell me", "can you tell me" and "could you tell me". */
+function spelled(family: string): readonly string[] {
+  const [, before, group, optional, behind] =
+    /^([^(]*)\(\?:([^()]*)\)(\??)(?![*+{?])(.*)$/.exec(family) ?? [];
+  if (before === undefined || group === undefined || behind === undefined) return [family];
+  return [...group.split('|'), ...(optional ? [''] : [])].flatMap((word) => spelled(before + word + behind));
 }
 
 /**
@@ -29,17 +38,26 @@ export function simple(phrases: readonly string[]): readonly string[] {
   return [...all].filter((phrase) => !isRow(phrase.split(' '), 0, 0));
 }
 
-/** The source of a pattern for any number of these phrases, each with a space behind it. `phrases` are divided by `|`. */
-export function leading(phrases: string): string {
-  return `(?:(?:${simple(alternatives(phrases)).join('|')}) )*`;
+/** The phrases of a run, listed as in `phrases.ts` or divided by `|`. */
+function run(phrases: Phrases): string {
+  const [listed] = phrases;
+  const source = typeof listed === 'string' ? listed : alternatives(...(phrases as Listed));
+  return `(?:${simple(divided(source).flatMap(spelled)).join('|')})`;
+}
+
+type Phrases = readonly [divided: string] | Listed;
+
+/** The source of a pattern for any number of these phrases, each with a space behind it. */
+export function leading(...phrases: Phrases): string {
+  return `(?:${run(phrases)} )*`;
 }
 
 /** The same with a space before each. */
-export function trailing(phrases: string): string {
-  return `(?: (?:${simple(alternatives(phrases)).join('|')}))*`;
+export function trailing(...phrases: Phrases): string {
+  return `(?: ${run(phrases)})*`;
 }
 
 /** The same as `leading`, one of them at least. */
-export function leadingSome(phrases: string): string {
-  return `(?:(?:${simple(alternatives(phrases)).join('|')}) )+`;
+export function leadingSome(...phrases: Phrases): string {
+  return `(?:${run(phrases)} )+`;
 }

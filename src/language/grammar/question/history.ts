@@ -1,0 +1,83 @@
+/** What was done, and what came of it. */
+import { anyOf, closing, either, opening, whole } from '../../phrases.js';
+import { trailing } from '../runs.js';
+import type { QuestionRule } from './rule.js';
+
+/** The figures of a ledger by their names alone: "losses so far this year", "sales last month please". */
+const FIGURES = whole`
+  (show )?((all|total|the|my|our|any) )*${anyOf`
+    losses|loss|deaths|sales|gifts|dispatches|deliveries
+    strikes|strikings|stickings|checks|swaps|entries
+  `}${trailing`
+    to date|so far|on|of|for|from|in
+    the|my|our|plantname|please|pls
+    this|last|year|month|week|season|spring|summer|autumn|winter|fall|yesterday|today
+    january|february|march|april|may|june|july|august|september|october|november|december
+  `}
+`;
+
+/** "What did we lose", "what Doreen did take", "everything I sold". */
+const WHAT_WE_DID = anyOf`
+  what (did|have) (i|we)
+  what did [a-z']+ (do|take|lose|pot|plant|sell|give)
+  what (i|we) ${anyOf`
+    did|have done|took|struck|stuck|sold|gave|lost|binned
+    potted|planted|moved|pinched|bought|swapped|fed|watered
+  `}
+  (which|what)( ones| plants| cuttings)? (have|did) (i|we) (lost|lose)
+  (everything|all|anything|every \w+)( that)? (i|we)
+  (have|did) (i|we)
+  (has|did) anyone
+`;
+
+/** "What happened in May", "what's been going on". */
+const WHAT_HAPPENED = anyOf`
+  what (happened|went (on|out)|came in|was done|has been done|got done|was i doing)
+  (what's|whats) (been done|happened|the story|been happening|been going)
+  what (sold|died|rooted|arrived|left) (last|this|in|on|yesterday|today|over|so far)
+  (did|have|has) .*\b(turn(ed)? up|arrived?|com(e|ing)|show(ed|n)? up)
+  who (got|had|took|bought|has had|did (i|we)|have (i|we))
+`;
+
+/** "The log for March", "last week's losses". */
+const RECORD = anyOf`
+  (log|diary|record|summary|recap|journal|story|notes) (of|for|on|from)
+  last (week|month)'s
+`;
+
+export const historyQuestions: readonly QuestionRule[] = [
+  {
+    name: 'history of <plant>',
+    topic: 'history',
+    unasked: /\bhistory\b|^(?:log|diary|record|summary|recap)\b/,
+    pattern: either(
+      /\bhistory\b/,
+      opening`
+        ${WHAT_WE_DID}
+        ${WHAT_HAPPENED}
+        ${RECORD}
+      `,
+      closing`log|diary|journal|summary|recap`,
+      whole`
+        yesterday|last night
+        (last|this) (week|month|year)
+        show .*\b(records?|history|story|log)
+      `,
+    ),
+    phrasings: [
+      'history of Salt Harrier',
+      'What did we lose last month?',
+      'what happened in March?',
+      'Who had the Salt Harrier?',
+      'Did the plugs ever turn up?',
+    ],
+  },
+  {
+    name: 'losses so far',
+    topic: 'history',
+    unasked: /./,
+    alone: true,
+    pattern: FIGURES,
+    phrasings: ['losses so far this year', 'sales last month please'],
+  },
+];

@@ -1,0 +1,58 @@
+/**
+ * Patterns written as lists of phrases, a family of them a line: "how (did|have) (i|we) do". A pattern is built once, as
+ * its file loads. In a line a plain bracket only holds alternatives together, " … " stands for whatever comes between
+ * whole words, and all else is as in any pattern; `${…}` puts another list in its place.
+ */
+
+/** What a list is called with: the signs of a backquoted text, and what stands in its `${…}`. */
+export type Listed = readonly [lines: TemplateStringsArray, ...parts: readonly string[]];
+
+/** The alternatives of a list, divided by bars. */
+export function alternatives(...[{ raw }, ...parts]: Listed): string {
+  return raw
+    .map((written, at) => asPattern(written) + (parts[at] ?? ''))
+    .join('')
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '')
+    .join('|');
+}
+
+function asPattern(written: string): string {
+  return written.replace(/(?<!\\)\((?!\?)/g, '(?:').replaceAll(' … ', String.raw`\b.*\b`);
+}
+
+/** The source of a group: any of these. */
+export function anyOf(...list: Listed): string {
+  return `(?:${alternatives(...list)})`;
+}
+
+/** The whole line is one of these. */
+export function whole(...list: Listed): RegExp {
+  return new RegExp(`^${anyOf(...list)}$`);
+}
+
+/** The line begins with one of these, in whatever words it goes on. */
+export function beginning(...list: Listed): RegExp {
+  return new RegExp(`^${anyOf(...list)}`);
+}
+
+/** The line opens with one of these, whole words. */
+export function opening(...list: Listed): RegExp {
+  return new RegExp(String.raw`^${anyOf(...list)}\b`);
+}
+
+/** The line closes with one of these, whole words. */
+export function closing(...list: Listed): RegExp {
+  return new RegExp(String.raw`\b${anyOf(...list)}$`);
+}
+
+/** One of these stands anywhere in the line, whole words. */
+export function within(...list: Listed): RegExp {
+  return new RegExp(String.raw`\b${anyOf(...list)}\b`);
+}
+
+/** Any of several patterns. */
+export function either(...patterns: readonly RegExp[]): RegExp {
+  return new RegExp(patterns.map(({ source }) => source).join('|'));
+}
