@@ -56,3 +56,34 @@ export function within(...list: Listed): RegExp {
 export function either(...patterns: readonly RegExp[]): RegExp {
   return new RegExp(patterns.map(({ source }) => source).join('|'));
 }
+
+/** The alternatives of a pattern, without those inside its groups. */
+export function divided(source: string): readonly string[] {
+  const found = [''];
+  let depth = 0;
+  for (const sign of source) {
+    if (sign === '(') depth++;
+    else if (sign === ')') depth--;
+    if (sign === '|' && depth === 0) found.push('');
+    else found[found.length - 1] += sign;
+  }
+  return found;
+}
+
+/** A family of phrases said one by one: of "(can|could) you tell me", "can you tell me" and "could you tell me". */
+export function spelled(family: string): readonly string[] {
+  const [, before, group, optional, behind] =
+    /^([^(]*)\(\?:([^()]*)\)(\??)(?![*+{?])(.*)$/.exec(family) ?? [];
+  if (before === undefined || group === undefined || behind === undefined) return [family];
+  return [...group.split('|'), ...(optional ? [''] : [])].flatMap((word) => spelled(before + word + behind));
+}
+
+/** The phrases of a list one by one. */
+export function phrasesOf(...list: Listed): readonly string[] {
+  return divided(alternatives(...list)).flatMap(spelled);
+}
+
+/** The words of a list that stand between spaces. */
+export function wordsOf({ raw }: TemplateStringsArray): readonly string[] {
+  return raw.join('').trim().split(/\s+/);
+}

@@ -2,7 +2,8 @@
 import { findHits } from './grammar/hits.js';
 import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
-import { isUndo, nounTakenBack, undosIn, WHY } from './grammar/undo.js';
+import { isUndo, nounTakenBack, undosIn } from './grammar/undo.js';
+import { WHY } from './grammar/undo/reasons.js';
 import { onlySaysWhy, tellsNothing } from './only-says-why.js';
 import type { Piece } from './pieces.js';
 import { lineOf, partsAtMarks } from './sentences.js';

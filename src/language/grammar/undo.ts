@@ -1,72 +1,6 @@
 /** The last entry taken back. */
-import { entryNouns } from './entry-words.js';
-import { leading, trailing } from './runs.js';
-
-interface UndoRule {
-  readonly name: string;
-  readonly pattern: RegExp;
-}
-
-const OPEN = leading(
-  "and|as you were|didn't mean that|i didn't mean that|please|kindly|nvm|nah|nope|arra|ach|och|oops|whoops|no|omg|sorry|actually|oh|wait|hang on|hold on|damn|ah|argh|can you|could you|can we|lets|let's|just|ok|hmm|my mistake|mistake|wrong|that was wrong|i was wrong|um|erm|i need to|i want to|pls",
-);
-/** What an entry may be called ("undo that loss", "the Ember Fox sale"); the only group of a rule that is caught. */
-const KIND = `(?:plantname )?(${entryNouns})(?: (?:of|for|on|with) (?:the )?plantname)?(?: to (?!be\\b|plantname)[a-z']+(?: [a-z']+)?)?`;
-const THAT = `(?:that(?: (?:one|last one|last entry|last bit|note|entry|last note|last|${KIND}))?|it|this|(?:the |my |that )?(?:very )?(?:last|previous|latest|most recent)(?: (?:one|entry|note|thing|bit|log|message|line|record|post|update|${KIND}))?(?: (?:i|you) (?:just )?(?:said|sent|wrote|logged|made|put(?: in| down)?|entered|told you|gave you|typed))?|(?:what )?i (?:just )?(?:said|wrote|sent|logged|put(?: in)?|told you|spoke|mentioned)(?: that| it| anything)?(?: (?:about|on|for) (?:the |my )?plantname)?|(?:the|my) entry|last one|(?:the|that) one before(?: it| that)?)`;
-
-const AFTER = trailing(
-  "i was (?:looking at|on|thinking of) (?:the wrong|my \\w+|another|the other) \\w+|lol|too|as well|also|please|pls|thanks|then|again|from the (?:record|records|log|ledger|books?|list)|off the (?:record|records|log|ledger|list)|out|off|sorry|mate|would you|will you|wrong (?:plant|one|pot|batch|button|entry|person|chat|window|group)(?: entirely| altogether)?|i (?:got|had) (?:it|that) wrong|it was (?:wrong|a mistake)|it's wrong|that was (?:wrong|a mistake)|its wrong|mistake|my mistake|i made a mistake",
-);
-
-const undoRules: readonly UndoRule[] = [
-  {
-    name: 'undo that',
-    pattern: new RegExp(
-      `^${OPEN}(?:undo|del|scrap|scrub|cancel|delete|scratch|void|forget|ignore|disregard|remove|erase|revert|reverse|rub out|wipe|strike|bin|withdraw|retract|discard|drop|strike out|scrub out|unlog|lose|knock off|wipe off|back out|take off|take out|take away|take back|get rid of|cross out|kill|skip)(?: undo)?(?: ${THAT})?${AFTER}$`,
-    ),
-  },
-  {
-    name: 'take that back',
-    pattern: new RegExp(
-      `^${OPEN}(?:take|put|rub|cross|strike|knock|wipe)(?: (?:back|out|off) ${THAT}| ${THAT} (?:back out|back off|back|out|off))(?: will you| would you)?(?: please| again| thanks)*$`,
-    ),
-  },
-  {
-    name: 'that never happened',
-    pattern: new RegExp(
-      `^${OPEN}(?:that|it|this|(?:the|that|my) ${KIND}) (?:never happened|didn't happen)${AFTER}$`,
-    ),
-  },
-  // Behind verbs that nobody would say of plants: "take off the watering" and "drop the feed" may be anything.
-  {
-    name: 'undo the watering',
-    pattern: new RegExp(`^${OPEN}(?:undo|unlog|revert|scratch|retract) (?:the|my) ${KIND}${AFTER}$`),
-  },
-  {
-    name: 'undo the <plant> loss',
-    pattern: new RegExp(
-      `^${OPEN}(?:undo|unlog|revert|scratch|retract|delete|cancel|ignore|forget|disregard|remove|erase|scrap|withdraw|take back)(?: about)? (?:the|my|that) (?:last )?plantname (?:(${entryNouns})|one|entry|note|line)${AFTER}$`,
-    ),
-  },
-  {
-    name: 'undo that one, the <plant>',
-    pattern: new RegExp(
-      `^${OPEN}(?:undo|revert|scratch|delete|cancel) that one (?:the |my )?plantname${AFTER}$`,
-    ),
-  },
-  // Behind an undo; alone it would say nothing.
-  {
-    name: 'and the one before',
-    pattern: /^(?:and|also|plus) (?:also )?(?:undo )?the one before(?: that| it| too| as well)*$/,
-  },
-  { name: 'as you were', pattern: /^as you were$/ },
-  { name: 'never mind that', pattern: new RegExp(`^${OPEN}(?:never mind|nevermind) ${THAT}$`) },
-  {
-    name: 'that was a mistake',
-    pattern:
-      /^(?:oops |sorry |no |oh |wait |hang on |hold on |actually |whoops )*(?:that|the last one|last one|last entry|that last one) was (?:a mistake|wrong|an error|not right|the wrong (?:one|plant|batch))(?: please)?(?: undo(?: it| that)?| delete it| scrap it| forget it| ignore it)?$/,
-  },
-];
+import { WHY } from './undo/reasons.js';
+import { undoRules } from './undo/rules.js';
 
 /** The noun by which a line that undoes calls the entry; null where it calls it by none, undefined where it undoes nothing. */
 export function nounTakenBack(line: string): string | null | undefined {
@@ -143,7 +77,3 @@ function undoFound(line: string): RegExpExecArray | undefined {
 export function isUndo(line: string): boolean {
   return undoIn(line) !== undefined;
 }
-
-/** Reasons given beside an undo. */
-export const WHY =
-  /^(?:(?:(?:it|that|this|they|those|these|(?:the|that|my) last (?:one|entry|note|message|bit)|that message)(?: was| were| is)? )?(?:only |really |just )?(?:meant|intended|sent|(?<=(?:was|is) )for) ?(?:for|to)? (?:(?:my|our) \w+(?: \w+)?|(?:someone|somebody|anybody)(?: else)?|(?:the other|another|the wrong|a different) \w+|(?!the |my |a |plantname)\w+)|(?:it |that )?(?:wasn't|was not|weren't|isn't) (?:meant )?for (?:you|here|this(?: \w+)?)|(?:i )?(?:only )?meant to (?:text|message|tell|ring|send it to) (?:my )?\w+|(?:the |my )?(?:cat|dog|kitten|puppy|baby|toddler|kid) (?:walked|sat|trod|stood|jumped|ran|stepped) (?:on|over|across) (?:the |my )?(?:phone|screen|keyboard|tablet)|whoops|oops|oh no|oh|oh bother|bother|blast|drat|no|wait|sorry|damn|argh|no wait|hang on|hold on|wrong \w+(?: (?:entirely|altogether|sorry))?|i (?:was|am|must have been) (?:looking at|on|in|thinking of) the wrong \w+(?: lol)?|i misread (?:the|it|my)(?: \w+)?|would you|wrong|my mistake|mistake|(?:fat|cold|clumsy|wet) (?:fingers|thumbs)|butterfingers|silly me|autocorrect|(?:i'd|i had|had|i was holding|was holding|holding|i picked up|picked up|i grabbed|grabbed|i read|read) (?:got )?the wrong \w+(?: in my hands?| in front of me| out)?|that was wrong|i (?:didn't|did not) mean (?:that|it|to)|i got (?:it|that|mixed up|muddled|confused)(?: wrong)?|got (?:it|that) wrong|wrongly entered|i made a mistake|that's not right|not right|please|pls|thanks|thank you|ta|would you|will you|actually no|actually|no actually|that's wrong|thats wrong|(?:it|that|this|the last (?:one|entry|note)|that last (?:one|entry|note|bit)|last one|last entry) (?:was|is) (?:wrong|a mistake|an error|not right|rubbish|nonsense|incorrect)|it was in error|in error|it never happened|that never happened|that isn't right|i misspoke|typo|i (?:pressed|hit|tapped|clicked|touched|picked|chose|typed|put) the wrong (?:thing|one|button|key|plant|pot|batch|name|place|entry|person|number|date|day)|i had the wrong end of the stick|(?:i )?(?:wasn't|wasnt|was not) (?:looking|thinking|concentrating|paying attention))$/;

@@ -1,0 +1,65 @@
+/** Reasons given beside an undo: "…, meant for my sister", "…, wrong pot". */
+import { anyOf, whole } from '../../phrases.js';
+
+/** "It was meant for my sister", "sent to the wrong chat", "it's for somebody else". */
+const MEANT_FOR_ANOTHER = anyOf`
+  (${anyOf`
+    it|that|this|they|those|these|(the|that|my) last (one|entry|note|message|bit)|that message
+  `}( was| were| is)? )?(only |really |just )?(meant|intended|sent|(?<=(was|is) )for) ?(for|to)? ${anyOf`
+    (my|our) \w+( \w+)?
+    (someone|somebody|anybody)( else)?
+    (the other|another|the wrong|a different) \w+
+    (?!the |my |a |plantname)\w+
+  `}
+  (it |that )?(wasn't|was not|weren't|isn't) (meant )?for (you|here|this( \w+)?)
+  (i )?(only )?meant to (text|message|tell|ring|send it to) (my )?\w+
+`;
+
+/** "Wrong pot", "I was looking at the wrong tray", "pressed the wrong button". */
+const WRONG_ONE = anyOf`
+  wrong|wrong \w+( (entirely|altogether|sorry))?
+  i (was|am|must have been) (looking at|on|in|thinking of) the wrong \w+( lol)?
+  i misread (the|it|my)( \w+)?
+  ${anyOf`
+    i'd|(i )?had|(i was |was )?holding|(i )?(picked up|grabbed|read)
+  `} (got )?the wrong \w+( in my hands?| in front of me| out)?
+  i (pressed|hit|tapped|clicked|touched|picked|chose|typed|put) the wrong ${anyOf`
+    thing|one|button|key|plant|pot|batch|name|place|entry|person|number|date|day
+  `}
+  i had the wrong end of the stick
+`;
+
+/** "My mistake", "that's not right", "it never happened". */
+const MISTAKEN = anyOf`
+  mistake|my mistake|i made a mistake|typo|i misspoke|autocorrect
+  ${anyOf`
+    it|that|this|the last (one|entry|note)|that last (one|entry|note|bit)|last one|last entry
+  `} (was|is) (wrong|a mistake|an error|not right|rubbish|nonsense|incorrect)
+  (that's|thats) wrong|that's not right|that isn't right|not right
+  i (didn't|did not) mean (that|it|to)
+  i got (it|that|mixed up|muddled|confused)( wrong)?|got (it|that) wrong
+  wrongly entered|in error|it was in error|(it|that) never happened
+`;
+
+/** "Cold thumbs", "the cat walked over the phone". */
+const HOW_IT_CAME = anyOf`
+  (fat|cold|clumsy|wet) (fingers|thumbs)|butterfingers|silly me
+  (the |my )?(cat|dog|kitten|puppy|baby|toddler|kid) ${anyOf`
+    (walked|sat|trod|stood|jumped|ran|stepped) (on|over|across) (the |my )?(phone|screen|keyboard|tablet)
+  `}
+  (i )?(wasn't|wasnt|was not) (looking|thinking|concentrating|paying attention)
+`;
+
+/** "Oh bother", "please". */
+const BESIDE = anyOf`
+  oh|oh no|no|no wait|wait|hang on|hold on|(oh )?bother|blast|drat|damn|argh|oops|whoops|sorry
+  actually|actually no|no actually|please|pls|thanks|thank you|ta|(would|will) you
+`;
+
+export const WHY = whole`
+  ${MEANT_FOR_ANOTHER}
+  ${WRONG_ONE}
+  ${MISTAKEN}
+  ${HOW_IT_CAME}
+  ${BESIDE}
+`;

@@ -1,0 +1,134 @@
+/** What takes the last entry back. */
+import { alternatives, anyOf, whole } from '../../phrases.js';
+import { entryNouns } from '../entry-words.js';
+import { leading, trailing } from '../runs.js';
+
+interface UndoRule {
+  readonly name: string;
+  readonly pattern: RegExp;
+}
+
+/** "Oh no wait, …", "could you please …". */
+const OPEN = leading`
+  oh|ah|ach|och|arra|argh|um|erm|hmm|oops|whoops|omg|damn|wait|hang on|hold on
+  no|nope|nah|nvm|and|ok|just|actually|sorry|please|pls|kindly
+  (can|could) you|can we|lets|let's|i (need|want) to
+  wrong|mistake|my mistake|(that|i) was wrong|(i )?didn't mean that|as you were
+`;
+
+/** "… please", "… from the record", "… it was a mistake". */
+const AFTER = trailing`
+  out|off|again|then|too|as well|also|please|pls|thanks|sorry|lol|mate|(would|will) you
+  from the (records?|log|ledger|books?|list)
+  off the (records?|log|ledger|list)
+  mistake|my mistake|i made a mistake|i (got|had) (it|that) wrong|(it|that) was (wrong|a mistake)|it's wrong|its wrong
+  wrong (plant|one|pot|batch|button|entry|person|chat|window|group)( entirely| altogether)?
+  i was (looking at|on|thinking of) (the wrong|my \w+|another|the other) \w+
+`;
+
+/** A noun for an entry; the only group of a rule that is caught. */
+const NOUN = `(${entryNouns})`;
+
+/** What an entry may be called: "loss", "Ember Fox sale", "sale of the Ember Fox", "gift to Ines". */
+const KIND = `(?:plantname )?${NOUN}${alternatives`
+  ( (of|for|on|with) (the )?plantname)?( to (?!be\b|plantname)[a-z']+( [a-z']+)?)?
+`}`;
+
+/** "That last bit", "that loss". */
+const THAT_ONE = anyOf`
+  it|this|last one|(the|my) entry|(the|that) one before( it| that)?
+  that( ${anyOf`
+    one|note|entry|last|last (one|entry|bit|note)|${KIND}
+  `})?
+`;
+
+/** "The last message I sent", "my previous sale". */
+const LAST = `${alternatives`
+  (the |my |that )?(very )?(last|previous|latest|most recent)
+`}(?: ${anyOf`
+  one|entry|note|thing|bit|log|message|line|record|post|update|${KIND}
+`})?(?: ${anyOf`
+  (i|you) (just )?(said|sent|wrote|logged|made|put( in| down)?|entered|told you|gave you|typed)
+`})?`;
+
+/** "What I just said about the Ember Fox". */
+const WHAT_I_SAID = alternatives`
+  (what )?i (just )?${anyOf`
+    said|wrote|sent|logged|put( in)?|told you|spoke|mentioned
+  `}( that| it| anything)?( (about|on|for) (the |my )?plantname)?
+`;
+
+const THAT = anyOf`
+  ${THAT_ONE}
+  ${LAST}
+  ${WHAT_I_SAID}
+`;
+
+/** Verbs that undo what stands behind them; some only there, as `undo.ts` says. */
+const UNDO = anyOf`
+  undo|unlog|revert|reverse|retract|withdraw|void|cancel|back out
+  delete|del|remove|erase|discard|get rid of|kill|lose|drop|bin|skip
+  scrap|scrub|scratch|strike|wipe|(scrub|strike|rub|cross) out|(wipe|knock) off
+  forget|ignore|disregard
+  take (off|out|away|back)
+`;
+
+/** Those that nobody would say of a plant's own losses and sales in the flesh. */
+const UNDO_A_PLANTS = anyOf`
+  undo|unlog|revert|retract|withdraw|cancel|take back
+  delete|remove|erase|scrap|scratch
+  ignore|forget|disregard
+`;
+
+export const undoRules: readonly UndoRule[] = [
+  {
+    name: 'undo that',
+    pattern: whole`${OPEN}${UNDO}( undo)?( ${THAT})?${AFTER}`,
+  },
+  {
+    name: 'take that back',
+    pattern: whole`
+      ${OPEN}(take|put|rub|cross|strike|knock|wipe)${anyOf`
+        ( (back|out|off) ${THAT})
+        ( ${THAT} (back out|back off|back|out|off))
+      `}( will you| would you)?( please| again| thanks)*
+    `,
+  },
+  {
+    name: 'that never happened',
+    pattern: whole`${OPEN}(that|it|this|(the|that|my) ${KIND}) (never happened|didn't happen)${AFTER}`,
+  },
+  // Behind verbs that nobody would say of plants: "take off the watering" and "drop the feed" may be anything.
+  {
+    name: 'undo the watering',
+    pattern: whole`${OPEN}(undo|unlog|revert|scratch|retract) (the|my) ${KIND}${AFTER}`,
+  },
+  {
+    name: 'undo the <plant> loss',
+    pattern: whole`
+      ${OPEN}${UNDO_A_PLANTS}( about)? (the|my|that) (last )?plantname (${NOUN}|one|entry|note|line)${AFTER}
+    `,
+  },
+  {
+    name: 'undo that one, the <plant>',
+    pattern: whole`${OPEN}(undo|revert|scratch|delete|cancel) that one (the |my )?plantname${AFTER}`,
+  },
+  // Behind an undo; alone it would say nothing.
+  {
+    name: 'and the one before',
+    pattern: /^(?:and|also|plus) (?:also )?(?:undo )?the one before(?: that| it| too| as well)*$/,
+  },
+  { name: 'as you were', pattern: /^as you were$/ },
+  { name: 'never mind that', pattern: whole`${OPEN}(never mind|nevermind) ${THAT}` },
+  {
+    name: 'that was a mistake',
+    pattern: whole`
+      ${leading`oops|whoops|oh|no|wait|hang on|hold on|sorry|actually`}${anyOf`
+        that|(that )?last one|the last one|last entry
+      `} was (a mistake|wrong|an error|not right|the wrong (one|plant|batch))( please)?${anyOf`
+        ( undo( it| that)?)
+        ( (delete|scrap|forget|ignore) it)
+      `}?
+    `,
+  },
+];
