@@ -1,38 +1,9 @@
 /** Reminders asked for, and intentions told. */
 import type { Piece } from '../pieces.js';
+import { whole } from '../phrases.js';
+import { CHORE } from './remind/chores.js';
+import { type RemindRule, remindRules } from './remind/cues.js';
 import { wordAt } from './rule.js';
-
-export interface RemindRule {
-  readonly name: string;
-  /** Matched from a word of the sentence on; what stands behind it is what is to be done. */
-  readonly words: readonly string[];
-  /** Only where the next word is the plain form of a verb. */
-  readonly beforeVerb?: true;
-}
-
-const asked = (name: string, phrase: string): RemindRule => ({ name, words: phrase.split(' ') });
-const intended = (name: string, phrase: string): RemindRule => ({
-  name,
-  words: phrase.split(' '),
-  beforeVerb: true,
-});
-
-/** `~` stands for any word, so that "remind me on Friday to" and "remember me" are read alike. */
-const remindRules: readonly RemindRule[] = [
-  asked('remind me to', 'remind me'), asked('remind us to', 'remind us'), asked('remember me to', 'remember me'), asked('remind <day>:', 'remind'),
-  asked('set a reminder', 'set a reminder'), asked('set me a reminder', 'set me a reminder'), asked('set reminder', 'set reminder'), asked('put a reminder', 'put a reminder'), asked('set an alarm', 'set an alarm'), asked('make a reminder', 'make a reminder'), asked('reminder:', 'reminder'), asked('add a reminder', 'add a reminder'), asked('need a reminder', 'need a reminder'), asked('give me a reminder', 'give me a reminder'),
-  asked("don't let me forget to", "don't let me forget"), asked('do not let me forget to', 'do not let me forget'), asked("don't forget to", "don't forget"), asked('do not forget to', 'do not forget'), asked('never let me forget', 'never let me forget'), asked("i mustn't forget to", "mustn't forget"), asked('must not forget to', 'must not forget'), asked("mustn't forget", "mustn't forget"),
-  asked('give me a shout', 'give me a shout'), asked('give us a shout', 'give us a shout'), asked('give me a nudge', 'give me a nudge'), asked('give me a poke', 'give me a poke'), asked('give me a bell', 'give me a bell'), asked('give me a ping', 'give me a ping'), asked('give me a buzz', 'give me a buzz'), asked('give me a prod', 'give me a prod'),
-  asked('nudge me', 'nudge me'), asked('ping me', 'ping me'), asked('poke me', 'poke me'), asked('prompt me', 'prompt me'), asked('shout at me', 'shout at me'), asked('tell me to', 'tell me to'), asked('…, say it to me then', 'say it to me then'), asked('…, say it to me', 'say it to me'), asked('nag me', 'nag me'), asked('alert me', 'alert me'), asked('note to self', 'note to self'), asked('on my list:', 'on my list'), asked('on the list:', 'on the list'), asked('to do:', 'todo'), asked('put it in the diary to', 'put it in the diary'), asked('chase me', 'chase me'), asked('prod me', 'prod me'), asked('buzz me', 'buzz me'), asked('jog my memory', 'jog my memory'), asked('make sure i', 'make sure i'), asked('make me', 'make me'), asked('notify me', 'notify me'), asked('message me', 'message me'), asked('text me', 'text me'), asked('wake me', 'wake me'),
-  asked('must remember to', 'must remember to'), asked('need to remember to', 'need to remember to'), asked('got to remember to', 'got to remember to'), asked('have to remember to', 'have to remember to'), asked('remember to', 'remember to'),
-  intended("i'll", "i'll"), intended('i will', 'i will'), intended("we'll", "we'll"), intended('we will', 'we will'), intended('i shall', 'i shall'), intended('will', 'will'), intended('shall', 'shall'),
-  intended('going to', 'going to'), intended('planning to', 'planning to'), intended('plan to', 'plan to'), intended('intend to', 'intend to'), intended('intend taking', 'intend'), asked('put me down to', 'put me down to'), asked('set an alert', 'set an alert'), asked('diary:', 'diary'), intended('intending to', 'intending to'), intended('plan on', 'plan on'), intended('planning on', 'planning on'),
-  intended('need to', 'need to'), intended('must', 'must'), intended('have to', 'have to'), intended('has to', 'has to'), intended('got to', 'got to'), intended("i'm to", "i'm to"), intended('ought to', 'ought to'), intended('want to', 'want to'), intended('aim to', 'aim to'), intended('aiming to', 'aiming to'), intended('hope to', 'hope to'), intended('hoping to', 'hoping to'), intended('should', 'should'), intended("i'd better", "i'd better"), intended('had better', 'had better'), intended('better', 'better'), intended("i'd like to", "i'd like to"), intended('would like to', 'would like to'), intended('aim is to', 'aim is to'), intended('plan is to', 'plan is to'), intended("let's", "let's"), intended('due to', 'due to'), intended('meaning to', 'meaning to'), intended('mean to', 'mean to'), intended('am due', 'am due'), intended('needs to', 'needs to'), intended('<plant> needs feeding <day>', 'needs'), intended('<plant> wants feeding <day>', 'wants'), intended('<plant> need feeding <day>', 'need'), intended('<plant> want feeding <day>', 'want'), intended('to', 'to'),
-]; // prettier-ignore
-
-/** Verbs of tending plants that a bare intention must name to be worth keeping. */
-const CHORE =
-  /^(?:take|strike|stick|pot|repot|move|shift|bring|put|carry|mist|water|feed|vent|shade|cover|uncover|check|look|pinch|nip|stop|harden|plant|sow|prick|sell|give|send|order|buy|get|collect|pick|clean|wash|label|spray|open|close|shut|turn|dispatch|ship|deliver|load|post|drop|swap|do|start|finish|have|lift|dig|tidy|fleece|transplant|bump|cut|split|set|make|see|try|go|come|ring|call|phone|trim|prune|deadhead|weed|stake|thin|divide|root|propagate|treat|dose|air|tip|bin|empty|fill|top|replace|mix|read|measure|count|inspect|tug|fetch|lug|pack|ready|prepare|prep|stand|acclimatise|acclimate|wean|photograph|book|pay|fix|mend|wrap|insulate|defrost|heat|switch|plug|unplug|watch|photo|mow|wake|box|rotate|soak|drench|dunk|tray|space|be|control|ask|sort|use|bottom|handle|test|turn|weigh)$/;
 
 /** Where a reminder's words end and its matter begins, with the rule that found it. */
 export interface FoundRemind {
@@ -141,14 +112,15 @@ function isPurpose(pieces: readonly Piece[], at: number): boolean {
     );
 }
 
+/** What may stand between an intention and its verb: "I'll probably have to …". */
+const BEFORE_CHORE = whole`
+  just|also|then|and|all|either|only|finally|definitely|probably|really|not
+  to|be|have|try|go|come|get|round|start
+`;
+
 function choreFollows(pieces: readonly Piece[], from: number): boolean {
   let at = from;
-  while (
-    /^(?:just|also|then|be|definitely|probably|have|to|not|try|and|really|go|come|all|either|only|finally|get|round|start)$/.test(
-      wordAt(pieces, at),
-    ) ||
-    pieces[at]?.is === 'when'
-  ) {
+  while (BEFORE_CHORE.test(wordAt(pieces, at)) || pieces[at]?.is === 'when') {
     if (
       /^(?:get|go|come|have|start|try)$/.test(wordAt(pieces, at)) &&
       !/^(?:to|round|and)$/.test(wordAt(pieces, at + 1))
