@@ -1,6 +1,72 @@
 /** Words that no new name in small letters begins, holds or ends with. */
-export const NEVER = new Set(
-  "that's thats it's what's whatever they're i we he she they it you me my our your his her their its the a an and or but then so of to in into on onto from with without for at by under over off out up down back is are was were be been being am has have had do did does not no yes this that these those them us who which what when where why how all some any each every both few more most other another here there now just only also very too really quite still yet again already as if than because while until till after before since about around through during per apiece else please thanks x one ones lot lots bit bits piece pieces cutting cuttings slip slips plant plants pot pots tray trays tuber tubers plug plugs liner liners crown crowns seedling seedlings root roots rooted leaf leaves bud buds tip tips stem stems shoot shoots batch batches dud duds weakling weaklings straggler stragglers side sides top bottom end edge way today yesterday tomorrow morning afternoon evening night week weekend month year time times day days dead gone rotten lost left right tops heads ends nodes node points starts scented variegated trailing upright double single white red blue yellow purple orange dark pale bright striped dwarf giant hardy tender bare weeny titchy dozen rest bicolour growth sorts kinds types varieties colour colours friend friends people lady man woman mate guy guys bloke blokes chap fella lad lass customer nobody somebody never always home house garden moss water sand perlite individually separately singly together properly delivery parcel order box photo picture chance punt newspaper cardboard min max minimum maximum plastic fleece bag bags bubblewrap cloche shade sun photos  alive dry wet fine nine everything everyone fast firm tight new old big small little tiny large good bad nice healthy strong weak young fresh spare extra total loads heap compost bench own pairs pair socks label labels mower lawnmower strimmer spade barrow wheelbarrow bike telly sofa caravan trampoline piano hormone powder gel went wee mini sad poor lovely gorgeous chunky stocky sturdy fat skinny spindly straggly bonny cute beautiful strength seaweed tomato tomorite comfrey air blow breeze look looks looking seem seems grand got get gets getting going goes come came mum dad nan gran next can could wait sorry make oops according written rip pinch huge massive enormous whopping".split(
-    ' ',
-  ),
-);
+import { wordsOf } from '../phrases.js';
+
+/** Words that join others. */
+const JOINING = wordsOf`
+  i we he she they it you me us them her my our your his its their own
+  the a an this that these those and or but then than so if as because while yes no not
+  of to in into on onto from with without for at by under over off out up down back about around through during
+  till until after before since per apiece
+  who what which when where why how that's thats it's what's whatever they're
+`;
+
+/** Forms of the verbs that a telling is made of. */
+const VERBS = wordsOf`
+  is are was were be been being am has have had do did does can could
+  going goes gone went come came get gets getting got look looks looking seem seems make wait punt
+  sorry please thanks oops according written
+`;
+
+/** How many, and how often. */
+const NUMBERS = wordsOf`
+  x one ones nine dozen pair pairs all some any each every both few more most other another rest else extra spare
+  everything everyone total lots lot loads heap bit bits piece pieces
+  only just also too very really quite still yet again already always never here there now
+  individually separately singly together properly
+`;
+
+/** What is taken, potted and counted. */
+const PLANTS = wordsOf`
+  cutting cuttings slip slips plant plants plug plugs liner liners seedling seedlings tuber tubers crown crowns
+  batch batches dud duds weakling weaklings straggler stragglers growth sorts kinds types varieties
+  root roots rooted leaf leaves bud buds tip tips tops heads ends stem stems shoot shoots starts node nodes points
+  side sides top bottom end edge way left right
+  pot pots tray trays bench label labels box bag bags
+`;
+
+/** What stands about a garden or goes on plants. */
+const GARDEN = wordsOf`
+  house home garden moss water sand perlite compost hormone powder gel seaweed tomato tomorite comfrey
+  plastic fleece bubblewrap cloche shade sun newspaper cardboard air blow breeze min max minimum maximum
+  mower lawnmower strimmer spade barrow wheelbarrow bike telly sofa caravan trampoline piano socks
+  delivery parcel order photo photos picture chance rip pinch strength
+`;
+
+/** How a plant looks. */
+const LOOKS = wordsOf`
+  scented variegated trailing upright double single hardy tender dwarf giant striped bicolour colour colours
+  white red blue yellow purple orange dark pale bright
+  dead rotten lost alive dry wet bare fresh young old new healthy strong sturdy stocky weak spindly straggly
+  good bad nice fine fast firm tight sad poor lovely gorgeous beautiful bonny cute grand
+  big large small little tiny titchy weeny wee mini chunky fat skinny huge massive enormous whopping
+`;
+
+const TIMES = wordsOf`
+  today yesterday tomorrow morning afternoon evening night day days week weekend month year time times next
+`;
+
+const PEOPLE = wordsOf`
+  friend friends people customer lady man woman mate guy guys bloke blokes chap fella lad lass mum dad nan gran
+  somebody nobody
+`;
+
+export const NEVER: ReadonlySet<string> = new Set([
+  ...JOINING,
+  ...VERBS,
+  ...NUMBERS,
+  ...PLANTS,
+  ...GARDEN,
+  ...LOOKS,
+  ...TIMES,
+  ...PEOPLE,
+]);
