@@ -1,12 +1,40 @@
-/** Doings named and not done: put off, given up, owed still or only wanted ("postponed potting on", "gave the watering a miss", "need 15 potted by Friday"). */
+/**
+ * Doings named and not done: put off, given up, owed still or only wanted ("postponed potting on", "gave the watering a
+ * miss", "need 15 potted by Friday").
+ */
 import type { Clause } from './clauses.js';
 import { endsAt, wordAt } from './grammar/rule.js';
 import { leading } from './grammar/runs.js';
+import { anyOf, opening, whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 
+/** "Postponed potting on", "put off the watering". */
+const PUT_OFF = anyOf`
+  postpon(e|ed|ing)|deferred|shelved|abandoned|scrapped|ditched|stopped|quit|missed|against
+  cancell?ed|cancelling|skipp(ed|ing)|delay(ed|ing)
+  (put|putting|call(ed|ing)|begged|cried|hold|holding|held) (off|back on|off on)
+  gave up|given up|giving up|giving up on
+`;
+
+/** "Dodged repotting", "got out of the watering". */
+const KEPT_CLEAR_OF = anyOf`
+  dodg(ed|ing)|duck(ed|ing)|swerved|resisted|resisting|bailed on|better of
+  (talked|got|wriggled|backed|chickened|weaselled|bottled)( \w+)? (out of|out on)
+  (stopped|kept|prevented|saved|spared|put) \w+( \w+)?( from| off)?
+  rather than|instead of
+`;
+
+/** "Hate pricking out", "dreaming of planting out", "get on with potting". */
+const ONLY_IN_MIND = anyOf`
+  dread(ed|ing)?|hate[ds]?|hating|fanc(y|ied)|contemplat(ed|ing)|remember|recall|mind about
+  (dream(ed|t|ing)?|thinking|fan|talk) of|believer in|believe in|swear by|swore by|keen on
+  (sick|tired) of|fed up (of|with)|looking forward to|(crack|get) on with
+`;
+
 /** What the words before a doing end in where it was let be. */
-const LET_BE =
-  /(?:^| )(?:against|postpon(?:e|ed|ing)|cancell?ed|cancelling|skipp(?:ed|ing)|dodg(?:ed|ing)|swerved|duck(?:ed|ing)|dread(?:ed|ing)?|abandoned|shelved|scrapped|deferred|delay(?:ed|ing)|ditched|stopped|quit|missed|hate[ds]?|hating|fanc(?:y|ied)|contemplat(?:ed|ing)|(?:put|putting|called|calling|begged|cried|holding|held|hold) (?:off|back on|off on)|gave up|given up|giving up|giving up on|resisted|resisting|swear by|swore by|remember|recall|dream(?:ed|t|ing)? of|thinking of|fan of|believer in|believe in|talk of|looking forward to|crack on with|get on with|keen on|rather than|instead of|sick of|tired of|fed up (?:of|with)|(?:talked|got|wriggled|backed|chickened|weaselled|bottled)(?: \w+)? (?:out of|out on)|bailed on|better of|mind about|(?:stopped|kept|prevented|saved|spared|put) \w+(?: \w+)?(?: from| off)?)(?: (?:the|my|our|any|all the|more))?$/;
+const LET_BE = new RegExp(
+  `(?:^| )(?:${PUT_OFF}|${KEPT_CLEAR_OF}|${ONLY_IN_MIND})(?: (?:the|my|our|any|all the|more))?$`,
+);
 /** So many words tell it. */
 const LONGEST = 6;
 
@@ -47,9 +75,20 @@ export function isCutOff(row: readonly Piece[]): boolean {
   );
 }
 
-const COMES_OF_IT = new RegExp(
-  `^${leading('was|is|were|are|has|have|had|been|got|gets|getting|being|be|to|will|all|now|then|therefore|again|it|really')}(?:postponed|cancell?ed|called off|put (?:off|back|on hold)|on hold|held up|abandoned|shelved|scrapped|rained off|snowed off|deferred|delayed|skipped|suspended|scuppered|a miss|a swerve|a body swerve|the swerve|a pass|(?:can|must|may|wait|have to) wait\\b|wait\\b|(?:did not|didn't|never|not) (?:happen|happened|get done|got done|come off))\\b`,
-);
+/** "… got rained off", "… has to wait", "… a miss". */
+const COMES_OF_IT = opening`
+  ${leading`
+    was|is|were|are|has|have|had|been|got|gets|getting|being|be|to|will
+    all|now|then|therefore|again|it|really
+  `}${anyOf`
+    postponed|cancell?ed|called off|put (off|back|on hold)|on hold|held up|deferred|delayed|suspended
+    abandoned|shelved|scrapped|skipped|scuppered|rained off|snowed off
+    a (miss|swerve|body swerve|pass)|the swerve
+    ((can|must|may|have to) )?wait
+    (did not|didn't|never|not) (happen|happened|get done|got done|come off)
+  `}
+`;
+
 /** What a doing is named with. */
 const NAMED_WITH = /^(?:of|the|my|our|on|out|up|over|off|from|cuttings|plants|lot|batch)$/;
 
@@ -84,11 +123,17 @@ export function isGivenUp(
 
 const WANTS =
   /^(?:need|needs|needed|needing|want|wants|wanted|wanting|require|requires|required|requiring|owed|owes)$/;
-const HOPES =
-  /^(?:need|want|have|has|got|hope|hoping|aim|aiming|plan|planning|like|love|going|intend|trying|wanted|hoped|needed|planned|meant)$/;
+const HOPES = whole`
+  need|want|have|has|got|hope|hoping|aim|aiming|plan|planning|like|love|going|intend|trying
+  wanted|hoped|needed|planned|meant
+`;
+
 /** What may stand between a wish and the plants it is for. */
-const WHICH =
-  /^(?:the|my|our|all|of|them|these|those|it|both|more|another|some|about|at|least|around|see|have|get|be|being|properly|well|nicely|safely|and|cuttings|plants|ones|lot|lots|batch|rest|others|whole)$/;
+const WHICH = whole`
+  the|my|our|all|of|them|these|those|it|both|more|another|some|about|at|least|around
+  see|have|get|be|being|properly|well|nicely|safely|and
+  cuttings|plants|ones|lot|lots|batch|rest|others|whole
+`;
 
 /** "Need 15 Salt Harrier potted by Friday", "60 Loud Uncle required potted": the state that a wish is for. */
 export function isWished(pieces: readonly Piece[], { from, hit }: Clause): boolean {

@@ -1,13 +1,64 @@
 /** Places that only a preposition tells: "round the sundial", "in the scullery", "behind the shed". */
-import { wordAt } from './grammar/rule.js';
 import type { Clause } from './clauses.js';
+import { wordAt } from './grammar/rule.js';
+import { anyOf, whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 import type { Token } from './tokens.js';
 
-const LEAD =
-  /^(?:in|into|on|onto|to|at|under|by|down|up|beside|along|near|outside|inside|round|around|behind|against|beneath|over|amongst|among|next|alongside)$/;
-const NOT_PLACES =
-  /^(?:water|earth|soil|daytime|daytimes|nights|weather|compost|perlite|sand|fleece|morning|evening|dusk|dawn|teatime|bedtime|nightfall|sunset|sundown|afternoon|night|mix|post|half|end|dark|one|own|total|all|them|it|rot|mould|death|time|times|growth|return|advance|future|past|rain|sun|breeze|wind|elements|sunshine|chill|cold|frost|heat|bag|bags|day|days|week|weeks|hour|hours|minute|minutes|last|once|least|first|best|way|good|case|order|use|need|place|hope|bits|pieces|pot|pots|tray|trays|plugs|tubes|modules|cells|module|cell|plug|jiffies|honey|turn|which|that|this|what|another|other|me|us|you|my|her|his|their|our|a|an|mush|slime|hormone|powder|gel|hand|hands|hurry|meantime|go|fresh|peat|work|bed|be|make|see|get|do|keep|root|stop|start|finish|bush|toughen|harden|grow|give|take|check|plant|move|mist|feed|tip|tips|top|tops|base|leaf|leaves|roots|stems|stem|flower|bud|full|flat|foot|knees|head|back|left|right|side|sides|number|book|diary|rim|edge|edges|ends|lot|whole|batch|new|bigger|larger|smaller|individual|separate|singles|threes|twos|pairs)$/;
+const LEAD = whole`
+  in|into|inside|on|onto|over|to|at|by|near|next|beside|along|alongside|round|around|outside
+  under|beneath|behind|against|up|down|among|amongst
+`;
+
+/** What weather and the hour bring: "out in the rain", "at dusk". */
+const WEATHER_AND_TIME = anyOf`
+  rain|sun|sunshine|breeze|wind|weather|elements|chill|cold|frost|heat|dark
+  morning|afternoon|evening|night|nights|day|days|daytime|daytimes|dusk|dawn|teatime|bedtime|nightfall|sunset|sundown
+  time|times|minutes?|hours?|weeks?|meantime|future|past|last|once|first
+`;
+
+/** What plants stand in: "in water", "in a pot". */
+const MEDIA_AND_POTS = anyOf`
+  water|earth|soil|compost|perlite|sand|peat|mix|honey|hormone|powder|gel|fleece|fresh
+  pots?|trays?|plugs?|modules?|cells?|tubes|jiffies|bags?
+`;
+
+/** Parts of a plant or of a pot: "at the tips", "round the rim". */
+const PARTS = anyOf`
+  tips?|tops?|base|leaf|leaves|roots?|stems?|flower|bud|bush
+  side|sides|rim|edges?|end|ends|left|right|foot|head|back|knees|hands?
+`;
+
+/** Words of how, how many and whose: "in pairs", "to them", "at best". */
+const HOW_AND_WHOSE = anyOf`
+  one|half|all|total|lot|whole|batch|number|full|flat|bits|pieces|pairs|singles|twos|threes|individual|separate
+  new|bigger|larger|smaller|other|another|own|least|best|good
+  a|an|it|them|me|us|you|my|her|his|their|our|which|that|this|what
+  rot|mould|mush|slime|death|growth|return|advance|turn|order|use|need|hope|case|way|place|hurry|work|post|bed
+  book|diary
+`;
+
+/** Verbs behind "to": "out to harden". */
+const VERBS = anyOf`
+  be|do|go|get|give|take|make|see|keep|start|stop|finish|check
+  root|grow|plant|move|mist|feed|toughen|harden
+`;
+
+const NOT_PLACES = whole`
+  ${WEATHER_AND_TIME}
+  ${MEDIA_AND_POTS}
+  ${PARTS}
+  ${HOW_AND_WHOSE}
+  ${VERBS}
+`;
+
+/** Words that no place goes on behind. */
+const ENDS_PLACE = whole`
+  and|but|then|so|because|as|if|who|which|that|where|when|while|i|we|it|they
+  for|from|with|to|in|at|by|until|till|since|after|before|instead
+  are|is|was|were|have|has|had|looking
+  today|yesterday|overnight|now|again|already|too|also|there|this|each|please
+`;
 
 /** The place behind the last fitting preposition of the clause, as written, without its article. */
 export function loosePlace(
@@ -59,11 +110,7 @@ export function loosePlace(
         continue;
       }
       if (piece?.is !== 'word') break;
-      if (
-        /^(?:and|but|then|so|because|for|from|with|who|which|that|where|as|today|yesterday|this|when|while|since|to|are|is|was|were|have|has|had|until|till|if|again|now|too|also|there|after|before|in|at|instead|looking|already|each|overnight|please|they|i|we|it|by)$/.test(
-          piece.text,
-        )
-      ) {
+      if (ENDS_PLACE.test(piece.text)) {
         if (
           end > start &&
           /^(?:by|outside|of|at|in|behind|under)$/.test(piece.text) &&
@@ -107,15 +154,16 @@ export function loosePlace(
   return undefined;
 }
 
+/** Words before where plants are: "they're all standing out …". */
+const ON_THE_WAY = whole`
+  they|they're|are|all|both|now|just|sat|sitting|standing|stood
+  below|above|beyond|over|out|up|down|back|away
+`;
+
 /** "…, they're below at the gable wall", "…, now sat against the back hedge": what was done stands there. */
 function tellsWhereTheyAre(pieces: readonly Piece[], from: number): boolean {
   if (!/^(?:they|they're|all|both|now|sat|sitting|standing|stood)$/.test(wordAt(pieces, from))) return false;
   let at = from;
-  while (
-    /^(?:they|they're|are|all|both|now|just|sat|sitting|standing|stood|below|above|beyond|over|out|up|down|back|away)$/.test(
-      wordAt(pieces, at),
-    )
-  )
-    at++;
+  while (ON_THE_WAY.test(wordAt(pieces, at))) at++;
   return LEAD.test(wordAt(pieces, at));
 }

@@ -4,12 +4,44 @@ import { findHits } from '../grammar/hits.js';
 import { wordAt } from '../grammar/rule.js';
 import { rules } from '../grammar/rules.js';
 import { onlySaysWhy } from '../only-says-why.js';
+import { anyOf, closing, whole } from '../phrases.js';
 import type { Piece } from '../pieces.js';
 import { lineOf } from '../sentences.js';
 import type { Utterance } from '../utterance.js';
 
-const REASON =
-  /^(?:and )?(?:(?:i |i've |i have |we )?(?:just |only just |now |have )*(?:counted|recounted|checked|looked|double checked|had another look|had a proper look|counted (?:them|it)|checked (?:them|it))(?: again| properly| up| twice| over| myself| after you)*|(?:i )?(?:miscounted|misread|missed (?:one|some|a few)|can't count|cannot count|forgot (?:one|some))(?: .{0,40})?|(?:i'd|i had|i've|i have|i was|i)(?: got| had)? (?:my |the )?(?:\w+ )?(?:labels?|pots?|trays?|rows?|numbers?|plants?|notes?|names?|days?|glasses|specs|wires|lines) (?:swapped|mixed up|muddled|crossed|off|wrong|in a muddle|upside down|the wrong way round)|come to think of it|the others? (?:just |only |really )?(?:needed|wanted)\b.{0,30}|(?:i )?forgot to (?:tell you|tell|say|log it|log|mention it|mention|note it|note|put it in)|now (?:that )?i (?:think|look|come)\b.{0,40}|on second thoughts?|i (?:put|said|wrote|typed)\b(?!.*\b(?:meant|was|were|should)\b).{0,24}|pots (?:has|had|have|got|has got) some in (?:it|them)|there (?:was|were) (?:one|two|three|another|some|a couple) (?:more )?(?:under|behind|beneath|hiding|hidden|stuck|tucked|lurking|left|lying|that i missed)\b.{0,60}|(?:one|two|another|some) had (?:already |just )?(?:snapped|broken|died|rotted|flopped|wilted|gone|failed|fallen over|dried up)|(?:one|two|another|some) (?:was|were|had been) (?:hiding|hidden|stuck|tucked|lurking)\b.{0,60})$/;
+/** "Just counted them again", "miscounted", "had the labels mixed up". */
+const LOOKED_AGAIN = anyOf`
+  (i |i've |i have |we )?((just|only just|now|have) )*${anyOf`
+    recounted|looked|double checked|had (another|a proper) look
+    (counted|checked)( (them|it))?
+  `}( (again|properly|up|twice|over|myself|after you))*
+  (i )?(miscounted|misread|missed (one|some|a few)|can't count|cannot count|forgot (one|some))( .{0,40})?
+  (i'd|i had|i've|i have|i was|i)( got| had)? (my |the )?(\w+ )?${anyOf`
+    labels?|pots?|trays?|rows?|numbers?|plants?|notes?|names?|days?|glasses|specs|wires|lines
+  `} (swapped|mixed up|muddled|crossed|off|wrong|in a muddle|upside down|the wrong way round)
+`;
+
+/** "Come to think of it", "forgot to say", "I put the whole row". */
+const SAID_OTHERWISE = anyOf`
+  come to think of it|on second thoughts?|now (that )?i (think|look|come)\b.{0,40}
+  (i )?forgot to (tell you|tell|say|(log|mention|note)( it)?|put it in)
+  i (put|said|wrote|typed)\b(?!.*\b(meant|was|were|should)\b).{0,24}
+`;
+
+/** "There was another tucked behind", "one had snapped", "the other just needed a wipe". */
+const OTHERS_FOUND = anyOf`
+  there (was|were) (one|two|three|another|some|a couple) (more )?${anyOf`
+    under|behind|beneath|hiding|hidden|stuck|tucked|lurking|left|lying|that i missed
+  `}\b.{0,60}
+  (one|two|another|some) (was|were|had been) (hiding|hidden|stuck|tucked|lurking)\b.{0,60}
+  (one|two|another|some) had (already |just )?${anyOf`
+    snapped|broken|died|rotted|flopped|wilted|gone|failed|fallen over|dried up
+  `}
+  the others? (just |only |really )?(needed|wanted)\b.{0,30}
+  pots (has|had|have|got|has got) some in (it|them)
+`;
+
+const REASON = whole`(and )?(${LOOKED_AGAIN}|${SAID_OTHERWISE}|${OTHERS_FOUND})`;
 
 /** No longer is what puts a value right. */
 const SHORT = 9;
@@ -34,10 +66,20 @@ export function withoutReasons(row: readonly Piece[]): readonly Piece[] {
 }
 
 /** "Two short", "one more than that": by how much a number was out. */
-const OUT_BY =
-  /\b(?:more|fewer|less) than (?:that|i (?:said|thought|put|told you|reckoned))$|\btoo (?:many|few)$|\b(?:\d+|one|two|three|couple) (?:short|out|over|under)$/;
-const MAKES =
-  /^(?:so |please |pls |sorry |actually )*(?:(?:make|call) (?:it|that|them)|(?:it|that|they)(?:'s| was| were| is| are)?(?: should be| should have been| only| just)*|should be|should have been) (?:a )?\d+$/;
+const OUT_BY = closing`
+  (more|fewer|less) than (that|i (said|thought|put|told you|reckoned))
+  too (many|few)
+  (\d+|one|two|three|couple) (short|out|over|under)
+`;
+
+/** "So make it 41", "that should have been 12". */
+const MAKES = whole`
+  (so |please |pls |sorry |actually )*${anyOf`
+    (make|call) (it|that|them)
+    (it|that|they)('s| was| were| is| are)?( should be| should have been| only| just)*
+    should be|should have been
+  `} (a )?\d+
+`;
 const ANNOUNCED = /\b(?:make|call|should)\b/;
 
 /** "One more than that, make it 41", "I missed the back row, that should be 12" without what only tells how it came out. */
