@@ -22,7 +22,7 @@ import { proposeWhereTo } from './where-they-went.js';
 
 /** "No, 3", "it was 6 pots": a whole sentence that says one thing again. */
 export function proposeRestatement(
-  { pieces }: Sentence,
+  pieces: readonly Piece[],
   utterance: Utterance,
   note: Note,
 ): Proposal | undefined {

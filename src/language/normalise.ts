@@ -20,15 +20,24 @@ const ANSWERING: ReadonlyMap<string, string> = new Map([
 const CONTAINERS_AT = /(\b(?:pot|tray|module|cell|punnet|jar|flat)s) ?@ ?(?=\d{1,3}(?![\d.p]))/giu;
 const SELLS = /\b(?:sold|sell|selling|flogged)\b/iu;
 
+/** Characters of a plain keyboard, as most notes are written in; the lone backtick is a quote. */
+const KEYBOARD = /^[\n\w !"#$%&'()*+,./:;<=>?@[\\\]^{|}~-]*$/;
+
 /**
  * Text of any origin in the characters of a plain keyboard: digits ASCII, quotes and dashes straight, pictographs a
  * full stop (a bare thumb its word), one space between words. Runs in time linear in the text.
  */
 export function normalise(text: string): string {
+  if (KEYBOARD.test(text)) return spelledOut(text.replace(/[ \n]{2,}/g, asOneGap));
   const bare = text.replace(INVISIBLE, '').trim();
-  const thumb = ANSWERING.get(bare.replace(/[\u{1F3FB}-\u{1F3FF}]/gu, ''));
-  if (thumb !== undefined) return thumb;
-  return bare
+  return ANSWERING.get(bare.replace(/[\u{1F3FB}-\u{1F3FF}]/gu, '')) ?? spelledOut(onKeyboard(bare));
+}
+
+const asOneGap = (gap: string): string => (/[\n\r\u2028\u2029]/u.test(gap) ? '\n' : ' ');
+
+/** The nearest characters of a keyboard. */
+function onKeyboard(text: string): string {
+  return text
     .replace(/(\d?)\s?([½¼¾])/gu, (_, digit: string, fraction: string) =>
       digit === ''
         ? fraction === '½'
@@ -36,29 +45,18 @@ export function normalise(text: string): string {
           : ` 0${FRACTIONS[fraction]} `
         : `${digit}${FRACTIONS[fraction]}`,
     )
-    .replace(/(?<![\p{L}\d])(\d{1,2}(?:[:.]\d\d)?)\s?([ap])\.\s?m\b\.?/giu, '$1$2m')
-    .replace(/\b(?:this )?([ap])\.\s?m\b\.?|\bthis ([ap])m\b/giu, (_, dotted?: string, bare?: string) =>
-      /^a/i.test(dotted ?? bare ?? '') ? 'this morning' : 'this afternoon',
-    )
-    .replace(/\bca?\. ?(?=\d)/giu, 'circa ')
-    .replace(CONTAINERS_AT, (said: string, containers: string) =>
-      SELLS.test(bare) ? said : `${containers} x `,
-    )
     .replace(/[ºᵒ˚]/gu, '°')
-    .replace(/(^|\s)w\/(?=\s)/giu, '$1with')
-    .replace(/(\d),(\d)(?=\s?(?:°|degrees?\b|grad\b))/gu, '$1.$2')
     .normalize('NFKC')
     .replace(/[\u2018\u2019\u201A\u201B\u2032\u02BC`´]/gu, "'")
     .replace(/[\u201C-\u201F\u2033«»]/gu, '"')
     .replace(/[\u2010\u2011]/gu, '-')
-    .replace(/[\p{Cc}\p{Zs}\p{Zl}\p{Zp}]+/gu, (gap) => (/[\n\r\u2028\u2029]/u.test(gap) ? '\n' : ' '))
+    .replace(/[\p{Cc}\p{Zs}\p{Zl}\p{Zp}]+/gu, asOneGap)
     .replace(/ ?[\u2012-\u2015] ?/gu, (dash, at: number, whole: string) =>
       /\d$/u.test(whole.slice(Math.max(0, at - 1), at)) &&
       /^\d/u.test(whole.slice(at + dash.length, at + dash.length + 1))
         ? '-'
         : ' - ',
     )
-    .replace(/\b1st (?=thing\b)/giu, 'first ')
     .replace(/\u2212(?=\d)/gu, '-')
     .replace(/[→⇒➔➜➡►▶]/gu, ' -> ')
     .replace(PICTOGRAPHS, (_, at: number, whole: string) => {
@@ -66,6 +64,22 @@ export function normalise(text: string): string {
       const next = whole.slice(at).replace(PICTOGRAPHS, '').trimStart();
       // … and so does what stands behind a dash.
       return /^(?:\p{Ll}|- )/u.test(next) ? ' , ' : ' . ';
-    })
+    });
+}
+
+/** Without the full stops, strokes and commas of abbreviations and decimals, which end nothing. */
+function spelledOut(text: string): string {
+  return text
+    .replace(/(?<![\p{L}\d])(\d{1,2}(?:[:.]\d\d)?)\s?([ap])\.\s?m\b\.?/giu, '$1$2m')
+    .replace(/\b(?:this )?([ap])\.\s?m\b\.?|\bthis ([ap])m\b/giu, (_, dotted?: string, bare?: string) =>
+      /^a/i.test(dotted ?? bare ?? '') ? 'this morning' : 'this afternoon',
+    )
+    .replace(/\bca?\. ?(?=\d)/giu, 'circa ')
+    .replace(CONTAINERS_AT, (said: string, containers: string) =>
+      SELLS.test(text) ? said : `${containers} x `,
+    )
+    .replace(/(^|\s)w\/(?=\s)/giu, '$1with')
+    .replace(/(\d),(\d)(?=\s?(?:°|degrees?\b|grad\b))/gu, '$1.$2')
+    .replace(/\b1st (?=thing\b)/giu, 'first ')
     .trim();
 }

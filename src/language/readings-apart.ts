@@ -99,6 +99,7 @@ function inOnePlace(readings: readonly Proposal[]): readonly Proposal[] {
 
 /** "Minus two in the polytunnel last night lost three": where the first deed begins behind a temperature, with no mark between. */
 function readingBefore(part: readonly Piece[]): number {
+  if (!part.some(({ is }) => is === 'celsius')) return 0;
   const [first] = findHits(rules, part);
   const head = first && part[first.from];
   if (!first || first.rule.shape !== 'object' || head?.is !== 'word' || head.verb?.form !== 'past') return 0;

@@ -96,7 +96,7 @@ export function proposeSentence(
     proposeCrop(sentence, note) ??
     proposeRetold(sentence) ??
     proposeSpelling(sentence, utterance) ??
-    proposeRestatement(said, utterance, note) ??
+    proposeRestatement(led, utterance, note) ??
     proposeAmend(said, utterance, acts.hits > 0, note);
   if (amend) return [amend];
   const wanted = proposeTarget(corrected, acts.proposals.length > 0, lastPlant(earlier));

@@ -2,7 +2,7 @@
 import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import { wordAt } from './grammar/rule.js';
-import { targetRules, wantsAnAct } from './grammar/target.js';
+import { type TargetRule, targetRules, wantsAnAct } from './grammar/target.js';
 import type { Piece, PlantWords } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
@@ -13,9 +13,10 @@ export function proposeTarget(
   hasAct: boolean,
   carried?: PlantWords,
 ): readonly Proposal[] | undefined {
+  const rule = ruleOf(sentence);
+  if (!rule) return undefined;
   const { pieces } = sentence;
   const line = sentence.line.slice(0, LINE_LIMIT);
-  const rule = targetRules.find(({ pattern }) => pattern.test(line));
   // "I need forty of them by the end of June": those told of before.
   const them =
     carried !== undefined &&
@@ -26,8 +27,7 @@ export function proposeTarget(
     plantsIn(pieces).length === 0 &&
     pieces.some((piece, at) => piece.is === 'count' && wordAt(pieces, at + 1) === 'plants') &&
     pieces.some((piece) => piece.is === 'when' && piece.when.future !== undefined);
-  if (!rule || (plantsIn(pieces).length === 0 && !them && !unnamed)) return undefined;
-  if (!pieces.some(({ is }) => is === 'count')) return undefined;
+  if (plantsIn(pieces).length === 0 && !them && !unnamed) return undefined;
   if (hasAct || wantsAnAct(pieces) || /\bfor (?:the )?(?:want|need|lack) of\b|\bafter all\b/.test(line))
     return undefined;
   if (
@@ -54,6 +54,16 @@ export function proposeTarget(
     ...(them ? { carried } : {}),
     future: true,
   }));
+}
+
+/** Whether a sentence may say how many plants are wanted. */
+export const wantsPlants = (sentence: Sentence): boolean => ruleOf(sentence) !== undefined;
+
+/** The rule by which so many are wanted; none where nothing is counted. */
+function ruleOf({ pieces, line }: Sentence): TargetRule | undefined {
+  if (!pieces.some(({ is }) => is === 'count')) return undefined;
+  const seen = line.slice(0, LINE_LIMIT);
+  return targetRules.find(({ pattern }) => pattern.test(seen));
 }
 
 /** "What they want for shipping is nuts", "they want 50 quid for six", "tempted to order 50": a price, or a purchase only thought of. */

@@ -4,7 +4,7 @@ import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
-import { type Sentence, sentenceOf } from './sentences.js';
+import type { Sentence } from './sentences.js';
 import type { Utterance } from './utterance.js';
 
 /** Nobody puts two things right in more pieces. */
@@ -21,18 +21,17 @@ export function twoPutRight(
     const joins = piece.is === 'break' || wordAt(pieces, at) === 'and';
     const [before, behind] = [pieces.slice(0, at), pieces.slice(at + 1)];
     if (!joins || !tellsValue(before) || !tellsValue(behind)) continue;
-    const first = restated(before, utterance, note);
+    const first = proposeRestatement(before, utterance, note);
     const second =
-      first && (restated(behind, utterance, note) ?? restated(spelledOut(behind, before), utterance, note));
+      first &&
+      (proposeRestatement(behind, utterance, note) ??
+        proposeRestatement(spelledOut(behind, before), utterance, note));
     if (first && second && areApart(first, second)) return [first, second];
   }
   return undefined;
 }
 
 const tellsValue = (row: readonly Piece[]): boolean => row.some(({ is }) => is !== 'word' && is !== 'break');
-
-const restated = (row: readonly Piece[], utterance: Utterance, note: Note): Proposal | undefined =>
-  proposeRestatement(sentenceOf(row, utterance), utterance, note);
 
 /** "… and the fuchsia 8", as the half before it said it. */
 function spelledOut(row: readonly Piece[], before: readonly Piece[]): readonly Piece[] {

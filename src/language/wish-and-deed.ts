@@ -1,12 +1,11 @@
 /** A wish and a deed in one sentence, whichever was told first. */
 import { proposeActs } from './acts.js';
 import { wordAt } from './grammar/rule.js';
-import { targetRules } from './grammar/target.js';
 import type { Note } from './note.js';
 import type { PlantWords } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { LONGEST_TWOFOLD, type Sentence, sentenceOf } from './sentences.js';
-import { proposeTarget } from './target-proposal.js';
+import { proposeTarget, wantsPlants } from './target-proposal.js';
 import type { Utterance } from './utterance.js';
 
 /** "I'd like twenty by mid May, oh and took the first five today": a wish, then a deed; or the other way about. */
@@ -16,10 +15,11 @@ export function targetThenActs(
   note: Note,
 ): readonly Proposal[] | undefined {
   const { pieces } = sentence;
-  if (pieces.length > LONGEST_TWOFOLD || !targetRules.some(({ pattern }) => pattern.test(sentence.line)))
-    return undefined;
-  for (let at = 1; at < pieces.length; at++) {
-    if (pieces[at]?.is !== 'break' && !/^(?:and|so)$/.test(wordAt(pieces, at))) continue;
+  const joints = [...pieces.keys()].filter(
+    (at) => at > 0 && (pieces[at]?.is === 'break' || /^(?:and|so)$/.test(wordAt(pieces, at))),
+  );
+  if (joints.length === 0 || pieces.length > LONGEST_TWOFOLD || !wantsPlants(sentence)) return undefined;
+  for (const at of joints) {
     const before = sentenceOf(pieces.slice(0, at), utterance);
     const after = sentenceOf(pieces.slice(at + 1), utterance);
     // "Took eight, all basal, and I want twenty by the end of May".

@@ -65,17 +65,16 @@ function isDeed(pieces: readonly Piece[], from: number): boolean {
 
 /** "14 March 1961: …", "in 1987 we lost the lot"; sooner where no plant is named ("the year before last I took 50"). */
 function isLongAgo(pieces: readonly Piece[], note: Note): boolean {
-  const today = localDay(note.now, note.zone);
-  const named = pieces.some(({ is }) => is === 'plant');
-  const eldest = addDays(today, named ? -LONG_AGO : -LAST_YEAR);
-  return pieces.some(
-    (piece) =>
-      piece.is === 'when' &&
-      piece.when.past !== undefined &&
-      piece.when.past !== 'ask' &&
-      firstDay(piece.when.past) < eldest &&
-      (named || pieces.some((each) => each.is === 'word' && each.verb?.form === 'past')),
+  const days = pieces.flatMap((piece) =>
+    piece.is === 'when' && piece.when.past !== undefined && piece.when.past !== 'ask'
+      ? [firstDay(piece.when.past)]
+      : [],
   );
+  if (days.length === 0) return false;
+  const named = pieces.some(({ is }) => is === 'plant');
+  const eldest = addDays(localDay(note.now, note.zone), named ? -LONG_AGO : -LAST_YEAR);
+  const tells = named || pieces.some((piece) => piece.is === 'word' && piece.verb?.form === 'past');
+  return tells && days.some((day) => day < eldest);
 }
 
 /** Inside quotation marks behind "Grandad's diary". */

@@ -11,9 +11,15 @@ export interface Hit {
   readonly own: readonly number[];
 }
 
-type Element =
-  | { readonly test: (piece: Piece) => boolean; readonly optional: boolean; readonly key: string }
-  | { readonly gap: true };
+/** What may stand in one place of a head: one of these words, of these verbs (`pot~`, `pot~past`) or kinds of piece (`<count>`). */
+interface Standing {
+  readonly words: ReadonlySet<string>;
+  readonly verbs: ReadonlySet<string>;
+  readonly kinds: ReadonlySet<string>;
+  readonly optional: boolean;
+}
+
+type Element = Standing | 'gap';
 
 const compiled = new Map<string, readonly Element[]>();
 
@@ -21,33 +27,36 @@ function elements(head: string): readonly Element[] {
   const known = compiled.get(head);
   if (known) return known;
   const list = head.split(' ').map((part): Element => {
-    if (part === '..') return { gap: true };
+    if (part === '..') return 'gap';
     const optional = part.endsWith('?');
-    const body = optional ? part.slice(0, -1) : part;
-    const tests = body.split('|').map(alternative);
-    return { optional, key: body, test: (piece) => tests.some((test) => test(piece)) };
+    const alternatives = (optional ? part.slice(0, -1) : part).split('|');
+    const kinds = alternatives.filter((each) => each.startsWith('<'));
+    const verbs = alternatives.filter((each) => each.includes('~'));
+    const words = alternatives.filter((each) => !kinds.includes(each) && !verbs.includes(each));
+    return {
+      words: new Set(words),
+      verbs: new Set(verbs),
+      kinds: new Set(kinds.map((kind) => kind.slice(1, -1))),
+      optional,
+    };
   });
   compiled.set(head, list);
   return list;
 }
 
-function alternative(text: string): (piece: Piece) => boolean {
-  if (text.startsWith('<')) {
-    const is = text.slice(1, -1);
-    return (piece) => piece.is === is;
-  }
-  const [lemma, form] = text.split('~');
-  if (form !== undefined)
-    return (piece) =>
-      piece.is === 'word' && piece.verb?.lemma === lemma && (form === '' || piece.verb?.form === form);
-  return (piece) => piece.is === 'word' && piece.text === text;
+function fits({ words, verbs, kinds }: Standing, piece: Piece | undefined): boolean {
+  if (piece?.is !== 'word') return piece !== undefined && kinds.has(piece.is);
+  if (words.has(piece.text)) return true;
+  if (verbs.size === 0 || piece.verb === undefined) return false;
+  const { lemma, form } = piece.verb;
+  return verbs.has(`${lemma}~`) || verbs.has(`${lemma}~${form}`);
 }
 
 /** The elements that a match may begin with: the leading optional ones and the first that must stand. */
-function openingsOf(list: readonly Element[]): readonly Exclude<Element, { readonly gap: true }>[] {
-  const openings: Exclude<Element, { readonly gap: true }>[] = [];
+function openingsOf(list: readonly Element[]): readonly Standing[] {
+  const openings: Standing[] = [];
   for (const element of list) {
-    if ('gap' in element) break;
+    if (element === 'gap') break;
     openings.push(element);
     if (!element.optional) break;
   }
@@ -60,42 +69,59 @@ interface Indexed {
   readonly order: number;
 }
 
-const indexes = new WeakMap<readonly Rule[], ReadonlyMap<string, readonly Indexed[]>>();
-
 /** Rules by what their heads may open with: a word, a verb's base form, a kind of piece. */
-function openingIndex(rules: readonly Rule[]): ReadonlyMap<string, readonly Indexed[]> {
-  const known = indexes.get(rules);
-  if (known) return known;
+type Index = ReadonlyMap<string, readonly Indexed[]>;
+
+/** The faint rules apart from the others. */
+interface Indexes {
+  readonly firm: Index;
+  readonly faint: Index;
+}
+
+const indexes = new WeakMap<readonly Rule[], Indexes>();
+
+function indexesOf(rules: readonly Rule[]): Indexes {
+  let known = indexes.get(rules);
+  if (!known) {
+    known = { firm: indexOf(rules, false), faint: indexOf(rules, true) };
+    indexes.set(rules, known);
+  }
+  return known;
+}
+
+function indexOf(rules: readonly Rule[], faint: boolean): Index {
   const index = new Map<string, Indexed[]>();
   for (const [order, rule] of rules.entries()) {
+    if ((rule.faint ?? false) !== faint) continue;
     const list = elements(rule.head);
-    const keys = new Set(
-      openingsOf(list).flatMap(({ key }) =>
-        key.split('|').map((part) => (part.includes('~') ? `${part.split('~')[0]}~` : part)),
-      ),
-    );
-    const indexed = { rule, list, order };
-    for (const key of keys) index.set(key, [...(index.get(key) ?? []), indexed]);
+    const keys = openingsOf(list).flatMap(({ words, verbs, kinds }) => [
+      ...words,
+      ...[...verbs].map((verb) => verb.replace(/~.*/, '~')),
+      ...[...kinds].map((kind) => `<${kind}>`),
+    ]);
+    for (const key of new Set(keys)) index.set(key, [...(index.get(key) ?? []), { rule, list, order }]);
   }
-  indexes.set(rules, index);
   return index;
 }
 
-function candidatesFor(
-  piece: Piece,
-  index: ReadonlyMap<string, readonly Indexed[]>,
-): Iterable<Indexed> | undefined {
-  if (piece.is !== 'word') return index.get(`<${piece.is}>`);
-  const byWord = index.get(piece.text);
-  const byVerb = piece.verb && index.get(`${piece.verb.lemma}~`);
-  return byWord && byVerb ? new Set([...byWord, ...byVerb]) : (byWord ?? byVerb);
+const none: readonly Indexed[] = [];
+
+/** The rules whose heads may open with a piece; one that opens with its word and its verb stands there twice. */
+function candidatesFor(piece: Piece, index: Index): readonly Indexed[] {
+  if (piece.is !== 'word') return index.get(`<${piece.is}>`) ?? none;
+  const byWord = index.get(piece.text) ?? none;
+  const byVerb = (piece.verb && index.get(`${piece.verb.lemma}~`)) ?? none;
+  return byWord.length === 0 ? byVerb : byVerb.length === 0 ? byWord : [...byWord, ...byVerb];
 }
 
 const GAP_LIMIT = 8;
 
 /** How or when it was done, said in the midst of the words that tell it: "went straight to", "were finally potted on". */
-const ASIDE =
-  /^(?:straight|straightaway|directly|finally|eventually|already|also|duly|promptly|nicely|safely|gently|carefully|happily|proudly|quickly|hastily|actually|properly|successfully|literally|basically|immediately)$/;
+const ASIDES: ReadonlySet<string> = new Set(
+  'straight straightaway directly finally eventually already also duly promptly nicely safely gently carefully happily proudly quickly hastily actually properly successfully literally basically immediately'.split(
+    ' ',
+  ),
+);
 
 function matchAt(
   list: readonly Element[],
@@ -108,7 +134,7 @@ function matchAt(
   for (let n = from; n < list.length; n++) {
     const element = list[n];
     if (!element) break;
-    if ('gap' in element) {
+    if (element === 'gap') {
       // What follows a gap may stand at any of the next pieces up to a break; the nearest that lets the rest fit wins.
       for (let next = at; next <= at + GAP_LIMIT; next++) {
         const piece = pieces[next];
@@ -118,9 +144,8 @@ function matchAt(
       }
       return undefined;
     }
-    while (own.length > 0 && ASIDE.test(wordAt(pieces, at)) && !testsAt(element, pieces, at)) at++;
-    const piece = pieces[at];
-    if (piece && element.test(piece)) {
+    while (own.length > 0 && !fits(element, pieces[at]) && ASIDES.has(wordAt(pieces, at))) at++;
+    if (fits(element, pieces[at])) {
       own.push(at);
       at++;
     } else if (!element.optional) return undefined;
@@ -128,45 +153,34 @@ function matchAt(
   return { to: at, own };
 }
 
-function testsAt(
-  { test }: Exclude<Element, { readonly gap: true }>,
-  pieces: readonly Piece[],
-  at: number,
-): boolean {
-  const piece = pieces[at];
-  return piece !== undefined && test(piece);
-}
+type Found = Hit & { readonly order: number };
 
-/** Every place where a rule's head stands, the best at each place: more words first, then the order of the rules. */
-export function findHits(rules: readonly Rule[], pieces: readonly Piece[]): readonly Hit[] {
-  const hits: (Hit & { readonly order: number })[] = [];
-  const index = openingIndex(rules);
-  for (let at = 0; at < pieces.length; at++) {
-    const piece = pieces[at];
-    if (!piece) continue;
-    for (const { rule, list, order } of candidatesFor(piece, index) ?? []) {
+/** Every place where the head of one of these rules stands and nothing holds it back. */
+function found(index: Index, pieces: readonly Piece[]): Found[] {
+  const hits: Found[] = [];
+  for (const [at, piece] of pieces.entries())
+    for (const { rule, list, order } of candidatesFor(piece, index)) {
       const match = matchAt(list, pieces, at);
       if (!match || match.own[0] !== at) continue;
       if (rule.unless?.(pieces, at, match.to) === true) continue;
       if (rule.when && !rule.when(pieces, at, match.to)) continue;
       hits.push({ rule, from: at, to: match.to, own: match.own, order });
     }
-  }
-  if (hits.length === 0) return hits;
-  hits.sort(
-    (a, b) =>
-      Number(a.rule.faint ?? false) - Number(b.rule.faint ?? false) ||
-      b.own.length - a.own.length ||
-      a.order - b.order ||
-      a.from - b.from,
-  );
+  return hits.sort((a, b) => b.own.length - a.own.length || a.order - b.order || a.from - b.from);
+}
+
+/**
+ * Every place where a rule's head stands, the best at each place: more words first, then the order of the rules; where
+ * there is none, the best of the faint.
+ */
+export function findHits(rules: readonly Rule[], pieces: readonly Piece[]): readonly Hit[] {
+  const { firm, faint } = indexesOf(rules);
   const taken = new Set<number>();
   const kept: Hit[] = [];
-  for (const hit of hits) {
+  for (const hit of found(firm, pieces)) {
     if (hit.own.some((at) => taken.has(at))) continue;
-    if (hit.rule.faint && kept.length > 0) continue;
     for (const at of hit.own) taken.add(at);
     kept.push(hit);
   }
-  return kept.sort((a, b) => a.from - b.from);
+  return kept.length > 0 ? kept.sort((a, b) => a.from - b.from) : found(faint, pieces).slice(0, 1);
 }

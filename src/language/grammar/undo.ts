@@ -1,6 +1,6 @@
 /** The last entry taken back. */
 import { WHY } from './undo/reasons.js';
-import { undoRules } from './undo/rules.js';
+import { MAY_UNDO, undoRules } from './undo/rules.js';
 
 /** The noun by which a line that undoes calls the entry; null where it calls it by none, undefined where it undoes nothing. */
 export function nounTakenBack(line: string): string | null | undefined {
@@ -62,6 +62,7 @@ let last: { readonly line: string; readonly undo: RegExpExecArray | undefined } 
 
 /** Where an undo stands in the line, if one may. */
 function undoIn(line: string): RegExpExecArray | undefined {
+  if (!MAY_UNDO.test(line)) return undefined;
   if (last?.line !== line) last = { line, undo: undoFound(line.replace(NUMBERED, '$1 one')) };
   return last.undo;
 }

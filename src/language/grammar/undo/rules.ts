@@ -1,5 +1,5 @@
 /** What takes the last entry back. */
-import { alternatives, anyOf, whole } from '../../phrases.js';
+import { alternatives, anyOf, whole, within } from '../../phrases.js';
 import { entryNouns } from '../entry-words.js';
 import { leading, trailing } from '../runs.js';
 
@@ -73,6 +73,14 @@ const UNDO = anyOf`
   take (off|out|away|back)
 `;
 
+const PUT_BACK = anyOf`take|put|rub|cross|strike|knock|wipe`;
+
+/** Words without one of which a line undoes nothing, and is looked at no further. */
+export const MAY_UNDO = within`
+  ${UNDO}|${PUT_BACK} … (back|out|off)
+  happen(ed)?|one before|as you were|never ?mind|mistake|wrong|error|not right
+`;
+
 /** Those that nobody would say of a plant's own losses and sales in the flesh. */
 const UNDO_A_PLANTS = anyOf`
   undo|unlog|revert|retract|withdraw|cancel|take back
@@ -88,7 +96,7 @@ export const undoRules: readonly UndoRule[] = [
   {
     name: 'take that back',
     pattern: whole`
-      ${OPEN}(take|put|rub|cross|strike|knock|wipe)${anyOf`
+      ${OPEN}${PUT_BACK}${anyOf`
         ( (back|out|off) ${THAT})
         ( ${THAT} (back out|back off|back|out|off))
       `}( will you| would you)?( please| again| thanks)*
