@@ -30,9 +30,12 @@ export function moodsOnCondition(
     // "It was May when they rooted": told for its own sake.
     if (isGone && clauses.filter(({ hit }) => hit).length < 2) continue;
     moods[n] = 'supposed';
-    // "Pot on once they have roots": advice, and nothing done.
-    const before = clauses[n - 1];
-    if (!isGone && before?.hit && isPlain(pieces, before) && own[n - 1] === 'done') moods[n - 1] = 'supposed';
+    // "Pot on once they have roots", "once they have roots I pot them on": advice or a habit, and nothing done.
+    if (!isGone)
+      for (const beside of [n - 1, n + 1]) {
+        const act = clauses[beside];
+        if (act?.hit && isPlain(pieces, act) && own[beside] === 'done') moods[beside] = 'supposed';
+      }
   }
   return moods;
 }
@@ -46,7 +49,9 @@ const isPerfect = (pieces: readonly Piece[], at: number): boolean =>
 /** Where the words that set a condition begin, straight before whoever has the roots. */
 function conditionBefore(pieces: readonly Piece[], head: number): number | undefined {
   let at = head;
-  let named = WHO.test(wordAt(pieces, head));
+  let named =
+    WHO.test(wordAt(pieces, head)) ||
+    (wordAt(pieces, head) === 'rooted' && CONDITION.test(wordAt(pieces, head - 1)));
   while (at > 0) {
     const piece = pieces[at - 1];
     const word = wordAt(pieces, at - 1);

@@ -77,18 +77,24 @@ function withoutTalk(row: readonly Piece[]): readonly Piece[] {
     !/^(?:was|were|be|is|are)$/.test(again.text)
   )
     from = deed;
-  // "Can you put down that I misted everything".
-  const said = row.slice(from, to);
-  const asked = said.findIndex((piece, at) => at < 7 && piece.is === 'word' && piece.text === 'that');
-  const lead = said
-    .slice(0, Math.max(0, asked))
+  return pastBidding(row.slice(from, to));
+}
+
+const BIDS_TO_NOTE =
+  /^(?:(?:can|could|would|will) you |please |pls |just )*(?:put|note|log|record|jot|write|mark)(?: down| it down)?$/;
+
+/** "Can you put down that I misted everything", "can you note I lost two" from what is to be noted. */
+function pastBidding(row: readonly Piece[]): readonly Piece[] {
+  const at = row.findIndex(
+    (piece, n) => n < 7 && piece.is === 'word' && /^(?:that|i|we|i've|we've)$/.test(piece.text),
+  );
+  const lead = row
+    .slice(0, Math.max(0, at))
     .map((piece) => (piece.is === 'word' ? piece.text : '?'))
     .join(' ');
-  return /^(?:(?:can|could|would|will) you |please |pls |just )*(?:put|note|log|record|jot|write|mark)(?: down| it down)?$/.test(
-    lead,
-  )
-    ? said.slice(asked + 1)
-    : said;
+  if (!BIDS_TO_NOTE.test(lead)) return row;
+  const that = row[at];
+  return row.slice(that?.is === 'word' && that.text === 'that' ? at + 1 : at);
 }
 
 /** The runs between the marks of a row, hard or not; none is empty. */

@@ -4,6 +4,7 @@ import { isGivenUp, isOwed, isWished } from '../given-up.js';
 import { wordAt } from '../grammar/rule.js';
 import { isRecalled } from '../other-times.js';
 import { isArranged, isBeingDone, isOnOrder, isPutSomewhere, isTimeFor, isToBe } from '../yet-to-be.js';
+import { cameRound } from '../came-round.js';
 import { isZero } from './before.js';
 import { back, hasPair, type MoodCase, type MoodSeen } from './case.js';
 import { MANAGED, WISHES } from './words.js';
@@ -132,6 +133,17 @@ export const aroundHead: readonly MoodCase[] = [
     mood: 'intended',
     phrasings: ['ordered 84 Salt Harrier plugs', '36 plugs of fuchsia coming next week'],
     when: ({ hit, pieces, clause }) => /^(?:receive|stock)$/.test(hit.rule.kind) && isOnOrder(pieces, clause),
+  },
+  {
+    name: '<count> wilted but came round',
+    mood: 'supposed',
+    phrasings: [
+      'two Salt Harrier wilted but perked up again',
+      'two Salt Harrier keeled over, then recovered after a drink',
+      'three of the Salt Harrier collapsed in the sun but have since come round',
+    ],
+    when: ({ hit, pieces }) =>
+      hit.rule.kind === 'loss' && hit.rule.shape === 'subject' && cameRound(pieces, hit.to),
   },
   {
     // Gone for, and not done.

@@ -1,6 +1,7 @@
 /** Moods told by the words before the head alone. */
 import { isHabit } from '../habits.js';
-import { back, has, hasPair, type MoodCase } from './case.js';
+import { wordAt } from '../grammar/rule.js';
+import { back, has, hasPair, type MoodCase, type MoodSeen } from './case.js';
 import { DENIAL, INTENDED, MANAGED, REPORT, SUPPOSED } from './words.js';
 
 export const wordsAhead: readonly MoodCase[] = [
@@ -82,6 +83,7 @@ export const wordsAhead: readonly MoodCase[] = [
     when: (seen) =>
       back(seen, 1) === 'to' &&
       has(seen, MANAGED) &&
+      !isStillToDo(seen) &&
       !has(seen, /^(?:will|i'll|must|going|need|want|plan|not|hope|hoping)$/),
   },
   {
@@ -93,7 +95,12 @@ export const wordsAhead: readonly MoodCase[] = [
   {
     name: 'going to pot on <count>',
     mood: 'intended',
-    phrasings: ['going to pot on the Salt Harrier', 'time to pot on the Salt Harrier'],
+    phrasings: [
+      'going to pot on the Salt Harrier',
+      'time to pot on the Salt Harrier',
+      'still got 4 Salt Harrier to plant out',
+      'got loads to do, Salt Harrier to pot on',
+    ],
     when: (seen) =>
       (seen.form === 'base' || seen.form === 'ing') && (has(seen, INTENDED) || back(seen, 1) === 'to'),
   },
@@ -108,6 +115,13 @@ export const wordsAhead: readonly MoodCase[] = [
         .some((word) => /^(?:will|i'll|we'll|shall|must|need|needs|should|it'll|they'll)$/.test(word)),
   },
 ];
+
+/** "Got six Salt Harrier to pot on", "found two to pinch": a number or a plant stands between. */
+function isStillToDo({ pieces, start, hit }: MoodSeen): boolean {
+  if (hit.rule.kind === 'check') return false;
+  const got = pieces.findLastIndex((_, at) => at < hit.from && /^(?:got|found)$/.test(wordAt(pieces, at)));
+  return got >= start && pieces.slice(got, hit.from).some(({ is }) => is === 'count' || is === 'plant');
+}
 
 /** By another; "I reckon" and "I said" are one's own, "had to say" is talk. */
 function isReported(before: readonly string[]): boolean {

@@ -109,8 +109,11 @@ export const stoodElsewhere: readonly Rule[] = [
     head: 'go~ over|across|back|off|up|down|out? into|to|in|out|onto|on|under|back|up|down',
     shape: 'subject',
     when: standing,
-    unless: (p, f, t) => p.slice(t, t + 2).some(isReceiver) || isGotGoing(p, f),
-    mustNot: ['got the Salt Harrier going in the greenhouse'],
+    unless: (p, f, t) =>
+      p.slice(t, t + 2).some(isReceiver) ||
+      isGotGoing(p, f) ||
+      (wordAt(p, f) === 'go' && followsWord(p, t, /^(?:next|soon|later)$/)),
+    mustNot: ['got the Salt Harrier going in the greenhouse', 'Salt Harrier go in the cold frame next'],
     phrasings: [
       'ten Salt Harrier potted on, six of which went out to the cold frame and four onto the windowsill',
       'potted on six Salt Harrier, the rest went to the cold frame',

@@ -1,7 +1,8 @@
 /** What else than cuttings may be taken: "took the lid off", "took 12 days", "took them to Nell". */
 import type { Piece } from '../../pieces.js';
 import { CUTTINGS, isBuyer, isCarried, leavesWith } from '../taken-away.js';
-import { closeBehind, follows, followsWord, wordAt } from '../rule.js';
+import { OUTSIDE } from '../move/to-place.js';
+import { closeBehind, endsAt, follows, followsWord, wordAt } from '../rule.js';
 import { isRelative } from './told-before.js';
 
 /** "Took" is a strike only with something taken from a plant behind it. */
@@ -60,6 +61,14 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
       /^(?:cover|covers|lid|lids|fleece|shading|shade|netting|dome|domes|cloche|label|labels|tags?|canes?|ties?)$/,
     ) &&
     followsWord(pieces, to, /^off$/)
+  )
+    return true;
+  // "Took the dead leaves off the Salt Harrier".
+  if (
+    followsWord(pieces, to, /^(?:leaves|foliage|flowers?|blooms?|buds?|seedheads?|suckers)$/) &&
+    /^(?:the|all|any|some|most|those)$/.test(wordAt(pieces, to)) &&
+    followsWord(pieces, to, /^(?:off|from)$/) &&
+    !followsWord(pieces, to, CUTTINGS)
   )
     return true;
   const next = wordAt(pieces, to);
@@ -152,16 +161,27 @@ function isAllOfPlace(pieces: readonly Piece[], to: number): boolean {
   );
 }
 
-/** Plants, and where they were carried: "out for", "along to", "home again". */
+/** Plants, and where they were carried: "out for", "along to", "home again", "indoors", "into work". */
 function isCarriedAlong(pieces: readonly Piece[], to: number): boolean {
   const plant = pieces.findIndex(({ is }, n) => n >= to && is !== 'count' && is !== 'word');
   if (pieces[plant]?.is !== 'plant' || plant > to + 4) return false;
-  if (pieces.slice(to, plant).some((piece) => piece.is === 'word' && CUTTINGS.test(piece.text))) return false;
+  if (pieces.slice(to, plant + 2).some((piece) => piece.is === 'word' && CUTTINGS.test(piece.text)))
+    return false;
+  const [whither, next] = [wordAt(pieces, plant + 1), wordAt(pieces, plant + 2)];
+  const isOut = isThere(pieces[plant + 1]) && endsAt(pieces, plant + 2);
   return (
-    /^(?:out|along|over|round|home|away|back|across)$/.test(wordAt(pieces, plant + 1)) &&
-    /^(?:for|to|with|but|again|and)$/.test(wordAt(pieces, plant + 2))
+    (/^(?:out|along|over|round|home|away|back|across)$/.test(whither) &&
+      /^(?:for|to|with|but|again|and)$/.test(next)) ||
+    // "Took six Salt Harrier outside" may tell where they were put.
+    (isOut && !pieces.slice(to, plant).some(({ is }) => is === 'count')) ||
+    (/^(?:home|in|out|away|back)$/.test(whither) && endsAt(pieces, plant + 2)) ||
+    (/^(?:to|into)$/.test(whither) && /^(?:work|town|college|uni|hospital)$/.test(next))
   );
 }
+
+/** "Outside", "indoors": heard as a place or a word. */
+const isThere = (piece: Piece | undefined): boolean =>
+  (piece?.is === 'word' && OUTSIDE.test(piece.text)) || (piece?.is === 'place' && OUTSIDE.test(piece.place));
 
 /** "To the greenhouse" before the next break or deed, not "two to a pot". */
 const goesTo = (pieces: readonly Piece[], from: number): boolean => {

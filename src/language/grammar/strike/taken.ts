@@ -30,7 +30,14 @@ export const taken: readonly Rule[] = [
       (endsAt(p, t) && precedes(p, f, 6, 'plant', 'count')) ||
       forTheirOwn(p, f, t) ||
       /^(?:be|been|got)$/.test(wordAt(p, f - 1)),
-    mustNot: ['Doreen took two of the Salt Harrier for her mother'],
+    mustNot: [
+      'Doreen took two of the Salt Harrier for her mother',
+      'took the Salt Harrier outside for the day',
+      'took the Salt Harrier indoors',
+      'took two Salt Harrier home',
+      'took two Salt Harrier into work',
+      'took the dead leaves off the Salt Harrier',
+    ],
   },
   {
     name: '<count> <plant> taken',

@@ -1,0 +1,32 @@
+/** Plants that drooped and live: "wilted but perked up again", "keeled over, then recovered after a drink". */
+import { isBoundary } from './boundaries.js';
+import { wordAt } from './grammar/rule.js';
+import type { Piece } from './pieces.js';
+
+/** What may stand before it, that tells of no others. */
+const LEADS =
+  /^(?:and|but|then|though|they|they've|they're|it|it's|have|has|had|are|is|were|was|all|both|now|since|soon|seem|to|be|again|looking|look|looked|completely|fully|mostly|quickly|just|about)$/;
+const RECOVERED =
+  /^(?:(?:recover|recovered|recovering|revived|rallied|fine|ok|okay|alright|all right|good as new|right as rain|none the worse)\b|(?:perk|perked|perking|pick|picked|picking) up\b|(?:bounced|sprang|sprung|came|come|coming) (?:back|round|through)\b|(?:pulled|pull) through\b)/;
+
+/** Whether those just told of came round: behind a joint, before any others are named. */
+export function cameRound(pieces: readonly Piece[], from: number): boolean {
+  for (let at = from; at < pieces.length && !namesOthers(pieces[at]); at++)
+    if (isBoundary(pieces[at]) && tellsRecovery(pieces, at)) return true;
+  return false;
+}
+
+function tellsRecovery(pieces: readonly Piece[], joint: number): boolean {
+  let at = joint;
+  while (/^(?:break|when|count)$/.test(pieces[at]?.is ?? '') || LEADS.test(wordAt(pieces, at))) {
+    if (namesOthers(pieces[at])) return false;
+    at++;
+  }
+  const told = pieces.slice(at, at + 4).map((piece) => (piece.is === 'word' ? piece.text : '-'));
+  return RECOVERED.test(told.join(' '));
+}
+
+/** Another number or plant; "both" and "all" are those told of. */
+const namesOthers = (piece: Piece | undefined): boolean =>
+  piece?.is === 'plant' ||
+  (piece?.is === 'count' && piece.quantity.whole !== 'all' && piece.quantity.both !== true);
