@@ -1,7 +1,6 @@
 /** Numbers that count no plants: money, a share in per cent, the number of a house or page. */
 import { numberAt } from './numbers.js';
-import { percentAt } from './quantities/shares.js';
-import { isHundredPercent } from './quantities/whole.js';
+import { isHundredPercent, percentAt } from './quantities/shares.js';
 import { textAt, type Token } from './tokens.js';
 
 /** Where the money that begins at token `at` ends. */

@@ -1,0 +1,114 @@
+/** All there is: "all", "all but two", "every last one", "the whole lot", "whatever was in the porch". */
+import { numberAt } from '../numbers.js';
+import { type FoundQuantity, pastOf, type Quantity } from './quantity.js';
+import { isPhraseAt, textAt, type Token } from '../tokens.js';
+
+/** What excepts some of all. */
+const BUT = /^(?:but|bar|except|save)$/;
+
+const result = (tokens: readonly Token[], quantity: Quantity, to: number): FoundQuantity => ({
+  quantity,
+  to: pastOf(tokens, to),
+});
+
+/** "All", also as an adverb ("all in one pot", "all done"). */
+export function allAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  // "What all did I do": no more than "what".
+  if (/^(?:what|who|where|how)$/.test(textAt(tokens, at - 1))) return undefined;
+  let next = at + 1;
+  if (BUT.test(textAt(tokens, next))) {
+    if (textAt(tokens, next + 1) === 'for') next++;
+    const found = numberAt(tokens, next + 1);
+    if (found) return result(tokens, { allBut: found.value }, found.to);
+  }
+  if (textAt(tokens, next) === 'the') next++;
+  const found = numberAt(tokens, next);
+  if (found && found.value > 0) return result(tokens, { value: found.value }, found.to);
+  if (isPhraseAt(tokens, at + 1, ['of', 'them']) && BUT.test(textAt(tokens, at + 3))) {
+    const but = numberAt(tokens, at + 4);
+    if (but) return result(tokens, { allBut: but.value }, but.to);
+  }
+  return tellsHow(tokens, at) ? undefined : result(tokens, { whole: 'all' }, at + 1);
+}
+
+/** "Gone all mouldy"; "gone all rotten" tells how, "are all rotten" how many. */
+function tellsHow(tokens: readonly Token[], at: number): boolean {
+  const [before, behind] = [textAt(tokens, at - 1), textAt(tokens, at + 1)];
+  return (
+    (/^(?:gone|went|going|looking|is|are|it's|they're)$/.test(before) &&
+      /^(?:mouldy|moldy|black|brown|soft|slimy|limp|floppy|yellow|leggy|mushy|soggy|crispy|droopy|wilted|furry)$/.test(
+        behind,
+      )) ||
+    (/^(?:gone|went|going|turned|looking)$/.test(before) &&
+      /^(?:rotten|rotted|rotty|squishy|squidgy|smelly|manky|dry|grey|gray|green|red|purple|pale|sad|shrivelled|shriveled|weird|funny|to|over)$/.test(
+        behind,
+      ))
+  );
+}
+
+/** "Both"; "both lots of dahlias" are all of them, however many. */
+export const bothAt = (tokens: readonly Token[], at: number): FoundQuantity =>
+  /^(?:lots|batches)$/.test(textAt(tokens, at + 1))
+    ? result(tokens, { whole: 'all' }, at + 2)
+    : result(tokens, { value: 2, both: true }, at + 1);
+
+export const everythingAt = (tokens: readonly Token[], at: number): FoundQuantity =>
+  result(tokens, { whole: 'all' }, at + 1);
+
+/** "Every one", "each and every one", "every one bar two". */
+export function everyAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  const isEach = textAt(tokens, at) === 'each';
+  if (isEach && !isPhraseAt(tokens, at + 1, ['and', 'every'])) return undefined;
+  const end = pastEveryOne(tokens, isEach ? at + 3 : at + 1);
+  if (end === undefined) return undefined;
+  const found = BUT.test(textAt(tokens, end)) ? numberAt(tokens, end + 1) : undefined;
+  return found ? result(tokens, { allBut: found.value }, found.to) : result(tokens, { whole: 'all' }, end);
+}
+
+/** Words of strength between "every" and "one". */
+const EVERY =
+  /^(?:last|single|blessed|blasted|bloody|damn|damned|goddamn|flaming|flipping|blooming|sodding|wretched|stinking|poor|jack)$/;
+
+/** Past the words that make "every" all there are: "every one", "every last", "every single one", "every man jack". */
+function pastEveryOne(tokens: readonly Token[], from: number): number | undefined {
+  // A name, which stands masked.
+  if (textAt(tokens, from) === '\u0000') return from;
+  let at = from;
+  while (at < from + 3 && EVERY.test(textAt(tokens, at))) at++;
+  if (isPhraseAt(tokens, at, ['man', 'jack'])) return at + 2;
+  if (textAt(tokens, at) === 'one') return at + 1;
+  return /^(?:last|single)$/.test(textAt(tokens, at - 1)) ? at : undefined;
+}
+
+const WHOLE_LOT: readonly (readonly string[])[] = [
+  ['the', 'whole', 'lot'], ['the', 'entire', 'lot'], ['the', 'lot'], ['the', 'whole', 'of'], ['whole', 'lot'],
+]; // prettier-ignore
+
+export function wholeLotAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  const lot = WHOLE_LOT.find((words) => isPhraseAt(tokens, at, words));
+  if (lot) return result(tokens, { whole: 'all' }, at + lot.length);
+  return isPhraseAt(tokens, at, ['whole', 'of', 'the'])
+    ? result(tokens, { whole: 'all' }, at + 2)
+    : undefined;
+}
+
+/** "Moved whatever was in the porch": all there; "whatever had rooted" is some of them, nobody knows how many. */
+export function whateverAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  // "Everything bar whatever was in the porch".
+  if (/^(?:bar|but|except|for|from|save|not)$/.test(textAt(tokens, at - 1))) return undefined;
+  const verb = textAt(tokens, at + 1);
+  const behind = textAt(tokens, at + 2);
+  if (/^(?:was|were|stood|sat|lived)$/.test(verb) && /^(?:in|on|inside|under)$/.test(behind))
+    return { quantity: { whole: 'all' }, to: at + 1 };
+  const adverb = /^(?:already|now|still|all|well|properly)$/.test(behind) ? at + 3 : at + 2;
+  if (/^(?:was|were|is|are|had|has|have|looked)$/.test(verb) && isState(textAt(tokens, adverb)))
+    return { quantity: { vague: true }, to: adverb + 1 };
+  return /^(?:rooted|rotted|died|survived)$/.test(verb)
+    ? { quantity: { vague: true }, to: at + 2 }
+    : undefined;
+}
+
+const isState = (word: string): boolean =>
+  /^(?:rooted|rotted|rotten|rooting|dead|died|ready|mouldy|left|alive|potted|pinched|struck|wilted|survived|gone|spare|broken|big|leggy)$/.test(
+    word,
+  );

@@ -1,0 +1,55 @@
+/** What is left of what there is: "the rest", "others composted", "the remaining four", "the other two". */
+import { verbSense } from '../lexicon.js';
+import { numberAt } from '../numbers.js';
+import { type FoundQuantity, pastOf } from './quantity.js';
+import { isPhraseAt, textAt, type Token } from '../tokens.js';
+
+export function restAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  const hasThe = textAt(tokens, at) === 'the';
+  const the = hasThe ? at + 1 : at;
+  const word = textAt(tokens, the);
+  if (/^(?:remaining|other)$/.test(word)) return othersCounted(tokens, the);
+  return isTheRest(tokens, at, word, hasThe)
+    ? { quantity: { whole: 'rest' }, to: pastOf(tokens, the + 1) }
+    : undefined;
+}
+
+function isTheRest(tokens: readonly Token[], at: number, word: string, hasThe: boolean): boolean {
+  if (!/^(?:rest|remainder|balance|others)$/.test(word)) return false;
+  if (hasThe && word !== 'balance') return true;
+  const before = textAt(tokens, at - 1);
+  const isBehindDeed = verbSense(before)?.form === 'past';
+  const opens = opensTelling(tokens, at);
+  const behind = at + (hasThe ? 2 : 1);
+  // "200 rooted, rest binned", "others composted", "balance to Ken".
+  if (
+    (opens || before === 'and') &&
+    (verbSense(textAt(tokens, behind))?.form === 'past' || isOnward(tokens, behind))
+  )
+    return true;
+  if (word !== 'rest') return false;
+  if (isPhraseAt(tokens, behind, ['of', 'the']) && (opens || isBehindDeed)) return true;
+  // "Moved rest to the frame", "binned rest".
+  return isBehindDeed && !/^(?:had|got|let|needed|wanted|did|was|were|been|lay|laid)$/.test(before);
+}
+
+/** "The remaining four", "other two", "the remaining". */
+function othersCounted(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  const found = numberAt(tokens, at + 1);
+  if (!found)
+    return textAt(tokens, at) === 'remaining'
+      ? { quantity: { whole: 'rest' }, to: pastOf(tokens, at + 1) }
+      : undefined;
+  const weak = textAt(tokens, at + 1) === 'one' ? { weak: true as const } : {};
+  return { quantity: { value: found.value, besides: true, ...weak }, to: pastOf(tokens, found.to) };
+}
+
+/** Nothing stands before it, or a mark or a new line. */
+const opensTelling = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:mark|line)$/.test(tokens[at - 1]?.is ?? 'mark');
+
+/** "To Ken", "into the bin": where the rest went. */
+const isOnward = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:to|into)$/.test(textAt(tokens, at)) &&
+  // What is found stands masked.
+  (tokens[at + 1]?.is === 'word' || textAt(tokens, at + 1) === '\u0000' || textAt(tokens, at + 1) === 'the');
