@@ -1,0 +1,178 @@
+/** Whether a run of words is a plant's name, by how it is written and by what stands around it. */
+import { wordAt } from '../grammar/rule.js';
+import { isOnLabel } from '../on-label.js';
+import { isGiverOrTaker } from './giver-or-taker.js';
+import { endsName, inPlantPosition, isComeBy, isCrop } from './position.js';
+import { isSentenceStart, type NameSeen, type Run } from './run.js';
+
+/** The run, and the piece behind it. */
+interface RunSeen extends NameSeen, Run {
+  readonly end: number;
+  /** Each of its words has a capital. */
+  readonly isCapital: boolean;
+}
+
+interface NameCase {
+  /** Like what is written. */
+  readonly name: string;
+  readonly isName: boolean;
+  readonly when: (seen: RunSeen) => boolean;
+}
+
+/** The first that fits decides; where none does, it is no name. */
+const cases: readonly NameCase[] = [
+  {
+    name: 'sold Pauline 3 Salt Harrier',
+    isName: false,
+    when: ({ pieces, before, end, length, isCapital }) =>
+      isGiverOrTaker(before, pieces.slice(end), length, isCapital),
+  },
+  {
+    name: 'brought home a Salt Harrier from the fair',
+    isName: true,
+    when: (seen) => isWritten(seen) && isComeBy(seen.before) && endsName(seen.pieces, seen.end),
+  },
+  {
+    name: '8 coleus cuttings of Marble Finch',
+    isName: true,
+    when: (seen) => isWritten(seen) && isOfCropBefore(seen),
+  },
+  {
+    name: '…, label says Rusty Verger',
+    isName: true,
+    when: ({ pieces, before, at, length, isCapital }) =>
+      isCapital &&
+      before.some(isCrop) &&
+      isOnLabel([...before, ...pieces.slice(at)], before.length, before.length + length),
+  },
+  {
+    name: 'it was Marble Wren, not Ember Fox',
+    isName: true,
+    when: (seen) =>
+      isWritten(seen) &&
+      /^(?:was|were|be|meant|mean|it's|that's|not)$/.test(lastWord(seen)) &&
+      (isAtEnd(seen) || wordAt(seen.pieces, seen.end) === 'not'),
+  },
+  {
+    name: 'Salt Harrier tubers',
+    isName: true,
+    when: (seen) =>
+      isWritten(seen) && /^(?:tubers?|crowns?|stools|plugs?|liners?)$/.test(wordAt(seen.pieces, seen.end)),
+  },
+  {
+    name: "his old Sexton's Cope mother plant",
+    isName: true,
+    when: ({ pieces, end, isCapital }) =>
+      isCapital &&
+      /^(?:mother|stock|parent)$/.test(wordAt(pieces, end)) &&
+      !/'s$/.test(wordAt(pieces, end - 1)) &&
+      wordAt(pieces, end + 1) === 'plant',
+  },
+  {
+    // Whose, not which.
+    name: "Auntie Joan's pelargonium",
+    isName: false,
+    when: (seen) => isBesideCrop(seen) && /'s$/.test(wordAt(seen.pieces, seen.end - 1)),
+  },
+  {
+    name: 'Quarry Annie dahlia',
+    isName: true,
+    when: (seen) => isBesideCrop(seen) && (seen.capital > 0 || (seen.unknown > 0 && standsForPlant(seen))),
+  },
+  {
+    name: 'dahlia Quarry Annie',
+    isName: true,
+    when: ({ before, length, unknown, isCapital }) =>
+      isCrop(before.at(-1)) &&
+      (isCapital || (unknown > 0 && length >= 2 && inPlantPosition(before.slice(0, -1)))),
+  },
+  {
+    // Two capitals that open a sentence, and a number.
+    name: 'Ember Fox 10 of 12 have rooted',
+    isName: true,
+    when: ({ pieces, tokens, at, end, length, capital, isShouted }) => {
+      const opening = pieces[at];
+      return (
+        opening?.is === 'word' &&
+        opening.verb === undefined &&
+        (opening.from === 0 || isSentenceStart(tokens, opening.from)) &&
+        !isShouted &&
+        length > 1 &&
+        tokens[opening.from]?.capital === true &&
+        capital === length - 1 &&
+        pieces[end]?.is === 'count'
+      );
+    },
+  },
+  {
+    name: 'where no plant stands',
+    isName: false,
+    when: (seen) => !standsForPlant(seen),
+  },
+  {
+    name: 'before a plant that is named',
+    isName: false,
+    when: (seen) => seen.pieces[seen.end]?.is === 'plant' && !isBesideCrop(seen),
+  },
+  {
+    name: 'took five Quarry Annie',
+    isName: true,
+    when: ({ capital }) => capital > 0,
+  },
+  {
+    name: 'took five quarrywort',
+    isName: true,
+    when: ({ pieces, at, length, unknown }) =>
+      unknown === length && (length > 1 || looksLikeCrop(wordAt(pieces, at))),
+  },
+  {
+    name: 'took five quarry annie',
+    isName: true,
+    when: ({ length, unknown, isLower }) => isLower && unknown !== length && (unknown > 0 || length >= 2),
+  },
+];
+
+export function isName(seen: NameSeen, run: Run): boolean {
+  const told = { ...seen, ...run, end: seen.at + run.length, isCapital: run.capital === run.length };
+  return cases.find(({ when }) => when(told))?.isName ?? false;
+}
+
+/** Written as names are: two capitals or more, and nothing else. */
+const isWritten = ({ isCapital, length }: RunSeen): boolean => isCapital && length > 1;
+
+const lastWord = ({ before }: RunSeen): string => wordAt(before, before.length - 1);
+
+const isAtEnd = ({ pieces, end }: RunSeen): boolean =>
+  pieces[end] === undefined || pieces[end].is === 'break';
+
+/** Where a plant's name would stand, "three rooted Blue Note" included. */
+const standsForPlant = (seen: RunSeen): boolean =>
+  inPlantPosition(seen.before) ||
+  (seen.isCapital && lastWord(seen) === 'rooted' && seen.before.at(-2)?.is === 'count');
+
+/** "Quarry Annie dahlia", "Quarry Annie (dahlia)". */
+function isBesideCrop({ pieces, end }: RunSeen): boolean {
+  const mark = pieces[end];
+  return isCrop(pieces[mark?.is === 'break' && mark.mark === '(' ? end + 1 : end]);
+}
+
+/** "Stuck 24 coleus cuttings this morning, Marble Finch", "8 coleus cuttings of …", "took some mums too, …". */
+function isOfCropBefore(seen: RunSeen): boolean {
+  const { before } = seen;
+  const isApart = before.at(-1)?.is === 'break';
+  if (lastWord(seen) !== 'of' && !(isApart && isAtEnd(seen))) return false;
+  const lead = isApart && before.at(-2)?.is === 'when' ? -3 : -2;
+  return (
+    isCrop(before.at(lead)) ||
+    (/^(?:cuttings|plugs|plants|tips|slips|shoots)$/.test(wordAt(before, before.length + lead)) &&
+      isCrop(before.at(lead - 1))) ||
+    (/^(?:too|also|today)$/.test(wordAt(before, before.length - 2)) && isCrop(before.at(-3)))
+  );
+}
+
+/** Ends as the names of crops do. */
+export function looksLikeCrop(name: string): boolean {
+  return /(?:ia|um|us|is|a|ea|on|ums|ias|as|ons|wort|berry|bush|ss|grass|mint|bane|flower|daisy|ella)s?$/.test(
+    name,
+  );
+}
