@@ -168,12 +168,13 @@ function isCarriedAlong(pieces: readonly Piece[], to: number): boolean {
   if (pieces.slice(to, plant + 2).some((piece) => piece.is === 'word' && CUTTINGS.test(piece.text)))
     return false;
   const [whither, next] = [wordAt(pieces, plant + 1), wordAt(pieces, plant + 2)];
-  const isOut = isThere(pieces[plant + 1]) && endsAt(pieces, plant + 2);
   return (
     (/^(?:out|along|over|round|home|away|back|across)$/.test(whither) &&
       /^(?:for|to|with|but|again|and)$/.test(next)) ||
     // "Took six Salt Harrier outside" may tell where they were put.
-    (isOut && !pieces.slice(to, plant).some(({ is }) => is === 'count')) ||
+    (isThere(pieces[plant + 1]) &&
+      (next === 'for' || endsAt(pieces, plant + 2)) &&
+      !pieces.slice(to, plant).some(({ is }) => is === 'count')) ||
     (/^(?:home|in|out|away|back)$/.test(whither) && endsAt(pieces, plant + 2)) ||
     (/^(?:to|into)$/.test(whither) && /^(?:work|town|college|uni|hospital)$/.test(next))
   );

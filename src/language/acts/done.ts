@@ -1,0 +1,148 @@
+/** An act that was done: each thing that it tells of as a proposal, with what it leans on. */
+import type { EntryKind } from '../../ledger/entry.js';
+import { partsOf } from '../act-parts.js';
+import { isSomeonesPlant } from '../another-grower.js';
+import { eachOfBoth } from '../both-meant.js';
+import { caresGiven } from '../cares-given.js';
+import type { Clause } from '../clauses.js';
+import { draftsOf } from '../drafting.js';
+import type { Draft } from '../drafting/draft.js';
+import { wordAt } from '../grammar/rule.js';
+import { dayOf, toldBefore } from '../lent-before.js';
+import { countedBy, outOf } from '../number-meant.js';
+import { actsOnPlants, tendsSomethingElse } from '../objects.js';
+import { lostBecause } from '../parts-ruined.js';
+import type { Piece, PlantWords } from '../pieces.js';
+import type { Proposal } from '../proposal.js';
+import { proposeRemark } from '../remark-proposal.js';
+import { sentenceOf } from '../sentences.js';
+import { sharedObject, sharedPlace } from '../side-by-side.js';
+import { slotsOf } from '../slots.js';
+import { plantBefore, sortedOut, spokenOf } from '../spoken-before.js';
+import { stateBehind } from '../state-behind.js';
+import { eachPlace, withWhereTo } from '../where-to.js';
+import { type Act, carriedHere, endOf, type Telling } from './telling.js';
+
+export function tellDone(telling: Telling, act: Act, kind: EntryKind): void {
+  const { pieces, proposals, clauses, utterance } = telling;
+  const { n, clause } = act;
+  const drafts = draftsOfAct(telling, act);
+  const explained =
+    drafts.ours.length === 0 ? lostBecause(proposals.at(-1), pieces, clause, drafts.all) : undefined;
+  if (explained) proposals[proposals.length - 1] = explained;
+  for (const found of kind === 'tend'
+    ? eachPlace(drafts.ours, pieces, clause)
+    : eachOfBoth(drafts.ours, kind, proposals)) {
+    const draft = leaning(telling, act, found);
+    const proposed = proposalOf(telling, act, kind, found, draft);
+    const cares = kind === 'tend' ? caresGiven(pieces, clause) : [];
+    if (cares.length === 0) proposals.push(proposed);
+    else proposals.push(...cares.map((care) => ({ ...proposed, slots: { ...proposed.slots, care } })));
+    if (draft.plant) telling.plantNamed = draft.plant;
+  }
+  const state = stateBehind(pieces, clause.to, endOf(telling, act));
+  if (state && drafts.ours.length > 0 && clauses[n + 1] === undefined)
+    proposals.push(...(proposeRemark(sentenceOf(state, utterance), utterance) ?? []));
+}
+
+/** Acts that are told of other things in the same words. */
+const PLANT_ACTS: ReadonlySet<string> = new Set(
+  'loss dispatch potOn plantOut pinch stock receive strike move hardenOff'.split(' '),
+);
+
+/** What a clause tells of, and those of it that are plants of ours. */
+function draftsOfAct(
+  { pieces, utterance }: Telling,
+  { clause, hit }: Act,
+): { readonly all: readonly Draft[]; readonly ours: readonly Draft[] } {
+  const { rule } = hit;
+  const parts = partsOf(pieces, rule.how === 'swapped' ? beforeReturn(pieces, clause) : clause);
+  const all = parts.flatMap((part) =>
+    draftsOf(pieces, part).map((found) =>
+      withWhereTo(found, rule, pieces, rule.kind === 'move' || parts.length > 1 ? part : clause, utterance),
+    ),
+  );
+  const isOurs = (found: Draft): boolean => {
+    if (/^(?:check|loss)$/.test(rule.kind) && isSomeonesPlant(found.plant, pieces)) return false;
+    if (PLANT_ACTS.has(rule.kind)) return parts.length > 1 || actsOnPlants(found, pieces, clause);
+    return (
+      rule.kind !== 'tend' ||
+      (actsOnPlants({ ...found, pronoun: true }, pieces, clause) &&
+        !tendsSomethingElse(found, pieces, clause))
+    );
+  };
+  return { all, ours: all.filter(isOurs) };
+}
+
+/** Of a swap, what came back ("for one of her ferns") is no part of what left. */
+function beforeReturn(pieces: readonly Piece[], clause: Clause): Clause {
+  const from = clause.hit?.to ?? clause.from;
+  const named = clause.hit?.rule.shape === 'subject' ? clause.from : from;
+  for (let at = from; at < clause.to; at++) {
+    const piece = pieces[at];
+    if (
+      piece?.is === 'word' &&
+      piece.text === 'for' &&
+      pieces.slice(named, at).some(({ is }) => is === 'plant')
+    )
+      return { ...clause, to: at };
+  }
+  return clause;
+}
+
+/** Tended, and nothing named that was. */
+const isBare = ({ hit }: Act, { plant, pronoun, place }: Draft): boolean =>
+  hit.rule.kind === 'tend' && plant === undefined && !pronoun && place === undefined;
+
+/** A draft with what its row told before it, or tells beside it. */
+function leaning(telling: Telling, act: Act, found: Draft): Draft {
+  const { pieces, clauses, moods, earlier, proposals, lookedAt, lookedOn } = telling;
+  const { n, clause, hit } = act;
+  const { kind } = hit.rule;
+  const sorted =
+    kind === 'loss' && found.quantity === undefined && found.plant === undefined
+      ? sortedOut(pieces, clause, clauses[n - 1]?.hit?.to ?? 0)
+      : undefined;
+  const counted = countedBy(pieces, clause, { ...sorted, ...found }, telling.unrooted);
+  const place = isBare(act, found) ? sharedPlace(pieces, clauses, moods, n) : undefined;
+  return {
+    ...(kind === 'check' && lookedAt !== undefined && counted.quantity?.outOf === undefined
+      ? outOf(counted, lookedAt)
+      : counted),
+    ...toldBefore(pieces, clause, counted, [...earlier, ...proposals]),
+    ...(kind === 'check' && lookedOn ? { when: lookedOn } : {}),
+    ...dayOf(pieces, clause, counted, proposals.at(-1)),
+    ...(place === undefined ? {} : { place }),
+  };
+}
+
+function proposalOf(telling: Telling, act: Act, kind: EntryKind, found: Draft, draft: Draft): Proposal {
+  const { pieces } = telling;
+  const { rule, from } = act.hit;
+  // "Threw eight Mossy Dell into the propagator, tips, no powder": cuttings, however they were told.
+  const isInserted = kind === 'move' && (draft.cutting !== undefined || draft.hormone !== undefined);
+  const carried = plantOf(telling, act, found, draft);
+  const isPurpose =
+    kind === 'hardenOff' && (wordAt(pieces, from - 1) === 'to' || wordAt(pieces, from) === 'to');
+  return {
+    kind: isInserted ? 'strike' : kind,
+    draft,
+    slots: slotsOf(isInserted ? { ...rule, kind: 'strike' } : rule, draft),
+    rule: rule.name,
+    ...(carried && !draft.leftOut ? { carried } : {}),
+    ...(isPurpose ? { purpose: true } : {}),
+  };
+}
+
+/** The plant that an act without one is about, where it names no place either. */
+function plantOf(telling: Telling, act: Act, found: Draft, draft: Draft): PlantWords | undefined {
+  const { pieces, clauses, moods } = telling;
+  const { n, clause, hit } = act;
+  if (draft.plant !== undefined || (hit.rule.kind === 'tend' && draft.place !== undefined)) return undefined;
+  return (
+    (draft.pronoun ? spokenOf(pieces, clause) : undefined) ??
+    (isBare(act, found) ? sharedObject(pieces, clauses, moods, n) : undefined) ??
+    carriedHere(telling) ??
+    (draft.pronoun ? plantBefore(pieces, clause) : undefined)
+  );
+}

@@ -1,0 +1,75 @@
+/** Looks told before what they found, looks without their verb, and roots that are not there. */
+import type { Clause } from '../clauses.js';
+import { draftsOf } from '../drafting.js';
+import { elidedLooks } from '../elided.js';
+import { wordAt } from '../grammar/rule.js';
+import { lookBefore } from '../number-meant.js';
+import type { Piece } from '../pieces.js';
+import type { Proposal } from '../proposal.js';
+import { type Act, carriedHere, endOf, type Telling } from './telling.js';
+
+/** "Tipped out ten, six had roots": ten were looked at. Whether a look was told that the next clause tells the find of. */
+export function tellsLook(telling: Telling, { n, clause, hit }: Act): boolean {
+  const found = telling.clauses[n + 1];
+  if (hit.rule.sense !== 'look' || found?.hit?.rule.kind !== 'check') return false;
+  const look = lookBefore(telling.pieces, clause, found);
+  if (!look) return false;
+  telling.plantNamed = look.plant ?? telling.plantNamed;
+  telling.lookedAt = look.quantity?.value;
+  telling.lookedOn = look.when;
+  return true;
+}
+
+/** "The Salt Harrier haven't rooted": a check that found none. */
+export function tellUnrooted(telling: Telling, { clause, hit }: Act): void {
+  const { pieces, proposals } = telling;
+  const [draft] = draftsOf(pieces, clause);
+  // "Six of them haven't rooted": of the others nothing is said.
+  if (draft?.quantity?.value !== undefined && draft.quantity.value > 0 && !isNotOne(pieces, clause)) {
+    telling.unrooted = draft.quantity;
+    telling.plantNamed = draft.plant ?? telling.plantNamed;
+    return;
+  }
+  // "Binned eight of them, never rooted": why those went.
+  if (draft?.plant === undefined && isWhyLost(pieces, clause, proposals.at(-1))) return;
+  const carried = draft?.plant === undefined ? carriedHere(telling) : undefined;
+  proposals.push({
+    kind: 'check',
+    draft: {
+      ...(draft?.plant ? { plant: draft.plant } : {}),
+      ...(draft?.when ? { when: draft.when } : {}),
+    },
+    slots: { rooted: 'none' },
+    rule: `not ${hit.rule.name}`,
+    ...(carried ? { carried } : {}),
+  });
+}
+
+/** "Not a root on one of the Soft Anchor": one stands for each of them. */
+function isNotOne(pieces: readonly Piece[], clause: Clause): boolean {
+  const own = pieces.slice(clause.from, clause.to);
+  return own.some((_, at) => wordAt(own, at) === 'not' && /^(?:a|single)$/.test(wordAt(own, at + 1)));
+}
+
+/** Told of no plant behind a comma, straight behind a loss of so many. */
+function isWhyLost(pieces: readonly Piece[], { from, hit }: Clause, before: Proposal | undefined): boolean {
+  const start = hit?.from ?? from;
+  return (
+    before?.kind === 'loss' &&
+    before.draft.quantity?.value !== undefined &&
+    (pieces[start - 1]?.is === 'break' || pieces[start - 2]?.is === 'break')
+  );
+}
+
+/** "Checked the Salt Harrier, three rooted, Tallow Bell five": the same look at another plant. */
+export function tellElidedLooks(telling: Telling, act: Act): void {
+  const { pieces, proposals } = telling;
+  const look = proposals.findLast(({ kind }) => kind === 'check');
+  if (!look) return;
+  const { when } = look.draft;
+  for (const found of elidedLooks(pieces, act.clause.to, endOf(telling, act))) {
+    const draft = { ...found, ...(when ? { when } : {}) };
+    proposals.push({ kind: 'check', draft, slots: {}, rule: '<plant> <count>, behind a look' });
+    telling.plantNamed = found.plant;
+  }
+}
