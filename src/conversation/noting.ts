@@ -17,7 +17,7 @@ import {
   withBatch,
 } from './completing.js';
 import { isPlainlyAbout } from './given-prompts.js';
-import { batchPointedAt, meansEverything, movedAsSpoken } from './pointing.js';
+import { batchPointedAt, meansEverything, movedAsSpoken, spokenOfSince } from './pointing.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
 import type { Origin, SlotAsk } from './talk.js';
@@ -130,8 +130,10 @@ function unguessed(
   if (!said && batch !== undefined && unknownLabel(sitting))
     return withoutSlots(entry, 'batch', 'variety', 'crop');
   if (batch === undefined || batch !== pending?.batch) return entry;
-  if (entry.kind === pending.kind && isPlainlyAbout(sitting, entry.kind, batch)) return entry;
+  // "Potted on ten of them", told right behind what another batch did.
   if (said) return entry;
+  const isOfAnother = spokenOfSince(sitting, batch) !== null;
+  if (!isOfAnother && entry.kind === pending.kind && isPlainlyAbout(sitting, entry.kind, batch)) return entry;
   return withoutSlots(entry, 'batch', 'variety', 'crop');
 }
 

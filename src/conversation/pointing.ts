@@ -22,6 +22,11 @@ const CARRIED_MS = 24 * 3_600_000;
 const THEM =
   /\b(?:them|these|those|they|the (?:rest|others?|remaining|\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen))\b/i;
 
+/** "Another gone", "two more dead", behind the same of a batch. */
+const ONE_MORE = /\b(?:another|more)\b/i;
+/** Within so long it is one trouble. */
+const ONE_MORE_MS = 3 * 24 * 3_600_000;
+
 /** Null where the words point at none of them; the words alone do not say it. */
 export function batchPointedAt(
   sitting: Sitting,
@@ -30,8 +35,10 @@ export function batchPointedAt(
 ): Batch | null {
   const came = cameOrCut(sitting, labels);
   if (came) return came;
-  if (named(entry as Plant) || !THEM.test(sitting.text)) return null;
-  const spoken = lastSpokenOf(sitting, SPOKEN_OF_MS);
+  if (named(entry as Plant)) return null;
+  const oneMore = ONE_MORE.test(sitting.text) && sitting.ledger.standing.at(-1)?.entry.kind === entry.kind;
+  if (!oneMore && !THEM.test(sitting.text)) return null;
+  const spoken = lastSpokenOf(sitting, oneMore ? ONE_MORE_MS : SPOKEN_OF_MS);
   return spoken !== null && labels.includes(spoken) ? (batchLabelled(sitting.ledger, spoken) ?? null) : null;
 }
 
@@ -53,6 +60,17 @@ export function movedAsSpoken(sitting: Sitting, entry: LoggedEntry): LoggedEntry
   if (!THEM.test(sitting.text) || meansEverything(sitting.text, 0)) return entry;
   const spoken = lastSpokenOf(sitting, CARRIED_MS);
   return spoken === null ? entry : { ...entry, batch: spoken };
+}
+
+/** What "them" means where a note told of another batch since that one was asked about; else null. */
+export function spokenOfSince(sitting: Sitting, asked: string): string | null {
+  if (!THEM.test(sitting.text)) return null;
+  const given = Math.max(
+    0,
+    ...sitting.talk.prompts.filter(({ about }) => about.batch === asked).map(({ givenAt }) => givenAt),
+  );
+  const spoken = lastSpokenOf(sitting, Math.min(SPOKEN_OF_MS, sitting.origin.at - given));
+  return spoken === asked ? null : spoken;
 }
 
 /** The only batch of the chat's last note, where the same grower said that lately. */

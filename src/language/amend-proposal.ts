@@ -91,6 +91,7 @@ export function proposeAmend(
   const unreasoned = pieces === sentence.pieces ? line : lineOf(pieces, utterance).slice(0, LINE_LIMIT);
   if (putsNothingRight(unreasoned, pieces, not)) return undefined;
   const strong =
+    fits.some(({ overActs }) => overActs) ||
     AMEND_CUE.test(line) ||
     (not > 0 &&
       contrasted(pieces, not) &&

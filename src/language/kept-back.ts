@@ -4,6 +4,7 @@ import type { Draft } from './drafting/draft.js';
 import type { Rule } from './grammar/rule.js';
 import { isSamePlant } from './drafting/one-plant.js';
 import type { Proposal } from './proposal.js';
+import type { Quantity } from './quantities/quantity.js';
 
 /** What may be done to all but some. */
 const OF_SOME: ReadonlySet<EntryKind> = new Set([
@@ -25,7 +26,9 @@ export function allButKept(
   if (rule.sense !== 'kept' || !last || value === undefined || vague || !OF_SOME.has(last.kind))
     return undefined;
   const { quantity, plant } = last.draft;
-  if (quantity && quantity.whole !== 'all') return undefined;
+  if (quantity && quantity.whole !== 'all' && quantity.whole !== 'rest') return undefined;
   if (kept?.plant && (!plant || !isSamePlant(kept.plant, plant))) return undefined;
-  return { ...last, draft: { ...last.draft, quantity: { allBut: value } } };
+  // Of "the rest" nobody has said how many those were.
+  const others: Quantity = quantity?.whole === 'rest' ? { vague: true } : { allBut: value };
+  return { ...last, draft: { ...last.draft, quantity: others } };
 }

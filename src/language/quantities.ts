@@ -1,5 +1,5 @@
 /** How many: exact, by the lot, vague, all, the rest, all but some, half, more than before. */
-import { exactly } from './quantities/exact.js';
+import { anotherOne, exactly } from './quantities/exact.js';
 import { inLots } from './quantities/lots.js';
 import type { FoundQuantity } from './quantities/quantity.js';
 import { beyond, vaguely } from './quantities/vague.js';
@@ -13,6 +13,7 @@ export function quantityAt(tokens: readonly Token[], at: number): FoundQuantity 
     wholly(tokens, at) ??
     inLots(tokens, at) ??
     exactly(tokens, at) ??
-    vaguely(tokens, at)
+    vaguely(tokens, at) ??
+    anotherOne(tokens, at)
   );
 }

@@ -113,7 +113,7 @@ function isUnasked(
 
 /** Small talk that has the shape of a question. */
 const TALK =
-  /^(?:do|did) you remember when|^remember when|^what if\b|^who (?:knew|would have|would've|cares)\b|^who'd have\b/;
+  /^(?:do|did) you remember when|^remember when|^what if\b|^who (?:knew|would have|would've|cares)\b|^who'd have\b|^(?:will|does|did|is|when will|when is|how long will) (?:it|this|the \w+)(?: \w+)? ever (?:quit|stop|stopping|end|let up|rain|warm up|clear up)\b/;
 /** The same, where no plant is named. */
 const GREETING =
   /^(?:how are you|how's it going|how are things|how do you do|what do you think|what's up|who are you|is this thing on|are you there|you there|can you hear me|is anyone there|what's new|you ok|are you ok|hello is this|is it me)\b/;

@@ -7,7 +7,7 @@ import type { Token } from './tokens.js';
 
 const LEAD = /^(?:to|with|onto|upon|on|by|2)$/;
 const STOP =
-  /^(?:for|at|from|in|and|but|then|because|who|which|that|so|as|when|while|today|yesterday|with|to|instead|after|before|this|plus|leaving|each|already|off|on|of|over|last|if|since|via|by|per|into|finally|eventually|home)$/;
+  /^(?:for|at|from|in|and|but|then|because|who|which|that|so|as|when|while|today|yesterday|with|to|instead|after|before|this|plus|leaving|each|already|off|on|of|over|last|if|since|via|by|per|into|finally|eventually|home|too|also)$/;
 const NOBODY =
   /^(?:the|a|an|my|our|his|her|their|some|it|them|him|me|us|myself|mine|market|stall|good|home|rot|mould|frost|slugs|snails|death|hand|be|go|grow|make|try|see|do|keep|use|sell|put|get|plant|take|pot|start|finish|order|each|own|water|drink|feed|everything|up|down|away|last|first|remaining|final|rest)$/;
 

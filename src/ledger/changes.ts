@@ -36,7 +36,7 @@ export function dispatch(batch: Batch, entry: Of<'dispatch'>): Changed {
 }
 
 export function potOn(batch: Batch, entry: Of<'potOn'>): Changed {
-  return done(batch, entry, allReady(batch), alive(batch) - batch.pottedOn, (each, count) => {
+  return done(batch, entry, allReady(batch), readyBut(batch, batch.pottedOn), (each, count) => {
     const pottedOn = pottedAnew(each, entry, count);
     return {
       ...each,
@@ -56,8 +56,8 @@ export function pinch(batch: Batch, entry: Of<'pinch'>): Changed {
 }
 
 export function plantOut(batch: Batch, entry: Of<'plantOut'>): Changed {
-  const waiting = Math.min(allReady(batch), indoors(batch));
-  return done(batch, entry, waiting, indoors(batch), (each, count) => {
+  const waiting = readyBut(batch, batch.plantedOut);
+  return done(batch, entry, waiting, waiting, (each, count) => {
     const plantedOut = each.plantedOut + count;
     const there = batch.count - batch.lost;
     if (count > indoors(each))
@@ -105,6 +105,12 @@ export function harden(batch: Batch, entry: Of<'hardenOff'>): Changed {
     hardeningSince,
     standing: entry.place === undefined ? each.standing : move(each, count, entry.place),
   }));
+}
+
+/** Of those ready the ones that were not among the `done`; where none is left of those, of all that live. */
+function readyBut(batch: Batch, done: number): number {
+  const ready = allReady(batch) - done;
+  return Math.max(0, ready > 0 ? ready : alive(batch) - done);
 }
 
 /** Plants that leave: the count must be said, and be there. */

@@ -76,6 +76,8 @@ function countOf(before: Batch, after: Batch, entry: Posting): number | null {
     case 'potOn':
     case 'pinch':
     case 'hardenOff':
+      if (entry.count === 'rest' && entry.kind === 'potOn') return after.pottedOn - before.pottedOn;
+      if (entry.count === 'rest' && entry.kind === 'pinch') return after.pinched - before.pinched;
       return typeof entry.count === 'number'
         ? entry.count
         : entry.kind === 'potOn'

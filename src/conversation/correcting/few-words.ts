@@ -45,6 +45,26 @@ const ownDeed =
 /** "The planting out was on Friday": the deed by its noun. */
 const ownNoun = new RegExp(`\\bthe (?:last )?(${entryNouns}) (?:was|were|should)\\b`, 'i');
 
+/** "The dead count should be 4", "number rooted was 6": the deed by what was counted. */
+const COUNTED: readonly (readonly [string, Posting['kind']])[] = [
+  ['dead|deaths?|loss|losses|lost', 'loss'],
+  ['rooted|roots?|rooting', 'check'],
+  ['potted(?: on| up)?', 'potOn'],
+  ['planted(?: out)?', 'plantOut'],
+  ['sold|sales?|given', 'dispatch'],
+  ['struck|strike|cuttings?', 'strike'],
+];
+const ownCount = COUNTED.map(
+  ([words, kind]) =>
+    [
+      new RegExp(
+        `\\b(?:(?:${words}) (?:count|number|figure|total|tally)|(?:count|number|figure|total|tally) (?:of )?(?:the )?(?:${words}))\\b`,
+        'i',
+      ),
+      kind,
+    ] as const,
+);
+
 /**
  * The kind of deed that a correction names, by its noun, whether or not there is such an entry, or by its verb ("I took 13,
  * not 10"), where entries of that kind fit it.
@@ -52,6 +72,8 @@ const ownNoun = new RegExp(`\\bthe (?:last )?(${entryNouns}) (?:was|were|should)
 export function kindTold({ ledger }: Sitting, text: string, said: Amend): Posting['kind'] | undefined {
   const noun = ownNoun.exec(text)?.[1];
   if (noun !== undefined) return kindCalled(noun);
+  const counted = ownCount.find(([words]) => words.test(text));
+  if (counted) return counted[1];
   const [, told = '', died] = ownDeed.exec(text) ?? [];
   const kind = died === undefined ? (kindDone(told.replace(/^taken$/i, 'took')) ?? kindOf(text)) : 'loss';
   const isOther = kind !== undefined && kind !== 'strike' && kind !== 'check';

@@ -11,12 +11,21 @@ import type { Sitting } from '../sitting.js';
 
 const theOther = /\b(?:the )?other (?:one|batch|lot|pot|tray)\b/i;
 
-/** "The other one is looking grand": what is told of it, and nothing put right. */
-const TELLS_OF_IT =
-  /^(?:and |but |oh |though )*(?:the )?other (?:one|batch|lot|pot|tray)(?:['’]s| is| are| has| have| looks?| seems?| needs?| will)\b/i;
+/** What says before it that something was told wrongly: "that loss was", "no", "I meant". */
+const PUTS_RIGHT =
+  /\b(?:(?:it|that|this|they|those|these)(?: [\w’']+){0,3} (?:was|were|is|are|should|went|came)|(?:it|that)['’]s|i (?:mean|meant)|meant|wrong|mistake|mixed|muddled|confused|should (?:be|have)|not (?:that|this|the))\b|^(?:no|nope|oops|sorry|wait|hang on|actually|correction|ah|er|oh no)\b/i;
 
+/** "The other one", "and the other lot, HM1": with nothing told of it. */
+const ALONE = /^(?:(?:and|but|the|of|from|for|on) )*$/i;
+const NOTHING_TOLD = /^(?:$|[\s.!]+$|\s*[,:;(–—-]|\s+(?:not|from|of|by|in|i mean|sorry)\b)/i;
+
+/** "No, the other lot", "that was the other one"; not "the other one can wait", where something is told of it. */
 export function saysOther(text: string): boolean {
-  return theOther.test(text) && !TELLS_OF_IT.test(text.trim());
+  const found = theOther.exec(text.trim());
+  if (!found) return false;
+  const before = text.trim().slice(0, found.index);
+  const behind = text.trim().slice(found.index + found[0].length);
+  return PUTS_RIGHT.test(before) || (ALONE.test(before) && NOTHING_TOLD.test(behind));
 }
 
 const nothingElse =

@@ -49,7 +49,8 @@ export function isOfEach(pieces: readonly Piece[], at: number): boolean {
   return (
     word === 'to' &&
     /^(?:a|each|every|the)$/.test(after) &&
-    /^(?:pot|tray|jar|cell|one)$/.test(wordAt(pieces, next + 2))
+    // "Two to a pot", "two to a 1 l".
+    (/^(?:pot|tray|jar|cell|one)$/.test(wordAt(pieces, next + 2)) || pieces[next + 2]?.is === 'size')
   );
 }
 

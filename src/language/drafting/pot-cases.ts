@@ -25,6 +25,18 @@ export const potCases: readonly Case<Seen<'pots'>>[] = [
     does: passOver,
   },
   {
+    name: '<count> <plant>, each in a pot',
+    phrasings: ['Took six Salt Harrier, each in a pot'],
+    when: ({ piece, pieces, at, clause }) =>
+      clause.hit?.rule.kind === 'strike' &&
+      piece.pots === 1 &&
+      wordAt(pieces, at - 1) === 'in' &&
+      wordAt(pieces, at - 2) === 'each',
+    does: ({ draft }) => {
+      draft.each ??= 1;
+    },
+  },
+  {
     name: '<plant> and <plant>, one pot each',
     phrasings: ['Took three Salt Harrier and two Tallow Bell, one pot each'],
     when: ({ told, pieces, at }) => told.drafts.length > 1 && wordAt(pieces, at + 1) === 'each',

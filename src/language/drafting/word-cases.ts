@@ -19,6 +19,21 @@ export const wordCases: readonly Case<Seen<'word'>>[] = [
     },
   },
   {
+    name: '<count> <plant>, each in its own pot',
+    phrasings: [
+      'Stuck five Salt Harrier, each in its own 3 inch pot',
+      'Took five Salt Harrier cuttings, each one in their own pot',
+    ],
+    when: ({ piece, pieces, at, clause }) =>
+      piece.text === 'own' &&
+      clause.hit?.rule.kind === 'strike' &&
+      /^(?:its|their|a|an)$/.test(wordBefore(pieces, at)) &&
+      pieces.slice(Math.max(0, at - 4), at).some((each) => each.is === 'word' && each.text === 'each'),
+    does: ({ draft }) => {
+      draft.each ??= 1;
+    },
+  },
+  {
     name: 'them',
     phrasings: ['Watered them'],
     when: ({ piece, draft }) => PRONOUN.test(piece.text) && draft.plant === undefined,

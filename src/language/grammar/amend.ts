@@ -5,6 +5,8 @@ import { secondThoughts } from './second-thoughts.js';
 export interface AmendRule {
   readonly name: string;
   readonly pattern: RegExp;
+  /** The words of an act in it tell of none. */
+  readonly overActs?: true;
   /** Holds only with "… not …" behind it. */
   readonly needsNot?: true;
 }
@@ -12,6 +14,9 @@ export interface AmendRule {
 const OPEN = leading(
   `nvm|never mind|ah|oh|um|omg|damn|argh|hmm|right|so|and|please|lol|ok|pls|${secondThoughts.join('|')}`,
 );
+
+const COUNTED =
+  '(?:dead|death|deaths|lost|loss|losses|rooted|potted|potted on|potted up|planted|planted out|sold|struck|cuttings)';
 
 export const amendRules: readonly AmendRule[] = [
   {
@@ -80,6 +85,13 @@ export const amendRules: readonly AmendRule[] = [
     name: 'actually it was <x>',
     pattern: new RegExp(
       `^${leadingSome('nvm|never mind|oops|whoops|no|sorry|actually|ah|oh|wrong number|wrong date|wrong plant|wrong batch|wrong pot|wrong name|wrong (?:pot size|size|place|day|crop|month|year)|(?:date|count|number|size|place|day) was wrong|wrong|mistake|my mistake|typo|my bad|argh|damn|hang on|hold on|wait|i got that wrong|got that wrong|hmm|no wait|correction|wrong one|i was wrong')}(?:it|that|they|there|this|the last one|that last one|was) ?(?:was|were|is|are|should be|'s)?\\b`,
+    ),
+  },
+  {
+    name: 'the <deed> count was <x>',
+    overActs: true,
+    pattern: new RegExp(
+      `^(?:the )?(?:${COUNTED} (?:count|number|figure|total)|(?:count|number|figure|total) (?:of )?${COUNTED})(?: (?:for|of|on) (?:the )?plantname)? (?:was|were|is|should)\\b`,
     ),
   },
   {

@@ -78,6 +78,15 @@ export const hardenOffRules: readonly Rule[] = [
     phrasings: ['Salt Harrier out by day', 'Salt Harrier out by day'],
   },
   {
+    name: '<plant> out to <place> for the days',
+    kind: 'hardenOff',
+    head: 'out|outside to|on|in|into|onto the|my|our? <place> for|during|by|through the? day|days|daytime|daytimes|daylight',
+    shape: 'subject',
+    when: namesPlant,
+    phrasings: ['all the Salt Harrier out to the cold frame for the days, in at night'],
+    mustNot: ['checked the Salt Harrier in the cold frame during the day'],
+  },
+  {
     name: '<plant> spending days outside',
     kind: 'hardenOff',
     head: 'spend|spends|spending|spent their|the? days|day|daytime|daytimes|afternoons out|outside|outdoors',

@@ -61,6 +61,17 @@ function isToBeDone(pieces: readonly Piece[], from: number): boolean {
   return false;
 }
 
+/** "Stuck five Salt Harrier, each …": what follows tells how the cuttings stand. */
+const struckBefore = (pieces: readonly Piece[], from: number): boolean =>
+  pieces
+    .slice(0, from)
+    .some(
+      (piece, at) =>
+        piece.is === 'word' &&
+        /^(?:took|taken|struck|stuck|inserted)$/.test(piece.text) &&
+        pieces[at + 1]?.is === 'count',
+    );
+
 export const potOnRules: readonly Rule[] = [
   ...biggerPots,
   {
@@ -207,9 +218,15 @@ export const potOnRules: readonly Rule[] = [
     head: 'their|its|a|an own <size>|pots|pot',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 8, 'plant', 'count') || precedes(p, f, 3, 'word'),
-    unless: (p) => p.some((piece) => piece.is === 'word' && /^(?:cuttings|cutting)$/.test(piece.text)),
+    unless: (p, f) =>
+      struckBefore(p, f) ||
+      p.some((piece) => piece.is === 'word' && /^(?:cuttings|cutting)$/.test(piece.text)),
     phrasings: ['Salt Harrier in its own pot', 'I have put the Salt Harrier each one in a own pot of 10 cm'],
-    mustNot: ['the Salt Harrier need their own pots', 'took six Salt Harrier cuttings, each in its own pot'],
+    mustNot: [
+      'the Salt Harrier need their own pots',
+      'stuck 5 Salt Harrier, each in its own pot',
+      'took six Salt Harrier cuttings, each in its own pot',
+    ],
   },
   {
     name: 'put each <plant> in a pot of <size>',

@@ -4,6 +4,7 @@ import { cut } from './strike/cut.js';
 import { putIn } from './strike/put-in.js';
 import { taken } from './strike/taken.js';
 import { telegrams } from './strike/telegrams.js';
+import { offAPlant } from './strike/off-a-plant.js';
 import { anotherLot } from './strike/another-lot.js';
 import type { Rule } from './rule.js';
 
@@ -14,4 +15,5 @@ export const strikeRules: readonly Rule[] = [
   ...taken,
   ...telegrams,
   ...anotherLot,
+  ...offAPlant,
 ];

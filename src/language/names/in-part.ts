@@ -64,6 +64,8 @@ function sharedWords(tokens: readonly Token[], at: number, words: readonly strin
 const OF_TIME =
   /^(?:jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|january|february|march|april|may|june|july|august|september|october|november|december|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|spring|summer|autumn|winter|easter|christmas|today|morning|evening|afternoon|midnight|noon|dozens?|hundreds?)$/;
 
+const ARTICLE = /^(?:a|an|another|the|my|one|this|that)$/;
+
 /** "The Bridies", "kraken": one word that belongs to a single name, and to no everyday talk. */
 function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[] {
   const owners = new Map<string, Name | undefined>();
@@ -78,13 +80,17 @@ function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[
   };
   return tokens.flatMap((token, at) => {
     const part = plain(token.raw.replace(/'s$/i, ''));
-    const name = part.length < 4 ? undefined : owners.get(part);
+    // "Lost a Tom", where *Marmalade Tom* is a variety; without an article or a number it may be a person.
+    const isCounted =
+      part.length === 3 && (ARTICLE.test(tokens[at - 1]?.text ?? '') || tokens[at - 1]?.is === 'number');
+    const name = part.length > 3 || isCounted ? owners.get(part) : undefined;
     if (!name || token.is !== 'word' || OF_TIME.test(part)) return [];
     const capital = token.capital && at > 0 && !/^[.!?]$/.test(tokens[at - 1]?.raw ?? '.');
     const beside = [tokens[at - 1], tokens[at + 1]];
     // Beside another word nobody knows, or another capital, it is part of a name of its own.
     if (capital ? beside.some((each, n) => each?.capital === true && (n === 1 || at > 1)) : isKnown(part))
       return [];
+    if (isCounted && !capital) return [];
     if (!capital && (isUnknownWord(at - 1) || isUnknownWord(at + 1))) return [];
     // "Stopped at the gate": a thing, though a name holds it.
     const placed =

@@ -19,8 +19,19 @@ interface NameCase {
   readonly when: (seen: RunSeen) => boolean;
 }
 
+const NO_NAME_ALONE =
+  /^(?:on|up|out|off|in|into|to|of|from|at|with|by|over|down|back|away|and|the|more|cuttings?|slips?|tips?|shoots?|stems?|plants?|plugs?|pots?|trays?|tubers?|seedlings?|leaves|leaf|today|yesterday)$/;
+
 /** The first that fits decides; where none does, it is no name. */
 const cases: readonly NameCase[] = [
+  {
+    // Where every word of a note has a capital.
+    name: 'Potted On 6, Took 12 Cuttings Of',
+    isName: false,
+    when: ({ pieces, at, length }) =>
+      wordAt(pieces, at) === 'of' ||
+      ((length === 1 || wordAt(pieces, at + 1) === 'of') && NO_NAME_ALONE.test(wordAt(pieces, at))),
+  },
   {
     name: 'sold Pauline 3 Salt Harrier',
     isName: false,

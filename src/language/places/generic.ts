@@ -11,7 +11,7 @@ const MODIFIERS = new Set(
     ' ',
   ),
 );
-/** Nouns that everyday talk uses too: a place only behind a preposition or a modifier. */
+/** Nouns that everyday talk uses too: a place only behind a preposition or a modifier, or between commas. */
 const EVERYDAY = new Set(
   'bed frame house rack table room yard field ground mat lights stand press window step path office study sink tent nursery bay plot fridge shelf garden kitchen lounge basement attic tunnel border deck terrace'.split(
     ' ',
@@ -85,7 +85,8 @@ export function genericAt(
   const tended =
     DETERMINER.has(textAt(tokens, from - 1)) &&
     /^(?:water|mist|vent|shade|feed|spray|air|damp)$/.test(verbSense(textAt(tokens, from - 2))?.lemma ?? '');
-  if (bare && !tended && prepositionBefore(tokens, from) === undefined) return undefined;
+  if (bare && !tended && prepositionBefore(tokens, from) === undefined && !isSlotAlone(tokens, from, to))
+    return undefined;
   const place = tokens
     .slice(from, to)
     .map(({ text }) => text)
@@ -127,4 +128,13 @@ function isName(tokens: readonly Token[], at: number): boolean {
       token.text,
     )
   );
+}
+
+/** "…, tunnel", "…, tunnel as well": between commas or at the end, with nothing else told there. */
+function isSlotAlone(tokens: readonly Token[], from: number, to: number): boolean {
+  if (!/^[,;-]$/.test(textAt(tokens, from - 1))) return false;
+  let end = to;
+  if (textAt(tokens, end) === 'too') end++;
+  else if (textAt(tokens, end) === 'as' && textAt(tokens, end + 1) === 'well') end += 2;
+  return tokens[end] === undefined || /^[,;.]$/.test(textAt(tokens, end));
 }

@@ -129,3 +129,14 @@ function partOf(
   const whole = numberAt(tokens, from);
   return whole && whole.value >= part && Number.isInteger(whole.value) ? whole : undefined;
 }
+
+/** "Lost another", "another gone": one more, where no noun follows that it could be another of. */
+export function anotherOne(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  if (textAt(tokens, at) !== 'another' || /^(?:in|into|on|at|for|from|one)$/.test(textAt(tokens, at - 1)))
+    return undefined;
+  const next = tokens[at + 1];
+  const isAlone = next === undefined || next.is === 'mark' || next.is === 'line';
+  return isAlone || /^(?:gone|dead|died|rotted|rotten|lost|has|of|from|off|today|yesterday)$/.test(next.text)
+    ? { quantity: { value: 1, more: true, weak: true }, to: at + 1 }
+    : undefined;
+}

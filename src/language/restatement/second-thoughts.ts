@@ -18,8 +18,11 @@ export function secondThoughtsBefore(pieces: readonly Piece[]): {
   let at = 0;
   let doubted = false;
   for (;;) {
-    const thought = SECOND_THOUGHTS.find((words) =>
-      words.every((word, n) => wordAt(pieces, at + n) === word),
+    // "Had another look at the Salt Harrier": at plants, not at the note.
+    const thought = SECOND_THOUGHTS.find(
+      (words) =>
+        words.every((word, n) => wordAt(pieces, at + n) === word) &&
+        !/^(?:at|under)$/.test(wordAt(pieces, at + words.length)),
     );
     if (thought) {
       at += thought.length;

@@ -86,7 +86,11 @@ export const looked: readonly Rule[] = [
       !followsWord(p, t, /^(?:stock|mother|parent|label|labels|roses?)$/) &&
       precedes(p, f, 4, 'word') &&
       p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:had|took|have|quick|did)$/.test(piece.text)),
-    phrasings: ['had a look at Salt Harrier', 'had a nosy at the Salt Harrier, nothing doing'],
+    phrasings: [
+      'had a look at Salt Harrier',
+      'took another look at Salt Harrier',
+      'had a nosy at the Salt Harrier, nothing doing',
+    ],
   },
   {
     name: 'tugged <plant>',

@@ -65,6 +65,8 @@ export const bought: readonly Rule[] = [
       (followsWord(p, t, MARKETS) ||
         p.slice(t).some((piece) => piece.is === 'place' && MARKETS.test(piece.place))) &&
       !/^(?:the|my|our)$/.test(wordAt(p, t)),
+    // "Got six Salt Harrier set aside for the plant sale".
+    unless: (p, _f, t) => followsWord(p, t, /^for$/) && !followsWord(p, t, /^(?:at|from|off|in|down)$/),
     phrasings: [
       'picked up two Salt Harrier at the plant sale',
       'picked up a Salt Harrier at the plant fair and had four cuttings off it',

@@ -89,7 +89,7 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   )
     return true;
   if (
-    /^(?:the|a|my|their|some)$/.test(next) &&
+    /^(?:the|a|another|my|their|some)$/.test(next) &&
     /^(?:lid|lids|cover|covers|fleece|tops|day|temperature|train|bus|car|dog|kids|children|photo|photos|pictures|picture|plunge|tips|heads|head|hint|morning|afternoon|opportunity|liberty|top|bag|bags|cloche|domes?|week|weekend|rest|lot|pinch|look|peek|gander|chance|risk|turn|stroll|walk|beating|knock|while|break|breather)$/.test(
       wordAt(pieces, /^(?:good|proper|quick|long)$/.test(wordAt(pieces, to + 1)) ? to + 2 : to + 1),
     )
