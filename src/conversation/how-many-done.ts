@@ -1,7 +1,8 @@
-/** How many were lost, sold, taken or potted on, where a question asks for those and not for how many there are. */
+/** What was lost, sold, taken or potted on, and how many, where a question asks for those and not for how many there are. */
 import type { Day } from '../calendar/day.js';
 import type { Act, Batch } from '../ledger/batch.js';
 import type { Manner } from '../ledger/entry.js';
+import type { Posting } from '../ledger/posting.js';
 import type { Dealt } from '../words/question-answers.js';
 
 export interface Deed {
@@ -12,12 +13,12 @@ export interface Deed {
 /** Deeds by the words that ask for their number; the first that fits. */
 const DEEDS: readonly (readonly [RegExp, Deed])[] = [
   [
-    /\b(?:lost|lose|losing|died|die|dead|rotted|damped|failed|perished|binned|chucked|composted|goners?)\b/,
+    /\b(?:loss|losses|deaths|lost|lose|losing|died|die|dead|rotted|damped|failed|perished|binned|chucked|composted|goners?)\b/,
     { kind: 'loss' },
   ],
-  [/\b(?:sold|sell)\b/, { kind: 'dispatch', how: 'sold' }],
-  [/\b(?:gave|given|give)\b/, { kind: 'dispatch', how: 'given' }],
-  [/\b(?:swapped|swap|swopped)\b/, { kind: 'dispatch', how: 'swapped' }],
+  [/\b(?:sold|sell|sales?)\b/, { kind: 'dispatch', how: 'sold' }],
+  [/\b(?:gave|given|give|gifts?)\b/, { kind: 'dispatch', how: 'given' }],
+  [/\b(?:swapped|swaps?|swopped)\b/, { kind: 'dispatch', how: 'swapped' }],
   [
     /\b(?:struck|stuck|taken|took|(?:did|have) .*\btake|cuttings (?:did|have) (?:i|we) (?:do|done))\b/,
     { kind: 'strike' },
@@ -32,12 +33,23 @@ const OF_THE_OTHERS =
   /n't\b|\b(?:not|never|still|yet|left|remain|remaining|to go|haven’t|should|shall|more|alive|living)\b/;
 
 /** The deed that "how many have I lost?" asks about; null where it asks how many there are. */
-export function deedAsked(text: string): Deed | null {
+export const deedCounted = (text: string): Deed | null =>
+  /\b(?:how (?:many|much)|number of|total|tally|count)\b/i.test(text) ? deedNamed(text) : null;
+
+const LISTED =
+  /\b(?:what|which(?: ones?| plants?| cuttings?)?)(?: all)? (?:did|have|has) [\w'’]+ (?:all )?(?:lost|lose|sold|sell|gave|given|give|swapped|swap|struck|taken|took|take|potted|pot|planted|plant|pinched)\b|^(?:(?:show|me|all|total|the|my|our) )*(?:losses|deaths|sales|gifts|swaps)\b/i;
+
+/** The deed that "what did I lose this year?", "sales last month" ask to be told of; null where all that was done is meant. */
+export const deedListed = (text: string): Deed | null => (LISTED.test(text) ? deedNamed(text) : null);
+
+function deedNamed(text: string): Deed | null {
   const [asked = ''] = text.toLowerCase().split('?');
-  if (!/\b(?:how (?:many|much)|number of|total|tally|count)\b/.test(asked) || OF_THE_OTHERS.test(asked))
-    return null;
-  return DEEDS.find(([words]) => words.test(asked))?.[1] ?? null;
+  return OF_THE_OTHERS.test(asked) ? null : (DEEDS.find(([words]) => words.test(asked))?.[1] ?? null);
 }
+
+/** Whether an entry tells of that deed; a gift is what nobody called a sale or a swap. */
+export const isDeed = (entry: Posting, { kind, how }: Deed): boolean =>
+  entry.kind === kind && (how === undefined || entry.kind !== 'dispatch' || (entry.how ?? 'given') === how);
 
 /**
  * How many of each batch it was done to, between those days where any are given, both inclusive; batches that it was not done to are left out.
@@ -45,16 +57,13 @@ export function deedAsked(text: string): Deed | null {
  */
 export function dealtWith(
   batches: readonly Batch[],
-  { kind, how }: Deed,
+  deed: Deed,
   { from, to }: { readonly from?: Day | undefined; readonly to?: Day | undefined },
   asked: string,
 ): readonly Dealt[] {
   const during = ({ on }: Act): boolean =>
     (from === undefined || on >= from) && (to === undefined || on <= to);
-  const acts = (batch: Batch) =>
-    batch.acts.filter(
-      (act) => act.kind === kind && during(act) && (how === undefined || !isOtherwise(act, how)),
-    );
+  const acts = (batch: Batch) => batch.acts.filter((act) => during(act) && isDeed(act.entry, deed));
   const named = batches
     .flatMap(acts)
     .map(recipient)
@@ -66,9 +75,6 @@ export function dealtWith(
     return count > 0 ? [{ batch, count }] : [];
   });
 }
-
-/** Said to have left in another manner; where none was said it may have been any. */
-const isOtherwise = ({ entry }: Act, how: Manner): boolean => entry.kind === 'dispatch' && entry.how !== how;
 
 const recipient = ({ entry }: Act): string | undefined =>
   entry.kind === 'dispatch' ? entry.to?.toLowerCase() : undefined;

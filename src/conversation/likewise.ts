@@ -10,6 +10,8 @@ import { plantSaid, withoutSlots } from './slots.js';
 
 /** So long after a note may another lean on it. */
 const LEANS_MS = 24 * 3_600_000;
+/** "Another 2": of a loss, which goes on for days. */
+const GOES_ON_MS = 3 * LEANS_MS;
 
 const ofPlants = new Set(['tend', 'check', 'potOn', 'pinch', 'move', 'hardenOff', 'plantOut']);
 const ofNumbers = new Set(['strike', 'loss', 'potOn', 'pinch', 'move', 'plantOut', 'dispatch']);
@@ -23,8 +25,8 @@ const ANOTHER = /\b(?:other|another|more(?! like| than| or less)|rest|remaining|
 export function saysLikewise(sitting: Sitting, text: string): boolean {
   const words = text.trim().replace(/(?<![.!])[.!]+$/, '');
   const bare = words.replace(LEAD, '').replace(TAIL, '');
-  const leans = bare !== words;
-  const last = leans || ANOTHER.test(words) ? lastEntry(sitting) : null;
+  const leans = bare !== words || SAME_PLACE.test(words);
+  const last = leans || ANOTHER.test(words) ? lastEntry(sitting, words) : null;
   if (!last || bare === '' || bare.length > 60) return false;
   const told = toldBy(sitting, bare);
   const more =
@@ -103,11 +105,13 @@ function elsewhereIn(told: Told, last: LoggedEntry): ReadEntry | undefined {
 }
 
 const SAME_AGAIN = /^(?:the )?same again\b/i;
-const SAME_PLACE = /\bsame (?:place|spot|bench|shelf)\b/i;
+const SAME_PLACE =
+  /\bsame (?:place|spot|bench|shelf|mat|tray|propagator|frame|cold frame|greenhouse|tunnel|window ?sill|sill|table|rack|room|house)\b/i;
 
 /** The last note's only entry, ready to be said again. */
-function lastEntry(sitting: Sitting): LoggedEntry | null {
-  const last = onlyOfLastNote(sitting, LEANS_MS);
+function lastEntry(sitting: Sitting, words: string): LoggedEntry | null {
+  const goesOn = /\banother\b/i.test(words) ? onlyOfLastNote(sitting, GOES_ON_MS) : null;
+  const last = goesOn?.entry.kind === 'loss' ? goesOn : onlyOfLastNote(sitting, LEANS_MS);
   return last && isLogged(last.entry) ? withoutSlots(last.entry, 'label') : null;
 }
 

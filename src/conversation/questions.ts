@@ -7,7 +7,7 @@ import { standingAt } from '../ledger/place-meant.js';
 import { plantOf } from '../ledger/reach.js';
 import { dueWords } from '../words/due-list.js';
 import { helpWords } from '../words/help.js';
-import { receipt } from '../words/receipts.js';
+import { pastReceipt } from '../words/receipts.js';
 import { frostWords } from '../words/frost-words.js';
 import { planWords } from '../words/plan-words.js';
 import {
@@ -20,7 +20,7 @@ import {
   whereWords,
 } from '../words/question-answers.js';
 import { deed } from '../words/asks.js';
-import { deedAsked, dealtWith } from './how-many-done.js';
+import { dealtWith, deedCounted, deedListed, isDeed } from './how-many-done.js';
 import { doneOf, speechOf } from './deeds.js';
 import { dueWithin } from '../outlook/digest.js';
 import { siteOf } from '../outlook/site.js';
@@ -63,7 +63,7 @@ function answerTo(sitting: Sitting, question: Question): string {
       return dueWords(due, span, speech);
     }
     case 'count': {
-      const asked = deedAsked(sitting.text);
+      const asked = deedCounted(sitting.text);
       if (asked) {
         const { from, to } = question;
         const dealt = dealtWith(all, asked, { from, to }, sitting.text);
@@ -89,18 +89,18 @@ function answerTo(sitting: Sitting, question: Question): string {
       const from = question.from;
       const to = question.to;
       const who = growerNamed(sitting);
+      const only = deedListed(sitting.text);
       const entries = ledger.standing.filter(({ entry, touched, journal }) => {
         const day = typeof entry.date === 'string' ? entry.date : entry.date.to;
         return (
           (!named || touched.some((label) => all.some((batch) => batch.label === label))) &&
           (who === undefined || journal.by === who) &&
+          (only === null || isDeed(entry, only)) &&
           (from === undefined || day >= from) &&
           (to === undefined || day <= to)
         );
       });
-      return historyWords(
-        entries.map((each) => receipt(doneOf(ledger, each), { ...speech, today: '0000-01-01' as never })),
-      );
+      return historyWords(entries.map((each) => pastReceipt(doneOf(ledger, each), speech)));
     }
     case 'rate':
       return rateWords(rates(all), whichBetter(all), plant);

@@ -167,7 +167,7 @@ export function drop(sitting: Sitting, ask: Ask): void {
 }
 
 function isDropped(text: string): boolean {
-  return /^(?:leave it|never ?mind|forget (?:it|that|i (?:said|mentioned)(?: it| anything)?|i spoke)|ignore (?:that|me)|skip(?: it)?|(?:i )?don['’]?t know|dunno|no idea|no clue|not sure|cancel)[.!]?$/i.test(
+  return /^(?:(?:oh|ah|ok|okay|no|nah|actually|just|well|sorry|right)[, ]+)*(?:leave (?:it|that)|never ?mind|forget (?:it|that|i (?:said|mentioned)(?: it| anything)?|i spoke)|ignore (?:that|me)|skip(?: it)?|(?:i )?don['’]?t know|dunno|no idea|no clue|not sure|cancel)[.!]?$/i.test(
     text.trim(),
   );
 }

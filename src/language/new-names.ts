@@ -4,7 +4,7 @@ import type { Token } from './tokens.js';
 import { isName, looksLikeCrop } from './new-names/is-name.js';
 import { inPlantPosition, isCrop } from './new-names/position.js';
 import { type NameSeen, runAt } from './new-names/run.js';
-import { nameHoldingCrop } from './new-names/words-in-names.js';
+import { nameBeforeTimes, nameHoldingCrop } from './new-names/words-in-names.js';
 import { titleCase } from './told-names.js';
 
 /** Turns runs of unknown words behind a count, "cuttings of" or beside a crop into plants. */
@@ -23,6 +23,7 @@ export function joinNewNames(
     if (!piece) continue;
     const length =
       nameHoldingCrop(pieces, tokens, at, inPlantPosition(result)) ||
+      nameBeforeTimes(pieces, tokens, at) ||
       nameLength({ pieces, tokens, at, before: result, isLower: capitals === 0, isShouted: shouted });
     if (length === 0) {
       result.push(piece);

@@ -23,12 +23,19 @@ export function receipt(done: Done, speech: Speech): string {
   return `${sentence(done, speech)}${when}.`;
 }
 
+/** A receipt in a list of what was done, however long ago: with its day, and without how many are left by now. */
+export function pastReceipt({ entry, touched, count }: Done, speech: Speech): string {
+  return `${sentence({ entry, touched, count }, speech).replace(LEFT_NOW, '')}, ${dated(entry, speech)}.`;
+}
+
+const LEFT_NOW = /; (?:\d+|none) left$/;
+
 /** The entry in the fewest words, for lists and for what is taken back: "EF1, 12 cuttings of Ember Fox (2 Mar)". */
 export function briefly({ entry, touched, count }: Done, speech: Speech): string {
   const on = dateWords(firstDay(entry.date), speech);
   if (entry.kind === 'strike')
     return `${entry.label}, ${many(Number(entry.count), cuttingWords(entry.cutting))} of ${plantWords(entry)} (${on})`;
-  return `${sentence({ entry, touched, count }, speech).replace(/; (?:\d+|none) left$/, '')} (${on})`;
+  return `${sentence({ entry, touched, count }, speech).replace(LEFT_NOW, '')} (${on})`;
 }
 
 function dated(entry: Posting, speech: Speech): string {

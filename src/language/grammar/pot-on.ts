@@ -156,10 +156,13 @@ export const potOnRules: readonly Rule[] = [
   {
     name: 'moved <plant> into their own pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|place~past|rehouse~past|chuck~past|sling~past|bung~past|separated|divided .. into|to|in|up bigger|larger|their|its|individual|separate|single|own|new .. pots|pot|size|ones',
+    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|place~past|rehouse~past|chuck~past|sling~past|bung~past|separated|divided .. into|to|in|up bigger|larger|their|its|individual|separate|single|own|new .. pots|pot|size|ones|<size>',
     shape: 'object',
     unless: aboutCuttings,
-    phrasings: ['moved Salt Harrier into their own pots', 'moved Salt Harrier into bigger pots'],
+    phrasings: [
+      'moved Salt Harrier into their own pots',
+      'moved the rooted Salt Harrier into individual 3 inch pots',
+    ],
   },
   {
     name: 'bumped up <count> <plant>',

@@ -85,3 +85,15 @@ export function nameHoldingCrop(
   const isBeforeCrop = isCrop(pieces[to - 1]) && held > 1;
   return words > 0 && isBeforeCrop ? to - 1 - at : 0;
 }
+
+/** "Copper Vicar x3": how many words in capitals stand before a number of times, else 0. */
+export function nameBeforeTimes(pieces: readonly Piece[], tokens: readonly Token[], at: number): number {
+  let to = at;
+  for (; to < at + 4; to++) {
+    const piece = pieces[to];
+    const isName = piece?.is === 'word' && tokens[piece.from]?.capital === true && !NEVER.has(piece.text);
+    if (!isName || (to === at && piece.verb?.form === 'past')) break;
+  }
+  const isTimes = /^[x×]$/.test(wordAt(pieces, to)) && pieces[to + 1]?.is === 'count';
+  return isTimes ? to - at : 0;
+}

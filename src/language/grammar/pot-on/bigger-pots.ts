@@ -26,6 +26,17 @@ export const biggerPots: readonly Rule[] = [
     ],
   },
   {
+    name: 'tubed <count> <plant>',
+    kind: 'potOn',
+    head: 'tub~past|tube~past',
+    shape: 'object',
+    when: (p, _f, t) =>
+      !closeBehind(p, t, 'medium') &&
+      (closeBehind(p, t, 'plant', 'count') || /^(?:em|them|those)$/.test(wordAt(p, t))),
+    phrasings: ['tubed all the Salt Harrier'],
+    mustNot: ['tubed some compost'],
+  },
+  {
     name: '<plant> done into bigger pots',
     kind: 'potOn',
     head: 'into|in|to more|some|nice? bigger|larger|big|individual|separate|proper|single pots|pot|ones|homes',
