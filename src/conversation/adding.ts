@@ -13,9 +13,16 @@ const NUMBER = 7_000;
 const KINDS: ReadonlySet<string | undefined> = new Set(['strike', 'potOn', 'plantOut', 'dispatch']);
 const ADDED = ['pots', 'potSize', 'medium', 'place', 'cutting', 'to'] as const;
 
+/** "They are in a jam jar on the windowsill". */
+const THEY_ARE =
+  /^(?:(?:and|oh|also) )*(?:they|they['’]re|these|those|it|it['’]s|all)(?: are| is| were| went)?(?: all| both| now| just)? (?=(?:in|into|on|at|under|by|with|to) )/i;
+
 /** Whether the words are a slot or two that the last note lacks, and they are set. */
 export function addsToLast(sitting: Sitting, text: string): boolean {
-  const words = text.trim().replace(/(?<![.!])[.!]+$/, '');
+  const words = text
+    .trim()
+    .replace(/(?<![.!])[.!]+$/, '')
+    .replace(THEY_ARE, '');
   if (
     !/^(?:and |oh and |oh |also )?(?:in|into|to|with|on|at|for|all in|one|two|three|four|five|six|\d{1,2}) /i.test(
       words,

@@ -47,7 +47,7 @@ export function fill(
   if (said.some(isLogged) && !said.every((entry) => entry.kind === 'remark')) return null;
   if (said.some((entry) => entry.kind === 'question' || entry.kind === 'undo')) return null;
   if (ask.slot === 'variety') {
-    const name = nameIn(text, said[0]?.kind === 'answer');
+    const name = ASKS.test(text.trim()) ? null : nameIn(text, said[0]?.kind === 'answer');
     const meant = name === null ? null : plant(name);
     return name === null ? null : ({ ...ask.entry, ...(meant ?? { variety: name }) } as LoggedEntry);
   }
@@ -57,6 +57,10 @@ export function fill(
   const on = said[0]?.kind === 'answer' && ask.slot !== 'date' ? said[0].date : undefined;
   return { ...withValue(ask, value, ledger), ...(on === undefined ? {} : { date: on }) } as LoggedEntry;
 }
+
+/** "Do I change the water", for want of a question mark: no name. */
+const ASKS =
+  /^(?:do|does|did|is|are|can|could|should|shall|will|would|what|when|how|where|why|which|who) (?:i|we|you|it|they|that|this|the|my|there|to|many|much|long|is|are|do|does)\b/i;
 
 const DONE =
   /^(?:(?:i|we|i['’]ve|just|have|also) )*(?:\w+ed|took|lost|gave|sold|put|made|got|found|had|did|went|saw|cut)\b/i;

@@ -3,10 +3,13 @@ import type { ReadNote } from '../language/note.js';
 import { setUp, welcome } from '../words/setup.js';
 import { follow } from './instructing.js';
 import { isLogged } from './noting.js';
+import { readIn } from './reading.js';
 import { drop } from './replying.js';
 import type { Sitting } from './sitting.js';
 import type { Ask } from './talk.js';
+import { zoneOfPlace } from './zone-of-place.js';
 
+type Instruction = Parameters<typeof follow>[1];
 type Step = 'place' | 'zone' | 'digest';
 const steps: readonly Step[] = ['place', 'zone', 'digest'];
 
@@ -38,13 +41,46 @@ export function answerSetup(sitting: Sitting, ask: Ask, step: Step, text: string
     goOn(sitting, step);
     return true;
   }
+  if (step === 'place') {
+    const told = tellsTwo(sitting, text);
+    if (told) {
+      drop(sitting, ask);
+      for (const set of told)
+        if (set.kind !== 'setZone' || zoneOfPlace(set.place ?? '') !== null) follow(sitting, set);
+      goOn(sitting, step);
+      return true;
+    }
+  }
+  // "They are in a jam jar on the sill" is no place to live.
+  if (step !== 'digest' && TELLS.test(text.trim())) return false;
   const set = settingIn(step, text);
   if (!set && read.entries.length > 0 && read.entries[0]?.entry.kind !== 'answer') return false;
   drop(sitting, ask);
-  if (set) follow(sitting, set);
+  // Where the clock of a small place is not known, the next question settles it.
+  if (set && !(step === 'place' && set.kind === 'setZone' && zoneOfPlace(set.place ?? '') === null))
+    follow(sitting, set);
   goOn(sitting, step);
   return true;
 }
+
+/** "I'm in Leeds, last frost mid May": the place, and what the other parts set; null where they set nothing. */
+function tellsTwo(sitting: Sitting, text: string): readonly Instruction[] | null {
+  const parts = text.split(/[,;.]| and /).map((part) => part.trim());
+  const told = parts.map((part) => readIn(sitting, part).instruction);
+  const place = parts.find((part, at) => part !== '' && !told[at]);
+  const others = told.flatMap((each) => each ?? []);
+  if (others.length === 0) return null;
+  const where = place === undefined ? null : settingIn('place', place);
+  return [...(where ? [where] : []), ...others];
+}
+
+/** A sentence about something else. */
+const TELLS =
+  /^(?:they|they['’]re|these|those|she|he|it|do|does|did|are|can|could|should|what|when|how|why|which|put|got|have|the|one|two|some)(?: \S+){2}/i;
+
+/** What stands around a place in an answer: "I'm in Leeds". */
+const AROUND_PLACE =
+  /^(?:(?:i['’]?m|i am|we['’]?re|we are|i live|we live|it['’]?s|it is|my garden is|the garden is|based|living|from|just|near|outside|in|at)\b ?)+/i;
 
 function goOn(sitting: Sitting, step: Step): void {
   const next = steps[steps.indexOf(step) + 1];
@@ -52,10 +88,11 @@ function goOn(sitting: Sitting, step: Step): void {
   else sitting.reply.text.push(setUp);
 }
 
-function settingIn(step: Step, text: string): Parameters<typeof follow>[1] | null {
+function settingIn(step: Step, text: string): Instruction | null {
   const words = text.trim().replace(/[.!]$/, '');
   if (/^(?:skip|no|yes|ok|don'?t know|pass)$/i.test(words)) return null;
-  if (step === 'place' || step === 'zone') return { kind: 'setZone', place: words };
+  if (step === 'place' || step === 'zone')
+    return { kind: 'setZone', place: words.replace(AROUND_PLACE, '') || words };
   if (/^(?:never|off|none)$/i.test(words)) return { kind: 'setDigest', at: 'off' };
   const match = /^(?:at )?(\d{1,2})(?:[:.](\d{2}))? ?(am|pm)?$/i.exec(words);
   if (!match) return null;

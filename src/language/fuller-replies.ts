@@ -57,13 +57,15 @@ function withSlots(kind: EntryKind, pieces: readonly Piece[]): Proposal | undefi
   const told = { potOn: /^(?:size|medium|pots)$/, plantOut: /^place$/, hardenOff: /^place$/ }[kind as string];
   if (!told?.test(pieces.find(({ is }) => told.test(is))?.is ?? '') || plantsIn(pieces).length > 0)
     return undefined;
-  // Put in a bed is planted out, whatever was asked.
-  const planted = pieces.some(
+  // Put in a bed is planted out, whatever was asked; the act itself is read as any is.
+  const isBed = pieces.some(
     (piece) =>
-      (piece.is === 'word' && piece.text === 'planted') ||
-      (piece.is === 'place' && /\b(?:bed|border|ground)$/.test(piece.place)),
+      piece.is === 'place' &&
+      /\b(?:bed|border|ground|baskets?|window ?box(?:es)?|urns?|planters?|tubs?|troughs?)$/.test(piece.place),
   );
-  if (kind !== 'plantOut' && planted) return undefined;
+  const isNamed = pieces.some((piece) => piece.is === 'word' && piece.text === 'planted');
+  if (kind !== 'plantOut' && isNamed) return undefined;
+  const meant = isBed ? 'plantOut' : kind;
   // "Greenhouse 12" is as warm as that.
   if (pieces.some((piece) => piece.is === 'place' && piece.prep === undefined)) return undefined;
   const isAll = pieces.every(
@@ -73,7 +75,7 @@ function withSlots(kind: EntryKind, pieces: readonly Piece[]): Proposal | undefi
   );
   const [draft, another] = isAll ? draftsOf(pieces, wholeOf(pieces)) : [];
   if (!draft || another || draft.quantity?.vague) return undefined;
-  return { kind, rule: 'yes, into <size>', slots: slotsOf({ kind } as never, draft), draft };
+  return { kind: meant, rule: 'yes, into <size>', slots: slotsOf({ kind: meant } as never, draft), draft };
 }
 
 const GONE_BY = /^(?:yesterday.*|today|this morning|last .+|.+ ago|earlier.*|just now|the other day)$/i;

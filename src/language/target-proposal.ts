@@ -31,7 +31,7 @@ export function proposeTarget(
   if (hasAct || wantsAnAct(pieces) || /\bfor (?:the )?(?:want|need|lack) of\b|\bafter all\b/.test(line))
     return undefined;
   if (
-    /\b(?:don't|didn't|doesn't|won't|wouldn't|not|never|no longer|nobody|no one|if|reckons?|thinks|used to|wanted to|says|said you)\b/.test(
+    /\b(?:don't|didn't|doesn't|won't|wouldn't|not|never|no longer|nobody|no one|if|reckons?|thinks|used to|wanted to|only wanted|only needed|says|said you)\b/.test(
       line,
     ) &&
     !/\bnot (?:later|before|after) than\b/.test(line)

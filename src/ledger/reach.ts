@@ -71,7 +71,7 @@ function countOf(before: Batch, after: Batch, entry: Posting): number | null {
       return after.plantedOut - before.plantedOut;
     case 'move':
       if (entry.count === 'rest' && entry.place !== undefined)
-        return (after.standing[entry.place] ?? 0) - (before.standing[entry.place] ?? 0);
+        return (after.standing[entry.place] ?? 0) - (before.standing[entry.place] ?? 0) || null;
       return typeof entry.count === 'number' ? entry.count : alive(before);
     case 'potOn':
     case 'pinch':

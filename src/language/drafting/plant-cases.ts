@@ -106,6 +106,17 @@ export const plantCases: readonly Case<PlantSeen>[] = [
     does: nameAgain,
   },
   {
+    name: '<crop>, … (<variety>)',
+    phrasings: ['10 lavender cuttings, heel, gritty mix, cold frame (Grey Curate)'],
+    when: ({ draft, piece, pieces, at }) =>
+      draft.plant !== undefined &&
+      isCropAlone(draft.plant) &&
+      piece.plant.variety !== undefined &&
+      isMark(pieces[at - 1], '(') &&
+      isMark(pieces[at + 1], ')'),
+    does: nameAgain,
+  },
+  {
     name: '<crop>, <variety> on the label',
     phrasings: [
       'Bought 3 dahlia tubers at the jumble sale, Rusty Verger on the label',
@@ -140,6 +151,9 @@ export function setPlant({ draft, piece }: Pick<PlantSeen, 'draft' | 'piece'>): 
 function nameAgain({ draft, piece }: PlantSeen): void {
   draft.plant = { ...draft.plant, ...piece.plant };
 }
+
+const isMark = (piece: Piece | undefined, mark: string): boolean =>
+  piece?.is === 'break' && piece.mark === mark;
 
 const NAMED = /^name (?:of|is)$|\b(?:called|named|labelled|labeled)$/;
 

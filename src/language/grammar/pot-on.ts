@@ -156,7 +156,7 @@ export const potOnRules: readonly Rule[] = [
   {
     name: 'moved <plant> into their own pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|place~past|rehouse~past|chuck~past|sling~past|bung~past|separated|divided .. into|to|in|up bigger|larger|their|its|individual|separate|single|own|new .. pots|pot|size|ones|<size>',
+    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|place~past|rehouse~past|chuck~past|sling~past|bung~past|separated|divided .. into|to|in|up bigger|larger|little|small|their|its|individual|separate|single|own|new .. pots|pot|size|ones|<size>',
     shape: 'object',
     unless: aboutCuttings,
     phrasings: [

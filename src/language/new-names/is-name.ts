@@ -1,6 +1,7 @@
 /** Whether a run of words is a plant's name, by how it is written and by what stands around it. */
 import { wordAt } from '../grammar/rule.js';
 import { isOnLabel } from '../on-label.js';
+import type { Piece } from '../pieces.js';
 import { isGiverOrTaker } from './giver-or-taker.js';
 import { endsName, inPlantPosition, isComeBy, isCrop } from './position.js';
 import { isSentenceStart, type NameSeen, type Run } from './run.js';
@@ -18,6 +19,9 @@ interface NameCase {
   readonly isName: boolean;
   readonly when: (seen: RunSeen) => boolean;
 }
+
+const isBracket = (piece: Piece | undefined, mark: string): boolean =>
+  piece?.is === 'break' && piece.mark === mark;
 
 const NO_NAME_ALONE =
   /^(?:on|up|out|off|in|into|to|of|from|at|with|by|over|down|back|away|and|the|more|cuttings?|slips?|tips?|shoots?|stems?|plants?|plugs?|pots?|trays?|tubers?|seedlings?|leaves|leaf|today|yesterday)$/;
@@ -47,6 +51,16 @@ const cases: readonly NameCase[] = [
     name: '8 coleus cuttings of Marble Finch',
     isName: true,
     when: (seen) => isWritten(seen) && isOfCropBefore(seen),
+  },
+  {
+    name: '10 lavender cuttings, cold frame (Grey Curate)',
+    isName: true,
+    when: ({ pieces, before, end, isCapital }) =>
+      isCapital &&
+      isBracket(before.at(-1), '(') &&
+      isBracket(pieces[end], ')') &&
+      before.some(isCrop) &&
+      before.every((piece) => piece.is !== 'plant' || piece.plant.variety === undefined),
   },
   {
     name: '…, label says Rusty Verger',

@@ -85,7 +85,13 @@ export function genericAt(
   const tended =
     DETERMINER.has(textAt(tokens, from - 1)) &&
     /^(?:water|mist|vent|shade|feed|spray|air|damp)$/.test(verbSense(textAt(tokens, from - 2))?.lemma ?? '');
-  if (bare && !tended && prepositionBefore(tokens, from) === undefined && !isSlotAlone(tokens, from, to))
+  if (
+    bare &&
+    !tended &&
+    prepositionBefore(tokens, from) === undefined &&
+    !isSlotAlone(tokens, from, to) &&
+    !opensReading(tokens, from, to)
+  )
     return undefined;
   const place = tokens
     .slice(from, to)
@@ -129,6 +135,12 @@ function isName(tokens: readonly Token[], at: number): boolean {
     )
   );
 }
+
+/** "Frame was 31 degrees", at the head of a note: what was so warm. */
+const opensReading = (tokens: readonly Token[], from: number, to: number): boolean =>
+  (from === 0 || (from === 1 && DETERMINER.has(textAt(tokens, 0)))) &&
+  /^(?:was|is|at|hit|reached|touched|got)$/.test(textAt(tokens, to)) &&
+  tokens.slice(to, to + 5).some(({ is }) => is === 'number');
 
 /** "…, tunnel", "…, tunnel as well": between commas or at the end, with nothing else told there. */
 function isSlotAlone(tokens: readonly Token[], from: number, to: number): boolean {
