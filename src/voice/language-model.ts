@@ -7,11 +7,38 @@ const end = '</s>';
 type Counts = Map<string, Map<string, number>>;
 
 /**
- * The share of each context's probability kept for words not seen after it. Phrases come from a list that is never whole,
- * so it is larger than the counts alone would warrant; on notes set apart, 0.05 to 0.3 made no difference to phrasing of the
- * trade (perplexity 13–14) and lowered that of freer notes from 114 to 66.
+ * The least share of a context's probability that is kept for words not seen after it. Phrases come from a list that is never
+ * whole, so it is larger than the counts alone would warrant; on notes set apart, 0.05 to 0.3 made no difference to phrasing of
+ * the trade (perplexity 13–14) and lowered that of freer notes from 114 to 66.
  */
-const shareUnseen = 0.25;
+const leastUnseen = 0.25;
+/** What was followed by something else nearly every time says little of what follows next. */
+const mostUnseen = 0.9;
+
+/** What was seen behind a word or two. */
+interface Context {
+  readonly following: ReadonlyMap<string, number>;
+  readonly times: number;
+  /** The share kept for other words: as many as there were different ones, of all that stood there. */
+  readonly unseen: number;
+}
+
+function contextsOf(counts: Counts): Map<string, Context> {
+  return new Map(
+    [...counts].map(([words, following]) => {
+      const times = sum(following.values());
+      const unseen = Math.max(leastUnseen, Math.min(mostUnseen, following.size / times));
+      return [words, { following, times, unseen }];
+    }),
+  );
+}
+
+/** How likely the word is behind a context, where `shorter` is how likely it is behind a shorter one. */
+function mixed(context: Context | undefined, word: string, shorter: number): number {
+  if (!context) return shorter;
+  const { following, times, unseen } = context;
+  return ((1 - unseen) * (following.get(word) ?? 0)) / times + unseen * shorter;
+}
 
 /** The model as ARPA text (log10 probabilities, back-off weights), from sentences given as rows of words. */
 export function trigramModel(sentences: Iterable<readonly string[]>): string {
@@ -38,33 +65,25 @@ function write([ones, twos, threes]: [Counts, Counts, Counts]): string {
   const unigrams = ones.get('') ?? new Map<string, number>();
   const total = sum(unigrams.values());
   const unigramOf = (word: string): number => (unigrams.get(word) ?? 0) / total;
-  const bigramOf = (context: string, word: string): number => {
-    const following = twos.get(context);
-    const seen = following?.get(word);
-    if (!following || seen === undefined) return (following ? shareUnseen : 1) * unigramOf(word);
-    return ((1 - shareUnseen) * seen) / sum(following.values()) + shareUnseen * unigramOf(word);
-  };
+  const [afterOne, afterTwo] = [twos, threes].map(contextsOf) as [Map<string, Context>, Map<string, Context>];
+  const bigramOf = (one: string, word: string): number => mixed(afterOne.get(one), word, unigramOf(word));
+  const backOffOf = (context: Context | undefined): string =>
+    context === undefined ? '' : ` ${log10(context.unseen)}`;
 
   const lines = { one: [] as string[], two: [] as string[], three: [] as string[] };
-  const backOff = log10(shareUnseen);
-  lines.one.push(`-99 ${start} ${backOff}`);
-  for (const word of unigrams.keys()) {
-    const weight = twos.has(word) ? ` ${backOff}` : '';
-    lines.one.push(`${log10(unigramOf(word))} ${word}${weight}`);
-  }
-  for (const [context, following] of twos) {
+  lines.one.push(`-99 ${start}${backOffOf(afterOne.get(start))}`);
+  for (const word of unigrams.keys())
+    lines.one.push(`${log10(unigramOf(word))} ${word}${backOffOf(afterOne.get(word))}`);
+  for (const [one, { following }] of afterOne) {
     for (const word of following.keys()) {
-      const weight = threes.has(`${context} ${word}`) ? ` ${backOff}` : '';
-      lines.two.push(`${log10(bigramOf(context, word))} ${context} ${word}${weight}`);
+      const two = `${one} ${word}`;
+      lines.two.push(`${log10(bigramOf(one, word))} ${two}${backOffOf(afterTwo.get(two))}`);
     }
   }
-  for (const [context, following] of threes) {
-    const seen = sum(following.values());
-    const [, last = ''] = context.split(' ');
-    for (const [word, times] of following) {
-      const p = ((1 - shareUnseen) * times) / seen + shareUnseen * bigramOf(last, word);
-      lines.three.push(`${log10(p)} ${context} ${word}`);
-    }
+  for (const [two, context] of afterTwo) {
+    const [, last = ''] = two.split(' ');
+    for (const word of context.following.keys())
+      lines.three.push(`${log10(mixed(context, word, bigramOf(last, word)))} ${two} ${word}`);
   }
   return [
     '\\data\\',

@@ -23,7 +23,7 @@ export interface ListeningChild {
 export async function startListening(task: ListenerTask): Promise<ListeningChild> {
   const child = fork(builtFile('listener.js'), [JSON.stringify(task)], {
     serialization: 'advanced',
-    execArgv: [`--max-old-space-size=${heapMegabytes}`],
+    execArgv: [`--max-old-space-size=${heapMegabytes}`, '--max-semi-space-size=1'],
     stdio: ['ignore', 'ignore', 'ignore', 'ipc'],
     // A group of its own, so that a recogniser that the child started goes with it.
     detached: true,

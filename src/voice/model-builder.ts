@@ -1,6 +1,7 @@
 /** A child process that builds one recogniser's model into a folder and ends; started by model-folder.ts alone. */
 import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { madeBinary } from './binary-model.js';
 import { speechFile } from './built-file.js';
 import { buildModel } from './recogniser-model.js';
 import { wordsOfModel } from './stock-words.js';
@@ -22,6 +23,7 @@ const vocabulary = JSON.parse(readFileSync(0, 'utf8')) as Vocabulary;
 
 const model = buildModel(vocabulary, {
   phrases: readFileSync(speechFile('phrases.txt'), 'utf8'),
+  told: readFileSync(speechFile('told.txt'), 'utf8'),
   byHand: readFileSync(speechFile('pronunciations.txt'), 'utf8'),
   stockDictionary: readFileSync(stockDictionary, 'utf8'),
   stockWords: wordsOfModel(readFileSync(stockLanguageModel), commonWords),
@@ -31,6 +33,7 @@ const model = buildModel(vocabulary, {
 const draft = `${folder}.${process.pid}`;
 mkdirSync(draft, { recursive: true });
 writeFileSync(join(draft, 'domain.lm'), model.languageModel);
+await madeBinary(join(draft, 'domain.lm'));
 writeFileSync(join(draft, 'words.dict'), model.dictionary);
 try {
   renameSync(draft, folder);

@@ -9,9 +9,9 @@ import type { DecoderFiles } from './pocketsphinx.js';
 import type { Vocabulary } from './transcriber.js';
 
 /** Raised when the way a model is built changes, so that older ones are built anew. */
-const buildVersion = 3;
+const buildVersion = 4;
 const keptModels = 8;
-const buildSeconds = 120;
+const buildSeconds = 240;
 
 /** Where Debian's pocketsphinx-en-us puts the acoustic model, the stock language model and the dictionary. */
 export const debianStockFolder = '/usr/share/pocketsphinx/model/en-us';
@@ -60,7 +60,8 @@ export function inOrder({ varieties, crops, places, labels }: Vocabulary): Vocab
 function hashOf(vocabulary: Vocabulary, stockDictionary: string): string {
   const hash = createHash('sha256');
   hash.update(JSON.stringify([buildVersion, vocabulary, statSync(stockDictionary).size, hasEspeak()]));
-  for (const name of ['phrases.txt', 'pronunciations.txt']) hash.update(readFileSync(speechFile(name)));
+  for (const name of ['phrases.txt', 'told.txt', 'pronunciations.txt'])
+    hash.update(readFileSync(speechFile(name)));
   return hash.digest('hex').slice(0, 24);
 }
 

@@ -35,15 +35,26 @@ export function readPhrases(text: string, names: Readonly<Record<string, readonl
 
 /** The words of one sentence, chosen by chance. */
 export function say(grammar: PhraseGrammar, rule: string, chance: Chance): string[] {
+  return sayWay(grammar, pick(grammar.get(rule) ?? [], chance), chance);
+}
+
+/** Every way of saying the rule, as often as its weight says; what stands in it is chosen by chance. */
+export function sayEach(grammar: PhraseGrammar, rule: string, chance: Chance): string[][] {
+  return (grammar.get(rule) ?? []).flatMap((way) =>
+    Array.from({ length: way.weight }, () => sayWay(grammar, way, chance)),
+  );
+}
+
+function sayWay(grammar: PhraseGrammar, way: Way | undefined, chance: Chance): string[] {
   const words: string[] = [];
-  const sayWay = (ways: readonly Way[]): void => {
-    for (const part of pick(ways, chance)?.parts ?? []) {
+  const add = (next: Way | undefined): void => {
+    for (const part of next?.parts ?? []) {
       if (part.kind === 'word') words.push(part.word);
-      else if (part.kind === 'rule') sayWay(grammar.get(part.name) ?? []);
-      else if (!part.mayBeLeftOut || chance() < 0.5) sayWay(part.ways);
+      else if (part.kind === 'rule') add(pick(grammar.get(part.name) ?? [], chance));
+      else if (!part.mayBeLeftOut || chance() < 0.5) add(pick(part.ways, chance));
     }
   };
-  sayWay(grammar.get(rule) ?? []);
+  add(way);
   return words;
 }
 

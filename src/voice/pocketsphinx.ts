@@ -31,7 +31,7 @@ export interface Decoder {
   decode(samples: Int16Array): Decoded;
 }
 
-const libraryName = 'libpocketsphinx.so.3';
+export const libraryName = 'libpocketsphinx.so.3';
 const languageModelAuto = 0;
 /**
  * The stock model's weight, the domain model's being 1. The library raises both models' probabilities to the language weight

@@ -1,6 +1,6 @@
 /** Builds what the recogniser listens with: the trade's phrases filled with a grower's own names, and how all of it sounds. */
 import { trigramModel } from './language-model.js';
-import { readPhrases, say, seededChance, wordsOf } from './phrase-grammar.js';
+import { readPhrases, say, sayEach, seededChance, wordsOf } from './phrase-grammar.js';
 import { pronounce, readPronunciations } from './pronunciation.js';
 import { spelledLabel, spokenWords } from './spoken.js';
 import { unitOf, waysOfUnit, wordsOfUnit } from './unit.js';
@@ -10,6 +10,8 @@ import type { Vocabulary } from './transcriber.js';
 export interface ModelSources {
   /** The phrases of the trade, in the form of shared/speech/phrases.txt. */
   readonly phrases: string;
+  /** Sentences as growers write them, with names, numbers and days left open: shared/speech/told.txt. */
+  readonly told: string;
   /** Pronunciations by hand, in the form of the CMU dictionary. */
   readonly byHand: string;
   /** The stock dictionary that the engine brings; may be empty. */
@@ -26,15 +28,19 @@ export interface RecogniserModel {
 }
 
 const sentenceCount = 60_000;
+/** So often is each sentence told, each time with other names and numbers: five to twenty times did alike. */
+const timesTold = 10;
 const seed = 1;
 const ownPlaceWeight = 6;
 const wholeNameWeight = 9;
 
 export function buildModel(vocabulary: Vocabulary, sources: ModelSources): RecogniserModel {
   const names = spokenNames(vocabulary);
-  const grammar = readPhrases(sources.phrases, names);
+  const grammar = readPhrases(`${sources.phrases}\n${sources.told}`, names);
   const chance = seededChance(seed);
   const sentences = Array.from({ length: sentenceCount }, () => say(grammar, 'note', chance));
+  for (let time = 0; time < timesTold; time++)
+    for (const sentence of sayEach(grammar, 'told', chance)) sentences.push(sentence);
 
   const stock = new Map(
     [...readPronunciations(sources.stockDictionary)].filter(([word]) => sources.stockWords.has(word)),

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { trigramModel } from '../../src/voice/language-model.js';
 import { lettersToPhones } from '../../src/voice/letter-sounds.js';
 import { phonesOf } from '../../src/voice/phonemes.js';
-import { readPhrases, say, seededChance, wordsOf } from '../../src/voice/phrase-grammar.js';
+import { readPhrases, say, sayEach, seededChance, wordsOf } from '../../src/voice/phrase-grammar.js';
 import { pronounce, readPronunciations } from '../../src/voice/pronunciation.js';
 import { buildModel, plural } from '../../src/voice/recogniser-model.js';
 import { describeWith } from './installed.js';
@@ -13,6 +13,7 @@ import { numberWords, spelledLabel, spokenWords } from '../../src/voice/spoken.j
 import { unitOf, waysOfUnit, wordsOfUnit } from '../../src/voice/unit.js';
 
 const phrases = readFileSync('shared/speech/phrases.txt', 'utf8');
+const told = readFileSync('shared/speech/told.txt', 'utf8');
 const names = { variety: ['marble wren'], crop: [], crops: [], place: [], label: ['m w one'] };
 // The phones of the CMU pronouncing dictionary, as its own list (cmudict.phones) gives them.
 const cmuPhones = new Set(
@@ -27,6 +28,19 @@ describe('phrases', () => {
     for (const word of wordsOf(grammar)) expect(word).toMatch(/^[a-z]+(?:'[a-z]+)*$/);
     const chance = seededChance(7);
     for (let turn = 0; turn < 500; turn++) expect(say(grammar, 'note', chance).length).toBeGreaterThan(0);
+  });
+
+  it('are told as often as they weigh, with other names and numbers in them', () => {
+    const grammar = readPhrases(`${phrases}\n${told}`, names);
+    for (const word of wordsOf(grammar)) expect(word).toMatch(/^[a-z]+(?:'[a-z]+)*$/);
+    const sentences = sayEach(grammar, 'told', seededChance(5));
+    expect(sentences.length).toBeGreaterThan(3000);
+    for (const sentence of sentences) expect(sentence.length).toBeGreaterThan(1);
+    expect(sayEach(readPhrases('told:\n  2 lost <n>\n  took two\nn:\n  one', {}), 'told', () => 0)).toEqual([
+      ['lost', 'one'],
+      ['lost', 'one'],
+      ['took', 'two'],
+    ]);
   });
 
   it('are said the same for the same seed', () => {
@@ -161,7 +175,13 @@ describe('a name of several words', () => {
   it('stands whole in the model, and its words singly', { timeout: 120_000 }, () => {
     const { languageModel, dictionary } = buildModel(
       { varieties: ['Marble Wren'], crops: [], places: ['Top bench'], labels: [] },
-      { phrases, byHand: 'marble M AA R B AH L\nwren R EH N', stockDictionary: '', stockWords: new Set() },
+      {
+        phrases,
+        told,
+        byHand: 'marble M AA R B AH L\nwren R EH N',
+        stockDictionary: '',
+        stockWords: new Set(),
+      },
     );
     expect(languageModel).toMatch(/ of the marble_wren$/m);
     expect(languageModel).toMatch(/ in the top_bench$/m);
