@@ -1,5 +1,6 @@
 /** Puts right what dictation writes for a number or a verb, only where the neighbours leave no other sense. */
 import { heardCounts } from './heard/counts.js';
+import { heardToldOn } from './heard/counts-told-on.js';
 import { heardNumbers } from './heard/numbers.js';
 import type { Misheard } from './heard/record.js';
 import { heardVerbs } from './heard/verbs.js';
@@ -14,6 +15,7 @@ export const misheard: readonly Misheard[] = [
   ...heardVerbs,
   ...thumbed,
   ...heardWords,
+  ...heardToldOn,
   ...heardCounts,
 ];
 

@@ -8,6 +8,12 @@ const tellsOf = (pieces: readonly Piece[], from: number, words: RegExp): boolean
   return pieces.slice(start, from).some((piece) => piece.is === 'word' && words.test(piece.text));
 };
 
+/** "That one spell did for five": which of the numbers is meant is not for us to say. */
+const countsBefore = (pieces: readonly Piece[], from: number): boolean =>
+  pieces
+    .slice(pieces.slice(0, from).findLastIndex(({ is }) => is === 'break') + 1, from)
+    .some(({ is }) => is === 'count');
+
 /** "I froze and took out four", "fixed the heater and took out six": somebody did. */
 const someoneTook = (pieces: readonly Piece[], from: number): boolean =>
   pieces
@@ -73,6 +79,17 @@ export const takenWithIt: readonly Rule[] = [
       'Edna mended the heater and took out six Salt Harrier',
       'the power came on and I took out six Salt Harrier',
     ],
+  },
+  {
+    name: '<something> did for <count> <plant>',
+    kind: 'loss',
+    head: 'did for <count>',
+    shape: 'object',
+    when: (p, f, t) => p.slice(f, t + 3).some(({ is }) => is === 'plant'),
+    // "What I did for five of them" was a kindness.
+    unless: (p, f) => tellsOf(p, f, /^(?:i|we|you|he|she|they|who|what|as|like)$/) || countsBefore(p, f),
+    phrasings: ['that wet spell did for five of the Salt Harrier', 'the wind did for two Salt Harrier'],
+    mustNot: ['what I did for five of the Salt Harrier', 'bone meal is what we did for two Salt Harrier'],
   },
   {
     name: 'took <count> <plant> with it',
