@@ -1,14 +1,14 @@
 /** Sentences that put an entry right. */
-import { cueEnd } from './amending/cue.js';
+import { spelledAnew } from './amending/amended.js';
 import { contrasted, deniesDate, deniesDay, deniesTheLedger } from './amending/denial.js';
-import { countsSomethingElse, isOfSomethingElse, putsNothingRight } from './amending/nothing-right.js';
-import { partOf, upToReason } from './amending/reason.js';
+import { fromCue } from './amending/from-cue.js';
+import { deniesValue, fromDenial } from './amending/from-denial.js';
+import { isOfSomethingElse, putsNothingRight } from './amending/nothing-right.js';
 import { isSettable } from './amending/settable.js';
-import type { Draft } from './drafting/draft.js';
 import { AMEND_CUE, amendRules } from './grammar/amend.js';
 import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
-import type { Piece, When } from './pieces.js';
+import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { lotMeant } from './lot-meant.js';
 import { proposeRename, RENAME } from './rename-proposal.js';
@@ -17,7 +17,6 @@ import { withoutReasons } from './restatement/reasons.js';
 import { LINE_LIMIT, lineOf, plantsIn, type Sentence, textOf } from './sentences.js';
 import { titleCase } from './told-names.js';
 import type { Utterance } from './utterance.js';
-import { valueSaid } from './value-said.js';
 import { proposeWhereTo } from './where-they-went.js';
 
 /** "No, 3", "it was 6 pots": a whole sentence that says one thing again. */
@@ -53,15 +52,6 @@ export function proposeRestatement(
   };
 }
 
-/**
- * "Grandads Elbow should be Grandad's Elbow": what was taken for a slip of the pen is the new name; nothing where both
- * are written alike.
- */
-function spelledAnew(old: Piece, fresh: Piece, utterance: Utterance): string | undefined {
-  const written = textOf([fresh], utterance);
-  return written === textOf([old], utterance) ? undefined : titleCase(written);
-}
-
 /** "Should be 5 not 4", "I meant Marble Wren", "rename X to Y". */
 export function proposeAmend(
   sentence: Sentence,
@@ -90,123 +80,32 @@ export function proposeAmend(
   if (renamed ?? (isRename && fits.length === 1)) return renamed;
   const unreasoned = pieces === sentence.pieces ? line : lineOf(pieces, utterance).slice(0, LINE_LIMIT);
   if (putsNothingRight(unreasoned, pieces, not)) return undefined;
-  const strong =
-    fits.some(({ overActs }) => overActs) ||
-    AMEND_CUE.test(line) ||
-    (not > 0 &&
-      contrasted(pieces, not) &&
-      /^(?:oh |no |sorry |oops )*(?:hang on|hold on|wait)\b|\b(?:pls|please) (?:amend|correct|fix|change)(?: that| it)?$|\b(?:amend|correct|fix|change) (?:that|it|this)(?: please| pls)?$/.test(
-        line,
-      )) ||
-    /^(?:should|make that|amend|change|update|edit|recount|miscounted|mistyped|it|that|they|not|was|call that|i said|i told you|i put|i mistyped|i miscounted|wrong)\b/.test(
-      line,
-    ) ||
-    /\b(?:i meant|should have said|should (?:be|have been))\b/.test(line);
-  const contrast = not > 0 && contrasted(pieces, not);
-  if (
-    hasAct &&
-    !strong &&
-    !deniesDay(pieces, not) &&
-    !deniesDate(pieces, not) &&
-    !(contrast && (/\b(?:was|were|should)\b/.test(line) || deniesTheLedger(pieces, not, note)))
-  )
-    return undefined;
-  const set: Record<string, unknown> = {};
-  const put = (piece: Piece | undefined): void => {
-    if (piece)
-      for (const [slot, value] of Object.entries(valueOf(piece, partOf(piece, pieces, utterance))))
-        set[slot] ??= value;
-  };
-  let plant: Draft['plant'];
-  let when: When | undefined;
-  if (deniesDay(pieces, not)) {
-    put(pieces[not - 1]);
-    plant = plantsIn(pieces)[0]?.plant;
-  } else if (not >= 0 && pieces.slice(not + 1).some(isSettable)) {
-    const denied = pieces.slice(not + 1).find(isSettable);
-    // "Make that 7 pots not 6": six of what was told before it.
-    const before = pieces.slice(0, not);
-    const pots = before.findLast(({ is }) => is === 'pots');
-    const same = before.findLast((piece) => piece.is === denied?.is);
-    const wanted =
-      denied?.is === 'count' &&
-      pots?.is === 'pots' &&
-      pots.pots !== undefined &&
-      (same === undefined || pots === before.at(-1))
-        ? pots
-        : same;
-    const after = wanted
-      ? undefined
-      : pieces
-          .slice(pieces.indexOf(denied ?? (pieces[not] as Piece)) + 1)
-          .find((piece) => piece.is === denied?.is);
-    const right = wanted ?? after;
-    put(right);
-    if (denied?.is === 'plant') {
-      plant = denied.plant;
-      if (right?.is === 'plant' && plant.variety !== undefined && set['variety'] === plant.variety) {
-        const variety = spelledAnew(denied, right, utterance);
-        if (variety === undefined || variety === plant.variety) return undefined;
-        set['variety'] = variety;
-      }
-    }
-    for (const piece of pieces) {
-      if (piece === wanted || piece === denied) continue;
-      if (piece.is === 'plant' && denied?.is !== 'plant') plant ??= piece.plant;
-      if (piece.is === 'when' && denied?.is !== 'when') when ??= piece.when;
-    }
-  } else {
-    const turn =
-      rule === 'I said <x> but it was <y>'
-        ? pieces.findIndex((_, at) => /^(?:but|and)$/.test(wordAt(pieces, at)))
-        : -1;
-    const cue = turn >= 0 ? turn + 1 : cueEnd(pieces);
-    // "I told you 10 but there are only 7 left now": both were true.
-    if (cue < 0 || (turn >= 0 && /\b(?:now|left)\b/.test(line))) return undefined;
-    const behind = upToReason(pieces.slice(cue), utterance);
-    const told = behind.filter((piece, at) => isSettable(piece) && !countsSomethingElse(behind, at));
-    const onlyPlant = told.every(({ is }) => is === 'plant');
-    for (const piece of told) {
-      if (piece.is === 'plant' && !onlyPlant) plant ??= piece.plant;
-      else if (
-        turn >= 0 &&
-        piece.is === 'count' &&
-        pieces.slice(0, turn).some(({ is }) => is === 'pots') &&
-        piece.quantity.value !== undefined
-      )
-        set['pots'] = piece.quantity.value;
-      else put(piece);
-    }
-    // "Rusty Colinder should be Rusty Colander": both were taken for the one plant that is known.
-    const old = plantsIn(pieces.slice(0, cue)).at(-1);
-    const fresh = onlyPlant ? told[0] : undefined;
-    if (old && fresh && old.plant.variety !== undefined && set['variety'] === old.plant.variety) {
-      const variety = spelledAnew(old, fresh, utterance);
-      if (variety === undefined) return undefined;
-      set['variety'] = variety;
-    }
-    for (const piece of pieces.slice(0, cue)) {
-      if (piece.is === 'plant') plant ??= piece.plant;
-      if (piece.is === 'when') when ??= piece.when;
-    }
-  }
-  if (Object.keys(set).length === 0 || isWish(pieces, line)) return undefined;
-  return {
-    kind: 'amend',
-    rule,
-    slots: { set },
-    draft: { ...(plant ? { plant } : {}), ...(when ? { when } : {}) },
-  };
+  const isOver = fits.some(({ overActs }) => overActs) || isPlain(pieces, line, not, note);
+  if (hasAct && !isOver) return undefined;
+  const amended = deniesValue(pieces, not)
+    ? fromDenial(pieces, not, utterance)
+    : fromCue(pieces, line, rule === 'I said <x> but it was <y>', utterance);
+  if (!amended || Object.keys(amended.set).length === 0 || isWish(pieces, line)) return undefined;
+  const { set, ...draft } = amended;
+  return { kind: 'amend', rule, slots: { set }, draft };
 }
 
-/** The slots that a piece sets, in a line that may tell of roots. */
-function valueOf(piece: Piece, line: string): Readonly<Record<string, unknown>> {
-  // A bare "it was minus 6 on Friday" tells the weather: only where an amendment is announced does a temperature mend one.
-  if (piece.is === 'celsius') return { celsius: piece.celsius };
-  const { count, ...value } = (valueSaid(piece) ?? {}) as { readonly count?: number };
-  if (count === undefined) return value;
-  const ofRoots = /\b(?:rooted|roots)\b/.test(line) && !/\b(?:cuttings|struck|took)\b/.test(line);
-  return ofRoots ? { rooted: count } : { count };
+/** Words by which a line puts right, whatever else it tells of. */
+const ANNOUNCES =
+  /^(?:should|make that|amend|change|update|edit|recount|miscounted|mistyped|it|that|they|not|was|call that|i said|i told you|i put|i mistyped|i miscounted|wrong)\b|\b(?:i meant|should have said|should (?:be|have been))\b/;
+/** The same beside a contrast. */
+const BIDS =
+  /^(?:oh |no |sorry |oops )*(?:hang on|hold on|wait)\b|\b(?:pls|please) (?:amend|correct|fix|change)(?: that| it)?$|\b(?:amend|correct|fix|change) (?:that|it|this)(?: please| pls)?$/;
+
+/** Whether a line that names an act puts an entry right all the same. */
+function isPlain(pieces: readonly Piece[], line: string, not: number, note: Note): boolean {
+  if (AMEND_CUE.test(line) || ANNOUNCES.test(line)) return true;
+  if (deniesDay(pieces, not) || deniesDate(pieces, not)) return true;
+  return (
+    not > 0 &&
+    contrasted(pieces, not) &&
+    (BIDS.test(line) || /\b(?:was|were|should)\b/.test(line) || deniesTheLedger(pieces, not, note))
+  );
 }
 
 /** "The Marble Wren should be 8 by June": what there is to be. */

@@ -1,0 +1,44 @@
+/** What an amendment sets anew, and which entry it is of. */
+import type { Piece, PlantWords, When } from '../pieces.js';
+import { textOf } from '../sentences.js';
+import { titleCase } from '../told-names.js';
+import type { Utterance } from '../utterance.js';
+import { valueSaid } from '../value-said.js';
+import { partOf } from './reason.js';
+
+export interface Amended {
+  readonly set: Record<string, unknown>;
+  plant?: PlantWords;
+  when?: When;
+}
+
+/** Sets what a piece says, where nothing before it did. */
+export function put(
+  { set }: Amended,
+  piece: Piece | undefined,
+  pieces: readonly Piece[],
+  utterance: Utterance,
+): void {
+  if (!piece) return;
+  const value = valueOf(piece, partOf(piece, pieces, utterance));
+  for (const [slot, told] of Object.entries(value)) set[slot] ??= told;
+}
+
+/** The slots that a piece sets, in a line that may tell of roots. */
+function valueOf(piece: Piece, line: string): Readonly<Record<string, unknown>> {
+  // A bare "it was minus 6 on Friday" tells the weather: only where an amendment is announced does a temperature mend one.
+  if (piece.is === 'celsius') return { celsius: piece.celsius };
+  const { count, ...value } = (valueSaid(piece) ?? {}) as { readonly count?: number };
+  if (count === undefined) return value;
+  const ofRoots = /\b(?:rooted|roots)\b/.test(line) && !/\b(?:cuttings|struck|took)\b/.test(line);
+  return ofRoots ? { rooted: count } : { count };
+}
+
+/**
+ * "Grandads Elbow should be Grandad's Elbow": what was taken for a slip of the pen is the new name; nothing where both
+ * are written alike.
+ */
+export function spelledAnew(old: Piece, fresh: Piece, utterance: Utterance): string | undefined {
+  const written = textOf([fresh], utterance);
+  return written === textOf([old], utterance) ? undefined : titleCase(written);
+}

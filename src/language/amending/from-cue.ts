@@ -1,0 +1,47 @@
+/** The value behind the words that announce it: "make that 8", "should be the Tallow Bell". */
+import { wordAt } from '../grammar/rule.js';
+import type { Piece } from '../pieces.js';
+import { plantsIn } from '../sentences.js';
+import type { Utterance } from '../utterance.js';
+import { type Amended, put, spelledAnew } from './amended.js';
+import { cueEnd } from './cue.js';
+import { countsSomethingElse } from './nothing-right.js';
+import { upToReason } from './reason.js';
+import { isSettable } from './settable.js';
+
+/** What is set; undefined where no value is announced. `turns`: it stands behind the "but" of "I said 8 but it was 9". */
+export function fromCue(
+  pieces: readonly Piece[],
+  line: string,
+  turns: boolean,
+  utterance: Utterance,
+): Amended | undefined {
+  const turn = turns ? pieces.findIndex((_, at) => /^(?:but|and)$/.test(wordAt(pieces, at))) : -1;
+  const cue = turn >= 0 ? turn + 1 : cueEnd(pieces);
+  // "I told you 10 but there are only 7 left now": both were true.
+  if (cue < 0 || (turn >= 0 && /\b(?:now|left)\b/.test(line))) return undefined;
+  const amended: Amended = { set: {} };
+  const behind = upToReason(pieces.slice(cue), utterance);
+  const told = behind.filter((piece, at) => isSettable(piece) && !countsSomethingElse(behind, at));
+  const onlyPlant = told.every(({ is }) => is === 'plant');
+  const isOfPots = turn >= 0 && pieces.slice(0, turn).some(({ is }) => is === 'pots');
+  for (const piece of told) {
+    if (piece.is === 'plant' && !onlyPlant) amended.plant ??= piece.plant;
+    else if (isOfPots && piece.is === 'count' && piece.quantity.value !== undefined)
+      amended.set['pots'] = piece.quantity.value;
+    else put(amended, piece, pieces, utterance);
+  }
+  // "Rusty Colinder should be Rusty Colander": both were taken for the one plant that is known.
+  const old = plantsIn(pieces.slice(0, cue)).at(-1);
+  const fresh = onlyPlant ? told[0] : undefined;
+  if (old && fresh && old.plant.variety !== undefined && amended.set['variety'] === old.plant.variety) {
+    const variety = spelledAnew(old, fresh, utterance);
+    if (variety === undefined) return undefined;
+    amended.set['variety'] = variety;
+  }
+  for (const piece of pieces.slice(0, cue)) {
+    if (piece.is === 'plant') amended.plant ??= piece.plant;
+    if (piece.is === 'when') amended.when ??= piece.when;
+  }
+  return amended;
+}
