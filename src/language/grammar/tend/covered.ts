@@ -1,0 +1,49 @@
+/** Covered: "fleeced the cold frame", "lid back on". */
+import { follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { among, bare, ON_PAPER, verb } from './telling.js';
+
+export const covered: readonly Rule[] = [
+  {
+    name: 'fleece on <place>',
+    kind: 'tend',
+    head: 'fleece|covers|cover|dome|bubblewrap|wrap|netting|net|blanket|blankets|newspaper|newspapers|cloche|cloches|polythene|sheet|sheets on|over|back|round|around|across',
+    shape: 'object',
+    care: 'cover',
+    unless: (p, f, t) =>
+      followsWord(p, t, ON_PAPER) ||
+      (among(p, 0, f, 'cutting') && among(p, 0, f, 'count', 'pots') && among(p, 0, f, 'plant')),
+    mustNot: [
+      'fleece on my shopping list for the Salt Harrier',
+      'Salt Harrier, 6 tip cuttings, dipped in Clonex, dome on',
+    ],
+  },
+  verb('cover fleece wrap tuck', 'cover', 'covered <place>', (p, f, t) =>
+    /^in$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'place')
+      ? true
+      : wordAt(p, f).startsWith('tuck') && !followsWord(p, t, /^(?:fleece|blanket|bubblewrap)$/),
+  ),
+  {
+    name: 'bagged up <plant>',
+    kind: 'tend',
+    head: 'bag~past up?',
+    shape: 'object',
+    care: 'cover',
+    when: (p, _f, t) =>
+      follows(p, t, 'plant') && followsWord(p, t, /^(?:humid|humidity|moist|moisture|damp)$/),
+    phrasings: ['bagged up the Salt Harrier to keep them humid'],
+    mustNot: ['bagged up 6 Salt Harrier for a customer'],
+  },
+  {
+    name: 'put fleece over <place>',
+    kind: 'tend',
+    unless: (p, f, t) =>
+      followsWord(p, t, ON_PAPER) ||
+      (wordAt(p, t - 1) === 'on' && among(p, f, t, 'pots') && among(p, f, t, 'plant')),
+    mustNot: ['stuck 3 Salt Harrier softwood cuttings in a pot on the porch'],
+    head: 'put~|throw~past|chuck~past|drape~past|lay~past|pop~past|sling~past|stick~past|pull~past|whack~past|bung~past|tuck~past|wrap~past .. fleece|cover|covers|bubblewrap|bag|bags|cloche|cloches|sheet|blanket|newspaper|<pots>|lid|lids|dome|domes|net|netting|plastic over|on|across|back|round|around',
+    shape: 'object',
+    care: 'cover',
+  },
+  { name: 'lid back on', kind: 'tend', head: 'lid|lids back? on', shape: 'object', care: 'cover' },
+  bare('cover', 'cover'),
+];

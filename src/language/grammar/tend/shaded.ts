@@ -1,0 +1,78 @@
+/** Shaded: "blinds down", "whitewash on the greenhouse". */
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { bare, ON_PAPER, verb } from './telling.js';
+
+export const shaded: readonly Rule[] = [
+  verb('shade whitewash', 'shade', 'shaded <place>'),
+  {
+    name: 'hung netting to shade <plant>',
+    kind: 'tend',
+    head: 'hang~past|rig~past|put~|drape~past .. to shade',
+    shape: 'object',
+    care: 'shade',
+    phrasings: ['hung some netting to shade the Salt Harrier'],
+  },
+  {
+    name: 'blinds down in <place>',
+    kind: 'tend',
+    head: 'pull~past|drew|close~past|blinds|blind the? down|drawn|pulled|closed|blinds|blind',
+    shape: 'object',
+    care: 'shade',
+    when: (p, f, t) =>
+      /^blinds?$/.test(wordAt(p, f)) !== /^blinds?$/.test(wordAt(p, t - 1)) &&
+      (follows(p, t, 'place') || precedes(p, f, 3, 'place')),
+    phrasings: [
+      'pulled the blinds in the greenhouse',
+      'blinds down in the greenhouse',
+      'greenhouse blinds drawn',
+    ],
+  },
+  {
+    name: 'whitewash on <place>',
+    kind: 'tend',
+    head: 'whitewash|varishade|coolglass on|onto|applied|painted',
+    shape: 'object',
+    care: 'shade',
+    when: (p, f, t) => closeBehind(p, t, 'place') || precedes(p, f, 3, 'place'),
+    phrasings: ['whitewash on the greenhouse'],
+    mustNot: ['whitewash on the list for the greenhouse', 'whitewash on the greenhouse coming off'],
+    unless: (p, _f, t) => followsWord(p, t, ON_PAPER) || followsWord(p, t, /^(?:off|peeling|flaking|over)$/),
+  },
+  {
+    name: '<place> got its shading',
+    kind: 'tend',
+    head: 'get~past|have~past .. shading|shadecloth',
+    shape: 'subject',
+    care: 'shade',
+    when: (p, f) => precedes(p, f, 4, 'place'),
+  },
+  {
+    name: 'put the shading up',
+    kind: 'tend',
+    phrasings: ['put the shade cloth up over the greenhouse'],
+    unless: (p, _f, t) => followsWord(p, t, /^(?:list|order)$/),
+    mustNot: ['put shade cloth on the shopping list'],
+    head: 'put~|throw~past|chuck~past|sling~past|drape~past|stick~past|hang~past|pull~past|rig~past .. shading|shade|shadecloth|blinds cloth|netting|net? up|over|on|down|across',
+    shape: 'object',
+    care: 'shade',
+  },
+  {
+    name: 'hung up the shading',
+    kind: 'tend',
+    phrasings: [
+      'hung up the shade cloth',
+      'put up the shade netting in the greenhouse',
+      'hanged up the shadow cloth',
+    ],
+    mustNot: ['hung up the shade catalogue', 'hung up my coat', 'put up a shade cloth display at the show'],
+    head: 'put~|hang~past|rig~past|pull~past|get~past|drape~past|strung|drew|fixed up|over|across|down the|my|our|some|a|its? shading|shade|shadow|shadecloth|blinds|blind cloth|netting|net|sail?',
+    shape: 'object',
+    care: 'shade',
+    unless: (p, _f, t) =>
+      (/^(?:shade|shadow)$/.test(wordAt(p, t - 1)) &&
+        /^\w/.test(wordAt(p, t)) &&
+        !/^(?:in|over|on|for|at|and|today|again|because|as|so|this)$/.test(wordAt(p, t))) ||
+      /^(?:display|order|list|catalogue|sample)$/.test(wordAt(p, t)),
+  },
+  bare('shade', 'shade'),
+];

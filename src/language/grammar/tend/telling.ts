@@ -1,0 +1,68 @@
+/** How a care is told: by its verb in the past or plain, and what only looks so. */
+import type { Care } from '../../../ledger/entry.js';
+import type { Piece } from '../../pieces.js';
+import { follows, followsWord, type Rule, wordAt } from '../rule.js';
+
+/** Told in the past: "misted the Salt Harrier". */
+export const verb = (lemmas: string, care: Care, name: string, unless?: Rule['unless']): Rule => ({
+  name,
+  kind: 'tend',
+  head: lemmas
+    .split(' ')
+    .map((lemma) => `${lemma}~past`)
+    .join('|'),
+  shape: 'object',
+  care,
+  ...(unless ? { unless } : {}),
+});
+
+/** "A mist", "more water". */
+const isNoun = (pieces: readonly Piece[], from: number): boolean =>
+  /^(?:to|the|some|more|tap|rain|in|with|fresh|of|no|my|a|got|get|needs|need|lovely|hot|cold|any|without|under|for)$/.test(
+    wordAt(pieces, from - 1),
+  );
+
+/** Told plainly: "mist the Salt Harrier", "misting the Salt Harrier". */
+export const bare = (lemma: string, care: Care): Rule => ({
+  name: `${lemma} <plant>`,
+  kind: 'tend',
+  head: `${lemma}~base|${lemma}~ing`,
+  shape: 'object',
+  care,
+  // "The water butt", "the feed bins", "spray for greenfly".
+  unless: (p, f, t) =>
+    isNoun(p, f) ||
+    (lemma === 'spray' && wordAt(p, t) === 'for') ||
+    /^(?:butts?|cans?|bottles?|tanks?|bins?|bill|meter|barrels?|company|feature|pipes?|bags?|crops?)$/.test(
+      wordAt(p, t),
+    ),
+  when: (p, _f, t) => follows(p, t, 'plant', 'place', 'count') || followsWord(p, t, ALL_OF_THEM),
+});
+
+/** Words for whatever is cared for. */
+export const ALL_OF_THEM = /^(?:everything|all|them|lot)$/;
+
+/** Where a thing is only wanted or on offer: "fleece on my shopping list". */
+export const ON_PAPER = /^(?:list|shopping|order|ebay|offer|budget)$/;
+
+export const turnedOff = (pieces: readonly Piece[], _from: number, to: number): boolean =>
+  /^(?:off|down)$/.test(wordAt(pieces, to));
+
+/** No grower, or another. */
+export const SOMEBODY = /^(?:somebody|someone|who|he|she|they|kids|cat|dog|wind)$/;
+
+/** "Somebody left the dome off": no care of the grower's. */
+export const leftByOthers = (pieces: readonly Piece[], from: number): boolean => {
+  const left = pieces.findIndex((_, at) => at < from && at >= from - 3 && wordAt(pieces, at) === 'left');
+  return SOMEBODY.test(wordAt(pieces, left - 1));
+};
+
+/** "No water for them", "needs a drop of water": wanted, and not given. */
+export const WANTING = /^(?:no|not|need|needs|want|wants|without|any|more|could|due)$/;
+
+export const among = (
+  pieces: readonly Piece[],
+  from: number,
+  to: number,
+  ...kinds: readonly Piece['is'][]
+): boolean => pieces.slice(from, to).some(({ is }) => kinds.includes(is));

@@ -1,0 +1,94 @@
+/** Aired: "opened the vents", "lid off", "sides up". */
+import type { Piece } from '../../pieces.js';
+import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { bare, leftByOthers, SOMEBODY, verb } from './telling.js';
+
+/** "Somebody opened the vents". */
+const byOthers = (pieces: readonly Piece[], from: number): boolean => SOMEBODY.test(wordAt(pieces, from - 1));
+
+/** "Minus 3 when I lifted the lid": when something was seen. */
+const whenIDid = (pieces: readonly Piece[], from: number): boolean =>
+  /^(?:i|we)$/.test(wordAt(pieces, from - 1)) && wordAt(pieces, from - 2) === 'when';
+
+export const vented: readonly Rule[] = [
+  verb('vent ventilate air', 'vent', 'vented <place>'),
+  {
+    name: 'opened the vents',
+    kind: 'tend',
+    head: 'open~past|prop~past|crack~past|throw~past|lift~past|raise~past|tilt~past|wedge~past|leave~past .. vents|vent|lid|lids|windows|window|door|doors|lights|flaps|sides|tops|lantern|louvres',
+    shape: 'object',
+    care: 'vent',
+    unless: (p, f) => whenIDid(p, f) || byOthers(p, f),
+  },
+  {
+    name: 'opened up both ends of <place>',
+    kind: 'tend',
+    head: 'open~past|prop~past up? both|the|one|<count> ends|end|sides|doors',
+    shape: 'object',
+    care: 'vent',
+    phrasings: ['opened up both ends of the polytunnel to let some air through'],
+  },
+  {
+    name: 'opened up <place>',
+    kind: 'tend',
+    head: 'open~past up? the|my? <place>',
+    shape: 'object',
+    care: 'vent',
+  },
+  {
+    name: 'vents open',
+    kind: 'tend',
+    head: 'vents|vent|lid|lids|doors|door|lights|windows open|opened|full|up|ajar|wide|cracked|propped',
+    shape: 'object',
+    care: 'vent',
+    unless: leftByOthers,
+    mustNot: ['4 Salt Harrier died, somebody left the vent open'],
+  },
+  {
+    name: 'sides up',
+    phrasings: ['greenhouse sides up'],
+    kind: 'tend',
+    head: 'sides|side|doors|door rolled? up',
+    shape: 'object',
+    care: 'vent',
+    when: (p) => p.some(({ is }) => is === 'place'),
+  },
+  {
+    name: 'door left open',
+    kind: 'tend',
+    head: 'vents|vent|lid|lids|doors|door|lights|windows|window left|kept|held|wedged|standing open|ajar|up',
+    shape: 'object',
+    care: 'vent',
+    when: (p, f, t) => precedes(p, f, 3, 'place') || follows(p, t, 'place'),
+    unless: (p, f, t) =>
+      leftByOthers(p, f) ||
+      followsWord(p, t, /^(?:by|overnight|mistake|accident)$/) ||
+      /^(?:died|lost|dead)$/.test(wordAt(p, 0)),
+    phrasings: ['greenhouse door left open to cool it'],
+    mustNot: ['greenhouse door left open by somebody'],
+  },
+  {
+    name: 'lid off',
+    kind: 'tend',
+    head: 'lid|lids off',
+    shape: 'object',
+    care: 'vent',
+    unless: leftByOthers,
+  },
+  {
+    name: 'took the lid off',
+    kind: 'tend',
+    head: 'take~past|pull~past|whip~past|remove~past|pop~past|lift~past .. lid|lids off?',
+    shape: 'object',
+    care: 'vent',
+    unless: whenIDid,
+  },
+  {
+    name: 'gave <place> some air',
+    kind: 'tend',
+    head: 'give~past|give~ing|let~ .. air|airing|ventilation|breather',
+    shape: 'object',
+    care: 'vent',
+  },
+  bare('vent', 'vent'),
+];
