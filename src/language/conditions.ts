@@ -1,6 +1,7 @@
 /** What is told on a condition, or as one: "if they had rooted I'd have potted them", "pot them on once they've a root", "potted on when they had rooted". */
 import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
+import { isWhole } from './grammar/stand-ins.js';
 import type { Mood } from './mood/case.js';
 import type { Piece } from './pieces.js';
 
@@ -60,9 +61,8 @@ function conditionBefore(pieces: readonly Piece[], head: number): number | undef
     if (named && INSTANT.test(word) && wordAt(pieces, at - 2) === 'the') return at - 2;
     if (named && word === 'time' && wordAt(pieces, at - 2) === 'the' && wordAt(pieces, at - 3) === 'by')
       return at - 3;
-    const isWhole = piece?.is === 'count' && piece.quantity.whole !== undefined;
     if (piece?.is === 'plant' || WHO.test(word)) named = true;
-    else if (!isWhole && !OF_WHOM.test(word)) return undefined;
+    else if (!isWhole(piece) && !OF_WHOM.test(word)) return undefined;
     at--;
   }
   return undefined;

@@ -3,7 +3,7 @@ import { addDays } from '../calendar/day.js';
 import { firstDay } from '../calendar/span.js';
 import { localDay } from '../calendar/zone.js';
 import type { Plant } from '../ledger/entry.js';
-import { numberOf } from './grammar/instruction/number-spelt.js';
+import { numberOf } from './number-names.js';
 import { instructionRules } from './grammar/instruction.js';
 import type { InstructionWords } from './grammar/instruction/rule.js';
 import type { Instruction } from './instruction.js';

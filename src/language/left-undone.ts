@@ -3,6 +3,7 @@ import { isJoint, partsOfLine } from './left-undone/parts.js';
 import { isLeft, isLeftOut, isNotReached } from './left-undone/phrases.js';
 import { findHits } from './grammar/hits.js';
 import { rules } from './grammar/rules.js';
+import { isWhole } from './grammar/stand-ins.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { firstOf, plantsIn, textOf } from './sentences.js';
@@ -16,10 +17,8 @@ export interface DoneAndLeft {
   readonly later: readonly (readonly Piece[])[];
 }
 
-const isWhole = (piece: Piece): boolean =>
-  piece.is === 'count'
-    ? piece.quantity.whole !== undefined
-    : piece.is === 'word' && /^(?:all|everything|every|lot)$/.test(piece.text);
+const isAll = (piece: Piece): boolean =>
+  isWhole(piece) || (piece.is === 'word' && /^(?:all|everything|every|lot)$/.test(piece.text));
 
 /** Takes from a row what it names as left undone; as it was where nothing else was done. */
 export function doneAndLeft(row: readonly Piece[]): DoneAndLeft {
@@ -27,7 +26,7 @@ export function doneAndLeft(row: readonly Piece[]): DoneAndLeft {
   const same: DoneAndLeft = { done: row, later: [] };
   if (parts.length < 2) return same;
   // "Misted all the cuttings but not the Salt Harrier": all the others, as the draft of the act tells.
-  const whole = row.some(isWhole);
+  const whole = row.some(isAll);
   const left = parts.map(
     ({ line }, n) => (n > 0 && isLeft(line)) || (isNotReached(line) && !(whole && isLeftOut(line))),
   );

@@ -1,14 +1,15 @@
 /** Numbers in figures and words, and only numbers: what they count is decided elsewhere. */
+import { SMALL_NUMBERS, TENS_NUMBERS } from './number-names.js';
 import type { Token } from './tokens.js';
 
-const UNITS: Readonly<Record<string, number>> = {
-  zero: 0, nought: 0, nil: 0, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10,
-  eleven: 11, twelve: 12, thirteen: 13, fourteen: 14, fifteen: 15, sixteen: 16, seventeen: 17, eighteen: 18, nineteen: 19,
-}; // prettier-ignore
-const TENS: Readonly<Record<string, number>> = {
-  twenty: 20, thirty: 30, forty: 40, fourty: 40, fifty: 50, sixty: 60, seventy: 70, eighty: 80, ninety: 90,
-}; // prettier-ignore
-const COLLECTIVES: Readonly<Record<string, number>> = { couple: 2, pair: 2, dozen: 12, score: 20 };
+const UNITS: ReadonlyMap<string, number> = new Map([...SMALL_NUMBERS, ['nought', 0], ['nil', 0]]);
+const TENS: ReadonlyMap<string, number> = new Map([...TENS_NUMBERS, ['fourty', 40]]);
+const COLLECTIVES: ReadonlyMap<string, number> = new Map([
+  ['couple', 2],
+  ['pair', 2],
+  ['dozen', 12],
+  ['score', 20],
+]);
 
 export interface FoundNumber {
   readonly value: number;
@@ -21,9 +22,6 @@ export interface FoundNumber {
 }
 
 const word = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
-const own = (record: Readonly<Record<string, number>>, key: string): number | undefined =>
-  Object.hasOwn(record, key) ? record[key] : undefined;
-
 /** The number that begins at token `at`: "5", "1,200", "twenty five", "two dozen", "half a dozen", "a hundred and ten". */
 export function numberAt(tokens: readonly Token[], at: number): FoundNumber | undefined {
   const token = tokens[at];
@@ -72,7 +70,7 @@ function collective(
   // "A round dozen".
   const noun =
     at + (article ? (/^(?:round|full|whole|straight|cool)$/.test(word(tokens, at + 1)) ? 2 : 1) : 0);
-  const value = own(COLLECTIVES, word(tokens, noun));
+  const value = COLLECTIVES.get(word(tokens, noun));
   return value === undefined ? undefined : { value, to: noun + 1, article };
 }
 
@@ -94,7 +92,7 @@ function spelt(tokens: readonly Token[], at: number): FoundNumber | undefined {
       total *= 1000;
       to++;
     } else {
-      const dozens = own(COLLECTIVES, word(tokens, to));
+      const dozens = COLLECTIVES.get(word(tokens, to));
       if (dozens !== undefined && dozens >= 12)
         return { value: total * dozens, to: to + 1, figures: false, collective: true };
       return { value: total, to, figures: false, collective: false };
@@ -108,12 +106,12 @@ function spelt(tokens: readonly Token[], at: number): FoundNumber | undefined {
 }
 
 function belowHundred(tokens: readonly Token[], at: number): { value: number; to: number } | undefined {
-  const unit = own(UNITS, word(tokens, at));
+  const unit = UNITS.get(word(tokens, at));
   if (unit !== undefined) return { value: unit, to: at + 1 };
-  const tens = own(TENS, word(tokens, at));
+  const tens = TENS.get(word(tokens, at));
   if (tens === undefined) return undefined;
   const hyphen = tokens[at + 1]?.text === '-' ? 1 : 0;
-  const and = own(UNITS, word(tokens, at + 1 + hyphen));
+  const and = UNITS.get(word(tokens, at + 1 + hyphen));
   if (and !== undefined && and > 0 && and < 10) return { value: tens + and, to: at + 2 + hyphen };
   return { value: tens, to: at + 1 };
 }

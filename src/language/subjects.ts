@@ -2,6 +2,7 @@
 import { isBoundary } from './boundaries.js';
 import type { Hit } from './grammar/hits.js';
 import { wordAt } from './grammar/rule.js';
+import { isWhole } from './grammar/stand-ins.js';
 import type { Piece } from './pieces.js';
 import { isSeenOn } from './seen-on.js';
 
@@ -57,8 +58,7 @@ export function anotherState(pieces: readonly Piece[], hit: Hit, end: number): n
 }
 
 const isAllOrThem = (piece: Piece): boolean =>
-  (piece.is === 'count' && piece.quantity.whole !== undefined) ||
-  (piece.is === 'word' && /^(?:them|those|these|it)$/.test(piece.text));
+  isWhole(piece) || (piece.is === 'word' && /^(?:them|those|these|it)$/.test(piece.text));
 
 /** "Sprayed the porch because there's greenfly on these": why it was done, and what to. */
 const isReason = (pieces: readonly Piece[], at: number): boolean =>

@@ -1,4 +1,5 @@
 /** Numbers in phrases of time: counts, ordinals, days of the month, years. */
+import { SMALL_NUMBERS, TENS_NUMBERS } from '../number-names.js';
 import type { Token } from './token.js';
 import type { Alternative } from './chart.js';
 
@@ -8,16 +9,6 @@ export interface Count {
   readonly exact: boolean;
 }
 
-const small = new Map<string, number>(
-  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'
-    .split(' ')
-    .map((word, number) => [word, number]),
-);
-const tens = new Map<string, number>(
-  'twenty thirty forty fifty sixty seventy eighty ninety'
-    .split(' ')
-    .map((word, index) => [word, 20 + 10 * index]),
-);
 const ordinals = new Map<string, number>(
   (
     'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth ' +
@@ -47,7 +38,9 @@ const none: readonly Alternative[] = [];
 
 /** Whether number words or digits may begin with this token. */
 export function beginsNumber(token: Token): boolean {
-  return token.digits || small.has(token.word) || tens.has(token.word) || ordinals.has(token.word);
+  return (
+    token.digits || SMALL_NUMBERS.has(token.word) || TENS_NUMBERS.has(token.word) || ordinals.has(token.word)
+  );
 }
 
 /** Digits that stand for themselves: no decimal part, no letters but those of an ordinal or a month behind. */
@@ -80,7 +73,7 @@ export function readOrdinal(tokens: readonly Token[], at: number): readonly Alte
   const word = tokens[at]?.word ?? '';
   const whole = ordinals.get(word);
   if (whole !== undefined) return one(at + 1, whole);
-  const ten = tens.get(word);
+  const ten = TENS_NUMBERS.get(word);
   const unit = ordinals.get(next?.word ?? '');
   return ten !== undefined && unit !== undefined && unit < 10 ? one(at + 2, ten + unit) : none;
 }
@@ -106,11 +99,11 @@ export function readDayOfMonth(tokens: readonly Token[], at: number): readonly A
 
 function readWords(tokens: readonly Token[], at: number): readonly Alternative[] {
   const word = tokens[at]?.word ?? '';
-  const simple = small.get(word);
+  const simple = SMALL_NUMBERS.get(word);
   if (simple !== undefined) return one(at + 1, simple);
-  const ten = tens.get(word);
+  const ten = TENS_NUMBERS.get(word);
   if (ten === undefined) return none;
-  const unit = small.get(tokens[at + 1]?.word ?? '');
+  const unit = SMALL_NUMBERS.get(tokens[at + 1]?.word ?? '');
   return unit !== undefined && unit > 0 && unit < 10 ? one(at + 2, ten + unit) : one(at + 1, ten);
 }
 
@@ -150,7 +143,7 @@ export function readYear(tokens: readonly Token[], at: number): readonly Alterna
 
 function readYearWords(tokens: readonly Token[], at: number): readonly Alternative[] {
   const word = (index: number) => tokens[index]?.word ?? '';
-  if (small.get(word(at)) === 2 && word(at + 1) === 'thousand') {
+  if (SMALL_NUMBERS.get(word(at)) === 2 && word(at + 1) === 'thousand') {
     const after = word(at + 2) === 'and' ? at + 3 : at + 2;
     const rest = readWords(tokens, after)[0];
     return rest ? one(rest.end, 2000 + (rest.value as number)) : one(at + 2, 2000);
@@ -158,7 +151,7 @@ function readYearWords(tokens: readonly Token[], at: number): readonly Alternati
   const century = word(at) === 'nineteen' ? 1900 : word(at) === 'twenty' ? 2000 : undefined;
   if (century === undefined) return none;
   if (word(at + 1) === 'zero' || word(at + 1) === 'o' || word(at + 1) === 'oh') {
-    const digit = small.get(word(at + 2));
+    const digit = SMALL_NUMBERS.get(word(at + 2));
     return digit !== undefined && digit > 0 && digit < 10 ? one(at + 3, century + digit) : none;
   }
   const rest = readWords(tokens, at + 1)[0];

@@ -1,5 +1,6 @@
 /** The names that a note's context holds, and which of them may begin at a word. */
 import type { NoteContext } from '../note.js';
+import { SMALL } from '../number-names.js';
 import { soundFamily, soundKey } from '../sounds.js';
 import type { Token } from '../tokens.js';
 
@@ -89,7 +90,5 @@ export function candidatesAt(token: Token, { byLetter, bySound, byFamily }: Name
 
 /** Digits that a name spells. */
 export const NUMERALS: ReadonlyMap<string, string> = new Map(
-  'one two three four five six seven eight nine ten eleven twelve'
-    .split(' ')
-    .map((word, n) => [String(n + 1), word]),
+  SMALL.slice(1, 13).map((word, at) => [String(at + 1), word]),
 );

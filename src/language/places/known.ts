@@ -1,6 +1,7 @@
 /** Places that the ledger knows, however they are written. */
 import { isKnown } from '../lexicon.js';
 import type { NoteContext } from '../note.js';
+import { SMALL } from '../number-names.js';
 import { soundsLike } from '../sounds.js';
 import { distance, slipsAllowed } from '../spelling.js';
 import { isThinned } from '../spelling/vowels-left-out.js';
@@ -82,12 +83,7 @@ function lacksVowels(written: string, expected: string): boolean {
 
 /** Digits as they are spelt or misheard. */
 const NUMERALS: ReadonlyMap<string, string> = new Map([
-  ['one', '1'],
-  ['two', '2'],
-  ['three', '3'],
-  ['four', '4'],
-  ['five', '5'],
-  ['six', '6'],
+  ...SMALL.slice(1, 7).map((word, at) => [word, String(at + 1)] as const),
   ['too', '2'],
   ['to', '2'],
   ['for', '4'],

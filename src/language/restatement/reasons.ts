@@ -3,6 +3,7 @@ import { isOfSomethingElse } from '../amending/nothing-right.js';
 import { findHits } from '../grammar/hits.js';
 import { wordAt } from '../grammar/rule.js';
 import { rules } from '../grammar/rules.js';
+import { SMALL } from '../number-names.js';
 import { onlySaysWhy } from '../only-says-why.js';
 import { anyOf, closing, whole } from '../phrases.js';
 import type { Piece } from '../pieces.js';
@@ -95,9 +96,10 @@ export function withoutLead(row: readonly Piece[], utterance: Utterance): readon
   return only && isLead && findHits(rules, before).length === 0 ? behind : row;
 }
 
-const NUMBERS: Readonly<Record<number, string>> = { 1: 'one', 2: 'two', 3: 'three' };
-
+/** A number as it is spelt, up to three; more are "some". */
 function saidBy(piece: Piece, word: string): string {
   if (piece.is === 'pots') return 'pots';
-  return piece.is === 'count' ? (NUMBERS[piece.quantity.value ?? 0] ?? 'some') : word;
+  if (piece.is !== 'count') return word;
+  const { value = 0 } = piece.quantity;
+  return value > 0 && value < 4 ? (SMALL[value] ?? 'some') : 'some';
 }

@@ -1,7 +1,7 @@
 /** Batches parted and put together. */
 import { trailing } from '../runs.js';
 import { starts } from './opening.js';
-import { numberOf } from './number-spelt.js';
+import { numberOf } from '../../number-names.js';
 import type { InstructionRule, InstructionWords } from './rule.js';
 
 /** "Split three of these into a batch of their own": the number is what is parted, not how many parts. */

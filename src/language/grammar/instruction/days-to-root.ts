@@ -1,5 +1,5 @@
 /** How long a crop takes to root, taught by the grower. */
-import { numberOf } from './number-spelt.js';
+import { numberOf } from '../../number-names.js';
 import type { InstructionRule } from './rule.js';
 
 const singularOf = (crop: string): string => (/[^su]s$/.test(crop) ? crop.slice(0, -1) : crop);

@@ -2,7 +2,7 @@
 import type { Piece } from '../../pieces.js';
 import { RUINED } from '../loss/ruined.js';
 import { endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { THEM } from '../stand-ins.js';
+import { isWhole, THEM } from '../stand-ins.js';
 import { toPlace } from './to-place.js';
 
 /** Plants, or a word for them, stand beside the head and a place behind. */
@@ -54,10 +54,6 @@ function gotDone(pieces: readonly Piece[], from: number, to: number): boolean {
 }
 const CARRIED =
   /^(?:move|shift|carry|transfer|relocate|lug|haul|drag|cart|wheel|trolley|ferry|rehouse|hump|bring)$/;
-
-/** "Everything", "all the plants". */
-const isWhole = (piece: Piece | undefined): boolean =>
-  piece?.is === 'count' && piece.quantity.whole !== undefined;
 
 export const carried: readonly Rule[] = [
   {

@@ -3,11 +3,12 @@ import type { Piece } from '../../pieces.js';
 import { isReceiver } from '../other-people.js';
 import { groundAt } from '../plant-out/quarters.js';
 import { followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { isWhole } from '../stand-ins.js';
 import { OUTSIDE, toPlace } from './to-place.js';
 
 /** "Everything", "the rest", "both", told before. */
-const isWhole = (piece: Piece): boolean =>
-  piece.is === 'count' && (piece.quantity.whole !== undefined || piece.quantity.both === true);
+const isTold = (piece: Piece): boolean =>
+  isWhole(piece) || (piece.is === 'count' && piece.quantity.both === true);
 
 /** "Six of which", "four of them": of those just told of. */
 const ofThose = (pieces: readonly Piece[], from: number): boolean =>
@@ -23,7 +24,7 @@ const standing = (pieces: readonly Piece[], from: number, to: number): boolean =
   (precedes(pieces, from, 8, 'plant') ||
     ofThose(pieces, from) ||
     isThey(pieces, from) ||
-    pieces.slice(0, from).some(isWhole)) &&
+    pieces.slice(0, from).some(isTold)) &&
   toPlace(pieces, from, to) &&
   !pieces
     .slice(from)
@@ -149,7 +150,7 @@ export const stoodElsewhere: readonly Rule[] = [
     kind: 'move',
     head: 'be~ out|up|down|over|back? in|on|under|at the|my? <place> now|<when>',
     shape: 'subject',
-    when: (p, f) => p.slice(0, f).some((piece) => piece.is === 'plant' || isWhole(piece)),
+    when: (p, f) => p.slice(0, f).some((piece) => piece.is === 'plant' || isTold(piece)),
     phrasings: ['potted two Salt Harrier up, the others are on the windowsill now'],
     // "Pinched the Salt Harrier that are in the tunnel yesterday": which ones.
     unless: (p, f, t) => /^(?:that|which)$/.test(wordAt(p, f - 1)) || groundAt(p, t - 2),
@@ -161,7 +162,7 @@ export const stoodElsewhere: readonly Rule[] = [
     head: 'now in|on|under|at|outside|inside|indoors',
     shape: 'subject',
     when: (p, f, t) =>
-      (precedes(p, f, 5, 'plant') || p.slice(0, f).some(isWhole)) &&
+      (precedes(p, f, 5, 'plant') || p.slice(0, f).some(isTold)) &&
       (p[t]?.is === 'place' || wordAt(p, t) === 'the' || OUTSIDE.test(wordAt(p, t - 1))),
   },
   {
@@ -176,11 +177,7 @@ export const stoodElsewhere: readonly Rule[] = [
       return wordAt(p, f) === 'into' && place?.is === 'place' && /\bborder$/.test(place.place);
     },
     when: (p, f) =>
-      p
-        .slice(0, f)
-        .some(
-          (piece) => piece.is === 'plant' || (piece.is === 'count' && piece.quantity.whole !== undefined),
-        ) &&
+      p.slice(0, f).some((piece) => piece.is === 'plant' || isWhole(piece)) &&
       !p
         .slice(0, f)
         .some(

@@ -1,11 +1,12 @@
 /** Potting on told by the pots: "done into bigger pots", "new pots all round", "a 7cm pot each for the Salt Harrier". */
 import type { Piece } from '../../pieces.js';
 import { closeBehind, endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
+import { isWhole } from '../stand-ins.js';
 
 /** Behind a plant and no verb, and of all of them. */
 const isAllRound = (pieces: readonly Piece[], from: number, to: number): boolean =>
   pieces.slice(0, from).some(({ is }) => is === 'plant') &&
-  pieces.slice(from, to).some((piece) => piece.is === 'count' && piece.quantity.whole !== undefined) &&
+  pieces.slice(from, to).some(isWhole) &&
   endsAt(pieces, to) &&
   !pieces.slice(0, from).some((piece) => piece.is === 'word' && piece.verb !== undefined);
 
@@ -51,7 +52,7 @@ export const biggerPots: readonly Rule[] = [
               /^(?:done|put|popped|moved|gone|went|got|stuck|shifted|upgraded|rehoused|now|all)$/.test(
                 piece.text,
               )) ||
-            (piece.is === 'count' && piece.quantity.whole !== undefined),
+            isWhole(piece),
         ),
     unless: (p) =>
       p.some(

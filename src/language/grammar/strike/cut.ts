@@ -4,6 +4,7 @@ import { asCuttings } from '../stock/kinds-of-plant.js';
 import { CUTTINGS } from '../taken-away.js';
 import { isOfEach } from '../../drafting/beside-counts.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { isWhole } from '../stand-ins.js';
 import { cutUp } from './cut-up.js';
 import { isRelative } from './told-before.js';
 import { mentionsCuttings, spoken } from './of-cuttings.js';
@@ -15,13 +16,10 @@ const NO_CUTTINGS =
 /** "They're in a pot of grit now", "all in one pot": where cuttings stand to root. */
 function standIn(pieces: readonly Piece[], from: number): boolean {
   let at = from;
-  while (/^(?:they|they're|are|all|now|which|both|already)$/.test(wordAt(pieces, at)) || isAll(pieces[at]))
+  while (/^(?:they|they're|are|all|now|which|both|already)$/.test(wordAt(pieces, at)) || isWhole(pieces[at]))
     at++;
   return /^(?:in|into|round|around)$/.test(wordAt(pieces, at)) && follows(pieces, at, 'pots', 'medium');
 }
-
-const isAll = (piece: Piece | undefined): boolean =>
-  piece?.is === 'count' && piece.quantity.whole !== undefined;
 
 export const cut: readonly Rule[] = [
   {

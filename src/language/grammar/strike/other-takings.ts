@@ -3,6 +3,7 @@ import type { Piece } from '../../pieces.js';
 import { CUTTINGS, isBuyer, isCarried, leavesWith } from '../taken-away.js';
 import { OUTSIDE } from '../move/to-place.js';
 import { closeBehind, endsAt, follows, followsWord, wordAt } from '../rule.js';
+import { isWhole } from '../stand-ins.js';
 import { isRelative } from './told-before.js';
 
 /** "Took" is a strike only with something taken from a plant behind it. */
@@ -139,9 +140,7 @@ function isCarriedInto(pieces: readonly Piece[], to: number): boolean {
     placeBehind(pieces, plant + 1, 'into') &&
     before.every((piece) => piece.is === 'count' || (piece.is === 'word' && !CUTTINGS.test(piece.text))) &&
     before.some(
-      (piece) =>
-        (piece.is === 'count' && piece.quantity.whole !== undefined) ||
-        (piece.is === 'word' && /^(?:the|my|our|those|these)$/.test(piece.text)),
+      (piece) => isWhole(piece) || (piece.is === 'word' && /^(?:the|my|our|those|these)$/.test(piece.text)),
     )
   );
 }
