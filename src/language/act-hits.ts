@@ -11,6 +11,7 @@ export function actHits(rules: readonly Rule[], row: readonly Piece[]): readonly
       // "The three that had snapped went in the bin": which, before what befell them.
       .filter((hit, n, all) => all[n + 1]?.rule.kind !== hit.rule.kind || !isRelative(row, hit.from))
       .filter((hit, n, all) => !(all[n - 1]?.rule.kind === 'loss' && isWithoutRoots(row, hit)))
+      .filter((hit, n, all) => !isSameFate(row, all[n - 1], hit))
       .filter((hit, n) => n === 0 || !isWhichWeTook(row, hit.from))
       .filter((hit) => !isWhichOnes(row, hit))
       .filter((hit, n, all) => !isForHardening(row, hit, all[n + 1]))
@@ -79,6 +80,15 @@ function isRelative(row: readonly Piece[], from: number): boolean {
   while (/^(?:had|have|has|was|were|already|just|all)$/.test(wordAt(row, at))) at--;
   return /^(?:that|which|that'd|thatd|that's|thats|that've|thatve)$/.test(wordAt(row, at)) && at > 0;
 }
+
+/** "Two wilted and died": what became of them, in two words. */
+const isSameFate = (row: readonly Piece[], before: Hit | undefined, { rule, from }: Hit): boolean =>
+  before?.rule.kind === 'loss' &&
+  rule.kind === 'loss' &&
+  before.rule.shape === 'subject' &&
+  rule.shape === 'subject' &&
+  before.to === from - 1 &&
+  wordAt(row, before.to) === 'and';
 
 /** "Dumped the 18 with no roots": which were dumped, no look at the others. */
 function isWithoutRoots(row: readonly Piece[], { rule, from }: Hit): boolean {

@@ -142,6 +142,7 @@ export const aroundHead: readonly MoodCase[] = [
       'two Salt Harrier keeled over, then recovered after a drink',
       'three of the Salt Harrier collapsed in the sun but have since come round',
     ],
+    // No "two wilted, all fine otherwise", "three collapsed, came back from holiday to find them".
     when: ({ hit, pieces }) =>
       hit.rule.kind === 'loss' && hit.rule.shape === 'subject' && cameRound(pieces, hit.to),
   },

@@ -23,10 +23,11 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   if (span?.is === 'count' && !follows(pieces, to, 'plant') && restsBehind(pieces, lasting + 1)) return true;
   // "A frost, and it took two".
   if (wordAt(pieces, from - 1) === 'it') return true;
-  // "Took the Salt Harrier out of the hot press": carried.
+  // "Took the Salt Harrier out of the hot press", "took six Salt Harrier out of the propagator": carried.
+  const plant = pieces.findIndex(({ is }, at) => at >= to && is === 'plant');
   if (
     closeBehind(pieces, to, 'plant') &&
-    !closeBehind(pieces, to, 'count') &&
+    (!closeBehind(pieces, to, 'count') || wordAt(pieces, plant + 1) === 'out') &&
     pieces.some((piece) => piece.is === 'place' && piece.prep === 'from') &&
     followsWord(pieces, to, /^out$/)
   )

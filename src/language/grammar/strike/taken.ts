@@ -35,6 +35,7 @@ export const taken: readonly Rule[] = [
       'took the Salt Harrier outside for the day',
       'took the Salt Harrier indoors',
       'took two Salt Harrier home',
+      'took six Salt Harrier out of the propagator',
       'took two Salt Harrier into work',
       'took the dead leaves off the Salt Harrier',
     ],
