@@ -10,9 +10,17 @@ import { dateWords } from '../words/speech.js';
 const ordinals: readonly (readonly [RegExp, (batches: readonly Batch[]) => Batch | undefined])[] = [
   [/\b(?:first|1st|oldest|older|earlier|earliest|old)\b/i, (batches) => batches[0]],
   [/\b(?:last|latest|newest|newer|later|new|youngest|younger)\b/i, (batches) => batches.at(-1)],
+  [/\b(?:bigger|biggest|larger|largest)\b/i, (batches) => bySize(batches)[0]],
+  [/\b(?:smaller|smallest)\b/i, (batches) => bySize(batches).at(-1)],
   [/\b(?:second|2nd)\b/i, (batches) => batches[1]],
   [/\b(?:third|3rd)\b/i, (batches) => batches[2]],
 ];
+
+/** The largest first; none where two are alike. */
+function bySize(batches: readonly Batch[]): readonly Batch[] {
+  const sorted = [...batches].sort((a, b) => alive(b) - alive(a));
+  return new Set(sorted.map(alive)).size === sorted.length ? sorted : [];
+}
 
 /**
  * The one batch meant, or null where the words fit none or several. Batches come oldest first; `day` is what the words

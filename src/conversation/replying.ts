@@ -10,7 +10,9 @@ import { settleAsk } from './asked.js';
 import { retold } from './retelling.js';
 import { leftIt } from '../words/answers.js';
 import { allOfThem, optionsFor } from './completing.js';
+import { moreThanKnown } from './more-than-known.js';
 import { ofOtherPlant } from './other-plant.js';
+import { sharedOut } from './shared-out.js';
 import { answerAndMore } from './answer-and-more.js';
 import { isCalled } from '../language/grammar/entry-words.js';
 import { undosMeant } from '../language/undo-meant.js';
@@ -46,6 +48,18 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
     day: (words) => dayIn(words, sitting.origin.at, sitting.settings, leaning),
     plant: (words) => plantIn(sitting, words),
   };
+  const shared = sharedOut(sitting, asked, text);
+  if (shared) {
+    drop(sitting, ask);
+    for (const each of shared) postEntry(sitting, each, ask.origin);
+    return true;
+  }
+  const more = moreThanKnown(sitting, asked, text);
+  if (more) {
+    drop(sitting, ask);
+    postEntry(sitting, more, ask.origin);
+    return true;
+  }
   const other = ofOtherPlant(sitting, asked, text, read);
   if (other) {
     drop(sitting, ask);
@@ -132,8 +146,15 @@ function withCorrection({ entry, slot }: SlotAsk, { entries }: ReadNote): Logged
     : null;
 }
 
-/** A plant's name as the reader would take it in a note: the variety apart from its crop. */
+/** A plant's name as the reader would take it in a note: the variety apart from its crop ("Salt Harrier, the hebe"). */
 function plantIn(sitting: Sitting, words: string): Plant | null {
+  const [, name, crop] =
+    /^(.{2,40}?),? (?:the|an?|it['’]s an?|that['’]s an?|which is an?) ([\p{L} ]{3,20})$/iu.exec(words) ?? [];
+  const beside = name === undefined ? null : plantToldIn(sitting, `${name} ${crop ?? ''}`);
+  return beside?.crop !== undefined && beside.variety !== undefined ? beside : plantToldIn(sitting, words);
+}
+
+function plantToldIn(sitting: Sitting, words: string): Plant | null {
   const [only, another] = readIn(sitting, `took 2 cuttings of ${words}`).entries;
   if (!only || another || only.entry.kind !== 'strike') return null;
   const { variety, crop } = only.entry;

@@ -25,7 +25,7 @@ const LEADS =
 const VAGUE = /\b(?:at (?:most|least)|or so|thing|of the|of these)\b/i;
 /** "Four in each pot, so 12": what it comes to, told last. */
 const TOTAL =
-  /\b(?:so|that['’]?s|that makes|which makes|which is|making|makes|make|equals|total|totals|comes to|came to) (?:about )?(\p{L}+|\d+)(?: (?:in all|in total|all told|altogether|total|all in|then|of them|cuttings|plants))?[.!]?$/iu;
+  /\b(?:so|that['’]?s|that makes|which makes|which is|making|makes|make|equals|total|totals|comes to|came to) (?:about )?((?:(?:half )?a )?\p{L}+|\d+)(?: (?:in all|in total|all told|altogether|total|all in|then|of them|cuttings|plants))?[.!]?$/iu;
 /** In UTF-16 units. */
 const LONGEST = 80;
 /** A number in words: "a dozen", "two dozen and one". */
@@ -59,7 +59,7 @@ function wholeTold(sitting: Sitting, words: string): number | null {
   const [, last = ''] = TOTAL.exec(words) ?? [];
   const value = last === '' ? undefined : numberAlone(sitting, last);
   // "Two trays so 24", and no "can't say, so 3 guesses": another number leads to it.
-  return typeof value === 'number' && /\d|\b(?:each|every|per|apiece|pots?|trays?)\b/i.test(words)
+  return typeof value === 'number' && /\d|\b(?:each|every|per|apiece|pots?|trays?|rows?)\b/i.test(words)
     ? value
     : null;
 }

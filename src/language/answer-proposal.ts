@@ -21,7 +21,8 @@ export function proposeReply(
 ): Proposal | undefined {
   // "Three, sorry" with nothing asked puts the last note right.
   if (note.context?.pending === undefined && /^\S+ (?:sorry|oops|whoops)$/.test(line)) return undefined;
-  const whole = proposeAnswer(line, pieces, note);
+  const told = withoutWhichOnes(pieces, utterance, note);
+  const whole = proposeAnswer(told === pieces ? line : lineOf(told, utterance), told, note);
   // "Not yet too small".
   const put = /^(?:(?:no|nope|sorry) )?(?:not|none|nothing) yet\b/.exec(line)?.[0];
   const onlyTalk = pieces.every(({ is }) => is === 'word' || is === 'break') && pieces.length <= 12;
@@ -55,6 +56,19 @@ export function proposeReply(
 }
 
 const OPENERS = /^(?:right|ok|okay|sure|of course|indeed|correct|sorted|absolutely|definitely|y|so|well)$/;
+
+/** Which ones they are that have not, or have: "all bar the two at the back", "everything except two stragglers". */
+const WHICH_ONES =
+  /^(?:(?:wee|little|small|titchy|scrawny|weak|weedy|limp|sad|slow|poor|daft|sorry|late) )?(?:(?:stragglers?|weaklings?|runts?|duds?|sulkers?|ones?|laggards?|slowcoach(?:es)?)\b ?)?(?:(?:at|in|by|on|near|round|along) (?:the )?(?:far )?(?:back|front|corner|middle|end|ends|side|sides|edge|edges|left|right|bottom|top|outside)(?: of .{1,20})?)?$/;
+
+/** An answer about those asked of, without the words for the ones that were left out. */
+function withoutWhichOnes(pieces: readonly Piece[], utterance: Utterance, note: Note): readonly Piece[] {
+  const at = pieces.findLastIndex((piece) => piece.is === 'count');
+  const piece = pieces[at];
+  const isLeftOut = piece?.is === 'count' && piece.quantity.allBut !== undefined;
+  if (!isLeftOut || note.context?.pending === undefined || at === pieces.length - 1) return pieces;
+  return WHICH_ONES.test(lineOf(pieces.slice(at + 1), utterance)) ? pieces.slice(0, at + 1) : pieces;
+}
 
 /** A bare reply, where the note is nothing else. */
 export function proposeAnswer(line: string, pieces: readonly Piece[], note: Note): Proposal | undefined {

@@ -11,7 +11,8 @@ const SOONER =
 
 /** The excuses by themselves; a pattern for each, so that none is longer than it must be. */
 const EXCUSES: readonly RegExp[] = [
-  `(?:(?:i|we) )?(?:should|ought to|meant to|could) (?:have |of )?(?:${TOLD}|${TELL})${WHAT}${SOONER}`,
+  `(?:(?:i|we) )?(?:should|ought to|meant to) (?:have |of )?(?:${TOLD}|${TELL})${WHAT}(?:${SOONER})?`,
+  `(?:(?:i|we) )?could (?:have |of )?(?:${TOLD}|${TELL})${WHAT}${SOONER}`,
   `(?:(?:i|we) )?(?:never|forgot to|didn't|haven't|clean forgot to) (?:${TELL}|wrote|${TOLD})${WHAT}(?:${SOONER})?`,
   '(?:(?:i|we) )?(?:nearly |almost |clean |completely |quite )?(?:forgot|forgotten)',
   `(?:(?:i'm|i am|we're) )?(?:a bit |a little |very |rather )?late (?:telling|writing|logging|noting|with|in telling)${WHAT}`,

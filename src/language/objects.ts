@@ -11,7 +11,7 @@ const PLANTISH =
   /^(?:cutting|cuttings|plant|plants|plug|plugs|liner|liners|tuber|tubers|crown|crowns|stool|stools|slip|slips|seedling|seedlings|baby|babies|stock|one|ones|others|other|rest|lot|lots|dud|duds|weakling|weaklings|straggler|stragglers|survivors|batch|batches|pot|pots|tray|trays|everything|pieces|bits|tips|tops|heads|them|em|those|these|it|they|tray's|lot's|batch's|rest's|root|roots|rooted|mush|compost|mother|division|divisions|dead|rotten|mouldy|weak|leggy|little|small|poor|best|strongest|biggest|first|last|few|couple|many|most|more|two|half|all|own|bigger|larger)$/;
 /** How or where to, with nothing named that it was done to. */
 const SOMEHOW =
-  /^(?:again|individually|separately|outside|inside|outdoors|indoors|home|away|off|out|on|up|in|back|over|down|overnight)$/;
+  /^(?:again|individually|separately|outside|inside|outdoors|indoors|home|away|off|out|on|up|in|back|over|across|through|down|overnight)$/;
 const FUNCTION =
   /^(?:the|a|an|my|our|whole|entire|of|some|to|and|then|but|so|i|we|have|has|had|just|also|too|now|from|with|for|at|by|into|onto|under|this|that|thats|that's|which|because|as|is|are|was|were|be|been|got|get|not|no|yet|already|finally|only|really|very|quite|properly|nicely|today|yesterday|me|us|you|he|she|who|there|here|after|before|each|every|per|about|or|even|still|when|where|if|while|again|please|sadly|unfortunately|alas|sorry|gone|went|going|did|do|done|found|oh|ah|um|er|anyway|anyhow)$/;
 const PREPOSITION =

@@ -24,7 +24,7 @@ export function actsOnThing(pieces: readonly Piece[], to: number): boolean {
   const another =
     /^(?:a|an|the|some)$/.test(wordAt(pieces, to + 1)) && !/^(?:the|a|an|my)$/.test(wordAt(pieces, to));
   let at = another ? to + 1 : to;
-  while (/^(?:on|off|out|up|round|over)$/.test(wordAt(pieces, at))) at++;
+  while (/^(?:on|off|out|up|round|over|across)$/.test(wordAt(pieces, at))) at++;
   while (/^(?:the|a|an|my|our|some)$/.test(wordAt(pieces, at)) || pieces[at]?.is === 'count') at++;
   // "Bought six bags of compost for …", "bought ten 9cm pots for …".
   if (/^(?:bag|bags|sack|sacks|bale|bales)$/.test(wordAt(pieces, at)) && wordAt(pieces, at + 1) === 'of')

@@ -29,8 +29,11 @@ export function recipientOf(
       ? wordsOf(pieces, hit.from + 1, hit.to - 1, tokens, text)
       : undefined;
   if (letHave !== undefined) return letHave;
-  // "Left three out for Mrs Abbery".
-  if (wordAt(pieces, hit.to - 1) === 'for')
+  // "Left three out for Mrs Abbery", "two went to the woman with the whippet".
+  if (
+    /^(?:for|to)$/.test(wordAt(pieces, hit.to - 1)) &&
+    !/^(?:be|live|stay|join)$/.test(wordAt(pieces, hit.to))
+  )
     return wordsOf(pieces, hit.to, nameEnd(pieces, hit.to, clause.to, tokens), tokens, text);
   if (hit.rule.sense === 'recipient first') {
     let start = clause.from;

@@ -13,19 +13,37 @@ const AROUND = whole`
 `;
 
 /** Behind a second number, which is then how many have not. */
-const HAVE_NOT = /^(?:haven't|hasn't|didn't|don't|not|aren't)$/;
+const HAVE_NOT = whole`
+  haven't|hasn't|didn't|don't|aren't|not
+  no|nope|nothing|still|without|to|unrooted|waiting
+`;
 
 /** Before a number to what asked "have they all?"; with nothing asked it corrects ("no, just 1"). */
 const NO = /^(?:no|nope|nah)$/;
 
+/** Before the number to go by: "2, or it might have been 3. Go with 3". */
+const SETTLES = whole`
+  (call|make|put) (it|that)|put down
+  (go|going|went|stick|sticking) with|settle (on|for)
+  we'll say|i'd say
+`;
+/** What may lead to it. */
+const SETTLING = whole`
+  call|make|put|go|going|stick|settle|with|on|for|down
+  might|could|been|we'll|i'll|let's|safe
+`;
+
 /** Whether the number behind one left open is the one to go by. */
 const settles = ({ settles: isSay }: Quantity, pieces: readonly Piece[], at: number): boolean =>
-  isSay === true || /^call (?:it|that)$/.test(`${wordAt(pieces, at - 2)} ${wordAt(pieces, at - 1)}`);
+  isSay === true || SETTLES.test(`${wordAt(pieces, at - 2)} ${wordAt(pieces, at - 1)}`);
 
 /** A quantity that is all the note says, fillers aside; vague where two are told ("two, maybe three"). */
 export function bareQuantity(pieces: readonly Piece[], asked: boolean): Quantity | undefined {
   let found: Quantity | undefined;
   let another = false;
+  const last = pieces.findLastIndex(
+    (piece, at) => piece.is === 'count' && at > 1 && settles(piece.quantity, pieces, at),
+  );
   for (const [at, piece] of pieces.entries()) {
     const text = piece.is === 'word' ? piece.text : '';
     if (piece.is === 'count') {
@@ -37,6 +55,7 @@ export function bareQuantity(pieces: readonly Piece[], asked: boolean): Quantity
       // "Three have, two haven't".
       else if (behind?.is === 'word' && HAVE_NOT.test(behind.text)) return found;
       // "Two, maybe three"; "five, I think, yes, five".
+      else if (at < last) continue;
       else if (pieces.length > 6 || piece.quantity.value === undefined) return undefined;
       else if (piece.quantity.value !== found.value) another = true;
     } else if (text === 'well' && found?.whole === 'all')
@@ -44,7 +63,7 @@ export function bareQuantity(pieces: readonly Piece[], asked: boolean): Quantity
     else if (text === 'half' && found === undefined) found = { share: [1, 2] };
     else if (piece.is === 'break' || piece.is === 'when' || AROUND.test(text)) continue;
     else if (text === "let's" && asked) continue;
-    else if (text === 'call' && found !== undefined) continue;
+    else if (SETTLING.test(text) && found !== undefined) continue;
     else if (at === 0 && asked && NO.test(text)) continue;
     else if (/^(?:maybe|or|possibly|perhaps)$/.test(text) && found !== undefined) continue;
     // "I make it five", but not "make it five".

@@ -7,7 +7,7 @@ const JOINING = wordsOf`
   the a an this that these those and or but then than so if as because while yes no not
   of to in into on onto from with without for at by under over off out up down back about around through during
   till until after before since per apiece
-  who what which when where why how that's thats it's what's whatever they're
+  who what which when where why how let's lets that's thats it's what's whatever they're
 `;
 
 /** Forms of the verbs that a telling is made of. */

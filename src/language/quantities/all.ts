@@ -11,23 +11,40 @@ const result = (tokens: readonly Token[], quantity: Quantity, to: number): Found
   to: pastOf(tokens, to),
 });
 
+/** "Bar two", "but for one", "apart from 3", "except the two at the back", "bar the runt": of no plant that is named. */
+function exceptedAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  const isApart = isPhraseAt(tokens, at, ['apart', 'from']) || isPhraseAt(tokens, at, ['but', 'for']);
+  if (!isApart && !BUT.test(textAt(tokens, at))) return undefined;
+  const from = at + (isApart || textAt(tokens, at + 1) === 'for' ? 2 : 1);
+  const isThose = textAt(tokens, from) === 'the';
+  const found = numberAt(tokens, isThose ? from + 1 : from);
+  if (found && (!isThose || endsAt(tokens, found.to)))
+    return result(tokens, { allBut: found.value }, found.to);
+  if (!/^(?:the|a|that|one)$/.test(textAt(tokens, from))) return undefined;
+  const noun = /^(?:wee|little|poor|weak|sad|scrawny|titchy|odd|last|end)$/.test(textAt(tokens, from + 1))
+    ? from + 2
+    : from + 1;
+  return RUNT.test(textAt(tokens, noun)) && endsAt(tokens, noun + 1)
+    ? result(tokens, { allBut: 1 }, noun + 1)
+    : undefined;
+}
+/** One of them, by what it is. */
+const RUNT = /^(?:runt|straggler|weakling|dud|sulker|laggard|titch|one)$/;
+const endsAt = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at] === undefined ||
+  tokens[at]?.is === 'mark' ||
+  /^(?:at|in|by|on|near|under|that|which|i|who)$/.test(textAt(tokens, at));
+
 /** "All", also as an adverb ("all in one pot", "all done"). */
 export function allAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
   // "What all did I do": no more than "what".
   if (/^(?:what|who|where|how)$/.test(textAt(tokens, at - 1))) return undefined;
   let next = at + 1;
-  if (BUT.test(textAt(tokens, next))) {
-    if (textAt(tokens, next + 1) === 'for') next++;
-    const found = numberAt(tokens, next + 1);
-    if (found) return result(tokens, { allBut: found.value }, found.to);
-  }
+  const but = exceptedAt(tokens, isPhraseAt(tokens, next, ['of', 'them']) ? at + 3 : next);
+  if (but) return but;
   if (textAt(tokens, next) === 'the') next++;
   const found = numberAt(tokens, next);
   if (found && found.value > 0) return result(tokens, { value: found.value }, found.to);
-  if (isPhraseAt(tokens, at + 1, ['of', 'them']) && BUT.test(textAt(tokens, at + 3))) {
-    const but = numberAt(tokens, at + 4);
-    if (but) return result(tokens, { allBut: but.value }, but.to);
-  }
   return tellsHow(tokens, at) ? undefined : result(tokens, { whole: 'all' }, at + 1);
 }
 
@@ -52,8 +69,9 @@ export const bothAt = (tokens: readonly Token[], at: number): FoundQuantity =>
     ? result(tokens, { whole: 'all' }, at + 2)
     : result(tokens, { value: 2, both: true }, at + 1);
 
+/** "Everything", "everything except two". */
 export const everythingAt = (tokens: readonly Token[], at: number): FoundQuantity =>
-  result(tokens, { whole: 'all' }, at + 1);
+  exceptedAt(tokens, at + 1) ?? result(tokens, { whole: 'all' }, at + 1);
 
 /** "Every one", "each and every one", "every one bar two". */
 export function everyAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
@@ -61,8 +79,7 @@ export function everyAt(tokens: readonly Token[], at: number): FoundQuantity | u
   if (isEach && !isPhraseAt(tokens, at + 1, ['and', 'every'])) return undefined;
   const end = pastEveryOne(tokens, isEach ? at + 3 : at + 1);
   if (end === undefined) return undefined;
-  const found = BUT.test(textAt(tokens, end)) ? numberAt(tokens, end + 1) : undefined;
-  return found ? result(tokens, { allBut: found.value }, found.to) : result(tokens, { whole: 'all' }, end);
+  return exceptedAt(tokens, end) ?? result(tokens, { whole: 'all' }, end);
 }
 
 /** Words of strength between "every" and "one". */

@@ -5,6 +5,7 @@ import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '
 import { KIN } from '../../somebody-else.js';
 import { causeAt } from '../loss/counted.js';
 import { cameToNothing } from '../loss/to-nothing.js';
+import { FOLK } from '../../somebody-else.js';
 import { isReceiver, sentByOthers } from '../other-people.js';
 
 /** "Order sent to Hexley for 60": wanted of them. */
@@ -64,8 +65,9 @@ export const sent: readonly Rule[] = [
         !followsWord(
           p,
           t,
-          /^(?:vicar|school|church|neighbours?|lady|man|market|hospice|club|society|shop|fete|fair|sale|stall|auction|raffle|office|pub|library|girls|lads|ladies|women|care|children)$/,
-        )) ||
+          /^(?:school|church|neighbours?|market|hospice|club|society|shop|fete|fair|sale|stall|auction|raffle|office|pub|library|women|care|couple|family|nurse|postie|milkman|farmer|builders?)$/,
+        ) &&
+        !followsWord(p, t, FOLK)) ||
       followsWord(p, t, /^start$/) ||
       /^(?!broken|other)./.test(causeAt(p, t) ?? '') ||
       // "Gone to their final home by the gate": planted.
@@ -74,6 +76,7 @@ export const sent: readonly Rule[] = [
       /^(?:be|have|look|grow|root|do|see)$/.test(wordAt(p, t)),
     phrasings: [
       '6 Salt Harrier off to the parish sale',
+      'two Salt Harrier went to the woman with the whippet',
       'four Salt Harrier went straight to Carol at work and then I moved the Tallow Bell to the greenhouse',
     ],
     mustNot: [

@@ -146,10 +146,10 @@ function isCarriedInto(pieces: readonly Piece[], to: number): boolean {
   );
 }
 
-/** All there is, no plant named, and a place that it was taken to or from; nothing was taken off anything. */
+/** All there is, or the others, no plant named, and a place that it was taken to or from; nothing was taken off anything. */
 function isAllOfPlace(pieces: readonly Piece[], to: number): boolean {
   const all = pieces[to];
-  if (all?.is !== 'count' || all.quantity.whole === undefined) return false;
+  if (all?.is !== 'count' || (all.quantity.whole === undefined && !all.quantity.besides)) return false;
   const end = pieces.findIndex((piece, at) => at > to && piece.is === 'break');
   const own = pieces.slice(to + 1, end < 0 ? undefined : end);
   return (

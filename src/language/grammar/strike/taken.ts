@@ -38,6 +38,7 @@ export const taken: readonly Rule[] = [
       'took six Salt Harrier out of the propagator',
       'took two Salt Harrier into work',
       'took the dead leaves off the Salt Harrier',
+      'took the other seven over to the windowsill',
     ],
   },
   {
