@@ -73,7 +73,11 @@ export function preferBeginnings(entries: readonly StandingEntry[]): readonly St
 /** All entries of the last note. */
 export function lastNote(ledger: Ledger): readonly StandingEntry[] {
   const last = ledger.standing.at(-1);
-  if (!last) return [];
+  return last ? noteOfLine(ledger, last) : [];
+}
+
+/** All entries of the note that the entry was told in. */
+export function noteOfLine(ledger: Ledger, last: StandingEntry): readonly StandingEntry[] {
   const source = last.journal.source;
   return ledger.standing.filter((each) =>
     source === null

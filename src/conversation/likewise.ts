@@ -28,9 +28,12 @@ export function saysLikewise(sitting: Sitting, text: string): boolean {
   const leans = bare !== words || SAME_PLACE.test(words);
   const last = leans || ANOTHER.test(words) ? lastEntry(sitting, words) : null;
   if (!last || bare === '' || bare.length > 60) return false;
-  const told = toldBy(sitting, bare);
+  const told = toldBy(sitting, last.kind === 'dispatch' ? toWhom(bare) : bare);
   const more =
-    leans && ofNumbers.has(last.kind) ? (moreIn(told, bare, last) ?? elsewhereIn(told, last)) : undefined;
+    leans && ofNumbers.has(last.kind)
+      ? (moreIn(told, bare, last) ??
+        elsewhereIn(told, FREE.test(bare) ? ({ ...last, how: 'given' } as LoggedEntry) : last))
+      : undefined;
   if (more) {
     takeNote(sitting, { entries: [more], asks: [] });
     return true;
@@ -103,6 +106,10 @@ function elsewhereIn(told: Told, last: LoggedEntry): ReadEntry | undefined {
   const own = withoutSlots(last, 'date', 'count', 'place', 'fromPlace', 'to');
   return { entry: { ...own, ...where, count: entry.count } as LoggedEntry, sources: {} };
 }
+
+/** "One for next door, gratis": given to them. */
+const FREE = /,? (?:gratis|free(?: of charge)?|for nothing|for free|as a present|on the house)$/i;
+const toWhom = (words: string): string => words.replace(FREE, '').replace(/^(\S+) for /i, '$1 to ');
 
 const SAME_AGAIN = /^(?:the )?same again\b/i;
 const SAME_PLACE =

@@ -86,13 +86,21 @@ function unknownLabel({ ledger, text }: Sitting): Plant | null {
 }
 
 /** "The rest" as a number, less what the same note named before; places by the name that the ledger has for them. */
-function inFull(sitting: Sitting, entry: LoggedEntry): LoggedEntry {
+function inFull(sitting: Sitting, told: LoggedEntry): LoggedEntry {
+  const entry = theOnlyOne(sitting, told);
   const rested =
     'count' in entry && entry.count === 'rest' ? { ...entry, ...theRest(sitting, entry) } : entry;
   const place =
     'place' in rested && rested.kind === 'tend' ? knownPlace(sitting.ledger, rested.place) : undefined;
   const from = 'fromPlace' in rested ? knownPlace(sitting.ledger, rested.fromPlace) : undefined;
   return { ...rested, ...(place ? { place } : {}), ...(from ? { fromPlace: from } : {}) };
+}
+
+/** "EF1 has died", of which one is left: nobody need be asked how many. */
+function theOnlyOne({ ledger }: Sitting, entry: LoggedEntry): LoggedEntry {
+  if ((entry.kind !== 'loss' && entry.kind !== 'dispatch') || 'count' in entry || !named(entry)) return entry;
+  const [only, another] = matching(ledger, plantOf(entry));
+  return only && !another && alive(only) === 1 ? { ...entry, count: 1 } : entry;
 }
 
 /** Silence in a note means the one batch that the note has named: "potted on the 10 Violet Ledger, lost the rest". */

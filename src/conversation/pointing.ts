@@ -1,5 +1,5 @@
 /** Which of several batches a note points at without naming it: the one that was just spoken of, or all of them. */
-import type { Batch } from '../ledger/batch.js';
+import { alive, type Batch } from '../ledger/batch.js';
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import { batchLabelled } from '../ledger/ledger.js';
 import { named } from '../ledger/reach.js';
@@ -33,13 +33,32 @@ export function batchPointedAt(
   entry: LoggedEntry,
   labels: readonly string[],
 ): Batch | null {
-  const came = cameOrCut(sitting, labels);
+  const came = cameOrCut(sitting, labels) ?? theOther(sitting, entry, labels);
   if (came) return came;
   if (named(entry as Plant)) return null;
   const oneMore = ONE_MORE.test(sitting.text) && sitting.ledger.standing.at(-1)?.entry.kind === entry.kind;
   if (!oneMore && !THEM.test(sitting.text)) return null;
   const spoken = lastSpokenOf(sitting, oneMore ? ONE_MORE_MS : SPOKEN_OF_MS);
   return spoken !== null && labels.includes(spoken) ? (batchLabelled(sitting.ledger, spoken) ?? null) : null;
+}
+
+/** So long may "the other one" mean what is left of what was told of. */
+const OTHER_MS = 14 * 24 * 3_600_000;
+
+/** "The other one has died too", of two: what is left of the batch that was spoken of; "the other lot": its fellow. */
+function theOther(sitting: Sitting, entry: LoggedEntry, labels: readonly string[]): Batch | null {
+  const said = /\bthe other(?: (one|lot|batch|pot|tray))?\b/i.exec(sitting.text);
+  if (!said || named(entry as Plant)) return null;
+  const { ledger } = sitting;
+  const spoken = ledger.batches.get(lastSpokenOf(sitting, OTHER_MS) ?? '');
+  if (!spoken) return null;
+  if (/^(?:lot|batch)$/i.test(said[1] ?? '')) {
+    const [only, another] = labels.filter(
+      (label) => label !== spoken.label && batchLabelled(ledger, label)?.variety === spoken.variety,
+    );
+    return only === undefined || another !== undefined ? null : (batchLabelled(ledger, only) ?? null);
+  }
+  return alive(spoken) === 1 && spoken.count > 1 && labels.includes(spoken.label) ? spoken : null;
 }
 
 /** "Two of the Copperplate plugs", "the cuttings": the only batch that came in, or was cut, of those on offer. */

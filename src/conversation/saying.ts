@@ -1,19 +1,15 @@
 /** A text from a grower: an answer, a button's words, an instruction, a question, a correction or a note. */
 import type { HeardWord, ReadNote } from '../language/note.js';
-import type { Amend, Entry, LoggedEntry, Plant } from '../ledger/entry.js';
-import { addsToLast } from './adding.js';
+import type { Amend, Entry, Plant } from '../ledger/entry.js';
 import { answer } from './answer-given.js';
 import { amend } from './amending.js';
-import { saysOther, saysOtherOnly, swapsBatch } from './correcting/swapping.js';
 import { answerQuestion } from './questions.js';
-import { noOther, notANote, notUnderstood, nothingWaits } from '../words/answers.js';
+import { notANote, notUnderstood, nothingWaits } from '../words/answers.js';
 import { type Context, isBare, pendingOf } from './answering.js';
 import { putsRight } from './correcting/beside-a-note.js';
-import { corrects, hasSecondThoughts, kindTold } from './correcting/few-words.js';
-import { hadByThem } from './had-by-them.js';
+import { hasSecondThoughts, kindTold } from './correcting/few-words.js';
 import { follow } from './instructing.js';
-import { onlyOfLastNote } from './last-note.js';
-import { saysLikewise } from './likewise.js';
+import { leansOnLast } from './leaning.js';
 import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './offering.js';
 import { readIn } from './reading.js';
@@ -29,7 +25,6 @@ import { tellsAgain } from './correcting/telling-again.js';
 import { undoLast } from './undoing.js';
 import { batchLabelled } from '../ledger/ledger.js';
 import { named } from '../ledger/reach.js';
-import { doubtsFirst } from './correcting/doubts.js';
 import { whichLedger } from '../words/instructions.js';
 import { asksAgain } from './repeating.js';
 import { asksWhichLedger, switchAsked } from './switching.js';
@@ -157,39 +152,6 @@ const isOfTheSame = (entry: Entry | undefined): boolean =>
 
 const isOfBefore = ({ kind }: Entry): boolean => kind === 'undo' || kind === 'amend';
 
-/** So long after a gift are "they" those who had it. */
-const THEY_MS = 3_600_000;
-
-/** Whether the words put right the last note or add to it, or the one that they reply to, and that is done or asked about. */
-function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Context): boolean {
-  const ofLastNote = isOfLastNote(sitting, read, context);
-  if (ofLastNote && hasSecondThoughts(text) && !saysOther(text) && corrects(sitting, text, context.lines))
-    return true;
-  const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
-  if ((silent || saysOtherOnly(text) || putsOther(text)) && swapsBatch(sitting, text, context.lines))
-    return true;
-  if (saysOtherOnly(text)) {
-    sitting.reply.text.push(noOther);
-    return true;
-  }
-  const had = hadByThem(sitting, onlyOfLastNote(sitting, THEY_MS)?.entry as LoggedEntry | undefined, text);
-  if (had) {
-    takeNote(sitting, had);
-    return true;
-  }
-  if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text))) return true;
-  return silent && corrects(sitting, text, context.lines);
-}
-
-/** "It was the other lot that lost two", "got that wrong, the other one". */
-function putsOther(text: string): boolean {
-  return (
-    saysOther(text) &&
-    (doubtsFirst.test(text.trim()) ||
-      /^(?:(?:no|nope)[,.]? )?(?:it|that|they|those) (?:was|were)\b/i.test(text.trim()))
-  );
-}
-
 function actOn(sitting: Sitting, entry: Entry, text: string, context: Context): void {
   switch (entry.kind) {
     case 'amend':
@@ -226,22 +188,6 @@ function callsIt(
     Object.keys(set).join() === 'count' &&
     !named(about) &&
     (last === undefined || last.postedAt <= prompt.givenAt)
-  );
-}
-
-/** "Sorry, just one", "and another two": said of the last note, not to a prompt that was given since or that it replies to. */
-function isOfLastNote(
-  { ledger }: Sitting,
-  { entries }: ReadNote,
-  { prompts, explicit, ask }: Context,
-): boolean {
-  const last = ledger.standing.at(-1)?.journal;
-  const [prompt] = prompts;
-  return (
-    last !== undefined &&
-    entries.every(({ entry }) => entry.kind === 'answer' || entry.kind === 'remark') &&
-    (prompt === undefined || (!explicit && last.postedAt > prompt.givenAt)) &&
-    (!ask || last.postedAt > ask.askedAt)
   );
 }
 

@@ -44,6 +44,18 @@ export function proposeRestatement(
     if (variety === undefined) return undefined;
     set = { variety };
   }
+  // "Wrong name, it's Tallow Ball": what was taken for a slip of the pen.
+  const respelt =
+    first && !second && !plant && set['variety'] !== undefined && /\bname\b/.test(lineOf(pieces, utterance))
+      ? spelledAnew(first, first, utterance, String(set['variety']))
+      : undefined;
+  if (respelt !== undefined)
+    return {
+      kind: 'amend',
+      rule: 'it was <value>',
+      slots: { set: { variety: respelt } },
+      draft: { plant: { variety: String(set['variety']) } },
+    };
   return {
     kind: 'amend',
     rule: 'it was <value>',

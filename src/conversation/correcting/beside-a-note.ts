@@ -11,6 +11,7 @@ import { contradicts } from './contradicting.js';
 import { recallsDeed, withoutVocative } from './deed-recalled.js';
 import { LONGEST } from './doubts.js';
 import { kindTold } from './few-words.js';
+import { findsMore } from './found-more.js';
 import { isAnswering } from './is-answering.js';
 
 const JOINT =
@@ -74,4 +75,7 @@ function amendsAlone(
 const rights = (sitting: Sitting, text: string, read: ReadNote, context: Context): boolean =>
   contradicts(sitting, text, read, context) ||
   recallsDeed(sitting, text, context) ||
+  (!isAnswering(sitting, context) &&
+    read.entries.every(({ entry }) => !isLogged(entry) || entry.kind === 'remark') &&
+    findsMore(sitting, text)) ||
   comesBack(sitting, text);

@@ -14,6 +14,8 @@ const PARCEL = '(?:plugs?|plug plants|liners|delivery|parcel|order|consignment|b
 export const FORMS: readonly RegExp[] = [
   // "The three Moss Cardinal I lost were four", "the ten potted on were nine".
   `(?:the|those|my) (?<which>.{1,40}?) ?${DID}${WAS}(?<value>.{1,30})`,
+  // "It was two she had", "it was five Mossie got off me".
+  `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,20}?)(?: of them)? (?:that )?(?<theirs>\\p{L}[\\p{L}'’]*)(?: only| just)? (?:had|got|took|bought|went off with|ended up with)(?: (?:off|from) (?:me|us))?`,
   // "It was four I gave Idris".
   `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,30}?) ${DID}`,
   // "It was four that went to Idris".

@@ -63,9 +63,12 @@ interface Recalled {
 /** Which deed is recalled, and its value; null where the words are no such thing. */
 function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | null {
   const { which = '', how = '', verb, noun = '', value = '', counted, gone, day = '', who, whose } = said;
-  const { stood, back, had, came, gave, late, by } = said;
+  const { stood, back, had, came, gave, late, by, theirs } = said;
+  // "It was two I had".
+  if (theirs !== undefined && /^(?:i|we|you)$/i.test(theirs)) return null;
   // What she got was given to her.
-  const hadBy = who !== undefined || (whose !== undefined && /^(?:got|bought|had)$/i.test(verb ?? ''));
+  const hadBy =
+    (who ?? theirs) !== undefined || (whose !== undefined && /^(?:got|bought|had)$/i.test(verb ?? ''));
   if (who !== undefined && !hasSecondThoughts(text) && !FEWER.test(text)) return null;
   // "3 to Peg" alone is a gift more; "actually Peg took three more" is told besides.
   if ((had ?? late) !== undefined && !hasSecondThoughts(text)) return null;
@@ -101,7 +104,7 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
       return kind === undefined ? isCalled(noun, each.entry) : each.entry.kind === kind;
     },
     setOf: (each) => (by === undefined ? (set ?? lotSaid(sitting, bare, each)) : outBy(each, set, by)),
-    about: `${which} ${how} ${day} ${who ?? ''} ${had ?? gave ?? ''} ${bare === about ? '' : about}`,
+    about: `${which} ${how} ${day} ${who ?? theirs ?? ''} ${had ?? gave ?? ''} ${bare === about ? '' : about}`,
   };
 }
 
@@ -138,7 +141,10 @@ const SHORTEST = 14;
 
 /** "…, Ines. I counted the pots", "… a dozen in the end, she came back for two more": without whom it is said to and why. */
 function withoutAsides(sitting: Sitting, text: string): string {
-  const said = withoutVocative(text).replace(/, \p{Lu}\p{L}+(?=[.!]|$)/u, '');
+  const said = withoutVocative(text.replace(/^['’]?twas\b/i, 'it was')).replace(
+    /, \p{Lu}\p{L}+(?=[.!]|$)/u,
+    '',
+  );
   const aside = /[.!,] (?:i|we|she|he|they|one|two|turns out|just)\b[^.!?]{0,60}[.!]?$/i.exec(said);
   // "It was four I gave Idris. I lost 2 Moss Cardinal today": a deed is no aside.
   const isAside =

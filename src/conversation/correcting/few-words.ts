@@ -13,12 +13,12 @@ import { lotSaid } from './lots.js';
 import { noteOf, readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
 
-/** "No, three": a number alone that is denied and told again. */
-const noNumber = /^no[, ]+(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)[.!]?$/i;
+/** "No, three", "well, seven": a number alone that is denied and told again. */
+const noNumber = /^(?:no|well)[, ]+(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)[.!]?$/i;
 
 /** "4 actually, there was another under the leaves": how it came out. */
 const WHY =
-  /, (?:there (?:was|were)|one (?:was|had been)|another (?:was|had)|found|i (?:had )?(?:missed|found|forgot|miscounted|misread))\b[^,;.]{0,60}$/i;
+  /, (?:there (?:was|were)|(?:one|two|another) (?:was|were|had|got|fell|came|went|broke|snapped|dropped|died|rotted|turned)|found|i (?:had )?(?:missed|found|forgot|miscounted|misread))\b[^,;.]{0,60}$/i;
 
 /** Whether the text takes back what was just said, by its first words or its last. */
 export function hasSecondThoughts(text: string): boolean {
@@ -29,7 +29,7 @@ export function hasSecondThoughts(text: string): boolean {
 const itWas =
   /^(?:it|that|this|they|those|these|(?:the )?(?:cause|place|date|day|count|number|size))(?: \d+)?(?:['’]s| is| was| were| came| arrived| happened| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$/i;
 /** "Sorry, three". */
-const afterThought = /^(?:just |only |make that |in )?(.{1,40})$/i;
+const afterThought = /^(?:well |just |only |make that |in )?(.{1,40})$/i;
 const onlyDid =
   /^(?:no[, ]+|sorry[, ]+|well[, ]+|actually[, ]+)?(?:i |we )?(?:only|just) (?:did|managed|got round to) (.{1,30})$/i;
 /** "Did those yesterday". */
@@ -104,7 +104,7 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     wentTo.exec(words) ??
     (hasSecondThoughts(text) ? (thereWere.exec(words) ?? afterThought.exec(words)) : null);
   const value = (was?.[1] ?? '').trim();
-  const set = was && (slotIn(sitting, value) ?? otherLot(sitting, value, meant));
+  const set = was && (slotIn(sitting, value) ?? otherLot(sitting, value, meant) ?? ofTheRest(sitting, value));
   if (!set) return false;
   amend(sitting, { kind: 'amend', set }, meant);
   return true;
@@ -115,6 +115,22 @@ function otherLot(sitting: Sitting, words: string, meant: readonly Line[]): Amen
   const { ledger } = sitting;
   const [only, another] = meant.length > 0 ? standingOn(ledger, meant) : lastNote(ledger);
   return only && !another ? lotSaid(sitting, words, only) : null;
+}
+
+/** "No, only three of the rest": so many more than had rooted at the look before. */
+function ofTheRest(sitting: Sitting, words: string): Amend['set'] | null {
+  const [, said = ''] =
+    /^(\S+)(?: more)? of (?:the )?(?:rest|others?|remaining(?: ones)?)$/i.exec(words) ?? [];
+  const more = said === '' ? null : numberIn(sitting, said);
+  const { ledger } = sitting;
+  const [last, another] = lastNote(ledger);
+  if (more === null || last?.entry.kind !== 'check' || another) return null;
+  const before = ledger.standing.findLast(
+    ({ entry, touched, line }) =>
+      entry.kind === 'check' && line < last.line && touched[0] === last.touched[0],
+  );
+  const { rooted } = (before?.entry ?? {}) as { readonly rooted?: unknown };
+  return typeof rooted === 'number' ? { rooted: rooted + more } : null;
 }
 
 /** The one slot that a few words can mean: a day, a number, a batch, a variety or a place of this ledger. */

@@ -6,7 +6,7 @@ import { named } from '../../ledger/reach.js';
 import { putRightBy, setSlots } from '../amending.js';
 import { standingOn } from '../deeds.js';
 import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts, withoutNoise } from './doubts.js';
-import { fell, lastNote, type Slots } from '../entry-meant.js';
+import { fell, noteOfLine, type Slots } from '../entry-meant.js';
 import { isLogged, takeNote } from '../noting.js';
 import type { Sitting } from '../sitting.js';
 import { plantSaid, withoutSlots } from '../slots.js';
@@ -45,8 +45,11 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
   if (!only || words.length > LONGEST || BESIDES.test(bare.replace(FEWER, ''))) return false;
   const isFew = FEWER.test(bare);
   // "Sorry, I potted them on on Sunday", "only lost the one": those of the note before.
-  const isOfThem = THOSE.test(words) || isFew || isUndone || TAKEN_BACK.test(words);
-  const ofThose = !another && isOfThem && (asks.every(({ slot }) => slot === 'batch') || isDayAlone(only));
+  // "Sorry, I took 8": nobody excuses what was taken.
+  const isStrike = only.entry.kind === 'strike' && doubtsFirst.test(words);
+  const isOfThem = THOSE.test(words) || isFew || isUndone || TAKEN_BACK.test(words) || isStrike;
+  const isPlantAsked = asks.every(({ slot }) => slot === 'batch' || (isStrike && slot === 'variety'));
+  const ofThose = !another && isOfThem && (isPlantAsked || isDayAlone(only));
   if (asks.length > 0 && !ofThose) return false;
   const isTakenBack = isUndone || TAKEN_BACK.test(words) || doubtsFirst.test(words) || doubtsLast.test(words);
   if (asks.length === 0 && OF_ANOTHER.test(words) && wasOfOther(sitting, entries)) return true;
@@ -113,9 +116,10 @@ function lately(
   within: number,
   isDenied: boolean,
 ): readonly StandingEntry[] {
-  const last = ledger.standing.at(-1)?.journal;
-  const own = (isDenied || last?.by === origin.by) && last?.source?.chat === world.chat;
-  return own && last && origin.at - last.at <= within ? lastNote(ledger) : [];
+  // In a group each grower's own last note, unless that of another is denied.
+  const last = ledger.standing.findLast(({ journal }) => isDenied || journal.by === origin.by);
+  const isHere = last?.journal.source?.chat === world.chat;
+  return last && isHere && origin.at - last.journal.at <= within ? noteOfLine(ledger, last) : [];
 }
 
 /** Whether it is the same kind of deed, and of that plant where one is given. */

@@ -38,7 +38,16 @@ function valueOf(piece: Piece, line: string): Readonly<Record<string, unknown>> 
  * "Grandads Elbow should be Grandad's Elbow": what was taken for a slip of the pen is the new name; nothing where both
  * are written alike.
  */
-export function spelledAnew(old: Piece, fresh: Piece, utterance: Utterance): string | undefined {
+export function spelledAnew(
+  old: Piece,
+  fresh: Piece,
+  utterance: Utterance,
+  known?: string,
+): string | undefined {
   const written = textOf([fresh], utterance);
-  return written === textOf([old], utterance) ? undefined : titleCase(written);
+  const isSame =
+    known === undefined
+      ? written === textOf([old], utterance)
+      : written.toLowerCase() === known.toLowerCase();
+  return isSame ? undefined : titleCase(written);
 }

@@ -38,7 +38,7 @@ const OTHERS_FOUND = anyOf`
   (one|two|another|some) had (already |just )?${anyOf`
     snapped|broken|died|rotted|flopped|wilted|gone|failed|fallen over|dried up
   `}
-  the others? (just |only |really )?(needed|wanted)\b.{0,30}
+  the (others?|rest)(('s| is| are| was| were)? (just|only|really|still|fine|alive|grand|ok)| (just |only |really )?(needed|wanted))\b.{0,30}
   pots (has|had|have|got|has got) some in (it|them)
 `;
 

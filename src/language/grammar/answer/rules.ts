@@ -24,7 +24,7 @@ const OPEN = leading`
 const CLOSE = trailing`
   thanks|thank you|cheers|pls|please|sorry|sadly|unfortunately|(i am|i'm) afraid
   mate|boss|love|duck|pet|hun|pal|chuck|lad|lads|lol
-  so far|for now|today|now|this time|yet|still|at all|too|as well
+  so far|for now|today|now|then|this time|yet|still|at all|too|as well
   i think|actually|really|of course|surely|indeed|honest|honestly|aye|grand
 `;
 

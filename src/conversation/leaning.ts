@@ -1,0 +1,65 @@
+/** What leans on the last note, or the one that it replies to: puts it right, adds to it, or says the same of another plant. */
+import type { ReadNote } from '../language/note.js';
+import type { LoggedEntry } from '../ledger/entry.js';
+import { noOther } from '../words/answers.js';
+import { addsToLast } from './adding.js';
+import type { Context } from './answering.js';
+import { doubtsFirst } from './correcting/doubts.js';
+import { corrects, hasSecondThoughts } from './correcting/few-words.js';
+import { saysOther, saysOtherOnly, swapsBatch } from './correcting/swapping.js';
+import { hadByThem } from './had-by-them.js';
+import { onlyOfLastNote } from './last-note.js';
+import { saysLikewise } from './likewise.js';
+import { takeNote } from './noting.js';
+import type { Sitting } from './sitting.js';
+import { restWentOut } from './went-out.js';
+
+/** So long after a gift are "they" those who had it. */
+const THEY_MS = 3_600_000;
+
+/** Whether the words put right the last note or add to it, or the one that they reply to, and that is done or asked about. */
+export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Context): boolean {
+  const ofLastNote = isOfLastNote(sitting, read, context);
+  if (ofLastNote && hasSecondThoughts(text) && !saysOther(text) && corrects(sitting, text, context.lines))
+    return true;
+  const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
+  if ((silent || saysOtherOnly(text) || putsOther(text)) && swapsBatch(sitting, text, context.lines))
+    return true;
+  if (saysOtherOnly(text)) {
+    sitting.reply.text.push(noOther);
+    return true;
+  }
+  const had = hadByThem(sitting, onlyOfLastNote(sitting, THEY_MS)?.entry as LoggedEntry | undefined, text);
+  if (had) {
+    takeNote(sitting, had);
+    return true;
+  }
+  if (silent && restWentOut(sitting, text)) return true;
+  if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text))) return true;
+  return silent && corrects(sitting, text, context.lines);
+}
+
+/** "It was the other lot that lost two", "got that wrong, the other one". */
+function putsOther(text: string): boolean {
+  return (
+    saysOther(text) &&
+    (doubtsFirst.test(text.trim()) ||
+      /^(?:(?:no|nope)[,.]? )?(?:it|that|they|those) (?:was|were)\b/i.test(text.trim()))
+  );
+}
+
+/** "Sorry, just one", "and another two": said of the last note, not to a prompt that was given since or that it replies to. */
+function isOfLastNote(
+  { ledger }: Sitting,
+  { entries }: ReadNote,
+  { prompts, explicit, ask }: Context,
+): boolean {
+  const last = ledger.standing.at(-1)?.journal;
+  const [prompt] = prompts;
+  return (
+    last !== undefined &&
+    entries.every(({ entry }) => entry.kind === 'answer' || entry.kind === 'remark') &&
+    (prompt === undefined || (!explicit && last.postedAt > prompt.givenAt)) &&
+    (!ask || last.postedAt > ask.askedAt)
+  );
+}
