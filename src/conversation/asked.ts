@@ -39,8 +39,9 @@ export function settleAsk(sitting: Sitting, ask: Ask, text: string, read: ReadNo
     case 'dependants':
     case 'heard':
     case 'bringIn':
-      if (yes === null) return false;
-      choose(sitting, ask, yes === 'yes' ? 0 : null);
+      if (asked.ask === 'repeat' && isSecondTime(text)) choose(sitting, ask, 0);
+      else if (yes === null) return false;
+      else choose(sitting, ask, yes === 'yes' ? 0 : null);
       return true;
     case 'howMany': {
       const rooted =
@@ -188,6 +189,11 @@ export function choose(sitting: Sitting, ask: Ask, index: number | null): void {
       return;
   }
 }
+
+/** "No, that's two more", "a separate two". */
+const isSecondTime = (text: string): boolean =>
+  /\b(?:more|another|other|separate|different|new|fresh|extra)\b/i.test(text) &&
+  !/\b(?:once|same|duplicate|not (?:another|again)|no more|no other)\b/i.test(text);
 
 function yesIn(text: string): Yes {
   if (/^\s*(?:yes|yep|yeah|aye|y|ok|okay|sure|right|correct|again|another|a second time)\b/i.test(text))

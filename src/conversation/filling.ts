@@ -162,13 +162,16 @@ function numberIn(text: string): number | null {
   const words = text.trim().split(/\s+/).length;
   const alone = /(?<![^\s("'~])\d{1,6}(?![^\s)"'.,!?;:])/.exec(text);
   if (numbers.length !== 1 || !alone || words > 5) return null;
+  // "Back in 10", "not till 5": of the clock.
+  if (/\b(?:in|at|till|until|by|after) $/i.test(text.slice(0, alone.index))) return null;
   return OTHER_THINGS.test(text.slice(alone.index + alone[0].length)) ? null : Number(alone[0]);
 }
 
 function nameIn(text: string, isAnswer: boolean): string | null {
   const name = text
     .trim()
-    .replace(/^(?:it was|it's|it’s|they were|they['’]re|the|of|some|cuttings of)\s+/i, '')
+    .replace(/^(?:it was|it's|it’s|they were|they['’]re|that['’]s|that was)\s+/i, '')
+    .replace(/^(?:the|of|some|my|cuttings of)\s+/i, '')
     .replace(/[.!?"“”]+/g, '');
   if (
     isAnswer ||

@@ -5,9 +5,10 @@ import { named, plantOf } from '../ledger/reach.js';
 import type { ReadNote } from '../language/note.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
+import { plantSaid } from './slots.js';
 
 const THEY =
-  /^(?:(?:and|oh|but|then|also|plus)[, ]+)*(?:he|she|they)(?:['’](?:s|ve|d))? (?:also |then |even |then also |both |each )?(?:took|had|got|bought|went off with|went home with|walked off with|left with|picked up)(?: away| home)? (?!cuttings|slips)(.{3,60})$/i;
+  /^(?:(?:and|oh|but|then|also|plus)[, ]+)*(?:he|she|they) (?:also |then |even |then also |both |each )?(?:took|had|got|bought|went off with|went home with|walked off with|left with|picked up)(?: away| home)? (?!cuttings|slips)(.{3,60})$/i;
 /** Cut from the plants, and not given. */
 const CUT = /\b(?:cuttings?|slips?|tips?|nodes?|heels?)\b/i;
 
@@ -24,9 +25,9 @@ export function hadByThem(sitting: Sitting, last: LoggedEntry | undefined, text:
   const { to, how = 'given' } = last;
   const { entries, asks } = readIn(sitting, `gave ${what}`);
   const isTold = entries.every(
-    ({ entry }) =>
+    ({ entry, sources }) =>
       entry.kind === 'dispatch' &&
-      named(entry as Plant) &&
+      named(plantSaid(entry as Plant, sources)) &&
       matching(sitting.ledger, plantOf(entry as Plant)).length > 0,
   );
   if (entries.length === 0 || !isTold) return null;

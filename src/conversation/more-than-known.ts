@@ -12,7 +12,7 @@ const AT_FIRST =
   '(?: (?:cuttings|of them|plugs|plants))*(?:,? not \\w+)?(?: (?:to (?:start|begin) with|originally|at first|at the start|in the first place|in all|altogether|then|after all))*';
 const FORMS: readonly RegExp[] = [
   `(?:there|it|they|i|we)(?: must| should| ought to) ?(?:have|['’]ve|of) (?:been|had|taken|struck|cut|put in|started with|bought|got) (?:about )?${NUMBER}${AT_FIRST}`,
-  `(?:i|we) (?:actually |really |in fact )?(?:took|struck|cut|started with|bought|got|had)(?: in fact| actually)? ${NUMBER}${AT_FIRST}`,
+  `(?:i|we)(?:['’]d(?: had)?| (?:actually |really |in fact )?(?:took|struck|cut|started with|bought|got|had))(?: in fact| actually)? ${NUMBER}${AT_FIRST}`,
   `(?:it was|there were) ${NUMBER}(?: cuttings| plugs)? (?:that )?(?:i|we) (?:took|struck|cut|started with|bought|got|had)${AT_FIRST}`,
   `(?:it was|there were|it should (?:be|have been)|there should be|make (?:it|that)) ${NUMBER} (?:cuttings |plugs )?(?:to (?:start|begin) with|originally|at first|at the start|in the first place)${AT_FIRST}`,
 ].map((form) => new RegExp(`^${form}[.!]?$`, 'iu'));
@@ -26,7 +26,10 @@ export function moreThanKnown(
   text: string,
 ): LoggedEntry | null {
   if (!refusal || !('wanted' in refusal) || !('batch' in refusal) || text.length > LONGEST) return null;
-  const words = withoutDoubts(text.trim().replace(LEADS, ''));
+  const words = withoutDoubts(text.trim().replace(LEADS, '')).replace(
+    /, (?:i |we )?(?:miscounted|counted wrong|forgot|missed)\b.{0,40}$/i,
+    '',
+  );
   const said = FORMS.map((form) => form.exec(words)?.groups?.['number']).find((each) => each !== undefined);
   const number = said === undefined ? null : numberIn(sitting, said);
   if (number === null || number < refusal.wanted) return null;

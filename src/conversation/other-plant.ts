@@ -60,6 +60,11 @@ function otherBatch(sitting: Sitting, { batch }: Plant, text: string): Plant | n
 /** "Sorry, Salt Harrier". */
 function plantAlone(sitting: Sitting, text: string): Plant | null {
   const words = text.trim().replace(/[.!]$/, '');
+  // "Slate Widow even": better said so.
+  const even = / (?:even|rather)$/i.test(words)
+    ? slotIn(sitting, words.replace(/,? (?:even|rather)$/i, ''))
+    : null;
+  if (even && named(plantOf(even))) return plantOf(even);
   const set =
     doubtsFirst.test(words) || /^(?:no|nope|nah)[, ]/i.test(words)
       ? slotIn(sitting, withoutDoubts(words))

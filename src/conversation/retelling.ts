@@ -21,7 +21,7 @@ const MORE: Partial<Record<LoggedEntry['kind'], readonly string[]>> = {
 const FEW_WORDS = 3;
 /** What may stand before the number of an answer. */
 const LEADS =
-  /^(?:(?:oh|um|er|erm|eh|well|right|ok|okay|so|just|only|about|around|roughly|the|it was|it's|that was|that's|there were|there are|there was|they were|they are|they're|i (?:made|make|took|did|counted|got|think|reckon|have made|have)(?: it)?|(?:it |that |they )?(?:came|comes|come) to|makes|call it|say|i'd say|must be|must have been|probably) )+/i;
+  /^(?:(?:oh|lol|haha|hmm|fine|um|er|erm|eh|well|right|ok|okay|so|just|only|about|around|roughly|the|it was|it's|that was|that's|there were|there are|there was|they were|they are|they're|i (?:made|make|took|did|counted|got|think|reckon|have made|have)(?: it)?|(?:it |that |they )?(?:came|comes|come) to|makes|call it|say|i'd say|must be|(?:it |there )?must(?:['’]ve| have) been|that can['’]?t be right|can['’]?t be right|probably) )+/i;
 const VAGUE = /\b(?:at (?:most|least)|or so|thing|of the|of these)\b/i;
 /** "Four in each pot, so 12": what it comes to, told last. */
 const TOTAL =

@@ -19,6 +19,7 @@ import { greets, start } from './starting.js';
 import type { Ask } from './talk.js';
 import type { Sitting } from './sitting.js';
 import { putsOff } from './not-now.js';
+import { putsBack } from './putting-back.js';
 import { snoozePrompts } from './snoozing.js';
 import { tap } from './tapping.js';
 import { tellsAgain } from './correcting/telling-again.js';
@@ -60,6 +61,10 @@ export function sayText(
   if (button) {
     remember(sitting, text, false);
     tap(sitting, button.data, button.key);
+    return;
+  }
+  if (putsBack(sitting, text)) {
+    remember(sitting, text, false);
     return;
   }
   if (!context.ask && context.prompts.length > 0 && putsOff(text)) {

@@ -53,7 +53,7 @@ const CHANGE =
 
 /** "I told you 15 got potted on yesterday but there were only 14". */
 const SAID =
-  /^(?!.*\b(?:now|left|still)\b)(?:sorry,? |no,? )?(?:i|we) (?:said|told you|put|wrote|logged|noted|typed) (.{1,60}?),? but (?:really |actually )?(?:(?:it|there|they|that) (?:was|were|is|are|should be|should have been)|it['’]s|they['’]re|they['’]d|they had|there['’]s|that['’]s) (?:only |really |actually |just )*([^,;.!?]{1,20})[.!]?$/i;
+  /^(?!.*\b(?:now|left|still)\b)(?:sorry,? |no,? |(?:(?:i|we)(?:['’]ve)? )?just (?:noticed|seen|spotted|realised|realized) (?:that )?)?(?:i|we) (?:said|told you|put|wrote|logged|noted|typed) (.{1,60}?)(?:,? but|,) (?:really |actually )?(?:(?:it|there|they|that) (?:was|were|is|are|should be|should have been)|it['’]s|they['’]re|they['’]d|they had|there['’]s|that['’]s) (?:only |really |actually |just )*([^,;.!?]{1,20}?)(?: (?:in|on) (?:the|it|there)\b[^,;.!?]{0,20})?[.!]?$/i;
 
 /** The one contrast of a note that says nothing else; undefined where it makes none. */
 export function contrastIn(note: Note): Contrast | undefined {

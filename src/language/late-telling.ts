@@ -14,9 +14,10 @@ const EXCUSES: readonly RegExp[] = [
   `(?:(?:i|we) )?(?:should|ought to|meant to) (?:have |of )?(?:${TOLD}|${TELL})${WHAT}(?:${SOONER})?`,
   `(?:(?:i|we) )?could (?:have |of )?(?:${TOLD}|${TELL})${WHAT}${SOONER}`,
   `(?:(?:i|we) )?(?:never|forgot to|didn't|haven't|clean forgot to) (?:${TELL}|wrote|${TOLD})${WHAT}(?:${SOONER})?`,
+  'sorry to (?:be (?:a pain|a nuisance|a bother)|bother you|pester you|trouble you|keep on|go on)(?: again)?',
   '(?:(?:i|we) )?(?:nearly |almost |clean |completely |quite )?(?:forgot|forgotten)',
   `(?:(?:i'm|i am|we're) )?(?:a bit |a little |very |rather )?late (?:telling|writing|logging|noting|with|in telling)${WHAT}`,
-].map((excuse) => new RegExp(`^${leading('sorry|oops|oh|ah|and|i know')}${excuse}$`));
+].map((excuse) => new RegExp(`^${leading('sorry(?! to)|oops|oh|ah|and|i know')}${excuse}$`));
 
 /** No excuse is longer. */
 const LONGEST = 14;

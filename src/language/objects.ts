@@ -13,7 +13,7 @@ const PLANTISH =
 const SOMEHOW =
   /^(?:again|individually|separately|outside|inside|outdoors|indoors|home|away|off|out|on|up|in|back|over|across|through|down|overnight)$/;
 const FUNCTION =
-  /^(?:the|a|an|my|our|whole|entire|of|some|to|and|then|but|so|i|we|have|has|had|just|also|too|now|from|with|for|at|by|into|onto|under|this|that|thats|that's|which|because|as|is|are|was|were|be|been|got|get|not|no|yet|already|finally|only|really|very|quite|properly|nicely|today|yesterday|me|us|you|he|she|who|there|here|after|before|each|every|per|about|or|even|still|when|where|if|while|again|please|sadly|unfortunately|alas|sorry|gone|went|going|did|do|done|found|oh|ah|um|er|anyway|anyhow)$/;
+  /^(?:the|a|an|my|our|whole|entire|of|some|to|and|then|but|so|i|we|have|has|had|just|also|too|now|from|with|for|at|by|into|onto|under|this|that|thats|that's|which|because|as|well|is|are|was|were|be|been|got|get|not|no|yet|already|finally|only|really|very|quite|properly|nicely|today|yesterday|me|us|you|he|she|who|there|here|after|before|each|every|per|about|or|even|still|when|where|if|while|again|please|sadly|unfortunately|alas|sorry|gone|went|going|did|do|done|found|oh|ah|um|er|anyway|anyhow)$/;
 const PREPOSITION =
   /^(?:to|with|from|for|in|into|on|onto|at|by|along|beside|behind|round|around|near|under|against|before|after|during|while|when)$/;
 const OTHERS = /^(?:his|her|their|hers|theirs|your)$/;

@@ -17,9 +17,10 @@ export function twoPutRight(
   note: Note,
 ): readonly Proposal[] | undefined {
   if (pieces.length > LONGEST) return undefined;
-  for (const [at, piece] of pieces.entries()) {
-    const joins = piece.is === 'break' || wordAt(pieces, at) === 'and';
-    const [before, behind] = [pieces.slice(0, at), pieces.slice(at + 1)];
+  const row = withoutHeading(pieces);
+  for (const [at, piece] of row.entries()) {
+    const joins = piece.is === 'break' || wordAt(row, at) === 'and';
+    const [before, behind] = [row.slice(0, at), row.slice(at + 1)];
     if (!joins || !tellsValue(before) || !tellsValue(behind)) continue;
     const first = proposeRestatement(before, utterance, note);
     const second =
@@ -29,6 +30,17 @@ export function twoPutRight(
     if (first && second && areApart(first, second)) return [first, second];
   }
   return undefined;
+}
+
+/** "Two corrections: the dahlia was 10, …" without what only says that they come. */
+function withoutHeading(pieces: readonly Piece[]): readonly Piece[] {
+  const at = pieces.findIndex(({ is }) => is === 'break');
+  const announces = pieces
+    .slice(0, Math.max(at, 0))
+    .some((_, n) =>
+      /^(?:corrections?|changes|fixes|amendments?|edits|mistakes|errors)$/.test(wordAt(pieces, n)),
+    );
+  return announces && at < 6 ? pieces.slice(at + 1) : pieces;
 }
 
 const tellsValue = (row: readonly Piece[]): boolean => row.some(({ is }) => is !== 'word' && is !== 'break');

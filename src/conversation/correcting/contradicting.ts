@@ -9,7 +9,7 @@ import { named } from '../../ledger/reach.js';
 import { amend, setSlots } from '../amending.js';
 import type { Context } from '../answering.js';
 import { withoutVocative } from './deed-recalled.js';
-import { LONGEST } from './doubts.js';
+import { LONGEST, withoutDoubts } from './doubts.js';
 import { isAnswering } from './is-answering.js';
 import { standingOn } from '../deeds.js';
 import { fell, isAbout, lastNote, type Slots } from '../entry-meant.js';
@@ -38,7 +38,9 @@ const REGRET =
 /** Whether the text contradicts what stands in the ledger, and that is put right. */
 export function contradicts(sitting: Sitting, text: string, read: ReadNote, context: Context): boolean {
   if (text.length > LONGEST || isAnswering(sitting, context)) return false;
-  const contrast = contrastIn(noteOf(sitting, withoutVocative(text)));
+  // "That was 3, and there were 11 taken, not 12": two things.
+  if (read.entries.length > 1 && read.entries.every(({ entry }) => entry.kind === 'amend')) return false;
+  const contrast = contrastIn(noteOf(sitting, withoutDoubts(withoutVocative(text))));
   if (!contrast || AGAIN.test(text) || REGRET.test(text) || saysOther(text)) return false;
   const { ledger } = sitting;
   const denied = contrast.denied.variety;

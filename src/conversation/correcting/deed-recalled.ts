@@ -10,7 +10,7 @@ import { dayAloneIn } from '../day-in.js';
 import { standingOn } from '../deeds.js';
 import { FORMS } from './deed-forms.js';
 import { doubtsLast, LONGEST, withoutDoubts } from './doubts.js';
-import { lotSaid } from './lots.js';
+import { lotSaid, ORDINAL } from './lots.js';
 import { fell, isAbout, lastNote, type Slots, takes } from '../entry-meant.js';
 import { isLogged } from '../noting.js';
 import { readIn } from '../reading.js';
@@ -103,7 +103,12 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
       if (gone !== undefined) return GOES.has(each.entry.kind);
       return kind === undefined ? isCalled(noun, each.entry) : each.entry.kind === kind;
     },
-    setOf: (each) => (by === undefined ? (set ?? lotSaid(sitting, bare, each)) : outBy(each, set, by)),
+    setOf: (each) => {
+      if (by !== undefined) return outBy(each, set, by);
+      // "They were the second": of two lots, and no day.
+      const lot = set === null || ORDINAL.test(bare) ? lotSaid(sitting, bare, each) : null;
+      return lot ?? set;
+    },
     about: `${which} ${how} ${day} ${who ?? theirs ?? ''} ${had ?? gave ?? ''} ${bare === about ? '' : about}`,
   };
 }
@@ -141,10 +146,12 @@ const SHORTEST = 14;
 
 /** "…, Ines. I counted the pots", "… a dozen in the end, she came back for two more": without whom it is said to and why. */
 function withoutAsides(sitting: Sitting, text: string): string {
-  const said = withoutVocative(text.replace(/^['’]?twas\b/i, 'it was')).replace(
-    /, \p{Lu}\p{L}+(?=[.!]|$)/u,
-    '',
-  );
+  const said = withoutVocative(
+    text
+      .replace(/^['’]?twas\b/i, 'it was')
+      // "They weren't the first lot, they were the second".
+      .replace(/\b(?:was|were)n['’]?t [^,.]{2,30}, (?:but )?(?:they|it|that) (?=(?:was|were) )/i, ''),
+  ).replace(/, \p{Lu}\p{L}+(?=[.!]|$)/u, '');
   const aside = /[.!,] (?:i|we|she|he|they|one|two|turns out|just)\b[^.!?]{0,60}[.!]?$/i.exec(said);
   // "It was four I gave Idris. I lost 2 Moss Cardinal today": a deed is no aside.
   const isAside =

@@ -18,7 +18,7 @@ const noNumber = /^(?:no|well)[, ]+(?:\d+|two|three|four|five|six|seven|eight|ni
 
 /** "4 actually, there was another under the leaves": how it came out. */
 const WHY =
-  /, (?:there (?:was|were)|(?:one|two|another) (?:was|were|had|got|fell|came|went|broke|snapped|dropped|died|rotted|turned)|found|i (?:had )?(?:missed|found|forgot|miscounted|misread))\b[^,;.]{0,60}$/i;
+  /, (?:there (?:was|were)|(?:the|my) (?:others?|rest|remaining)(?! .{0,30}\b(?:died|rotted|rooted|dead))|(?:one|two|another) (?:was|were|had|got|fell|came|went|broke|snapped|dropped|died|rotted|turned)|found|i (?:had )?(?:missed|found|forgot|miscounted|misread))\b[^,;.]{0,60}$/i;
 
 /** Whether the text takes back what was just said, by its first words or its last. */
 export function hasSecondThoughts(text: string): boolean {

@@ -8,7 +8,10 @@ import type { Sitting } from '../sitting.js';
 
 /** No more than names a lot: "the older ones that flopped" tells of them. */
 const LOT =
-  /^(?:(?:out )?(?:of|off|from|in) )?(?:the |those |my )?(?:[\p{L}\d]+ ){0,4}(?:lots?|batch|ones?|pots?|trays?|plants?|cuttings)(?: (?:from|of|in|on|by|at|under) .{1,25})?(?:, not .{1,30})?$|^from .{1,25}$/iu;
+  /^(?:(?:out )?(?:of|off|from|in) )?(?:the |those |my )?(?:[\p{L}\d]+ ){0,4}(?:lots?|batch|ones?|pots?|trays?|plants?|cuttings)(?: (?:from|of|in|on|by|at|under) .{1,25})?(?:, not .{1,30})?$|^from .{1,25}$|^(?:the )?(?:first|second|third|older|newer|earlier|later)$/iu;
+
+/** "The second" is no day of a month. */
+export const ORDINAL = /\b(?:first|second|third)(?: (?:one|lot|batch|pot|tray)s?)?(?:, not .*)?$/i;
 
 /** The batch that the words name, of those of the same plant as the entry's; null where they name none. */
 export function lotSaid(sitting: Sitting, words: string, { entry, touched }: StandingEntry): Slots | null {
@@ -19,6 +22,11 @@ export function lotSaid(sitting: Sitting, words: string, { entry, touched }: Sta
     own.variety === null ? (own.crop === null ? {} : { crop: own.crop }) : { variety: own.variety };
   const labels = [...ledger.batches.values()].filter((batch) => isOf(batch, plant)).map(({ label }) => label);
   if (labels.length < 2) return null;
-  const chosen = chooseBatch(words, labels, ledger, dayIn(words, origin.at, settings, 'past'));
+  const chosen = chooseBatch(
+    words,
+    labels,
+    ledger,
+    ORDINAL.test(words) ? null : dayIn(words, origin.at, settings, 'past'),
+  );
   return chosen && { batch: chosen.label };
 }

@@ -4,11 +4,11 @@ export const secondThoughts: readonly string[] = [
   'mistake', 'my mistake', 'i made a mistake', 'i have made a mistake', 'i have made mistake', 'made a mistake', 'my bad', 'typo', 'silly me', 'my fault',
   'i got that wrong', 'got that wrong', 'i had that wrong', 'that was wrong', "that's wrong", 'thats wrong', 'i was wrong', 'i mistyped', 'i misread', 'wrong',
   'counted again', 'counted them again', 'just counted them again', 'counted it again', 'recounted', 'recount', 'just counted', 'just counted again', 'just recounted', 'looked again', 'had another look', "i can't count", 'i cant count', "can't count",
-  'muddled', 'sorry muddled', 'got muddled', 'on second thoughts', 'on second thought', 'come to think of it', 'tell a lie', 'i tell a lie', 'or rather', 'in fact', 'apologies', 'excuse me', 'yeah nah', 'doh', 'duh', 'not quite',
+  'muddled', 'sorry muddled', 'got muddled', 'on second thoughts', 'on second thought', 'come to think of it', 'tell a lie', 'i tell a lie', 'or rather', 'in fact', 'apologies', 'excuse me', 'yeah nah', 'doh', 'duh', 'not quite', 'pardon', 'pardon me', 'excuse', "my head's gone", 'losing my mind', "i'm losing it", 'brain fog', 'senior moment',
   ...['scrap', 'scratch', 'strike', 'undo', 'delete', 'cancel', 'scrub', 'forget', 'ignore'].flatMap((undo) => ['that', 'it', 'my last', 'my last message', 'my last note', 'the last message', 'the last one', 'that last one', 'that last message', 'that last note'].map((what) => `${undo} ${what}`)),
   'misread my own writing', 'misread my writing', 'i misread my own writing', 'misread it', 'i misread it', 'false alarm',
   'i miscounted', 'miscounted', 'counted wrong', 'i counted wrong', 'i have counted wrong', 'i have bad counted', 'counted badly', 'wrong count',
   ...["i'm", 'i was', 'i got', "i've got"].flatMap((i) => ['muddled', 'mixed up', 'all mixed up', 'confused', 'in a muddle'].map((how) => `${i} ${how}`)),
   ...['date', 'day', 'number', 'count', 'name'].flatMap((slot) => [`i made a mistake with the ${slot}`, `i made mistake with ${slot}`, `made a mistake with the ${slot}`]),
-  ...['date', 'day', 'number', 'count', 'place', 'plant', 'name', 'size'].flatMap((slot) => [`i got the ${slot} wrong`, `${slot} wrong`, `wrong ${slot}`]),
+  ...['date', 'day', 'number', 'count', 'place', 'plant', 'name', 'size'].flatMap((slot) => [`i got the ${slot} wrong`, `${slot} wrong`, `${slot}s wrong`, `wrong ${slot}`, `that's the wrong ${slot}`, `that was the wrong ${slot}`]),
 ]; // prettier-ignore

@@ -44,6 +44,7 @@ const MISTAKEN = anyOf`
 /** "Cold thumbs", "the cat walked over the phone". */
 const HOW_IT_CAME = anyOf`
   (fat|cold|clumsy|wet) (fingers|thumbs)|butterfingers|silly me
+  (i )?(have |i've )?changed my mind( about (that|it|the \w+))?
   (the |my )?(cat|dog|kitten|puppy|baby|toddler|kid) ${anyOf`
     (walked|sat|trod|stood|jumped|ran|stepped) (on|over|across) (the |my )?(phone|screen|keyboard|tablet)
   `}

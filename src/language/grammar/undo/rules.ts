@@ -18,7 +18,7 @@ const OPEN = leading`
 
 /** "… please", "… from the record", "… it was a mistake". */
 const AFTER = trailing`
-  out|off|again|then|too|as well|also|please|pls|thanks|sorry|lol|mate|(would|will) you
+  out|off|again|then|too|as well|also|please|pls|thanks|sorry|lol|mate|bot|(would|will) you
   from the (records?|log|ledger|books?|list)
   off the (records?|log|ledger|list)
   mistake|my mistake|i made a mistake|i (got|had) (it|that) wrong|(it|that) was (wrong|a mistake)|it's wrong|its wrong
@@ -86,6 +86,7 @@ const UNDO_A_PLANTS = anyOf`
   undo|unlog|revert|retract|withdraw|cancel|take back
   delete|remove|erase|scrap|scratch
   ignore|forget|disregard
+  (cross|strike|rub) out|wipe|void
 `;
 
 export const undoRules: readonly UndoRule[] = [
