@@ -15,6 +15,10 @@ const GIVEN = /^(?:stock|receive|dispatch)$/;
 const SEEN_ON =
   /(?:^| )on (?:the |my )?(?:telly|tv|television|radio|wireless|news|internet|facebook|instagram|insta|tiktok|youtube|reddit|forum|group) .*\b(?:they|he|she|someone|somebody|people|folk|everyone|chap|bloke|guy|woman|man|lady)\b/;
 
+/** "Watched a video where they struck fifty". */
+const SHOWN =
+  /(?:^| )(?:video|film|clip|reel|programme|program|show|podcast|episode|article|post|blog|thread|book|magazine) (?:\w+ ){0,4}(?:they|he|she|someone|somebody|people|folk|chap|bloke|guy|woman|man|lady)\b/;
+
 /** Whether what a clause tells was another's doing, or befell another's plants. */
 export function ofAnother(pieces: readonly Piece[], clause: Clause, before: readonly string[]): boolean {
   const kind = clause.hit?.rule.kind ?? '';
@@ -31,8 +35,8 @@ export function ofAnother(pieces: readonly Piece[], clause: Clause, before: read
     return true;
   if (kind === 'stock' && clause.hit && isBoughtByAnother(pieces, clause.from, clause.hit.from)) return true;
   if (!GIVEN.test(kind) && isByAnother(pieces, clause)) return true;
-  if (partsWithTheirs(pieces, clause) || SEEN_ON.test(before.slice(before.lastIndexOf('so') + 1).join(' ')))
-    return true;
+  const talk = before.slice(before.lastIndexOf('so') + 1).join(' ');
+  if (partsWithTheirs(pieces, clause) || SEEN_ON.test(talk) || SHOWN.test(talk)) return true;
   // "Auntie left me her Salt Harrier": mine from now on.
   if (/^(?:stock|receive)$/.test(kind) && own.some((at) => /^(?:me|us)$/.test(wordAt(pieces, at))))
     return false;
@@ -118,13 +122,17 @@ function isByAnother(pieces: readonly Piece[], { from, to, hit }: Clause): boole
   const who = ADVERB.test(wordAt(pieces, hit.from - 1)) ? hit.from - 2 : hit.from - 1;
   if (/^they(?:'ve|'d)?$/.test(wordAt(pieces, who)))
     return pieces.slice(hit.to, to).some((_, n) => isTheirPlant(pieces, hit.to + n));
-  const person = pastPerson(pieces, from);
+  // "…, could have been worse, Bill lost thirty": somebody behind a break.
+  const own = from + pieces.slice(from, hit.from).findLastIndex(({ is }) => is === 'break') + 1;
+  const person = pastPerson(pieces, own) ?? pastPerson(pieces, from);
   if (person === undefined || person.to > hit.from) return false;
   // "Dad's friend is moving, so took six of her Salt Harrier": ours.
   if (!pieces.slice(person.to, hit.from).every((_, at) => ADVERB.test(wordAt(pieces, person.to + at))))
     return false;
   const behind = pieces.slice(hit.to, to);
-  if (behind.some((_, at) => OURS.test(wordAt(behind, at)))) return false;
+  // "The lady next door took six cuttings off my Salt Harrier": from ours, for her.
+  const ours = hit.rule.kind === 'strike' && person.sure ? /^(?:me|us)$/ : OURS;
+  if (behind.some((_, at) => ours.test(wordAt(behind, at)))) return false;
   // By a name alone, which may be a plant's misspelt, only with a plant behind.
   const done = behind.findIndex(({ is }) => is === 'break');
   const roots =
@@ -147,7 +155,7 @@ function isByAnother(pieces: readonly Piece[], { from, to, hit }: Clause): boole
   return (
     roots ||
     lost ||
-    (person.sure && toNothingOfOurs(pieces, hit.to, to) && hit.rule.kind !== 'tend') ||
+    (person.sure && toNothingOfOurs(pieces, hit.to, to)) ||
     behind.some(
       (_, at) =>
         THEIRS.test(wordAt(behind, at)) &&

@@ -12,6 +12,20 @@ const ASIDES: readonly (readonly string[])[] = [
   ...['thanks be', 'glory be', 'praise be', 'thanks'].flatMap((thanks) =>
     ['god', 'jesus', 'goodness', 'heaven'].map((whom) => [...thanks.split(' '), 'to', whom]),
   ),
+  // Irish: "they are potted on, so they are".
+  ...[
+    'they are',
+    'they were',
+    'it is',
+    'it was',
+    'i am',
+    'i did',
+    'they did',
+    'i have',
+    'we did',
+    'he is',
+    'she is',
+  ].map((tag) => ['so', ...tag.split(' ')]),
   ['thank', 'god'],
   ['thank', 'goodness'],
   ['thank', 'heavens'],
@@ -30,7 +44,13 @@ export function withoutAsides(pieces: readonly Piece[]): readonly Piece[] {
       (words) =>
         words.every((word, n) => wordAt(pieces, at + n) === word) &&
         !ASKS_ON.test(wordAt(pieces, at + words.length)) &&
-        pieces[at + words.length]?.is !== 'when',
+        pieces[at + words.length]?.is !== 'when' &&
+        // "So they are in the porch now" tells something.
+        (words[0] !== 'so' ||
+          (at > 1 &&
+            (pieces[at + words.length] === undefined ||
+              pieces[at + words.length]?.is === 'break' ||
+              /^(?:and|but)$/.test(wordAt(pieces, at + words.length))))),
     );
     if (!piece) continue;
     if (!aside) {

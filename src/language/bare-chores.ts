@@ -3,6 +3,7 @@ import { type findRemind, isPlantSale } from './grammar/remind.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece, When } from './pieces.js';
 import type { Sentence } from './sentences.js';
+import { isToCome } from './yet-to-be.js';
 
 const CHORES =
   /^(?:pot|repot|mist|water|feed|take|strike|move|check|pinch|plant|vent|harden|shift|sell|cover|shade|bring|put|sow|prick|transplant|clean|order|dispatch|send|give|stop|look|open|close|uncover|start|finish|do|get|label|load|deliver|collect|buy|pick|stick|cut|book|ring|call)$/;
@@ -19,7 +20,15 @@ function named(pieces: readonly Piece[], at: number): { from: number; to: number
 /** "Tomorrow pot on Bitter Tom": a future day and the plain form of a chore. */
 export function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
   const when = pieces.findIndex((piece) => piece.is === 'when' && isFutureOnly(piece.when));
-  if (when < 0) return undefined;
+  if (when < 0) return hopedFor(pieces);
+  // "Tomorrow: cuttings of Salt Harrier".
+  if (
+    isToCome(pieces[0]) &&
+    pieces[1]?.is === 'break' &&
+    pieces.some(({ is }) => is === 'plant') &&
+    !pieces.some((piece) => piece.is === 'word' && piece.verb !== undefined && piece.verb.form !== 's')
+  )
+    return { rule: { name: '<day>: <chore>', words: [], beforeVerb: true }, from: 2, to: 2 };
   // "Potted on 20, another 20 to do Thursday".
   const left = pieces.findIndex(
     ({ is }, at) =>
@@ -55,7 +64,9 @@ export function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRe
       at === 0 ||
       before?.is === 'when' ||
       before?.is === 'break' ||
-      /^(?:and|then|please|to|job|jobs|plan)$/.test(wordAt(pieces, at - 1));
+      /^(?:and|then|please|to|job|jobs|plan)$/.test(wordAt(pieces, at - 1)) ||
+      // "FU29 check roots Fri 21st".
+      (at === 1 && before?.is === 'plant' && isToCome(pieces[when]));
     if (
       open &&
       at >= begun &&
@@ -69,6 +80,27 @@ export function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRe
   }
   return undefined;
 }
+
+/** "Salt Harrier out on the bank holiday, all being well": plants, what is to become of them, and on what it hangs. */
+function hopedFor(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
+  const plant = pieces.findIndex(({ is }) => is === 'plant');
+  const isPlan =
+    plant >= 0 &&
+    plant < 4 &&
+    /^(?:out|in|up|on|into|onto|to|off|potted|planted|moved|pinched|fed|sold|hardened)$/.test(
+      wordAt(pieces, plant + 1),
+    ) &&
+    pieces.some(
+      (piece) => piece.is === 'when' && piece.when.future !== undefined && piece.when.future !== 'ask',
+    ) &&
+    HANGS_ON.test(pieces.map((_, at) => wordAt(pieces, at)).join(' '));
+  return isPlan
+    ? { rule: { name: '<plant> out <day>, all being well', words: [], beforeVerb: true }, from: 0, to: 0 }
+    : undefined;
+}
+
+const HANGS_ON =
+  /\b(?:being well|weather permitting|god willing|please god|with (?:any|a bit of) luck|fingers crossed|hopefully|if (?:it|the weather) (?:stays|holds|keeps|is)|touch wood)\b/;
 
 const isPastVerb = (piece: Piece | undefined): boolean => piece?.is === 'word' && piece.verb?.form === 'past';
 

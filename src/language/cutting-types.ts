@@ -2,6 +2,9 @@
 import { numberAt } from './numbers.js';
 import { textAt, type Token } from './tokens.js';
 
+/** What has been understood already stands masked. */
+const OPAQUE_TEXT = '\u0000';
+
 /** Whether the `length` words at token `at` say how the cuttings were taken. */
 export function isCuttingType(tokens: readonly Token[], at: number, length: number): boolean {
   const words = tokens
@@ -22,10 +25,17 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
         (tokens[at - 1]?.raw === ',' &&
           (tokens[at + length] === undefined || tokens[at + length]?.raw === ',')) ||
         next === 'ones' ||
+        // "Half a dozen soft tips, in the propagator", "eleven tips under the cloche".
+        (isCounted(tokens, at) &&
+          (tokens[at + length] === undefined ||
+            tokens[at + length]?.raw === ',' ||
+            /^(?:under|round|into)$/.test(next))) ||
         // "Ten grevillea tips in today": put in to root.
         (next === 'in' && endsThere(tokens, at + length + 1) && isCounted(tokens, at)) ||
         // "Eight tips of Widow Tansy": the cuttings themselves.
-        (/^(?:of|off|from)$/.test(next) && numberAt(tokens, at - 1) !== undefined)
+        (/^(?:of|off|from)$/.test(next) &&
+          // "Eight 4 inch tips": a length between.
+          (numberAt(tokens, at - 1) !== undefined || tokens[at - 1]?.text === OPAQUE_TEXT))
       );
     if (/^(?:heel|heels)$/.test(words))
       return (
@@ -34,6 +44,8 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
         (/^(?:nice|good|decent|proper|little|wee|tiny|clean|small)$/.test(before) &&
           /^(?:with|a|have)$/.test(textAt(tokens, at - 2))) ||
         /^(?:ones|on)$/.test(next) ||
+        // "A dozen lavender heels in".
+        (next === 'in' && isCounted(tokens, at)) ||
         (tokens[at - 1]?.raw === ',' &&
           (tokens[at + length] === undefined || tokens[at + length]?.raw === ','))
       );

@@ -10,6 +10,7 @@ import { tellHormoneAndCause } from './drafting/hormone-and-cause.js';
 import { leftOutCases } from './drafting/left-out.js';
 import { underCrop } from './drafting/crop-heading.js';
 import { dayCases, placeCases } from './drafting/place-and-day-cases.js';
+import { mediumCases, sizeCases } from './drafting/size-and-medium-cases.js';
 import { plantCases, setPlant } from './drafting/plant-cases.js';
 import { potCases } from './drafting/pot-cases.js';
 import { fillSlot } from './drafting/slots-filled.js';
@@ -76,6 +77,10 @@ function isDecided(seen: Seen<Piece['is']>): boolean {
       return decided(wordCases, seen as Seen<'word'>);
     case 'place':
       return decided(placeCases, seen as Seen<'place'>);
+    case 'medium':
+      return decided(mediumCases, seen as Seen<'medium'>);
+    case 'size':
+      return decided(sizeCases, seen as Seen<'size'>);
     case 'when':
       return decided(dayCases, seen as Seen<'when'>);
     default:

@@ -28,7 +28,7 @@ const KEPT_CLEAR_OF = anyOf`
 const ONLY_IN_MIND = anyOf`
   dread(ed|ing)?|hate[ds]?|hating|fanc(y|ied)|contemplat(ed|ing)|remember|recall|mind about
   (dream(ed|t|ing)?|thinking|fan|talk) of|believer in|believe in|swear by|swore by|keen on
-  (sick|tired) of|fed up (of|with)|looking forward to|(crack|get) on with
+  (sick|tired) of|fed up (of|with)|looking forward to|(crack|get) on with|worth
 `;
 
 /** What the words before a doing end in where it was let be. */
@@ -84,6 +84,7 @@ const COMES_OF_IT = opening`
     postponed|cancell?ed|called off|put (off|back|on hold)|on hold|held up|deferred|delayed|suspended
     abandoned|shelved|scrapped|skipped|scuppered|rained off|snowed off
     a (miss|swerve|body swerve|pass)|the swerve
+    (next|first|top|still|high) on|on (the|my) (list|cards)|next up|a job for|(tomorrow|today|saturday|sunday)'s job
     ((can|must|may|have to) )?wait
     (did not|didn't|never|not) (happen|happened|get done|got done|come off)
   `}

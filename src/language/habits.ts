@@ -55,6 +55,8 @@ function isApart(before: readonly Piece[], head: Piece | undefined): boolean {
  * no deed stands behind it.
  */
 export function withoutHabit(row: readonly Piece[]): readonly Piece[] {
+  const counted = countedHabit(row);
+  if (counted) return counted;
   const deed = row.findIndex(toldInPast);
   const joint = row.slice(0, Math.max(0, deed)).findLastIndex((_, at) => isBoundary(row[at]));
   if (joint < 1) return row;
@@ -69,6 +71,30 @@ export function withoutHabit(row: readonly Piece[]): readonly Piece[] {
     .map((piece, at, all) => (place && wordAt(all, at) === 'it' ? place : piece));
   const [named, another] = plantsIn(habit);
   return named && !another && plantsIn(rest).length === 0 ? [named, ...rest] : rest;
+}
+
+/** "I always take heel cuttings of the lavender: six today": what is always done, and how many there were this time. */
+function countedHabit(row: readonly Piece[]): readonly Piece[] | undefined {
+  const joint = row.findIndex(({ is }) => is === 'break');
+  const count = row[joint + 1];
+  if (joint < 1 || count?.is !== 'count' || count.quantity.value === undefined) return undefined;
+  const habit = row.slice(0, joint);
+  const behind = row.slice(joint + 1);
+  const words = wordsOf(habit).join(' ');
+  const isDated = behind.some((piece) => piece.is === 'when' && typeof piece.when.past === 'string');
+  const isDeed = behind.some((piece) => piece.is === 'word' && piece.verb !== undefined);
+  if (!isDated || isDeed || !habit.some(tellsDoing) || !(HABIT.test(words) || HOW_OFTEN.test(words)))
+    return undefined;
+  return [
+    ...habit.flatMap((piece): readonly Piece[] =>
+      piece.is !== 'word'
+        ? [piece]
+        : EVER.test(piece.text)
+          ? []
+          : [tellsDoing(piece) && piece.verb ? { ...piece, verb: { ...piece.verb, form: 'past' } } : piece],
+    ),
+    ...row.slice(joint),
+  ];
 }
 
 const toldInPast = (piece: Piece): boolean => piece.is === 'word' && piece.verb?.form === 'past';

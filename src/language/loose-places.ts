@@ -31,7 +31,7 @@ const PARTS = anyOf`
 
 /** Words of how, how many and whose: "in pairs", "to them", "at best". */
 const HOW_AND_WHOSE = anyOf`
-  one|half|all|total|lot|whole|batch|number|full|flat|bits|pieces|pairs|singles|twos|threes|individual|separate
+  one|half|all|total|lot|heap|bunch|load|whole|batch|number|full|flat|bits|pieces|pairs|singles|twos|threes|individual|separate
   new|bigger|larger|smaller|other|another|own|least|best|good
   a|an|it|them|me|us|you|my|her|his|their|our|which|that|this|what
   rot|mould|mush|slime|death|growth|return|advance|turn|order|use|need|hope|case|way|place|hurry|work|post|bed
@@ -133,7 +133,7 @@ export function loosePlace(
     const first = pieces[start];
     // "Outside to toughen up": what for.
     if (wordAt(pieces, start - 1) === 'to' && first?.is === 'word' && first.verb?.form === 'base') continue;
-    if (/^(?:off|from|of|out|there|here|to|into|onto)$/.test(head)) continue;
+    if (/^(?:off|from|of|out|there|here|to|into|onto|round|around|along)$/.test(head)) continue;
     if (head === 'back' && (!article || end - start === 1)) continue;
     if (NOT_PLACES.test(head) && end - start === 1) continue;
     if (

@@ -92,7 +92,7 @@ function answered(last: Proposal, sentence: Sentence, note: Note): Proposal | un
 /** Other than the talk around where a plant just come by stands: "it's in the cold frame for now". */
 const saysMore = (piece: Piece): boolean =>
   piece.is !== 'word' ||
-  !/^(?:it's|its|is|they're|they|are|that's|for|now|just|moment|sat|sitting|standing|stood|below|beyond|over|out|up|down|back|by|both)$/.test(
+  !/^(?:it's|its|is|they're|they|are|that's|for|now|just|moment|medium|compost|place|where|container|position|location|type|sat|sitting|standing|stood|below|beyond|over|out|up|down|back|by|both)$/.test(
     piece.text,
   );
 

@@ -23,6 +23,9 @@ export function moodOf(pieces: readonly Piece[], clause: Clause): Mood {
 function formOf(pieces: readonly Piece[], at: number): VerbForm | undefined {
   const head = pieces[at];
   const form = head?.is === 'word' ? head.verb?.form : undefined;
-  const isWish = wordAt(pieces, at - 1) === 'to' && WISHES.test(wordAt(pieces, at - 2));
+  const lead = pieces[at - 2]?.is === 'when' ? at - 3 : at - 2;
+  const wish = wordAt(pieces, lead);
+  const isWish =
+    wordAt(pieces, at - 1) === 'to' && (WISHES.test(wish) || /^(?:wanted|hoped|tried|attempted)$/.test(wish));
   return form === 'past' && isWish ? 'base' : form;
 }

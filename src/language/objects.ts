@@ -64,6 +64,8 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     if (piece.is === 'count' && at > from && hit.rule.kind === 'dispatch' && endsAt(pieces, at + 1))
       return true;
     if (piece.is === 'when' || piece.is === 'count') continue;
+    // "Sand, grit and perlite all delivered".
+    if (piece.is === 'medium' && front && /^(?:dispatch|receive|stock)$/.test(hit.rule.kind)) return false;
     if (piece.is !== 'word') return true;
     // What was done it to stands before the first preposition.
     if (at > from && PREPOSITION.test(piece.text) && draft.quantity !== undefined) return true;

@@ -9,6 +9,7 @@ const BOUGHT = /^(?:bought|got|ordered|purchased|received)$/;
 /** "Rooting hormone arrived for …": what came is no plant. */
 export const isThingItself = (pieces: readonly Piece[], from: number): boolean =>
   pieces[from - 1]?.is === 'medium' ||
+  isThing(wordAt(pieces, from - 1)) ||
   /^(?:hormone|powder|gel|compost|perlite|grit|labels|pots|feed|fleece|lights|heater|mat|bags)$/.test(
     wordAt(pieces, from - 1),
   );

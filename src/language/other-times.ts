@@ -33,6 +33,9 @@ function isThisTimeLastYear(pieces: readonly Piece[], { from, to, hit }: Clause)
   return (
     day?.is === 'when' &&
     (/^(?:by )?this time last year$/i.test(day.when.words) ||
+      (/^last (?:year|spring|summer|autumn|winter|season)$/i.test(day.when.words) &&
+        /^(?:at|by|around)$/.test(wordAt(own, 1)) &&
+        /^(?:this|the same)\b/.test(own[2]?.is === 'when' ? own[2].when.words : wordAt(own, 2))) ||
       (/^last\b/i.test(day.when.words) &&
         own.some((_, at) => wordAt(own, at) === 'by' && wordAt(own, at + 1) === 'now') &&
         before.some((piece) => piece.is === 'word' && /^(?:had|were|was)$/.test(piece.text))))

@@ -104,17 +104,24 @@ function readingBefore(part: readonly Piece[]): number {
   const head = first && part[first.from];
   if (!first || first.rule.shape !== 'object' || head?.is !== 'word' || head.verb?.form !== 'past') return 0;
   const opening = part.slice(0, first.from);
+  // "Propagator at twenty two this morning took four".
+  const at = opening.findIndex(({ is }) => is === 'count');
+  const isNumber =
+    opening[at - 2]?.is === 'place' &&
+    /^(?:at|is|was|reading|hit|showing|reads)$/.test(wordAt(opening, at - 1));
   const isWarmth = opening.every(
     (piece) =>
       piece.is === 'celsius' ||
+      (isNumber && piece.is === 'count') ||
       piece.is === 'place' ||
       piece.is === 'when' ||
       (piece.is === 'word' && BESIDE_WARMTH.test(piece.text)),
   );
-  return isWarmth && opening.some(({ is }) => is === 'celsius') ? first.from : 0;
+  return isWarmth && (isNumber || opening.some(({ is }) => is === 'celsius')) ? first.from : 0;
 }
 
-const BESIDE_WARMTH = /^(?:it|it's|was|is|only|just|about|around|the|in|on|inside|outside|down|up|to|at|of)$/;
+const BESIDE_WARMTH =
+  /^(?:frost|hard|air|temperature|temp|it|it's|was|is|only|just|about|around|the|in|on|inside|outside|down|up|to|at|of)$/;
 
 /** A word that joins, or "because it", "as it's" before what was so. */
 const joins = (pieces: readonly Piece[], at: number): boolean =>

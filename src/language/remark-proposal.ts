@@ -22,6 +22,9 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
     return undefined;
   // "Only I've fuchsias out on the step": why something was asked.
   if (/^only (?:i've|i have|i|we've|we)\b/.test(line)) return undefined;
+  // "Powder has gone off, so no Salt Harrier cuttings today": nothing of them.
+  if (plants.length > 0 && plants.every((plant) => wordAt(pieces, pieces.indexOf(plant) - 1) === 'no'))
+    return undefined;
   if (IDLE.test(line) && !OBSERVED_ALONE.test(line)) return undefined;
   // "First buds showing (in July, I ask you)": said of the day of the note.
   const day = firstOf(pieces, 'when');
@@ -52,7 +55,12 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
   const personal = /\b(?:i|i've|i'm|we|we've|my|me)\b/.test(line);
   const seen = OBSERVED.test(line);
   // An act that no rule knows must not pass for an observation.
-  if (pieces.some((piece) => piece.is === 'pots' || piece.is === 'size' || piece.is === 'medium'))
+  if (
+    pieces.some(
+      (piece) =>
+        piece.is === 'pots' || piece.is === 'medium' || (piece.is === 'size' && !MEASURED.test(line)),
+    )
+  )
     return undefined;
   if (counted && !stative && !seen) return undefined;
   // "Went back for a second helping of Marlene's cobbler": of what only sounds like a plant, no more than what is seen.
@@ -83,6 +91,10 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
     draft: { plant, ...(when ? { when } : {}), ...(stands === undefined ? {} : { which: { stands } }) },
   }));
 }
+
+/** "Shoots about 3 inches", "now 20cm tall": what a length may be told of, other than pots. */
+const MEASURED =
+  /^(?!.*\bpots?\b).*\b(?:shoots?|sideshoots?|stems?|growth|grown|growing|tall|high|long|wide|across)\b/;
 
 const STANDS = /^(?:in|on|at|by|near|under|beside|behind|inside|outside)$/;
 /** Behind these a place is another's, or none of theirs yet. */

@@ -54,6 +54,9 @@ export function restatementIn(row: readonly Piece[], answering: boolean): Restat
   if (!value) return undefined;
   const kinds = value.kinds;
   const bare = subject === undefined && copula === undefined;
+  // "Eight coleus in water, just snipped them": a plant told of, with a reason behind, puts nothing right by itself.
+  if (bare && !before && !takenBack && reasoned.length < row.length && kinds.includes('plant'))
+    return undefined;
   if (bare && answering && !meant && kinds.every((kind) => kind === 'count' || kind === 'plant'))
     return undefined;
   if (!doubted && kinds.includes('place') && !value.denied) return undefined;

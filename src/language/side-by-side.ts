@@ -4,6 +4,7 @@ import { draftsOf } from './drafting.js';
 import { wordAt } from './grammar/rule.js';
 import type { Mood } from './mood/case.js';
 import type { Piece, PlantWords } from './pieces.js';
+import type { Utterance } from './utterance.js';
 
 /** Behind "or": no deed ("haven't misted or anything, fed them"). */
 const AND_SO_ON = /^(?:anything|something|whatever|so|else|not|other|rather)$/;
@@ -75,10 +76,16 @@ export function sharedObject(
   if (!clause?.hit || !next?.hit || clause.sentence !== next.sentence) return undefined;
   const words = pieces.slice(clause.hit.to, next.hit.from);
   // "Fed and watered the Salt Harrier in the porch".
-  const both = next.hit.rule.kind === 'tend' && words.length === 1 && wordAt(words, 0) === 'and';
+  // … "watered, fed and turned the Salt Harrier".
+  const both =
+    next.hit.rule.kind === 'tend' &&
+    words.length === 1 &&
+    (wordAt(words, 0) === 'and' || words[0]?.is === 'break');
   if (moods[n + 1] !== 'denied' && !(moods[n + 1] === 'done' && both)) return undefined;
   const joined = words.every(({ is }, at) => is === 'break' || BETWEEN_VERBS.test(wordAt(words, at)));
-  return joined ? draftsOf(pieces, next)[0]?.plant : undefined;
+  return joined
+    ? (draftsOf(pieces, next)[0]?.plant ?? sharedObject(pieces, clauses, moods, n + 1))
+    : undefined;
 }
 
 /** "Fed and watered everything in the conservatory": one place for all that was done side by side. */
@@ -100,3 +107,15 @@ export function sharedPlace(
   if (!draft || another || draft.plant !== undefined || draft.pronoun) return undefined;
   return draft.place ?? sharedPlace(pieces, clauses, moods, n + 1);
 }
+
+/** "… and watered everything": all there is, whatever was named before. */
+export const saysEverything = (
+  pieces: readonly Piece[],
+  { from, to }: Clause,
+  { tokens }: Utterance,
+): boolean =>
+  pieces
+    .slice(from, to)
+    .some(
+      (piece) => piece.is === 'count' && /^(?:everything|everyone)$/.test(tokens[piece.from]?.text ?? ''),
+    );

@@ -13,7 +13,7 @@ const UNITS: Readonly<Record<string, string>> = {
 }; // prettier-ignore
 
 export const CONTAINERS: ReadonlySet<string> = new Set(
-  'pot pots potful potfuls tray trays trayful trayfuls jar jars glass glasses cup cups pan pans tub tubs punnet punnets container containers bag bags box boxes bucket buckets dish dishes basket baskets module modules tumbler tumblers flat flats pottle pottles tube tubes bottle bottles planter planters vase vases bundle bundles strip strips'.split(
+  'pot pots potful potfuls tray trays trayful trayfuls jar jars glass glasses cup cups pan pans tub tubs punnet punnets container containers bag bags box boxes bucket buckets dish dishes basket baskets module modules tumbler tumblers jug jugs mug mugs flat flats pottle pottles tube tubes bottle bottles planter planters vase vases bundle bundles strip strips'.split(
     ' ',
   ),
 );
@@ -126,7 +126,8 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
     !/^(?:tray|trays)$/.test(text(tokens, to + 1))
   )
     return undefined;
-  if (/^(?:cell|cells)$/.test(raw) && !Number.isInteger(value)) return undefined;
+  // "One cell each" is no tray.
+  if (/^(?:cell|cells)$/.test(raw) && (!Number.isInteger(value) || value === 1)) return undefined;
   return withContainer(tokens, `${value}${unit}`, to + 1);
 }
 

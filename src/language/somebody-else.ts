@@ -7,9 +7,13 @@ import type { Piece } from './pieces.js';
 export const KIN =
   /^(?:sister|brother|mum|mam|mom|dad|mother|father|nan|gran|granny|grandma|grandad|aunt|auntie|uncle|cousin|niece|nephew|neighbour|neighbor|neighbours|friend|mate|wife|husband|daughter|son|boss|colleague|she|he|they)$/;
 export const FOLK =
-  /^(?:chap|bloke|guy|fella|fellow|man|woman|lady|girl|lad|boy|lads|girls|ladies|crowd|people|folk|folks|someone|somebody|vicar|rector|priest|doctor|postman|teacher|headmaster|gardeners?|growers?|council|kids|children|pupils|in-laws|stranger|fool|idiot)$/;
+  /^(?:chap|bloke|guy|fella|fellow|man|woman|lady|girl|lad|boy|lads|girls|ladies|crowd|people|folk|folks|someone|somebody|vicar|rector|priest|doctor|postman|teacher|headmaster|customers?|visitors?|punters?|clients?|buyers?|shoppers?|guests?|gardeners?|growers?|council|kids|children|pupils|in-laws|stranger|fool|idiot)$/;
 const DESCRIBED =
   /^(?:old|young|poor|other|lovely|nice|new|same|local|the|my|our|a|an|that|this|and|but|meanwhile)$/;
+/** First names that are words as well, or words of every day to the reader. */
+const WORD_NAMES =
+  /^(?:alan|art|bea|bill|bob|chuck|dave|dawn|dot|drew|frank|gene|grace|hope|jack|jean|jim|joan|joy|ken|mark|may|nick|pat|ray|rob|sandy|sue|ted|will)$/;
+const SOMEBODYS = /^(?:lost|has|had|wants|got|took|struck|potted|sold|reckons|says)$/;
 /** Where they live or were met. */
 const ELSEWHERE =
   /^(?:next|over|across|down|up|at|from|on|in|two|round|opposite|along|beyond|below|above|back|abroad)$/;
@@ -36,7 +40,9 @@ export function pastPerson(
   const near = /^(?:next door|over the|across the|down the|two doors)$/.test(
     `${wordAt(pieces, at + 1)} ${wordAt(pieces, at + 2)}`,
   );
-  const sure = door || others || near || KIN.test(who) || FOLK.test(who);
+  // "Bill lost thirty": a name that is a word too, by what only somebody does.
+  const named = WORD_NAMES.test(who) && SOMEBODYS.test(wordAt(pieces, at + 1));
+  const sure = door || others || near || named || KIN.test(who) || FOLK.test(who);
   // "The new Fizzwick": a plant, for all we know; "cheekily took six of hers".
   if (
     !sure &&

@@ -155,7 +155,12 @@ function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
       // "Off a Salt Harrier, stuck six in perlite".
       pieces[hit.from + 1]?.is !== 'count' &&
       pieces[hit.to]?.is !== 'count');
-  return subject && plantBefore && !plantAfter;
+  // "Lost three Salt Harrier brought the others in": what was brought stands behind.
+  const own = pieces.slice(hit.from + 1, hit.from + 4);
+  const next = own.find(({ is }, n) => is !== 'word' || !/^(?:on|up|out|in|off)$/.test(wordAt(own, n)));
+  const othersBehind =
+    next?.is === 'count' && (next.quantity.whole === 'rest' || next.quantity.besides === true);
+  return subject && plantBefore && !plantAfter && !othersBehind;
 }
 
 /** "… and the Tallow Bell I gave away": what the next act was done to is told before it. */

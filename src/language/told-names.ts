@@ -69,7 +69,7 @@ export function namedNames(
     if (!isNamed) continue;
     let start = at + 1;
     while (/^(?:the|it|them|this|"|')$/.test(textAt(tokens, start))) start++;
-    const capital = tokens[start]?.capital === true;
+    const capital = tokens[start]?.capital === true || opensNumbered(tokens, start);
     // "Called over with six": a visit.
     if (
       !capital &&
@@ -81,8 +81,17 @@ export function namedNames(
       end < tokens.length &&
       end - start < 5 &&
       free(end) &&
-      tokens[end]?.is === 'word' &&
-      !(capital && !tokens[end]?.capital && !/^(?:of|the|de|la|and|on|in)$/.test(textAt(tokens, end))) &&
+      (tokens[end]?.is === 'word' ||
+        // "Should be called 3 Sisters".
+        (end === start &&
+          /^(?:called|named|christened)$/.test(textAt(tokens, at)) &&
+          opensNumbered(tokens, end))) &&
+      !(
+        capital &&
+        end > start &&
+        !tokens[end]?.capital &&
+        !/^(?:of|the|de|la|and|on|in)$/.test(textAt(tokens, end))
+      ) &&
       !(
         !tokens[end]?.capital &&
         /^(?:in|into|on|at|from|today|yesterday|this|for|with|to|by|and|which|that|last|please)$/.test(
@@ -92,10 +101,14 @@ export function namedNames(
     )
       end++;
     while (end > start && /^(?:of|the|de|la|and|on|in)$/.test(textAt(tokens, end - 1))) end--;
-    if (end === start) continue;
+    if (end === start || (end === start + 1 && tokens[start]?.is === 'number')) continue;
     claim(nameAt(text, tokens, start, end));
   }
 }
+
+/** A number before a word with a capital, which is no month. */
+const opensNumbered = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.is === 'number' && tokens[at + 1]?.is === 'word' && tokens[at + 1]?.capital === true;
 
 const nameAt = (text: string, tokens: readonly Token[], from: number, to: number): Piece => ({
   is: 'plant',

@@ -219,7 +219,11 @@ function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): bool
     if (
       piece?.is === 'word' &&
       piece.verb &&
-      /^(?:take|strike|stick)$/.test(piece.verb.lemma) &&
+      (/^(?:take|strike|stick)$/.test(piece.verb.lemma) ||
+        // "The cuttings I did on Sunday".
+        (piece.text === 'did' &&
+          /^(?:i|we)$/.test(wordAt(pieces, before - 1)) &&
+          before - 1 > (clause.hit?.from ?? 0))) &&
       !(clause.hit?.own.includes(before) ?? false)
     )
       return true;

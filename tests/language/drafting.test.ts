@@ -4,6 +4,7 @@ import { countCases } from '../../src/language/drafting/count-cases.js';
 import { leftOutCases } from '../../src/language/drafting/left-out.js';
 import { dayCases, placeCases } from '../../src/language/drafting/place-and-day-cases.js';
 import { plantCases } from '../../src/language/drafting/plant-cases.js';
+import { mediumCases, sizeCases } from '../../src/language/drafting/size-and-medium-cases.js';
 import { potCases } from '../../src/language/drafting/pot-cases.js';
 import { wordCases } from '../../src/language/drafting/word-cases.js';
 import type { NoteContext } from '../../src/language/note.js';
@@ -31,6 +32,8 @@ describe.each([
   ['a plant', plantCases],
   ['a number', countCases],
   ['containers', potCases],
+  ['media', mediumCases],
+  ['sizes', sizeCases],
   ['a word', wordCases],
   ['a place', placeCases],
   ['a day', dayCases],

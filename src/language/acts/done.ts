@@ -16,7 +16,7 @@ import type { Piece, PlantWords } from '../pieces.js';
 import type { Proposal } from '../proposal.js';
 import { proposeRemark } from '../remark-proposal.js';
 import { sentenceOf } from '../sentences.js';
-import { sharedObject, sharedPlace } from '../side-by-side.js';
+import { saysEverything, sharedObject, sharedPlace } from '../side-by-side.js';
 import { slotsOf } from '../slots.js';
 import { plantBefore, sortedOut, spokenOf } from '../spoken-before.js';
 import { stateBehind } from '../state-behind.js';
@@ -136,9 +136,12 @@ function proposalOf(telling: Telling, act: Act, kind: EntryKind, found: Draft, d
 
 /** The plant that an act without one is about, where it names no place either. */
 function plantOf(telling: Telling, act: Act, found: Draft, draft: Draft): PlantWords | undefined {
-  const { pieces, clauses, moods } = telling;
+  const { pieces, clauses, moods, utterance } = telling;
   const { n, clause, hit } = act;
-  if (draft.plant !== undefined || (hit.rule.kind === 'tend' && draft.place !== undefined)) return undefined;
+  // "Took six Salt Harrier and watered everything": not those six alone.
+  const ofAll =
+    hit.rule.kind === 'tend' && (draft.place !== undefined || saysEverything(pieces, clause, utterance));
+  if (draft.plant !== undefined || ofAll) return undefined;
   return (
     (draft.pronoun ? spokenOf(pieces, clause) : undefined) ??
     (isBare(act, found) ? sharedObject(pieces, clauses, moods, n) : undefined) ??

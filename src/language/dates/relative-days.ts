@@ -5,6 +5,7 @@ import {
   changed,
   daysFromToday,
   daysSinceWeekday,
+  daysUntilWeekday,
   fixed,
   impossible,
   type Leaning,
@@ -208,6 +209,9 @@ export const countedFromADay = [
       const eve = addDays(from, from === to ? -1 : 1);
       return { date: addDays(eve, -daysSinceWeekday(eve, on)) };
     }),
+  ),
+  rule('phrase', 'the Tuesday after Easter', 'the? <weekday> after <day>', ({ weekday: on, day }) =>
+    changed(day, ({ to }) => ({ date: addDays(to, daysUntilWeekday(to, on)) })),
   ),
   rule('phrase', 'the day after Easter', 'the day after <day>', ({ day }) =>
     changed(day, ({ to }) => ({ date: addDays(to, 1) })),

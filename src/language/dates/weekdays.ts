@@ -156,6 +156,13 @@ export const weekdays = [
     '<weekday> just? gone|past a? <unit=week|fortnight>',
     ({ unit, weekday }) => movedBy(lastWeekday(weekday), one, unit, -1),
   ),
+  // Irish: the Tuesday a week before the last.
+  rule(
+    'day',
+    'Tuesday was a week',
+    'last? <weekday> was a? <unit=week|fortnight> ago?',
+    ({ unit, weekday }) => movedBy(lastWeekday(weekday), one, unit, -1),
+  ),
   // "Wednesday last week" is the Wednesday of last week.
   rule('day', 'Saturday last, a week', '<weekday> last ,? a <unit=week|fortnight>', ({ unit, weekday }) =>
     movedBy(lastWeekday(weekday), one, unit, -1),

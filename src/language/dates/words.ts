@@ -97,6 +97,7 @@ const relativeWords = [
   'recently lately',
   'ages',
   'while',
+  'was',
 ];
 
 const partWords = [

@@ -22,12 +22,32 @@ export const eachCases: readonly Case<CountSeen>[] = [
     },
   },
   {
+    // Of cuttings, where they all went; how many is told already.
+    name: '<count> each of <plant> and <plant>, all in <place>',
+    phrasings: ['Three each of Salt Harrier and Tallow Bell taken, all in the propagator'],
+    when: ({ told, count, clause }) =>
+      count.whole === 'all' && clause.hit?.rule.kind === 'strike' && told.ofEach !== undefined,
+    does: passOver,
+  },
+  {
     name: '<pots> of <plant>, <count> in each',
     phrasings: ['Three pots of Salt Harrier and two pots of Tallow Bell, four in each'],
     when: (seen) =>
       seen.count.value !== undefined && isOfEach(seen.pieces, seen.at) && pottedOf(seen).length > 0,
     does: (seen) => {
       for (const draft of pottedOf(seen)) draft.each = numberOf(seen.count);
+    },
+  },
+  {
+    name: 'one with <plant>',
+    phrasings: ['Filled one tray with Salt Harrier and one with Tallow Bell, 24 in each'],
+    when: ({ count, pieces, at, draft }) =>
+      count.value === 1 &&
+      draft.pots !== undefined &&
+      wordAt(pieces, at + 1) === 'with' &&
+      pieces.slice(at + 2, at + 4).some(({ is }) => is === 'plant'),
+    does: ({ told }) => {
+      told.drafts.push({ pots: 1 });
     },
   },
   {

@@ -2,10 +2,13 @@
 import type { Clause } from '../clauses.js';
 import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
+import { pastPerson } from '../somebody-else.js';
 
 interface Ending {
   readonly name: string;
   readonly when: (pieces: readonly Piece[], at: number, clause: Clause) => boolean;
+  /** Straight behind the act's own words too. */
+  readonly straight?: true;
 }
 
 const isBehindBreak = (pieces: readonly Piece[], at: number): boolean => pieces[at - 1]?.is === 'break';
@@ -51,6 +54,25 @@ function isOffPlant(pieces: readonly Piece[], from: number): boolean {
   return pieces[/^(?:the|my|our)$/.test(wordAt(pieces, at + 1)) ? at + 2 : at + 1]?.is === 'plant';
 }
 
+const isRest = (piece: Piece | undefined): boolean =>
+  piece?.is === 'count' && piece.quantity.whole === 'rest';
+
+/** "Six of the Tallow Bell left over": so many of a plant, and no deed. */
+function isLeft(pieces: readonly Piece[], from: number): boolean {
+  if (pieces[from]?.is !== 'count') return false;
+  let at = from + 1;
+  while (/^(?:of|the|my)$/.test(wordAt(pieces, at))) at++;
+  if (pieces[at]?.is !== 'plant') return false;
+  const state = wordAt(pieces, at + 1) === 'still' ? at + 2 : at + 1;
+  const next = pieces[state + 1];
+  return (
+    (/^(?:left|remain|over|spare)$/.test(wordAt(pieces, state)) || isRest(pieces[state])) &&
+    (next === undefined ||
+      next.is === 'break' ||
+      /^(?:over|now|still|yet|to)$/.test(wordAt(pieces, state + 1)))
+  );
+}
+
 const endings: readonly Ending[] = [
   {
     // "…, found the label under the bench": what was come upon meanwhile.
@@ -66,7 +88,9 @@ const endings: readonly Ending[] = [
       (isBehindBreak(pieces, at) || /^(?:and|then)$/.test(wordAt(pieces, at - 1))) &&
       /^(?:admired|photographed|eyed|coveted|sketched|drew|measured|weighed|relabelled|labelled|gloated)$/.test(
         wordAt(pieces, at),
-      ),
+      ) &&
+      // "Stuck and labelled, they're on the heat mat": the same plants.
+      pieces[at + 1]?.is !== 'break',
   },
   {
     // "…, half to do tomorrow": what was not done.
@@ -76,6 +100,44 @@ const endings: readonly Ending[] = [
       pieces[at]?.is === 'count' &&
       wordAt(pieces, at + 1) === 'to' &&
       /^(?:do|go)$/.test(wordAt(pieces, at + 2)),
+  },
+  {
+    // What was done to something else, which no rule knows.
+    name: 'and turned the propagator up',
+    when: (pieces, at) =>
+      (isBehindBreak(pieces, at) || /^(?:and|then)$/.test(wordAt(pieces, at - 1))) &&
+      /^(?:turned|switched|cranked|reset|adjusted|swept|tidied|cleaned|scrubbed|locked|hoovered|mopped)$/.test(
+        wordAt(pieces, at),
+      ) &&
+      // "Watered and turned the Salt Harrier".
+      !pieces.slice(at + 1, at + 3).some(({ is }) => is === 'plant'),
+  },
+  {
+    // "Potted them on, the other ten can stay put": what is to become of others.
+    name: 'the other <count> can stay put',
+    straight: true,
+    when: (pieces, at) => {
+      const count = pieces[at];
+      return (
+        count?.is === 'count' &&
+        (count.quantity.besides === true || count.quantity.whole === 'rest') &&
+        /^(?:can|will|could|should|need|needs|look|looks|stay|stayed|still)$/.test(wordAt(pieces, at + 1))
+      );
+    },
+  },
+  {
+    // "…, and Jean had two Salt Harrier": what somebody else had.
+    name: 'and <someone> had <count>',
+    when: (pieces, at) =>
+      wordAt(pieces, at) === 'and' &&
+      /^(?:had|has|took|got)$/.test(wordAt(pieces, at + 2)) &&
+      pieces[at + 3]?.is === 'count' &&
+      pastPerson(pieces, at + 1)?.to === at + 2,
+  },
+  {
+    // "Sold four Salt Harrier, six Tallow Bell left": what there still is of others.
+    name: ', <count> <plant> left',
+    when: (pieces, at) => isBehindBreak(pieces, at) && isLeft(pieces, at),
   },
   {
     // What came back for it.
@@ -104,4 +166,7 @@ const endings: readonly Ending[] = [
 
 /** Whether what was done ends before the piece. */
 export const endsBefore = (pieces: readonly Piece[], at: number, clause: Clause): boolean =>
-  at > (clause.hit?.to ?? 0) && endings.some(({ when }) => when(pieces, at, clause));
+  at >= (clause.hit?.to ?? 1) &&
+  endings.some(
+    ({ when, straight }) => (straight === true || at > (clause.hit?.to ?? 0)) && when(pieces, at, clause),
+  );

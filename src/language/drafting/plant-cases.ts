@@ -91,13 +91,14 @@ export const plantCases: readonly Case<PlantSeen>[] = [
     phrasings: [
       'Received 12 dahlia plugs from Mossgrane Growers yesterday name of Ember Fox',
       "Got 12 dahlia plugs from Mossgrane Nursery, 'Blind Fiddler'",
+      "Took three leaf cuttings off a begonia that's new to me, 'Blind Fiddler', now in water",
     ],
     when: ({ draft, piece, pieces, at, clause }) =>
       draft.plant !== undefined &&
       isCropAlone(draft.plant) &&
       piece.plant.variety !== undefined &&
       (NAMED.test(`${wordAt(pieces, at - 2)} ${wordAt(pieces, at - 1)}`) ||
-        (/^(?:receive|stock)$/.test(clause.hit?.rule.kind ?? '') &&
+        (/^(?:receive|stock|strike)$/.test(clause.hit?.rule.kind ?? '') &&
           draft.quantity?.value !== undefined &&
           !piece.known &&
           pieces[at - 1]?.is === 'break' &&

@@ -34,6 +34,18 @@ export const wordCases: readonly Case<Seen<'word'>>[] = [
     },
   },
   {
+    name: 'the dud',
+    phrasings: ['Tossed the dud', 'Binned the straggler'],
+    when: ({ piece, pieces, at, draft, clause }) =>
+      clause.hit?.rule.kind === 'loss' &&
+      /^(?:dud|weakling|straggler|runt|laggard|goner|casualty)$/.test(piece.text) &&
+      /^(?:the|a|that|this)$/.test(wordBefore(pieces, at)) &&
+      draft.quantity === undefined,
+    does: ({ draft }) => {
+      draft.quantity = { value: 1 };
+    },
+  },
+  {
     name: 'them',
     phrasings: ['Watered them'],
     when: ({ piece, draft }) => PRONOUN.test(piece.text) && draft.plant === undefined,

@@ -87,6 +87,22 @@ export const hardenOffRules: readonly Rule[] = [
     mustNot: ['checked the Salt Harrier in the cold frame during the day'],
   },
   {
+    name: '<plant> out a couple of hours a day',
+    kind: 'hardenOff',
+    head: 'out|outside|outdoors .. hours|hrs|hour|hr a|each|every|per day',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 4, 'plant') ||
+      p.slice(f, t).some(({ is }) => is === 'plant') ||
+      (namesPlant(p) && THEM.test(wordAt(p, f - 1))),
+    phrasings: [
+      'setting the Salt Harrier out on the deck a couple hours a day',
+      'started putting out the Salt Harrier an hour a day',
+      'Salt Harrier, been sitting them outside for two hours each day',
+    ],
+    mustNot: ['worked outside four hours a day, watered the Salt Harrier'],
+  },
+  {
     name: '<plant> spending days outside',
     kind: 'hardenOff',
     head: 'spend|spends|spending|spent their|the? days|day|daytime|daytimes|afternoons out|outside|outdoors',

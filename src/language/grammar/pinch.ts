@@ -44,6 +44,7 @@ export const pinchRules: readonly Rule[] = [
       // "Took 8 tips off these": cuttings.
       (/^(?:took|cut|snipped)$/.test(wordAt(p, f)) && p[t - 3]?.is === 'count') ||
       p.slice(f, t).some(({ is }) => is === 'cutting') ||
+      followsWord(p.slice(0, t), f, /^(?:dead|flower|seed|spent|faded|brown)$/) ||
       followsWord(p, t, /^(?:stock|mother|parent|stuck|struck|pots?|bottles?)$/) ||
       // "Took the top off the propagator".
       p[wordAt(p, t) === 'the' ? t + 1 : t]?.is === 'place',
@@ -176,9 +177,12 @@ export const pinchRules: readonly Rule[] = [
     when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 5, 'plant'),
     // "Took three of each, tips off both": cuttings.
     unless: (p, f) =>
+      // "The dead heads off".
+      /^(?:dead|flower|seed|spent|faded|brown)$/.test(wordAt(p, f - 1)) ||
       p
         .slice(0, f)
         .some((piece) => piece.is === 'word' && /^(?:took|take|taken|struck|cuttings)$/.test(piece.text)),
+    mustNot: ['snipped the dead heads off the Salt Harrier'],
   },
   {
     name: 'stopped <plant>',

@@ -81,7 +81,7 @@ export const STATIVE = whole`
 
 /** "Itching to pot them", "wondering if they'll take". */
 const ONLY_IN_MIND = anyOf`
-  (itching|dying|longing|desperate|raring) to|can't wait|excited|love (the|my|that|this)
+  (itching|dying|longing|desperate|raring) to|fancy (having|a go|trying|doing|taking)|can't wait|excited|love (the|my|that|this)
   wish|hope|hoping|thinking|thought|dream|wonder|wondering|remember|forgot|forgotten
   if|would|could|might|maybe|not sure|no idea
 `;
@@ -92,6 +92,13 @@ const NOT_DONE = anyOf`
   postponed|cancelled|called off|shelved|put (off|back (a|an|till|until|to|by|for))
   (half way|halfway) (out|through|down|to)|(ran|run|running) out of
   best (left|taken|kept|potted|planted|done|struck|moved|watered|pinched)
+`;
+
+/** "They should be ready by Easter", "for the next batch", "that jar is for the Salt Harrier". */
+const TO_COME = anyOf`
+  (should|will|ought to) (soon |all |both )?be
+  for the next (round|batch|lot|go|time)|(every|full|the best|good) intentions?
+  nobody (move|touch|water|knock)|(is|are) for (the |my )?plantname
 `;
 
 /** "Doreen says", "jealous of the ones at the show", "saw a video". */
@@ -106,6 +113,7 @@ const TALK = anyOf`
 export const IDLE = within`
   ${ONLY_IN_MIND}
   ${NOT_DONE}
+  ${TO_COME}
   ${TALK}
 `;
 

@@ -79,6 +79,18 @@ export function followsWord(pieces: readonly Piece[], from: number, words: RegEx
   return false;
 }
 
+/** The same before the next deed too, where none of the marks of writing divides them ("… and watered the porch"). */
+export function followsInAct(pieces: readonly Piece[], from: number, words: RegExp): boolean {
+  const next = pieces.findIndex(
+    (piece, at) =>
+      at > from &&
+      piece.is === 'word' &&
+      piece.verb?.form === 'past' &&
+      /^(?:and|then|but|so|i|we|himself|herself)$/.test(wordAt(pieces, at - 1)),
+  );
+  return followsWord(next < 0 ? pieces : pieces.slice(0, next), from, words);
+}
+
 /** Whether a count or plant stands among the `reach` pieces before `from`, back to a break. */
 export function precedes(
   pieces: readonly Piece[],

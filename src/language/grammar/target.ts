@@ -64,7 +64,8 @@ export const targetRules: readonly TargetRule[] = [
   },
   {
     name: '<count> <plant> must become',
-    pattern: /\b(?:must|should|shall|has to|have to|it must) (?:become|be(?! \w+ing\b)|end up)\b/,
+    pattern:
+      /(?<!\bthere )\b(?:must|should|shall|has to|have to|it must) (?:become|be(?! \w+ing\b)|end up)\b/,
   },
   {
     name: '<count> <plant> would do me',

@@ -5,6 +5,7 @@ import { wordAt } from '../grammar/rule.js';
 import { pastTalk } from '../past-talk.js';
 import type { Piece } from '../pieces.js';
 import type { VerbForm } from '../lexicon.js';
+import { MANAGED } from './words.js';
 
 export interface Before {
   /** Where they begin. */
@@ -48,7 +49,9 @@ function tellingFrom(
 ): number {
   let start = from;
   // A verb told in the past stands for itself behind "and" ("forgot to water and lost three").
-  if (form === 'past' || wordAt(pieces, hit.from) === 'done')
+  const managed =
+    hit.from > from && wordAt(pieces, hit.from - 1) === 'to' && MANAGED.test(wordAt(pieces, hit.from - 2));
+  if (form === 'past' || managed || wordAt(pieces, hit.from) === 'done')
     for (let at = from; at < hit.from; at++) if (opensOwn(pieces, from, at)) start = at + 1;
   // "Wasn't going to bother but ended up sticking five": done after all.
   for (let at = from; at + 1 < hit.from; at++)

@@ -26,6 +26,12 @@ export const wordsAhead: readonly MoodCase[] = [
       (seen.form === 'base' || has(seen, /^(?:have|love|like|rather|better|be|end|get|see)$/)),
   },
   {
+    name: 'you can take cuttings',
+    mood: 'supposed',
+    phrasings: ['you can take Salt Harrier any time up to September'],
+    when: (seen) => seen.form === 'base' && back(seen, 1) === 'can',
+  },
+  {
     name: 'most years we lose some',
     mood: 'supposed',
     phrasings: ['most years, we lost two', "I've always potted on in May"],

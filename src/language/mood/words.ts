@@ -9,7 +9,7 @@ export const INTENDED =
 export const REPORT =
   /^(?:says|said|say|saying|reckon|reckons|reckoned|thinks|told|tells|asked|asks|ask|suggests|suggested|advised|advises|recommends|recommended|swears|swore|claims|claimed|insists|insisted|apparently|according|heard|read|reads|states|wants|mentioned|telling|saying|boasting|bragging|boasted|bragged|complaining|moaning|announced)$/;
 export const MANAGED =
-  /^(?:plucked|mustered|found|managed|got|able|remembered|started|began|begun|helped|stopped|went|decided|chance|starting|continued)$/;
+  /^(?:plucked|mustered|found|managed|manage|got|able|remembered|started|began|begun|helped|stopped|went|decided|chance|starting|continued)$/;
 /** With "to" behind: "keen to crack on", "fixing to set them out". */
 export const WISHES =
   /^(?:keen|eager|itching|raring|longing|desperate|fixing|fixin|aching|determined|liable|minded)$/;

@@ -6,14 +6,18 @@ import type { Proposal } from '../proposal.js';
 import { ask, type OpenEntry, say } from './open-entry.js';
 
 /** Fills in the day, or asks for it. */
-export function tellDate({ kind, draft, future, slots }: Proposal, entry: OpenEntry): void {
+export function tellDate({ kind, draft, future, slots, rule }: Proposal, entry: OpenEntry): void {
   const { when } = draft;
   if (!when) {
     if (kind === 'remind') ask(entry, 'date');
     return;
   }
-  if (kind === 'remark' && isLong(when)) return;
-  const begins = kind === 'hardenOff' || (kind === 'move' && slots['fromPlace'] !== undefined);
+  // Of what is only seen no day is asked about.
+  if (kind === 'remark' && (when.past === 'ask' || isLong(when))) return;
+  const begins =
+    kind === 'hardenOff' ||
+    (kind === 'move' && slots['fromPlace'] !== undefined) ||
+    (/^(?:move|plantOut|potOn)$/.test(kind) && TELLS_STATE.test(rule));
   const isSince = begins && /^since/i.test(when.words);
   // "Since March" tells how long and "by June" when it is wanted, not when it was done.
   // "What I put down for Monday": the day of an entry that is to be put right.
@@ -24,6 +28,9 @@ export function tellDate({ kind, draft, future, slots }: Proposal, entry: OpenEn
   // Hardening off since Monday began on Monday, and what was in the porch is on the sill since then.
   else say(entry, 'date', isSince && date !== undefined ? firstDay(date) : date);
 }
+
+/** Rules for plants told by where they are: "<plant> in the ground". */
+const TELLS_STATE = /^<plant> (?:are |now |live )?in /;
 
 /** A remark on how things are this year is dated to the day. */
 const isLong = ({ past }: When): boolean =>

@@ -14,7 +14,31 @@ export function startOf({ rule, from, to }: FoundRemind, pieces: readonly Piece[
     !/^(?:and|but|then|so|or)$/.test(wordAt(pieces, start - 1))
   )
     start--;
-  return start;
+  // "Salt Harrier wants feeding": the plant before it is meant.
+  if (/^(?:needs?|wants?)$/.test(rule.name)) return start;
+  let cue = from;
+  while (/^(?:i|we|i'm|am|and|so)$/.test(wordAt(pieces, cue - 1))) cue--;
+  return endsDeed(pieces, start, cue) ? cue : start;
+}
+
+/** What a row may open with before its deed. */
+const BEFORE_DEED = /^(?:i|we|i've|we've|just|also|then|today|right|so|ok|have)$/;
+const DEEDS =
+  /^(?:pot|repot|take|strike|stick|move|shift|water|mist|feed|sell|give|pinch|plant|lose|bin|check|vent|shade|cover|look)$/;
+
+/** "Potted on the Salt Harrier will do the Tallow Bell tomorrow", "six have rooted going to pot them on": no joint between deed and plan. */
+function endsDeed(pieces: readonly Piece[], from: number, to: number): boolean {
+  const lead = pieces.slice(from, to);
+  let at = 0;
+  while (lead[at]?.is === 'when' || BEFORE_DEED.test(wordAt(lead, at))) at++;
+  const verb = lead[at];
+  const isDone =
+    verb?.is === 'word' &&
+    verb.verb?.form === 'past' &&
+    DEEDS.test(verb.verb.lemma) &&
+    wordAt(lead, at + 1) !== 'to';
+  const hasRooted = lead[0]?.is === 'count' && wordAt(lead, lead.length - 1) === 'rooted';
+  return lead.some(({ is }) => is === 'plant') && (isDone || hasRooted);
 }
 
 /** Where a clause of things done begins behind the reminder. */

@@ -69,7 +69,12 @@ export function subjectAt(pieces: readonly Piece[], from: number): Subject | und
 export function copulaAt(pieces: readonly Piece[], at: number, doubted: boolean): number | undefined {
   const word = wordAt(pieces, at);
   const next = wordAt(pieces, at + 1);
-  if (WAS.test(word)) return pastDeed(pieces, at + 1);
+  if (WAS.test(word)) {
+    const value = pastDeed(pieces, at + 1);
+    // "The Salt Harrier were potted on yesterday": told for the first time; only the day they were taken is known already.
+    const isTelling = value > at + 1 && !doubted && pieces[at - 1]?.is === 'plant' && !isCut(pieces[at + 1]);
+    return isTelling ? undefined : value;
+  }
   // "That should be it for today" puts nothing right.
   if (word === 'should' && wordAt(pieces, at + 2) === 'it') return undefined;
   if (/^(?:should|shd|ought)$/.test(word) && /^(?:be|read|say|to)$/.test(next)) return at + 2;
@@ -78,6 +83,9 @@ export function copulaAt(pieces: readonly Piece[], at: number, doubted: boolean)
   if (doubted && /^(?:is|are|it's|its|that's|they're)$/.test(word)) return at + 1;
   return undefined;
 }
+
+const isCut = (piece: Piece | undefined): boolean =>
+  piece?.is === 'word' && CUT.test(piece.verb?.lemma ?? '');
 
 /** "Were taken on Sunday", "was potted on yesterday": past the deed to its day; where no day ends it, past no word. */
 function pastDeed(pieces: readonly Piece[], at: number): number {

@@ -22,7 +22,7 @@ export const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: nu
     piece.verb?.form === 'past' &&
     !/^(?:rooted|had|been|were|was|are|is|have|has)$/.test(piece.text);
   if (
-    /^(?:plants?|plugs?|liners?|babies|seedlings|cuttings|slips|bits|pieces|one|ones)$/.test(
+    /^(?:plants?|plugs?|liners?|babies|starts|seedlings|cuttings|slips|bits|pieces|one|ones)$/.test(
       wordAt(pieces, to),
     ) &&
     !/^(?:are|is|have|has)$/.test(before)

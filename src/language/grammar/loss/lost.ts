@@ -131,6 +131,15 @@ export const lost: readonly Rule[] = [
     mustNot: ['three Salt Harrier gone with the kids', 'two Salt Harrier went to Ines'],
   },
   {
+    name: '<count> gone on me',
+    kind: 'loss',
+    head: 'gone|dead|rotted|died on me|us',
+    shape: 'subject',
+    when: (p, f, t) => precedes(p, f, 6, 'count') && endsAt(p, t),
+    phrasings: ['the Tallow Bell are potted on and two of the Salt Harrier are gone on me'],
+    mustNot: ['the Salt Harrier are gone on me'],
+  },
+  {
     name: '<count> gone',
     kind: 'loss',
     head: 'gone|out|snuffed|kaput|caput',

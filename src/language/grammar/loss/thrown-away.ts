@@ -122,7 +122,7 @@ export const thrownAway: readonly Rule[] = [
   {
     name: 'binned <count> <plant>',
     kind: 'loss',
-    head: 'bin~past|pitch~past|chuck~past|throw~past|compost~past|toss~past|dump~past|scrap~past|discard~past|ditch~past|cull~past|destroy~past|turf~past|heave~past|biff~past out|away|off?',
+    head: 'bin~past|pitch~past|chuck~past|throw~past|compost~past|toss~past|dump~past|scrap~past|discard~past|ditch~past|cull~past|destroy~past|turf~past|heave~past|biff~past|feck~past|hoy~past|yeet~past out|away|off?',
     shape: 'object',
     unless: (p, f, t) =>
       // "In pots of composted bark": of what sort.

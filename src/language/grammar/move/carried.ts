@@ -1,7 +1,7 @@
 /** Plants carried: "moved the Salt Harrier to the greenhouse", "brought them in". */
 import type { Piece } from '../../pieces.js';
 import { RUINED } from '../loss/ruined.js';
-import { endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { endsAt, follows, followsInAct, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isWhole, THEM } from '../stand-ins.js';
 import { toPlace } from './to-place.js';
 
@@ -203,7 +203,7 @@ export const carried: readonly Rule[] = [
       (/^(?:down|up)$/.test(wordAt(p, t)) && wordAt(p, t + 1) === 'to') ||
       (/^(?:got|took|taken|sent)$/.test(wordAt(p, f)) &&
         !followsWord(p, t, /^(?:to|into|onto|outside|indoors|inside|out|in)$/)) ||
-      followsWord(
+      followsInAct(
         p,
         t,
         /^(?:fleece|lid|cover|cutting|cuttings|planted|potted|watered|rooted|sown|newspaper|net|bag)$/,

@@ -1,9 +1,9 @@
 import type { Piece } from '../../pieces.js';
-import { followsWord, wordAt } from '../rule.js';
+import { followsInAct, wordAt } from '../rule.js';
 
 /** Tips taken to be rooted: "nipped off the tips for cuttings", "… and put them in perlite". */
 export const cuttingsTaken = (pieces: readonly Piece[], _from: number, to: number): boolean =>
-  followsWord(pieces, to, /^(?:cuttings|cutting|bits|slips)$/) ||
+  followsInAct(pieces, to, /^(?:cuttings|cutting|bits|slips)$/) ||
   pieces.some(
     ({ is }, at) =>
       at > to &&

@@ -91,7 +91,11 @@ export const inTheBed: readonly Rule[] = [
     kind: 'plantOut',
     head: 'in|into the ground|<place>',
     shape: 'subject',
-    when: (p, f, t) => p.slice(0, f).some(({ is }) => is === 'plant') && groundAt(p, t - 1),
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      groundAt(p, t - 1) &&
+      // "Five hardwood willow rods in the ground by the pond": there to root.
+      !p.some((piece) => piece.is === 'cutting' || (piece.is === 'word' && /^cuttings?$/.test(piece.text))),
   },
   {
     name: '<plant> in their final home',

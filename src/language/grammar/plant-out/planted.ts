@@ -81,7 +81,11 @@ export const planted: readonly Rule[] = [
     kind: 'plantOut',
     head: 'plant~past',
     shape: 'object',
-    unless: (p, _f, t) => follows(p, t, 'size') || followsWord(p, t, /^(?:tubers?|seeds?|bulbs?)$/),
+    unless: (p, f, t) =>
+      follows(p, t, 'size') ||
+      followsWord(p, t, /^(?:tubers?|seeds?|bulbs?)$/) ||
+      // "Twelve cuttings planted in small pots with perlite": put in to root.
+      (follows(p, t, 'pots', 'medium') && p.slice(0, f).some((_, at) => /^cuttings?$/.test(wordAt(p, at)))),
     phrasings: ['planted Salt Harrier in the greenhouse', 'planted five Salt Harrier out'],
   },
   {

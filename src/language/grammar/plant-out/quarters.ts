@@ -4,9 +4,22 @@ import { followsWord, wordAt } from '../rule.js';
 
 export const GARDEN =
   /^(?:bed|beds|border|borders|ground|garden|flowerbed|flowerbeds|rockery|urn|urns|planter|planters|tubs|tub|trough|troughs|barrel|barrels|container|containers|basket|baskets|windowbox|windowboxes|patch|plot|allotment|verge|bank|lawn|soil|rows|row|hedge|orchard|basket|baskets|boxes|box|avenue|sundial|flowerpots)$/;
+/** "In a trough on the windowsill": indoors, however it is planted. */
+const isIndoors = (pieces: readonly Piece[], to: number): boolean =>
+  pieces
+    .slice(to, to + 8)
+    .some(
+      (piece) =>
+        piece.is === 'place' &&
+        piece.prep === 'on' &&
+        /\b(?:windowsill|windowledge|window ledge|sill|bench|shelf|staging|table|heat mat|landing|mantelpiece)\b/.test(
+          piece.place,
+        ),
+    );
 export const garden = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   // "In the honesty box": for sale.
   !followsWord(pieces, to, /^(?:honesty|stall|shop)$/) &&
+  !isIndoors(pieces, to) &&
   (followsWord(pieces, to, GARDEN) ||
     pieces
       .slice(to, to + 6)

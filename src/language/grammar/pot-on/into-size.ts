@@ -37,7 +37,7 @@ export const intoSize: readonly Rule[] = [
       const filled = wordAt(p, t) === 'of' && p[t + 1]?.is === 'medium' ? t + 2 : t;
       return (
         p.slice(0, f).some(({ is }) => is === 'plant') &&
-        (/^(?:now|today)$/.test(wordAt(p, filled)) || p[filled]?.is === 'when')
+        (/^(?:now|today)$/.test(wordAt(p, filled)) || p[filled]?.is === 'when' || wordAt(p, f - 1) === 'now')
       );
     },
     unless: aboutCuttings,
@@ -45,7 +45,7 @@ export const intoSize: readonly Rule[] = [
       'the ten rooted Salt Harrier are in 3 inch pots now',
       'the Salt Harrier are in 1 litre pots of composted bark now',
     ],
-    mustNot: ['the Salt Harrier are in 3 inch pots'],
+    mustNot: ['the Salt Harrier are in 3 inch pots', 'Salt Harrier sit in 9cm pots'],
   },
   {
     name: 'had <count> <plant> in <size> pots',

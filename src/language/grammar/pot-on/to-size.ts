@@ -34,7 +34,10 @@ export const toSize: readonly Rule[] = [
         .some(
           (piece) =>
             piece.is === 'word' &&
-            (piece.verb !== undefined || /^(?:cuttings|cutting|taken)$/.test(piece.text)),
+            (piece.verb !== undefined ||
+              /^(?:cuttings|cutting|taken|sit|sits|sitting|stand|standing|live|lives|living|growing)$/.test(
+                piece.text,
+              )),
         ) &&
       !followsWord(p, t, /^(?:please|tomorrow)$/),
     phrasings: ['Salt Harrier to 9cm', 'Salt Harrier, five of them into 9cm'],

@@ -16,6 +16,7 @@ const ASKS_A_COUNT = anyOf`
   what (am i|are we|i'm|we're) down to
   how big (is|are)
   any stock of
+  stock (of|level of|on) (the |my )?plantname
   (do (i|we) have|have (i|we)|is there|are there|got) (got )?any … (left|more|spare|still)
 `;
 
@@ -26,6 +27,7 @@ const UNASKED_COUNT = either(
   opening`
     count|total|tally|number of|qty|quantity|availability|how many
     (stock|head) \w+
+    stock of (the |my )?plantname
   `,
 );
 
@@ -62,6 +64,7 @@ export const countQuestions: readonly QuestionRule[] = [
       within`
         how (many|much)
         what (number|quantity|total|count)
+        availability
         (need|want|like|after) (a|the) (count|total|tally|headcount|number)
       `,
       opening`

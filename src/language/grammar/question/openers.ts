@@ -16,6 +16,7 @@ const OF_WHAT = anyOf`
 /** "When were they taken", "where are they", but not "where there's a draught". */
 const OF_WHEN_AND_WHERE = anyOf`
   when's|whens
+  when (due|ready|next)\b
   when ${anyOf`
     is|are|was|were|am|did|do|does|have|has|to|the|our|my
     will|would|ought|might|should|can|could|must|shall
@@ -37,6 +38,7 @@ const OF_A_VERB = anyOf`
   are (?!rooted)
   am i
   is there|are there|would there be\b
+  would ((the|my|our) plantname|they|these|those|i|we|it) (?!never|not\b)
   do (i|we|the|my|they|you|any)\b
   does
   did (i|we|they|it|you|any)\b

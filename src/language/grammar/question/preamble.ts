@@ -11,7 +11,7 @@ export const PREAMBLE = new RegExp(
 
     question|(quick|one) question|quick one
     wondering|i wonder|remember|(do|can) you remember|(can|may) i ask
-    do (you|we) know|would you know|you wouldn't know|any idea|no idea|(i'm )?not sure
+    do (you|we) know|would you know|you wouldn't know|any idea|(y'all |you )?got any (idea|clue)|any clue|no idea|(i'm )?not sure
     i forget|i forgot|forgot|(i've|i have|i've quite) forgotten|(i )?(can't|don't) remember|cannot remember
 
     (tell|say|remind|inform|advise) me|tell us|let me know|do tell me|be a dear and tell me|mind telling me
@@ -49,7 +49,7 @@ const PLANT_FIRST = beginning`
     how (many|much|long|old|are|is|did|do)
     what (have|did|do)
     where (are|is|did|have|do)
-    when (did|do|was|were|will|are|is|can|should)
+    when (did|do|was|were|will|are|is|can|should|due|ready|next)
     who (had|got|has|bought)
   `}\b)
 `;

@@ -50,8 +50,10 @@ export const whenQuestions: readonly QuestionRule[] = [
     topic: 'when',
     pattern: either(
       closing`when`,
+      // "Was it last Tuesday I took them": a yes would tell the day.
+      opening`was it (?!plantname).* (i|we) (took|struck|stuck|cut|potted|planted|pinched|moved|sold|gave|fed|watered|did)`,
       opening`
-        when|since when|what time|(what|which) (day|date)
+        when|since when|what time|(what|which) (day|date)|what('s| is| was) the (day|date)
         how old
         how long (ago|since|till|until|before|have|has|is it|are|were|do|does|did|will)
         how many (days|weeks|months) (ago|since|till|until|before|have|has|old|is|are)

@@ -24,7 +24,7 @@ const ASKED = phrasesOf`
 /** Told: "I'll …", "must …", "the plan is to …". Before the plain form of a verb alone. */
 const INTENDED = phrasesOf`
   i'll|we'll|(i |we )?will|(i )?shall|let's
-  going to|(plan|planning|intend|intending|aim|aiming|hope|hoping|mean|meaning|want|ought) to
+  going to|(plan|planning|intend|intending|aim|aiming|hope|hoping|mean|meaning|want|ought|fixing|fixin|looking|minded) to
   intend|plan on|planning on|(plan|aim) is to
   must|should|(need|needs|have|has|got) to|due to|am due|i'm to|to
   (i'd better|had better|better)|(i'd|would) like to

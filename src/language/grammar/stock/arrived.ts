@@ -49,6 +49,14 @@ const isAwaited = (pieces: readonly Piece[], from: number): boolean =>
 const cameInThemselves = (pieces: readonly Piece[], from: number): boolean => {
   let at = from;
   while (/^(?:just|all|both|then|finally|have|had|soon)$/.test(wordAt(pieces, at - 1))) at--;
+  // "Watered the porch, took six Salt Harrier and came in": who watered.
+  const first = pieces[0];
+  if (
+    /^(?:and|then|before|but)$/.test(wordAt(pieces, at - 1)) &&
+    first?.is === 'word' &&
+    (/^(?:i|we)$/.test(first.text) || first.verb?.form === 'past')
+  )
+    return true;
   return /^(?:i|we|i've|we've|i'd|we'd|you|he|she|so|everyone|everybody)$/.test(wordAt(pieces, at - 1));
 };
 

@@ -9,7 +9,30 @@ const isDone = (pieces: readonly Piece[], at: number): boolean => {
   return piece?.is === 'word' && piece.verb?.form === 'past';
 };
 
+const POST =
+  /^(?:post|mail|postie|postman|postwoman|mailman|courier|carrier|van|lorry|truck|delivery|parcel|dpd|ups|fedex|usps)$/;
+
 export const delivered: readonly Rule[] = [
+  {
+    name: 'the post brought <count> rooted <plant>',
+    kind: 'receive',
+    head: 'bring~past|drop~past|deliver~past|fetch~past off?',
+    shape: 'object',
+    when: (p, f, t) =>
+      (POST.test(wordAt(p, f - 1)) || (p[f - 1]?.is === 'when' && POST.test(wordAt(p, f - 2)))) &&
+      closeBehind(p, t, 'count') &&
+      closeBehind(p, t, 'plant') &&
+      p.slice(t, t + 8).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) &&
+      !anyStock(p.slice(t)),
+    phrasings: [
+      'the mail brought a dozen rooted starts of Salt Harrier',
+      'postie dropped off 20 Salt Harrier plugs',
+    ],
+    mustNot: [
+      'the post brought two Salt Harrier tubers',
+      'the van dropped off 20 labels for the Salt Harrier plugs',
+    ],
+  },
   {
     name: 'delivery of <count> <plant>',
     kind: 'receive',

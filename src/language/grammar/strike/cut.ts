@@ -1,10 +1,10 @@
 /** Cuttings told by the cutting or making: "snipped six off", "did ten", "the stools gave 30". */
-import type { Piece } from '../../pieces.js';
 import { asCuttings } from '../stock/kinds-of-plant.js';
+import type { Piece } from '../../pieces.js';
 import { CUTTINGS } from '../taken-away.js';
 import { isOfEach } from '../../drafting/beside-counts.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { isWhole } from '../stand-ins.js';
+import { brokenOff, standIn } from './broken-off.js';
 import { cutUp } from './cut-up.js';
 import { isRelative } from './told-before.js';
 import { mentionsCuttings, spoken } from './of-cuttings.js';
@@ -13,13 +13,11 @@ import { mentionsCuttings, spoken } from './of-cuttings.js';
 const NO_CUTTINGS =
   /^(?:roots?|rooted|rooting|dead|died|rotted|lost|taken|have|had|has|were|are|showing|pellets?|slugs?)$/;
 
-/** "They're in a pot of grit now", "all in one pot": where cuttings stand to root. */
-function standIn(pieces: readonly Piece[], from: number): boolean {
-  let at = from;
-  while (/^(?:they|they're|are|all|now|which|both|already)$/.test(wordAt(pieces, at)) || isWhole(pieces[at]))
-    at++;
-  return /^(?:in|into|round|around)$/.test(wordAt(pieces, at)) && follows(pieces, at, 'pots', 'medium');
-}
+/** "Six Salt Harrier for Mum": flowers. */
+const isForThem = (pieces: readonly Piece[], from: number): boolean => {
+  const plant = pieces.findIndex(({ is }, at) => at >= from && is === 'plant');
+  return wordAt(pieces, plant + 1) === 'for' && pieces[plant + 2]?.is !== 'when';
+};
 
 export const cut: readonly Rule[] = [
   {
@@ -61,8 +59,13 @@ export const cut: readonly Rule[] = [
     when: (p, f, t) =>
       !isRelative(p, f) &&
       !/^(?:back|down|off|the|it|them)$/.test(wordAt(p, t)) &&
-      !followsWord(p, t, /^(?:flowers?|blooms?|buds?|leaves|vases?|bouquets?)$/) &&
-      (mentionsCuttings(p, t) || (closeBehind(p, t, 'count') && follows(p, t, 'plant'))),
+      !followsWord(
+        p,
+        t,
+        /^(?:flowers?|blooms?|buds?|leaves|vases?|bouquets?|bunch|bunches|posy|posies|jug|table|church|altar|grave|buttonholes?)$/,
+      ) &&
+      (mentionsCuttings(p, t) || (closeBehind(p, t, 'count') && follows(p, t, 'plant') && !isForThem(p, t))),
+    mustNot: ['cut six Salt Harrier for a bunch for Mum', 'cut six Salt Harrier for the hall table'],
   },
   {
     name: 'did <count> cuttings of <plant>',
@@ -131,7 +134,7 @@ export const cut: readonly Rule[] = [
   {
     name: 'snipped <count> cuttings off <plant>',
     kind: 'strike',
-    head: 'nick~past|start~past|get~past|grab~past|snag~past|cadge~past|pop~past|bung~past|push~past|dib~past|dibble~past|set~past|place~past|steal~past|pinch~past|fill~past|do~past|liberate~past|root~past|have~past|try~past|put~|tuck~past|shove~past|plonk~past|lift~past|chop~past',
+    head: 'nick~past|start~past|get~past|grab~past|snag~past|cadge~past|pop~past|bung~past|push~past|dib~past|dibble~past|set~past|place~past|steal~past|pinch~past|fill~past|do~past|liberate~past|snaffle~past|filch~past|scrounge~past|blag~past|rescue~past|root~past|have~past|try~past|put~|tuck~past|shove~past|plonk~past|lift~past|chop~past',
     shape: 'object',
     when: spoken,
     unless: (p, f, t) =>
@@ -177,40 +180,7 @@ export const cut: readonly Rule[] = [
       p.slice(0, f).some(({ is }) => is === 'plant'),
     phrasings: ['cut up the Salt Harrier, got 9 out of it, all in modules'],
   },
-  {
-    name: 'nipped off <count> bits of <plant> and shoved them in',
-    kind: 'strike',
-    head: 'nip~past|snip~past|pinch~past|cut~past|pull~past|break~past|snap~past|whip~past|tore off|out <count>',
-    shape: 'object',
-    when: (p, f, t) =>
-      followsWord(p, t, CUTTINGS) &&
-      closeBehind(p, t, 'plant') &&
-      (f === 0 || /^$|^(?:i|we|just|and|then|also|finally)$/.test(wordAt(p, f - 1))) &&
-      !followsWord(p, t, /^(?:bin|heap|bucket|caddy|skip|his|her)$/) &&
-      (p
-        .slice(t)
-        .some(
-          (piece, n) =>
-            piece.is === 'word' &&
-            /^(?:poked|stuck|pushed|popped|tucked|inserted|struck|shoved|put|bunged|dibbed|jammed|planted)$/.test(
-              piece.text,
-            ) &&
-            /^(?:in|into|round|around|them|em|these|those|it)$/.test(wordAt(p, t + n + 1)),
-        ) ||
-        p.slice(t).some((_, n) => wordAt(p, t + n) === 'and' && standIn(p, t + n + 1))),
-    phrasings: [
-      'nipped off six bits of Salt Harrier and shoved them in a pot of sand',
-      'snapped off five shoots of Salt Harrier and stuck them in perlite',
-      "nipped off five Salt Harrier shoots and they're in perlite now",
-    ],
-    mustNot: [
-      'the dog nipped off two bits of Salt Harrier and put them in his bed',
-      'nipped off five Salt Harrier shoots, the Tallow Bell are in perlite',
-      'nipped off six shoots of Salt Harrier and put them in the compost bin',
-      'nipped off six tips of Salt Harrier',
-      'snapped off two dead bits of Salt Harrier and put the pots back',
-    ],
-  },
+  ...brokenOff,
   ...cutUp,
   {
     name: '<count> pieces cut from <plant>',

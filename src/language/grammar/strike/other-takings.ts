@@ -74,6 +74,13 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   )
     return true;
   const next = wordAt(pieces, to);
+  // "Doreen took six of the rooted Salt Harrier": plants.
+  if (
+    pieces
+      .slice(to, to + 5)
+      .some((_, n) => wordAt(pieces, to + n) === 'rooted' && pieces[to + n + 1]?.is === 'plant')
+  )
+    return true;
   // "Take the last six back".
   if (followsWord(pieces, to, /^back$/) && !follows(pieces, to, 'plant', 'cutting')) return true;
   // "Took three Salt Harrier to Nell".
@@ -93,7 +100,12 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   if (
     /^(?:the|a|another|my|their|some)$/.test(next) &&
     /^(?:lid|lids|cover|covers|fleece|tops|day|temperature|train|bus|car|dog|kids|children|photo|photos|pictures|picture|plunge|tips|heads|head|hint|morning|afternoon|opportunity|liberty|top|bag|bags|cloche|domes?|week|weekend|rest|lot|pinch|look|peek|gander|chance|risk|turn|stroll|walk|beating|knock|while|break|breather)$/.test(
-      wordAt(pieces, /^(?:good|proper|quick|long)$/.test(wordAt(pieces, to + 1)) ? to + 2 : to + 1),
+      wordAt(
+        pieces,
+        /^(?:good|proper|quick|long|lovely|nice|great|few|couple)$/.test(wordAt(pieces, to + 1))
+          ? to + 2
+          : to + 1,
+      ),
     )
   )
     return true;
@@ -208,7 +220,9 @@ export function forTheirOwn(pieces: readonly Piece[], from: number, to: number):
     pieces
       .slice(to)
       .some(
-        (_, n) => wordAt(pieces, to + n) === 'for' && /^(?:his|her|their)$/.test(wordAt(pieces, to + n + 1)),
+        (_, n) =>
+          wordAt(pieces, to + n) === 'for' &&
+          /^(?:his|her|their|herself|himself|themselves)$/.test(wordAt(pieces, to + n + 1)),
       )
   );
 }

@@ -3,6 +3,7 @@ import { CUTTINGS } from '../taken-away.js';
 import { setGoing } from './set-going.js';
 import { plantsIn } from '../../sentences.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { inVessels } from './in-vessels.js';
 import { isRound } from './round-the-edge.js';
 
 export const putIn: readonly Rule[] = [
@@ -121,7 +122,7 @@ export const putIn: readonly Rule[] = [
   {
     name: '<count> cuttings of <plant> went in',
     kind: 'strike',
-    head: 'go~past|gone|popped|put|in|got in|into',
+    head: 'go~past|gone|going|popped|put|in|got in|into',
     shape: 'subject',
     when: (p, f, t) =>
       precedes(p, f, 8, 'plant') &&
@@ -139,11 +140,14 @@ export const putIn: readonly Rule[] = [
         p[t]?.is === 'medium' ||
         (p[t]?.is === 'word' && /^to$/.test(wordAt(p, t)))) &&
       !(p[t]?.is === 'size') &&
+      // Irish "after going in".
+      (wordAt(p, f) !== 'going' || wordAt(p, f - 1) === 'after') &&
       // "Gone in that frost".
       !/^(?:that|this|last)$/.test(wordAt(p, t)) &&
       !followsWord(p, t, /^(?:bin|bed|border|ground|compost|garden)$/),
     mustNot: ['every last one of the Salt Harrier gone in that frost'],
   },
+  ...inVessels,
   {
     name: '<count> cuttings of <plant> are in',
     kind: 'strike',
@@ -153,11 +157,14 @@ export const putIn: readonly Rule[] = [
       endsAt(p, t) &&
       p[t]?.is !== 'place' &&
       precedes(p, f, 6, 'plant') &&
-      precedes(p, f, 6, 'count') &&
+      (precedes(p, f, 6, 'count') || p[t + 1]?.is === 'count') &&
       p
         .slice(0, f)
         .some((piece) => piece.is === 'cutting' || (piece.is === 'word' && CUTTINGS.test(piece.text))),
-    phrasings: ['all 16 Salt Harrier cuttings are in now'],
+    phrasings: [
+      'all 16 Salt Harrier cuttings are in now',
+      'the slips of Salt Harrier are in, seven in one pot',
+    ],
     mustNot: ['six Salt Harrier cuttings are in the porch'],
   },
   {
@@ -166,7 +173,9 @@ export const putIn: readonly Rule[] = [
     head: 'whack~past|bang~past|bung~past|pop~past|stick~past|shove~past|sling~past|chuck~past|put~ in',
     shape: 'object',
     when: (p, _f, t) =>
-      (p[t]?.is === 'count' || (p[t]?.is === 'pots' && wordAt(p, t + 1) === 'of')) &&
+      (p[t]?.is === 'count' ||
+        (p[t]?.is === 'pots' && wordAt(p, t + 1) === 'of') ||
+        (/^(?:heap|pile|bunch|load|rake|stack)$/.test(wordAt(p, t + 1)) && followsWord(p, t, CUTTINGS))) &&
       closeBehind(p, t, 'plant') &&
       !follows(p, t, 'size') &&
       !followsWord(p, t, /^(?:bed|border|ground|garden)$/),
@@ -211,10 +220,15 @@ export const putIn: readonly Rule[] = [
   {
     name: 'whacked <count> <plant> in',
     kind: 'strike',
-    head: 'whack~past|bang~past|bung~past|pop~past|shove~past|stick~past|put~ <count> of? the? <plant> <plant>? cuttings? in',
+    head: 'whack~past|bang~past|bung~past|pop~past|shove~past|stick~past|get~past|put~ <count> of? the? <plant> <plant>? cuttings? in',
     shape: 'object',
-    when: (p, _f, t) => !p[t] || p[t]?.is === 'break' || p[t]?.is === 'when' || isRound(p, t),
+    when: (p, f, t) =>
+      (!p[t] || p[t]?.is === 'break' || p[t]?.is === 'when' || isRound(p, t)) &&
+      // "Got six in": brought in, it may be, where nothing tells what they root in.
+      (wordAt(p, f) !== 'got' ||
+        p.slice(t).some((piece) => piece.is === 'medium' || piece.is === 'size' || piece.is === 'cutting')),
     phrasings: [
+      'got twenty Salt Harrier in this arvo, native mix, 50mm tubes',
       'whacked ten Salt Harrier in this arvo, no powder',
       'put six Salt Harrier in last Sunday',
       'stuck 18 Salt Harrier cuttings in round the edge of two 140mm pots',

@@ -6,6 +6,13 @@ import { endsAt, wordAt } from '../rule.js';
 /** Round the edge of a pot: no path's, no pond's. */
 export const isRound = (pieces: readonly Piece[], at: number): boolean => {
   if (!/^(?:a?round|along|by|at)$/.test(wordAt(pieces, at))) return false;
+  // "Round a 15cm clay pot".
+  if (
+    /^a?round$/.test(wordAt(pieces, at)) &&
+    (pieces[at + 1]?.is === 'pots' ||
+      (/^(?:a|the|one)$/.test(wordAt(pieces, at + 1)) && pieces[at + 2]?.is === 'size'))
+  )
+    return true;
   const edge = wordAt(pieces, at + 1) === 'the' ? at + 2 : at + 1;
   if (!EDGES.test(wordAt(pieces, edge))) return false;
   let of = edge + 1;

@@ -54,9 +54,12 @@ export const setGoing: readonly Rule[] = [
   {
     name: "that's <count> <plant> cuttings tucked up",
     kind: 'strike',
-    head: "that's|thats|there's <count> <plant> cuttings|slips|tips|basals|<cutting> cuttings? <count>? safely|nicely? done|tucked|settled|dibbed|struck|stuck|sorted",
+    head: "that's|thats|there's <count> <plant> cuttings|slips|tips|basals|<cutting> cuttings? <count>? safely|nicely? done|tucked|settled|dibbed|struck|stuck|sorted|under|in|into",
     shape: 'object',
-    phrasings: ["that's a dozen Salt Harrier cuttings all tucked up in the propagator"],
+    phrasings: [
+      "that's a dozen Salt Harrier cuttings all tucked up in the propagator",
+      "that's eleven Salt Harrier tips under the cloche",
+    ],
     mustNot: ["that's a dozen Salt Harrier cuttings all gone", "that's a dozen Salt Harrier cuttings rooted"],
   },
   {

@@ -49,15 +49,23 @@ export const struck: readonly Rule[] = [
     when: (p, f, t) => follows(p, t, 'plant', 'count') || precedes(p, f, 6, 'plant'),
     // "Propped the door open".
     unless: (p, f, t) =>
-      wordAt(p, f) === 'propped' &&
-      (/^(?:up|against|open|with|on|by)$/.test(wordAt(p, t)) || followsWord(p, t, /^(?:up|against|open)$/)),
+      // "Snipped the dead heads off": tidied.
+      (/^(?:the|its|their|all|some|off)$/.test(wordAt(p, t)) &&
+        followsWord(p, t, /^(?:dead|faded|spent|brown|dying|flowers?|blooms?|seedheads?|deadheads)$/)) ||
+      (wordAt(p, f) === 'propped' &&
+        (/^(?:up|against|open|with|on|by)$/.test(wordAt(p, t)) ||
+          followsWord(p, t, /^(?:up|against|open)$/))),
     phrasings: [
       'chopped and propped Salt Harrier, four nodes in water',
       'propped six Salt Harrier in water',
       'cloned 8 Salt Harrier under the lights',
       'snipped several more off the Salt Harrier and poked them round the rim of one pot',
     ],
-    mustNot: ['propped the Salt Harrier up with a cane', 'propped up two Salt Harrier'],
+    mustNot: [
+      'snipped the dead heads off the Salt Harrier',
+      'propped the Salt Harrier up with a cane',
+      'propped up two Salt Harrier',
+    ],
   },
   {
     name: 'sticking <count> <plant>',

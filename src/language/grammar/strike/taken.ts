@@ -115,7 +115,7 @@ export const taken: readonly Rule[] = [
   {
     name: '<pots> of <plant>, took them all',
     kind: 'strike',
-    head: 'take~past them|those|em all?',
+    head: 'take~past|snip~past|nip~past|cut~past|struck|stuck them|those|em all?',
     shape: 'subject',
     when: (p, f, t) =>
       p.slice(0, f).some(({ is }) => is === 'plant') &&
@@ -125,6 +125,7 @@ export const taken: readonly Rule[] = [
     phrasings: [
       'two pots of Salt Harrier, four in each, took them all on Sunday',
       '6 Salt Harrier cuttings, took those just now',
+      'eight Salt Harrier in water on the windowsill, just snipped them',
     ],
     mustNot: ['6 Salt Harrier cuttings, took those to the shed'],
   },

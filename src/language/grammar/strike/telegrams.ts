@@ -1,66 +1,19 @@
 /** Cuttings told as in a telegram: "14 box cuttings, nodal", "five rosemary cuttings done", "72 into plugs", "two pots of Salt Harrier under fog". */
 import type { Piece } from '../../pieces.js';
-import { isToldOfLast } from '../../drafting/last-pot.js';
-import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
+import { bareCuttings, hormoneUsed, SAYS_OTHERWISE } from './bare-cuttings.js';
+import { isRound } from './round-the-edge.js';
+import { shoots } from './shoots.js';
 
-const SAYS_OTHERWISE =
-  /^(?:need|needs|want|wants|look|looks|looking|are|is|going|gone|getting|from|should|still|doing|seem|got|have|has|rooted|later|where|which|that|if|for|will|would|my|these|those|your|how|took|job|jobs|plan|todo|order)$/;
-
-/** A plant stands there, or behind an article. */
-const isPlant = (pieces: readonly Piece[], at: number): boolean =>
-  pieces[/^(?:the|a|my|an|our)$/.test(wordAt(pieces, at)) ? at + 1 : at]?.is === 'plant';
-
-/** "Cuttings from the streptocarpus", "from Mum's hedge": off a plant, not out of somebody's hands. */
-const fromAPlant = (pieces: readonly Piece[], at: number): boolean =>
-  isPlant(pieces, at + 1) ||
-  followsWord(pieces, at, /^(?:hedges?|bush|bushes|shrubs?|trees?)$/) ||
-  pieces.slice(at).some((piece) => piece.is === 'word' && /^(?:prunings|trimmings|stock)$/.test(piece.text));
-
-/** "Rooting hormone used": a slot, however it is told. */
-const hormoneUsed = (pieces: readonly Piece[], at: number): boolean =>
-  wordAt(pieces, at) === 'used' && /^(?:hormone|powder|gel|dip)$/.test(wordAt(pieces, at - 1));
-
-/** Telegraphic: "14 box cuttings, nodal" and nothing that says otherwise. */
-const bareCuttings = (pieces: readonly Piece[], from: number): boolean => {
-  if (!pieces.some(({ is }) => is === 'plant')) return false;
-  if (!pieces.some(({ is }) => is === 'count' || is === 'pots')) return false;
-  // "Got started at last, 14 basals …": talk before the first break.
-  const first = pieces.findIndex(({ is }) => is === 'plant' || is === 'count' || is === 'pots');
-  const opening = pieces.slice(0, first).findLastIndex(({ is }) => is === 'break') + 1;
-  return !pieces.some(
-    (piece, at) =>
-      piece.is === 'word' &&
-      // "Four in each bar the last one, that got five".
-      !isToldOfLast(pieces, at + 1) &&
-      ((SAYS_OTHERWISE.test(piece.text) &&
-        !(piece.text === 'from' && fromAPlant(pieces, at)) &&
-        !(piece.text === 'that' && wordAt(pieces, at + 1) === 'makes') &&
-        !(piece.text === 'got' && /^(?:round|around|started|going)$/.test(wordAt(pieces, at + 1)))) ||
-        // "Ten basal shoots on the Salt Harrier": seen, and still there.
-        (piece.text === 'on' && isPlant(pieces, at + 1)) ||
-        (piece.verb !== undefined &&
-          at >= opening &&
-          wordAt(pieces, at + 1) !== 'count' &&
-          wordAt(pieces, at + 1) !== 'round' &&
-          at !== from &&
-          !hormoneUsed(pieces, at) &&
-          !/^(?:heel|root|rooting|water|damp|compost|place|tip|stem|leaf|pot|bed|cut|cutting|cuttings|shade)$/.test(
-            piece.text,
-          ) &&
-          // "…, that makes the dozen".
-          !(piece.text === 'makes' && /^(?:that|which)$/.test(wordAt(pieces, at - 1))) &&
-          // "Started the Salt Harrier, 5 semi-ripe bits".
-          !(
-            /^(?:start|begin)$/.test(piece.verb.lemma) &&
-            piece.verb.form === 'past' &&
-            /^(?:the|my|some|off)$/.test(wordAt(pieces, at + 1))
-          ) &&
-          !/^(?:push|put|go|do|tuck|pop|dip|dunk|stick|lay|dust|line|insert|space)$/.test(piece.verb.lemma))),
-  );
-};
+/** "…, all done before the rain came": the row without the talk that only says when. */
+function beforeTalk(pieces: readonly Piece[]): readonly Piece[] {
+  const at = pieces.findIndex((_, n) => /^(?:before|after|while|whilst)$/.test(wordAt(pieces, n)));
+  const isDone = at > 0 && /^(?:done|in|finished|potted)$/.test(wordAt(pieces, at - 1));
+  return isDone && pieces.slice(at).every(({ is }) => is === 'word') ? pieces.slice(0, at) : pieces;
+}
 
 const allSlots = (pieces: readonly Piece[]): boolean =>
-  pieces.every(
+  beforeTalk(pieces).every(
     (piece) =>
       piece.is !== 'word' ||
       /^(?:of|the|in|on|with|each|a|all|at|from|my|new|more|into|under|and|cuttings|cutting|done|per|to|today|it|them|before|tea|lunch|every|one|x|together|mixed|sharing|same|again|fleece|glass|lid|cover|fog|mist)$/.test(
@@ -73,10 +26,12 @@ const sharesPot = (pieces: readonly Piece[]): boolean =>
   pieces.some(
     (piece) =>
       piece.is === 'pots' &&
-      pieces.some((each) => each.is === 'count' && (each.quantity.value ?? 0) > (piece.pots ?? Infinity)),
+      ((piece.each ?? 0) > 1 ||
+        pieces.some((each) => each.is === 'count' && (each.quantity.value ?? 0) > (piece.pots ?? Infinity))),
   );
 
 export const telegrams: readonly Rule[] = [
+  ...shoots,
   {
     name: '<count> <plant> in',
     kind: 'strike',
@@ -84,7 +39,7 @@ export const telegrams: readonly Rule[] = [
     shape: 'subject',
     faint: true,
     when: (p, f, t) =>
-      (endsAt(p, t) || p[t]?.is === 'pots') &&
+      (endsAt(p, t) || p[t]?.is === 'pots' || isRound(p, t)) &&
       p[t]?.is !== 'place' &&
       precedes(p, f, 6, 'count', 'pots') &&
       p.slice(0, f).some(({ is }) => is === 'plant') &&
@@ -96,7 +51,10 @@ export const telegrams: readonly Rule[] = [
             ((piece.verb !== undefined && piece.verb.lemma !== 'tip') ||
               /^(?:came|plugs?|liners?)$/.test(piece.text)),
         ),
-    phrasings: ['Salt Harrier: a dozen tips in, three pots'],
+    phrasings: [
+      'Salt Harrier: a dozen tips in, three pots',
+      'a dozen Salt Harrier heels in round a 15cm clay pot',
+    ],
   },
   {
     name: '<count> <plant> into plugs',
@@ -219,7 +177,11 @@ export const telegrams: readonly Rule[] = [
       allSlots(p) &&
       !p.some(({ is }) => is === 'celsius') &&
       (sharesPot(p) || !p.some(({ is }) => is === 'size')),
-    phrasings: ['6 Salt Harrier, one 9cm pot', 'three pots of Salt Harrier under fog'],
+    phrasings: [
+      '6 Salt Harrier, one 9cm pot',
+      'three pots of Salt Harrier under fog',
+      'five pots of Salt Harrier, four to a pot, all done before the rain came',
+    ],
   },
   {
     name: '<count> <plant>, dipped',

@@ -30,6 +30,16 @@ export const fed: readonly Rule[] = [
     phrasings: ['treated the Salt Harrier to a feed', 'the Salt Harrier were treated to a weak feed'],
   },
   {
+    name: 'feeding done',
+    kind: 'tend',
+    head: 'feeding round|rounds? all? done|finished|sorted',
+    shape: 'object',
+    care: 'feed',
+    when: (_p, f) => f < 3,
+    phrasings: ['feeding done'],
+    mustNot: ['no feeding done'],
+  },
+  {
     name: 'did the feeding in <place>',
     kind: 'tend',
     head: 'do~past the|some|all|my? feeding',

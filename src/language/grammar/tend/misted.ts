@@ -30,6 +30,16 @@ export const misted: readonly Rule[] = [
     mustNot: ['no misting for the Salt Harrier', 'spritz for the Salt Harrier needed'],
   },
   {
+    name: 'misting done',
+    kind: 'tend',
+    head: 'misting|spraying round|rounds? all? done|finished|sorted',
+    shape: 'object',
+    care: 'mist',
+    when: (_p, f) => f < 3,
+    phrasings: ['misting done'],
+    mustNot: ['no misting done'],
+  },
+  {
     name: 'did the misting in <place>',
     kind: 'tend',
     head: 'do~past the|some|all|my? misting|spraying',

@@ -83,11 +83,11 @@ export const watered: readonly Rule[] = [
   {
     name: 'watering round done',
     kind: 'tend',
-    head: 'watering round|rounds? done|finished',
+    head: 'watering round|rounds? all? done|finished|sorted',
     shape: 'object',
     care: 'water',
-    when: (_p, f) => f < 2,
-    phrasings: ['watering round done'],
+    when: (_p, f) => f < 3,
+    phrasings: ['watering round done', "that's the watering done"],
     mustNot: ['watering round not done'],
   },
   {
