@@ -99,16 +99,12 @@ function inOnePlace(readings: readonly Proposal[]): readonly Proposal[] {
 
 /** "Minus two in the polytunnel last night lost three": where the first deed begins behind a temperature, with no mark between. */
 function readingBefore(part: readonly Piece[]): number {
-  if (!part.some(({ is }) => is === 'celsius')) return 0;
+  if (!part.some((piece, at) => piece.is === 'celsius' || isWarmthAt(part, at))) return 0;
   const [first] = findHits(rules, part);
   const head = first && part[first.from];
   if (!first || first.rule.shape !== 'object' || head?.is !== 'word' || head.verb?.form !== 'past') return 0;
   const opening = part.slice(0, first.from);
-  // "Propagator at twenty two this morning took four".
-  const at = opening.findIndex(({ is }) => is === 'count');
-  const isNumber =
-    opening[at - 2]?.is === 'place' &&
-    /^(?:at|is|was|reading|hit|showing|reads)$/.test(wordAt(opening, at - 1));
+  const isNumber = opening.some((_, at) => isWarmthAt(opening, at));
   const isWarmth = opening.every(
     (piece) =>
       piece.is === 'celsius' ||
@@ -119,6 +115,12 @@ function readingBefore(part: readonly Piece[]): number {
   );
   return isWarmth && (isNumber || opening.some(({ is }) => is === 'celsius')) ? first.from : 0;
 }
+
+/** "Propagator at twenty two": a number said of a place. */
+const isWarmthAt = (pieces: readonly Piece[], at: number): boolean =>
+  pieces[at]?.is === 'count' &&
+  pieces[at - 2]?.is === 'place' &&
+  /^(?:at|is|was|reading|hit|showing|reads)$/.test(wordAt(pieces, at - 1));
 
 const BESIDE_WARMTH =
   /^(?:frost|hard|air|temperature|temp|it|it's|was|is|only|just|about|around|the|in|on|inside|outside|down|up|to|at|of)$/;
