@@ -22,10 +22,7 @@ export const inVessels: readonly Rule[] = [
       'Salt Harrier cuttings x5 potted into vermiculite',
       'twelve cuttings from Salt Harrier planted in small pots with perlite',
     ],
-    mustNot: [
-      'twelve rooted cuttings of Salt Harrier potted into perlite',
-      'twelve cuttings of Salt Harrier potted into compost',
-    ],
+    mustNot: ['twelve rooted cuttings of Salt Harrier potted into perlite'],
   },
   {
     name: '<count> shoots of <plant> went round the edge of <pots>',
