@@ -101,7 +101,7 @@ export const plantCases: readonly Case<PlantSeen>[] = [
         (/^(?:receive|stock|strike)$/.test(clause.hit?.rule.kind ?? '') &&
           draft.quantity?.value !== undefined &&
           !piece.known &&
-          pieces[at - 1]?.is === 'break' &&
+          isAfterMark(pieces[at - 1]) &&
           (pieces[at + 1] === undefined ||
             (pieces[at + 1]?.is === 'break' && pieces[at + 2]?.is !== 'plant')))),
     does: nameAgain,
@@ -148,6 +148,9 @@ export function setPlant({ draft, piece }: Pick<PlantSeen, 'draft' | 'piece'>): 
   draft.known = piece.known;
   if (piece.ofCrop !== undefined) draft.ofCrop = piece.ofCrop;
 }
+
+/** A mark that opens no bracket, which is told of elsewhere. */
+const isAfterMark = (piece: Piece | undefined): boolean => piece?.is === 'break' && piece.mark !== '(';
 
 function nameAgain({ draft, piece }: PlantSeen): void {
   draft.plant = { ...draft.plant, ...piece.plant };
