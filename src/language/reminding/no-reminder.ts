@@ -7,7 +7,7 @@ import type { Piece } from '../pieces.js';
 const ADVICE = /\b(?:one|you|people|they|he|she) (?:should|ought to|must|has to|have to)\b/;
 /** Before the words of intending: denied, supposed, or somebody else's. */
 const NOT_PLANNED =
-  /^(?:if|says|said|reckons|told|asked|thinks|would|wish|suggested|suggests|apparently|didn't|don't|not|never|might|could|forgot|haven't|wouldn't|forgotten|who|meant|supposed|used|advised|advises|recommends)$/;
+  /^(?:if|says|said|reckons|told|asked|thinks|would|wish|suggested|suggests|apparently|didn't|don't|not|never|might|could|forgot|haven't|wouldn't|wanted|hoped|tried|forgotten|who|meant|supposed|used|advised|advises|recommends)$/;
 
 export function isNoReminder(
   { rule, from, to }: FoundRemind,
