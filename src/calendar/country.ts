@@ -14,8 +14,12 @@ const zonesOf: Record<string, string> = {
   IM: 'Europe/Isle_of_Man',
   JE: 'Europe/Jersey',
   GG: 'Europe/Guernsey',
-  US: 'America/New_York America/Detroit America/Chicago America/Denver America/Phoenix America/Los_Angeles America/Anchorage America/Juneau America/Sitka America/Nome America/Adak America/Boise America/Menominee America/Metlakatla America/Yakutat Pacific/Honolulu',
-  CA: 'America/Halifax America/Moncton America/Glace_Bay America/Goose_Bay America/Iqaluit America/Rankin_Inlet America/Resolute America/Dawson America/Dawson_Creek America/Fort_Nelson America/Inuvik America/Cambridge_Bay America/Swift_Current America/Whitehorse',
+  US: `America/New_York America/Detroit America/Chicago America/Denver America/Phoenix America/Los_Angeles
+    America/Anchorage America/Juneau America/Sitka America/Nome America/Adak America/Boise
+    America/Menominee America/Metlakatla America/Yakutat Pacific/Honolulu`,
+  CA: `America/Halifax America/Moncton America/Glace_Bay America/Goose_Bay America/Iqaluit America/Rankin_Inlet
+    America/Resolute America/Dawson America/Dawson_Creek America/Fort_Nelson America/Inuvik
+    America/Cambridge_Bay America/Swift_Current America/Whitehorse`,
   'CA-ON': 'America/Toronto America/Thunder_Bay America/Nipigon America/Atikokan',
   'CA-QC': 'America/Montreal',
   'CA-MB': 'America/Winnipeg',
@@ -82,7 +86,7 @@ const countryOfZone = new Map<string, Country>(
   Object.entries(zonesOf).flatMap(([key, zones]) => {
     const [code = '', part] = key.split('-');
     const country: Country = part === undefined ? { code } : { code, part };
-    return zones.split(' ').map((zone): [string, Country] => [zone, country]);
+    return zones.split(/\s+/).map((zone): [string, Country] => [zone, country]);
   }),
 );
 

@@ -1,6 +1,7 @@
 /** What one act of a row lends to the others: the day that opens it, the visit's day, the plant named last. */
 import { placedBoth } from './both-meant.js';
 import { wordAt } from './grammar/rule.js';
+import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 
@@ -10,8 +11,11 @@ export function acrossTheRow(proposals: readonly Proposal[], row: readonly Piece
 }
 
 /** What is set above a telling that comes late ("late entry:", "backlog:", "from the diary:"). */
-const HEADING =
-  /^(?:a|one|another|from|out|of|the|my|very|rather|bit|late|belated|belatedly|overdue|delayed|backdated|older|old|missed|missing|forgotten|entry|entries|note|notes|log|update|record|backlog|catch|up|catching|diary|notebook|book|clipboard|sorry)$/;
+const HEADING = whole`
+  a|one|another|from|out|of|the|my|very|rather|bit|up|sorry
+  late|belated|belatedly|overdue|delayed|backdated|older|old|missed|missing|forgotten|backlog|catch|catching
+  entry|entries|notes?|log|update|record|diary|notebook|book|clipboard
+`;
 /** No heading is longer. */
 const LONGEST_HEADING = 5;
 

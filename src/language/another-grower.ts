@@ -2,6 +2,7 @@
 import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
 import { isKnown } from './lexicon.js';
+import { anyOf } from './phrases.js';
 import type { Piece, PlantWords } from './pieces.js';
 import { plantsIn } from './sentences.js';
 import { FOLK, isPersons, KIN, pastPerson } from './somebody-else.js';
@@ -12,8 +13,13 @@ const OURS = /^(?:me|us|mine|my|our|ours)$/;
 const GIVEN = /^(?:stock|receive|dispatch)$/;
 
 /** "On telly they were potting on pelargoniums"; no "on telly they gave frost, so covered mine". */
-const SEEN_ON =
-  /(?:^| )on (?:the |my )?(?:telly|tv|television|radio|wireless|news|internet|facebook|instagram|insta|tiktok|youtube|reddit|forum|group) .*\b(?:they|he|she|someone|somebody|people|folk|everyone|chap|bloke|guy|woman|man|lady)\b/;
+const SEEN_ON = new RegExp(
+  String.raw`(?:^| )on (?:the |my )?${anyOf`
+    telly|tv|television|radio|wireless|news|internet|facebook|instagram|insta|tiktok|youtube|reddit|forum|group
+  `} .*\b${anyOf`
+    they|he|she|someone|somebody|people|folk|everyone|chap|bloke|guy|woman|man|lady
+  `}\b`,
+);
 
 /** "Watched a video where they struck fifty". */
 const SHOWN =

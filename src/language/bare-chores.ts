@@ -1,12 +1,27 @@
 /** Chores in their plain form beside a day to come, with no word that tells them to be a plan: "tomorrow pot on …", "Friday: feed …". */
 import { type findRemind, isPlantSale } from './grammar/remind.js';
 import { wordAt } from './grammar/rule.js';
+import { whole, within } from './phrases.js';
 import type { Piece, When } from './pieces.js';
 import type { Sentence } from './sentences.js';
 import { isToCome } from './yet-to-be.js';
 
-const CHORES =
-  /^(?:pot|repot|mist|water|feed|take|strike|move|check|pinch|plant|vent|harden|shift|sell|cover|shade|bring|put|sow|prick|transplant|clean|order|dispatch|send|give|stop|look|open|close|uncover|start|finish|do|get|label|load|deliver|collect|buy|pick|stick|cut|book|ring|call)$/;
+const CHORES = whole`
+  take|strike|stick|cut|sow|prick|pot|repot|transplant|plant|pinch|stop|pick|harden
+  mist|water|feed|vent|open|close|shade|cover|uncover|check|look|clean|label
+  move|shift|bring|put|load|sell|give|send|dispatch|deliver|order|buy|collect|get|book|ring|call
+  do|start|finish
+`;
+
+/** Days to come, or a weekday, which may be. */
+const AHEAD = new RegExp(
+  within`
+    tomorrow|next|coming|tonight|later|week today|weekend
+    in (a|\w+) (days?|weeks?|fortnight|months?|hours?)
+    (mon|tues|wednes|thurs|fri|satur|sun)day|mon|tues?|weds?|thu|thurs?|fri|sat|sun
+  `,
+  'i',
+);
 
 const BEGUN = /^(?:kicked|began|started|begun|finished|complete|completed|done)$/;
 
@@ -105,11 +120,7 @@ const HANGS_ON =
 const isPastVerb = (piece: Piece | undefined): boolean => piece?.is === 'word' && piece.verb?.form === 'past';
 
 function isFutureOnly(when: When): boolean {
-  return (
-    /\b(?:tomorrow|next|coming|tonight|later|week today)\b|\bin (?:a|\w+) (?:day|days|week|weeks|fortnight|month|months|hour|hours)\b|\bweekend\b|\b(?:mon|tues|wednes|thurs|fri|satur|sun)day\b|\b(?:mon|tue|tues|wed|weds|thu|thur|thurs|fri|sat|sun)\b/i.test(
-      when.words,
-    ) && !/\b(?:last|gone|past|ago|yesterday|since)\b/i.test(when.words)
-  );
+  return AHEAD.test(when.words) && !/\b(?:last|gone|past|ago|yesterday|since)\b/i.test(when.words);
 }
 
 const LIST =

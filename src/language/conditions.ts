@@ -1,13 +1,20 @@
-/** What is told on a condition, or as one: "if they had rooted I'd have potted them", "pot them on once they've a root", "potted on when they had rooted". */
+/**
+ * What is told on a condition, or as one: "if they had rooted I'd have potted them", "pot them on once they've a root",
+ * "potted on when they had rooted".
+ */
 import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
 import { isWhole } from './grammar/stand-ins.js';
 import type { Mood } from './mood/case.js';
+import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 
 /** What may stand between the word that sets the condition and what is told of the roots. */
-const OF_WHOM =
-  /^(?:they|they've|they'd|they're|it|it's|it'd|there's|there|the|my|our|those|these|them|you|you've|see|cuttings|plants|have|has|had|is|are|were|was|be|got|get|gets|a|an|any|some|enough|few|good|decent|proper|nice|bit|of|show|shows|fully|well|properly|at|least|white|first|new)$/;
+const OF_WHOM = whole`
+  they|they've|they'd|they're|it|it's|it'd|there's|there|these|those|them|you|you've|the|my|our|cuttings|plants
+  see|have|has|had|is|are|were|was|be|got|get|gets|show|shows
+  a|an|any|some|enough|few|good|decent|proper|nice|bit|of|fully|well|properly|at|least|white|first|new
+`;
 const WHO = /^(?:they|they've|they'd|they're|it|it's|it'd|there's|there|you|you've|cuttings|plants)$/;
 const CONDITION = /^(?:once|when|whenever|until|till|before|after)$/;
 const INSTANT = /^(?:minute|moment|second|instant)$/;

@@ -1,29 +1,31 @@
-/** Self-corrections: "four no five", "three pots of eight, er no, three pots of six", "4 not 5". The later word stands. */
+/** Self-corrections: "four no five", "three pots of eight, er no, of six", "4 not 5". The later word stands. */
 import { addDays, type Day } from '../calendar/day.js';
 import { wordAt } from './grammar/rule.js';
+import { phrasesOf } from './phrases.js';
 import type { Piece, PieceOf, When } from './pieces.js';
 
-const CORE: readonly (readonly string[])[] = [
-  ['no', 'wait'], ['no', 'sorry'], ['sorry', 'no'], ['no', 'hang', 'on'], ['no', 'hold', 'on'], ['wait', 'no'], ['oh', 'no'], ['no', 'make', 'that'], ['no', 'i', 'mean'], ['no', 'it', 'was'], ['no', 'actually'], ['no', 'tell', 'a', 'lie'], ['tell', 'a', 'lie'],
-  ['god', 'no'],
-  ['good', 'god', 'no'],
-  ['lord', 'no'],
-  ['excuse', 'me'],
-  ['pardon'],
-  ['apologies'],
-  ['call', 'it'], ['call', 'that'], ['make', 'that'], ['make', 'it'], ['wait', 'make', 'it'], ['wait', 'make', 'that'], ['no', 'make', 'it'], ['strike', 'that'], ['what', 'am', 'i', 'saying'], ['scrub', 'that'], ['i', 'beg', 'your', 'pardon'], ['beg', 'your', 'pardon'], ['beg', 'pardon'], ['nah'], ['sorry', 'i', 'mean'], ['sorry', 'i', 'meant'], ['oh', 'wait'], ['i', 'mean'], ['i', 'meant'], ['or', 'rather'], ['scratch', 'that'], ['scrap', 'that'], ['correction'], ['sorry'], ['wait'], ['actually'], ['rather'], ['no'], ['nope'], ['hang', 'on'], ['hold', 'on'], ['my', 'mistake'], ['that', 'is'], ['well'], ['oops'],
-]; // prettier-ignore
+/** Markers of a correction, those with more words first. */
+const CORE: readonly (readonly string[])[] = phrasesOf`
+  no|nope|nah|oh no|(god|good god|lord) no|no actually|no it was|(no )?tell a lie
+  wait|oh wait|no wait|wait no|(no )?(hang|hold) on
+  sorry|no sorry|sorry no|apologies|pardon|excuse me|(i )?beg your pardon|beg pardon|oops|my mistake|correction
+  (no |sorry )?i mean|(sorry )?i meant|what am i saying|that is|or rather|rather|actually|well
+  (no |wait )?make (it|that)|call (it|that)|(strike|scrub|scratch|scrap) that
+`
+  .map((phrase) => phrase.split(' '))
+  .sort((one, other) => other.length - one.length);
+
 /** The same by their first words, in the same order: every word of every note is asked about. */
 const CORE_BY_FIRST = new Map(CORE.map(([first]) => [first, CORE.filter((words) => words[0] === first)]));
 const ONE_WORD: ReadonlySet<string | undefined> = new Set(
   CORE.filter(({ length }) => length === 1).map(([word]) => word),
 );
-/** Words from a marker to what it puts right, at most: in a longer run of hesitation a later marker does it, in time that is linear. */
+/** Words from a marker to what it puts right, at most: in a longer run a later marker does it, in linear time. */
 const LONGEST_HESITATION = 24;
 const FILLER = /^(?:er|erm|um|uh|oh|it|it's|its|there's|was|that's|they|were|i|think|the|only|just|a)$/;
 /** "In the greenhouse no in the cold frame": the preposition said again. */
 const SAID_AGAIN = /^(?:in|into|on|onto|at|under|to|of|from|off)$/;
-/** Markers behind which a preposition begins something else ("the lot that is in the tunnel", "well in the greenhouse"). */
+/** Markers behind which a preposition begins something else ("the lot that is in the tunnel"). */
 const OF_OTHER_USE = /^(?:that|well|actually|rather|make)$/;
 const CORRECTABLE: ReadonlySet<Piece['is']> = new Set([
   'count',
@@ -171,7 +173,7 @@ function replaceEarlier(pieces: readonly Piece[], start: number, at: number): Se
       earlier--;
     if (earlier >= 0 && pieces[earlier]?.is === piece.is) {
       if (next > at && earlier < start - 4 && piece.is === 'plant') continue;
-      // "Ten of the Salt Harrier and then twelve, no, fourteen of the Tallow Bell": the first plant was told and done with.
+      // "Ten of the Salt Harrier and then twelve, no, fourteen of the Tallow Bell": the first plant is done with.
       const settled = pieces
         .slice(earlier, Math.min(...drop, start))
         .some((each) => each.is === 'break' || (each.is === 'word' && /^(?:and|then|plus)$/.test(each.text)));

@@ -7,6 +7,7 @@ import { elidedLooks } from './elided.js';
 import { findHits } from './grammar/hits.js';
 import { rules } from './grammar/rules.js';
 import type { Note } from './note.js';
+import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { putOff } from './put-off.js';
@@ -49,8 +50,10 @@ function ofPlants(kind: EntryKind, pieces: readonly Piece[]): readonly Proposal[
 }
 
 const DONE = /^(?:potOn|pinch|hardenOff|plantOut|tend)$/;
-const AROUND =
-  /^(?:yes|yeah|yep|yup|aye|ok|okay|done|did|it|them|they|that|all|of|in|into|on|to|the|a|up|now|and|with|some|each|own|went|i|we|are|was|were|outside|finally|this|out|by|along|begun|started|put|they're|planted)$/;
+const AROUND = whole`
+  yes|yeah|yep|yup|aye|ok|okay|done|did|went|put|started|begun|planted|finally|now|i|we|they|they're|are|was|were
+  it|them|that|this|all|some|each|own|of|in|into|on|to|up|out|outside|by|along|with|and|the|a
+`;
 
 /** "Yes, into 9cm pots", "three of them in the long border": the act asked about, with what it was done with or where. */
 function withSlots(kind: EntryKind, pieces: readonly Piece[]): Proposal | undefined {

@@ -2,14 +2,23 @@
 import { isBoundary } from './boundaries.js';
 import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
+import { anyOf, within } from './phrases.js';
 import type { Piece } from './pieces.js';
 import { plantsIn } from './sentences.js';
 
-const HABIT =
-  /\b(?:as a rule|in general|by and large|as a general rule|on the whole|(?:most|some|other) years|every year|each year|usually|normally|generally|typically|traditionally|always (?:gets?|are|is|have|has|do|does))\b/;
+const HABIT = within`
+  as a (general )?rule|in general|by and large|on the whole|(most|some|other) years|every year|each year
+  usually|normally|generally|typically|traditionally|always (gets?|are|is|have|has|do|does)
+`;
 /** How often, which makes a habit of what is told in the present ("every day I mist", "on Sundays I water"). */
-const HOW_OFTEN =
-  /\b(?:(?:every|each|most) (?:single )?(?:day|morning|evening|night|week|weekend|month|spring|summer|autumn|fall|winter|time)|most (?:days|mornings|evenings|nights|weeks|weekends|springs|summers|autumns|winters|times)|(?:mon|tues|wednes|thurs|fri|satur|sun)days|weekends|always|often|sometimes|occasionally|rarely|seldom|mostly|mainly|only ever|tend to|like to|prefer to|try to)\b/;
+const HOW_OFTEN = within`
+  (every|each|most) (single )?${anyOf`
+    day|morning|evening|night|week|weekend|month|spring|summer|autumn|fall|winter|time
+  `}
+  most (days|mornings|evenings|nights|weeks|weekends|springs|summers|autumns|winters|times)
+  (mon|tues|wednes|thurs|fri|satur|sun)days|weekends
+  always|often|sometimes|occasionally|rarely|seldom|mostly|mainly|only ever|(tend|like|prefer|try) to
+`;
 /** Behind what is told in the present: "I take cuttings when the moon's waxing", "I pinch them three times". */
 const WHENEVER = /\b(?:when|whenever|if|until|till|unless|once|twice|times)\b/;
 /** What is only said. */
@@ -36,7 +45,7 @@ export function isHabit(pieces: readonly Piece[], from: number, { hit, to }: Cla
   return HOW_OFTEN.test(told) || HABIT.test(behind) || HOW_OFTEN.test(behind) || WHENEVER.test(behind);
 }
 
-/** "On the whole looking good, lost two": of a deed told in the past only its own part counts, and an adverbial alone before it. */
+/** "On the whole looking good, lost two": of a past deed only its own part counts, and an adverbial alone before it. */
 function isApart(before: readonly Piece[], head: Piece | undefined): boolean {
   const last = before.findLastIndex(({ is }) => is === 'break');
   if (last < 1 || head?.is !== 'word' || head.verb?.form !== 'past') return false;

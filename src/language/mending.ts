@@ -11,6 +11,7 @@ import { tendRules } from './grammar/tend.js';
 import { allButKept } from './kept-back.js';
 import { causes, phraseAt } from './lexicon.js';
 import type { Note } from './note.js';
+import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { restatementIn } from './restatement.js';
@@ -128,8 +129,11 @@ const LONGEST_TALK = 12;
 /** Words that are slots themselves. */
 const TELLS = /^(?:hormone|powder|gel|dip|dipped)$/;
 
-const AROUND_SLOTS =
-  /^(?:no|with|without|hormone|powder|gel|in|into|on|under|at|the|a|an|and|of|each|per|to|cuttings|cutting|all|my|bundles|bundle|rooting|root|dip|dipped|plus|them|it|i|used|use|any|this|time|didn't|did|not|bother|bothered|skipped|today)$/;
+const AROUND_SLOTS = whole`
+  no|with|without|in|into|on|under|at|to|of|and|plus|the|a|an|all|each|per|my|i|it|them|this|any|time|today
+  hormone|powder|gel|root|rooting|dip|dipped|use|used|cuttings?|bundles?
+  didn't|did|not|bother|bothered|skipped
+`;
 
 function slotsAlone(pieces: readonly Piece[]): Draft | undefined {
   const isAlone = pieces.every(

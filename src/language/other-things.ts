@@ -2,6 +2,7 @@
 import type { Clause } from './clauses.js';
 import type { Draft } from './drafting/draft.js';
 import { wordAt } from './grammar/rule.js';
+import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 
 const BOUGHT = /^(?:bought|got|ordered|purchased|received)$/;
@@ -14,8 +15,11 @@ export const isThingItself = (pieces: readonly Piece[], from: number): boolean =
     wordAt(pieces, from - 1),
   );
 
-const THING =
-  /^(?:label|labels|tag|tags|note|notes|idea|heater|heaters|lid|lids|thermometer|fan|fans|hose|lamp|lamps|photo|photos|picture|pictures|story|news|packet|packets|seeds?|mower|strimmer|spade|books?|tools?|table|chair|barrow|stakes|canes|secateurs|shears|loppers|trowel|fork|sprayer|knife|dibber|catalogue|coffee)$/;
+const THING = whole`
+  labels?|tags?|notes?|idea|story|news|photos?|pictures?|books?|catalogue|packets?|seeds?|coffee|table|chair
+  heaters?|fans?|lamps?|thermometer|lids?|hose|sprayer|mower|strimmer|barrow|stakes|canes
+  tools?|spade|fork|trowel|dibber|knife|secateurs|shears|loppers
+`;
 
 export const isThing = (word: string): boolean => THING.test(word);
 

@@ -1,6 +1,10 @@
-/** What is remembered of another time or another garden: "the winter the boiler packed in we lost the lot", "when we lived in Devon", "in my old garden". */
+/**
+ * What is remembered of another time or another garden: "the winter the boiler packed in we lost the lot", "when we lived
+ * in Devon", "in my old garden".
+ */
 import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
+import { anyOf, opening } from './phrases.js';
 import type { Piece } from './pieces.js';
 
 /** Whether a clause tells of one, for the sake of this year or of nothing. */
@@ -59,11 +63,25 @@ function isOnce(pieces: readonly Piece[], { from, hit }: Clause): boolean {
 }
 
 /** Where the grower gardened or worked before. */
-const FORMER =
-  /^(?:(?:the|my|our) )?(?:old|last|previous|former|first) (?:garden|house|place|flat|allotment|plot|job|nursery|farm|home|school)\b|^(?:the (?:good )?old days|days gone by|my (?:youth|childhood|student days|training))\b/;
+const FORMER = opening`
+  ((the|my|our) )?(old|last|previous|former|first) ${anyOf`
+    garden|house|place|flat|home|allotment|plot|job|nursery|farm|school
+  `}
+  the (good )?old days|days gone by|my (youth|childhood|student days|training)
+`;
+/** "A child", "apprentice". */
+const YOUNG = anyOf`child|kid|boy|girl|lad|lass|student|apprentice|trainee`;
 /** "When we lived in Devon", "when I worked at the nursery", "as a child". */
-const LIFE =
-  /^(?:(?:when|while|whilst|where) (?:(?:\w+ ){1,4}(?:lived|grew up|(?:was|were) (?:still )?(?:alive|younger|small|little|kids|children|an? (?:child|kid|boy|girl|lad|lass|student|apprentice|trainee|nipper)))\b|(?:i|we) (?:\w+ ){0,2}(?:(?:worked|trained|studied) (?:at|for|in|with)|rented|at (?:school|college|university|uni))\b)|as (?:an? )?(?:child|kid|boy|girl|lad|lass|student|apprentice|trainee)\b|growing up\b)/;
+const LIFE = opening`
+  (when|while|whilst|where) (\w+ ){1,4}${anyOf`
+    lived|grew up
+    (was|were) (still )?(alive|younger|small|little|kids|children|an? (${YOUNG}|nipper))
+  `}
+  (when|while|whilst|where) (i|we) (\w+ ){0,2}${anyOf`
+    (worked|trained|studied) (at|for|in|with)|rented|at (school|college|university|uni)
+  `}
+  as (an? )?${YOUNG}|growing up
+`;
 
 /** Told of it as a time or, before the act, as a place; no "took six from the plant in my old garden". */
 function isOfOtherGarden(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {

@@ -18,6 +18,14 @@ export function alternatives(...[{ raw }, ...parts]: Listed): string {
     .join('|');
 }
 
+/** The phrases of a list, or of a text that divides them by bars already. */
+export type Phrases = readonly [divided: string] | Listed;
+
+export function sourceOf(phrases: Phrases): string {
+  const [first] = phrases;
+  return typeof first === 'string' ? first : alternatives(...(phrases as Listed));
+}
+
 function asPattern(written: string): string {
   return written.replace(/(?<!\\)\((?!\?)/g, '(?:').replaceAll(' … ', String.raw`\b.*\b`);
 }

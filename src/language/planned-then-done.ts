@@ -1,9 +1,10 @@
-/** A deed told by the plan before it: "meant to take ten Salt Harrier, only got six in", "been meaning to pot them on, did it today". */
+/** A deed told by the plan before it: "meant to take ten Salt Harrier, only got six in". */
 import { clausesOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import type { Draft, OpenDraft } from './drafting/draft.js';
 import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
+import { whole, within } from './phrases.js';
 import type { Piece, PlantWords } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { lineOf, LONGEST_TWOFOLD, type Sentence, sentenceOf } from './sentences.js';
@@ -11,14 +12,19 @@ import { slotsOf } from './slots.js';
 import type { Utterance } from './utterance.js';
 import { withWhereTo } from './where-to.js';
 
-const PLAN =
-  /\b(?:meant to|meaning|going to|gonna|planned to|planned on|planning to|hoped to|hoping to|wanted to|intended to|intending to|should have|should've|ought to have|i'd|i would|we'd|we would|was to|were to|supposed to|about to|(?:potting|pinching|moving|hardening)(?: \w+)? due|due (?:potting|pinching|moving|hardening))\b/;
+const PLAN = within`
+  meant to|meaning|going to|gonna|planned (to|on)|planning to|(hoped|hoping|wanted|intended|intending) to
+  should have|should've|ought to have|supposed to|about to|(was|were) to|i'd|i would|we'd|we would
+  (potting|pinching|moving|hardening)( \w+)? due|due (potting|pinching|moving|hardening)
+`;
 /** What is owed still, of which "got two" may be a gift. */
 const OWED = /\b(?:(?:need|needs|want|wants|have|has|got) to|must)\b/;
 /** "Did it", "did them all", "got six in"; what follows can only be a day, a place of its own or an aside. */
 const ADVERB = /^(?:and|but|so|then|well|i|we|just|only|finally|actually|anyway|have|in|the|end|ended|up)$/;
-const AFTER =
-  /^(?:in|done|of|them|all|today|before|when|as|because|though|instead|anyway|at|last|finally|after|by|and|but|so|with|while|first|straight|just)$/;
+const AFTER = whole`
+  in|done|of|them|all|today|before|after|when|while|as|because|though|instead|anyway|at|by|with|and|but|so
+  first|last|finally|straight|just
+`;
 
 /** A sentence and the next, "remember I said I'd shift them? Did it last night", as one. */
 export function withDeeds(sentences: readonly Sentence[], utterance: Utterance): readonly Sentence[] {
@@ -85,7 +91,7 @@ function asDone(piece: Piece, at: number, pieces: readonly Piece[]): Piece {
     : piece;
 }
 
-/** The deed, by the plan's act, plant and place, with its own number and day; undefined where no plan or no deed is told. */
+/** The deed, by the plan's act, plant and place, with its own number and day; undefined where there is no plan or deed. */
 export function plannedThenDone(sentence: Sentence, utterance: Utterance): readonly Proposal[] | undefined {
   const { pieces, line } = sentence;
   if (pieces.length > LONGEST_TWOFOLD || !(PLAN.test(line) || OWED.test(line))) return undefined;

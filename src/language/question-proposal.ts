@@ -12,6 +12,7 @@ import {
   unstressed,
 } from './grammar/question/preamble.js';
 import type { QuestionRule } from './grammar/question/rule.js';
+import { anyOf, either, opening, whole, within } from './phrases.js';
 import type { Piece, When } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { firstOf, LINE_LIMIT, lineOf, plantsIn, type Sentence } from './sentences.js';
@@ -20,6 +21,15 @@ import type { Utterance } from './utterance.js';
 /** "Do change it, would you?": bidden, not asked. */
 const BIDDEN =
   /^(?:please )?do (?:please )?(?:change|correct|amend|fix|alter|update|mend|put)\b.* (?:would|will|could|can) you(?: please)?$/;
+
+/** "Everything I struck this spring, please", "we need a tally", "show my losses". */
+const BIDDEN_TO_TELL = either(
+  whole`(everything|all|whatever)( that)? (i|we) .* (please|pls)`,
+  opening`
+    (i|we) (need|want|would like) (a|the) (count|total|tally|headcount)
+    show (my|the|our) (losses|sales|jobs|history|list)
+  `,
+);
 
 /** Whether a sentence asks. */
 export function isQuestion({ asked, line }: Sentence): boolean {
@@ -39,9 +49,7 @@ export function isQuestion({ asked, line }: Sentence): boolean {
       TOLD_WHEN_BIDDEN.test(bare)) ||
     /\bhow (?:many|much|long)\b.*\bplease (?:tell|say|advise|inform)\b/.test(line) ||
     // "Everything I struck this spring, please".
-    /^(?:everything|all|whatever)(?: that)? (?:i|we) .* (?:please|pls)$|^(?:i|we) (?:need|want|would like) (?:a|the) (?:count|total|tally|headcount)\b|^show (?:my|the|our) (?:losses|sales|jobs|history|list)\b/.test(
-      line,
-    ) ||
+    BIDDEN_TO_TELL.test(line) ||
     (OPENS_QUESTION.test(line) && !/^(?:what|how) (?:a|an|nice|lovely)\b/.test(line))
   );
 }
@@ -112,14 +120,27 @@ function isUnasked(
 }
 
 /** Small talk that has the shape of a question. */
-const TALK =
-  /^(?:do|did) you remember when|^remember when|^what if\b|^who (?:knew|would have|would've|cares)\b|^who'd have\b|^(?:will|does|did|is|when will|when is|how long will) (?:it|this|the \w+)(?: \w+)? ever (?:quit|stop|stopping|end|let up|rain|warm up|clear up)\b/;
+const TALK = either(
+  /^(?:do|did) you remember when|^remember when/,
+  opening`
+    what if|who (knew|would have|would've|cares)|who'd have
+    ${anyOf`
+      will|does|did|is|when will|when is|how long will
+    `} (it|this|the \w+)( \w+)? ever (quit|stop|stopping|end|let up|rain|warm up|clear up)
+  `,
+);
 /** The same, where no plant is named. */
-const GREETING =
-  /^(?:how are you|how's it going|how are things|how do you do|what do you think|what's up|who are you|is this thing on|are you there|you there|can you hear me|is anyone there|what's new|you ok|are you ok|hello is this|is it me)\b/;
+const GREETING = opening`
+  how are you|how do you do|how's it going|how are things|what's up|what's new|(are )?you ok|what do you think
+  who are you|is this thing on|(are )?you there|is anyone there|can you hear me|hello is this|is it me
+`;
 /** "No idea where the secateurs are": nothing of the ledger's. */
-const TOOLS =
-  /\b(?:where(?:'s| is| are| did i| have i)?|no idea where) .*\b(?:secateurs|knife|knives|snips|glasses|labels?|keys|phone|gloves|trowel|dibber|hose|watering can|marker|pen|scissors|book|notebook|thermometer|can|dog|cat)\b/;
+const TOOLS = within`
+  (where('s| is| are| did i| have i)?|no idea where) .*\b${anyOf`
+    secateurs|knife|knives|snips|scissors|trowel|dibber|hose|can|watering can|thermometer|labels?|marker|pen
+    book|notebook|glasses|keys|phone|gloves|dog|cat
+  `}
+`;
 
 /** Whether what is asked is nothing that the ledger could tell. */
 function asksNothing(

@@ -2,7 +2,15 @@
 import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
-import { STRONG_CUE } from './grammar/reading.js';
+import {
+  ABOUT,
+  ADVISED,
+  BETWEEN,
+  NOT_MEASURED,
+  SAYS_OF_OTHERS,
+  STRONG_CUE,
+  WARM_IN_THERE,
+} from './grammar/reading.js';
 import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
 import type { Piece, PieceOf, When } from './pieces.js';
@@ -19,20 +27,9 @@ export function proposeReading(
 ): readonly Proposal[] | undefined {
   const { pieces } = sentence;
   const line = sentence.line.slice(0, LINE_LIMIT).replace(/ would you (?:believe|credit) ?(?:it)?$/, '');
-  if (
-    /\b(?:set|turned|turn|cranked|want|need|should|could|would|if|forecast|forecasts|going to|expecting|expected|tomorrow|tonight|will|says it'll|they say|people say|plantname (?:like|want|enjoy|love)|aim|aiming|until|when it|prefer|prefers|like it|likes|ideal|recommended|supposed|says to|thermostat|oven|bake|gas|they're giving|they are giving|giving (?:it|us|minus)|forecasting|predicting)\b/.test(
-      line,
-    )
-  )
-    return undefined;
+  if (NOT_MEASURED.test(line)) return undefined;
   // "The packet says 18 to 21 degrees for …", "Edna says her greenhouse was 31": no thermometer of ours.
-  if (
-    ADVISED.test(line) ||
-    /\b(?:says|said|reckons|told)\b.*\b(?:her|his|their|hers|theirs)\b|\bplantname (?:\w+ )?(?:roots?|grows?|strikes?|does|do|thrives?|survives?|germinates?|keeps?) (?:\w+ )?(?:at|above|below|over|under|down to) |\bdegrees (?:c |f )?for (?:the )?plantname\b/.test(
-      line,
-    )
-  )
-    return undefined;
+  if (ADVISED.test(line) || SAYS_OF_OTHERS.test(line)) return undefined;
   if (isMeasuredElsewhere(pieces)) return undefined;
   const listed = listedReadings(pieces, line, note);
   if (listed) return listed;
@@ -102,7 +99,7 @@ function isRange(pieces: readonly Piece[], high: Piece | undefined): boolean {
   );
 }
 
-/** "Some chap at the club had minus 4 in his greenhouse", "Edna's propagator is at 24", "minus 3 at Edna's": another's. */
+/** "Some chap at the club had minus 4 in his greenhouse", "Edna's propagator is at 24": another's. */
 function isMeasuredElsewhere(pieces: readonly Piece[]): boolean {
   const person = pastPerson(pieces, 0);
   if (
@@ -117,17 +114,6 @@ function isMeasuredElsewhere(pieces: readonly Piece[]): boolean {
       (isPersons(wordAt(pieces, at)) && (pieces[at + 1]?.is === 'place' || wordAt(pieces, at - 1) === 'at')),
   );
 }
-
-/** "It was 38 in there", "hit 41 inside": how warm it was where something was just done. */
-const WARM_IN_THERE =
-  /^(?:(?:as|because|since|when|and|but) )?(?:it|it's|it was|it'd been|was|hit|reached|must have been)(?: (?:hit|reached|touched|touching|got to|up to|over|still|nearly|already|down to|only|about|all))? \w+(?: \w+)? (?:in there|inside|in it)\b/;
-
-/** "Supplier's sheet quotes 20 to 22 degrees", "14 days to root at 22": how warm it should be. */
-const ADVISED =
-  /\b(?:packet|books?|label|tag|leaflet|website|internet|guide|manual|magazine|article|video|advice|catalogue|catalog|brochure|supplier|nursery|breeder|spec|specification|datasheet|factsheet|(?:data|spec|specification|supplier's|suppliers|nursery's|breeder's|growing|culture|cultural|info|information|fact|advice|instruction|care) (?:sheets?|notes?|cards?|pages?)) (?:quotes?|states?|gives?|claims?|lists?|says|said|reads|recommends?|suggests?|reckons|specifies|wants|asks for)\b|\b(?:data|spec|growing|culture|fact|care) (?:sheet|card)\b|\b(?:days|weeks) to root\b|\bto root (?:well |best )?(?:at|above|in)\b|\b(?:for|optimum|ideal|best) (?:for )?(?:rooting|striking|germination)\b/;
-
-const BETWEEN =
-  /^(?:a|balmy|toasty|chilly|cool|mere|cosy|lovely|sweltering|perishing|warm|already|crept|crawled|shot|soared|peaked|min|max|minimum|maximum|thermometer|temp|temperature|sensor|probe|at|sitting|sits|sat|is|was|are|were|reads|reading|read|showing|shows|on|the|now|about|around|up|down|to|steady|holding|this|am|pm|back|again|climbed|dropped|fell|rose|in|inside|just)$/;
 
 const HEADING = /^(?:temps?|temperatures?|readings?|thermometers?|first|thing|last|overnight|min|max)$/;
 
@@ -162,7 +148,7 @@ function listedReadings(pieces: readonly Piece[], line: string, note: Note): rea
     if (place?.is !== 'place' || (place.prep !== undefined && !behind) || more) return undefined;
     // "Greenhouse nearly 35": how warm, is asked.
     const about =
-      told.length === 1 && value?.is === 'count' && value.quantity.vague === true && isAbout(line);
+      told.length === 1 && value?.is === 'count' && value.quantity.vague === true && ABOUT.test(line);
     if (celsius === undefined && !about) return undefined;
     readings.push({
       kind: 'reading',
@@ -187,12 +173,6 @@ function warmthOf(part: readonly Piece[], parts: number): readonly Piece[] {
     { is: 'count', from, to, quantity: { value: Number(number) } },
   ];
 }
-
-/** "Nearly 35", "up to 24", "between 18 and 21": of a number that warms a place. */
-const isAbout = (line: string): boolean =>
-  /\b(?:nearly|almost|over|under|up to|just over|just under|well over|between|getting on for|at least) (?:[1-4]?\d|ten|twelve|fifteen|eighteen|twenty|thirty|forty)\b|\b[1-4]\d (?:plus|odd)\b/.test(
-    line,
-  );
 
 /** A number that counts nothing. */
 const TENTHS = /^\d{1,2}\.\d$/;

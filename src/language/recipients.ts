@@ -3,18 +3,10 @@ import { wordAt } from './grammar/rule.js';
 import { isKnown } from './lexicon.js';
 import type { Clause } from './clauses.js';
 import type { Piece } from './pieces.js';
+import { CARRIER, NOBODY, SOMEBODY, STOP } from './recipients/words.js';
 import type { Token } from './tokens.js';
 
 const LEAD = /^(?:to|with|onto|upon|on|by|2)$/;
-const STOP =
-  /^(?:for|at|from|in|and|but|then|because|who|which|that|so|as|when|while|today|yesterday|with|to|instead|after|before|this|plus|leaving|each|already|off|on|of|over|last|if|since|via|by|per|into|finally|eventually|home|too|also)$/;
-const NOBODY =
-  /^(?:the|a|an|my|our|his|her|their|some|it|them|him|me|us|myself|mine|market|stall|good|home|rot|mould|frost|slugs|snails|death|hand|be|go|grow|make|try|see|do|keep|use|sell|put|get|plant|take|pot|start|finish|order|each|own|water|drink|feed|everything|up|down|away|last|first|remaining|final|rest)$/;
-
-/** What carries plants to somebody, behind "on the" or "by". */
-const CARRIER =
-  /^(?:van|vans|lorry|lorries|truck|trolley|trailer|cart|bus|coach|train|ferry|boat|plane|bike|pickup|ute|wagon|pallet|post|mail|courier|rail|road|sea|air|hand|car|foot|run|round|delivery|way|early|late)$/;
-
 /** The recipient's words as written, or undefined. */
 export function recipientOf(
   pieces: readonly Piece[],
@@ -186,9 +178,7 @@ function nameEnd(pieces: readonly Piece[], from: number, to: number, tokens: rea
       if (!(
         /^(?:in|at|from|of)$/.test(piece.text) &&
         /^(?:my|the|our|his|her|church|work|number|next)$/.test(wordAt(pieces, at + 1)) &&
-        /^(?:people|ladies|lads|girls|woman|man|lady|folk|folks|neighbours|neighbour|friend|friends|everyone|someone|boys|couple|family|chap|fella|lad|lot|guys|guy|team|mate|mates|kids|teacher|boss|colleague|colleagues)$/.test(
-          wordAt(pieces, at - 1),
-        )
+        SOMEBODY.test(wordAt(pieces, at - 1))
       ))
         break;
     }

@@ -1,12 +1,16 @@
 /** Sentences that tell a deed again so as to put it right: of which plant it was, how many there were at first. */
 import { leading, leadingSome } from './grammar/runs.js';
+import { anyOf, opening } from './phrases.js';
 import type { Proposal } from './proposal.js';
 import { plantsIn, type Sentence } from './sentences.js';
 
 const OPEN = leading('no|oh|wait|hang on|hold on|sorry|oops|actually|well|but|my mistake');
-const OTHER_PLANT = new RegExp(
-  `^${OPEN}(?:it|that) was (?:a |an |one of )?(?:the |my )?(?:[a-z]+ )?plantname (?:that|which|what|as) (?:i |we |has |had )?(?:rotted|died|damped|wilted|rooted|went|got|snapped|failed|dropped|keeled|lost|took|sold|gave|moved|potted|pinched|planted)\\b`,
-);
+const OTHER_PLANT = opening`
+  ${OPEN}(it|that) was (a |an |one of )?(the |my )?([a-z]+ )?plantname (that|which|what|as) (i |we |has |had )?${anyOf`
+    rotted|died|damped|wilted|rooted|went|snapped|failed|dropped|keeled
+    got|lost|took|sold|gave|moved|potted|pinched|planted
+  `}
+`;
 /** Second thoughts, or "only", tell that it was told before. */
 const AT_FIRST = new RegExp(
   `^(?:${leadingSome('no|oh|wait|hang on|hold on|sorry|oops|actually|my mistake')}(?:i|we) (?:only |just )?|(?:i|we) only )(?:took|struck)\\b.* (?:in the first place|originally|to (?:start|begin) with)$`,

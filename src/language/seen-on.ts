@@ -1,10 +1,16 @@
-/** What is seen on a plant, told behind an act: "…, and there's a first bud on the Soot Angel", "… greenfly all over these". */
+/** What is seen on a plant, told behind an act: "…, and there's a first bud on the Soot Angel". */
 import { wordAt } from './grammar/rule.js';
+import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 
 /** Sights that a plant bears: growth, ailments, small fry. */
-const SIGHT =
-  /^(?:buds?|flowers?|blooms?|blossoms?|petals?|shoots?|sideshoots?|leaf|leaves|growth|nodes?|callus|suckers?|pups?|seedheads?|pods?|greenfly|whitefly|blackfly|aphids?|thrips?|mites?|mealybugs?|scale|gnats?|caterpillars?|weevils?|slugs?|snails?|webbing|webs?|mildew|mould|mold|rust|botrytis|blackleg|virus|spots?|blotches|holes?|honeydew|algae|moss|liverwort)$/;
+const SIGHT = whole`
+  buds?|flowers?|blooms?|blossoms?|petals?|seedheads?|pods?|callus|nodes?
+  shoots?|sideshoots?|suckers?|pups?|leaf|leaves|growth
+  greenfly|whitefly|blackfly|aphids?|thrips?|mites?|mealybugs?|scale|gnats?|caterpillars?|weevils?|slugs?|snails?
+  webbing|webs?|holes?|honeydew|spots?|blotches
+  mildew|mould|mold|rust|botrytis|blackleg|virus|algae|moss|liverwort
+`;
 const OPENS =
   /^(?:there's|there|theres|is|are|i|we|saw|see|seen|spotted|noticed|found|can|got|have|i've|we've)$/;
 const BEARS = /^(?:on|over|under)$/;

@@ -3,6 +3,7 @@ import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import { wordAt } from './grammar/rule.js';
 import { type TargetRule, targetRules, wantsAnAct } from './grammar/target.js';
+import { anyOf, within } from './phrases.js';
 import type { Piece, PlantWords } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
@@ -66,15 +67,25 @@ function ruleOf({ pieces, line }: Sentence): TargetRule | undefined {
   return targetRules.find(({ pattern }) => pattern.test(seen));
 }
 
-/** "What they want for shipping is nuts", "they want 50 quid for six", "tempted to order 50": a price, or a purchase only thought of. */
+/** "What they want for shipping", "they want the earth". */
+const WANTED_BY_OTHERS = within`
+  what (they|he|she|you|it) (all )?(want|wants|wanted|need|needs|needed|require|ask)
+  (they|he|she) (want|wants|wanted) (a fortune|the earth|(silly|stupid|daft) money|an arm)
+  the \w+ they (want|wanted)
+`;
+
+/** "Tempted to order", "nearly ordered". */
+const NOT_ORDERED = within`
+  ${anyOf`
+    tempted|nearly|almost|would|might|could|considered|considering|wondering|wondered|thinking|thought|toyed|toying
+  `}( (to|of|about|with|have))?( \w+)? order(ed|ing)?
+`;
+
+/** "They want 50 quid for six", "tempted to order 50": a price, or a purchase only thought of. */
 function tellsOfPrice(line: string, pieces: readonly Piece[]): boolean {
   return (
-    /\bwhat (?:they|he|she|you|it) (?:all )?(?:want|wants|wanted|need|needs|needed|require|ask)\b|\b(?:they|he|she) (?:want|wants|wanted) (?:a fortune|the earth|silly money|stupid money|daft money|an arm)\b|\bthe \w+ they (?:want|wanted)\b/.test(
-      line,
-    ) ||
-    /\b(?:tempted|nearly|almost|would|might|could|considered|considering|wondering|wondered|thinking|thought|toyed|toying)(?: (?:to|of|about|with|have))?(?: \w+)? order(?:ed|ing)?\b/.test(
-      line,
-    ) ||
+    WANTED_BY_OTHERS.test(line) ||
+    NOT_ORDERED.test(line) ||
     pieces.some(
       ({ is }, at) => is === 'money' && /^(?:want|wants|wanted|wanting)$/.test(wordAt(pieces, at - 1)),
     )

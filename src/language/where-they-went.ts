@@ -1,5 +1,6 @@
 /** How plants went and to whom, put right: "should have said sold, not gave", "they went to Suizebol, not Dwarrelhof". */
 import { leading } from './grammar/runs.js';
+import { anyOf, whole } from './phrases.js';
 import type { Proposal } from './proposal.js';
 
 /** How plants went, by the words for it. */
@@ -11,10 +12,17 @@ const WENT_TO =
   /^(?:(?:[Nn]o|[Ss]orry|[Oo]ops|[Aa]ctually)[, ]+)*(?:[Ii]t|[Tt]hey|[Tt]hat|[Tt]hose) (?:went|were sold|were given|was) to (?:the )?(\p{Lu}[\p{L}'’ -]{1,40}?),? not (?:to )?(?:the )?\p{Lu}[\p{L}'’ -]{1,40}$/u;
 
 const WENT = '(?:sold|given|swapped|gave|sale|gift|swap)(?: it| them)?';
+const IT_SHOULD_BE = anyOf`
+  (it|that|they|those|these|i) (was|were|meant|should (be|have been|have said|say))
+  should (be|have said|have been|say)|make that
+`;
 /** "Should have said sold, not gave", "it was a swap, not a sale". */
-const HOW_IT_WENT = new RegExp(
-  `^${leading('no|sorry|oops|actually|and')}(?:(?:(?:it|that|they|those|these|i) (?:was|were|should (?:be|have been|have said|say)|meant)|should (?:be|have said|have been|say)|make that) (?:a |an )?${WENT}(?: not (?:a |an )?${WENT})?|${WENT} not ${WENT})$`,
-);
+const HOW_IT_WENT = whole`
+  ${leading`no|sorry|oops|actually|and`}${anyOf`
+    ${IT_SHOULD_BE} (a |an )?${WENT}( not (a |an )?${WENT})?
+    ${WENT} not ${WENT}
+  `}
+`;
 
 /** The amendment that a sentence makes of it; `line` in small letters, `written` as the grower wrote it. */
 export function proposeWhereTo(line: string, written: string): Proposal | undefined {

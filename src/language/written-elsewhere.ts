@@ -4,16 +4,24 @@ import { firstDay } from '../calendar/span.js';
 import { localDay } from '../calendar/zone.js';
 import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
+import { anyOf, within } from './phrases.js';
 import type { Piece } from './pieces.js';
 import { lineOf, type Sentence } from './sentences.js';
 import type { Utterance } from './utterance.js';
 
-const SOURCE =
-  /\b(?:handbook|handbuch|manual|leaflet|forum|website|internet|google|magazine|article|video|youtube|podcast|blog|newsletter|encyclopa?edia|almanac|advice|(?:top|handy) tips?|rule of thumb|packet|sachet|catalogue|instructions|care (?:card|sheet|tag|label))\b|\b(?:book|guide|packet|column|programme|page|chapter)\b.*\b(?:says|said|stands|states|reads|has|it|tells)\b/;
+const SOURCE = within`
+  handbook|handbuch|manual|leaflet|magazine|article|newsletter|catalogue|encyclopa?edia|almanac|packet|sachet
+  forum|website|internet|google|video|youtube|podcast|blog
+  advice|(top|handy) tips?|rule of thumb|instructions|care (card|sheet|tag|label)
+  (book|guide|column|programme|page|chapter) … (says|said|stands|states|reads|has|it|tells)
+`;
 /** Of the grower's own. */
 const OWN = /\b(?:label|labels|back of|found|scribbled|scrawled|my notes?|my diary|my notebook)\b/;
-const RECORD =
-  /\b(?!my |our )\w+(?:'s|s')? (?:old )?(?:diary|diaries|journal|journals|notebook|notebooks|daybook|garden book|letters?|ledger)\b/;
+const RECORD = within`
+  (?!my |our )\w+('s|s')? (old )?${anyOf`
+    diary|diaries|journals?|notebooks?|daybook|garden book|letters?|ledger
+  `}
+`;
 /** Older than any ledger. */
 const LONG_AGO = 25 * 365;
 /** Before any cuttings that are still of interest. */
@@ -39,8 +47,11 @@ function isFromSource(pieces: readonly Piece[], utterance: Utterance): boolean {
 }
 
 /** Somebody or something there speaks: "guy on the forum", "the magazine says". */
-const SPEAKS =
-  /\b(?:guy|guys|fella|fellow|chap|bloke|lad|lady|woman|man|somebody|someone|user|member|poster|post|thread|article|comment|people|folk|expert|experts|author|presenter|says|said|say|stands|states|reads|tells|told|reckons|claims|according|tips?|thumb)\b/;
+const SPEAKS = within`
+  guys?|fella|fellow|chap|bloke|lad|lady|woman|man|somebody|someone|people|folk
+  user|member|poster|experts?|author|presenter|post|thread|article|comment
+  says|said|say|stands|states|reads|tells|told|reckons|claims|according|tips?|thumb
+`;
 /** "On the forum", "my handbook": nothing said but where. */
 const isNamedAlone = (source: string): boolean =>
   source

@@ -1,5 +1,6 @@
 /** "Two of the Moss Cardinal I lost have come back": fewer were lost than was told. */
 import type { StandingEntry } from '../../ledger/ledger.js';
+import { alternatives, anyOf } from '../../language/phrases.js';
 import { setSlots } from '../amending.js';
 import { isAbout } from '../entry-meant.js';
 import type { Sitting } from '../sitting.js';
@@ -7,15 +8,33 @@ import { takeBack } from '../undoing.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
 import { numberIn } from './few-words.js';
 
-const LOST =
-  '(?:lost|wrote off|written off|binned|chucked|threw out|thrown out|gave up on|given up on|thought (?:was|were) (?:dead|gone|goners)|(?:told you|said|put down) (?:was|were|as) (?:dead|lost|gone))';
-const BACK =
-  '(?:revived|recovered|perked up|come back|came back|come round|came round|pulled through|rallied|shooting|reshooting|sprouting|resprouted|sprouted|regrown|alive|growing|grown back|on the mend)';
+const LOST = anyOf`
+  lost|wrote off|written off|binned|chucked|(threw|thrown) out|(gave|given) up on
+  thought (was|were) (dead|gone|goners)|(told you|said|put down) (was|were|as) (dead|lost|gone)
+`;
+const BACK = anyOf`
+  revived|recovered|rallied|perked up|pulled through|(come|came) (back|round)|alive|on the mend
+  shooting|reshooting|sprouting|sprouted|resprouted|regrown|growing|grown back
+`;
 /** "Growing mould", "recovered, but died again". */
-const AILING =
-  '[^.!?]+\\b(?:mould\\w*|mold\\w*|fungus|fungi|mushrooms?|moss|algae|fur|fuzz|weeds?|slime|but|wrong|died|dead|not)\\b';
+const AILING = alternatives`
+  [^.!?]+\b${anyOf`
+    mould\w*|mold\w*|fungus|fungi|mushrooms?|moss|algae|fur|fuzz|weeds?|slime|but|wrong|died|dead|not
+  `}\b
+`;
+/** "Two of the ten", "both of them". */
+const HOW_MANY = alternatives`
+  (?<number>all|both|\d+|\p{L}+)( of)?( (the|those|them|my))?( ${anyOf`
+    \d+|two|three|four|five|six|seven|eight|nine|ten
+  `})?( of)?( (the|those|them|my))?
+`;
 const COME_BACK = new RegExp(
-  `^(?:good news[,:!.]? )?(?<number>all|both|\\d+|\\p{L}+)(?: of)?(?: (?:the|those|them|my))?(?: (?:\\d+|two|three|four|five|six|seven|eight|nine|ten))?(?: of)?(?: (?:the|those|them|my))? ?(?<which>.{0,40}?) ?(?:dead ones?|(?:that |which )?(?:i|we)(?: had|['’]d)? ${LOST})(?: to \\p{L}+)? (?:(?:have|has|are|is)(?: actually| all| both| now)? )?${BACK}\\b(?!${AILING})[^.!?]{0,40}[.!]?$`,
+  `^${alternatives`
+    (good news[,:!.]? )?${HOW_MANY} ?(?<which>.{0,40}?) ?${anyOf`
+      dead ones?
+      (that |which )?(i|we)( had|['’]d)? ${LOST}
+    `}( to \p{L}+)? ((have|has|are|is)( actually| all| both| now)? )?${BACK}\b(?!${AILING})[^.!?]{0,40}[.!]?
+  `}$`,
   'iu',
 );
 

@@ -1,8 +1,12 @@
 /** The ways of recalling a deed that was told before, so as to put it right. */
 import { deedNouns, deedVerbs } from '../../language/grammar/entry-words.js';
+import { anyOf } from '../../language/phrases.js';
 
-const WAS =
-  "(?: (?:is|was|were) (?:supposed|meant) to be| was| were| should(?: be| have been|['’]ve been| say| read)| ought to be) (?:actually |really |only |all |just |on |to |in fact )*";
+/** "… was actually", "… should have been". */
+const WAS = ` ${anyOf`
+  (is|was|were) (supposed|meant) to be|was|were
+  should( be| have been|['’]ve been| say| read)|ought to be
+`} (?:(?:actually|really|only|all|just|on|to|in fact) )*`;
 const DID = `(?:that |who |which )?(?:(?:i|we|you|(?<whose>he|she|they)) )?(?<verb>${deedVerbs})(?: (?<how>.{1,40}?))?`;
 
 const DAY = '(?:yesterday|today|this morning|last night|last \\p{L}+|(?:on )?\\p{L}{3,6}day)';
@@ -10,7 +14,16 @@ const DAY = '(?:yesterday|today|this morning|last night|last \\p{L}+|(?:on )?\\p
 const CAME = '(?:came|arrived|turned up|landed|got here|(?:was|were) delivered|(?:was|were) dropped off)';
 const PARCEL = '(?:plugs?|plug plants|liners|delivery|parcel|order|consignment|box)';
 
-/** Ways of saying it; `which` and `how` describe the deed, its `verb` or `noun` tells the kind, `value` is what it should have said. */
+/** "Our order from Cornwall". */
+const THE_PARCEL = `(?:(?:the|that|our|my) )?(?<which>.{0,30}? ?)(?<came>${PARCEL})(?: (?<how>from .{1,30}?))?`;
+/** "… turned out". */
+const PROVED = '(?:was|were|came|came up|is|turned out)';
+const IT_IS = "it['’]s|it is|it was|there['’]s|there are|there were";
+
+/**
+ * Ways of saying it; `which` and `how` describe the deed, its `verb` or `noun` tells the kind, `value` is what it should
+ * have said.
+ */
 export const FORMS: readonly RegExp[] = [
   // "The three Moss Cardinal I lost were four", "the ten potted on were nine".
   `(?:the|those|my) (?<which>.{1,40}?) ?${DID}${WAS}(?<value>.{1,30})`,
@@ -29,9 +42,9 @@ export const FORMS: readonly RegExp[] = [
   // "It was Monday that the plugs came".
   `(?:it|that)(?:['’]s |${WAS})(?<value>.{1,30}?) (?:that |when )?(?:the |those |my )(?<which>.{0,30}? ?)(?<came>${PARCEL})(?: (?<how>from .{1,30}?))? ${CAME}`,
   // "Delivery was short, only 192 Tallow Bell".
-  `(?:(?:the|that|our|my) )?(?<which>.{0,30}? ?)(?<came>${PARCEL})(?: (?<how>from .{1,30}?))? (?:was|were|came|came up|is|turned out) (?:a bit |a few )?short[,.:;–—-]* ?(?:(?:there|it) (?:was|were|had) )?(?:only |just )?(?<value>.{1,30}?)(?: in it| in the box| came| arrived)?`,
+  `${THE_PARCEL} ${PROVED} (?:a bit |a few )?short[,.:;–—-]* ?(?:(?:there|it) (?:was|were|had) )?(?:only |just )?(?<value>.{1,30}?)(?: in it| in the box| came| arrived)?`,
   // "The delivery was eight short".
-  `(?:(?:the|that|our|my) )?(?<which>.{0,30}? ?)(?<came>${PARCEL})(?: (?<how>from .{1,30}?))? (?:was|were|came|came up|is|turned out) (?<value>\\p{L}+|\\d+) (?<by>short|too few|light|over|too many|extra)`,
+  `${THE_PARCEL} ${PROVED} (?<value>\\p{L}+|\\d+) (?<by>short|too few|light|over|too many|extra)`,
   // "The plugs came on Monday, actually".
   `(?:the|those|my) (?<which>.{0,30}? ?)(?<came>${PARCEL})(?: (?<how>from .{1,30}?))? (?<late>${CAME}) (?<value>.{1,30}?)`,
   // "The Salt Harrier for the school, that were five".
@@ -39,9 +52,9 @@ export const FORMS: readonly RegExp[] = [
   // "Change the Moss Cardinal loss to three".
   `(?:change|correct|alter|amend|put) (?:the|that|my) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>of .{1,40}?))? to (?<value>.{1,40})`,
   // "I've just counted the Moss Cardinal again and it's eight".
-  `(?:i|we)(?:['’]ve)? (?:just )?(?<counted>counted|recounted) (?:the )?(?<which>.{1,40}?)(?: again)?,? and (?:it['’]s|it is|it was|there['’]s|there are|there were|they['’]re|i make it|i get|i got) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
+  `(?:i|we)(?:['’]ve)? (?:just )?(?<counted>counted|recounted) (?:the )?(?<which>.{1,40}?)(?: again)?,? and (?:${IT_IS}|they['’]re|i make it|i get|i got) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
   // "I've one too many down for the Moss Cardinal, it's 11".
-  `(?:i|we)(?:['’]ve| have|['’]m)? (?:got )?.{1,12} (?<counted>too many|too few|short|out)(?: down)? (?:for|of|on|with) (?:the )?(?<which>.{1,40}?),? (?:and )?(?:it['’]s|it is|it was|it should be|should be|make it|there['’]s|there are|there were) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
+  `(?:i|we)(?:['’]ve| have|['’]m)? (?:got )?.{1,12} (?<counted>too many|too few|short|out)(?: down)? (?:for|of|on|with) (?:the )?(?<which>.{1,40}?),? (?:and )?(?:${IT_IS}|it should be|should be|make it) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
   // "The one before last should be three".
   `(?:the |my )?(?<back>(?:one|entry|note|message) before(?: the)?(?: last(?: one)?| that(?: one)?| it)?|last but one|second last|second to last)(?: one)?${WAS}(?<value>.{1,30})`,
   // "Ines had three actually".

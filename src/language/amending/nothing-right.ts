@@ -1,12 +1,22 @@
 /** Sentences that amendments look like and that put no note right. */
 import { OBSERVED } from '../grammar/remark.js';
 import { wordAt } from '../grammar/rule.js';
+import { whole, within } from '../phrases.js';
 import type { Piece } from '../pieces.js';
 import { isSettable } from './settable.js';
 
 /** What is wanted, hoped, still to come or seen of something else ("Ines wants 20, not 12", "4 are in bud, not 10"). */
-const NOT_NOTED =
-  /\b(?:wants?|wanted (?!to (?:say|put|write|type|log))|needs?|needed|asked for|would|could|will|i'll|we'll|they'll|hopes?|hoped|hoping|wish|wished|next (?:time|year|week|month|lot|batch|round)|going to|in bud|in flower|leaves|buds|shoots|people|only had)\b/;
+const NOT_NOTED = within`
+  wants?|wanted (?!to (say|put|write|type|log))|needs?|needed|asked for|hopes?|hoped|hoping|wish|wished
+  would|could|will|i'll|we'll|they'll|going to|next (time|year|week|month|lot|batch|round)
+  in bud|in flower|leaves|buds|shoots|people|only had
+`;
+
+/** What else may be counted: "three people", "ten minutes". */
+const NO_PLANTS = whole`
+  people|visitors|folk|friends|slugs|snails|aphids|bees|leaves|buds|flowers|bags|sacks
+  degrees|pounds|quid|euros|dollars|minutes|hours|days|weeks|times
+`;
 
 /** "It was 28 in the greenhouse at midday", "the propagator was at 20, not 12": a place is warm or cold, and no note wrong. */
 function isWarmth(line: string, pieces: readonly Piece[], not: number): boolean {
@@ -73,11 +83,6 @@ export function putsNothingRight(line: string, pieces: readonly Piece[], not: nu
 export function countsSomethingElse(pieces: readonly Piece[], at: number): boolean {
   const next = pieces[at + 1];
   return (
-    pieces[at]?.is === 'count' &&
-    next?.is === 'word' &&
-    next.verb === undefined &&
-    /^(?:people|slugs|snails|aphids|bees|visitors|folk|friends|degrees|pounds|quid|euros|dollars|hours|minutes|days|weeks|bags|sacks|leaves|buds|flowers|times)$/.test(
-      next.text,
-    )
+    pieces[at]?.is === 'count' && next?.is === 'word' && next.verb === undefined && NO_PLANTS.test(next.text)
   );
 }

@@ -1,13 +1,20 @@
 /** Where the value of an amendment ends and its reason begins. */
 import { wordAt } from '../grammar/rule.js';
+import { anyOf, opening } from '../phrases.js';
 import { lineOf } from '../sentences.js';
 import type { Piece } from '../pieces.js';
 import type { Utterance } from '../utterance.js';
 import { isSettable } from './settable.js';
 
 /** A clause with a subject of its own. */
-const CLAUSE =
-  /^(?:and |but |as |for |because |cos )?(?:i|we|i'd|it|they|there|the|one|two|some|someone|another)(?: \S*){0,3} (?:was|were|is|are|had|hadn't|hasn't|didn't|got|forgot|ran|found|fell|broke|looked|have|has|wasn't|weren't|did|needed|turned|came|perked|rallied|recovered|survived)\b/;
+const CLAUSE = opening`
+  (and |but |as |for |because |cos )?${anyOf`
+    i|we|i'd|it|they|there|the|one|two|some|someone|another
+  `}( \S*){0,3} ${anyOf`
+    was|wasn't|were|weren't|is|are|had|hadn't|has|hasn't|have|did|didn't
+    got|forgot|ran|found|fell|broke|looked|needed|turned|came|perked|rallied|recovered|survived
+  `}
+`;
 
 /** "… ten, the last two hadn't the roots for it": what a clause of its own adds behind the value tells why. */
 export function upToReason(pieces: readonly Piece[], utterance: Utterance): readonly Piece[] {

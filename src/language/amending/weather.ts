@@ -1,9 +1,13 @@
 /** "Freezing in the tunnel last night. It was 9.": talk of the weather, and what follows it puts no number right. */
+import { within } from '../phrases.js';
 import type { Proposal } from '../proposal.js';
 import type { Sentence } from '../sentences.js';
 
-const WEATHER =
-  /\b(?:freezing|frozen|frost|frosty|icy|cold|colder|chilly|nippy|parky|baltic|cool|mild|muggy|warm|warmer|hot|hotter|boiling|scorching|roasting|baking|sweltering|heat|heatwave|weather|thermometer|temperature|temp|temps|forecast)\b/;
+const WEATHER = within`
+  freezing|frozen|frost|frosty|icy|cold|colder|chilly|nippy|parky|baltic|cool|mild|muggy|warm|warmer|hot|hotter
+  boiling|scorching|roasting|baking|sweltering|heat|heatwave|weather|forecast
+  thermometer|temperature|temps?
+`;
 const NUMBER_ALONE =
   /^(?:and )?(?:it|that)(?:'s| is| was)(?: only| still| about| down to| up to)? (?:\d+|[a-z]+)\b/;
 

@@ -136,10 +136,13 @@ const spanWords = [
 ];
 
 /** The words that join: as they stand. */
-const smallWords =
-  'the of a an and in on at to from for or but one with into all some few several couple many odd so it first second w c e ' +
-  'o oh h s t time times clock year only very thing number nearly almost under least most more than every each dozen any ' +
-  "ends when st nd rd th then right also hrs wc wb ws no b prior towards & latest latter part doors plough hallows luke lukes low rogation passion little long been less these short quite good bit well tail fag time sometime come best part getting minute ereyesterday overmorrow swithins swithin tide @ e jr ms final ended = / - . , ' \u2019 :";
+const smallWords = [
+  'the of a an and or but one with into in on at to from for all some few several couple many odd so it first second',
+  'o oh h s t w c e time times clock year only very thing number nearly almost under least most more than every each',
+  'dozen any ends when st nd rd th then right also hrs wc wb ws no b prior towards & latest latter part doors little',
+  'long been less these short quite good bit well tail fag sometime come best getting minute final ended tide @ jr ms',
+  "plough hallows luke lukes low rogation passion ereyesterday overmorrow swithins swithin = / - . , ' \u2019 :",
+].join(' ');
 
 /** Numbers in words. */
 const numberWords =

@@ -1,9 +1,13 @@
 /** Whether a number or a container is told of a plant that stands close behind it. */
 import { wordAt } from '../grammar/rule.js';
+import { whole } from '../phrases.js';
 import type { Piece } from '../pieces.js';
 
-const AFTER_COUNT =
-  /^(?:of|the|my|those|these|more|cuttings|cutting|basal|little|new|good|nice|big|small|extra|healthy|strong|plants|plant|plugs|pots|out|our|fresh|rooted|young|from|off|remaining|different|tiny|baby|poor|lovely|other|older|oldest|newer|newest|younger|youngest|earlier|for)$/;
+const AFTER_COUNT = whole`
+  of|from|off|out|for|the|my|our|those|these|more|other|remaining|different|extra
+  cuttings?|plants?|plugs|pots|basal|rooted|fresh|strong|healthy|good|nice|lovely|poor
+  little|small|tiny|big|baby|young|younger|youngest|new|newer|newest|older|oldest|earlier
+`;
 
 /** Whether the clause, which ends at `end`, names a plant behind the piece with only such words between. */
 export function leadsToPlant(pieces: readonly Piece[], at: number, end: number): boolean {

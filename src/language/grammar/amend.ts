@@ -1,4 +1,5 @@
 /** An entry put right: the words that announce it. */
+import { anyOf, beginning, closing, either, opening, whole, within } from '../phrases.js';
 import { leading, leadingSome } from './runs.js';
 import { secondThoughts } from './second-thoughts.js';
 
@@ -15,14 +16,45 @@ const OPEN = leading(
   `nvm|never mind|ah|oh|um|omg|damn|argh|hmm|right|so|and|please|lol|ok|pls|${secondThoughts.join('|')}`,
 );
 
-const COUNTED =
-  '(?:dead|death|deaths|lost|loss|losses|rooted|potted|potted on|potted up|planted|planted out|sold|struck|cuttings)';
+/** What a deed counts: "dead", "potted on". */
+const COUNTED = anyOf`
+  dead|deaths?|lost|loss|losses|rooted|struck|cuttings|sold
+  potted|potted (on|up)|planted|planted out
+`;
+
+/** "Sorry, can you please …". */
+const ASKED = leading`please|pls|(can|could|would) you|oops|sorry|actually`;
+
+/** The slots of an entry, and labels. */
+const SLOT = anyOf`
+  that|it|[a-z]+\d+
+  ((the|my|this|last) )*(last|count|date|number|place|name|entry|one|pots?|size|day|[a-z]+\d+)
+`;
+
+/** "Is really", "turned out to be". */
+const TRULY = anyOf`
+  (is|are) (really|actually)
+  (turns?|turned) out to be
+`;
+
+/** "No wait, wrong pot size, …": what is put right comes behind. */
+const AT_FAULT = leadingSome`
+  nvm|never mind|oops|whoops|no|no wait|sorry|actually|ah|oh|hmm|argh|damn|hang on|hold on|wait
+  wrong|wrong (number|date|plant|batch|pot|pot size|name|one|size|place|day|crop|month|year)
+  (date|count|number|size|place|day) was wrong|i was wrong|(i )?got that wrong
+  mistake|my mistake|typo|my bad|correction
+`;
 
 export const amendRules: readonly AmendRule[] = [
   {
     name: 'should be <x> not <y>',
-    pattern:
-      /\b(?:should|shd|shall|must|ought to) (?:be(?! (?:needing|wanting|requiring)\b)|have been|of been|a been|read|have said|have read|have|say|ve been|'ve been)\b|\bshould've (?:been|said|read)\b/,
+    pattern: within`
+      (should|shd|shall|must|ought to) ${anyOf`
+        be(?! (needing|wanting|requiring)\b)|have been|of been|a been|ve been|'ve been
+        read|have said|have read|have|say
+      `}
+      should've (been|said|read)
+    `,
   },
   {
     name: 'should have said <x>',
@@ -31,8 +63,13 @@ export const amendRules: readonly AmendRule[] = [
   {
     name: 'I meant <x>',
     // "Was meant to water the shelf": left undone.
-    pattern:
-      /\b(?:i|we|was|were) meant\b(?! to (?!be |say |put |write |read |type |have ))|^(?:.* )?meant (?!to\b)|\bi mean\b/,
+    pattern: either(
+      within`
+        (i|we|was|were) meant\b(?! to (?!(be|say|put|write|read|type|have) ))
+        i mean
+      `,
+      /^(?:.* )?meant (?!to\b)/,
+    ),
   },
   {
     name: 'make that <x>',
@@ -40,40 +77,61 @@ export const amendRules: readonly AmendRule[] = [
   },
   {
     name: 'correction: <x>',
-    pattern:
-      /^(?:sorry |oops |no |wait |please |pls )*(?:correction|corrected|amend|amended|correct|fix|edit|erratum|amendment)\b/,
+    pattern: opening`
+      ${leading`sorry|oops|no|wait|please|pls`}(correction|corrected|correct|amend|amended|amendment|fix|edit|erratum)
+    `,
   },
   {
     name: 'change <slot> to <x>',
-    pattern:
-      /^(?:please |can you |could you |would you |oops |sorry |actually |pls )*(?:change|update|set|alter|put|edit|amend|correct|make|switch|fix|adjust) (?:that|it|(?:the |my |this |last )*(?:last|count|date|number|place|name|entry|one|pots?|size|day|[a-z]+\d+)|[a-z]+\d+)\b.*\bto\b/,
+    pattern: opening`
+      ${ASKED}(change|update|set|alter|put|edit|amend|correct|make|switch|fix|adjust) ${SLOT}\b.*\bto
+    `,
   },
   {
     name: 'change the <number> to a <number>',
-    pattern:
-      /^(?:please |can you |could you )*(?:change|correct|alter|amend|switch) (?:the |that )?[\da-z]+ (?:to|into) (?:an? )?[\da-z]+$/,
+    pattern: whole`
+      ${leading`please|(can|could) you`}(change|correct|alter|amend|switch) (the |that )?[\da-z]+ (to|into) (an? )?[\da-z]+
+    `,
   },
   {
     name: 'change the <plant> strike to <x>',
-    pattern:
-      /^(?:please |can you |could you |would you |oops |sorry |actually |pls )*(?:change|update|alter|amend|correct|adjust)\b.*\b(?:strike|count|loss|entry|note|check|number|date|batch|pot on|move|sale)\b.* to\b/,
+    pattern: opening`
+      ${ASKED}(change|update|alter|amend|correct|adjust) … ${anyOf`
+        strike|count|loss|entry|note|check|number|date|batch|pot on|move|sale
+      `}\b.* to
+    `,
   },
   {
     name: '<x> not <y>, fix that',
-    pattern:
-      /^(?:oh |no |sorry |oops )*(?:hang on|hold on|wait)\b.*\bnot\b|\bnot\b.*\b(?:(?:pls|please) (?:amend|correct|fix|change)(?: that| it)?|(?:amend|correct|fix|change) (?:that|it|this)(?: please| pls)?)$/,
+    pattern: either(
+      opening`${leading`oh|no|sorry|oops`}(hang on|hold on|wait) … not`,
+      closing`
+        not … (pls|please) (amend|correct|fix|change)( that| it)?
+        not … (amend|correct|fix|change) (that|it|this)( please| pls)?
+      `,
+    ),
     needsNot: true,
   },
   {
     name: 'rename <plant> to <name>',
-    pattern:
-      /\bthe label (?:says|reads|said)\b|\b(?:been calling|called|(?:down|listed|labelled|labeled|logged|entered|recorded|written|have|had|got) as)\b.*\b(?:(?:is|are) (?:really|actually)|turns? out to be|turned out to be|should be)\b|\b(?:is|are) (?:really|actually) called\b|\bplantname (?:(?:is|are|was|were) (?:really|actually|in fact)|turns? out to be|turned out to be) |\b(?:rename|re name|renamed|change the name of|change the name|call|(?:be|been) down as)\b/,
+    pattern: within`
+      the label (says|reads|said)
+      ${anyOf`
+        been calling|called
+        (down|listed|labelled|labeled|logged|entered|recorded|written|have|had|got) as
+      `} … (${TRULY}|should be)
+      (is|are) (really|actually) called
+      plantname (${TRULY}|(is|are) in fact|(was|were) (really|actually|in fact))(?= )
+      rename|re name|renamed|change the name|call|(be|been) down as
+    `,
   },
   {
     name: 'it was <x> not <y>',
-    pattern: new RegExp(
-      `^${OPEN}(?:it|that|they|there|this|those|these|it's|that's|the date|the count|the number|date|count|number) (?:was|were|is|are|should|'s)? ?(?:actually |really |only |in fact |all )?`,
-    ),
+    pattern: beginning`
+      ${OPEN}${anyOf`
+        it|that|they|there|this|those|these|it's|that's|(the )?(date|count|number)
+      `} (was|were|is|are|should|'s)? ?(actually |really |only |in fact |all )?
+    `,
     needsNot: true,
   },
   {
@@ -83,26 +141,37 @@ export const amendRules: readonly AmendRule[] = [
   { name: '<x> not <y>', pattern: new RegExp(`^${OPEN}[^,]{0,60}\\bnot\\b`), needsNot: true },
   {
     name: 'actually it was <x>',
-    pattern: new RegExp(
-      `^${leadingSome('nvm|never mind|oops|whoops|no|sorry|actually|ah|oh|wrong number|wrong date|wrong plant|wrong batch|wrong pot|wrong name|wrong (?:pot size|size|place|day|crop|month|year)|(?:date|count|number|size|place|day) was wrong|wrong|mistake|my mistake|typo|my bad|argh|damn|hang on|hold on|wait|i got that wrong|got that wrong|hmm|no wait|correction|wrong one|i was wrong')}(?:it|that|they|there|this|the last one|that last one|was) ?(?:was|were|is|are|should be|'s)?\\b`,
-    ),
+    pattern: opening`
+      ${AT_FAULT}${anyOf`
+        it|that|they|there|this|the last one|that last one|was
+      `} ?(was|were|is|are|should be|'s)?
+    `,
   },
   {
     name: 'the <deed> count was <x>',
     overActs: true,
-    pattern: new RegExp(
-      `^(?:the )?(?:${COUNTED} (?:count|number|figure|total)|(?:count|number|figure|total) (?:of )?${COUNTED})(?: (?:for|of|on) (?:the )?plantname)? (?:was|were|is|should)\\b`,
-    ),
+    pattern: opening`
+      (the )?${anyOf`
+        ${COUNTED} (count|number|figure|total)
+        (count|number|figure|total) (of )?${COUNTED}
+      `}( (for|of|on) (the )?plantname)? (was|were|is|should)
+    `,
   },
   {
     name: 'that was <day>',
-    pattern:
-      /^(?:that|it|this|the last one|that last one) was (?:on |actually |really |in fact )*(?:yesterday|today|last|the|(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?)\b/,
+    pattern: opening`
+      (that|it|this|the last one|that last one) was ((on|actually|really|in fact) )*${anyOf`
+        yesterday|today|last|the|(mon|tues?|wed(nes)?|thu(rs?)?|fri|sat(ur)?|sun)(day)?
+      `}
+    `,
   },
   {
     name: 'I said <x> but it was <y>',
-    pattern:
-      /\b(?:i|we|i've) (?:said|put|wrote|typed|logged|told you|entered|put down|wrote down)\b.*\b(?:but|and)\b.*\b(?:was|were|should|meant|is|are|it's|there's)\b/,
+    pattern: within`
+      (i|we|i've) ${anyOf`
+        said|put|wrote|typed|logged|told you|entered|(put|wrote) down
+      `} … (but|and) … (was|were|should|meant|is|are|it's|there's)
+    `,
   },
   {
     name: 'I mistyped, <x>',
@@ -114,5 +183,7 @@ export const amendRules: readonly AmendRule[] = [
   },
 ];
 
-export const AMEND_CUE =
-  /^(?:oops|whoops|no|sorry|wait|hold on|hang on|actually|correction|mistake|my mistake|omg|damn|argh|typo|my bad|silly me|wrong|i meant|i mean)\b/;
+export const AMEND_CUE = opening`
+  oops|whoops|no|sorry|wait|hold on|hang on|actually|omg|damn|argh|silly me|i (meant|mean)
+  correction|mistake|my mistake|typo|my bad|wrong
+`;

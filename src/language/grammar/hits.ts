@@ -1,4 +1,5 @@
 /** Where the heads of rules stand in a row of pieces. */
+import { wordsOf } from '../phrases.js';
 import type { Piece } from '../pieces.js';
 import { type Rule, wordAt } from './rule.js';
 
@@ -117,11 +118,10 @@ function candidatesFor(piece: Piece, index: Index): readonly Indexed[] {
 const GAP_LIMIT = 8;
 
 /** How or when it was done, said in the midst of the words that tell it: "went straight to", "were finally potted on". */
-const ASIDES: ReadonlySet<string> = new Set(
-  'straight straightaway directly finally eventually already also duly promptly nicely safely gently carefully happily proudly quickly hastily actually properly successfully literally basically immediately'.split(
-    ' ',
-  ),
-);
+const ASIDES: ReadonlySet<string> = new Set(wordsOf`
+  straight straightaway directly immediately promptly duly finally eventually already also quickly hastily actually
+  nicely safely gently carefully happily proudly properly successfully literally basically
+`);
 
 function matchAt(
   list: readonly Element[],

@@ -1,21 +1,24 @@
 /** Rooted cuttings into their own or larger pots. */
+import { whole } from '../phrases.js';
 import type { Piece } from '../pieces.js';
 import { biggerPots } from './pot-on/bigger-pots.js';
 import { aboutCuttings, intoSize } from './pot-on/into-size.js';
 import { outOfWater } from './pot-on/out-of-water.js';
 import { toSize } from './pot-on/to-size.js';
+import { FINAL, INTO_POTS, KNOCKED_INTO_POTS, THEIR_OWN } from './pot-on/verbs.js';
 import { follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+
+/** Before "pot", words that make it the thing: "the same pot", "each pot". */
+const NAMES_A_POT = whole`
+  a|the|my|this|that|each|every|per|one|single|same|whole|own|other|another|next|last|in|of
+  first|second|third|fourth|fifth|big|bigger|larger|small|smaller|little|new
+`;
 
 const potted = (pieces: readonly Piece[], from: number): boolean => {
   const word = wordAt(pieces, from);
   const before = wordAt(pieces, from - 1);
   if (word === 'pots') return from === 0 || /^(?:i|we|he|she|and)$/.test(before);
-  return (
-    word !== 'pot' ||
-    !/^(?:a|the|each|per|one|every|this|that|in|single|same|whole|my|of|big|new|own|bigger|larger|first|second|third|fourth|fifth|last|next|other|another|small|smaller|little)$/.test(
-      before,
-    )
-  );
+  return word !== 'pot' || !NAMES_A_POT.test(before);
 };
 
 /** "Moved all the potted ones". */
@@ -29,7 +32,7 @@ const LONGEST_TELLING = 60;
 
 const isAll = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.whole === 'all';
 
-/** "Gave three to Nora, potted up", "planted out the five potted Salt Harrier": as they were when that was done to them. */
+/** "Gave three to Nora, potted up", "planted out the five potted Salt Harrier": as they were when that was done. */
 const asTheyWent = (pieces: readonly Piece[], from: number, to: number): boolean => {
   const near = pieces.slice(Math.max(0, from - LONGEST_TELLING), from);
   const told = near
@@ -148,7 +151,7 @@ export const potOnRules: readonly Rule[] = [
   {
     name: 'moved <plant> into <size> pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|bump~|step~past|transplant~|upsize~|upgrade~|transfer~|pop~past|set~past|bung~past|whack~past|fire~past|lob~past|shove~past|plonk~past|bring~past|plant~past|rehouse~past|rehome~past|promote~past|place~past|chuck~past|sling~past|split~past|graduated|singled|separated|divided|settled .. into|to|in|up|on their|its|the|new? final|forever|permanent|own|bigger|larger|new|clay|plastic? <size>',
+    head: `${INTO_POTS}|${KNOCKED_INTO_POTS} .. into|to|in|up|on their|its|the|new? ${FINAL}? <size>`,
     shape: 'object',
     unless: aboutCuttings,
     phrasings: ['moved Salt Harrier into 9cm pots', 'moved up Salt Harrier to 9cm'],
@@ -156,7 +159,7 @@ export const potOnRules: readonly Rule[] = [
   {
     name: 'moved <plant> into their own pots',
     kind: 'potOn',
-    head: 'move~past|go~past|put~|shift~past|plant~past|transplant~|transfer~|pop~past|place~past|rehouse~past|chuck~past|sling~past|bung~past|separated|divided .. into|to|in|up bigger|larger|little|small|their|its|individual|separate|single|own|new .. pots|pot|size|ones|<size>',
+    head: `${INTO_POTS} .. into|to|in|up ${THEIR_OWN} .. pots|pot|size|ones|<size>`,
     shape: 'object',
     unless: aboutCuttings,
     phrasings: [

@@ -1,3 +1,71 @@
-/** Words that tell a bare number to be a temperature. */
-export const STRONG_CUE =
-  /\b(?:temp|temperature|temps|thermometer|degrees|min|max|minimum|maximum|down to|up to|hit|touched|dropped|fell|overnight|(?:got|gets|get|rose|went|going|climbed|crept) (?:above|below|past|over|under)|last night|steady|holding|hovering|peaked|dipped|reads?|reading|it(?:'s| is| was) \w+ (?:in|on|under)|clocked|at|showing|shows|says|low|high)\b/;
+/** Words that tell a number to be a temperature, and whose: measured here, or told of somewhere else. */
+import { anyOf, opening, whole, within } from '../phrases.js';
+
+/** A bare number is a temperature. */
+export const STRONG_CUE = within`
+  temp|temps|temperature|thermometer|degrees|min|max|minimum|maximum|low|high|overnight|last night
+  down to|up to|(got|gets|get|rose|went|going|climbed|crept) (above|below|past|over|under)
+  hit|touched|dropped|dipped|fell|peaked|steady|holding|hovering|clocked
+  reads?|reading|showing|shows|says|at|it('s| is| was) \w+ (in|on|under)
+`;
+
+/** Set, wanted or foretold, and so not read off anything: "forecast says minus 2", "turned the mat to 20". */
+export const NOT_MEASURED = within`
+  set|turn|turned|cranked|thermostat|oven|bake|gas|until|when it|if
+  want|need|should|could|would|aim|aiming|prefers?|likes|like it|ideal|recommended|supposed
+  plantname (like|want|enjoy|love)
+  will|going to|tomorrow|tonight|expecting|expected|predicting|forecasts?|forecasting
+  says it'll|says to|they say|people say|(they're|they are) giving|giving (it|us|minus)
+`;
+
+/** "Edna says her greenhouse was 31", "Salt Harrier roots best at 20", "22 degrees for the Salt Harrier". */
+export const SAYS_OF_OTHERS = within`
+  (says|said|reckons|told) … (her|his|their|hers|theirs)
+  degrees (c |f )?for (the )?plantname
+  plantname (\w+ )?${anyOf`
+    roots?|grows?|strikes?|does|do|thrives?|survives?|germinates?|keeps?
+  `} (\w+ )?(at|above|below|over|under|down to)(?= )
+`;
+
+/** "It was 38 in there", "hit 41 inside": how warm it was where something was just done. */
+export const WARM_IN_THERE = opening`
+  ((as|because|since|when|and|but) )?(it|it's|it was|it'd been|was|hit|reached|must have been)( ${anyOf`
+    hit|reached|touched|touching|got to|up to|over|still|nearly|already|down to|only|about|all
+  `})? \w+( \w+)? (in there|inside|in it)
+`;
+
+const SHEET = anyOf`(sheet|note|card|page)s?`;
+
+/** Who tells how warm it should be. */
+const ADVISER = anyOf`
+  packet|label|tag|leaflet|books?|guide|manual|magazine|article|catalogue|catalog|brochure|website|internet|video
+  advice|supplier|nursery|breeder|spec|specification|datasheet|factsheet
+  (data|spec|specification|growing|culture|cultural|info|information|fact|advice|instruction|care) ${SHEET}
+  (supplier's|suppliers|nursery's|breeder's) ${SHEET}
+`;
+
+/** "Supplier's sheet quotes 20 to 22 degrees", "14 days to root at 22": how warm it should be. */
+export const ADVISED = within`
+  ${ADVISER} ${anyOf`
+    quotes?|states?|gives?|claims?|lists?|says|said|reads|recommends?|suggests?|reckons|specifies|wants|asks for
+  `}
+  (data|spec|growing|culture|fact|care) (sheet|card)
+  (days|weeks) to root|to root (well |best )?(at|above|in)
+  (for|optimum|ideal|best) (for )?(rooting|striking|germination)
+`;
+
+/** What may stand between a place and how warm it is: "propagator sitting at a toasty …". */
+export const BETWEEN = whole`
+  a|the|this|at|in|on|to|up|down|back|inside|about|around|already|again|now|just|am|pm|is|was|are|were
+  min|max|minimum|maximum|temp|temperature|thermometer|sensor|probe|reads|reading|read|showing|shows
+  sitting|sits|sat|holding|steady|crept|crawled|climbed|rose|shot|soared|peaked|dropped|fell
+  balmy|toasty|warm|cosy|lovely|sweltering|cool|chilly|perishing|mere
+`;
+
+/** "Nearly 35", "up to 24", "between 18 and 21": of a number that warms a place. */
+export const ABOUT = within`
+  ${anyOf`
+    (just |well )?over|(just )?under|nearly|almost|up to|between|getting on for|at least
+  `} ([1-4]?\d|ten|twelve|fifteen|eighteen|twenty|thirty|forty)
+  [1-4]\d (plus|odd)
+`;

@@ -1,5 +1,6 @@
 /** What a rule of the grammar is: a record named like the phrase that it accepts, with the words that carry the act; and what it may ask of a row. */
 import type { Care, Cause, EntryKind, Manner } from '../../ledger/entry.js';
+import { wordsOf } from '../phrases.js';
 import type { Piece } from '../pieces.js';
 
 /**
@@ -51,6 +52,13 @@ export interface Rule {
   readonly phrasings?: readonly string[];
   /** Phrases that hold its words and must not be read as `kind`. */
   readonly mustNot?: readonly string[];
+}
+
+/** Verbs of a head, each in its past form: "moved", "carried". */
+export function pastOf(verbs: TemplateStringsArray): string {
+  return wordsOf(verbs)
+    .map((verb) => `${verb}~past`)
+    .join('|');
 }
 
 /** The text of a word piece at `at`, else the empty word. */

@@ -1,5 +1,5 @@
 /** Runs of small phrases before and behind what a pattern is about ("oh no wait, sorry, …"), so written that matching stays linear. */
-import { alternatives, divided, type Listed, spelled } from '../phrases.js';
+import { divided, type Phrases, sourceOf, spelled } from '../phrases.js';
 
 /**
  * The families without phrases that are said twice or that others make up in a row: with "no" and "wait", "no wait" adds
@@ -23,14 +23,7 @@ function simple(families: readonly string[]): readonly string[] {
   });
 }
 
-/** The phrases of a run, listed as in `phrases.ts` or divided by `|`. */
-function run(phrases: Phrases): string {
-  const [listed] = phrases;
-  const source = typeof listed === 'string' ? listed : alternatives(...(phrases as Listed));
-  return `(?:${simple(divided(source)).join('|')})`;
-}
-
-type Phrases = readonly [divided: string] | Listed;
+const run = (phrases: Phrases): string => `(?:${simple(divided(sourceOf(phrases))).join('|')})`;
 
 /** The source of a pattern for any number of these phrases, each with a space behind it. */
 export function leading(...phrases: Phrases): string {

@@ -1,4 +1,5 @@
 /** How many plants are wanted, and by when. */
+import { anyOf, beginning, either, whole, within } from '../phrases.js';
 import type { Piece } from '../pieces.js';
 import { wordAt } from './rule.js';
 
@@ -8,40 +9,76 @@ export interface TargetRule {
   readonly pattern: RegExp;
 }
 
-const NUMBER =
-  '(?:\\d+|(?:half )?a dozen|(?:two|three|four) dozen|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|eighteen|twenty|thirty|forty|fifty|sixty|a hundred)';
+const NUMBER = anyOf`
+  \d+|(half )?a dozen|(two|three|four) dozen|a hundred
+  two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|eighteen
+  twenty|thirty|forty|fifty|sixty
+`;
+
+/** The beginnings of a number: "six" is that of "sixteen" and "sixty" too. */
+const NUMBER_BEGINS = anyOf`
+  \d|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty
+`;
+
+const AIM = anyOf`
+  aim|aims|aiming|target|targets|targeting|goal|plan|planning|hope|hoping|wishing|going|looking
+  shooting|gunning|after
+`;
 
 export const targetRules: readonly TargetRule[] = [
   {
     name: '<count> <plant> please for <day>',
-    pattern: new RegExp(
-      `^(?:and |another |about |say |just )?${NUMBER}(?: \\w+){0,2} plantname(?: plants| ones)?(?:,? (?:please|pls) (?:for|by) .*| (?:for|by) .* (?:please|pls))$`,
-    ),
+    pattern: whole`
+      (and |another |about |say |just )?${NUMBER}( \w+){0,2} plantname( plants| ones)?${anyOf`
+        ,? (please|pls) (for|by) .*
+        ( (for|by) .* (please|pls))
+      `}
+    `,
   },
   {
     name: 'want <count> <plant> by <day>',
-    pattern:
-      /\b(?:want|wants|wanted|wanting|need|needs|needed|needing|require|requires|required|put me down for|wanting|be wanting|be needing|wish for)\b|\b(?:i'm|we're|i am|we are|am|are|is|was) after (?=\d|a |an |some |about |at least |\w+ (?:of|more)\b|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty|sixty|a hundred)/,
+    pattern: either(
+      within`
+        want|wants|wanted|wanting|need|needs|needed|needing|require|requires|required
+        put me down for|wish for
+      `,
+      new RegExp(
+        String.raw`\b(?:i'm|we're|am|are|is|was) after (?=${anyOf`
+          (a|an|some|about|at least) |${NUMBER_BEGINS}
+          \w+ (of|more)\b
+        `})`,
+      ),
+    ),
   },
   {
     name: 'could do with <count> <plant>',
-    pattern:
-      /\b(?:could|can|might) do with (?:about |around |some |another |at least )?(?=\d|a |several |a few |a couple |two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty)(?!a (?:drink|feed|soak|water|mist|trim|good|bit|bigger|pot))/,
+    pattern: new RegExp(
+      String.raw`\b${anyOf`
+        (could|can|might) do with ((about|around|some|another|at least) )?
+      `}(?=(?:a|several) |${NUMBER_BEGINS})(?!a ${anyOf`
+        drink|feed|soak|water|mist|trim|good|bit|bigger|pot
+      `})`,
+    ),
   },
   {
     name: "I'd love <count> <plant>",
-    pattern:
-      /\b(?:i'd|we'd|would|i would|we would|she'd|he'd|they'd|i do|i) (?:love|like|want|be glad of|be happy with|need)\b|\blike to (?:have|get|end up with|see|raise|grow|make|produce)\b/,
+    pattern: within`
+      (i'd|we'd|she'd|he'd|they'd|would|i do|i) (love|like|want|be glad of|be happy with|need)
+      like to (have|get|end up with|see|raise|grow|make|produce)
+    `,
   },
   {
     name: 'must have <count> <plant>',
-    pattern:
-      /\b(?:must|have to|has to|got to|needs to) have (?=\d|a |some |about |two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty|for )/,
+    pattern: new RegExp(
+      String.raw`\b(?:must|have to|has to|got to|needs to) have (?=(?:a|some|about|for) |${NUMBER_BEGINS}|fifteen)`,
+    ),
   },
   {
     name: "ideally I'd have <count> <plant>",
-    pattern:
-      /\b(?:ideally|in an ideal world)\b.*\b(?:have(?! \w+ed\b| (?:struck|taken|cut|stuck|put|had|got|sold|lost)\b)|(?:end|finish|wind) up with)\b/,
+    pattern: within`
+      (ideally|in an ideal world) … (end|finish|wind) up with
+      (ideally|in an ideal world) … have(?! \w+ed\b| (struck|taken|cut|stuck|put|had|got|sold|lost)\b)
+    `,
   },
   {
     name: 'be good to have <count> <plant>',
@@ -49,18 +86,26 @@ export const targetRules: readonly TargetRule[] = [
   },
   {
     name: 'aiming for <count> <plant>',
-    pattern:
-      /\b(?:aim|aiming|aims|target|targets|targeting|goal|shooting|hoping|hope|going|looking|wishing|gunning|after|planning|plan) (?:is |to |for |of |on |at |: )/,
+    pattern: new RegExp(String.raw`\b${AIM} (?:is|to|for|of|on|at|:) `),
   },
   {
     name: 'chasing <count> <plant>',
-    pattern:
-      /^(?:i'm |we're |i am |we are )?(?:chasing|hunting|seeking|after) (?=\d|a |an |some |about |two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty|sixty|a hundred)/,
+    pattern: beginning`
+      ((i'm|we're|i am|we are) )?(chasing|hunting|seeking|after) (?=(a|an|some|about) |${NUMBER_BEGINS})
+    `,
   },
   {
     name: 'target: <count> <plant>',
-    pattern:
-      /\b(?:target|goal|aim|quota|requirements?)\b|\bto order for \b|^(?:an |another |big |new )?order (?:in|on|placed|up)? ?for \b|(?<!^|^i |^we |^i've |^we've |^just |\bon )\border(?:s|ed)?\b(?!.*\b(?:came|arrived|turned up|delivered|is in|is here)\b)/,
+    pattern: either(
+      /\b(?:target|goal|aim|quota|requirements?)\b|\bto order for \b/,
+      /^(?:an |another |big |new )?order (?:in|on|placed|up)? ?for \b/,
+      // "Two dozen on order", but not "I ordered two", nor an order that came.
+      new RegExp(
+        String.raw`(?<!^|^(?:i|we|i've|we've|just) |\bon )\border(?:s|ed)?\b(?!${anyOf`
+          .*\b(came|arrived|turned up|delivered|is (in|here))\b
+        `})`,
+      ),
+    ),
   },
   {
     name: '<count> <plant> must become',
@@ -73,8 +118,13 @@ export const targetRules: readonly TargetRule[] = [
   },
   {
     name: 'promised <count> <plant>',
-    pattern:
-      /\b(?:promised(?! (?:me|us)\b)|promise|said i'd (?:grow|do|make|bring|have|raise|give|supply)|said we'd (?:grow|do|make|bring|have)|owe|commissioned|commission|asked (?:me |us )?for|(?<!many |few )down for|down to (?:do|grow|make|raise|supply)|signed up for|committed to (?:grow|give|have|raise|supply|bring|make|do)\w*|told .* i'd (?:have|grow|bring|do)|on the hook for)\b/,
+    pattern: within`
+      promised(?! (me|us)\b)|promise|owe|commission|commissioned|on the hook for|signed up for
+      said i'd (grow|do|make|bring|have|raise|give|supply)|said we'd (grow|do|make|bring|have)
+      asked (me |us )?for|told .* i'd (have|grow|bring|do)
+      (?<!many |few )down for|down to (do|grow|make|raise|supply)
+      committed to (grow|give|have|raise|supply|bring|make|do)\w*
+    `,
   },
 ];
 

@@ -1,5 +1,6 @@
 /** The ways in which growers name what they left undone; the plant or the place stands before them or behind. */
 import { leading, trailing } from '../grammar/runs.js';
+import { alternatives, anyOf, type Listed, whole } from '../phrases.js';
 
 /** A way to say it: `pattern` sees a part of a row, in which a plant is `<plant>`, a place `<place>`. */
 interface Phrase {
@@ -12,26 +13,38 @@ interface Phrase {
 }
 
 const OPENING = leading('i|we|just|only|also|sadly|sorry|oh|still|then|so|even|simply|for|as for|to');
-const NAMED =
-  '(?:(?:<count>|all) )?(?:of )?(?:(?:the|my|our|those|these|that) )?(?:other |last |rest of the )?<(?:plant|place)>(?: (?:cuttings|ones|lot|batch))?';
+/** "All the other Tallow Bell cuttings", "the greenhouse lot". */
+const NAMED = alternatives`
+  ((<count>|all) )?(of )?((the|my|our|those|these|that) )?(other |last |rest of the )?<(plant|place)>( ${anyOf`
+    cuttings|ones|lot|batch
+  `})?
+`;
 /** How many of what was told of before. */
-const OTHERS = '<count>(?: (?:cuttings|ones|others))?|(?:the )?(?:others|rest)';
-const CLOSING = trailing(
-  'yet|today|now|for now|so far|where they were|where they are|where it is|where it was|as they were|as they are|be|in peace|though|however|<when>|<later>|either|at all|alone|this time|sadly|sorry|till|until|out|properly|i am afraid|instead|in the end|before dark',
-);
+const OTHERS = alternatives`
+  <count>( (cuttings|ones|others))?
+  (the )?(others|rest)
+`;
+const CLOSING = trailing`
+  yet|today|now|for now|so far|this time|before dark|in the end|till|until|<when>|<later>
+  (where|as) (they were|they are)|where it (is|was)|be|in peace|alone|out|properly|at all|instead
+  though|however|either|sadly|sorry|i am afraid
+`;
 
-const before = (words: string): RegExp =>
-  new RegExp(`^${OPENING}(?:${NAMED}|${OTHERS}) (?:${words})${CLOSING}$`);
-const behind = (words: string): RegExp =>
-  new RegExp(`^${OPENING}(?:${words}) (?:${NAMED}|${OTHERS})${CLOSING}$`);
+const before = (...words: Listed): RegExp =>
+  new RegExp(`^${OPENING}(?:${NAMED}|${OTHERS}) ${anyOf(...words)}${CLOSING}$`);
+const behind = (...words: Listed): RegExp =>
+  new RegExp(`^${OPENING}${anyOf(...words)} (?:${NAMED}|${OTHERS})${CLOSING}$`);
 
 /** What was left, then that it was. */
 export const leftPhrases: readonly Phrase[] = [
   {
     name: '<plant> not',
-    pattern: before(
-      '(?:(?:is|are|was|were) )?not(?: yet)?(?: (?:done|ready|touched|up to it|looked at|quite|just|so|worth it|(?:big|strong|large|far) enough)(?: yet)?)?|neither|nope',
-    ),
+    pattern: before`
+      ((is|are|was|were) )?not( yet)?( ${anyOf`
+        done|ready|touched|up to it|looked at|quite|just|so|worth it|(big|strong|large|far) enough
+      `}( yet)?)?
+      neither|nope
+    `,
     phrasings: [
       'the Tallow Bell not',
       'the Tallow Bell not yet',
@@ -43,9 +56,12 @@ export const leftPhrases: readonly Phrase[] = [
   },
   {
     name: '<plant> still to do',
-    pattern: before(
-      '(?:(?:is|are|has|have|was|were) )?(?:(?:still|yet) )?to (?:do|go|come|follow|finish|be done|be seen to|get to)|(?:(?:is|are) )?(?:still )?(?:next|outstanding|undone|untouched|pending)|(?:(?:is|are) )?(?:up )?next(?: time)?|(?:(?:is|are) )?still (?:waiting|outstanding|undone|not done)',
-    ),
+    pattern: before`
+      ((is|are|has|have|was|were) )?((still|yet) )?to (do|go|come|follow|finish|be done|be seen to|get to)
+      ((is|are) )?(still )?(next|outstanding|undone|untouched|pending)
+      ((is|are) )?(up )?next( time)?
+      ((is|are) )?still (waiting|not done)
+    `,
     phrasings: [
       'the Tallow Bell still to do',
       'Tallow Bell to follow tomorrow',
@@ -57,22 +73,36 @@ export const leftPhrases: readonly Phrase[] = [
   },
   {
     name: '<plant> can wait',
-    pattern: before(
-      "(?:can|could|must|will|may|to|has to|have to|had to|will have to|it will have to|they will have to|they'll have to|'ll have to) wait(?: (?:for|till|until)(?: (?:another|a better|the next|next) (?:day|time))?)?|wait|waits|waiting",
-    ),
+    pattern: before`
+      ${anyOf`
+        can|could|must|will|may|to|has to|have to|had to
+        (it |they )?will have to|they'll have to|'ll have to
+      `} wait( (for|till|until)( (another|a better|the next|next) (day|time))?)?
+      wait|waits|waiting
+    `,
     phrasings: ['the Tallow Bell can wait', 'the Tallow Bell will have to wait till Saturday'],
   },
   {
     name: '<plant> another day',
-    pattern: before('(?:another|some other) (?:day|time)|later(?: on)?|<later>|on <later>'),
+    pattern: before`
+      (another|some other) (day|time)
+      later( on)?|<later>|on <later>
+    `,
     phrasings: ['Tallow Bell another day', 'the Tallow Bell tomorrow', 'the Tallow Bell later'],
     mustNot: ['the Tallow Bell yesterday'],
   },
   {
     name: '<plant> stays where it is',
-    pattern: before(
-      '(?:stays|stay|stayed|staying|can stay|still)$|(?:stays|stay|stayed|staying|left|can stay|still)(?: (?:put|alone|be|(?:where|as) (?:it is|they are|it was|they were)|(?:in|on|at|under) (?:the |my )?<place>|in (?:their|its) (?:pot|pots|tray|trays|<pots>)))|(?:i|we) (?:left|skipped|have left|did not do|did not|have not)(?: (?:be|alone|out|as they are|where they are))?|(?:i|we) (?:will|shall) (?:do|leave)',
-    ),
+    pattern: before`
+      (stays|stay|stayed|staying|can stay|still)$
+      (stays|stay|stayed|staying|left|can stay|still) ${anyOf`
+        put|alone|be|(where|as) (it (is|was)|they (are|were))
+        (in|on|at|under) (the |my )?<place>
+        in (their|its) (pots?|trays?|<pots>)
+      `}
+      (i|we) (left|skipped|have left|did not do|did not|have not)( (be|alone|out|as they are|where they are))?
+      (i|we) (will|shall) (do|leave)
+    `,
     phrasings: [
       'the Tallow Bell stays in the greenhouse',
       'the Tallow Bell I left alone',
@@ -82,9 +112,15 @@ export const leftPhrases: readonly Phrase[] = [
   },
   {
     name: "to <plant> I didn't come",
-    pattern: before(
-      "(?:i|we) (?:only )?(?:forgot|missed|(?:did not|didn't|never|could not|couldn't|have not|haven't) (?:yet )?(?:get|got|come|came|reach|reached|manage|managed|do|did|done|touch|touched)(?: to| there| at| that far)?|(?:came|got|reached) not|had no (?:time|water|pots|compost)(?: left)?(?: for)?)",
-    ),
+    pattern: before`
+      (i|we) (only )?${anyOf`
+        forgot|missed|(came|got|reached) not
+        had no (time|water|pots|compost)( left)?( for)?
+        (did not|didn't|never|could not|couldn't|have not|haven't) (yet )?${anyOf`
+          get|got|come|came|reach|reached|manage|managed|do|did|done|touch|touched
+        `}( to| there| at| that far)?
+      `}
+    `,
     phrasings: [
       "but to the Tallow Bell I didn't come",
       'the Tallow Bell I forgot',
@@ -95,22 +131,40 @@ export const leftPhrases: readonly Phrase[] = [
   },
 ];
 
-const NOT =
-  "(?:not|never|(?:did|have|had|could|can|do|will|has)(?: not|n't)|didn't|haven't|hadn't|couldn't|can't|won't|cannot)";
+/** "Didn't", "have not". */
+const NOT = anyOf`
+  not|never|can't|won't|cannot
+  (did|have|had|could|can|do|will|has)( not|n't)
+`;
+
+/** What was not come to: "get round to", "had time for". */
+const COME_TO = anyOf`
+  get|got|gotten|make it|made it|reach|reached|go|gone|manage|managed|do|done|did|touch|touched
+  start|started|begin|begun|finish|finished|bother|bothered|face|feel
+  look|looked|look at|looked at|see|seen|count|counted|include|included|(have|had) (time|room)
+`;
 
 /** That something was not reached, then what. */
 export const notReachedPhrases: readonly Phrase[] = [
   {
     name: 'not <plant>',
-    pattern: behind('not(?: yet| so much| quite| just)?|nothing (?:to|for|on|done to|done on|done with)'),
+    pattern: behind`
+      not( yet| so much| quite| just)?
+      nothing (to|for|on|done to|done on|done with)
+    `,
     phrasings: ['not the Tallow Bell', 'but not the Tallow Bell', 'not yet the Tallow Bell'],
     mustNot: ['not bad that, and the Tallow Bell'],
   },
   {
     name: "didn't get as far as <plant>",
-    pattern: behind(
-      `${NOT}${trailing('yet|quite|even|actually|really|ever|manage|managed')}(?: to)? (?:get|got|gotten|make it|made it|reach|reached|do|done|did|touch|touched|start|started|begin|begun|bother|bothered|finish|finished|manage|managed|look|looked|look at|looked at|go|gone|face|include|included|have time|had time|have room|had room|feel|count|counted|see|seen)${trailing('round|around|as|far|near|time|room|anything|on|at|to|for|with|about|into|out|anywhere|like|the energy|any|further|than|past|beyond|in')}`,
-    ),
+    pattern: behind`
+      ${NOT}${trailing`
+        yet|quite|even|actually|really|ever|manage|managed
+      `}( to)? ${COME_TO}${trailing`
+        round|around|as|far|near|further|than|past|beyond|on|at|to|for|with|about|into|in|out
+        time|room|any|anything|anywhere|like|the energy
+      `}
+    `,
     phrasings: [
       "didn't get as far as the Tallow Bell",
       "but I haven't got round to the Tallow Bell yet",
@@ -122,9 +176,13 @@ export const notReachedPhrases: readonly Phrase[] = [
   },
   {
     name: 'no time for <plant>',
-    pattern: behind(
-      '(?:had |there was |with |got )?no (?:time|room|energy|pots|compost|light|daylight|need|point)(?: left)?(?: (?:for|to do|to get to|to touch|doing|in))?|ran out of [a-z]+(?: [a-z]+)? (?:for|before|at|by|on)(?: (?:i|we) (?:got|reached|did))?(?: to)?|(?:had to )?(?:skip|skipped|leave|left|leaving|forgot|missed|missing|ignored)(?: out| about| off)?',
-    ),
+    pattern: behind`
+      (had |there was |with |got )?no ${anyOf`
+        time|room|energy|pots|compost|light|daylight|need|point
+      `}( left)?( (for|to do|to get to|to touch|doing|in))?
+      ran out of [a-z]+( [a-z]+)? (for|before|at|by|on)( (i|we) (got|reached|did))?( to)?
+      (had to )?(skip|skipped|leave|left|leaving|forgot|missed|missing|ignored)( out| about| off)?
+    `,
     phrasings: [
       'no time for the Tallow Bell',
       'ran out of compost for the Tallow Bell',
@@ -141,9 +199,14 @@ export const notReachedPhrases: readonly Phrase[] = [
 export const wantedPhrases: readonly Phrase[] = [
   {
     name: 'everybody wanted <plant>',
-    pattern: new RegExp(
-      `^${OPENING}(?:everybody|everyone|people|folk|folks|they|customers|nobody|no one|most people|all they) (?:(?:all|only|just|mostly) )?(?:wanted|wants|want|preferred|asked for|asked about|ask for|looked at|went for|go for|were after|was after|are after|is after|came for|fancied)(?: (?:was|were|is))? ${NAMED}${CLOSING}$`,
-    ),
+    pattern: whole`
+      ${OPENING}${anyOf`
+        everybody|everyone|people|folks?|they|customers|nobody|no one|most people|all they
+      `} ((all|only|just|mostly) )?${anyOf`
+        want|wants|wanted|preferred|fancied|(ask|asked) for|asked about|looked at|came for
+        (go|went) for|(is|was|were|are) after
+      `}( (was|were|is))? ${NAMED}${CLOSING}
+    `,
     phrasings: ['everybody wanted Tallow Bell', 'people only asked for the Tallow Bell'],
   },
 ];

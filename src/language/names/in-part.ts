@@ -2,6 +2,7 @@
 import { isEnglish } from '../english.js';
 import { type FoundName, type Name, plain } from './known.js';
 import { isKnown, pluralsOf } from '../lexicon.js';
+import { whole } from '../phrases.js';
 import type { Token } from '../tokens.js';
 
 /** All that may be meant in part. */
@@ -61,8 +62,12 @@ function sharedWords(tokens: readonly Token[], at: number, words: readonly strin
 }
 
 /** Words of time say when, whoever has them in a name. */
-const OF_TIME =
-  /^(?:jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|january|february|march|april|may|june|july|august|september|october|november|december|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|spring|summer|autumn|winter|easter|christmas|today|morning|evening|afternoon|midnight|noon|dozens?|hundreds?)$/;
+const OF_TIME = whole`
+  january|february|march|april|may|june|july|august|september|october|november|december
+  jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|(mon|tues|wednes|thurs|fri|satur|sun)days?
+  spring|summer|autumn|winter|easter|christmas|today|morning|noon|afternoon|evening|midnight
+  dozens?|hundreds?
+`;
 
 const ARTICLE = /^(?:a|an|another|the|my|one|this|that)$/;
 

@@ -1,10 +1,14 @@
 /** Where a plant's name may stand: behind a count, "cuttings of" or a verb of taking. */
 import { wordAt } from '../grammar/rule.js';
 import { isThing } from '../other-things.js';
+import { whole } from '../phrases.js';
 import type { Piece, PieceOf } from '../pieces.js';
 
-const LINK =
-  /^(?:of|the|my|some|new|more|fresh|another|those|these|called|named|lovely|good|nice|extra|little|old|big|cuttings|cutting|plugs|plug|liners|slips|pieces|bits|divisions|crowns|crown|tubers|tuber|stools|from|off|our|her|his)$/;
+const LINK = whole`
+  of|from|off|the|my|our|her|his|some|these|those|another|more|extra|called|named
+  new|fresh|lovely|good|nice|little|old|big
+  cuttings?|plugs?|liners|slips|pieces|bits|divisions|crowns?|tubers?|stools
+`;
 
 /** A crop, and no variety of it. */
 export const isCrop = (piece: Piece | undefined): piece is PieceOf<'plant'> =>

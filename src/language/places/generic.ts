@@ -1,22 +1,31 @@
 /** Places that only the words tell of: a noun of place, with its modifiers and number. */
 import { isKnown, phraseAt, placeNouns, placePhrases, verbSense } from '../lexicon.js';
 import { DETERMINER, PREPOSITION, prepositionBefore } from './prepositions.js';
+import { whole, wordsOf } from '../phrases.js';
 import { textAt, type Token } from '../tokens.js';
 
 /** Nouns that take a number ("bench 2"). */
-const NUMBERED =
-  /^(?:bench|polytunnel|tunnel|glasshouse|greenhouse|house|bay|bed|shelf|table|block|row|field|frame|room|polyhouse|shadehouse|igloo|zone|plot|propagator)$/;
-const MODIFIERS = new Set(
-  'top bottom back front north south east west northern southern kitchen spare mist misting potting long hot cold warm cool raised new old other far near big little small left right middle bathroom bedroom utility sunny shady shaded heated unheated garden outside outdoor indoor laundry upstairs downstairs landing lounge living dining grow growing propagation prop herb flower veg vegetable rose hallway office allotment village church school main side lower upper walled patio basement attic conservatory stone brick glass plastic mini electric windowsill porch hardening seed staff end second first third standing weaning heat fog'.split(
-    ' ',
-  ),
-);
+const NUMBERED = whole`
+  bench|shelf|table|bay|bed|block|row|field|plot|zone|frame|room|house
+  tunnel|polytunnel|polyhouse|shadehouse|glasshouse|greenhouse|igloo|propagator
+`;
+
+/** Words before a noun of place that tell which: "left bench", "spare room", "dahlia bed". */
+const MODIFIERS: ReadonlySet<string> = new Set(wordsOf`
+  top bottom back front left right middle side lower upper end far near north south east west northern southern
+  first second third other main mini big little small long new old spare stone brick glass plastic walled raised
+  hot cold warm cool heat heated unheated electric sunny shady shaded mist misting fog
+  potting grow growing propagation prop hardening weaning standing seed herb flower veg vegetable rose
+  kitchen bathroom bedroom utility laundry lounge living dining office hallway landing attic basement conservatory
+  upstairs downstairs windowsill porch patio garden allotment outside outdoor indoor
+  village church school staff
+`);
+
 /** Nouns that everyday talk uses too: a place only behind a preposition or a modifier, or between commas. */
-const EVERYDAY = new Set(
-  'bed frame house rack table room yard field ground mat lights stand press window step path office study sink tent nursery bay plot fridge shelf garden kitchen lounge basement attic tunnel border deck terrace'.split(
-    ' ',
-  ),
-);
+const EVERYDAY: ReadonlySet<string> = new Set(wordsOf`
+  bed frame house rack table room yard field ground mat lights stand press window step path office study sink tent
+  nursery bay plot fridge shelf garden kitchen lounge basement attic tunnel border deck terrace
+`);
 
 /** A place that nobody need know: the noun at token `at` with what stands around it. */
 export function genericAt(
@@ -122,6 +131,13 @@ function isModifier(tokens: readonly Token[], at: number): boolean {
   );
 }
 
+/** Small words, which are no part of a place's name. */
+const NO_NAME = whole`
+  and|of|then|but|for|with|no|not|very|really|now|today|i|we|they|it|them|that|which
+  one|two|three|four|five|six|ten|half|all|some|more|both|each|every|another|rest
+  cuttings?|plants|pots|rooted
+`;
+
 /** A word that may stand before a place's noun: none of the trade's verbs or the small words. */
 function isName(tokens: readonly Token[], at: number): boolean {
   const token = tokens[at];
@@ -130,9 +146,7 @@ function isName(tokens: readonly Token[], at: number): boolean {
     verbSense(token.text) === undefined &&
     !DETERMINER.has(token.text) &&
     !PREPOSITION.has(token.text) &&
-    !/^(?:and|of|then|but|all|some|more|them|it|one|two|three|four|five|six|ten|now|today|cuttings|cutting|plants|pots|rooted|very|really|for|with|no|not|each|every|which|that|i|we|they|both|another|rest|half)$/.test(
-      token.text,
-    )
+    !NO_NAME.test(token.text)
   );
 }
 

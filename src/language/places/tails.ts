@@ -1,16 +1,18 @@
 /** "The bed by the gate", "a table under the window": what tells one such place from another belongs to its name. */
 import { placeNouns } from '../lexicon.js';
+import { wordsOf } from '../phrases.js';
 import { textAt, type Token } from '../tokens.js';
 import { DETERMINER } from './prepositions.js';
 
 const BESIDE =
   /^(?:by|under|beside|near|behind|below|above|along|against|beneath|opposite|outside|next|nearest|at)$/;
 /** What stands where places are told by it, and is none for plants itself. */
-const LANDMARKS = new Set(
-  'gate door doors window windows wall fence hedge path drive driveway steps stairs road street lane pond stream sink radiator boiler heater tap butt heap bin bins garage tree trees oak pear plum fig arch pergola trellis line front oven cooker fridge freezer telly sofa skylight vent fan stove aga tank well barn byre stable stables kennel coop henhouse hives sundial entrance chimney gable kerb railings swing sandpit oil'.split(
-    ' ',
-  ),
-);
+const LANDMARKS: ReadonlySet<string> = new Set(wordsOf`
+  gate door doors window windows skylight wall fence hedge path drive driveway steps stairs railings kerb road street
+  lane line entrance front arch pergola trellis swing sandpit sundial garage gable chimney
+  pond stream well tank butt tap sink radiator boiler heater oven cooker stove aga fridge freezer fan vent telly sofa
+  tree trees oak pear plum fig heap bin bins oil barn byre stable stables kennel coop henhouse hives
+`);
 /** "At the back", "at the far end": of the place itself. */
 const ENDS = /^(?:front|back|end|top|bottom|side)$/;
 /** "By the old back door". */

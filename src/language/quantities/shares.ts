@@ -1,6 +1,7 @@
 /** Parts of what there is: a half, three quarters, 85%. */
 import { numberAt } from '../numbers.js';
 import { type FoundQuantity, pastOf } from './quantity.js';
+import { whole } from '../phrases.js';
 import { textAt, type Token } from '../tokens.js';
 
 const PARTS: Readonly<Record<string, number>> = {
@@ -49,8 +50,10 @@ export function percentAt(tokens: readonly Token[], at: number): FoundQuantity |
 }
 
 /** What is not halved, or is halved and no plant: "half way", "half an hour", "half price". */
-const HALF_OF_NO_PLANTS =
-  /^(?:way|ripe|hour|an|past|hardened|hardy|litre|liter|term|inch|dead|tray|trays|day|a|price|asleep|full|empty|wood|baked|hearted|decent|open|time|pint|barrel|barrels|wine|whisky|whiskey|oak|cider|beer|pot|pots)$/;
+const HALF_OF_NO_PLANTS = whole`
+  way|past|hour|day|time|term|an|a|price|inch|litre|liter|pint|barrels?|wine|whisky|whiskey|oak|cider|beer
+  pots?|trays?|ripe|wood|hardened|hardy|dead|asleep|full|empty|open|baked|hearted|decent
+`;
 
 /** "Half", "the half", "a half". */
 export function halfAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {

@@ -1,10 +1,22 @@
 /** The words of the trade that a misspelt word is repaired towards. */
 import { crops, lists, verbSense } from '../lexicon.js';
+import { wordsOf } from '../phrases.js';
 
 /** What plants die of, in words too long to be another's slip. */
 const longCauses = Object.values(lists.causes)
   .flatMap((phrases) => phrases.flatMap((phrase) => phrase.split(/[ -]/)))
   .filter(({ length }) => length > 5);
+
+/** Words of notes that slips befall, beside those of the word list. */
+const OFTEN_MISSPELT = wordsOf`
+  cuttings cutting compost perlite vermiculite
+  yesterday tomorrow morning afternoon evening weekend fortnight
+  monday tuesday wednesday thursday friday saturday sunday
+  january february april august september october november december
+  propagator windowsill temperature celsius botrytis hormone internodal semi hardwood softwood
+  remember remind several couple dozen hundred twenty thirty forty fifty twelve eleven seven eight three
+  because everything greenhouse kitchen geraniums another should
+`;
 
 /** By their first letters: long enough that one slip leaves them recognisable. */
 export const targets: ReadonlyMap<string, readonly string[]> = (() => {
@@ -13,9 +25,7 @@ export const targets: ReadonlyMap<string, readonly string[]> = (() => {
     ...Object.keys(lists.verbs).flatMap((lemma) => verbForms(lemma)),
     ...lists.placeNouns,
     ...longCauses,
-    ...'cuttings cutting compost perlite vermiculite yesterday tomorrow morning afternoon evening weekend fortnight monday tuesday wednesday thursday friday saturday sunday january february april august september october november december propagator windowsill temperature celsius botrytis hormone internodal semi hardwood softwood remember remind several couple dozen hundred twenty thirty forty fifty twelve eleven seven eight three because everything greenhouse kitchen geraniums another should'.split(
-      ' ',
-    ),
+    ...OFTEN_MISSPELT,
   ]);
   const index = new Map<string, string[]>();
   for (const word of words) {

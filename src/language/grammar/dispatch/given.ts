@@ -1,9 +1,14 @@
 /** Plants given or sold: "gave three to Doreen", "sold six", "pressed two on Ken". */
+import { whole } from '../../phrases.js';
 import type { Piece } from '../../pieces.js';
-import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, follows, followsWord, pastOf, precedes, type Rule, wordAt } from '../rule.js';
 
-const NOT_GIVEN =
-  /^(?:drink|water|soak|feed|mist|spray|chance|watering|miss|air|shade|pot|pots|trim|haircut|check|look|shake|tug|dose|once|good|wide|up|rest|time|shot|go|week|weeks|day|days|fortnight|month|minute|while|longer|turn|sides|room|nights?|outing|airing|wipe|clean|prune|talking|stir|inspection|space|spot|corner|berth|slot|thought)$/;
+const NOT_GIVEN = whole`
+  drink|water|watering|soak|feed|mist|spray|dose|trim|haircut|prune|pots?|wipe|clean|stir
+  check|look|inspection|shake|tug|talking|thought|outing|airing|air|shade|turn|room|space|spot|corner|berth|slot|sides
+  chance|miss|rest|go|shot|once|good|wide|up|longer
+  time|minute|while|nights?|days?|weeks?|fortnight|month
+`;
 
 /** "Gave Nora three potted up Salt Harrier": that they stood in pots says nothing of what was given. */
 const withoutPottedUp = (pieces: readonly Piece[]): readonly Piece[] =>
@@ -19,7 +24,7 @@ export const given: readonly Rule[] = [
   {
     name: 'gave <count> <plant> to <recipient>',
     kind: 'dispatch',
-    head: 'give~past|hand~past|pass~past|donate~past|gift~past|present~past|offload~past|rehome~past|slip~past away|on|over?',
+    head: `${pastOf`give hand pass donate gift present offload rehome slip`} away|on|over?`,
     shape: 'object',
     how: 'given',
     when: (p, f, t) =>

@@ -1,4 +1,5 @@
 /** Batches parted and put together. */
+import { anyOf, beginning } from '../../phrases.js';
 import { trailing } from '../runs.js';
 import { starts } from './opening.js';
 import { numberOf } from '../../number-names.js';
@@ -8,12 +9,22 @@ import type { InstructionRule, InstructionWords } from './rule.js';
 const OWN_BATCH = /\binto (?:(?:a|an|its|their|another) )?(?:own|new|separate|batch of)\b/;
 
 /** What is said of two lots that are kept as one. */
-const FROM_NOW = trailing(
-  'please|pls|now|would you|will you|from here on|from now on|from here|from now|from today|in future|going forward|again|too',
-);
+const ENTRY = anyOf`batch|lot|label|record|entry`;
+const FROM_NOW = trailing`
+  from (here on|now on|here|now|today)|in future|going forward|now|again|too|please|pls|would you|will you
+`;
 const AS_ONE = new RegExp(
-  `\\b(?:lump|club|count|treat|log|call|class|consider|keep|have|put)\\b.* (?:as (?:the )?(?:one|a single one)|(?:as |on )?(?:the )?(?:one|a single) (?:batch|lot|label|record|entry))${FROM_NOW}$|\\b(?:lump|club|count|treat|log)\\b.* together(?:${FROM_NOW}$| (?:the|both)\\b)`,
+  String.raw`\b${anyOf`
+    (lump|club|count|treat|log|call|class|consider|keep|have|put)\b.* as (the )?(one|a single one)${FROM_NOW}$
+    (lump|club|count|treat|log|call|class|consider|keep|have|put)\b.* (as |on )?(the )?(one|a single) ${ENTRY}${FROM_NOW}$
+    (lump|club|count|treat|log)\b.* together(${FROM_NOW}$| (the|both)\b)
+  `}`,
 );
+/** "SH1 and SH2", "both lots of Salt Harrier". */
+const BOTH = anyOf`
+  plantname and plantname
+  (both|the two)( lots| batches)?( of)?( the)? plantname( lots| batches)?
+`;
 const ONE_BATCH =
   /\b(?:(?:into|as|in) (?:one|a single|the same) (?:batch|lot|record)|one batch|together (?:as|in|into) one(?! (?:pot|tray)))\b/;
 
@@ -64,9 +75,12 @@ export const batches: readonly InstructionRule[] = [
   },
   {
     name: 'merge <plant> and <plant>',
-    pattern: starts(
-      '(?:merge|join|combine|lump|club|put|treat|count|call|class|consider|make|log|keep|have|unite|pool|amalgamate|roll)\\b.*',
-    ),
+    pattern: starts`
+      ${anyOf`
+        merge|join|combine|unite|pool|amalgamate|lump|club|roll|put|make|have|keep
+        treat|count|call|class|consider|log
+      `}\b.*
+    `,
     read: ({ plants, line }) =>
       /^(?:.*\b)?(?:merge|join|combine|pool|amalgamate|unite)\b/.test(line) ||
       AS_ONE.test(line) ||
@@ -90,21 +104,28 @@ export const batches: readonly InstructionRule[] = [
   },
   {
     name: '<label> and <label> are one batch',
-    pattern: new RegExp(
-      `^(?:so |ok |right )?(?:plantname and plantname|(?:both|the two)(?: lots| batches)?(?: of)?(?: the)? plantname(?: lots| batches)?) (?:can|should|could|may as well|might as well|will|are|are to)(?: all| now| both| just)*(?: be| count as| go down as)?(?: now)? (?:the )?(?:one|a single|the same) (?:batch|lot|record)${FROM_NOW}$|^(?:there(?:'s| is) )?no (?:need|point) (?:to keep|in keeping|keeping) .*\\bplantname\\b.* (?:apart|separate|as two)\\b`,
-    ),
+    pattern: beginning`
+      (so |ok |right )?${BOTH} ${anyOf`
+        can|could|should|will|may as well|might as well|are|are to
+      `}( (all|now|both|just))*( be| count as| go down as)?( now)? (the )?${anyOf`
+        one|a single|the same
+      `} (batch|lot|record)${FROM_NOW}$
+      (there('s| is) )?no (need|point) (to keep|in keeping|keeping) .*\bplantname\b.* (apart|separate|as two)\b
+    `,
     read: ({ plants }) => (plants.length > 0 ? { kind: 'merge', plants } : undefined),
   },
   {
     name: 'add the younger <plant> to the older batch',
-    pattern: starts(
-      '(?:add|put|tip|fold|move) (?:the|my) (?:younger|newer|later|second|newest|youngest) .*\\b(?:to|into|in with|with) the (?:older|earlier|first|original|oldest|old)(?: one| batch| lot| ones)?(?: so .*)?$',
-    ),
+    pattern: starts`
+      (add|put|tip|fold|move) (the|my) (younger|youngest|newer|newest|later|second) .*\b${anyOf`
+        to|into|in with|with
+      `} the (older|oldest|old|earlier|first|original)( one| batch| lot| ones)?( so .*)?$
+    `,
     read: ({ plants }) => (plants.length > 0 ? { kind: 'merge', plants } : undefined),
   },
 ];
 
-/** "Split six off to the porch", "a batch of their own, they're in the tunnel now": a place told behind what is parted. */
+/** "Split six off to the porch", "a batch of their own, they're in the tunnel now": a place behind what is parted. */
 function partedTo({ pieces }: InstructionWords): { place?: string } {
   const at = pieces.findLastIndex(({ is }) => is === 'place');
   const place = pieces[at];

@@ -1,14 +1,25 @@
 /** How long a crop takes to root, taught by the grower. */
 import { numberOf } from '../../number-names.js';
+import { alternatives, anyOf, whole } from '../../phrases.js';
 import type { InstructionRule } from './rule.js';
 
 const singularOf = (crop: string): string => (/[^su]s$/.test(crop) ? crop.slice(0, -1) : crop);
 
+const NUMBER = 'two|three|four|five|six|seven|eight|nine|ten|twelve';
+
+/** "Our fuchsia cuttings usually root in about 2 to 3 weeks here": the crop, one number or two, and what they count. */
+const ROOTS_IN = whole`
+  (my |the |our )?(?<crop>.{3,40}?)( cuttings)?( ${anyOf`
+    usually|normally|always|generally|typically|tend to|should|will
+  `})* (roots?|takes?(?= .*\broot\b)) (here |for me )?((in|within|about|around|after|roughly) )*${alternatives`
+    (?<from>\d+|a|one|${NUMBER})( (to|or|and|-) (?<to>\d+|${NUMBER}))?
+  `} (?<unit>days?|weeks?|fortnight)( to root)?( here| for me)?
+`;
+
 export const daysToRoot: readonly InstructionRule[] = [
   {
     name: '<crop> root in <days>',
-    pattern:
-      /^(?:my |the |our )?(.{3,40}?)(?: cuttings)?(?: (?:usually|normally|always|generally|typically|tend to|should|will))* (?:roots?|takes?(?= .*\broot\b)) (?:here |for me )?(?:in |within |about |around |after |roughly )*(\d+|a|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: (?:to|or|and|-) (\d+|two|three|four|five|six|seven|eight|nine|ten|twelve))? (days?|weeks?|fortnight)(?: to root)?(?: here| for me)?$/,
+    pattern: ROOTS_IN,
     read: ({ line, plants }, match) => {
       if (/\b(?:rooted|took|taken|remind|when|if)\b/.test(line)) return undefined;
       const crop = plants[0] ? plants[0].crop : singularOf(match[1] ?? '');

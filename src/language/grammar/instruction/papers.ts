@@ -1,13 +1,19 @@
 /** Labels, pictures and files to take away. */
 import { starts } from './opening.js';
 import { type InstructionRule, plantNamed } from './rule.js';
+import { anyOf } from '../../phrases.js';
+
+const ASKS_FOR_SHEET = anyOf`print|make|give|send|do|get|(i )?need|(i )?want|can i have|could i have|show|draw`;
+const LABELS = anyOf`labels|label sheet|sheet of labels|blank labels`;
+const FORMAT = anyOf`csv|spreadsheet|excel|json|ics|calendar`;
 
 export const papers: readonly InstructionRule[] = [
   {
     name: 'print labels',
-    pattern: starts(
-      '(?:(?:print|make|give|send|do|get|need|want|i need|i want|can i have|could i have|show|draw)\\b.*|(?:a|another|some|more|\\d+) )?\\b(?:labels|label sheet|sheet of labels|blank labels)\\b.*',
-    ),
+    pattern: starts`
+      (${ASKS_FOR_SHEET}\b.*)?\b${LABELS}\b.*
+      (a|another|some|more|\d+) ${LABELS}\b.*
+    `,
     read: (words) =>
       /\b(?:lost|fell|faded|wrote|written|washed|need to|must|buy|bought|out of|stuck)\b/.test(words.line) ||
       // "Some labels blew off": told.
@@ -24,9 +30,11 @@ export const papers: readonly InstructionRule[] = [
   },
   {
     name: 'show me the season',
-    pattern: starts(
-      '(?:show|draw|send|give|let me see|make|plot|picture|chart|see|can i see|could i see)\\b.*\\b(?:picture|chart|graph|timeline|season|plot|drawing|review|curve|image|diagram)\\b.*',
-    ),
+    pattern: starts`
+      (show|draw|send|give|let me see|make|plot|picture|chart|see|(can|could) i see)\b.*\b${anyOf`
+        picture|chart|graph|timeline|season|plot|drawing|review|curve|image|diagram
+      `}\b.*
+    `,
     read: (words) => {
       const year = /\b(20\d\d)\b/.exec(words.line)?.[1];
       const of = /\breview\b/.test(words.line)
@@ -44,9 +52,12 @@ export const papers: readonly InstructionRule[] = [
   },
   {
     name: 'export as <format>',
-    pattern: starts(
-      '(?:export|download|send me (?:a|the) (?:csv|spreadsheet|calendar)|give me (?:a|the) (?:csv|spreadsheet)|back up|backup|(?:send|give|make|get|let)(?: me)?(?: have)? (?:.* (?:as|in) )?(?:a |an |the )?(?:csv|spreadsheet|excel|json|ics|calendar)(?: file)?(?: please)?$)\\b.*',
-    ),
+    pattern: starts`
+      ${anyOf`
+        export|download|back up|backup|send me (a|the) (csv|spreadsheet|calendar)|give me (a|the) (csv|spreadsheet)
+        (send|give|make|get|let)( me)?( have)? (.* (as|in) )?(a |an |the )?${FORMAT}( file)?( please)?$
+      `}\b.*
+    `,
     read: ({ line }) => ({
       kind: 'export',
       format: /\b(?:ics|calendar|ical)\b/.test(line) ? 'ics' : /\bjson\b/.test(line) ? 'json' : 'csv',

@@ -1,20 +1,36 @@
 /** When the grower is prompted: snoozes, the digest, quiet hours. */
+import { anyOf, within } from '../../phrases.js';
 import { starts } from './opening.js';
 import { type InstructionRule, plantNamed } from './rule.js';
+
+/** What prompts a grower, and may be put off: "snooze the checks". */
+const OF_PROMPTS = within`
+  remind|reminders?|reminding|prompts?|prompting|nag|nagging|messages?|messaging|asking|pings|pinging
+  rounds?|checks?|notifications|alerts|digest
+`;
+
+const BOTHER = anyOf`
+  nag(ging)?|(bother|remind|ask|pester|ping|prompt|tell)(ing)?|bug(ging)?|prod(ding)?|(chas|hassl|pok)(e|ing)
+  be (asked|reminded)
+`;
+
+/** "Round", "morning message". */
+const DIGEST = anyOf`digest|round|daily round|round up|roundup|summary|briefing|daily|morning message`;
 
 export const prompting: readonly InstructionRule[] = [
   {
     name: 'snooze <plant> until <day>',
-    pattern: starts(
-      '(?:snooze|postpone|put off|hold off|hold fire on|shush|mute|quiet|leave off|pause|silence|stop|no more|give me a break from|skip|delay|defer)\\b.*',
-    ),
+    pattern: starts`
+      ${anyOf`
+        snooze|postpone|put off|delay|defer|skip|pause|stop|no more|leave off|hold off|hold fire on
+        shush|mute|quiet|silence|give me a break from
+      `}\b.*
+    `,
     read: (words) => {
       const { line, until } = words;
       if (
         !/^(?:.*\b)?(?:snooze|mute|silence|shush|pause|postpone|defer)\b/.test(line) &&
-        !/\b(?:remind|reminder|reminders|reminding|prompt|prompts|prompting|nag|nagging|message|messages|messaging|asking|round|rounds|checks|check|pinging|pings|notifications|alerts|digest)\b/.test(
-          line,
-        )
+        !OF_PROMPTS.test(line)
       )
         return undefined;
       if (/\b(?:digest|round|daily|morning message|summary)\b/.test(line) && until === undefined)
@@ -26,17 +42,23 @@ export const prompting: readonly InstructionRule[] = [
   },
   {
     name: "don't nag me about <plant> till <day>",
-    pattern: starts(
-      "(?:leave me (?:alone|be|in peace)|no more|nothing more|(?:don't|do not|never|stop|quit|no need to|not to|leave off) (?:nag(?:ging)?|(?:bother|remind|ask|pester|ping|prompt|tell)(?:ing)?|bug(?:ging)?|prod(?:ding)?|(?:chas|hassl|pok)(?:e|ing)|be asked|be reminded)(?: me| us)?(?: again| any more)?) (?:about|re|on|with|of) .*\\b(?:till|until|til|before)\\b.*",
-    ),
+    pattern: starts`
+      ${anyOf`
+        leave me (alone|be|in peace)|no more|nothing more
+        (don't|do not|never|stop|quit|no need to|not to|leave off) ${BOTHER}( me| us)?( again| any more)?
+      `} (about|re|on|with|of) .*\b(till|until|til|before)\b.*
+    `,
     read: (words) =>
       words.until === undefined ? undefined : { kind: 'snooze', until: words.until, ...plantNamed(words) },
   },
   {
     name: 'leave me in peace till <day>',
-    pattern: starts(
-      '(?:leave (?:me|us) (?:alone|be|in peace)|(?:give|grant) (?:me|us) (?:some |a bit of |a little )?(?:peace|a rest|a break)|give it a rest|pipe down|(?:stay|keep|be|go) quiet)\\b.* (?:till|until|til)\\b.*',
-    ),
+    pattern: starts`
+      ${anyOf`
+        leave (me|us) (alone|be|in peace)|(give|grant) (me|us) (some |a bit of |a little )?(peace|a rest|a break)
+        give it a rest|pipe down|(stay|keep|be|go) quiet
+      `}\b.* (till|until|til)\b.*
+    `,
     read: (words) =>
       words.until === undefined || words.plants.length > 0
         ? undefined
@@ -44,9 +66,9 @@ export const prompting: readonly InstructionRule[] = [
   },
   {
     name: 'ask me again <day>',
-    pattern: starts(
-      '(?:ask|check with|bother|nag|ping|prompt) me (?:again|later|back|about (?:it|that|this|them) (?:again|later))?\\b.*',
-    ),
+    pattern: starts`
+      (ask|check with|bother|nag|ping|prompt) me (again|later|back|about (it|that|this|them) (again|later))?\b.*
+    `,
     read: (words) =>
       words.until === undefined || !/\b(?:again|later)\b/.test(words.line)
         ? undefined
@@ -54,9 +76,11 @@ export const prompting: readonly InstructionRule[] = [
   },
   {
     name: 'digest at <time>',
-    pattern: starts(
-      "(?:(?:set|move|change|put|make|send|give|turn|switch|have|get|i want|i'd like) )?(?:me )?(?:the |my |our )?(?:daily |morning )?(?:digest|round|daily round|summary|briefing|daily|round up|roundup|morning message)\\b.*",
-    ),
+    pattern: starts`
+      (${anyOf`
+        set|move|change|put|make|send|give|turn|switch|have|get|i want|i'd like
+      `} )?(me )?(the |my |our )?(daily |morning )?${DIGEST}\b.*
+    `,
     read: ({ line, times }) =>
       /\b(?:off|stop|never|none)\b/.test(line)
         ? { kind: 'setDigest', at: 'off' }
@@ -71,15 +95,20 @@ export const prompting: readonly InstructionRule[] = [
   },
   {
     name: 'digest off',
-    pattern: starts(
-      '(?:turn|switch|stop|no|kill|cancel|disable|drop) (?:off )?(?:the |my |sending )?(?:me )?(?:the )?(?:daily |morning )?(?:digest|round|summary|rounds|digests|briefing|daily)\\b.*',
-    ),
+    pattern: starts`
+      (turn|switch|stop|no|kill|cancel|disable|drop) (off )?(the |my |sending )?(me )?(the )?(daily |morning )?${anyOf`
+        digests?|rounds?|summary|briefing|daily
+      `}\b.*
+    `,
     read: () => ({ kind: 'setDigest', at: 'off' }),
   },
   {
     name: 'quiet from <time> to <time>',
-    pattern:
-      /\b(?:quiet|silent|silence|do not disturb|don't disturb|quiet hours|don't (?:message|text|ping|bother|disturb|write|buzz|contact|nag|wake|send)|do not (?:message|text|ping|bother|disturb|write|send)|no (?:messages|pings|texts|prompts|reminders|notifications)|leave me (?:alone|in peace)|never (?:message|ping|text))\b/,
+    pattern: within`
+      quiet|silent|silence|(do not|don't) disturb|leave me (alone|in peace)
+      (don't|do not) (message|text|ping|bother|write|send)|don't (buzz|contact|nag|wake)|never (message|ping|text)
+      no (messages|pings|texts|prompts|reminders|notifications)
+    `,
     read: ({ times }) =>
       times[0] && times[1] ? { kind: 'setQuiet', from: times[0], to: times[1] } : undefined,
   },

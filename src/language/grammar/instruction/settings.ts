@@ -1,12 +1,54 @@
 /** How the ledger is kept and spoken of: frosts, units, wording, dates, the time zone. */
+import { anyOf, beginning, either, opening, whole, within } from '../../phrases.js';
 import { starts } from './opening.js';
 import type { InstructionRule } from './rule.js';
+
+/** "Please note our usual …". */
+const BEFORE_FROST = anyOf`
+  please|set|change|note|put|make|record|remember|for|that|the|my|our
+  usual|usually|average|normal|typical|local|here
+`;
+
+/** "… is usually around". */
+const OF_FROST = anyOf`
+  is|are|was|will|should|be|comes|falls|tends|usually|normally|on|to|at|around|about|as|date|=
+`;
+
+/** "Our last frost is usually around 20 May", "last frost mid May", "set the first frost …". */
+const FROST_DAY = beginning`
+  (${BEFORE_FROST} )*(last|first|final|autumn|spring) frosts?( date| day)?(?= ${anyOf`
+    \d|the \d|early|mid|late|end|jan|feb|mar|apr|may|june|july|aug|sep|oct|nov|dec
+  `}).*$
+  (${BEFORE_FROST} )*(last|first|final|autumn|spring) frosts?( date| day)?${anyOf`
+    ( here)
+    ( for (us|me))
+    ( (round|around) here)
+    ( in this valley)
+  `}?( ${OF_FROST})+\b.*
+  (set|change) (my |the |our )?(last|first) frost\b.*
+`;
+
+const UNITS = anyOf`
+  metric|imperial|us units|american units|fahrenheit|celsius|centigrade|inches|centimetres
+`;
+
+/** "Work in inches", "show metric", "celsius please"; no "six inches". */
+const ASKS_FOR_UNITS = either(
+  opening`(please )?work in`,
+  within`switch|change|set|use|show|units?|prefer|go|turn|give|metric|imperial`,
+  opening`(fahrenheit|celsius|centigrade|inches|centimetres) (please|from now on)`,
+);
+
+/** "Switch to British spelling", "American words please". */
+const ASKS_FOR_WORDING = either(
+  opening`(.* )?(use|switch|change|set|speak|write|talk)`,
+  whole`(american|us|british|uk) (english|spellings?|wording|words)( please| from now on)*`,
+);
 
 export const settings: readonly InstructionRule[] = [
   {
     name: 'last frost is <day>',
-    pattern:
-      /^(?:(?:please|set|change|note|put|the|my|our|usual|average|normal|local|here|typical|make|usually|record|for|that|remember) )*(?:last|first|final|autumn|spring) frosts?(?: date| day)?(?= (?:\d|jan|feb|mar|apr|may|june|july|aug|sep|oct|nov|dec|early|mid|late|the \d|end)).*$|^(?:(?:please|set|change|note|put|the|my|our|usual|average|normal|local|here|typical|make|usually|record|for|that|remember) )*(?:last|first|final|autumn|spring) frosts?(?: date| day)?(?: here| for us| for me| round here| around here| in this valley)?(?: (?:is|are|comes|usually|normally|on|to|at|around|about|will|was|falls|as|should|date|tends|be|=))+\b.*|^(?:set|change) (?:my |the |our )?(?:last|first) frost\b.*/,
+    pattern: FROST_DAY,
     read: ({ line, monthDay }) =>
       monthDay === undefined || /\b(?:last night|this morning|was)\b/.test(line)
         ? undefined
@@ -16,13 +58,11 @@ export const settings: readonly InstructionRule[] = [
   },
   {
     name: 'use metric',
-    pattern: starts(
-      '(?:(?:switch|change|go|set|use|show|give|turn|i prefer|prefer|put|make|work|talk)\\b.*)?\\b(?:metric|imperial|us units|american units|fahrenheit|celsius|centigrade|inches|centimetres)\\b.*',
-    ),
+    pattern: starts`
+      ((switch|change|go|set|use|show|give|turn|i prefer|prefer|put|make|work|talk)\b.*)?\b${UNITS}\b.*
+    `,
     read: ({ line }) =>
-      !/^(?:please )?work in\b|\b(?:switch|change|set|use|show|units?|prefer|go|turn|give|metric|imperial)\b|^(?:fahrenheit|celsius|centigrade|inches|centimetres) (?:please|from now on)\b/.test(
-        line,
-      )
+      !ASKS_FOR_UNITS.test(line)
         ? undefined
         : {
             kind: 'setUnits',
@@ -35,21 +75,23 @@ export const settings: readonly InstructionRule[] = [
   },
   {
     name: 'American wording',
-    pattern: starts(
-      '(?:(?:use|switch|change|set|speak|write|talk|i speak)\\b.*)?\\b(?:american|us|british|uk|english|gb)\\b.*(?:spelling|spellings|wording|english|words|language)?$',
-    ),
+    pattern: starts`
+      ((use|switch|change|set|speak|write|talk|i speak)\b.*)?\b(american|us|british|uk|english|gb)\b.*${anyOf`
+        spelling|spellings|wording|english|words|language
+      `}?$
+    `,
     read: ({ line }) =>
-      /\b(?:spelling|spellings|wording|english|words|language)\b/.test(line) &&
-      /^(?:.* )?(?:use|switch|change|set|speak|write|talk)\b|^(?:american|us|british|uk) (?:english|spellings?|wording|words)(?: please| from now on)*$/.test(
-        line,
-      )
+      /\b(?:spelling|spellings|wording|english|words|language)\b/.test(line) && ASKS_FOR_WORDING.test(line)
         ? { kind: 'setWording', wording: /\b(?:american|us)\b/.test(line) ? 'US' : 'GB' }
         : undefined,
   },
   {
     name: 'dates day first',
-    pattern:
-      /\b(?:day|days|month|months) (?:first|before)\b|\b(?:date order|order of (?:the )?dates?|date format|dates? (?:as|in|like))\b|\b(?:dmy|mdy)\b/,
+    pattern: within`
+      (days?|months?) (first|before)
+      date order|order of (the )?dates?|date format|dates? (as|in|like)
+      dmy|mdy
+    `,
     read: ({ line }) =>
       /\b(?:date|dates|order|format|dmy|mdy|write)\b|^(?:day|month) first$/.test(line)
         ? {
@@ -60,9 +102,12 @@ export const settings: readonly InstructionRule[] = [
   },
   {
     name: 'I am in <zone>',
-    pattern: starts(
-      "(?:i am|i'm|we are|we're|we live|i live|i've moved|we've moved|i moved|i have moved|we have moved|my|set|change|our|the)?\\b.*\\b(?:time zone|timezone|zone|clock|live in|moved to|based in|local time)\\b.*|(?:i'm|i am|we're|we are) in [a-z]+(?: now| these days| at the moment)?$",
-    ),
+    pattern: starts`
+      ${anyOf`
+        i am|i'm|we are|we're|we live|i live|(i've|we've|i|i have|we have) moved|my|set|change|our|the
+      `}?\b.*\b(time zone|timezone|zone|clock|live in|moved to|based in|local time)\b.*
+      (i'm|i am|we're|we are) in [a-z]+( now| these days| at the moment)?$
+    `,
     read: ({ written, plants }) => {
       if (plants.length > 0) return undefined;
       const zone = /\b([A-Z]+\/[A-Z_]+(?:\/[A-Z_]+)?)\b/i.exec(written)?.[1];

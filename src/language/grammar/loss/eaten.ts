@@ -1,6 +1,6 @@
 /** What animals, children and feet did: "slugs had three", "two eaten by mice", "one got trodden on". */
 import type { Piece } from '../../pieces.js';
-import { closeBehind, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, pastOf, precedes, type Rule, wordAt } from '../rule.js';
 import { counted, needsPlantOrCount } from './counted.js';
 import { PESTS } from './pests.js';
 
@@ -11,6 +11,13 @@ const YOUNG = 'fly|flies|grubs|grub|larvae|larva';
 /** Behind "have" and "'s". */
 const EATEN =
   'munched|scoffed|destroyed|devoured|eaten|finished|killed|nibbled|demolished|done|dug|wiped|been off|for|up|out?';
+
+/** What pests and paws do to plants. */
+const HAD = `ripped|tore|uprooted|scratched|trashed|ruined|mowed|sat|dug|${pastOf`
+  have get take do eat munch scoff chomp devour nibble finish polish demolish destroy kill wipe clear
+  dig break snap knock flatten wreck pull trample squash
+`}`;
+const SOMETHING = "something|summat|somethin|something's|summat's|critters|critter|beasties|bugs";
 
 /** Of "been at": whether anything came of it. */
 const doesHarm = (pieces: readonly Piece[], to: number): boolean =>
@@ -32,7 +39,7 @@ export const eaten: readonly Rule[] = [
   {
     name: 'something ate <count> <plant>',
     kind: 'loss',
-    head: "something|summat|somethin|something's|summat's|critters|critter|beasties|bugs have~? eat~past|munched|scoffed|devoured|nibbled|chewed|dug|demolished",
+    head: `${SOMETHING} have~? eat~past|munched|scoffed|devoured|nibbled|chewed|dug|demolished`,
     shape: 'object',
     cause: 'pest',
     when: (p, f, t) => t > f + 1 && closeBehind(p, t, 'count'),
@@ -60,7 +67,7 @@ export const eaten: readonly Rule[] = [
   {
     name: '<pest> had <count> <plant>',
     kind: 'loss',
-    head: `${ANY_PEST} ${YOUNG}? have~past|get~past|eat~past|take~past|kill~past|munch~past|scoff~past|demolish~past|destroy~past|chomp~past|devour~past|finish~past|nibble~past|do~past|dig~past|break~past|snap~past|knock~past|flatten~past|wreck~past|pull~past|polish~past|trample~past|wipe~past|clear~past|squash~past|ripped|tore|uprooted|scratched|trashed|ruined|mowed|sat|dug up|off|through|over|for?`,
+    head: `${ANY_PEST} ${YOUNG}? ${HAD} up|off|through|over|for?`,
     shape: 'object',
     cause: 'pest',
     when: (p, f, t) => needsPlantOrCount(p, f, t) && wordAt(p, t) !== 'been',

@@ -1,3 +1,7 @@
 /** Words of plants that are past saving: what is thrown somewhere so is thrown out. */
-export const RUINED =
-  /^(?:gone|brown|slimy|mushy|mush|rotten|rotted|rotting|dead|died|dying|mouldy|moldy|black|blackened|cooked|fried|frazzled|frosted|frozen|dried|snapped|broken|broke|shrivelled|shriveled|wilted|collapsed|scorched|parched|crisp|crispy)$/;
+import { whole } from '../../phrases.js';
+
+export const RUINED = whole`
+  dead|died|dying|gone|collapsed|wilted|rotten|rotted|rotting|mush|mushy|slimy|mouldy|moldy|brown|black|blackened
+  cooked|fried|frazzled|scorched|parched|dried|crisp|crispy|shrivelled|shriveled|frosted|frozen|snapped|broken|broke
+`;

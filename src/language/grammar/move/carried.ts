@@ -1,9 +1,11 @@
 /** Plants carried: "moved the Salt Harrier to the greenhouse", "brought them in". */
+import { whole } from '../../phrases.js';
 import type { Piece } from '../../pieces.js';
 import { RUINED } from '../loss/ruined.js';
 import { endsAt, follows, followsInAct, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isWhole, THEM } from '../stand-ins.js';
 import { toPlace } from './to-place.js';
+import { CARRY, PUT } from './verbs.js';
 
 /** Plants, or a word for them, stand beside the head and a place behind. */
 const plantLike = (pieces: readonly Piece[], from: number, to: number): boolean =>
@@ -28,6 +30,11 @@ function isThing(pieces: readonly Piece[], to: number): boolean {
   return piece?.is === 'place' && piece.prep === undefined && !follows(pieces, at + 1, 'place', 'plant');
 }
 
+const SPOIL = whole`
+  cook|bake|fry|frazzle|scorch|roast|crisp|burn|dry|wilt|freeze|frost|drown|soak
+  squash|crush|knock|snap|break|eat|munch|nip|trample
+`;
+
 /** "Got cooked in the sun room": what befell them there. */
 const gotSpoilt = (pieces: readonly Piece[], from: number, to: number): boolean => {
   const befell = pieces[to];
@@ -35,9 +42,7 @@ const gotSpoilt = (pieces: readonly Piece[], from: number, to: number): boolean 
     wordAt(pieces, from) === 'got' &&
     befell?.is === 'word' &&
     befell.verb?.form === 'past' &&
-    /^(?:cook|bake|fry|frazzle|scorch|roast|crisp|freeze|frost|burn|drown|squash|crush|knock|snap|break|eat|munch|trample|nip|dry|wilt|soak)$/.test(
-      befell.verb.lemma,
-    )
+    SPOIL.test(befell.verb.lemma)
   );
 };
 
@@ -60,7 +65,7 @@ export const carried: readonly Rule[] = [
     name: 'moved <plant> to <place>',
     kind: 'move',
     sense: 'plain move',
-    head: 'move~past|shift~past|carry~past|transfer~past|relocate~past|lug~past|haul~past|drag~past|cart~past|evict~past|turf~past|trundle~past|trolley~past|wheel~past|schlep~past|banish~past|promote~past|demote~past|migrate~past|switch~past|ferry~past|shuffle~past|shunt~past|slide~past|rehouse~past|hump~past|hike~past|bundle~past|whisk~past|herd~past|traipse~past|tote~past|manhandle~past|upgrade~past|rush~past',
+    head: CARRY,
     shape: 'object',
     unless: (p, f, t) =>
       (/^(?:on|house|in)$/.test(wordAt(p, t)) && !follows(p, t, 'plant') && !isWhole(p[t + 1])) ||
@@ -184,7 +189,7 @@ export const carried: readonly Rule[] = [
   {
     name: 'put <plant> in <place>',
     kind: 'move',
-    head: 'put~|pop~past|stick~past|place~past|set~past|stand~past|bung~past|shove~past|plonk~past|tuck~past|chuck~past|whack~past|pop~base|sling~past|take~past|get~past|send~past',
+    head: PUT,
     shape: 'object',
     when: plantLike,
     unless: (p, f, t) =>
