@@ -4,13 +4,12 @@ import { tellDone } from './acts/done.js';
 import { tellElidedLooks, tellsLook, tellUnrooted } from './acts/looks.js';
 import type { Act, Telling } from './acts/telling.js';
 import { clausesOf } from './clauses.js';
-import { isSupposed, moodsOnCondition } from './conditions.js';
-import { sharedMoods } from './side-by-side.js';
+import { isSupposed } from './conditions.js';
 import { draftsOf } from './drafting.js';
 import { isCutOff } from './given-up.js';
 import { findHits } from './grammar/hits.js';
 import { rules } from './grammar/rules.js';
-import { moodOf } from './mood.js';
+import { moodsMeant } from './moods-meant.js';
 import { allButKept } from './kept-back.js';
 import { doneAndLeft, leftForLater } from './left-undone.js';
 import type { Note } from './note.js';
@@ -55,8 +54,7 @@ export function proposeActs(
 
 function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utterance: Utterance): Acts {
   const clauses = clausesOf(pieces, rules);
-  const own = clauses.map((clause) => moodOf(pieces, clause));
-  const moods = moodsOnCondition(pieces, clauses, sharedMoods(pieces, clauses, own));
+  const moods = moodsMeant(pieces, clauses);
   const telling: Telling = { pieces, clauses, moods, utterance, earlier, proposals: [] };
   const acts = clauses.flatMap((clause, n) => (clause.hit ? [{ n, clause, hit: clause.hit }] : []));
   for (const act of acts) tell(telling, act);

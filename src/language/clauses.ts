@@ -30,7 +30,7 @@ export const wholeOf = (pieces: readonly Piece[]): Clause => ({
 });
 
 const LEAD = new Set(
-  "i we have had has just also then and but so finally now already he she they who it you been be being am is are was were got get not never did do will would could should might may must ive weve i've we've still only all both even probably nearly almost one another since that which again ended up having going to didn't haven't hasn't hadn't wasn't weren't couldn't".split(
+  "i we have had has just also then and but so finally now already he she they who it you been be being am is are was were got get not never did do will would could should might may must ive weve i've we've still only all both even probably nearly almost one another since that which again ended up having going to didn't haven't hasn't hadn't wasn't weren't couldn't if i'd we'd".split(
     ' ',
   ),
 );

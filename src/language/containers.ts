@@ -5,6 +5,7 @@ import { type Opening, openingAt } from './containers/opening.js';
 import { countAt, eachAt, isContainer, type Joined, perContainer } from './containers/per-container.js';
 import { timesAt } from './containers/times.js';
 import { wordAt } from './grammar/rule.js';
+import { isKnown } from './lexicon.js';
 import type { Piece, PieceOf } from './pieces.js';
 
 /** Joins numbers and container words into pieces of their own. */
@@ -42,7 +43,7 @@ const FEWEST_CELLS = 20;
 
 /** "2 9cm pots", "3 x 9cm", "2 x 104 plug trays". */
 function ofSize(pieces: readonly Piece[], opening: Opening, sized: PieceOf<'size'>): Joined | undefined {
-  const { first, start, number, isTimes, at } = opening;
+  const { first, start, number, count, isTimes, at } = opening;
   const hasWord = !sized.container && isContainer(pieces, at + 1);
   const to = at + (hasWord ? 2 : 1);
   // So many in each; no "potted into 2 x 40 cell trays".
@@ -57,9 +58,31 @@ function ofSize(pieces: readonly Piece[], opening: Opening, sized: PieceOf<'size
       ],
       to,
     };
+  // "Sold 60 x 9cm Salt Harrier": so many plants, of that size.
+  if (isTimes && count && !sized.container && !hasWord && isSoManyPlants(pieces, to))
+    return { pieces: [count, sized], to };
   // "3 x 9cm" without a word for the container.
   return sized.container || hasWord || isTimes ? withEach(pieces, opening, to, sized) : undefined;
 }
+
+/** Whether a plant stands at `to`, in a row that tells of what was done with plants, and of no cuttings. */
+function isSoManyPlants(pieces: readonly Piece[], to: number): boolean {
+  const plant = pieces[to];
+  if (plant?.is !== 'plant' && !(plant?.is === 'word' && !isKnown(plant.text))) return false;
+  const done = pieces.filter((piece) => piece.is === 'word' && piece.verb?.form === 'past');
+  return (
+    done.length > 0 &&
+    !pieces.some(
+      (piece) =>
+        piece.is === 'cutting' ||
+        (piece.is === 'word' &&
+          (CUT.test(piece.verb?.lemma ?? '') ||
+            /^(?:each|per|apiece|(?:cutting|slip|tip)s?)$/.test(piece.text))),
+    )
+  );
+}
+
+const CUT = /^(?:take|strike|stick|insert|put|do|root|propagate|make|fill|start|dib|prick|pop|cut)$/;
 
 /** The containers up to `at`, with what each of them holds where that follows: "of five", "with five in each", ", 2 per pot". */
 function withEach(

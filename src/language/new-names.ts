@@ -1,6 +1,9 @@
 /** Names nobody knows yet: words in a plant's position that are no words of the trade. */
+import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 import type { Token } from './tokens.js';
+import { isCapitalOf } from './new-names/capitals.js';
+import { isJointOfTakers } from './new-names/giver-or-taker.js';
 import { isName, looksLikeCrop } from './new-names/is-name.js';
 import { inPlantPosition, isCrop } from './new-names/position.js';
 import { type NameSeen, runAt } from './new-names/run.js';
@@ -21,6 +24,15 @@ export function joinNewNames(
   for (let at = 0; at < pieces.length; at++) {
     const piece = pieces[at];
     if (!piece) continue;
+    // "Sold Marsh and Sons 60 Salt Harrier": one name.
+    if (
+      wordAt(pieces, at) === 'and' &&
+      !shouted &&
+      isJointOfTakers(result, pieces.slice(at + 1), (word) => isCapitalOf(tokens, word))
+    ) {
+      result.push({ ...piece, is: 'word', text: '&' });
+      continue;
+    }
     const length =
       nameHoldingCrop(pieces, tokens, at, inPlantPosition(result)) ||
       nameBeforeTimes(pieces, tokens, at) ||

@@ -20,6 +20,10 @@ const ANSWERING: ReadonlyMap<string, string> = new Map([
 const CONTAINERS_AT = /(\b(?:pot|tray|module|cell|punnet|jar|flat)s) ?@ ?(?=\d{1,3}(?![\d.p]))/giu;
 const SELLS = /\b(?:sold|sell|selling|flogged)\b/iu;
 
+/** "Del. in: 104 plugs", "del. 84 plugs"; no "del. that". */
+const DELIVERY =
+  /\bdel(?:iv)?(?:\. ?|:? )(?=(?:in|out|due|ex|from|to|note|today|tomorrow|yesterday|arr|\d+)\b|:)/giu;
+
 /** Characters of a plain keyboard, as most notes are written in; the lone backtick is a quote. */
 const KEYBOARD = /^[\n\w !"#$%&'()*+,./:;<=>?@[\\\]^{|}~-]*$/;
 
@@ -75,6 +79,7 @@ function spelledOut(text: string): string {
       /^a/i.test(dotted ?? bare ?? '') ? 'this morning' : 'this afternoon',
     )
     .replace(/\bca?\. ?(?=\d)/giu, 'circa ')
+    .replace(DELIVERY, 'delivery ')
     .replace(CONTAINERS_AT, (said: string, containers: string) =>
       SELLS.test(text) ? said : `${containers} x `,
     )

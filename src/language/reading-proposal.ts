@@ -6,6 +6,7 @@ import {
   ABOUT,
   ADVISED,
   BETWEEN,
+  isWarmthBesideCare,
   NOT_MEASURED,
   SAYS_OF_OTHERS,
   STRONG_CUE,
@@ -19,11 +20,17 @@ import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
 import { isPersons, pastPerson } from './somebody-else.js';
 import { isAmerican } from './utterance.js';
 
-/** "Propagator at 20", "minus two last night": one entry a temperature; `hasPlace` where "in there" has one to mean. */
+/** What was told before a temperature: a place that "in there" may mean, or some care of plants. */
+export interface ToldBeforeReading {
+  readonly place: boolean;
+  readonly care: boolean;
+}
+
+/** "Propagator at 20", "minus two last night": one entry a temperature. */
 export function proposeReading(
   sentence: Sentence,
   note: Note,
-  hasPlace = false,
+  before: ToldBeforeReading = { place: false, care: false },
 ): readonly Proposal[] | undefined {
   const { pieces } = sentence;
   const line = sentence.line.slice(0, LINE_LIMIT).replace(/ would you (?:believe|credit) ?(?:it)?$/, '');
@@ -57,14 +64,23 @@ export function proposeReading(
         propose(piece.is === 'celsius' ? piece.celsius : degrees(piece.quantity.value ?? 0, note)),
       );
   }
-  const isThere = hasPlace && WARM_IN_THERE.test(line);
-  if (plantsIn(pieces).length > 0 || !(isThere || STRONG_CUE.test(line))) return undefined;
+  const isBesideCare = before.care && isWarmthBesideCare(line);
+  const isThere = before.place && WARM_IN_THERE.test(line);
+  if (plantsIn(pieces).length > 0 || !(isThere || isBesideCare || STRONG_CUE.test(line))) return undefined;
   if (
     place === undefined &&
     !isThere &&
     !/\b(?:temp|temperature|thermometer|min|max|minimum|maximum|bottom heat|heat mat)\b/.test(line)
   )
     return undefined;
+  // "Gave them a drink, nearly 35 in the greenhouse": how warm, is asked.
+  const vague = pieces.some((piece) => piece.is === 'count' && piece.quantity.vague === true);
+  if (isBesideCare && vague) {
+    // "Already up to 33".
+    const [, risenTo] = /\bup to (\d{1,2})\b/.exec(line) ?? [];
+    if (risenTo !== undefined) return [propose(degrees(Number(risenTo), note))];
+    if (ABOUT.test(line)) return [{ ...propose(0), slots, ask: 'celsius' }];
+  }
   const counts = pieces.filter(
     (piece): piece is PieceOf<'count'> =>
       piece.is === 'count' &&
@@ -84,7 +100,10 @@ export function proposeReading(
     )
   )
     return undefined;
-  return counts.map(({ quantity }) => propose(degrees(quantity.value ?? 0, note)));
+  // "31 in the tunnel by ten": one of them is the hour.
+  return (isBesideCare ? counts.slice(0, 1) : counts).map(({ quantity }) =>
+    propose(degrees(quantity.value ?? 0, note)),
+  );
 }
 
 /** "20-22C", "18 to 21 degrees": which of them, is asked. */

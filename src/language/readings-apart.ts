@@ -62,11 +62,10 @@ export function withoutReadings(sentence: Sentence, utterance: Utterance, note: 
       !part.some(({ is }) => is === 'plant') &&
       !mayCount(part, rest) &&
       findHits(rules, part).length === 0
-        ? proposeReading(
-            sentenceOf(part, utterance),
-            note,
-            rest.some(({ is }) => is === 'place'),
-          )
+        ? proposeReading(sentenceOf(part, utterance), note, {
+            place: rest.some(({ is }) => is === 'place'),
+            care: tellsOfCare(rest),
+          })
         : undefined;
     if (!readings) rest.push(...part);
     else if (rest.some(({ is }) => is === 'word'))
@@ -83,6 +82,12 @@ export function withoutReadings(sentence: Sentence, utterance: Utterance, note: 
     behind,
   };
 }
+
+/** Whether what was told so far is care of plants alone. */
+const tellsOfCare = (told: readonly Piece[]): boolean => {
+  const hits = findHits(rules, told);
+  return hits.length > 0 && hits.every(({ rule }) => rule.kind === 'tend');
+};
 
 /** "Max 31, min 9 in the greenhouse yesterday": both of one thermometer. */
 function inOnePlace(readings: readonly Proposal[]): readonly Proposal[] {

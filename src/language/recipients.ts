@@ -155,7 +155,10 @@ function indirectObject(
     return undefined;
   }
   let last = end;
-  while (last > from && /^(?:have|the|all|of|last|first|remaining|final)$/.test(wordAt(pieces, last - 1)))
+  while (
+    last > from &&
+    /^(?:have|with|the|all|of|last|first|remaining|final)$/.test(wordAt(pieces, last - 1))
+  )
     last--;
   return wordsOf(pieces, from, last, tokens, text);
 }

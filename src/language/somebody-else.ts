@@ -14,6 +14,12 @@ const DESCRIBED =
 const WORD_NAMES =
   /^(?:alan|art|bea|bill|bob|chuck|dave|dawn|dot|drew|frank|gene|grace|hope|jack|jean|jim|joan|joy|ken|mark|may|nick|pat|ray|rob|sandy|sue|ted|will)$/;
 const SOMEBODYS = /^(?:lost|has|had|wants|got|took|struck|potted|sold|reckons|says)$/;
+/** "The garden centre", "Wickhurst Farm Shop". */
+const FIRM =
+  /^(?:centre|center|nursery|nurseries|club|society|shop|stores|stall|hall|gardens|school|council|parish|landscapes)$/;
+const isFirmEnd = (piece: Piece | undefined): boolean =>
+  (piece?.is === 'word' && FIRM.test(piece.text)) || (piece?.is === 'place' && FIRM.test(piece.place));
+
 /** Where they live or were met. */
 const ELSEWHERE =
   /^(?:next|over|across|down|up|at|from|on|in|two|round|opposite|along|beyond|below|above|back|abroad)$/;
@@ -33,10 +39,11 @@ export function pastPerson(
   // "The neighbour's planted out already": has.
   const who = wordAt(pieces, at).replace(/'s$/, '');
   const door = who === 'next' && wordAt(pieces, at + 1) === 'door';
+  const firm = isFirmEnd(pieces[at + 1]) ? 2 : isFirmEnd(pieces[at + 2]) && !isVerb(pieces[at + 1]) ? 3 : 0;
   const others =
     (/^every(?:one|body)$/.test(who) && wordAt(pieces, at + 1) === 'else') ||
     // "The garden centre".
-    /^(?:centre|center|nursery|club|society)$/.test(wordAt(pieces, at + 1));
+    firm > 0;
   const near = /^(?:next door|over the|across the|down the|two doors)$/.test(
     `${wordAt(pieces, at + 1)} ${wordAt(pieces, at + 2)}`,
   );
@@ -53,7 +60,7 @@ export function pastPerson(
   )
     return undefined;
   if (/^(?:i|we|it|they|those|these)$/.test(who)) return undefined;
-  if (!door) at += others ? 2 : 1;
+  if (!door) at += others ? Math.max(2, firm) : 1;
   // A surname.
   if (wordAt(pieces, at) !== '' && !isKnown(wordAt(pieces, at))) at++;
   if (ELSEWHERE.test(wordAt(pieces, at))) {

@@ -64,7 +64,8 @@ export const wantsPlants = (sentence: Sentence): boolean => ruleOf(sentence) !==
 function ruleOf({ pieces, line }: Sentence): TargetRule | undefined {
   if (!pieces.some(({ is }) => is === 'count')) return undefined;
   const seen = line.slice(0, LINE_LIMIT);
-  return targetRules.find(({ pattern }) => pattern.test(seen));
+  const hasDay = pieces.some((piece) => piece.is === 'when' && piece.when.future !== undefined);
+  return targetRules.find(({ pattern, needsDay }) => (hasDay || !needsDay) && pattern.test(seen));
 }
 
 /** "What they want for shipping", "they want the earth". */

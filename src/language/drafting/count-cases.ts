@@ -214,7 +214,9 @@ export const countCases: readonly Case<CountSeen>[] = [
   {
     name: '<count> <plant> in <size> and <count> in <size>',
     phrasings: ['Potted on five Salt Harrier in 9cm and five in 3 inch'],
-    when: ({ draft, pieces, at }) =>
+    // No "60 9cm Salt Harrier + 45 1L Tallow Bell".
+    when: ({ draft, pieces, at, leads }) =>
+      !leads &&
       draft.plant !== undefined &&
       draft.quantity !== undefined &&
       draft.size !== undefined &&

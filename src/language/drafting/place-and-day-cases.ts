@@ -98,6 +98,20 @@ export const dayCases: readonly Case<Seen<'when'>>[] = [
     does: passOver,
   },
   {
+    // When it would have been better done.
+    name: '<act>, should have done it <day>',
+    phrasings: ['Watered the Salt Harrier, should of done it yesterday'],
+    when: ({ clause, pieces, at }) =>
+      clause.hit !== undefined &&
+      pieces
+        .slice(clause.hit.to, at)
+        .some(
+          (_, n, behind) =>
+            /^(?:should|ought)$/.test(wordAt(behind, n)) && /^(?:have|of|to)$/.test(wordAt(behind, n + 1)),
+        ),
+    does: passOver,
+  },
+  {
     // When somebody was elsewhere: why, and not when.
     name: 'binned <count>, we were away <day>',
     phrasings: ['Chucked three Salt Harrier, bone dry, we were down the beach all weekend'],

@@ -1,12 +1,13 @@
 /** Words that tell a number to be a temperature, and whose: measured here, or told of somewhere else. */
 import { anyOf, opening, whole, within } from '../phrases.js';
+import { leading } from './runs.js';
 
 /** A bare number is a temperature. */
 export const STRONG_CUE = within`
   temp|temps|temperature|thermometer|degrees|min|max|minimum|maximum|low|high|overnight|last night
   down to|up to|(got|gets|get|rose|went|going|climbed|crept) (above|below|past|over|under)
   hit|touched|dropped|dipped|fell|peaked|steady|holding|hovering|clocked
-  reads?|reading|showing|shows|says|at|it('s| is| was) \w+ (in|on|under)
+  reads?|reading|showing|shows|says|at|it('s| is| was) (already |still |only |nearly )?\w+ (in|on|under)
 `;
 
 /** Set, wanted or foretold, and so not read off anything: "forecast says minus 2", "turned the mat to 20". */
@@ -69,3 +70,21 @@ export const ABOUT = within`
   `} ([1-4]?\d|ten|twelve|fifteen|eighteen|twenty|thirty|forty)
   [1-4]\d (plus|odd)
 `;
+
+const SOME_DEGREES = String.raw`(?:minus )?[a-z\d.-]+(?: (?:one|two|three|four|five|six|seven|eight|nine|odd))?`;
+const LEADS = leading`it|it's|its|was|is|been|as|because|since|with|and|cos|that's|must (be|have been)|about|around`;
+
+const RISEN = anyOf`
+  already|pushing|nearly|almost|touching|nudging|topping|hitting|over|up to|down to
+  close to|getting on for|just over|well over
+`;
+const ABOUT_SO_MUCH = anyOf`about|around|at|over|up to|down to|nearly`;
+const BY_THEN = anyOf`already|even (then|at \S+)|by (then|\S+|\S+ o'clock|half \S+)`;
+
+/** "Gave them a drink, already 30 in the carport", "misted them, 31 in the tunnel by ten": no number of plants. */
+const BESIDE_CARE = new RegExp(
+  `^${LEADS}(?:${RISEN}(?: ${ABOUT_SO_MUCH})? ${SOME_DEGREES} (?:in|on|inside|under) [a-z]|` +
+    `${SOME_DEGREES} (?:in|on|inside|under) [a-z].* ${BY_THEN}$)`,
+);
+
+export const isWarmthBesideCare = (line: string): boolean => BESIDE_CARE.test(line);

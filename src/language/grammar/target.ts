@@ -7,6 +7,8 @@ export interface TargetRule {
   readonly name: string;
   /** Matched on the sentence's line. */
   readonly pattern: RegExp;
+  /** Only with a day to come. */
+  readonly needsDay?: true;
 }
 
 const NUMBER = anyOf`
@@ -98,7 +100,7 @@ export const targetRules: readonly TargetRule[] = [
     name: 'target: <count> <plant>',
     pattern: either(
       /\b(?:target|goal|aim|quota|requirements?)\b|\bto order for \b/,
-      /^(?:an |another |big |new )?order (?:in|on|placed|up)? ?for \b/,
+      /^(?:an |another |big |new )?order (?:in|on|placed|up)? ?for \b(?!.*\bsent\b)/,
       // "Two dozen on order", but not "I ordered two", nor an order that came.
       new RegExp(
         String.raw`(?<!^|^(?:i|we|i've|we've|just) |\bon )\border(?:s|ed)?\b(?!${anyOf`
@@ -106,6 +108,19 @@ export const targetRules: readonly TargetRule[] = [
         `})`,
       ),
     ),
+  },
+  {
+    // A customer's, with the day it is for; what is ordered from a supplier is young plants, or comes from somewhere.
+    name: 'order: <count> <plant> for <someone>, <day>',
+    pattern: new RegExp(
+      String.raw`^(?!.*\b${anyOf`sent|gone|cancelled|delivered|came|arrived|yesterday`}\b)${anyOf`
+        (new |another |an |big |standing |repeat |provisional )?orders?( (taken|confirmed|booked|in|note|no|number))?
+        (provisional )?(booked|reserved|allocated|earmarked|on order)
+      `}(?: \d+)?${anyOf` (from|for) (?!plantname|\d)\S+( (?!plantname|\d)\S+){0,3}`}? (?:about )?${NUMBER}(?: x)?(?: \w+){0,2} plantname\b(?!.*\b${anyOf`
+        plugs?|liners?|tubers?|ex|from|due|delivery|out|ready|labels?|pots|compost
+      `}\b)`,
+    ),
+    needsDay: true,
   },
   {
     name: '<count> <plant> must become',

@@ -1,15 +1,33 @@
 /** Numbers of pots, of what they hold, and of those put somewhere. */
 import { SMALL_WORDS } from './number-words.js';
-import type { Misheard } from './record.js';
+import { allFor, type Misheard } from './record.js';
+
+const TO = /^(?:to|too|two|2)$/;
+const NUMBER =
+  /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty|couple)$/;
+const POT = /^(?:pots?|trays?|jar|cell|tub|punnet|module|cup)$/;
 
 export const heardInPots: readonly Misheard[] = [
   {
     name: '<number> to a pot',
     mends: SMALL_WORDS,
-    when: (v) =>
-      v.word(1) === 'to' && /^(?:a|each)$/.test(v.word(2)) && /^(?:pot|tray|jar|cell)$/.test(v.word(3)),
+    when: (v) => TO.test(v.word(1)) && /^(?:a|each)$/.test(v.word(2)) && POT.test(v.word(3)),
     onlyIf: (v) => v.heard === 'too' || v.heard === 'for',
     phrasings: [['stuck them too to a pot', 'stuck them two to a pot']],
+  },
+  {
+    name: 'three too a pot',
+    mends: allFor('to', 'too|two|2|tu|t'),
+    when: (v) =>
+      (v.kind(-1) === 'number' || NUMBER.test(v.word(-1))) &&
+      /^(?:a|each|every|the|ea)$/.test(v.word(1)) &&
+      (POT.test(v.word(2)) || (v.kind(2) === 'number' && POT.test(v.word(4)))),
+    phrasings: [
+      ['took 6 Salt Harrier, 3 too a pot', 'took 6 Salt Harrier, 3 to a pot'],
+      ['took six Salt Harrier three two a pot', 'took six Salt Harrier three to a pot'],
+      ['took 12 Salt Harrier, 4 2 each tray', 'took 12 Salt Harrier, 4 to each tray'],
+    ],
+    mustNot: ['took 6 Salt Harrier, two a pot', 'took 6 Salt Harrier too in a pot'],
   },
   {
     name: 'a pot with <number> in it',

@@ -27,6 +27,7 @@ export function joinStrike(before: Proposal, next: Proposal): Proposal | undefin
     return merge(before, next);
   if (
     next.kind !== 'move' &&
+    !isPutInPots(next) &&
     !(
       next.kind === 'potOn' &&
       next.draft.plant === undefined &&
@@ -40,6 +41,10 @@ export function joinStrike(before: Proposal, next: Proposal): Proposal | undefin
   if (next.draft.fromPlace !== undefined) return undefined;
   return merge(before, next);
 }
+
+/** "… and put them in two pots in the laundry trough": cuttings in pots of their own are in no bed for good. */
+const isPutInPots = ({ kind, draft }: Proposal): boolean =>
+  kind === 'plantOut' && draft.pots !== undefined && draft.plant === undefined;
 
 /** "Took 15 Pink Ute and 20 Creek Bandit, Utes in 50mm tubes, Bandits in a 40 cell tray": which of the strikes went into that. */
 export function strikeInto(told: readonly Proposal[], next: Proposal): number {

@@ -64,6 +64,9 @@ function opensOwn(pieces: readonly Piece[], from: number, at: number): boolean {
   const word = wordAt(pieces, at);
   if (!/^(?:and|but|so|then)$/.test(word)) return false;
   if (/^(?:but|so)$/.test(word) && /^(?:i|we|i've|we've|it|only)$/.test(wordAt(pieces, at + 1))) return true;
+  // "Bernie reckons they're hungry, so fed them".
+  const deed = pieces[at + 1];
+  if (word === 'so' && deed?.is === 'word' && deed.verb?.form === 'past') return true;
   return pieces
     .slice(from, at)
     .some((_, n) => /^(?:forgot|forgotten|didn't|said|told|asked)$/.test(wordAt(pieces, from + n)));

@@ -14,8 +14,16 @@ export const wordsAhead: readonly MoodCase[] = [
   {
     name: 'should have watered',
     mood: 'supposed',
-    phrasings: ['should have watered the Salt Harrier'],
-    when: (seen) => seen.form === 'past' && hasPair(seen, /^(?:should|ought)$/, /^(?:have|of|'ve|to)$/),
+    phrasings: [
+      'should have watered the Salt Harrier',
+      'two Salt Harrier damped off, shoud of watered less',
+      'should really have watered the Salt Harrier',
+    ],
+    when: (seen) =>
+      seen.form === 'past' &&
+      (hasPair(seen, /^(?:should|ought)$/, /^(?:have|of|'ve|to|a|ov|off)$/) ||
+        (hasPair(seen, /^(?:should|ought)$/, /^(?:really|probably|maybe|just|also|only|never|i|we)$/) &&
+          has(seen, /^(?:have|of)$/))),
   },
   {
     name: "I'd pot on",

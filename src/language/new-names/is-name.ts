@@ -2,6 +2,7 @@
 import { wordAt } from '../grammar/rule.js';
 import { isOnLabel } from '../on-label.js';
 import type { Piece } from '../pieces.js';
+import { isCapitalOf } from './capitals.js';
 import { isGiverOrTaker } from './giver-or-taker.js';
 import { endsName, inPlantPosition, isComeBy, isCrop } from './position.js';
 import { isSentenceStart, type NameSeen, type Run } from './run.js';
@@ -39,8 +40,14 @@ const cases: readonly NameCase[] = [
   {
     name: 'sold Pauline 3 Salt Harrier',
     isName: false,
-    when: ({ pieces, before, end, length, isCapital }) =>
-      isGiverOrTaker(before, pieces.slice(end), length, isCapital),
+    when: ({ pieces, tokens, before, end, length, isCapital, isShouted }) =>
+      isGiverOrTaker(
+        before,
+        pieces.slice(end),
+        length,
+        isCapital,
+        (piece) => !isShouted && isCapitalOf(tokens, piece),
+      ),
   },
   {
     name: 'brought home a Salt Harrier from the fair',

@@ -16,6 +16,10 @@ export function nothingAt(tokens: readonly Token[], at: number): FoundQuantity |
   return /^(?:rooted|rooting)$/.test(textAt(tokens, did)) ? none(tokens, at + 1) : undefined;
 }
 
+/** "Took 40, not one rooted". */
+const BEHIND_NONE =
+  /^(?:yet|and|so|has|have|had|is|was|rooted|rooting|took|struck|survived|made|came|died|with|showing|left)$/;
+
 const NOT_ONE: readonly (readonly string[])[] = [
   ['not', 'one', 'of'],
   ['not', 'a', 'single'],
@@ -23,9 +27,10 @@ const NOT_ONE: readonly (readonly string[])[] = [
 ];
 
 export function notOneAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  if (isPhraseAt(tokens, at, ['not', 'a', 'single', 'one'])) return none(tokens, at + 4);
   if (NOT_ONE.some((words) => isPhraseAt(tokens, at, words))) return none(tokens, at + 3);
   const behind = tokens[at + 2];
-  const ends = behind === undefined || behind.is === 'mark' || /^(?:yet|and|so|has|have)$/.test(behind.text);
+  const ends = behind === undefined || behind.is === 'mark' || BEHIND_NONE.test(behind.text);
   // "Two pots not one": one denied.
   return textAt(tokens, at + 1) === 'one' && ends && !CONTAINERS.has(textAt(tokens, at - 1))
     ? none(tokens, at + 2)

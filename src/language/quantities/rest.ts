@@ -27,6 +27,11 @@ function isTheRest(tokens: readonly Token[], at: number, word: string, hasThe: b
     (verbSense(textAt(tokens, behind))?.form === 'past' || isOnward(tokens, behind))
   )
     return true;
+  // "Remainder of Salt Harrier potted into 9cm": a name stands masked.
+  if (textAt(tokens, behind) === 'of' && word !== 'others' && (opens || hasThe)) {
+    const named = /^(?:the|my|our)$/.test(textAt(tokens, behind + 1)) ? behind + 2 : behind + 1;
+    if (textAt(tokens, named) === '\u0000') return true;
+  }
   if (word !== 'rest') return false;
   if (isPhraseAt(tokens, behind, ['of', 'the']) && (opens || isBehindDeed)) return true;
   // "Moved rest to the frame", "binned rest".

@@ -14,10 +14,10 @@ export function isNoReminder(
   pieces: readonly Piece[],
   line: string,
 ): boolean {
-  // "I should have potted them on": it was not done, and is not planned. "One should cut": advice.
+  // "I should (really) have potted them on": it was not done, and is not planned. "One should cut": advice.
   if (
     /^(?:should|ought to|would)$/.test(rule.words.join(' ')) &&
-    (/^(?:have|of|'ve)$/.test(wordAt(pieces, to)) ||
+    (/^(?:have|of|'ve)$/.test(wordAt(pieces, pastAdverb(pieces, to))) ||
       /^(?:one|you|he|she|people|they)$/.test(wordAt(pieces, from - 1)))
   )
     return true;
@@ -28,3 +28,6 @@ export function isNoReminder(
   const lead = before.slice(before.lastIndexOf('but') + 1);
   return ADVICE.test(line) || lead.some((word) => NOT_PLANNED.test(word));
 }
+
+const pastAdverb = (pieces: readonly Piece[], at: number): number =>
+  /^(?:really|probably|maybe|just|also|only|perhaps)$/.test(wordAt(pieces, at)) ? at + 1 : at;

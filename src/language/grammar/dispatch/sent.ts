@@ -24,23 +24,53 @@ export const sent: readonly Rule[] = [
     unless: (p, f, t) =>
       sentByOthers(p, f, t) ||
       isOrderFor(p, f - 1, t) ||
+      // "Delivered 104 plugs ex Hexley".
+      followsWord(p, t, /^ex$/) ||
       // "208 Salt Harrier plugs delivered".
       (wordAt(p, f) === 'delivered' && /^(?:plugs|liners|plantlets)$/.test(wordAt(p, f - 1))),
+  },
+  {
+    name: 'supplied <recipient> with <count> <plant>',
+    kind: 'dispatch',
+    sense: 'delivery',
+    head: 'supply~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      (f === 0 ||
+        p[f - 1]?.is === 'break' ||
+        /^(?:i|we|i've|we've|and|also)$/.test(wordAt(p, f - 1)) ||
+        /^(?:i|we) have$/.test(`${wordAt(p, f - 2)} ${wordAt(p, f - 1)}`)) &&
+      closeBehind(p, t, 'count') &&
+      follows(p, t, 'plant'),
+    unless: (p, _f, t) => /^(?:by|me|us)$/.test(wordAt(p, t)) || followsWord(p, t, /^(?:by|from)$/),
+    phrasings: ['supplied Hexley with 60 Salt Harrier', 'supplied Hexley Farm Shop 60 Salt Harrier'],
+    mustNot: [
+      'Hexley supplied 60 Salt Harrier plugs',
+      'Hexley have supplied 60 Salt Harrier plugs',
+      'Salt Harrier, 60 supplied by Hexley',
+      'supplied with 60 Salt Harrier plugs by Hexley',
+    ],
   },
   {
     name: 'dispatch: <count> <plant>, <recipient>',
     kind: 'dispatch',
     sense: 'delivery',
-    head: 'dispatch|dispatches|despatch|order|orders note|out|away|sent|gone?',
+    head: 'dispatch|dispatches|despatch|order|orders|delivery note|out|away|sent|gone|to?',
     shape: 'object',
-    phrasings: ['order out: 60 Salt Harrier, Marsh & Sons'],
+    phrasings: ['order out: 60 Salt Harrier, Marsh & Sons', 'Del. to Hexley: 60 Salt Harrier'],
     mustNot: [
       'order: 60 Salt Harrier',
+      'order to Hexley: 60 Salt Harrier',
+      'Del. due Friday: 104 plugs Salt Harrier',
       'order in: 60 Salt Harrier',
       'order sent to Hexley for 60 Salt Harrier',
       'order gone to Harrops for 10 Salt Harrier',
     ],
-    unless: (p, f, t) => (/^orders?$/.test(wordAt(p, f)) && t === f + 1) || isOrderFor(p, f, t),
+    unless: (p, f, t) =>
+      (/^orders?$/.test(wordAt(p, f)) && (t === f + 1 || wordAt(p, t - 1) === 'to')) ||
+      (wordAt(p, f) === 'delivery' && !/^(?:out|to)$/.test(wordAt(p, t - 1))) ||
+      (wordAt(p, t - 1) === 'to' && /^(?:us|me|be|the|do)$/.test(wordAt(p, t))) ||
+      isOrderFor(p, f, t),
     when: (p, f, t) =>
       f === 0 && p.slice(t).some(({ is }) => is === 'plant') && p.slice(t).some(({ is }) => is === 'count'),
   },

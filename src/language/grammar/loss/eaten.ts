@@ -1,6 +1,6 @@
 /** What animals, children and feet did: "slugs had three", "two eaten by mice", "one got trodden on". */
 import type { Piece } from '../../pieces.js';
-import { closeBehind, pastOf, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, endsAt, pastOf, precedes, type Rule, wordAt } from '../rule.js';
 import { counted, needsPlantOrCount } from './counted.js';
 import { PESTS } from './pests.js';
 
@@ -35,6 +35,42 @@ const doesHarm = (pieces: readonly Piece[], to: number): boolean =>
 const haveHad = (pieces: readonly Piece[], from: number, to: number): boolean =>
   needsPlantOrCount(pieces, from, to) && (wordAt(pieces, to - 1) !== 'been' || doesHarm(pieces, to));
 
+/** "Three", "three of the Salt Harrier", "all of them": of plants, and of nothing else. */
+function countedAlone(pieces: readonly Piece[], from: number): boolean {
+  let at = from - 1;
+  while (
+    pieces[at]?.is === 'plant' ||
+    /^(?:of|the|my|them|those|these|more|have|has|had|just|are|is|were|was|cuttings|plants|ones|babies)$/.test(
+      wordAt(pieces, at),
+    )
+  )
+    at--;
+  const count = pieces[at];
+  // "SH1, three down".
+  return count?.is === 'count' || (count?.is === 'break' && pieces[at - 1]?.is === 'count');
+}
+
+const isAtNight = (pieces: readonly Piece[], at: number): boolean =>
+  pieces[at]?.is === 'when' || /^(?:in|over|during|by|the|without)$/.test(wordAt(pieces, at));
+
+/** "Slug trails", "slime everywhere", "mouse droppings": what those leave that ate. */
+const tracksBehind = (pieces: readonly Piece[], from: number): boolean =>
+  pieces
+    .slice(from)
+    .some(
+      (piece) =>
+        piece.is === 'word' &&
+        (/^(?:trails?|slime|slimy|droppings|nibbled|chewed|munched|stumps?)$/.test(piece.text) ||
+          PESTS.includes(piece.text)),
+    );
+
+/** "Gone in the car", "gone to Doreen", "gone in the greenhouse". */
+const isTaken = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:to|with|for|on)$/.test(wordAt(pieces, at)) ||
+  (/^(?:in|into|out|off|by)$/.test(wordAt(pieces, at)) &&
+    pieces[at + 1]?.is !== 'when' &&
+    !/^(?:night|dark)$/.test(wordAt(pieces, at + 2)));
+
 export const eaten: readonly Rule[] = [
   {
     name: 'something ate <count> <plant>',
@@ -45,6 +81,26 @@ export const eaten: readonly Rule[] = [
     when: (p, f, t) => t > f + 1 && closeBehind(p, t, 'count'),
     phrasings: ['something ate three Salt Harrier', "summat's eaten two Salt Harrier down to stumps"],
     mustNot: ['something ate into the Salt Harrier label'],
+  },
+  {
+    name: '<count> gone in the night, slug trails everywhere',
+    kind: 'loss',
+    head: 'gone|vanished|disappeared|missing|down|went',
+    shape: 'subject',
+    cause: 'pest',
+    when: (p, f, t) =>
+      countedAlone(p, f) && (endsAt(p, t) || isAtNight(p, t)) && tracksBehind(p, t) && !isTaken(p, t),
+    phrasings: [
+      'three gone in the night slug trails everywhere',
+      'four Salt Harrier vanished overnight, mouse droppings on the bench',
+      '2 Salt Harrier went in the night, snails',
+    ],
+    mustNot: [
+      'three Salt Harrier gone in the car to Doreen, slugs everywhere',
+      'three slugs gone in the bucket, slug trails everywhere',
+      'two nights gone and slug trails everywhere',
+      'three gone in the night',
+    ],
   },
   {
     name: '<count> <plant> trodden on',

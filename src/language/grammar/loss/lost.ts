@@ -8,6 +8,8 @@ const TAKES = /^(?:kids|kid|children|boys|girls|lads|lasses|family|grandkids)$/;
 const who = (pieces: readonly Piece[], at: number): string =>
   wordAt(pieces, /^(?:the|my|our|her|his)$/.test(wordAt(pieces, at)) ? at + 1 : at);
 
+const LOOKED = /^(?:checked|looked|inspected|examined|look|check|peeked|peered)$/;
+
 export const lost: readonly Rule[] = [
   {
     name: 'losses: <count> <plant>',
@@ -138,6 +140,24 @@ export const lost: readonly Rule[] = [
     when: (p, f, t) => precedes(p, f, 6, 'count') && endsAt(p, t),
     phrasings: ['the Tallow Bell are potted on and two of the Salt Harrier are gone on me'],
     mustNot: ['the Salt Harrier are gone on me'],
+  },
+  {
+    name: 'checked <plant>, <count> had gone',
+    kind: 'loss',
+    head: 'have~|be~? gone',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p[f - 1]?.is === 'count' &&
+      (p[f - 2]?.is === 'break' || /^(?:and|but|only|found)$/.test(wordAt(p, f - 2))) &&
+      p.slice(0, f).some((piece) => piece.is === 'word' && LOOKED.test(piece.text)) &&
+      endsAt(p, t),
+    unless: (p, _f, t) => /^(?:to|with|on|into|in)$/.test(wordAt(p, t)) || p[t]?.is === 'place',
+    phrasings: [
+      'checked the Salt Harrier, three had gone so I tossed them',
+      'checked the Salt Harrier and three were gone',
+      'looked at the Salt Harrier, two gone',
+    ],
+    mustNot: ['checked the Salt Harrier, three had gone into the greenhouse'],
   },
   {
     name: '<count> gone',

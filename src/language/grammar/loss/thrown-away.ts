@@ -26,6 +26,15 @@ function putSomewhere(pieces: readonly Piece[], from: number): boolean {
       /^(?:and|then|but|i|we|i've|we've|have|also|just)$/.test(wordAt(pieces, at - 1))
     )
       return false;
+    // "Chucked that and the rest went into the greenhouse".
+    if (
+      piece.is === 'count' &&
+      piece.quantity.whole === 'rest' &&
+      /^(?:went|go|got|gone|are|is|were|have|has|can|will|stayed|moved|now|all|i|we)$/.test(
+        wordAt(pieces, at + 1),
+      )
+    )
+      return false;
     if (piece.is === 'place' && /^(?:in|into|to|onto|on|under)$/.test(piece.prep ?? ''))
       return !TIP.test(piece.place);
     if (/^in$/.test(wordAt(pieces, at)) && /^with$/.test(wordAt(pieces, at + 1))) return true;

@@ -12,6 +12,13 @@ const isDone = (pieces: readonly Piece[], at: number): boolean => {
 const POST =
   /^(?:post|mail|postie|postman|postwoman|mailman|courier|carrier|van|lorry|truck|delivery|parcel|dpd|ups|fedex|usps)$/;
 
+/** "Order 250 plugs", "need 60 liners": to be done. */
+const isToDo = (piece: Piece): boolean =>
+  piece.is === 'word' &&
+  /^(?:order|buy|get|pot|move|need|needs|want|wants|wanted|check|count|water|sell|find|ring|chase|must|should|please|no|query)$/.test(
+    piece.text,
+  );
+
 export const delivered: readonly Rule[] = [
   {
     name: 'the post brought <count> rooted <plant>',
@@ -69,9 +76,19 @@ export const delivered: readonly Rule[] = [
         (f < 3 && p.slice(t).some(({ is }) => is === 'count'))) &&
       !/^(?:into|in|to)$/.test(wordAt(p, f - 1)) &&
       (wordAt(p, t - 1) === 'in' || endsAt(p, t) || /^(?:at|finally)$/.test(wordAt(p, t))),
-    unless: (p) => p.some((_, at) => /^(?:eta|due|expected|etd)$/.test(wordAt(p, at))),
+    unless: (p, f) =>
+      p.some((_, at) => /^(?:eta|due|expected|etd)$/.test(wordAt(p, at))) ||
+      p.slice(0, f).some(isToDo) ||
+      // "We have 250 Salt Harrier plugs on order".
+      p.some((_, at) => /^(?:on|awaiting) order$/.test(`${wordAt(p, at)} ${wordAt(p, at + 1)}`)),
     phrasings: ['Salt Harrier plugs here at last, 3 trays of 104'],
-    mustNot: ['72 Salt Harrier into plugs', 'ETA Friday, 60 Salt Harrier plugs'],
+    mustNot: [
+      '72 Salt Harrier into plugs',
+      'ETA Friday, 60 Salt Harrier plugs',
+      'order 250 Salt Harrier plugs',
+      'need 60 Salt Harrier plugs',
+      'pot 60 Salt Harrier plugs',
+    ],
   },
   {
     name: '<count> plugs <plant> in from <giver>',
@@ -167,12 +184,20 @@ export const delivered: readonly Rule[] = [
   {
     name: '<giver> delivery in: <count> plugs <plant>',
     kind: 'receive',
-    head: 'delivery|order|parcel in|came|arrived|here',
+    head: 'delivery|order|parcel in|came|arrived|here|note?',
     shape: 'object',
-    when: (p, _f, t) =>
+    when: (p, f, t) =>
+      // "Delivery: 84 plugs"; no "order: 84 plugs".
+      (t > f + 1 || (f === 0 && wordAt(p, f) === 'delivery' && /^(?:count|break)$/.test(p[t]?.is ?? ''))) &&
+      !(wordAt(p, t - 1) === 'note' && wordAt(p, f) !== 'delivery') &&
       p.slice(t).some(({ is }) => is === 'count') &&
       p.slice(t).some(({ is }) => is === 'plant') &&
       p.slice(t).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)),
-    phrasings: ['Hexley delivery in: 104 plugs Salt Harrier, onto bench 2'],
+    phrasings: [
+      'Hexley delivery in: 104 plugs Salt Harrier, onto bench 2',
+      'Del. in: 104 plugs Salt Harrier ex Hexley',
+      'Del: 84 plugs Salt Harrier',
+    ],
+    mustNot: ['Del. due Friday: 84 plugs Salt Harrier', 'order note: 84 plugs Salt Harrier'],
   },
 ];

@@ -4,8 +4,8 @@ import type { Piece } from '../../pieces.js';
 import { CUTTINGS } from '../taken-away.js';
 import { isOfEach } from '../../drafting/beside-counts.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { brokenOff, standIn } from './broken-off.js';
 import { cutUp } from './cut-up.js';
+import { pulledOff, standIn } from './pulled-off.js';
 import { isRelative } from './told-before.js';
 import { mentionsCuttings, spoken } from './of-cuttings.js';
 
@@ -180,7 +180,7 @@ export const cut: readonly Rule[] = [
       p.slice(0, f).some(({ is }) => is === 'plant'),
     phrasings: ['cut up the Salt Harrier, got 9 out of it, all in modules'],
   },
-  ...brokenOff,
+  ...pulledOff,
   ...cutUp,
   {
     name: '<count> pieces cut from <plant>',

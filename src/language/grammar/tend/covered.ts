@@ -38,8 +38,14 @@ export const covered: readonly Rule[] = [
     kind: 'tend',
     unless: (p, f, t) =>
       followsWord(p, t, ON_PAPER) ||
-      (wordAt(p, t - 1) === 'on' && among(p, f, t, 'pots') && among(p, f, t, 'plant')),
-    mustNot: ['stuck 3 Salt Harrier softwood cuttings in a pot on the porch'],
+      (wordAt(p, t - 1) === 'on' &&
+        among(p, f, t, 'pots') &&
+        (among(p, f, t, 'plant') || among(p, t, t + 2, 'place') || /^(?:in|into)$/.test(wordAt(p, t - 3)))),
+    mustNot: [
+      'struck ten Salt Harrier and put those in three tubs on the terrace',
+      'put three pots on the windowsill',
+      'stuck 3 Salt Harrier softwood cuttings in a pot on the porch',
+    ],
     head: 'put~|throw~past|chuck~past|drape~past|lay~past|pop~past|sling~past|stick~past|pull~past|whack~past|bung~past|tuck~past|wrap~past .. fleece|cover|covers|bubblewrap|bag|bags|cloche|cloches|sheet|blanket|newspaper|<pots>|lid|lids|dome|domes|net|netting|plastic over|on|across|back|round|around',
     shape: 'object',
     care: 'cover',
