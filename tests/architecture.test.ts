@@ -44,7 +44,7 @@ const onlyImporter: Record<string, string> = {
   '@stdlib/stats-base-dists-t-quantile': 'horticulture/student-t.ts',
   '@stdlib/math-base-special-betaln': 'horticulture/beta.ts',
   'ogg-opus-decoder': 'voice/opus.ts',
-  koffi: 'voice/pocketsphinx.ts',
+  koffi: 'voice/native-library.ts',
 };
 
 const importPattern = /(?:from|import|require) ?\(?'([^']+)'/g;

@@ -1,6 +1,6 @@
 /** Writes a language model in the recogniser's own binary form, which it loads sooner and with less memory than text. */
 import { renameSync } from 'node:fs';
-import { libraryName } from './pocketsphinx.js';
+import { openLibrary } from './native-library.js';
 
 const kindFoundOut = 0;
 const binaryKind = 2;
@@ -8,8 +8,7 @@ const binaryKind = 2;
 /** Puts the binary form in the place of the text; leaves the text, which is read as well, where the library cannot be loaded. */
 export async function madeBinary(path: string): Promise<void> {
   try {
-    const { default: koffi } = await import('koffi');
-    const library = koffi.load(libraryName);
+    const library = await openLibrary();
     library.func('void err_set_logfp(void *file)')(null);
     const logBase: unknown = library.func('void *logmath_init(double base, int shift, int table)')(
       1.0001,

@@ -1,5 +1,5 @@
-/** A narrow view of the PocketSphinx library, called in place through koffi; used inside the child process only. */
-import type { LibraryHandle } from 'koffi';
+/** A narrow view of the PocketSphinx library; used inside the child process only. */
+import { openLibrary } from './native-library.js';
 import { wordsOfUnit } from './unit.js';
 
 /** Where a decoder finds what it needs; all are paths. */
@@ -31,7 +31,6 @@ export interface Decoder {
   decode(samples: Int16Array): Decoded;
 }
 
-export const libraryName = 'libpocketsphinx.so.3';
 const languageModelAuto = 0;
 /**
  * The stock model's weight, the domain model's being 1. The library raises both models' probabilities to the language weight
@@ -49,8 +48,7 @@ type Native = (...args: unknown[]) => unknown;
 
 /** Loads the models; throws where koffi or the library is missing, or a file cannot be read. */
 export async function loadDecoder(files: DecoderFiles): Promise<Decoder> {
-  const { default: koffi } = await import('koffi');
-  const library: LibraryHandle = koffi.load(libraryName);
+  const library = await openLibrary();
   const native = (signature: string): Native => library.func(signature) as Native;
 
   const quiet = native('void err_set_logfp(void *file)');
