@@ -82,19 +82,16 @@ function withoutTalk(row: readonly Piece[]): readonly Piece[] {
 
 const BIDS_TO_NOTE =
   /^(?:(?:can|could|would|will) you |please |pls |just )*(?:put|note|log|record|jot|write|mark)(?: down| it down)?$/;
+const MEANT_TO_SAY = /^(?:(?:i|we) )?(?:meant|wanted|was going) to (?:say|tell you|mention)$/;
 
-/** "Can you put down that I misted everything", "can you note I lost two" from what is to be noted. */
+/** "Can you put down that I misted everything", "meant to say I lost two" from what is to be noted. */
 function pastBidding(row: readonly Piece[]): readonly Piece[] {
-  const at = row.findIndex(
-    (piece, n) => n < 7 && piece.is === 'word' && /^(?:that|i|we|i've|we've)$/.test(piece.text),
-  );
-  const lead = row
-    .slice(0, Math.max(0, at))
-    .map((piece) => (piece.is === 'word' ? piece.text : '?'))
-    .join(' ');
-  if (!BIDS_TO_NOTE.test(lead)) return row;
-  const that = row[at];
-  return row.slice(that?.is === 'word' && that.text === 'that' ? at + 1 : at);
+  const words = row.slice(0, 8).map((piece) => (piece.is === 'word' ? piece.text : '?'));
+  const at = words.findIndex((word, n) => {
+    const lead = words.slice(0, n).join(' ');
+    return /^(?:that|i|we|i've|we've)$/.test(word) && (BIDS_TO_NOTE.test(lead) || MEANT_TO_SAY.test(lead));
+  });
+  return at < 0 ? row : row.slice(words[at] === 'that' ? at + 1 : at);
 }
 
 /** The runs between the marks of a row, hard or not; none is empty. */

@@ -223,6 +223,8 @@ function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): bool
         // "The cuttings I did on Sunday".
         (piece.text === 'did' &&
           /^(?:i|we)$/.test(wordAt(pieces, before - 1)) &&
+          pieces[before - 2]?.is !== 'break' &&
+          !/^(?:it|them|that|this|those)$/.test(wordAt(pieces, before + 1)) &&
           before - 1 > (clause.hit?.from ?? 0))) &&
       !(clause.hit?.own.includes(before) ?? false)
     )

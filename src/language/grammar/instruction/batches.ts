@@ -126,7 +126,14 @@ export const batches: readonly InstructionRule[] = [
 ];
 
 /** "Split six off to the porch", "a batch of their own, they're in the tunnel now": a place behind what is parted. */
-function partedTo({ pieces }: InstructionWords): { place?: string } {
+function partedTo({ pieces: row }: InstructionWords): { place?: string } {
+  // "…, the others stay in the shadehouse": where those stand is no part of it.
+  const others = row.findIndex(
+    (piece) =>
+      (piece.is === 'count' && piece.quantity.whole === 'rest') ||
+      (piece.is === 'word' && /^(?:rest|others|remainder|remaining)$/.test(piece.text)),
+  );
+  const pieces = others > 0 ? row.slice(0, others) : row;
   const at = pieces.findLastIndex(({ is }) => is === 'place');
   const place = pieces[at];
   if (place?.is !== 'place' || place.prep === 'from' || place.prep === 'off') return {};

@@ -41,7 +41,7 @@ const OF_A_VERB = anyOf`
   would ((the|my|our) plantname|they|these|those|i|we|it) (?!never|not\b)
   do (i|we|the|my|they|you|any)\b
   does
-  did (i|we|they|it|you|any)\b
+  did (i|we|they|you|any|it(?! (on|yesterday|today|this|last|at|in|before|after|over)\b))\b
   did (the|my)\b(?! plantname$| (watering|misting|feeding|spraying|rounds)\b)
   have (i|we|they|you|any)\b
   has (the|my|it|anyone|any)\b

@@ -17,6 +17,7 @@ export const struck: readonly Rule[] = [
       /^(?:rate|root|roots|out|off|up|lucky|gold|me|by|dumb)$/.test(wordAt(p, t)) ||
       /^it (?:lucky|rich|big|off)$/.test(`${wordAt(p, t)} ${wordAt(p, t + 1)}`),
     mustNot: [
+      'the ones struck on 16 March',
       'struck out the note about the Salt Harrier',
       'struck lucky at the jumble sale, three Salt Harrier',
       'struck it lucky at bingo, three Salt Harrier on the raffle table',

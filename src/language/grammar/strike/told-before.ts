@@ -22,16 +22,21 @@ function tellsWhichLot(pieces: readonly Piece[], from: number): boolean {
   const isNamed =
     named?.is === 'plant' || /^(?:ones|those|lot|batch|cuttings)$/.test(wordAt(pieces, from - 1));
   const article = named?.is === 'word' && named.text === 'those' ? from - 1 : from - 2;
+  // "The ones struck on 16 March", with nothing else told: which.
+  const isAlone =
+    /^(?:ones|those|lot|batch)$/.test(wordAt(pieces, from - 1)) &&
+    !pieces.some(({ is }) => is === 'count' || is === 'plant' || is === 'pots');
   return (
     isNamed &&
     pieces[from + 1]?.is === 'when' &&
     /^(?:the|those|these|my|of)$/.test(wordAt(pieces, article)) &&
-    pieces.some(
-      (piece, at) =>
-        at !== from &&
-        piece.is === 'word' &&
-        (piece.verb?.form === 'past' || piece.text === 'roots') &&
-        !/^(?:be|have|take|strike|stick)$/.test(piece.verb?.lemma ?? ''),
-    )
+    (isAlone ||
+      pieces.some(
+        (piece, at) =>
+          at !== from &&
+          piece.is === 'word' &&
+          (piece.verb?.form === 'past' || piece.text === 'roots') &&
+          !/^(?:be|have|take|strike|stick)$/.test(piece.verb?.lemma ?? ''),
+      ))
   );
 }
