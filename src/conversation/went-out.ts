@@ -23,14 +23,13 @@ export function restWentOut(sitting: Sitting, text: string): boolean {
   });
   const batch = ledger.batches.get(last?.touched[0] ?? '');
   if (last?.entry.kind !== 'plantOut' || !batch) return false;
-  const left = alive(batch) - batch.plantedOut;
   const date = when.trim() === '' ? null : dayAloneIn(when.trim(), origin.at, settings, 'past');
-  if (left <= 0 || (when.trim() !== '' && date === null)) return false;
+  if (alive(batch) <= batch.plantedOut || (when.trim() !== '' && date === null)) return false;
   const { place } = last.entry as { readonly place?: string };
   const entry = {
     kind: 'plantOut',
     batch: batch.label,
-    count: left,
+    count: 'rest',
     ...(place === undefined ? {} : { place }),
     ...(date === null ? {} : { date }),
   } as LoggedEntry;
