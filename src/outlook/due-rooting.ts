@@ -41,7 +41,12 @@ function lookFor(batch: Batch, rooting: RootingOutlook, growing: Growing | null,
       bestBy: addDays(from, CHECK_WITHIN_DAYS),
       tooLateAfter: addDays(from, CHECK_WORTH_DAYS),
       asks: true,
-      why: { because: 'rootsExpected', day: daysBetween(batch.struck, from), rooting },
+      why: {
+        because: 'rootsExpected',
+        day: daysBetween(batch.struck, from),
+        rooting,
+        rested: from !== rooting.nextCheck,
+      },
     },
   ];
 }

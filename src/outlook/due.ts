@@ -43,7 +43,13 @@ export interface Due {
 
 /** The ground that it stands on, as data; the words come last. */
 export type Why =
-  | { readonly because: 'rootsExpected'; readonly day: number; readonly rooting: RootingOutlook }
+  | {
+      readonly because: 'rootsExpected';
+      readonly day: number;
+      readonly rooting: RootingOutlook;
+      /** Put off to the end of the winter's rest. */
+      readonly rested: boolean;
+    }
   | { readonly because: 'nothingMore'; readonly day: number; readonly rooting: RootingOutlook }
   | {
       readonly because: 'rooted';

@@ -1,7 +1,7 @@
 /** Why something is due, in a few words that stand on their own. */
 import { onOrAfter, type FrostDates } from '../horticulture/plant-out.js';
 import type { PotOnSign } from '../horticulture/crops.js';
-import type { Due } from '../outlook/due.js';
+import type { Due, Why } from '../outlook/due.js';
 import type { RootingOutlook } from '../outlook/rooting-outlook.js';
 import { percent } from './rooting-reason.js';
 import { dateWords, dayWords, spanWords, type Speech } from './speech.js';
@@ -13,11 +13,13 @@ const signs: Readonly<Record<PotOnSign, string>> = {
   plantlets: 'pot them on when the plantlets can be handled',
 };
 
+type RootsExpected = Extract<Why, { readonly because: 'rootsExpected' }>;
+
 /** The ground on which `due` stands, without a full stop; empty where the task says it. */
 export function dueReason({ why }: Due, speech: Speech): string {
   switch (why.because) {
     case 'rootsExpected':
-      return rootsExpected(why.rooting, speech);
+      return rootsExpected(why, speech);
     case 'nothingMore':
       return `none rooted by day ${why.day}; the chance of even one is ${percent(why.rooting.oneMoreChance)}`;
     case 'rooted':
@@ -45,12 +47,17 @@ export function dueReason({ why }: Due, speech: Speech): string {
   }
 }
 
-/** "likely ready 14–22 Mar (7 of 9 earlier batches here took 11–16 days)"; doubt is said where there is some. */
-export function rootsExpected({ ready, everChance, grounds }: RootingOutlook, speech: Speech): string {
+/**
+ * "likely ready 14–22 Mar (7 of 9 earlier batches here took 11–16 days)"; doubt is said where there is some, and why
+ * nobody should look before spring.
+ */
+export function rootsExpected({ rooting, rested }: RootsExpected, speech: Speech): string {
+  const { ready, everChance, grounds } = rooting;
+  const winter = rested ? 'left undisturbed over winter; ' : '';
   const doubt = everChance < 0.75 ? `, if at all (${percent(everChance)})` : '';
   const range =
     ready === null ? '' : `likely ready ${spanWords({ from: ready.p10, to: ready.p90 }, speech)}${doubt} `;
-  return `${range}(${groundsWords(grounds)})`;
+  return `${winter}${range}(${groundsWords(grounds)})`;
 }
 
 /** "7 of 9 earlier batches here took 11–16 days", or that it is a starting guess. */

@@ -15,7 +15,7 @@ export function nextWords(due: Due, speech: Speech & { readonly named: boolean }
 function groundWords({ why }: Due, speech: Speech): string {
   switch (why.because) {
     case 'rootsExpected':
-      return `; ${rootsExpected(why.rooting, speech)}`;
+      return `; ${rootsExpected(why, speech)}`;
     case 'plantingNears':
       return `, to go out about ${dayWords(why.plantOutOn, speech)}`;
     default:
