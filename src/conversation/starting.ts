@@ -76,7 +76,7 @@ function tellsTwo(sitting: Sitting, text: string): readonly Instruction[] | null
 
 /** A sentence about something else. */
 const TELLS =
-  /^(?:they|they['’]re|these|those|she|he|it|do|does|did|are|can|could|should|what|when|how|why|which|put|got|have|the|one|two|some)(?: \S+){2}/i;
+  /^(?:they|they['’]re|these|those|she|he|it|do|does|did|are|can|could|should|what|when|how|why|which|put|got|have|one|two|some)(?: \S+){2}/i;
 
 /** What stands around a place in an answer: "I'm in Leeds". */
 const AROUND_PLACE =

@@ -1,6 +1,6 @@
 /** Fed: "gave them a feed", "seaweed for the Salt Harrier". */
-import { endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { ALL_OF_THEM, bare, ON_PAPER, verb, WANTING } from './telling.js';
+import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { ALL_OF_THEM, bare, didThe, ON_PAPER, roundDone, verb, WANTING } from './telling.js';
 
 export const fed: readonly Rule[] = [
   verb(
@@ -29,25 +29,13 @@ export const fed: readonly Rule[] = [
     care: 'feed',
     phrasings: ['treated the Salt Harrier to a feed', 'the Salt Harrier were treated to a weak feed'],
   },
-  {
-    name: 'feeding done',
-    kind: 'tend',
-    head: 'feeding round|rounds? all? done|finished|sorted',
-    shape: 'object',
-    care: 'feed',
-    when: (_p, f) => f < 3,
+  roundDone('feeding', 'feed', {
     phrasings: ['feeding done'],
     mustNot: ['no feeding done'],
-  },
-  {
-    name: 'did the feeding in <place>',
-    kind: 'tend',
-    head: 'do~past the|some|all|my? feeding',
-    shape: 'object',
-    care: 'feed',
-    when: (p, _f, t) => follows(p, t, 'plant', 'place') || endsAt(p, t),
+  }),
+  didThe('feeding', 'feed', {
     phrasings: ['did the feeding in the greenhouse', 'did my feeding'],
-  },
+  }),
   {
     name: 'seaweed for <plant>',
     kind: 'tend',

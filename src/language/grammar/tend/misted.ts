@@ -1,6 +1,6 @@
 /** Misted and sprayed: "quick spritz for the Salt Harrier", "turned the mister on". */
-import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { among, bare, turnedOff, verb, WANTING } from './telling.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { among, bare, didThe, roundDone, turnedOff, verb, WANTING } from './telling.js';
 
 export const misted: readonly Rule[] = [
   verb(
@@ -29,25 +29,13 @@ export const misted: readonly Rule[] = [
     phrasings: ['quick spritz for the Salt Harrier'],
     mustNot: ['no misting for the Salt Harrier', 'spritz for the Salt Harrier needed'],
   },
-  {
-    name: 'misting done',
-    kind: 'tend',
-    head: 'misting|spraying round|rounds? all? done|finished|sorted',
-    shape: 'object',
-    care: 'mist',
-    when: (_p, f) => f < 3,
+  roundDone('misting|spraying', 'mist', {
     phrasings: ['misting done'],
     mustNot: ['no misting done'],
-  },
-  {
-    name: 'did the misting in <place>',
-    kind: 'tend',
-    head: 'do~past the|some|all|my? misting|spraying',
-    shape: 'object',
-    care: 'mist',
-    when: (p, _f, t) => follows(p, t, 'plant', 'place') || endsAt(p, t),
+  }),
+  didThe('misting|spraying', 'mist', {
     phrasings: ['did the misting in the greenhouse', 'did the misting'],
-  },
+  }),
   {
     name: 'went over <plant> with the mister',
     kind: 'tend',

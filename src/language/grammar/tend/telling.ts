@@ -1,7 +1,7 @@
 /** How a care is told: by its verb in the past or plain, and what only looks so. */
 import type { Care } from '../../../ledger/entry.js';
 import type { Piece } from '../../pieces.js';
-import { follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { endsAt, follows, followsWord, type Rule, wordAt } from '../rule.js';
 
 /** Told in the past: "misted the Salt Harrier". */
 export const verb = (lemmas: string, care: Care, name: string, unless?: Rule['unless']): Rule => ({
@@ -37,6 +37,33 @@ export const bare = (lemma: string, care: Care): Rule => ({
       wordAt(p, t),
     ),
   when: (p, _f, t) => follows(p, t, 'plant', 'place', 'count') || followsWord(p, t, ALL_OF_THEM),
+});
+
+interface Examples {
+  readonly phrasings: readonly string[];
+  readonly mustNot?: readonly string[];
+}
+
+/** "Watering done", "misting round finished": by nothing but its noun. */
+export const roundDone = (nouns: string, care: Care, examples: Examples): Rule => ({
+  name: `${nouns.split('|')[0] ?? ''} done`,
+  kind: 'tend',
+  head: `${nouns} round|rounds? all? done|finished|sorted`,
+  shape: 'object',
+  care,
+  when: (_p, f) => f < 3,
+  ...examples,
+});
+
+/** "Did the watering in the greenhouse", "did my feeding": a round told by its noun. */
+export const didThe = (nouns: string, care: Care, examples: Examples): Rule => ({
+  name: `did the ${nouns.split('|')[0] ?? ''} in <place>`,
+  kind: 'tend',
+  head: `do~past the|some|all|my? ${nouns}`,
+  shape: 'object',
+  care,
+  when: (p, _f, t) => follows(p, t, 'plant', 'place') || endsAt(p, t),
+  ...examples,
 });
 
 /** Words for whatever is cared for. */

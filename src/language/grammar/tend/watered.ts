@@ -1,7 +1,17 @@
 /** Watered: "gave them a drink", "stood in a tray of water", "ran the hose over the cold frame". */
 import type { Piece } from '../../pieces.js';
-import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { ALL_OF_THEM, among, bare, ON_PAPER, turnedOff, verb, WANTING } from './telling.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import {
+  ALL_OF_THEM,
+  among,
+  bare,
+  didThe,
+  ON_PAPER,
+  roundDone,
+  turnedOff,
+  verb,
+  WANTING,
+} from './telling.js';
 
 const aboutPlants = (pieces: readonly Piece[], from: number, to: number): boolean =>
   follows(pieces, to, 'plant', 'place') ||
@@ -80,26 +90,14 @@ export const watered: readonly Rule[] = [
     ],
     mustNot: ['no drop of water for the Salt Harrier', 'needs a drop of water on the Salt Harrier'],
   },
-  {
-    name: 'watering round done',
-    kind: 'tend',
-    head: 'watering round|rounds? all? done|finished|sorted',
-    shape: 'object',
-    care: 'water',
-    when: (_p, f) => f < 3,
+  roundDone('watering', 'water', {
     phrasings: ['watering round done', "that's the watering done"],
     mustNot: ['watering round not done'],
-  },
-  {
-    name: 'did the watering in <place>',
-    kind: 'tend',
-    head: 'do~past the|some|all|my? watering',
-    shape: 'object',
-    care: 'water',
-    when: (p, _f, t) => follows(p, t, 'plant', 'place') || endsAt(p, t),
+  }),
+  didThe('watering', 'water', {
     phrasings: ['did the watering in the greenhouse', 'did the watering this morning'],
     mustNot: ['did the watering can turn up?', 'somebody else does the watering in the greenhouse'],
-  },
+  }),
   {
     name: 'went round <place> with the watering can',
     kind: 'tend',
