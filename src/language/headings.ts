@@ -17,7 +17,9 @@ const isListed = (piece: Piece | undefined): boolean =>
 
 /** A verb of the past that opens the sentence or what stands behind a break, and nothing else before the mark. */
 function isHeading(row: readonly Piece[], mark: number): boolean {
-  const at = PARTICLE.test(wordAt(row, mark - 1)) ? mark - 2 : mark - 1;
+  // "Took today: …".
+  const end = row[mark - 1]?.is === 'when' ? mark - 1 : mark;
+  const at = PARTICLE.test(wordAt(row, end - 1)) ? end - 2 : end - 1;
   const verb = row[at];
   const before = row[at - 1];
   return (

@@ -98,7 +98,9 @@ function behindPreposition(
       piece.quantity.value === 2 &&
       piece.to - piece.from === 1 &&
       pieces.slice(from, at).some(({ is }) => is === 'plant') &&
-      pieces[at + 1]?.is === 'word';
+      pieces[at + 1]?.is === 'word' &&
+      // "Gave Salt Harrier 2 to Edna": that two counts.
+      !/^(?:to|for|with|onto|on|by)$/.test(wordAt(pieces, at + 1));
     if (!LEAD.test(lead) && !two && !carriedFor) continue;
     if (
       lead === 'on' &&

@@ -5,6 +5,7 @@ import { restoreHeard } from './homophones.js';
 import { placeNamesOf } from './places/known.js';
 import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
 import { mediumPiece } from './media.js';
+import { listed } from './lists/listed.js';
 import { findNames } from './names.js';
 import { moneyAt } from './money.js';
 import { normalise } from './normalise.js';
@@ -48,7 +49,7 @@ export function isAmerican(note: Note): boolean {
 export function utteranceOf(note: Note): Utterance {
   const context = note.context ?? {};
   const text = normalise(note.text);
-  const written = tokenise(text);
+  const written = listed(tokenise(text));
   const names = findNames(written, context);
   const inName = new Set<number>();
   for (const { from, to } of names) for (let at = from; at < to; at++) inName.add(at);

@@ -50,7 +50,7 @@ export function findWhens(
       token.glued === false;
     // "The winter garden": a place.
     const placed = /^(?:winter|summer)$/.test(token.text) && /^(?:garden|house)$/.test(next?.text ?? '');
-    if (isName(at) || multiplied || contained || grouped || sized || placed || shared)
+    if (isName(at) || multiplied || contained || grouped || sized || placed || shared || isTaker(tokens, at))
       exclude.push([starts[at] ?? 0, (starts[at] ?? 0) + token.text.length]);
   });
   const finds: FoundWhen[] = [];
@@ -103,6 +103,18 @@ export function findWhens(
   }
   return finds.sort((a, b) => a.from - b.from);
 }
+
+const GIVES = /^(?:gave|give|given|gives|sold|passed|handed|posted|swapped|dropped|went|gone)$/;
+
+/** "Gave 2 to Jan, 3 to April": people, no days. */
+function isTaker(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at];
+  if (!token?.capital || !/^(?:jan|april|may|june|august)$/.test(token.text)) return false;
+  if (/^(?:gave|give|given)$/.test(textAt(tokens, at - 1))) return true;
+  return textAt(tokens, at - 1) === 'to' && tokens.slice(Math.max(0, at - 9), at - 1).some(isGiving);
+}
+
+const isGiving = ({ text }: Token): boolean => GIVES.test(text);
 
 /**
  * A verb's own "in" before a day, which stands in no day ("went in today", "put six in last Sunday", "several weeks
