@@ -66,6 +66,7 @@ function backwards(proposals: readonly Proposal[], row: readonly Piece[]): reado
 
 /** "Watered the greenhouse and …", "moved everything in the porch out and …": of a place, or of all there is. */
 const isOfAll = ({ kind, draft }: Proposal): boolean =>
+  draft.leftOut !== undefined ||
   (kind === 'tend' && draft.place !== undefined) ||
   (/^(?:tend|move)$/.test(kind) && draft.quantity?.whole === 'all' && !draft.pronoun);
 

@@ -25,12 +25,18 @@ const MARKS_OF_SPEECH = new Set(['um', 'er', 'erm', 'uh', 'umm', 'err', 'ah', 'h
 /** Behind a place's "'s" that is a verb ("the propagator's at 20"), not an owner ("the propagator's lid"). */
 const STATE = /^(?:at|been|sitting|showing|reading|up|down|on|hit|dropped|gone|now|hovering|running)$/;
 
-/** "Propagator's at" is "propagator is at", so that the place is found. */
-function placesWithVerb(tokens: readonly Token[]): readonly Token[] {
-  if (!tokens.some(({ text }) => text.endsWith("'s"))) return tokens;
+/** Behind "the other one's", which is as often "one has": how a plant is. */
+const PLIGHT = /^(?:mush|mushy|slime|soup|toast|dead|dying|rotten|mouldy|black|brown|soft|fine|not|still)$/;
+
+/** "Propagator's at" is "propagator is at", so that the place is found; "one's mush" is "one is mush". */
+function withVerbs(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some(({ raw }) => /['’]s$/.test(raw))) return tokens;
   return tokens.flatMap((token, at) => {
-    const noun = token.text.replace(/'s$/, '');
-    if (noun === token.text || !placeNouns.has(noun) || !STATE.test(textAt(tokens, at + 1))) return [token];
+    const next = textAt(tokens, at + 1);
+    if (token.text === 'has' && token.raw !== 'has' && PLIGHT.test(next)) return [{ ...token, text: 'is' }];
+    const owner = token.text.replace(/'s$/, '');
+    const noun = spelling(owner) ?? owner;
+    if (owner === token.text || !placeNouns.has(noun) || !STATE.test(next)) return [token];
     const cut = token.end - 2;
     return [
       { ...token, text: noun, raw: token.raw.slice(0, -2), end: cut },
@@ -91,7 +97,7 @@ export function tokenise(text: string): readonly Token[] {
     else if (raw === '&' || (raw === '+' && !glued)) add('and', 'word');
     else add(raw, 'mark');
   }
-  return placesWithVerb(tokens);
+  return withVerbs(tokens);
 }
 
 /** The text at a place in a row of tokens; empty beyond its ends. */

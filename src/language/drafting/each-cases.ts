@@ -11,6 +11,19 @@ const pottedOf = ({ told }: CountSeen): readonly OpenDraft[] =>
 
 export const eachCases: readonly Case<CountSeen>[] = [
   {
+    // Each in a pot of its own.
+    name: '<plant> potted on, one each',
+    phrasings: ['Salt Harrier and Tallow Bell potted on, one each'],
+    when: ({ told, count, pieces, at, clause }) =>
+      clause.hit?.rule.kind === 'potOn' &&
+      count.value === 1 &&
+      wordAt(pieces, at + 1) === 'each' &&
+      wordAt(pieces, at + 2) !== 'of' &&
+      told.drafts.some(({ plant }) => plant !== undefined) &&
+      told.drafts.every(({ quantity }) => quantity === undefined),
+    does: passOver,
+  },
+  {
     name: '<count> each of <plant> and <plant>',
     phrasings: ['Took three each of Salt Harrier and Tallow Bell'],
     when: ({ told, count, pieces, at }) =>

@@ -3,10 +3,12 @@ import { wordAt } from '../grammar/rule.js';
 import type { Piece, PlantWords } from '../pieces.js';
 import { whichAt } from '../which-batch.js';
 import { deniedCases } from './denied.js';
-import type { LeftOut } from './draft.js';
+import { numberOf } from './count-seen.js';
+import type { LeftOut, OpenDraft } from './draft.js';
 import type { Case, Seen } from './case.js';
 import { excepts, exceptsOfAll } from './except-words.js';
 import { joins } from './one-plant.js';
+import { setPlant } from './plant-cases.js';
 
 type AnySeen = Seen<Piece['is']>;
 
@@ -36,6 +38,41 @@ export const leftOutCases: readonly Case<AnySeen>[] = [
       const { leftOut = [] } = draft;
       const plant: PlantWords = { ...leftOut.at(-1)?.plant, ...(piece.is === 'plant' ? piece.plant : {}) };
       draft.leftOut = [...leftOut.slice(0, -1), { plant }];
+    },
+  },
+  {
+    // All of the others, and of these all but so many.
+    name: 'all except <count> <plant>',
+    phrasings: ['Everything planted out except two Salt Harrier'],
+    when: ({ piece, draft, pieces, at }) =>
+      piece.is === 'plant' &&
+      draft.plant === undefined &&
+      draft.quantity?.allBut !== undefined &&
+      pieces[at - 1]?.is === 'count' &&
+      pieces.slice(0, at).some((other) => other.is === 'count' && other.quantity.whole === 'all'),
+    does: ({ piece, draft, told }) => {
+      if (piece.is !== 'plant' || !draft.quantity) return;
+      const some: OpenDraft = { quantity: draft.quantity };
+      setPlant({ draft: some, piece });
+      draft.leftOut = [{ plant: piece.plant }];
+      draft.quantity = { whole: 'all' };
+      told.drafts.push(some);
+    },
+  },
+  {
+    name: 'all except <count> <plant> and <count> <plant>',
+    phrasings: ['Everything planted out except two Salt Harrier and one Tallow Bell'],
+    when: ({ piece, draft, pieces, at, told }) =>
+      piece.is === 'plant' &&
+      draft.plant === undefined &&
+      draft.quantity?.value !== undefined &&
+      pieces[at - 1]?.is === 'count' &&
+      told.drafts.some(({ leftOut }) => leftOut !== undefined),
+    does: ({ piece, draft, told }) => {
+      if (piece.is !== 'plant') return;
+      setPlant({ draft, piece });
+      draft.quantity = { allBut: numberOf(draft.quantity ?? {}) };
+      for (const all of told.drafts) if (all.leftOut) all.leftOut = [...all.leftOut, { plant: piece.plant }];
     },
   },
   {

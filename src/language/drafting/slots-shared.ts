@@ -27,7 +27,9 @@ export function shareSlots({ drafts, saidWith, ahead }: ToldSoFar): readonly Dra
   for (const slot of SHARED) {
     const [said, again] = saidWith[slot] ?? [];
     if (said === undefined || again !== undefined) continue;
-    if (said !== drafts.length - 1 && slot !== 'when' && !ahead.has(slot)) continue;
+    // "Moved everything to the frame except two Salt Harrier".
+    const ofAll = drafts[said]?.leftOut !== undefined;
+    if (said !== drafts.length - 1 && slot !== 'when' && !ahead.has(slot) && !ofAll) continue;
     const value = drafts[said]?.[slot];
     for (const draft of kept) if (draft[slot] === undefined) (draft as Record<string, unknown>)[slot] = value;
   }
@@ -37,8 +39,11 @@ export function shareSlots({ drafts, saidWith, ahead }: ToldSoFar): readonly Dra
 
 /** "Three Salt Harrier and two Tallow Bell fuchsia cuttings": the crop told last is also that of new names before it. */
 function shareCrop(drafts: readonly Draft[]): void {
-  const { crop, variety } = drafts.at(-1)?.plant ?? {};
-  if (crop === undefined || variety === undefined) return;
+  const last = drafts.at(-1);
+  const { crop, variety } = last?.plant ?? {};
+  // "… and two fuchsia Tallow Bell": that crop came first, and is of the one.
+  const cropFirst = last?.known === true && last.ofCrop === undefined;
+  if (crop === undefined || variety === undefined || cropFirst) return;
   for (const draft of drafts)
     if (draft.plant?.variety !== undefined && draft.plant.crop === undefined && draft.known === false)
       (draft as { plant?: PlantWords }).plant = { ...draft.plant, crop };

@@ -1,8 +1,9 @@
 /** Names told in part: by their initials, by some of their words, by one word that no other name has. */
 import { isEnglish } from '../english.js';
 import { type FoundName, type Name, plain } from './known.js';
-import { isKnown, pluralsOf } from '../lexicon.js';
+import { isKnown, pluralsOf, verbSense } from '../lexicon.js';
 import { whole } from '../phrases.js';
+import { numberAt } from '../numbers.js';
 import type { Token } from '../tokens.js';
 
 /** All that may be meant in part. */
@@ -71,6 +72,19 @@ const OF_TIME = whole`
 
 const ARTICLE = /^(?:a|an|another|the|my|one|this|that)$/;
 
+/** "Potted Tom on", "Tom 4/6": what is done to plants alone, or so many of so many. */
+function isDealtWith(tokens: readonly Token[], at: number): boolean {
+  const [number, stroke] = tokens.slice(at + 1);
+  const before = tokens[at - 1]?.text ?? '';
+  return (
+    /^(?:except|bar|excepting)$/.test(before) ||
+    /^(?:pot|pinch|harden|mist|strike|transplant|prick)$/.test(verbSense(before)?.lemma ?? '') ||
+    (/^(?:move|plant|shift)$/.test(verbSense(before)?.lemma ?? '') &&
+      /^(?:to|into|out|onto|in|on)$/.test(number?.text ?? '')) ||
+    (number?.is === 'number' && /^(?:of|rooted|dead)$|^\/$/.test(stroke?.text ?? ''))
+  );
+}
+
 /** "The Bridies", "kraken": one word that belongs to a single name, and to no everyday talk. */
 function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[] {
   const owners = new Map<string, Name | undefined>();
@@ -87,12 +101,15 @@ function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[
     const part = plain(token.raw.replace(/'s$/i, ''));
     // "Lost a Tom", where *Marmalade Tom* is a variety; without an article or a number it may be a person.
     const isCounted =
-      part.length === 3 && (ARTICLE.test(tokens[at - 1]?.text ?? '') || tokens[at - 1]?.is === 'number');
-    const name = part.length > 3 || isCounted ? owners.get(part) : undefined;
+      part.length === 3 &&
+      (ARTICLE.test(tokens[at - 1]?.text ?? '') || numberAt(tokens, at - 1) !== undefined);
+    const isTended = part.length === 3 && token.capital && isDealtWith(tokens, at);
+    const name = part.length > 3 || isCounted || isTended ? owners.get(part) : undefined;
     if (!name || token.is !== 'word' || OF_TIME.test(part)) return [];
     const capital = token.capital && at > 0 && !/^[.!?]$/.test(tokens[at - 1]?.raw ?? '.');
     const beside = [tokens[at - 1], tokens[at + 1]];
     // Beside another word nobody knows, or another capital, it is part of a name of its own.
+    if (isTended) return [{ from: at, to: at + 1, variety: name.variety, slips: 5 }];
     if (capital ? beside.some((each, n) => each?.capital === true && (n === 1 || at > 1)) : isKnown(part))
       return [];
     if (isCounted && !capital) return [];

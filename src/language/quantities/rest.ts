@@ -38,8 +38,21 @@ function isTheRest(tokens: readonly Token[], at: number, word: string, hasThe: b
   return isBehindDeed && !/^(?:had|got|let|needed|wanted|did|was|were|been|lay|laid)$/.test(before);
 }
 
+const FATE = /^(?:die|rot|root|collapse|snap|wilt|damp)$/;
+const PLIGHT = /^(?:dead|mush|mushy|slime|mouldy|black|rotten|gone|shrivelled|dying)$/;
+
+/** "The other is dead", "the other rotted": one. */
+function isTheOther(tokens: readonly Token[], at: number): boolean {
+  if (textAt(tokens, at) !== 'other' || textAt(tokens, at - 1) !== 'the') return false;
+  const plight = /^(?:is|has|was)$/.test(textAt(tokens, at + 1))
+    ? textAt(tokens, at + 2)
+    : textAt(tokens, at + 1);
+  return PLIGHT.test(plight) || FATE.test(verbSense(plight)?.lemma ?? '');
+}
+
 /** "The remaining four", "other two", "the remaining". */
 function othersCounted(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  if (isTheOther(tokens, at)) return { quantity: { value: 1, besides: true }, to: at + 1 };
   const found = numberAt(tokens, at + 1);
   if (!found)
     return textAt(tokens, at) === 'remaining'

@@ -149,13 +149,16 @@ export const lost: readonly Rule[] = [
     when: (p, f, t) =>
       p[f - 1]?.is === 'count' &&
       (p[f - 2]?.is === 'break' || /^(?:and|but|only|found)$/.test(wordAt(p, f - 2))) &&
-      p.slice(0, f).some((piece) => piece.is === 'word' && LOOKED.test(piece.text)) &&
+      p
+        .slice(0, f)
+        .some((piece) => piece.is === 'word' && (LOOKED.test(piece.text) || piece.text === 'rooted')) &&
       endsAt(p, t),
     unless: (p, _f, t) => /^(?:to|with|on|into|in)$/.test(wordAt(p, t)) || p[t]?.is === 'place',
     phrasings: [
       'checked the Salt Harrier, three had gone so I tossed them',
       'checked the Salt Harrier and three were gone',
       'looked at the Salt Harrier, two gone',
+      '5 Salt Harrier rooted, the other one is gone',
     ],
     mustNot: ['checked the Salt Harrier, three had gone into the greenhouse'],
   },
