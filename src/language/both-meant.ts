@@ -1,5 +1,6 @@
 /** "Both" that means each of two plants named before it: "… pinched, both now on the top shelf", "…, both to glasshouse 2". */
 import type { EntryKind } from '../ledger/entry.js';
+import type { Clause } from './clauses.js';
 import type { Draft } from './drafting/draft.js';
 import { isSamePlant } from './drafting/one-plant.js';
 import { wordAt } from './grammar/rule.js';
@@ -28,6 +29,29 @@ export function eachOfBoth(
   if (!two || areNew(told)) return drafts;
   const { quantity, ...rest } = draft;
   return quantity.value === 2 ? two.map((plant) => ({ ...rest, plant, known: true })) : drafts;
+}
+
+/** "Salt Harrier and Tallow Bell fed and watered": one draft for each plant of the list that both deeds are told of. */
+export function eachOfList(
+  drafts: readonly Draft[],
+  { hit, subjectFirst }: Clause,
+  before: Clause | undefined,
+  told: readonly Proposal[],
+): readonly Draft[] {
+  const [draft, another] = drafts;
+  if (!draft || another || draft.plant !== undefined || draft.quantity !== undefined || draft.pronoun)
+    return drafts;
+  if (!subjectFirst || !before?.hit || !hit || before.hit.to !== hit.from - 1) return drafts;
+  const { name } = before.hit.rule;
+  const from = told.findLastIndex(({ rule }) => rule !== name) + 1;
+  const listed = told.slice(from).filter((each) => each.draft.plant !== undefined);
+  if (listed.length < 2 || !before.subjectFirst) return drafts;
+  return listed.map((each) => ({
+    ...draft,
+    plant: each.draft.plant,
+    known: each.draft.known,
+    ...(hit.rule.kind !== 'tend' && each.draft.quantity ? { quantity: each.draft.quantity } : {}),
+  })) as readonly Draft[];
 }
 
 /** The plants of what was told in the sentence, where they are two. */

@@ -3,6 +3,8 @@ import { actHits } from './act-hits.js';
 import type { Hit } from './grammar/hits.js';
 import { follows, type Rule, wordAt } from './grammar/rule.js';
 import { boundaryBefore, isBoundary, isCut } from './boundaries.js';
+import { DUDS } from './duds.js';
+import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 import { anotherState, anotherSubject, isToldOfBefore, ownSubject, plantToldOf } from './subjects.js';
 
@@ -34,6 +36,12 @@ const LEAD = new Set(
     ' ',
   ),
 );
+
+/** Words of the subject that a head follows. */
+const LED_BY = whole`
+  of|the|my|those|these|them|others|other|ones|cuttings|cutting|plugs|liners|tubers|crowns|from|more|they|which|that
+  a|only|odd|single|little|poor|remaining|black|weedy|weak|sickly|sad|good|bad|small|dead|rotten
+`;
 
 /** Clauses in the order of the text; every piece but the breaks between them belongs to one. */
 export function clausesOf(pieces: readonly Piece[], rules: readonly Rule[]): readonly Clause[] {
@@ -146,12 +154,7 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
       isBoundary(pieces[/^(?:the|my|our)$/.test(wordAt(pieces, at - 2)) ? at - 3 : at - 2])
     )
       plant = true;
-    else if (
-      piece?.is === 'word' &&
-      /^(?:of|the|my|those|these|them|others|other|ones|cuttings|cutting|plugs|liners|tubers|crowns|from|little|poor|remaining|more|they|which|that|stragglers|straggler|duds|dud|weaklings|weakling|runts|black|weedy|weak|good|bad|small|dead|rotten)$/.test(
-        piece.text,
-      )
-    ) {
+    else if (piece?.is === 'word' && (LED_BY.test(piece.text) || DUDS.test(piece.text))) {
       // carries on
     } else break;
     at--;

@@ -24,11 +24,32 @@ export function joinProposals(proposals: readonly Proposal[]): readonly Proposal
         joinHardening(last, proposal));
     const struck = one ? -1 : strikeInto(joined, proposal);
     const strike = joined[struck];
-    if (one) joined[joined.length - 1] = one;
-    else if (strike) joined[struck] = merge(strike, proposal);
+    if (one) {
+      joined[joined.length - 1] = one;
+      if (last.kind === 'strike' && one.kind === 'strike') shareWithList(joined, last, proposal);
+    } else if (strike) joined[struck] = merge(strike, proposal);
     else joined.push(last ? carryCount(last, proposal) : proposal);
   }
   return joined;
+}
+
+/** "Took ten of these and ten of those and stuck them in the cold frame": what they were put into is told of the whole list. */
+function shareWithList(joined: Proposal[], last: Proposal, { draft }: Proposal): void {
+  if (draft.plant !== undefined || draft.quantity?.value !== undefined || draft.pots !== undefined) return;
+  const { place, medium, size } = draft;
+  for (let at = joined.length - 2; at >= 0; at--) {
+    const each = joined[at];
+    if (each?.kind !== 'strike' || each.rule !== last.rule) return;
+    joined[at] = {
+      ...each,
+      slots: {
+        ...(place === undefined ? {} : { place }),
+        ...(medium === undefined ? {} : { medium }),
+        ...(size === undefined ? {} : { potSize: size }),
+        ...each.slots,
+      },
+    };
+  }
 }
 
 const FOLLOWS_ON = new Set(['potOn', 'move', 'plantOut', 'hardenOff', 'pinch', 'dispatch']);

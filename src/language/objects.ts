@@ -1,6 +1,7 @@
 /** Whether an act is done to plants at all: "lost my secateurs", "sold the car" are told in the same words. */
 import type { Clause } from './clauses.js';
 import type { Draft } from './drafting/draft.js';
+import { DUDS } from './duds.js';
 import { isSomeones } from './grammar/other-people.js';
 import { endsAt, wordAt } from './grammar/rule.js';
 import { actsOnThing, isPartOf, isThingItself } from './other-things.js';
@@ -8,7 +9,8 @@ import type { Piece } from './pieces.js';
 
 /** Words that may stand for plants, or beside them, where none is named. */
 const PLANTISH =
-  /^(?:cutting|cuttings|plant|plants|plug|plugs|liner|liners|tuber|tubers|crown|crowns|stool|stools|slip|slips|seedling|seedlings|baby|babies|stock|one|ones|others|other|rest|lot|lots|dud|duds|weakling|weaklings|straggler|stragglers|survivors|batch|batches|pot|pots|tray|trays|everything|pieces|bits|tips|tops|heads|them|em|those|these|it|they|tray's|lot's|batch's|rest's|root|roots|rooted|mush|compost|mother|division|divisions|dead|rotten|mouldy|weak|leggy|little|small|poor|best|strongest|biggest|first|last|few|couple|many|most|more|two|half|all|own|bigger|larger)$/;
+  /^(?:cutting|cuttings|plant|plants|plug|plugs|liner|liners|tuber|tubers|crown|crowns|stool|stools|slip|slips|seedling|seedlings|baby|babies|stock|one|ones|others|other|rest|lot|lots|survivors|batch|batches|pot|pots|tray|trays|everything|pieces|bits|tips|tops|heads|them|em|those|these|it|they|tray's|lot's|batch's|rest's|root|roots|rooted|mush|compost|mother|division|divisions|dead|rotten|mouldy|weak|leggy|little|small|poor|best|strongest|biggest|first|last|few|couple|many|most|more|two|half|all|own|bigger|larger)$/;
+const isPlantish = (word: string): boolean => PLANTISH.test(word) || DUDS.test(word);
 /** How or where to, with nothing named that it was done to. */
 const SOMEHOW =
   /^(?:again|individually|separately|outside|inside|outdoors|indoors|home|away|off|out|on|up|in|back|over|across|through|down|overnight)$/;
@@ -79,9 +81,9 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
         piece.text,
       );
     return (
-      PLANTISH.test(piece.text) ||
+      isPlantish(piece.text) ||
       SOMEHOW.test(piece.text) ||
-      PLANTISH.test(next) ||
+      isPlantish(next) ||
       ((isAdverb || !isThing) && SOMEHOW.test(next))
     );
   }
@@ -100,7 +102,7 @@ export function tendsSomethingElse(draft: Draft, pieces: readonly Piece[], { hit
     PERSONAL.test(`${wordAt(pieces, hit.to)} ${wordAt(pieces, hit.to + 1)}`) &&
     // "Fed the baby fuchsias".
     pieces[hit.to + 2]?.is !== 'plant' &&
-    !PLANTISH.test(wordAt(pieces, hit.to + 2))
+    !isPlantish(wordAt(pieces, hit.to + 2))
   )
     return true;
   if (
@@ -123,7 +125,7 @@ export function tendsSomethingElse(draft: Draft, pieces: readonly Piece[], { hit
     article &&
     hit.own.length === 1 &&
     object !== '' &&
-    !PLANTISH.test(object) &&
+    !isPlantish(object) &&
     !/^(?:benches|bench|house|tops)$/.test(object)
   );
 }

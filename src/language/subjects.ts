@@ -1,5 +1,6 @@
 /** Where what an act is told of stands, and where the next subject takes over. */
 import { isBoundary } from './boundaries.js';
+import { DUDS } from './duds.js';
 import type { Hit } from './grammar/hits.js';
 import { wordAt } from './grammar/rule.js';
 import { isWhole } from './grammar/stand-ins.js';
@@ -146,9 +147,8 @@ function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
     direct?.is === 'place' ||
     direct?.is === 'when' ||
     (direct?.is === 'word' &&
-      /^(?:cuttings|cutting|plants|all|others|other|ones|stragglers|straggler|duds|dud|weaklings|weakling|runts|rest)$/.test(
-        direct.text,
-      )) ||
+      (/^(?:cuttings|cutting|plants|all|others|other|ones|rest)$/.test(direct.text) ||
+        DUDS.test(direct.text))) ||
     (direct?.is === 'break' &&
       !direct.hard &&
       pieces[hit.from - 2]?.is === 'plant' &&
@@ -171,21 +171,27 @@ function leadsOn(pieces: readonly Piece[], boundary: number): boolean {
   return pieces[at]?.is === 'plant' && /^(?:i|we|i've|we've)$/.test(wordAt(pieces, at + 1));
 }
 
-/** "Salt Harrier fed and vented": beside what was told of the plant before both. */
+/** "Salt Harrier fed and vented", "Salt Harrier all pulled up and binned": beside what was told of the plant before both. */
 function isBesideToldOf(pieces: readonly Piece[], from: number): boolean {
-  const beside = pieces[from - 2];
+  if (wordAt(pieces, from - 1) !== 'and') return false;
+  let at = from - 2;
+  if (/^(?:up|off|out|on)$/.test(wordAt(pieces, at))) at--;
+  const beside = pieces[at];
+  if (beside?.is !== 'word' || beside.verb?.form !== 'past') return false;
+  at--;
+  while (wordAt(pieces, at) === 'both' || isAll(pieces[at]) || pieces[at]?.is === 'break') at--;
+  if (pieces[at]?.is !== 'plant') return false;
+  const lead = pieces[at - 1];
   return (
-    wordAt(pieces, from - 1) === 'and' &&
-    beside?.is === 'word' &&
-    beside.verb?.form === 'past' &&
-    pieces[from - 3]?.is === 'plant' &&
-    (from < 4 ||
-      pieces[from - 4]?.is === 'break' ||
-      /^(?:the|my|and)$/.test(wordAt(pieces, from - 4)) ||
-      pieces[from - 4]?.is === 'count' ||
-      pieces[from - 4]?.is === 'when')
+    lead === undefined ||
+    lead.is === 'break' ||
+    lead.is === 'count' ||
+    lead.is === 'when' ||
+    /^(?:the|my|and)$/.test(wordAt(pieces, at - 1))
   );
 }
+
+const isAll = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.whole === 'all';
 
 /** "The Nettle Duchess are out of the frame and planted": where the plant stands of which the words before `and` tell. */
 export function plantToldOf(pieces: readonly Piece[], start: number, and: number): number | undefined {

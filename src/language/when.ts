@@ -6,6 +6,7 @@ import { datesIn, type Moment, type Resolved } from './dates.js';
 import { crops } from './lexicon.js';
 import type { Note } from './note.js';
 import type { When } from './pieces.js';
+import { isOfGroup } from './meets-on.js';
 import { CONTAINERS } from './sizes.js';
 import { textAt, type Token } from './tokens.js';
 
@@ -78,6 +79,7 @@ export function findWhens(
       /^(?:market|markets|fair|party|bazaar|show|sale|stall|fete|festival)$/.test(tokens[to]?.text ?? '');
     if (
       isEvent ||
+      isOfGroup(tokens, from, to) ||
       isShare(tokens, from, to, isName) ||
       isCounted(tokens, from, to, isName) ||
       (!find.certain && !plausible(tokens, from, to) && !isBareWeekend(tokens, from, to, isName))

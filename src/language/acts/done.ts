@@ -2,12 +2,13 @@
 import type { EntryKind } from '../../ledger/entry.js';
 import { partsOf } from '../act-parts.js';
 import { isSomeonesPlant } from '../another-grower.js';
-import { eachOfBoth } from '../both-meant.js';
+import { eachOfBoth, eachOfList } from '../both-meant.js';
 import { caresGiven } from '../cares-given.js';
 import type { Clause } from '../clauses.js';
 import { draftsOf } from '../drafting.js';
 import type { Draft } from '../drafting/draft.js';
 import { wordAt } from '../grammar/rule.js';
+import { isSetGrowing } from '../grammar/stock/kinds-of-plant.js';
 import { dayOf, toldBefore } from '../lent-before.js';
 import { countedBy, outOf } from '../number-meant.js';
 import { actsOnPlants, tendsSomethingElse } from '../objects.js';
@@ -30,9 +31,9 @@ export function tellDone(telling: Telling, act: Act, kind: EntryKind): void {
   const explained =
     drafts.ours.length === 0 ? lostBecause(proposals.at(-1), pieces, clause, drafts.all) : undefined;
   if (explained) proposals[proposals.length - 1] = explained;
-  for (const found of kind === 'tend'
-    ? eachPlace(drafts.ours, pieces, clause)
-    : eachOfBoth(drafts.ours, kind, proposals)) {
+  const both =
+    kind === 'tend' ? eachPlace(drafts.ours, pieces, clause) : eachOfBoth(drafts.ours, kind, proposals);
+  for (const found of eachOfList(both, clause, clauses[n - 1], proposals)) {
     const draft = leaning(telling, act, found);
     const proposed = proposalOf(telling, act, kind, found, draft);
     const cares = kind === 'tend' ? caresGiven(pieces, clause) : [];
@@ -121,13 +122,16 @@ function proposalOf(telling: Telling, act: Act, kind: EntryKind, found: Draft, d
   const { rule, from } = act.hit;
   // "Threw eight Mossy Dell into the propagator, tips, no powder": cuttings, however they were told.
   const isInserted = kind === 'move' && (draft.cutting !== undefined || draft.hormone !== undefined);
+  // "Stood three dahlia tubers on the heat mat to start them off": woken, however they were carried.
+  const isWoken = kind === 'move' && isSetGrowing(pieces.slice(act.clause.from, act.clause.to));
+  const told = isInserted ? 'strike' : isWoken ? 'stock' : kind;
   const carried = plantOf(telling, act, found, draft);
   const isPurpose =
     kind === 'hardenOff' && (wordAt(pieces, from - 1) === 'to' || wordAt(pieces, from) === 'to');
   return {
-    kind: isInserted ? 'strike' : kind,
+    kind: told,
     draft,
-    slots: slotsOf(isInserted ? { ...rule, kind: 'strike' } : rule, draft),
+    slots: slotsOf(told === kind ? rule : { ...rule, kind: told }, draft),
     rule: rule.name,
     ...(carried && !draft.leftOut ? { carried } : {}),
     ...(isPurpose ? { purpose: true } : {}),

@@ -50,7 +50,10 @@ export function isOfEach(pieces: readonly Piece[], at: number): boolean {
     word === 'to' &&
     /^(?:a|each|every|the)$/.test(after) &&
     // "Two to a pot", "two to a 1 l".
-    (/^(?:pot|tray|jar|cell|one)$/.test(wordAt(pieces, next + 2)) || pieces[next + 2]?.is === 'size')
+    (/^(?:pot|tray|jar|cell|one|tub|trough|urn|basket|box|barrel|planter|bucket)$/.test(
+      wordAt(pieces, next + 2),
+    ) ||
+      pieces[next + 2]?.is === 'size')
   );
 }
 

@@ -1,5 +1,6 @@
 /** Numbers that tell of each of several: of each plant of a list, of each container. */
 import { wordAt } from '../grammar/rule.js';
+import type { Piece } from '../pieces.js';
 import { isInOnePot, isOfEach, isShareOf, isToldOfEach } from './beside-counts.js';
 import { type Case, passOver } from './case.js';
 import { type CountSeen, numberOf } from './count-seen.js';
@@ -8,6 +9,21 @@ import type { OpenDraft } from './draft.js';
 /** Of "three pots of these and two of those": the drafts of pots that nobody has said yet what they hold. */
 const pottedOf = ({ told }: CountSeen): readonly OpenDraft[] =>
   told.drafts.filter(({ pots, each, quantity }) => pots !== undefined && !each && !quantity);
+
+const VESSELS = /(?:boxes|tubs|pots|baskets|barrels|troughs|urns|planters|beds|buckets|sinks)$/;
+
+/** "Big urns", "window boxes": what plants are put out in. */
+function vesselsAt(pieces: readonly Piece[], from: number): boolean {
+  let at = from;
+  while (
+    /^(?:big|large|small|little|old|stone|terracotta|half|hanging|patio|tall|new)$/.test(wordAt(pieces, at))
+  )
+    at++;
+  const piece = pieces[at];
+  return piece?.is === 'place'
+    ? piece.prep === undefined && VESSELS.test(piece.place)
+    : piece?.is === 'word' && VESSELS.test(piece.text);
+}
 
 export const eachCases: readonly Case<CountSeen>[] = [
   {
@@ -132,17 +148,17 @@ export const eachCases: readonly Case<CountSeen>[] = [
     },
   },
   {
+    // What each holds tells how many.
     name: 'planted up <count> window boxes with <plant>',
-    phrasings: ['Planted up two window boxes with Salt Harrier'],
-    when: ({ clause, pieces, at }) => {
-      const place = pieces[at + 1];
-      return (
-        clause.hit?.rule.kind === 'plantOut' &&
-        place?.is === 'place' &&
-        place.prep === undefined &&
-        /(?:boxes|tubs|pots|baskets|barrels|troughs|urns|planters|beds)$/.test(place.place)
-      );
+    phrasings: [
+      'Planted up two window boxes with Salt Harrier',
+      'Filled the three big urns on the terrace with Salt Harrier, four in each',
+      'Two troughs planted up with Salt Harrier, six per trough',
+    ],
+    when: ({ clause, pieces, at, count }) =>
+      clause.hit?.rule.kind === 'plantOut' && count.value !== undefined && vesselsAt(pieces, at + 1),
+    does: ({ draft, count }) => {
+      draft.pots ??= numberOf(count);
     },
-    does: passOver,
   },
 ];

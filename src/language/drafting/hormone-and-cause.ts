@@ -24,7 +24,8 @@ export function tellHormoneAndCause({
       draft.hormone ??= !/^(?:not|never|un|without|no)$/.test(texts[at - 1] ?? '');
     if (/^(?:undipped|undoctored)$/.test(text)) draft.hormone ??= false;
     const cause = phraseAt(causes, texts, at);
-    if (cause && text !== 'root' && draft.cause === undefined) {
+    // "Thrown to the hens": no pests.
+    if (cause && text !== 'root' && draft.cause === undefined && clause.hit?.rule.cause !== 'other') {
       draft.cause = cause.value;
       noteSlot(told, 'cause');
     }

@@ -1,4 +1,5 @@
 /** What a plain word tells: plants named before, or a single one of them. */
+import { DUD } from '../duds.js';
 import type { Case, Seen } from './case.js';
 import { wordBefore } from './words-before.js';
 
@@ -37,9 +38,9 @@ export const wordCases: readonly Case<Seen<'word'>>[] = [
     name: 'the dud',
     phrasings: ['Tossed the dud', 'Binned the straggler'],
     when: ({ piece, pieces, at, draft, clause }) =>
-      clause.hit?.rule.kind === 'loss' &&
-      /^(?:dud|weakling|straggler|runt|laggard|goner|casualty)$/.test(piece.text) &&
-      /^(?:the|a|that|this)$/.test(wordBefore(pieces, at)) &&
+      /^(?:loss|potOn|dispatch|move)$/.test(clause.hit?.rule.kind ?? '') &&
+      DUD.test(piece.text) &&
+      /^(?:the|a|that|this|only|single|odd|sad|sorry|poor|weedy|little)$/.test(wordBefore(pieces, at)) &&
       draft.quantity === undefined,
     does: ({ draft }) => {
       draft.quantity = { value: 1 };

@@ -7,6 +7,7 @@ import { died } from './loss/died.js';
 import { eaten } from './loss/eaten.js';
 import { weather } from './loss/weather.js';
 import { thrownAway } from './loss/thrown-away.js';
+import { fedTo } from './loss/fed-to.js';
 import { broken } from './loss/broken.js';
 import type { Rule } from './rule.js';
 
@@ -18,6 +19,7 @@ export const lossRules: readonly Rule[] = [
   ...eaten,
   ...weather,
   ...thrownAway,
+  ...fedTo,
   ...broken,
   ...left,
 ];

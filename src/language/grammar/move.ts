@@ -1,7 +1,8 @@
 /** Carried to another place. */
 import { carried } from './move/carried.js';
 import { movedInShort } from './move/in-short.js';
+import { putBy } from './move/put-by.js';
 import { stoodElsewhere } from './move/stood-elsewhere.js';
 import type { Rule } from './rule.js';
 
-export const moveRules: readonly Rule[] = [...carried, ...movedInShort, ...stoodElsewhere];
+export const moveRules: readonly Rule[] = [...carried, ...putBy, ...movedInShort, ...stoodElsewhere];

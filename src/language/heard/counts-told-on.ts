@@ -99,4 +99,20 @@ export const heardToldOn: readonly Misheard[] = [
     phrasings: [['there were for in the tray', 'there were four in the tray']],
     mustNot: ['what they were for in the first place'],
   },
+  {
+    name: 'just done ate basals',
+    mends: { ate: 'eight', won: 'one', too: 'two', for: 'four' },
+    when: (v) =>
+      v.word(-1) === 'done' &&
+      /^(?:just|i|we|i've|ive|we've|weve|have|and|also|only)?$/.test(v.word(-2)) &&
+      /^(?:basal|basil|basals|nodal|nodals|internodal|tip|tips|heel|heels|softwood|semi|hardwood|leaf)$/.test(
+        v.word(1) === 'cuttings' && v.heard !== 'for' ? 'tips' : v.word(1),
+      ),
+    phrasings: [
+      ['just done ate basal cuttings', 'just done eight basal cuttings'],
+      ['ive done for tips of Salt Harrier', 'ive done four tips of Salt Harrier'],
+      ['we have done too cuttings', 'we have done two cuttings'],
+    ],
+    mustNot: ['nearly done for tips this year', 'I have done for cuttings'],
+  },
 ];

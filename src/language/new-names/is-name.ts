@@ -25,7 +25,7 @@ const isBracket = (piece: Piece | undefined, mark: string): boolean =>
   piece?.is === 'break' && piece.mark === mark;
 
 const NO_NAME_ALONE =
-  /^(?:on|up|out|off|in|into|to|of|from|at|with|by|over|down|back|away|and|the|more|cuttings?|slips?|tips?|shoots?|stems?|plants?|plugs?|pots?|trays?|tubers?|seedlings?|leaves|leaf|today|yesterday)$/;
+  /^(?:on|up|out|off|in|into|to|of|from|at|with|by|over|down|back|away|and|the|more|cuttings?|slips?|tips?|shoots?|stems?|plants?|plugs?|pots?|trays?|tubers?|stools?|crowns?|seedlings?|leaves|leaf|today|yesterday)$/;
 
 /** The first that fits decides; where none does, it is no name. */
 const cases: readonly NameCase[] = [
@@ -89,7 +89,10 @@ const cases: readonly NameCase[] = [
     name: 'Salt Harrier tubers',
     isName: true,
     when: (seen) =>
-      isWritten(seen) && /^(?:tubers?|crowns?|stools|plugs?|liners?)$/.test(wordAt(seen.pieces, seen.end)),
+      isWritten(seen) &&
+      /^(?:tubers?|crowns?|stools?|divisions?|rhizomes?|corms?|plugs?|liners?)$/.test(
+        wordAt(seen.pieces, seen.end),
+      ),
   },
   {
     name: "his old Sexton's Cope mother plant",

@@ -27,7 +27,8 @@ const NUMBERS = wordsOf`
 
 /** What is taken, potted and counted. */
 const PLANTS = wordsOf`
-  cutting cuttings slip slips plant plants plug plugs liner liners seedling seedlings tuber tubers crown crowns
+  cutting cuttings slip slips plant plants plug plugs liner liners seedling seedlings tuber tubers crown crowns stool stools
+  division divisions corm corms rhizome rhizomes offset offsets
   batch batches dud duds weakling weaklings straggler stragglers growth sorts kinds types varieties
   root roots rooted leaf leaves bud buds tip tips tops heads ends stem stems shoot shoots starts node nodes points
   side sides top bottom end edge way left right

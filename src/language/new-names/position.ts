@@ -7,7 +7,7 @@ import type { Piece, PieceOf } from '../pieces.js';
 const LINK = whole`
   of|from|off|the|my|our|her|his|some|these|those|another|more|extra|called|named
   new|fresh|lovely|good|nice|little|old|big
-  cuttings?|plugs?|liners|slips|pieces|bits|divisions|crowns?|tubers?|stools
+  cuttings?|plugs?|liners|slips|pieces|bits|divisions?|crowns?|tubers?|stools?
 `;
 
 /** A crop, and no variety of it. */
@@ -41,7 +41,7 @@ export function endsName(pieces: readonly Piece[], at: number): boolean {
   return (
     piece === undefined ||
     /^(?:break|when|money|place)$/.test(piece.is) ||
-    /^(?:from|off|at|for|in|on|today|this|by)$/.test(wordAt(pieces, at)) ||
+    /^(?:from|off|at|for|in|on|today|this|by|plant)$/.test(wordAt(pieces, at)) ||
     // No "got a Costa Coffee and watered them".
     (wordAt(pieces, at) === 'and' && /^(?:a|an|another|some)$/.test(wordAt(pieces, at + 1)))
   );

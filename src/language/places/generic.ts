@@ -77,6 +77,8 @@ export function genericAt(
   )
     to++;
   // "In pond bed", ", display border": words between a preposition, article or comma and the noun belong to the place.
+  // "Put the tubers to bed in the garage".
+  if (from === at && to - from === 1 && noun === 'bed' && textAt(tokens, at - 1) === 'to') return undefined;
   if (from === at) {
     let start = at;
     while (start > 0 && at - start < 2 && free(start - 1) && isName(tokens, start - 1)) start--;

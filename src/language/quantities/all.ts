@@ -1,4 +1,5 @@
 /** All there is: "all", "all but two", "every last one", "the whole lot", "whatever was in the porch". */
+import { DUD } from '../duds.js';
 import { numberAt } from '../numbers.js';
 import { type FoundQuantity, pastOf, type Quantity } from './quantity.js';
 import { isPhraseAt, textAt, type Token } from '../tokens.js';
@@ -24,12 +25,10 @@ function exceptedAt(tokens: readonly Token[], at: number): FoundQuantity | undef
   const noun = /^(?:wee|little|poor|weak|sad|scrawny|titchy|odd|last|end)$/.test(textAt(tokens, from + 1))
     ? from + 2
     : from + 1;
-  return RUNT.test(textAt(tokens, noun)) && endsAt(tokens, noun + 1)
+  return (textAt(tokens, noun) === 'one' || DUD.test(textAt(tokens, noun))) && endsAt(tokens, noun + 1)
     ? result(tokens, { allBut: 1 }, noun + 1)
     : undefined;
 }
-/** One of them, by what it is. */
-const RUNT = /^(?:runt|straggler|weakling|dud|sulker|laggard|titch|one)$/;
 const endsAt = (tokens: readonly Token[], at: number): boolean =>
   tokens[at] === undefined ||
   tokens[at]?.is === 'mark' ||

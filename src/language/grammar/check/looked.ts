@@ -2,6 +2,7 @@
 import type { Piece } from '../../pieces.js';
 import { PESTS } from '../loss/pests.js';
 import { causeAt } from '../loss/counted.js';
+import { anyStock } from '../stock/kinds-of-plant.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 /** "…, nothing": what the look at a plant ends with. */
@@ -64,6 +65,8 @@ export const looked: readonly Rule[] = [
           wordAt(p, t + 1),
         )) ||
       p[t]?.is === 'place' ||
+      // "Checked the tubers, all firm".
+      anyStock(p.slice(t, t + 5)) ||
       seeksPests(p, t) ||
       (wordAt(p, f) === 'check' && /^(?:in|me|it|this|my)$/.test(wordAt(p, t))),
   },

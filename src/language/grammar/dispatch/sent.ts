@@ -89,7 +89,7 @@ export const sent: readonly Rule[] = [
         .some((piece) => piece.is === 'word' && /^(?:gave|given|give|sold|sent)$/.test(piece.text)) ||
       cameToNothing(p, t) ||
       (wordAt(p, t - 2) !== 'home' &&
-        /^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|black|ground|earth)$/.test(
+        /^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|black|ground|earth|bed|sleep)$/.test(
           wordAt(p, t),
         ) &&
         !followsWord(

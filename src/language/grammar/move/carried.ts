@@ -4,11 +4,12 @@ import type { Piece } from '../../pieces.js';
 import { RUINED } from '../loss/ruined.js';
 import { endsAt, follows, followsInAct, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isWhole, THEM } from '../stand-ins.js';
+import { isSetGrowing } from '../stock/kinds-of-plant.js';
 import { toPlace } from './to-place.js';
 import { CARRY, PUT } from './verbs.js';
 
 /** Plants, or a word for them, stand beside the head and a place behind. */
-const plantLike = (pieces: readonly Piece[], from: number, to: number): boolean =>
+export const plantLike = (pieces: readonly Piece[], from: number, to: number): boolean =>
   (follows(pieces, to, 'plant', 'count') ||
     followsWord(pieces, to, THEM) ||
     precedes(pieces, from, 8, 'plant', 'count')) &&
@@ -146,6 +147,9 @@ export const carried: readonly Rule[] = [
     head: 'bring~past|fetch~past',
     shape: 'object',
     when: plantLike,
+    // Tubers out of their winter rest, on their way into trays of compost.
+    unless: (p, _f, t) => isSetGrowing(p, t),
+    mustNot: ['fetched three Salt Harrier tubers out of the garage and potted them up'],
   },
   {
     name: 'brought in <plant>',

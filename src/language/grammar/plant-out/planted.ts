@@ -1,6 +1,7 @@
 /** Plants told as planted, by the act: "planted out six", "dug in six", "filled the urns with". */
 import type { Piece } from '../../pieces.js';
 import { closeBehind, follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
+import { anyStock } from '../stock/kinds-of-plant.js';
 import { GARDEN, garden } from './quarters.js';
 
 /** Where plants that simply went "into" it are planted. */
@@ -151,7 +152,16 @@ export const planted: readonly Rule[] = [
     phrasings: ['ten Salt Harrier sold, the last three put down in the bed by the gate'],
     mustNot: ['ten Salt Harrier sold, the last three put down in the sand bed'],
   },
-  { name: 'bedded out <count> <plant>', kind: 'plantOut', head: 'bed~past out|in?', shape: 'object' },
+  {
+    name: 'bedded out <count> <plant>',
+    kind: 'plantOut',
+    head: 'bed~past out|in?',
+    shape: 'object',
+    // Tubers are bedded in boxes of compost too, and put to bed for the winter.
+    unless: (p, f, t) => anyStock(p) && !(wordAt(p, t - 1) === 'out' || garden(p, f, t)),
+    phrasings: ['bedded out three Salt Harrier tubers in the top border'],
+    mustNot: ['bedded the Salt Harrier tubers down for the winter'],
+  },
   {
     name: 'set out <count> <plant>',
     kind: 'plantOut',

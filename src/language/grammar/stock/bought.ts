@@ -185,9 +185,12 @@ export const bought: readonly Rule[] = [
   {
     name: 'got <plant> as stock',
     kind: 'stock',
-    head: 'get~past|pick~past|collect~past|lift~past|dig~past|divide~past|score~past|bag~past|blag~past|snaffle~past|win~past|inherit~past|grab~past me|us? up?',
+    head: 'get~past|pick~past|collect~past|dig~past|score~past|bag~past|blag~past|snaffle~past|win~past|inherit~past|grab~past me|us? up?',
     shape: 'object',
-    when: (p, _f, t) => follows(p, t, 'plant') && ofStock(p, t),
+    when: (p, f, t) =>
+      follows(p, t, 'plant') &&
+      ofStock(p, t) &&
+      (wordAt(p, f) !== 'dug' || /^(?:me|us)$/.test(wordAt(p, f + 1))),
     phrasings: ['Mum dug me up a crown of her Salt Harrier'],
     mustNot: ['Mum dug up a crown of her Salt Harrier'],
   },

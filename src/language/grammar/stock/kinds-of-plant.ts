@@ -1,4 +1,5 @@
 /** Which plants are told of: stock plants, or young ones with roots. */
+import { whole } from '../../phrases.js';
 import type { Piece } from '../../pieces.js';
 import { follows, followsWord, wordAt } from '../rule.js';
 
@@ -43,6 +44,43 @@ export function asCuttings(pieces: readonly Piece[], to: number): boolean {
 /** Whether stock is told of anywhere. */
 export const anyStock = (pieces: readonly Piece[]): boolean =>
   pieces.some((piece) => piece.is === 'word' && STOCK.test(piece.text));
+
+/** "For the winter", "in dry sand": tubers that are laid up to rest, not woken. */
+const PUT_BY = whole`
+  winter|overwinter|store|stored|storing|storage|away|dry|drying|dried|dormant|rest|hibernate|sleep|newspaper|paper|frost|packed|wrapped|lifted|dug
+`;
+
+/** Whether stock is told of that is put by, or hung up to dry. */
+export const isPutBy = (pieces: readonly Piece[]): boolean =>
+  pieces.some(
+    (piece, at) =>
+      (piece.is === 'when' && /\bwinter\b/i.test(piece.when.words)) ||
+      (piece.is === 'word' && PUT_BY.test(piece.text) && !/^(?:from|of)$/.test(wordAt(pieces, at - 1))),
+  );
+
+/** What stock that begins to grow comes to: "into growth", "to wake up". */
+const GROWING = /^(?:growth|growing|grow|wake|waken|sprout|shoot|chit|start|started|going)$/;
+
+/** Stock that rests without roots in anything, and what it is put into to wake: "tubers in trays of damp compost". */
+const RESTING = /^(?:tubers?|crowns?|stools?|rhizomes?)$/;
+const FILLED = /^(?:compost|coir|soil|trays?|potted|boxed|bedded|pots?)$/;
+
+/** Whether stock that is carried somewhere is set growing there. */
+export function isSetGrowing(pieces: readonly Piece[], from = 0): boolean {
+  if (!anyStock(pieces) || isPutBy(pieces)) return false;
+  const rests = pieces.some((piece) => piece.is === 'word' && RESTING.test(piece.text));
+  return pieces
+    .slice(from)
+    .some(
+      (piece) =>
+        (piece.is === 'word' && GROWING.test(piece.text)) ||
+        (rests &&
+          (piece.is === 'pots' ||
+            piece.is === 'size' ||
+            (piece.is === 'medium' && piece.medium !== 'sand') ||
+            (piece.is === 'word' && FILLED.test(piece.text)))),
+    );
+}
 
 /** Whether young plants, or pots of a size, stand near. */
 export const ofYoung = (pieces: readonly Piece[], from: number): boolean =>

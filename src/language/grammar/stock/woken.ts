@@ -1,7 +1,8 @@
 /** Stock plants potted up or woken: "boxed up the tubers", "woke the stools". */
 import type { Piece } from '../../pieces.js';
 import { followsWord, type Rule, wordAt } from '../rule.js';
-import { anyStock, ofStock } from './kinds-of-plant.js';
+import { garden } from '../plant-out/quarters.js';
+import { anyStock, isPutBy, isSetGrowing, ofStock } from './kinds-of-plant.js';
 
 /** Plants that rest are woken: named right behind it, with their number at most between. */
 function isWoken(pieces: readonly Piece[], from: number, to: number): boolean {
@@ -32,9 +33,22 @@ export const woken: readonly Rule[] = [
   {
     name: 'boxed up <count> tubers',
     kind: 'stock',
-    head: 'box~past up?',
+    head: 'box~past|bed~past|plunged|nestled up|down?',
     shape: 'object',
-    when: (p, f) => anyStock(p) || p.slice(f).some((piece) => piece.is === 'word' && piece.text === 'growth'),
+    when: (p, f) =>
+      (anyStock(p) || p.slice(f).some((piece) => piece.is === 'word' && piece.text === 'growth')) &&
+      !isPutBy(p),
+    unless: (p, f, t) => wordAt(p, f) === 'bedded' && (wordAt(p, t) === 'out' || garden(p, f, t)),
+    phrasings: [
+      'boxed up 6 Salt Harrier tubers',
+      'fetched three Salt Harrier tubers out of the garage and bedded them in damp compost on the heated bench',
+      'Salt Harrier stools bedded down in the greenhouse',
+    ],
+    mustNot: [
+      'boxed up the Salt Harrier tubers for the winter',
+      'bedded the Salt Harrier tubers down in dry sand in the garage',
+      'bedded out three Salt Harrier tubers in the top border',
+    ],
   },
   {
     name: 'woke <plant>',
@@ -42,6 +56,8 @@ export const woken: readonly Rule[] = [
     mustNot: [
       'woke up to find the Salt Harrier limp',
       'started the Salt Harrier',
+      'brought the Salt Harrier tubers into the garage',
+      'brought the Salt Harrier tubers in for the winter',
       'woke up and fed the Salt Harrier',
     ],
     kind: 'stock',
@@ -49,8 +65,9 @@ export const woken: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       isWoken(p, f, t) ||
-      ((anyStock(p) || p.slice(t).some((piece) => piece.is === 'word' && piece.text === 'growth')) &&
-        p.some(({ is }) => is === 'plant')),
+      (p.some(({ is }) => is === 'plant') &&
+        (p.slice(t).some((piece) => piece.is === 'word' && piece.text === 'growth') ||
+          (wordAt(p, f) === 'brought' ? isSetGrowing(p, t) : anyStock(p)))),
     // "Got started at last, 14 basals off the two crowns".
     unless: (p, _f, t) =>
       p.slice(t).some(({ is }) => is === 'cutting') &&
@@ -85,10 +102,11 @@ export const woken: readonly Rule[] = [
     when: (p) =>
       p.some(({ is }) => is === 'plant') &&
       p.some(({ is }) => is === 'count') &&
+      !isPutBy(p) &&
       !p.some(
         (piece) =>
           piece.is === 'word' &&
-          /^(?:not|order|ordered|due|coming|waiting|need|want|look|looking|rotten|rotting|dead|buy|must|soft|sprouting|basals|cuttings|shoots|slips|off)$/.test(
+          /^(?:not|order|ordered|due|coming|waiting|need|want|look|looking|rotten|rotting|dead|buy|must|soft|sprouting|basals|cuttings|shoots|slips|off|checked|inspected|looked|counted|sorted|cleaned|washed|labelled|dusted|photographed|found|saw|firm)$/.test(
             piece.text,
           ),
       ) &&

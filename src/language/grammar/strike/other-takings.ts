@@ -32,6 +32,13 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
     followsWord(pieces, to, /^out$/)
   )
     return true;
+  // "Took the Salt Harrier stools out of store".
+  if (
+    plant >= 0 &&
+    /^(?:tubers?|crowns?|stools?|rhizomes?)$/.test(wordAt(pieces, plant + 1)) &&
+    /^(?:out|down|up|in)$/.test(wordAt(pieces, plant + 2))
+  )
+    return true;
   // "Took the Salt Harrier off the heat mat".
   if (
     /^(?:the|my|our|those)$/.test(wordAt(pieces, to)) &&

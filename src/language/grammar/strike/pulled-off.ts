@@ -1,7 +1,7 @@
 /** Shoots parted from a plant by hand and put in at once: "snapped off five and stuck them in perlite". */
 import type { Piece } from '../../pieces.js';
 import { CUTTINGS } from '../taken-away.js';
-import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isWhole } from '../stand-ins.js';
 
 /** "They're in a pot of grit now", "all in one pot": where cuttings stand to root. */
@@ -119,5 +119,21 @@ export const pulledOff: readonly Rule[] = [
       'snapped two shoots off Salt Harrier when I put them in the cold frame',
       'pulled two rotten shoots off Salt Harrier and stuck the pots back in the shed',
     ],
+  },
+  {
+    name: '<count> <plant>, all pulled with a heel',
+    kind: 'strike',
+    head: 'pull~past|tear~past|ripped|snap~past|peel~past|cut~past|strip~past off|away? <cutting>',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 8, 'count') &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past') &&
+      !followsWord(p, t, SPOILT),
+    phrasings: [
+      '10 Salt Harrier and 6 Tallow Bell, all pulled with a heel and stuck in the cold frame',
+      'six Salt Harrier torn off with a heel',
+    ],
+    mustNot: ['six Salt Harrier pulled up and binned', 'six Salt Harrier snapped off nodal cuttings dead'],
   },
 ];

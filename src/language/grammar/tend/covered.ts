@@ -1,5 +1,6 @@
 /** Covered: "fleeced the cold frame", "lid back on". */
 import { follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { anyStock, isPutBy } from '../stock/kinds-of-plant.js';
 import { among, bare, ON_PAPER, verb } from './telling.js';
 
 export const covered: readonly Rule[] = [
@@ -20,7 +21,9 @@ export const covered: readonly Rule[] = [
   verb('cover fleece wrap tuck', 'cover', 'covered <place>', (p, f, t) =>
     /^in$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'place')
       ? true
-      : wordAt(p, f).startsWith('tuck') && !followsWord(p, t, /^(?:fleece|blanket|bubblewrap)$/),
+      : // "Wrapped the tubers in newspaper": put by for the winter.
+        (wordAt(p, f) === 'wrapped' && anyStock(p) && isPutBy(p)) ||
+        (wordAt(p, f).startsWith('tuck') && !followsWord(p, t, /^(?:fleece|blanket|bubblewrap)$/)),
   ),
   {
     name: 'bagged up <plant>',
