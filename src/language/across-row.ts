@@ -7,7 +7,7 @@ import type { Proposal } from './proposal.js';
 
 /** The proposals of a row, each with what the row as a whole says of it. */
 export function acrossTheRow(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
-  return placedBoth(visited(backwards(dated(proposals, row), row), row), row);
+  return placedBoth(visited(backwards(ofOneDay(dated(proposals, row), row), row), row), row);
 }
 
 /** What is set above a telling that comes late ("late entry:", "backlog:", "from the diary:"). */
@@ -36,6 +36,18 @@ function dated(proposals: readonly Proposal[], row: readonly Piece[]): readonly 
   return proposals.map((proposal) =>
     proposal.draft.when === undefined ? { ...proposal, draft: { ...proposal.draft, when } } : proposal,
   );
+}
+
+/** "Potted on seven on Saturday and the other two were mush": what the others came to was seen as these were done. */
+function ofOneDay(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
+  if (row.some((_, at) => /^(?:have|has|since|now|still|later)$/.test(wordAt(row, at)))) return proposals;
+  return proposals.map((proposal, n) => {
+    const { kind, draft } = proposal;
+    const isOfOthers = draft.quantity?.besides === true || draft.quantity?.whole === 'rest';
+    const when = proposals[n - 1]?.draft.when;
+    const isOneDay = kind === 'loss' && isOfOthers && !draft.plant && !draft.when && when?.past !== undefined;
+    return isOneDay ? { ...proposal, draft: { ...draft, when } } : proposal;
+  });
 }
 
 const CAME = new Set(['stock', 'receive', 'dispatch']);

@@ -1,7 +1,7 @@
 /** The acts that a row of pieces tells of: its clauses, their moods, and what each names or carries over. */
 import { acrossTheRow } from './across-row.js';
 import { tellDone } from './acts/done.js';
-import { tellElidedLooks, tellsLook, tellUnrooted } from './acts/looks.js';
+import { tellElided, tellsLook, tellUnrooted } from './acts/looks.js';
 import type { Act, Telling } from './acts/telling.js';
 import { clausesOf } from './clauses.js';
 import { isSupposed } from './conditions.js';
@@ -70,7 +70,7 @@ function tell(telling: Telling, act: Act): void {
   else if (mood === 'done') {
     if (tellsLook(telling, act)) return;
     tellDone(telling, act, kind);
-    tellElidedLooks(telling, act);
+    tellElided(telling, act);
   } else if (mood === 'denied' && kind === 'check' && sense !== 'look') tellUnrooted(telling, act);
   else {
     // "Wanted to check the Salt Harrier, found roots on three", "meant to take ten Ember Fox but took six": theirs.

@@ -117,7 +117,7 @@ const ADVERB =
 
 /** Who may well have done it for the grower. */
 const HOUSEHOLD =
-  /^(?:mum|mam|mom|dad|mother|father|wife|husband|partner|daughter|son|she|he|they|nan|gran|granny|grandma|grandad|lads?|girls?|boys?|someone|somebody)$/;
+  /^(?:mum|mam|mom|dad|mother|father|wife|husband|partner|daughter|son|she|he|they|nan|gran|granny|grandma|grandad|lads?|girls?|boys?|kids|grandkids|children|someone|somebody)$/;
 
 /** "Bill next door has rooted nine of his Salt Harrier": done by somebody, with what is theirs; no "… for me". */
 function isByAnother(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {

@@ -9,6 +9,7 @@ const GIFTS: ReadonlyMap<string, Care> = new Map([
   ...each('feed', 'feed feeding seaweed tomorite comfrey'),
   ...each('mist', 'mist misting spray spritz spritzing squirt'),
   ...each('vent', 'air airing breather'),
+  ...each('shade', 'shade shading'),
 ]);
 
 function each(care: Care, nouns: string): readonly (readonly [string, Care])[] {

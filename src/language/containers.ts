@@ -1,6 +1,7 @@
 /** Containers and what each holds: "three pots of five", "four pots, two per pot", "two trays of 24", "2 9cm pots". */
 import { countApart } from './containers/apart.js';
 import { countHeld } from './containers/held.js';
+import { countSame } from './containers/same-as-before.js';
 import { type Opening, openingAt } from './containers/opening.js';
 import { countAt, eachAt, isContainer, type Joined, perContainer } from './containers/per-container.js';
 import { timesAt } from './containers/times.js';
@@ -24,7 +25,7 @@ export function joinContainers(pieces: readonly Piece[]): readonly Piece[] {
       at++;
     }
   }
-  return countApart(countHeld(joined));
+  return countSame(countApart(countHeld(joined)));
 }
 
 /** So many containers, told by a word for them or by their size, with what each holds. */

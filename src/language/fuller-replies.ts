@@ -3,7 +3,7 @@ import type { EntryKind } from '../ledger/entry.js';
 import { proposeAnswer } from './answer-proposal.js';
 import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
-import { elidedLooks } from './elided.js';
+import { plantsWithNumber } from './elided.js';
 import { findHits } from './grammar/hits.js';
 import { rules } from './grammar/rules.js';
 import type { Note } from './note.js';
@@ -41,7 +41,7 @@ export function fullerReply(
 function ofPlants(kind: EntryKind, pieces: readonly Piece[]): readonly Proposal[] {
   if (kind !== 'check' && !DONE.test(kind)) return [];
   const row = pieces.filter((piece, at) => piece.is !== 'break' || pieces[at - 1]?.is !== 'plant');
-  return elidedLooks(row, 0, row.length).map((draft) => ({
+  return plantsWithNumber(row, 0, row.length).map((draft) => ({
     kind,
     draft,
     slots: {},

@@ -1,5 +1,6 @@
 /** Puts right what dictation writes for a number or a verb, only where the neighbours leave no other sense. */
 import { heardCounts } from './heard/counts.js';
+import { heardSpokenOf } from './heard/counts-spoken-of.js';
 import { heardToldOn } from './heard/counts-told-on.js';
 import { heardNumbers } from './heard/numbers.js';
 import type { Misheard } from './heard/record.js';
@@ -16,6 +17,7 @@ export const misheard: readonly Misheard[] = [
   ...thumbed,
   ...heardWords,
   ...heardToldOn,
+  ...heardSpokenOf,
   ...heardCounts,
 ];
 

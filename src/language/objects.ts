@@ -73,6 +73,7 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     if (at > from && PREPOSITION.test(piece.text) && draft.quantity !== undefined) return true;
     if (FUNCTION.test(piece.text)) continue;
     if (hit.rule.kind === 'dispatch' && pieces[at + 1]?.is === 'count' && endsAt(pieces, at + 2)) return true;
+    if (hit.rule.kind === 'dispatch' && givesSome(pieces, at + 1, to)) return true;
     const next = wordAt(pieces, at + 1);
     // "Snapped two clean off"; no "moved the car off the drive", "took two sausages off the table".
     const isThing = /^(?:the|my|our|a|an)$/.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'count';
@@ -88,6 +89,23 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     );
   }
   return true;
+}
+
+/** "Gave Piet two of the good ones": a number behind whoever had them, and a word for plants that ends it. */
+function givesSome(pieces: readonly Piece[], from: number, to: number): boolean {
+  const count = pieces.findIndex((piece, at) => at >= from && piece.is === 'count');
+  if (count < from || count > from + 2) return false;
+  let end = count + 1;
+  while (
+    end < to &&
+    pieces[end]?.is === 'word' &&
+    (wordAt(pieces, end) === 'of' || !PREPOSITION.test(wordAt(pieces, end))) &&
+    !endsAt(pieces, end)
+  )
+    end++;
+  return /^(?:ones|uns|plants|plugs|liners|cuttings|seedlings|tubers|best|strongest|biggest|largest|spares|others)$/.test(
+    wordAt(pieces, end - 1),
+  );
 }
 
 /** What a grower has besides plants. */
@@ -131,7 +149,7 @@ export function tendsSomethingElse(draft: Draft, pieces: readonly Piece[], { hit
 }
 
 /** "Potted on six of Edna's fuchsias for her", "watered Edna's greenhouse while she's away". */
-function doneForOthers(pieces: readonly Piece[], { from, to }: Clause): boolean {
+function doneForOthers(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {
   const own = pieces.slice(from, to);
   const theirs = own.some(
     ({ is }, at) => (is === 'plant' || is === 'place') && isSomeones(wordAt(own, at - 1)),
@@ -143,7 +161,9 @@ function doneForOthers(pieces: readonly Piece[], { from, to }: Clause): boolean 
         (wordAt(own, at) === 'for' &&
           /^(?:her|him|them)$/.test(wordAt(own, at + 1)) &&
           own[at + 2]?.is !== 'plant') ||
-        (/^(?:while|whilst)$/.test(wordAt(own, at)) &&
+        // "Nicked six off Olwen's Salt Harrier while she saw to the tea": for ourselves.
+        (hit?.rule.kind !== 'strike' &&
+          /^(?:while|whilst)$/.test(wordAt(own, at)) &&
           /^(?:she|he|they)(?:'s|'re)?$/.test(wordAt(own, at + 1))),
     )
   );

@@ -2,6 +2,7 @@
 import { firstDay } from '../calendar/span.js';
 import { wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
+import { plantsWithNumber } from './elided.js';
 import { plantToldOf } from './joining/plant-of.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece, When } from './pieces.js';
@@ -17,8 +18,10 @@ const WEEKDAY = /^(?:on )?(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*$/i;
 
 /** The act again with the new number and day; undefined where the sentence says anything else. */
 export function onceMore(last: Proposal | undefined, { pieces, asked }: Sentence): Proposal | undefined {
-  if (!last || asked || !GOES_ON.test(last.kind) || last.draft.quantity?.value === undefined)
-    return undefined;
+  if (!last || asked) return undefined;
+  const likewise = numberAlone(last, pieces);
+  if (likewise) return likewise;
+  if (!GOES_ON.test(last.kind) || last.draft.quantity?.value === undefined) return undefined;
   const isAlone = pieces.every(
     (piece) =>
       /^(?:count|when|break|pots|size|medium|cutting|place|plant)$/.test(piece.is) ||
@@ -42,6 +45,16 @@ export function onceMore(last: Proposal | undefined, { pieces, asked }: Sentence
     },
     carried: plant,
   };
+}
+
+/** "Three rooted. Tallow Bell all of them": a plant and its number, and no word more. */
+function numberAlone({ kind, rule, draft }: Proposal, pieces: readonly Piece[]): Proposal | undefined {
+  if (!/^(?:check|strike|loss|potOn|pinch|plantOut)$/.test(kind) || !draft.plant) return undefined;
+  const [told, another] = plantsWithNumber(pieces, 0, pieces.length);
+  const { value, whole } = told?.quantity ?? {};
+  if (!told || another || (kind !== 'check' && !value && (whole !== 'all' || kind === 'strike')))
+    return undefined;
+  return { kind, rule, draft: { ...told, ...(draft.when ? { when: draft.when } : {}) }, slots: {} };
 }
 
 /** "Also 5 trays of Tallow Bell": the same with another plant. */

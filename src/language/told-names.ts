@@ -53,6 +53,10 @@ export function namedNames(
       /^(?:called|named|labelled|labeled|calls|christened|titled)$/.test(textAt(tokens, at)) ||
       (/^(?:is|was)$/.test(textAt(tokens, at)) && textAt(tokens, at - 1) === 'name') ||
       /^name's$/.test(textAt(tokens, at)) ||
+      // "A salvia we call Harbour Gossip", "known as Harbour Gossip".
+      (tokens[at + 1]?.capital === true &&
+        (/^(?:we|i|they|people|all) call$/.test(`${textAt(tokens, at - 1)} ${textAt(tokens, at)}`) ||
+          /^(?:known|sold|listed|labelled) as$/.test(`${textAt(tokens, at - 1)} ${textAt(tokens, at)}`))) ||
       (textAt(tokens, at) === 'of' && textAt(tokens, at - 1) === 'name' && textAt(tokens, at - 3) === 'by') ||
       // "With the name Wolkenherd", but "with the name rubbed off".
       (textAt(tokens, at) === 'name' &&

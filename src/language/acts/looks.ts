@@ -1,7 +1,7 @@
 /** Looks told before what they found, looks without their verb, and roots that are not there. */
 import type { Clause } from '../clauses.js';
 import { draftsOf } from '../drafting.js';
-import { elidedLooks } from '../elided.js';
+import { plantsWithNumber } from '../elided.js';
 import { wordAt } from '../grammar/rule.js';
 import { lookBefore } from '../number-meant.js';
 import type { Piece } from '../pieces.js';
@@ -61,15 +61,18 @@ function isWhyLost(pieces: readonly Piece[], { from, hit }: Clause, before: Prop
   );
 }
 
-/** "Checked the Salt Harrier, three rooted, Tallow Bell five": the same look at another plant. */
-export function tellElidedLooks(telling: Telling, act: Act): void {
+/** "Checked the Salt Harrier, three rooted, Tallow Bell five", "Salt Harrier 2 dead, Tallow Bell all of them": the same of another plant. */
+export function tellElided(telling: Telling, act: Act): void {
   const { pieces, proposals } = telling;
-  const look = proposals.findLast(({ kind }) => kind === 'check');
-  if (!look) return;
-  const { when } = look.draft;
-  for (const found of elidedLooks(pieces, act.clause.to, endOf(telling, act))) {
+  const { kind, shape } = act.hit.rule;
+  const isLoss = kind === 'loss' && shape === 'subject' && proposals.every((one) => one.kind === 'loss');
+  const before = proposals.findLast((one) => one.kind === (isLoss ? 'loss' : 'check'));
+  if (!before) return;
+  const { when } = before.draft;
+  for (const found of plantsWithNumber(pieces, act.clause.to, endOf(telling, act))) {
+    if (isLoss && (found.quantity?.value === 0 || found.quantity?.outOf !== undefined)) continue;
     const draft = { ...found, ...(when ? { when } : {}) };
-    proposals.push({ kind: 'check', draft, slots: {}, rule: '<plant> <count>, behind a look' });
+    proposals.push({ kind: before.kind, draft, slots: {}, rule: '<plant> <count>, behind the like' });
     telling.plantNamed = found.plant;
   }
 }

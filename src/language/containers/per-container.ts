@@ -34,6 +34,16 @@ export function perContainer(pieces: readonly Piece[], at: number): number | und
   return undefined;
 }
 
+/** Past ", 50 to the flat", told by itself; no "moved 50 to the flat". */
+const ofEvery = (pieces: readonly Piece[], at: number): number | undefined =>
+  pieces[at - 1]?.is === 'break' &&
+  wordAt(pieces, at + 1) === 'to' &&
+  wordAt(pieces, at + 2) === 'the' &&
+  isContainer(pieces, at + 3) &&
+  (pieces[at + 4] === undefined || pieces[at + 4]?.is === 'break')
+    ? at + 4
+    : undefined;
+
 /** "Two per pot", "5 to a tray" on its own: how many each holds. */
 export function eachAt(pieces: readonly Piece[], at: number): Joined | undefined {
   const count = countAt(pieces, at);
@@ -48,7 +58,7 @@ export function eachAt(pieces: readonly Piece[], at: number): Joined | undefined
     };
   const word = wordAt(pieces, at + 1);
   if (!/^(?:per|to|in|a)$/.test(word)) return undefined;
-  const to = perContainer(pieces, at + 1);
+  const to = perContainer(pieces, at + 1) ?? ofEvery(pieces, at);
   if (
     to === undefined ||
     !(isContainer(pieces, to - 1) || /^(?:cell|hole|plug)$/.test(wordAt(pieces, to - 1)))

@@ -23,10 +23,19 @@ const modifiersBefore = new Set('last next previous past week weeks fortnight ha
 /** Words behind a sun that is no Sunday: what it shines into ("sun porch"), and how it shone ("the sun was"). */
 const sunny = new Set('porch deck lounge room house terrace trap lamp hat too very so was is got'.split(' '));
 
+/** Words before a sun that is no Sunday. */
+const shines = new Set(
+  'the full hot strong direct more much enough midday noon afternoon blazing bright'.split(' '),
+);
+
 /** Whether the tokens from `at` to `end` (exclusive) name a thing or a habit, for all that they read like a day. */
 export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: number, end: number): boolean {
   if (habits.has(tokens[at - 1]?.word ?? '')) return true;
   const last = tokens[end - 1];
+  // "Burned from the sun.", "into full sun.": the mark ends the sentence and shortens no word.
+  const isSun = (token: Token, n: number): boolean =>
+    token.everyday && token.word.startsWith('sun') && shines.has(tokens[at + n - 1]?.word ?? '');
+  if (tokens.slice(at, end).some(isSun)) return true;
   if (last?.everyday && last.word.startsWith('sun') && sunny.has(tokens[end]?.word ?? '')) return true;
   // "Three of last month's lot": how many, and of which.
   const isCounted =

@@ -28,6 +28,13 @@ const nth =
   (nth: number, weekday: number, month: number): Holiday =>
   (year) =>
     nthWeekdayOfMonth(year, month, nth, weekday);
+/** The Monday before a day that is none itself. */
+const mondayBefore =
+  (month: number, day: number): Holiday =>
+  (year) => {
+    const last = addDays(asDay(`${year}-${String(month).padStart(2, '0')}-${day}`), -1);
+    return addDays(last, 1 - weekday(last));
+  };
 /** The country's public holiday whose English name matches; else, where given, a custom. */
 const byLaw =
   (name: RegExp, otherwise: Holiday = () => null): Holiday =>
@@ -116,7 +123,15 @@ export const holidayNames: Rule[] = [
   holiday('Labor Day', ['labor day?'], byLaw(/labou?r day|eight hours day|workers' day/i, yearly(5, 1))),
   holiday("King's Birthday", ['king|kings|queens birthday'], byLaw(/(?:king|queen)'?s'? birthday/i)),
   holiday('Matariki', ['matariki'], byLaw(/matariki/i)),
-  holiday('Victoria Day', ['victoria day'], byLaw(/victoria day/i)),
+  // Not every province keeps it by law; its weekend opens the season in all of them.
+  holiday('Victoria Day', ['victoria day'], mondayBefore(5, 25)),
+  holiday('Family Day', ['family day'], byLaw(/family day/i, nth(3, 1, 2))),
+  holiday('Civic Holiday', ['civic holiday monday?'], nth(1, 1, 8)),
+  holiday('Human Rights Day', ['human rights day'], byLaw(/human rights day/i)),
+  holiday('Freedom Day', ['freedom day'], byLaw(/freedom day/i)),
+  holiday('Youth Day', ['youth day'], byLaw(/youth day/i)),
+  holiday('Heritage Day', ['heritage day'], byLaw(/heritage day/i)),
+  holiday('Day of Reconciliation', ['reconciliation day', 'day of reconciliation'], byLaw(/reconciliation/i)),
   holiday("Presidents' Day", ['presidents day'], nth(3, 1, 2)),
   holiday('Martin Luther King Day', ['martin luther king jr? .? day', 'mlk day'], nth(3, 1, 1)),
   holiday('Columbus Day', ['columbus day'], nth(2, 1, 10)),

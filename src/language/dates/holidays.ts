@@ -119,6 +119,15 @@ export const holidays: Rule[] = [
   rule('day', 'June bank holiday', 'the? <month> bank|public holiday monday?', ({ month }) =>
     nearestBankHoliday((day) => monthOfDay(day) === month),
   ),
+  rule('day', 'June holiday Monday', 'the? <month> holiday monday', ({ month }) =>
+    nearestBankHoliday((day) => monthOfDay(day) === month && weekday(day) === 1),
+  ),
+  rule('span', 'June holiday weekend', 'over|the? the? <month> holiday|long weekend', ({ month }) =>
+    changed(
+      nearestBankHoliday((day) => monthOfDay(day) === month && weekday(day) === 1),
+      ({ from }) => longWeekend(from),
+    ),
+  ),
   rule(
     'span',
     'bank holiday weekend',

@@ -96,10 +96,26 @@ export function isExcepted(pieces: readonly Piece[], at: number): boolean {
   return exceptsOfAll(pieces, pieces[before - 1]?.is === 'break' ? before - 2 : before - 1);
 }
 
+/** "Off the big one by the gate": the plant that they were taken from. */
+function isOneTakenFrom(pieces: readonly Piece[], at: number): boolean {
+  const one = pieces[at];
+  if (one?.is !== 'count' || one.quantity.weak !== true || one.quantity.value !== 1) return false;
+  let before = at - 1;
+  while (
+    before > at - 4 &&
+    /^(?:the|that|this|my|her|his|our|big|old|large|good|best|white|red|blue|pink)$/.test(
+      wordAt(pieces, before),
+    )
+  )
+    before--;
+  return before < at - 1 && /^(?:off|from)$/.test(wordAt(pieces, before));
+}
+
 /** "Three weeks", "five leaves", "bench 4", "down to two": no plants are counted. */
 export function countsNoPlants(pieces: readonly Piece[], at: number): boolean {
   const before = wordAt(pieces, at - 1);
   return (
+    isOneTakenFrom(pieces, at) ||
     /^(?:day|days|week|weeks|month|months|year|years|hour|hours|minute|minutes|mins|times|people|folk|friends|inches|mugs|leaves|pairs|eyes|left|remaining|remain|remains|still)$/.test(
       wordAt(pieces, at + 1),
     ) ||

@@ -11,6 +11,10 @@ export const isSamePlant = (a: PlantWords, b: PlantWords): boolean =>
 /** Words that a name follows. */
 const NAMED = /^(?:called|named|labelled|labeled|marked|tagged|christened|by)$/;
 
+const isKnownAs = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:known|sold|listed) as$/.test(`${wordAt(pieces, at)} ${wordAt(pieces, at + 1)}`) ||
+  /^(?:known|sold|listed) as$/.test(`${wordAt(pieces, at - 1)} ${wordAt(pieces, at)}`);
+
 /** "Brindle Gate westringia", "dahlia tuber called Ember Fox", "PE31 Tallow Bell": two names of one plant, side by side. */
 export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at: number): boolean {
   if (
@@ -31,11 +35,13 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
       NAMED.test(wordAt(pieces, before + 1))
     )
       continue;
+    // "A rosemary Gwen calls Harbour Gossip", "a salvia known as Harbour Gossip".
+    if (/^(?:calls|call)$/.test(wordAt(pieces, before + 1)) || isKnownAs(pieces, before)) continue;
     // "Lavender with the name Wolkenherd".
     if (wordAt(pieces, before) === 'with' && wordAt(pieces, before + 2) === 'name') continue;
     if (
       NAMED.test(wordAt(pieces, before)) ||
-      /^(?:the|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too)$/.test(
+      /^(?:the|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too|call|that|which)$/.test(
         wordAt(pieces, before),
       )
     )

@@ -165,6 +165,25 @@ export const hardenOffRules: readonly Rule[] = [
     phrasings: ['accustomed the Salt Harrier to the open today'],
   },
   {
+    name: 'easing <plant> into life outside',
+    kind: 'hardenOff',
+    head: 'easing|eased|introducing|introduced|breaking .. outside|outdoors|outdoor|open|fresh|elements',
+    shape: 'object',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'plant') || /^(?:them|these|those)$/.test(wordAt(p, f + 1)),
+    phrasings: [
+      'began easing the Salt Harrier into life outside today, an hour on the deck to start',
+      'started introducing the Salt Harrier to the fresh air',
+      'eased the Salt Harrier outside',
+    ],
+    mustNot: [
+      'eased the lid off the Salt Harrier outside',
+      'must begin easing the Salt Harrier into life outside',
+    ],
+    unless: (p, f, t) =>
+      p.slice(f, t).some((_, n) => /^(?:lid|pots?|trays?|out|off)$/.test(wordAt(p, f + n))),
+  },
+  {
     name: 'out to harden',
     phrasings: ['Salt Harrier out to harden'],
     kind: 'hardenOff',

@@ -112,13 +112,6 @@ export const heardCounts: readonly Misheard[] = [
     ],
   },
   {
-    name: 'free of the <plant> have rotted',
-    mends: TREE_AND_FREE,
-    when: (v) => v.clauseStart && v.word(1) === 'of' && /^(?:the|my)$/.test(v.word(2)) && v.isName(3),
-    phrasings: [['free of the Salt Harrier have rotted', 'three of the Salt Harrier have rotted']],
-    mustNot: ['free of the slugs at last'],
-  },
-  {
     name: '<plant> for have rooted',
     mends: { for: 'four', to: 'two', ...TREE_AND_FREE },
     when: (v) =>

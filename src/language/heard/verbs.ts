@@ -46,6 +46,18 @@ export const heardVerbs: readonly Misheard[] = [
     mustNot: ['dampened the compost'],
   },
   {
+    // As Scots say and write it.
+    name: 'pit the <plant> oot',
+    mends: { pit: 'put' },
+    when: (v) =>
+      (v.clauseStart || /^(?:i|we|and|then|ah|just)$/.test(v.word(-1))) &&
+      (/^(?:the|them|these|those|it|in|oot|out|my|some|a)$/.test(v.word(1)) ||
+        v.isName(1) ||
+        v.kind(1) === 'number'),
+    phrasings: [['pit the Salt Harrier in the greenhouse', 'put the Salt Harrier in the greenhouse']],
+    mustNot: ['the pit is full', 'the compost pit by the Salt Harrier'],
+  },
+  {
     name: 'dyed',
     mends: { dyed: 'died' },
     phrasings: [['three dyed', 'three died']],

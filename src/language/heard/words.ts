@@ -3,6 +3,10 @@ import { NUMBERS } from './number-words.js';
 import { COUNTED, THEM } from './leads-to.js';
 import { allFor, type Misheard } from './record.js';
 
+/** What plants are given twice over. */
+const TREAT =
+  /^(?:soaks?|soakings?|drinks?|waterings?|feeds?|mists?|mistings?|sprays?|doses?|turns?|trims?|weeks?|days?|nights?|hours?)$/;
+
 export const heardWords: readonly Misheard[] = [
   {
     name: 'damping of',
@@ -122,6 +126,14 @@ export const heardWords: readonly Misheard[] = [
     mustNot: ['sold two to the neighbour'],
   },
   {
+    name: 'in there own pots',
+    mends: { there: 'their', "they're": 'their' },
+    when: (v) =>
+      /^(?:own|final|first|new)$/.test(v.word(1)) && /^(?:in|into|to|on|onto|for)$/.test(v.word(-1)),
+    phrasings: [['moved to there final spot', 'moved to their final spot']],
+    mustNot: ['up there first'],
+  },
+  {
     name: 'pearlite',
     mends: { pearlite: 'perlite' },
     phrasings: [['into pearlite', 'into perlite']],
@@ -163,11 +175,17 @@ export const heardWords: readonly Misheard[] = [
     name: 'gave <plant> too <someone>',
     mends: allFor('to', 'two|too|2'),
     when: (v) =>
-      v.isName(-1) && v.gaveBefore && v.kind(1) === 'word' && !v.isPlant(1) && !COUNTED.test(v.word(1)),
+      v.isName(-1) &&
+      v.gaveBefore &&
+      v.kind(1) === 'word' &&
+      !v.isPlant(1) &&
+      !COUNTED.test(v.word(1)) &&
+      !TREAT.test(v.word(1)) &&
+      !TREAT.test(v.word(2)),
     phrasings: [
       ['gave six Salt Harrier too Doreen', 'gave six Salt Harrier to Doreen'],
       ['gave six Salt Harrier 2 Doreen', 'gave six Salt Harrier to Doreen'],
     ],
-    mustNot: ['gave Salt Harrier two more'],
+    mustNot: ['gave Salt Harrier two more', 'gave the Salt Harrier two good soaks'],
   },
 ];

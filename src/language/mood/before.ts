@@ -82,7 +82,11 @@ function deniesNoDeed(pieces: readonly Piece[], at: number): boolean {
     wordAt(pieces, at) === 'no' &&
     (/^(?:i|we|i've|we've|i'd|we'd|they|they've|it)$/.test(next) ||
       (/^roots?$/.test(next) && wordAt(pieces, at - 1) === 'with') ||
-      /^(?:good|use|hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(next))
+      // "Ag no, the hail smashed six", "no man, …".
+      (/^(?:ag|ach|och|ah|aw|oh)$/.test(wordAt(pieces, at - 1)) && pieces[at + 1]?.is === 'break') ||
+      /^(?:man|joke|doubt|wonder|surprise|kidding|good|use|hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(
+        next,
+      ))
   );
 }
 

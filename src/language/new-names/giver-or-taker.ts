@@ -66,6 +66,8 @@ export function isJointOfTakers(
 /** "60 Salt Harrier + 45 Tallow Bell"; no "60, Salt Harrier 45" or "60 Salt Harrier 45", where numbers follow their plants. */
 function countsPlant(behind: readonly Piece[], hasCapital: HasCapital): boolean {
   if (behind[0]?.is !== 'count') return false;
+  // "Sold Len three of the biggest".
+  if (/^(?:of|the|my|best|biggest|good|others?|them|those|these)$/.test(wordAt(behind, 1))) return true;
   const named = (piece: Piece): boolean => piece.is === 'plant' || (piece.is === 'word' && hasCapital(piece));
   const at = behind.findIndex((piece, n) => n > 0 && (/^(?:break|count)$/.test(piece.is) || named(piece)));
   const plant = behind[at];

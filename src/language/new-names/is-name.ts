@@ -50,6 +50,12 @@ const cases: readonly NameCase[] = [
       ),
   },
   {
+    name: 'a rosemary Gwen calls Salt Harrier',
+    isName: false,
+    when: ({ pieces, before, end, length }) =>
+      length === 1 && isCrop(before.at(-1)) && /^(?:calls|swears|reckons)$/.test(wordAt(pieces, end)),
+  },
+  {
     name: 'brought home a Salt Harrier from the fair',
     isName: true,
     when: (seen) => isWritten(seen) && isComeBy(seen.before) && endsName(seen.pieces, seen.end),

@@ -14,6 +14,7 @@ const JOINING = wordsOf`
 const VERBS = wordsOf`
   is are was were be been being am has have had do did does can could
   going goes gone went come came get gets getting got look looks looking seem seems make wait punt
+  call calls called
   sorry please thanks oops according written
 `;
 
@@ -39,7 +40,8 @@ const PLANTS = wordsOf`
 const GARDEN = wordsOf`
   house home garden moss water sand perlite compost hormone powder gel seaweed tomato tomorite comfrey
   plastic fleece bubblewrap cloche shade sun newspaper cardboard air blow breeze min max minimum maximum
-  mower lawnmower strimmer spade barrow wheelbarrow bike telly sofa caravan trampoline piano socks
+  mower lawnmower strimmer spade barrow wheelbarrow cloth hessian burlap tarp tarpaulin mesh netting polythene clingfilm cling towel towels duvet
+  twine stakes canes trowel dibber secateurs scissors gloves wellies sprayer hose mulch pellets nematodes bike telly sofa caravan trampoline piano socks
   delivery parcel order photo photos picture chance rip pinch strength
 `;
 

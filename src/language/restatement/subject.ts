@@ -25,6 +25,8 @@ export function subjectAt(pieces: readonly Piece[], from: number): Subject | und
     pieces[from + 3]?.is === 'when'
   )
     return { to: from + 3, did: true };
+  const spoken = from > 0 ? spokenOfFirst(pieces, from) : undefined;
+  if (spoken) return spoken;
   let at = /^(?:the|my|that|those)$/.test(wordAt(pieces, from)) ? from + 1 : from;
   if (/^(?:last|previous)$/.test(wordAt(pieces, at))) at++;
   if (/^(?:one|entry|count|number|total|date|day|place|note|strike)$/.test(wordAt(pieces, at)))
@@ -63,6 +65,15 @@ export function subjectAt(pieces: readonly Piece[], from: number): Subject | und
   }
   if (!plant && !when) return undefined;
   return { to: at, ...(plant ? { plant } : {}), ...(when ? { when } : {}) };
+}
+
+/** "Sorry, of the Salt Harrier it was eight": the plant first, then a word for it. */
+function spokenOfFirst(pieces: readonly Piece[], from: number): Subject | undefined {
+  let at = /^(?:of|for|from|with|by|in|on)$/.test(wordAt(pieces, from)) ? from + 1 : from;
+  if (/^(?:the|my)$/.test(wordAt(pieces, at))) at++;
+  const named = pieces[at];
+  if (named?.is !== 'plant' || !/^(?:it|they|there)$/.test(wordAt(pieces, at + 1))) return undefined;
+  return { to: at + 2, plant: named.plant };
 }
 
 /** Past the words that set subject and value equal; a present tense only after second thoughts. */

@@ -4,16 +4,19 @@ import type { Piece } from '../../pieces.js';
 import { closeBehind, follows, followsWord, pastOf, precedes, type Rule, wordAt } from '../rule.js';
 
 const NOT_GIVEN = whole`
-  drink|water|watering|soak|feed|mist|spray|dose|trim|haircut|prune|pots?|wipe|clean|stir
+  (drink|watering|soak|soaking|feed|misting|mist|spray|dose|trim|haircut|prune|pot|wipe|clean|stir)s?|water
   check|look|inspection|shake|tug|talking|thought|outing|airing|air|shade|turn|room|space|spot|corner|berth|slot|sides
   chance|miss|rest|go|shot|once|good|wide|up|longer
   time|minute|while|nights?|days?|weeks?|fortnight|month
 `;
 
-/** "Gave Nora three potted up Salt Harrier": that they stood in pots says nothing of what was given. */
-const withoutPottedUp = (pieces: readonly Piece[]): readonly Piece[] =>
+/** "Gave Nora three potted up Salt Harrier", "two of the good ones": how they were says nothing of what was given. */
+const withoutLooks = (pieces: readonly Piece[]): readonly Piece[] =>
   pieces.map((piece, at) =>
-    piece.is === 'word' && piece.text === 'up' && wordAt(pieces, at - 1) === 'potted'
+    piece.is === 'word' &&
+    ((piece.text === 'up' && wordAt(pieces, at - 1) === 'potted') ||
+      (piece.text === 'good' &&
+        (pieces[at + 1]?.is === 'plant' || /^(?:ones|uns|sized?|plants?)$/.test(wordAt(pieces, at + 1)))))
       ? { ...piece, text: 'potted' }
       : piece,
   );
@@ -47,7 +50,7 @@ export const given: readonly Rule[] = [
           .some((piece) => piece.is === 'word' && /^(?:tubers?|stools?|crowns?)$/.test(piece.text))) ||
       // "Gave seven of them a pot each".
       (follows(p, t, 'pots') && !followsWord(p, t, TOWARDS) && followsWord(p, t, /^each$/)) ||
-      (followsWord(withoutPottedUp(p), t, NOT_GIVEN) && !followsWord(p, t, TOWARDS)) ||
+      (followsWord(withoutLooks(p), t, NOT_GIVEN) && !followsWord(p, t, TOWARDS)) ||
       /^(?:me|us)$/.test(wordAt(p, t)) ||
       (/^(?:passed|slipped)$/.test(wordAt(p, f)) && !followsWord(p, t, TOWARDS)),
   },
@@ -60,6 +63,8 @@ export const given: readonly Rule[] = [
     how: 'sold',
     unless: (p, f, t) =>
       /^(?:me|us|out)$/.test(wordAt(p, t)) ||
+      // "Of a hebe sold as Silver Whistle": by what name.
+      (wordAt(p, t) === 'as' && p[t + 1]?.is === 'plant') ||
       // "Was invoiced for 20": bought.
       (wordAt(p, f) === 'invoiced' && /^(?:was|were|got|been|being|is|are)$/.test(wordAt(p, f - 1))),
   },

@@ -7,6 +7,8 @@ import { causeAt } from '../loss/counted.js';
 import { cameToNothing } from '../loss/to-nothing.js';
 import { FOLK } from '../../somebody-else.js';
 import { isReceiver, sentByOthers } from '../other-people.js';
+import { POST } from '../stock/delivered.js';
+import { YOUNG } from '../stock/kinds-of-plant.js';
 
 /** "Order sent to Hexley for 60": wanted of them. */
 const isOrderFor = (pieces: readonly Piece[], from: number, to: number): boolean =>
@@ -24,6 +26,10 @@ export const sent: readonly Rule[] = [
     unless: (p, f, t) =>
       sentByOthers(p, f, t) ||
       isOrderFor(p, f - 1, t) ||
+      // "The last one I sent you": a note.
+      wordAt(p, t) === 'you' ||
+      // "The courier delivered the Salt Harrier plugs": to us.
+      (POST.test(wordAt(p, f - 1)) && followsWord(p, t, YOUNG) && !followsWord(p, t, /^to$/)) ||
       // "Delivered 104 plugs ex Hexley".
       followsWord(p, t, /^ex$/) ||
       // "208 Salt Harrier plugs delivered".

@@ -71,6 +71,18 @@ const isTaken = (pieces: readonly Piece[], at: number): boolean =>
     pieces[at + 1]?.is !== 'when' &&
     !/^(?:night|dark)$/.test(wordAt(pieces, at + 2)));
 
+/** "The kids took 18, six pots with three to a pot", "the kids took six home": put in to root, or carried along. */
+const tookCuttings = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  /^(?:kids|grandson|toddler)$/.test(wordAt(pieces, from)) &&
+  wordAt(pieces, to - 1) === 'took' &&
+  pieces
+    .slice(to)
+    .some(
+      (piece) =>
+        /^(?:pots|cutting|medium)$/.test(piece.is) ||
+        (piece.is === 'word' && /^(?:cuttings?|slips|tips|home|school|along)$/.test(piece.text)),
+    );
+
 export const eaten: readonly Rule[] = [
   {
     name: 'something ate <count> <plant>',
@@ -128,9 +140,14 @@ export const eaten: readonly Rule[] = [
     cause: 'pest',
     when: (p, f, t) => needsPlantOrCount(p, f, t) && wordAt(p, t) !== 'been',
     // "The fox ripped three bags of compost".
-    unless: (p, _f, t) => p[t]?.is === 'pots' && p.slice(t, t + 3).some(({ is }) => is === 'medium'),
+    unless: (p, f, t) =>
+      (p[t]?.is === 'pots' && p.slice(t, t + 3).some(({ is }) => is === 'medium')) || tookCuttings(p, f, t),
     phrasings: ['sciarid fly finished off four Salt Harrier'],
-    mustNot: ['the fox ripped three bags of compost by the Salt Harrier'],
+    mustNot: [
+      'the fox ripped three bags of compost by the Salt Harrier',
+      'the kids took 18 Salt Harrier this morning, six pots with three to a pot',
+      'the kids took 2 Salt Harrier home',
+    ],
   },
   {
     name: '<pest> are after eating <count> <plant>',

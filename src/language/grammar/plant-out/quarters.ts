@@ -21,14 +21,14 @@ export const garden = (pieces: readonly Piece[], _from: number, to: number): boo
   !followsWord(pieces, to, /^(?:honesty|stall|shop)$/) &&
   !isIndoors(pieces, to) &&
   (followsWord(pieces, to, GARDEN) ||
-    pieces
-      .slice(to, to + 6)
-      .some(
-        (piece) =>
-          piece.is === 'place' &&
-          !piece.place.startsWith('standing') &&
-          piece.place.split(' ').some((word) => GARDEN.test(word)),
-      ));
+    pieces.slice(to, to + 6).some(
+      (piece) =>
+        piece.is === 'place' &&
+        // "Brought in from the garden".
+        piece.prep !== 'from' &&
+        !piece.place.startsWith('standing') &&
+        piece.place.split(' ').some((word) => GARDEN.test(word)),
+    ));
 
 /** "In the ground", as a word or as a place. */
 export const groundAt = (pieces: readonly Piece[], at: number): boolean => {

@@ -45,6 +45,13 @@ const RECORD = anyOf`
   last (week|month)'s
 `;
 
+/** "Do I have anything written down about Salt Harrier", "is there a note on them". */
+const NOTED = anyOf`
+  (is|was|have (i|we)|do (i|we) have|did (i|we) (make|have|keep|write)) (there )?(got )?(anything|owt|any (notes?|records?)|a (note|record)) ${anyOf`
+    (written|noted|put|jotted|marked|set|wrote)( down)?|recorded|logged|down|about|on|of|for
+  `}
+`;
+
 export const historyQuestions: readonly QuestionRule[] = [
   {
     name: 'history of <plant>',
@@ -70,6 +77,16 @@ export const historyQuestions: readonly QuestionRule[] = [
       'what happened in March?',
       'Who had the Salt Harrier?',
       'Did the plugs ever turn up?',
+    ],
+  },
+  {
+    name: 'anything noted on <plant>',
+    topic: 'history',
+    needsPlant: true,
+    pattern: opening`${NOTED}`,
+    phrasings: [
+      'do I have anything written down about the Salt Harrier',
+      'is there a note on the Salt Harrier?',
     ],
   },
   {

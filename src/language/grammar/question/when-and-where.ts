@@ -92,7 +92,7 @@ export const placeQuestions: readonly QuestionRule[] = [
     unasked: /^(?:list|show me) (?:everything|all)\b/,
     alone: true,
     pattern: beginning`
-      (is|are) there (anything|owt|any|much) … (in|on|under)(?= )
+      (is|are) there (anything|owt|any|much) … (in|on|under)(?= )(?! ${NO_PLACE})
       (?!${DONE_THERE}\b)(what|whats|which|who's|list|anything|show) … (in|on|under|at) (?!${NO_PLACE})
     `,
     phrasings: [

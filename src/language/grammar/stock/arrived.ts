@@ -1,6 +1,6 @@
 /** Young plants that came in: "72 plugs received", "six arrived today", "Doreen turned up with six". */
 import type { Piece } from '../../pieces.js';
-import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { anyStock, ofYoung, YOUNG } from './kinds-of-plant.js';
 
 /** What stands before `from` since the last break or "and" that does not join a list of counts. */
@@ -124,6 +124,8 @@ export const arrived: readonly Rule[] = [
       (/^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2))) ||
       cameInThemselves(p, f) ||
       SPOILT.test(wordAt(p, t)) ||
+      // "Have been in full sun".
+      (wordAt(p, f) === 'been' && wordAt(p, t - 1) === 'in' && !endsAt(p, t)) ||
       // "Have come in off the porch": carried in.
       p.some((piece) => piece.is === 'place' && piece.prep === 'off'),
     phrasings: [
@@ -133,6 +135,7 @@ export const arrived: readonly Rule[] = [
       'plug order came: 36 Salt Harrier',
     ],
     mustNot: [
+      'Salt Harrier have been in full sun',
       'when the six Salt Harrier plugs come',
       'half the Salt Harrier have come in off the porch to the sill',
       'struck four pots of Salt Harrier before the rain came in',

@@ -9,7 +9,7 @@ const isDone = (pieces: readonly Piece[], at: number): boolean => {
   return piece?.is === 'word' && piece.verb?.form === 'past';
 };
 
-const POST =
+export const POST =
   /^(?:post|mail|postie|postman|postwoman|mailman|courier|carrier|van|lorry|truck|delivery|parcel|dpd|ups|fedex|usps)$/;
 
 /** "Order 250 plugs", "need 60 liners": to be done. */
@@ -27,13 +27,14 @@ export const delivered: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       (POST.test(wordAt(p, f - 1)) || (p[f - 1]?.is === 'when' && POST.test(wordAt(p, f - 2)))) &&
-      closeBehind(p, t, 'count') &&
+      (closeBehind(p, t, 'count') || /^(?:the|my|our|those)$/.test(wordAt(p, t))) &&
       closeBehind(p, t, 'plant') &&
       p.slice(t, t + 8).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) &&
       !anyStock(p.slice(t)),
     phrasings: [
       'the mail brought a dozen rooted starts of Salt Harrier',
       'postie dropped off 20 Salt Harrier plugs',
+      'the courier delivered the Salt Harrier plugs',
     ],
     mustNot: [
       'the post brought two Salt Harrier tubers',

@@ -1,15 +1,22 @@
 /** Plants that came back for those swapped away: "swapped two with Ken for three rooted Tallow Bell". */
 import type { Piece } from '../../pieces.js';
 import { closeBehind, type Rule, wordAt } from '../rule.js';
-import { asCuttings, ofYoung } from './kinds-of-plant.js';
+import { asCuttings, ofYoung, YOUNG } from './kinds-of-plant.js';
+
+/** "Gave Len three for a tray of plugs": so many plants given, and young ones had for them. */
+const gaveFor = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  YOUNG.test(wordAt(pieces, to - 1)) &&
+  pieces.slice(0, from).some(({ is }) => is === 'count') &&
+  pieces.slice(0, from).some((piece) => piece.is === 'word' && piece.verb?.lemma === 'give');
 
 /** A swap told before in the same breath, and a plant named behind "for". */
 const cameBack = (pieces: readonly Piece[], from: number, to: number): boolean =>
-  pieces
-    .slice(0, from)
-    .some(
-      (piece) => piece.is === 'word' && /^(?:swap|trade|exchange)$/.test(piece.verb?.lemma ?? piece.text),
-    ) &&
+  (gaveFor(pieces, from, to) ||
+    pieces
+      .slice(0, from)
+      .some(
+        (piece) => piece.is === 'word' && /^(?:swap|trade|exchange)$/.test(piece.verb?.lemma ?? piece.text),
+      )) &&
   (pieces.slice(from, to).some(({ is }) => is === 'plant') || closeBehind(pieces, to, 'plant')) &&
   !asCuttings(pieces, from) &&
   !/^(?:pots?|trays?|food|feed|labels?)$/.test(wordAt(pieces, to));
@@ -27,10 +34,14 @@ export const swappedFor: readonly Rule[] = [
   {
     name: 'swapped … for <count> <plant> plants',
     kind: 'receive',
-    head: 'for <count> .. plants|plugs|liners',
+    head: 'for <count>|<pots> .. plants|plugs|plug|liners|liner',
     shape: 'object',
     when: cameBack,
-    phrasings: ['swapped two Salt Harrier with Ken for 3 plugs of Tallow Bell'],
+    phrasings: [
+      'swapped two Salt Harrier with Ken for 3 plugs of Tallow Bell',
+      'swapped two Salt Harrier with Ken for a tray of plug petunias, 24 in it',
+      'gave Ken two Salt Harrier for a tray of petunia plugs',
+    ],
     mustNot: ['potted on two Salt Harrier for three of the Tallow Bell plants'],
   },
   {

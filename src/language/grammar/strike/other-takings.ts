@@ -3,6 +3,7 @@ import type { Piece } from '../../pieces.js';
 import { CUTTINGS, isBuyer, isCarried, leavesWith } from '../taken-away.js';
 import { OUTSIDE } from '../move/to-place.js';
 import { closeBehind, endsAt, follows, followsWord, wordAt } from '../rule.js';
+import { COVERINGS } from '../tend/telling.js';
 import { isWhole } from '../stand-ins.js';
 import { isRelative } from './told-before.js';
 
@@ -21,6 +22,19 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
     return true;
   // "Took five in the deckchair".
   if (span?.is === 'count' && !follows(pieces, to, 'plant') && restsBehind(pieces, lasting + 1)) return true;
+  // "Took no notice of the Salt Harrier".
+  if (
+    /^no (?:notice|heed|interest|part|chances|nonsense|pleasure|account)$/.test(
+      `${wordAt(pieces, to)} ${wordAt(pieces, to + 1)}`,
+    )
+  )
+    return true;
+  // "Took a cloth to the pots".
+  if (
+    /^(?:a|the|my)$/.test(wordAt(pieces, to)) &&
+    /^to (?:the|my)$/.test(`${wordAt(pieces, to + 2)} ${wordAt(pieces, to + 3)}`)
+  )
+    return true;
   // "A frost, and it took two".
   if (wordAt(pieces, from - 1) === 'it') return true;
   // "Took the Salt Harrier out of the hot press", "took six Salt Harrier out of the propagator": carried.
@@ -63,15 +77,7 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   )
     return true;
   // "Took the row cover off the hoop house".
-  if (
-    followsWord(
-      pieces,
-      to,
-      /^(?:cover|covers|lid|lids|fleece|shading|shade|netting|dome|domes|cloche|label|labels|tags?|canes?|ties?)$/,
-    ) &&
-    followsWord(pieces, to, /^off$/)
-  )
-    return true;
+  if (followsWord(pieces, to, COVERED_OR_MARKED) && followsWord(pieces, to, /^off$/)) return true;
   // "Took the dead leaves off the Salt Harrier".
   if (
     followsWord(pieces, to, /^(?:leaves|foliage|flowers?|blooms?|buds?|seedheads?|suckers)$/) &&
@@ -126,6 +132,11 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
     return true;
   return !follows(pieces, to, 'plant', 'count', 'cutting') && !followsWord(pieces, to, CUTTINGS);
 }
+
+/** What is taken off a plant or a bench and is no part of it. */
+const COVERED_OR_MARKED = new RegExp(
+  `^(?:${COVERINGS}|shading|shade|labels?|tags?|canes?|ties?|strings?|wires?)$`,
+);
 
 /** Where a grower rests, or over what. */
 const REST =
@@ -194,6 +205,8 @@ function isCarriedAlong(pieces: readonly Piece[], to: number): boolean {
     (isThere(pieces[plant + 1]) &&
       (next === 'for' || endsAt(pieces, plant + 2)) &&
       !pieces.slice(to, plant).some(({ is }) => is === 'count')) ||
+    // "Took the Salt Harrier out of the sun".
+    (whither === 'out' && next === 'of' && !pieces.slice(to, plant).some(({ is }) => is === 'count')) ||
     (/^(?:home|in|out|away|back)$/.test(whither) && endsAt(pieces, plant + 2)) ||
     (/^(?:to|into)$/.test(whither) && /^(?:work|town|college|uni|hospital)$/.test(next))
   );

@@ -1,17 +1,18 @@
 /** Covered: "fleeced the cold frame", "lid back on". */
 import { follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { anyStock, isPutBy } from '../stock/kinds-of-plant.js';
-import { among, bare, ON_PAPER, verb } from './telling.js';
+import { among, bare, COVERINGS, isOtherCloth, ON_PAPER, verb } from './telling.js';
 
 export const covered: readonly Rule[] = [
   {
     name: 'fleece on <place>',
     kind: 'tend',
-    head: 'fleece|covers|cover|dome|bubblewrap|wrap|netting|net|blanket|blankets|newspaper|newspapers|cloche|cloches|polythene|sheet|sheets on|over|back|round|around|across',
+    head: 'fleece|covers|cover|dome|bubblewrap|wrap|netting|net|blanket|blankets|newspaper|newspapers|cloche|cloches|polythene|hessian|tarp|cloth|sheet|sheets on|over|back|round|around|across',
     shape: 'object',
     care: 'cover',
     unless: (p, f, t) =>
       followsWord(p, t, ON_PAPER) ||
+      isOtherCloth(p, f) ||
       (among(p, 0, f, 'cutting') && among(p, 0, f, 'count', 'pots') && among(p, 0, f, 'plant')),
     mustNot: [
       'fleece on my shopping list for the Salt Harrier',
@@ -41,15 +42,17 @@ export const covered: readonly Rule[] = [
     kind: 'tend',
     unless: (p, f, t) =>
       followsWord(p, t, ON_PAPER) ||
+      isOtherCloth(p, t - 2) ||
       (wordAt(p, t - 1) === 'on' &&
         among(p, f, t, 'pots') &&
         (among(p, f, t, 'plant') || among(p, t, t + 2, 'place') || /^(?:in|into)$/.test(wordAt(p, t - 3)))),
     mustNot: [
+      'threw a cloth over the cage by the Salt Harrier',
       'struck ten Salt Harrier and put those in three tubs on the terrace',
       'put three pots on the windowsill',
       'stuck 3 Salt Harrier softwood cuttings in a pot on the porch',
     ],
-    head: 'put~|throw~past|chuck~past|drape~past|lay~past|pop~past|sling~past|stick~past|pull~past|whack~past|bung~past|tuck~past|wrap~past .. fleece|cover|covers|bubblewrap|bag|bags|cloche|cloches|sheet|blanket|newspaper|<pots>|lid|lids|dome|domes|net|netting|plastic over|on|across|back|round|around',
+    head: `put~|throw~past|chuck~past|toss~past|fling~past|spread|get~past|drape~past|lay~past|pop~past|sling~past|stick~past|pull~past|whack~past|bung~past|tuck~past|wrap~past .. ${COVERINGS}|<pots> over|on|across|back|round|around`,
     shape: 'object',
     care: 'cover',
   },

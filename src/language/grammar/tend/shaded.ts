@@ -1,5 +1,5 @@
 /** Shaded: "blinds down", "whitewash on the greenhouse". */
-import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { bare, ON_PAPER, verb } from './telling.js';
 
 export const shaded: readonly Rule[] = [
@@ -26,6 +26,17 @@ export const shaded: readonly Rule[] = [
       'blinds down in the greenhouse',
       'greenhouse blinds drawn',
     ],
+  },
+  {
+    name: 'gave <plant> some shade',
+    kind: 'tend',
+    head: 'give~past|give~ing .. shade|shading',
+    shape: 'object',
+    care: 'shade',
+    when: (p, _f, t) => endsAt(p, t) || /^(?:for|in|over|until|till|against|at|during)$/.test(wordAt(p, t)),
+    unless: (p, _f, t) => /^(?:no|little|enough)$/.test(wordAt(p, t - 2)),
+    phrasings: ['gave the Salt Harrier some shade', 'gave the Salt Harrier a bit of shade from the noon sun'],
+    mustNot: ['gave Doreen the shade netting for the Salt Harrier', 'gave the Salt Harrier no shade at all'],
   },
   {
     name: 'whitewash on <place>',

@@ -18,7 +18,7 @@ export const verb = (lemmas: string, care: Care, name: string, unless?: Rule['un
 
 /** "A mist", "more water". */
 const isNoun = (pieces: readonly Piece[], from: number): boolean =>
-  /^(?:to|the|some|more|tap|rain|in|with|fresh|of|no|my|a|got|get|needs|need|lovely|hot|cold|any|without|under|for)$/.test(
+  /^(?:to|the|some|more|tap|rain|in|with|fresh|of|no|my|a|got|get|gets|had|have|has|gave|give|enough|little|full|partial|deep|needs|need|lovely|hot|cold|any|without|under|for)$/.test(
     wordAt(pieces, from - 1),
   );
 
@@ -74,6 +74,15 @@ export const ON_PAPER = /^(?:list|shopping|order|ebay|offer|budget)$/;
 
 export const turnedOff = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   /^(?:off|down)$/.test(wordAt(pieces, to));
+
+/** What plants are covered with; cloth by what stands before it ("frost cloth"). */
+export const COVERINGS =
+  'fleece|cover|covers|bubblewrap|bag|bags|cloche|cloches|sheet|sheets|blanket|blankets|newspaper|lid|lids|dome|domes|net|netting|plastic|polythene|hessian|burlap|tarp|cardboard|cloth|duvet';
+
+/** "A cloth over the bench", "the shade cloth": none against frost. */
+export const isOtherCloth = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at) === 'cloth' &&
+  !/^(?:frost|row|garden|fleece|cover|winter)$/.test(wordAt(pieces, at - 1));
 
 /** No grower, or another. */
 export const SOMEBODY = /^(?:somebody|someone|who|he|she|they|kids|cat|dog|wind)$/;

@@ -1,20 +1,26 @@
 /** Uncovered: "took the fleece off". */
 import { type Rule, wordAt } from '../rule.js';
-import { bare, leftByOthers, verb } from './telling.js';
+import { bare, COVERINGS, isOtherCloth, leftByOthers, verb } from './telling.js';
 
 export const uncovered: readonly Rule[] = [
   {
     name: 'took off the cover',
     kind: 'tend',
-    head: 'take~past|pull~past|whip~past|remove~past|lift~past|peel~past|strip~past off? the|their|all|its|those|my fleece|cover|covers|bag|bags|cloche|dome|domes|plastic',
+    head: `take~past|pull~past|whip~past|remove~past|lift~past|peel~past|strip~past off? the|their|all|its|those|my frost|row|garden? ${COVERINGS}`,
     shape: 'object',
     care: 'uncover',
-    phrasings: ['took off the cover', 'took the cover off the greenhouse'],
+    // Under a lid lifted it is aired, or looked at.
+    unless: (p, _f, t) => isOtherCloth(p, t - 1) || /^(?:lids?|newspaper|cardboard)$/.test(wordAt(p, t - 1)),
+    phrasings: [
+      'took the frost cloth off the Salt Harrier',
+      'took off the cover',
+      'took the cover off the greenhouse',
+    ],
   },
   {
     name: 'fleece off <place>',
     kind: 'tend',
-    head: 'fleece|covers|cover|dome|domes|bag|bags|netting|bubblewrap|blankets|sheets taken|pulled|stripped|removed|whipped|lifted? off|from',
+    head: 'fleece|covers|cover|dome|domes|bag|bags|netting|bubblewrap|blankets|sheets|cloth taken|pulled|stripped|removed|whipped|lifted? off|from',
     shape: 'object',
     care: 'uncover',
     unless: (p, f, t) =>

@@ -58,7 +58,7 @@ export const watered: readonly Rule[] = [
   {
     name: 'gave <plant> a drink',
     kind: 'tend',
-    head: 'give~past|give~ing|give~base .. drink|water|soak|watering|soaking|dunk|drench|dousing',
+    head: 'give~past|give~ing|give~base .. drink|drinks|water|soak|soaks|watering|waterings|soaking|soakings|dunk|drench|dousing',
     shape: 'object',
     care: 'water',
   },

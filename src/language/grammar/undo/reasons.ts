@@ -26,7 +26,7 @@ const WRONG_ONE = anyOf`
   i (pressed|hit|tapped|clicked|touched|picked|chose|typed|put) the wrong ${anyOf`
     thing|one|button|key|plant|pot|batch|name|place|entry|person|number|date|day
   `}
-  i had the wrong end of the stick
+  (i'd |i had |i've |i have |had |i got |got )?(got )?(hold of )?the wrong end of the stick( there| entirely| altogether)?|wrong end of the stick
 `;
 
 /** "My mistake", "that's not right", "it never happened". */

@@ -48,13 +48,14 @@ const LAST = `${alternatives`
 `}(?: ${anyOf`
   one|entry|note|thing|bit|log|message|line|record|post|update|${KIND}
 `})?(?: ${anyOf`
-  (i|you) (just )?(said|sent|wrote|logged|made|put( in| down)?|entered|told you|gave you|typed)
+  (i|you) (just )?(said|wrote|logged|made|put( in| down)?|entered|told you|gave you|typed)
+  (i|i've|you|you've) (just )?(sent|texted|messaged)( you| in| through| over| across| to you)?
 `})?`;
 
 /** "What I just said about the Ember Fox". */
 const WHAT_I_SAID = alternatives`
   (what )?i (just )?${anyOf`
-    said|wrote|sent|logged|put( in)?|told you|spoke|mentioned
+    said|wrote|(sent|texted|messaged)( you| in| through| over)?|logged|put( in)?|told you|spoke|mentioned
   `}( that| it| anything)?( (about|on|for) (the |my )?plantname)?
 `;
 
@@ -69,7 +70,7 @@ const UNDO = anyOf`
   undo|unlog|revert|reverse|retract|withdraw|void|cancel|back out
   delete|del|remove|erase|discard|get rid of|kill|lose|drop|bin|skip
   scrap|scrub|scratch|strike|wipe|(scrub|strike|rub|cross) out|(wipe|knock) off
-  forget|ignore|disregard
+  forget|ignore|disregard|(take|pay) no (notice|heed) of|pay no attention to
   take (off|out|away|back)
 `;
 
@@ -85,7 +86,7 @@ export const MAY_UNDO = within`
 const UNDO_A_PLANTS = anyOf`
   undo|unlog|revert|retract|withdraw|cancel|take back
   delete|remove|erase|scrap|scratch
-  ignore|forget|disregard
+  ignore|forget|disregard|take no notice of
   (cross|strike|rub) out|wipe|void
 `;
 
