@@ -92,7 +92,9 @@ function chosen(ledger: Ledger, entry: LoggedEntry & Plant, today: Day): Complet
 export function whichOf(entry: LoggedEntry, labels: readonly string[]): readonly string[] {
   const whole = !('count' in entry) || entry.count === 'all';
   const each =
-    ['potOn', 'pinch', 'plantOut'].includes(entry.kind) || (entry.kind === 'loss' && 'count' in entry);
+    ['potOn', 'pinch', 'plantOut'].includes(entry.kind) ||
+    (entry.kind === 'loss' && 'count' in entry) ||
+    (entry.kind === 'check' && typeof entry.rooted === 'string');
   return whole && each && labels.length > 1 ? [...labels, allOfThem] : labels;
 }
 

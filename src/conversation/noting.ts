@@ -17,7 +17,7 @@ import {
   withBatch,
 } from './completing.js';
 import { isPlainlyAbout } from './given-prompts.js';
-import { batchPointedAt, meansEverything, movedAsSpoken, spokenOfSince } from './pointing.js';
+import { allSpokenOf, batchPointedAt, meansEverything, movedAsSpoken, spokenOfSince } from './pointing.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
 import type { Origin, SlotAsk } from './talk.js';
@@ -140,7 +140,9 @@ function unguessed(
   if (batch === undefined || batch !== pending?.batch) return entry;
   // "Potted on ten of them", told right behind what another batch did.
   if (said) return entry;
-  const isOfAnother = spokenOfSince(sitting, batch) !== null;
+  // "Everything outside to harden off", while one batch is asked about; of roots it answers that.
+  const isOfAnother =
+    spokenOfSince(sitting, batch) !== null || (entry.kind !== 'check' && meansEverything(sitting.text, 0));
   if (!isOfAnother && entry.kind === pending.kind && isPlainlyAbout(sitting, entry.kind, batch)) return entry;
   return withoutSlots(entry, 'batch', 'variety', 'crop');
 }
@@ -168,7 +170,7 @@ export function postEntry(sitting: Sitting, entry: LoggedEntry, origin: Origin =
   return [line];
 }
 
-/** "Planted out everything": an entry for each batch on offer; null where the note does not say so. */
+/** "Planted out everything": an entry for each batch on offer, "them all" for each that was told of; null where the note says neither. */
 function onEverything(
   sitting: Sitting,
   entry: LoggedEntry,
@@ -176,8 +178,10 @@ function onEverything(
   origin: Origin,
 ): Line[] | null {
   if (!options.includes(allOfThem) || named(entry as Plant)) return null;
-  if (!meansEverything(sitting.text, options.length - 1)) return null;
-  return options.flatMap((label) => {
+  const spoken = allSpokenOf(sitting).filter((label) => options.includes(label));
+  const all = meansEverything(sitting.text, options.length - 1) ? options : spoken;
+  if (all.length === 0) return null;
+  return all.flatMap((label) => {
     const batch = typeof label === 'string' ? batchLabelled(sitting.ledger, label) : undefined;
     return batch ? postEntry(sitting, withBatch(entry, batch), origin) : [];
   });

@@ -92,19 +92,32 @@ export function spokenOfSince(sitting: Sitting, asked: string): string | null {
   return spoken === asked ? null : spoken;
 }
 
+/** "Potted them all on", "planted out the lot" behind what was told of several: those; none where it was told of one. */
+export function allSpokenOf(sitting: Sitting): readonly string[] {
+  if (
+    !/\b(?:them (?:all|both)|all of (?:them|these)|the lot|all (?:two|three|four|five|six))\b/i.test(
+      sitting.text,
+    )
+  )
+    return [];
+  const spoken = spokenOfLast(sitting, OTHER_MS);
+  return spoken.length > 1 ? spoken : [];
+}
+
 /** The only batch of the chat's last note, where the same grower said that lately. */
-function lastSpokenOf({ ledger, origin, world }: Sitting, within: number): string | null {
+function lastSpokenOf(sitting: Sitting, within: number): string | null {
+  const [only, another] = spokenOfLast(sitting, within);
+  return only === undefined || another !== undefined ? null : only;
+}
+
+/** The batches of the chat's last note, where the same grower said that lately. */
+function spokenOfLast({ ledger, origin, world }: Sitting, within: number): readonly string[] {
   const last = ledger.standing.at(-1);
   const source = last?.journal.source;
-  if (!last || source?.chat !== world.chat || last.by !== origin.by) return null;
-  if (origin.at - last.journal.at > within) return null;
-  const touched = new Set(
-    ledger.standing
-      .filter(
-        ({ journal }) => journal.source?.message === source.message && journal.source.chat === source.chat,
-      )
-      .flatMap((each) => each.touched),
+  if (!last || source?.chat !== world.chat || last.by !== origin.by) return [];
+  if (origin.at - last.journal.at > within) return [];
+  const together = ledger.standing.filter(
+    ({ journal }) => journal.source?.message === source.message && journal.source.chat === source.chat,
   );
-  const [only, another] = touched;
-  return only === undefined || another !== undefined ? null : only;
+  return [...new Set(together.flatMap((each) => each.touched))];
 }

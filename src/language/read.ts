@@ -13,6 +13,7 @@ import { mendedBy } from './mending.js';
 import { joinNewNames } from './new-names.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import { onceMore } from './once-more.js';
+import { eachNamed } from './of-each.js';
 import { withOpenings } from './openings.js';
 import type { Piece } from './pieces.js';
 import { withoutAnother } from './another-today.js';
@@ -44,10 +45,9 @@ export function read(note: Note): ReadNote {
 /** The same, with the stages that led there. */
 export function readingOf(note: Note): Reading {
   const utterance = utteranceOf(note);
-  const pieces = joinNewNames(
-    joinContainers(withoutAsides(utterance.pieces)),
-    utterance.tokens,
-    utterance.text,
+  const pieces = eachNamed(
+    joinNewNames(joinContainers(withoutAsides(utterance.pieces)), utterance.tokens, utterance.text),
+    note.context,
   );
   const line = lineOf(pieces, utterance);
   const seen = { utterance, pieces, sentences: [], proposals: [] };

@@ -8,9 +8,10 @@ import { mediumPiece } from './media.js';
 import { listed } from './lists/listed.js';
 import { findNames } from './names.js';
 import { moneyAt } from './money.js';
+import { isTally, wasStruck } from './days-beside-names.js';
 import { normalise } from './normalise.js';
 import type { Note, NoteContext } from './note.js';
-import type { Piece, When } from './pieces.js';
+import type { Piece } from './pieces.js';
 import { findPlaces } from './places.js';
 import { prepositionBefore } from './places/prepositions.js';
 import { quantityAt } from './quantities.js';
@@ -86,16 +87,6 @@ export function placesBegin(
   };
 }
 
-/** "9 March Ember Fox: four rooted", of a batch struck on 9 March. */
-function wasStruck(plant: Piece | undefined, { past }: When, { batches = [] }: NoteContext): boolean {
-  if (plant?.is !== 'plant' || plant.plant.crop !== undefined) return false;
-  const { variety, batch: label } = plant.plant;
-  return batches.some(
-    (batch) =>
-      batch.struck === past && (label === undefined ? batch.variety === variety : batch.label === label),
-  );
-}
-
 function chunk(
   text: string,
   tokens: readonly Token[],
@@ -141,7 +132,8 @@ function chunk(
     if (known && to - from > 1)
       claim({ is: 'place', from, to, place, known, prep: prepositionBefore(tokens, from) });
   for (const { from, to, when } of findWhens(tokens, note, (at) => !free(at)))
-    claim({ is: 'when', from, to, when, ...(wasStruck(owner[to], when, context) ? { struck: true } : {}) });
+    if (!isTally(tokens, owner[from - 1], from, to, context))
+      claim({ is: 'when', from, to, when, ...(wasStruck(owner[to], when, context) ? { struck: true } : {}) });
   const american = isAmerican(note);
   const view = (): readonly Token[] => tokens.map((token, at) => (free(at) ? token : OPAQUE));
   let open = view();

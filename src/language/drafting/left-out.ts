@@ -43,7 +43,10 @@ export const leftOutCases: readonly Case<AnySeen>[] = [
   {
     // All of the others, and of these all but so many.
     name: 'all except <count> <plant>',
-    phrasings: ['Everything planted out except two Salt Harrier'],
+    phrasings: [
+      'Everything planted out except two Salt Harrier',
+      'Planted out everything bar two Salt Harrier',
+    ],
     when: ({ piece, draft, pieces, at }) =>
       piece.is === 'plant' &&
       draft.plant === undefined &&

@@ -185,7 +185,7 @@ export const hardenOffRules: readonly Rule[] = [
   },
   {
     name: 'out to harden',
-    phrasings: ['Salt Harrier out to harden'],
+    phrasings: ['Salt Harrier out to harden', 'everything outside to harden'],
     kind: 'hardenOff',
     head: 'to start|begin|get? harden|hardening|toughen|toughening|acclimatise|acclimatising|acclimatize|acclimate',
     shape: 'subject',
@@ -194,7 +194,13 @@ export const hardenOffRules: readonly Rule[] = [
         wordAt(p, f - 1),
       ) || [2, 3].some((n) => wordAt(p, f - n) === 'too'),
     mustNot: ['Salt Harrier ready to toughen up', 'Salt Harrier still too soft to harden off'],
-    when: (p) => namesPlant(p) || p.some((piece) => piece.is === 'word' && THEM.test(piece.text)),
+    when: (p) =>
+      namesPlant(p) ||
+      p.some(
+        (piece) =>
+          (piece.is === 'word' && THEM.test(piece.text)) ||
+          (piece.is === 'count' && piece.quantity.whole === 'all'),
+      ),
   },
   {
     name: 'acclimatising <plant>',

@@ -81,7 +81,7 @@ function isDealtWith(tokens: readonly Token[], at: number): boolean {
     /^(?:pot|pinch|harden|mist|strike|transplant|prick)$/.test(verbSense(before)?.lemma ?? '') ||
     (/^(?:move|plant|shift)$/.test(verbSense(before)?.lemma ?? '') &&
       /^(?:to|into|out|onto|in|on)$/.test(number?.text ?? '')) ||
-    (number?.is === 'number' && /^(?:of|rooted|dead)$|^\/$/.test(stroke?.text ?? ''))
+    (number?.is === 'number' && /^(?:of|out|rooted|dead)$|^\/$/.test(stroke?.text ?? ''))
   );
 }
 

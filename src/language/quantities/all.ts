@@ -68,9 +68,15 @@ export const bothAt = (tokens: readonly Token[], at: number): FoundQuantity =>
     ? result(tokens, { whole: 'all' }, at + 2)
     : result(tokens, { value: 2, both: true }, at + 1);
 
-/** "Everything", "everything except two". */
-export const everythingAt = (tokens: readonly Token[], at: number): FoundQuantity =>
-  exceptedAt(tokens, at + 1) ?? result(tokens, { whole: 'all' }, at + 1);
+/** "Everything", "everything except two"; "everything except two Salt Harrier" leaves those out of more than their like. */
+export function everythingAt(tokens: readonly Token[], at: number): FoundQuantity {
+  const but = exceptedAt(tokens, at + 1);
+  let behind = but?.to ?? at;
+  while (/^(?:of|the|my)$/.test(textAt(tokens, behind))) behind++;
+  // A name stands masked.
+  const isNamed = textAt(tokens, behind) === '\u0000';
+  return but && !isNamed ? but : result(tokens, { whole: 'all' }, at + 1);
+}
 
 /** "Every one", "each and every one", "every one bar two". */
 export function everyAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {

@@ -1,5 +1,6 @@
 /** Looks told in a word or two: "4 roots", "six have struck", "none yet", "2 of 5". */
 import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import type { Piece } from '../../pieces.js';
 import { notAboutRoots } from './not-about-roots.js';
 
 export const inShort: readonly Rule[] = [
@@ -67,17 +68,16 @@ export const inShort: readonly Rule[] = [
     head: '<count>',
     shape: 'subject',
     faint: true,
-    when: (p, f, t) => {
-      const piece = p[f];
-      return (
-        p.length === t &&
-        piece?.is === 'count' &&
-        piece.quantity.outOf !== undefined &&
-        p.slice(0, f).every(({ is }) => is === 'plant' || is === 'break') &&
-        f > 0
-      );
-    },
-    phrasings: ['Salt Harrier 2 of 5'],
+    when: (p) =>
+      p[0]?.is === 'plant' &&
+      isTally(p.at(-1)) &&
+      p.every((piece) => TALLIES.has(piece.is) || isTally(piece)),
+    phrasings: ['Salt Harrier 2 of 5', 'Salt Harrier 2 of 5, Tallow Bell 4 out of 4'],
     mustNot: ['moved Salt Harrier 2 of 5'],
   },
 ];
+
+const TALLIES: ReadonlySet<string> = new Set(['plant', 'break']);
+
+const isTally = (piece: Piece | undefined): boolean =>
+  piece?.is === 'count' && piece.quantity.outOf !== undefined;

@@ -95,7 +95,7 @@ export const sent: readonly Rule[] = [
         .some((piece) => piece.is === 'word' && /^(?:gave|given|give|sold|sent)$/.test(piece.text)) ||
       cameToNothing(p, t) ||
       (wordAt(p, t - 2) !== 'home' &&
-        /^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|black|ground|earth|bed|sleep)$/.test(
+        /^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|black|ground|earth|harden|hardening|toughen|bed|sleep)$/.test(
           wordAt(p, t),
         ) &&
         !followsWord(

@@ -10,6 +10,8 @@ const byOthers = (pieces: readonly Piece[], from: number): boolean => SOMEBODY.t
 const whenIDid = (pieces: readonly Piece[], from: number): boolean =>
   /^(?:i|we)$/.test(wordAt(pieces, from - 1)) && wordAt(pieces, from - 2) === 'when';
 
+const OPENED = /^(?:lids?|lid's|vents?|windows?|covers?|cover's|lights?|dome|hatch)$/;
+
 export const vented: readonly Rule[] = [
   verb('vent ventilate air', 'vent', 'vented <place>'),
   {
@@ -27,6 +29,16 @@ export const vented: readonly Rule[] = [
     shape: 'object',
     care: 'vent',
     phrasings: ['opened up both ends of the polytunnel to let some air through'],
+  },
+  {
+    name: 'lid steaming up, propped it open',
+    kind: 'tend',
+    head: 'prop~past|crack~past|wedge~past|lift~past it|that|them open|up|ajar',
+    shape: 'object',
+    care: 'vent',
+    when: (p, f) => p.slice(0, f).some((piece) => piece.is === 'word' && OPENED.test(piece.text)),
+    phrasings: ["lid's been steaming up so propped it open a crack"],
+    mustNot: ['jar of hormone powder was stuck so propped it open'],
   },
   {
     name: 'opened up <place>',
