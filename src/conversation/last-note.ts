@@ -3,10 +3,17 @@ import type { StandingEntry } from '../ledger/ledger.js';
 import { lastNote } from './entry-meant.js';
 import type { Sitting } from './sitting.js';
 
-/** The only entry of the last note, where this grower sent it to this chat no more than `within` ms ago; else null. */
-export function onlyOfLastNote({ ledger, origin, world }: Sitting, within: number): StandingEntry | null {
+/**
+ * The only entry of the last note, where this grower, or anyone of the group, sent it to this chat no more than `within`
+ * ms ago; else null.
+ */
+export function onlyOfLastNote(
+  { ledger, origin, world }: Sitting,
+  within: number,
+  byAnyone = false,
+): StandingEntry | null {
   const journal = ledger.standing.at(-1)?.journal;
-  if (!journal || journal.by !== origin.by || journal.source?.chat !== world.chat) return null;
+  if (!journal || (journal.by !== origin.by && !byAnyone) || journal.source?.chat !== world.chat) return null;
   if (origin.at - journal.at > within) return null;
   const [only, another] = lastNote(ledger);
   return only && !another ? only : null;

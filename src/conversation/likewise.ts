@@ -17,7 +17,7 @@ const ofPlants = new Set(['tend', 'check', 'potOn', 'pinch', 'move', 'hardenOff'
 const ofNumbers = new Set(['strike', 'loss', 'potOn', 'pinch', 'move', 'plantOut', 'dispatch']);
 
 const LEAD =
-  /^(?:(?:oh|ah|oops|sorry)[, ]+)?(?:(?:and|also|plus|then|ditto|likewise|(?:the )?same(?: again)?(?: for| with| goes for| to| on)?)\b[, ]*(?:(?:i |we )?(?:did|forgot)\b[,: ]*)?|(?:i |we )?forgot\b[,: ]*)/i;
+  /^(?:(?:oh|ah|oops|sorry)[, ]+)?(?:(?:and|also|plus|then|ditto|likewise|(?:the )?same(?: again)?(?: for| with| goes for| to| on)?)\b[, ]*(?:(?:(?:i|we|i['’]ve|we['’]ve) )?(?:just |also )?(?:did|done|forgot)\b[,: ]*)?|(?:i |we )?forgot\b[,: ]*)/i;
 const TAIL = /(?<![, ])[, ]*\b(?:too|as well|also|likewise)$/i;
 const ANOTHER = /\b(?:other|another|more(?! like| than| or less)|rest|remaining|last)\b/i;
 
@@ -26,7 +26,8 @@ export function saysLikewise(sitting: Sitting, text: string): boolean {
   const words = text.trim().replace(/(?<![.!])[.!]+$/, '');
   const bare = words.replace(LEAD, '').replace(TAIL, '');
   const leans = bare !== words || SAME_PLACE.test(words);
-  const last = leans || ANOTHER.test(words) ? lastEntry(sitting, words) : null;
+  const own = leans || ANOTHER.test(words) ? lastEntry(sitting, words) : null;
+  const last = own ?? (I_DID.test(words) ? doneByAnother(sitting) : null);
   if (!last || bare === '' || bare.length > 60) return false;
   const told = toldBy(sitting, last.kind === 'dispatch' ? toWhom(bare) : bare);
   const more =
@@ -47,12 +48,12 @@ export function saysLikewise(sitting: Sitting, text: string): boolean {
   }
   const count = ANOTHER.test(words) && ofNumbers.has(last.kind) ? countIn(told('lost')) : undefined;
   const plant = leans && ofPlants.has(last.kind) ? plantIn(told('misted'), 'tend') : undefined;
-  const own = withoutSlots(last, 'date', 'count', 'pots');
+  const like = withoutSlots(last, 'date', 'count', 'pots');
   // "And the rest" of the cuttings: how many those were is asked.
   const entry =
     count !== undefined
-      ? { ...own, ...(last.kind === 'strike' && typeof count !== 'number' ? {} : { count }) }
-      : plant && { ...withoutSlots(own, 'variety', 'crop', 'batch', 'rooted'), ...roots(last), ...plant };
+      ? { ...like, ...(last.kind === 'strike' && typeof count !== 'number' ? {} : { count }) }
+      : plant && { ...withoutSlots(like, 'variety', 'crop', 'batch', 'rooted'), ...roots(last), ...plant };
   if (!entry) return false;
   takeNote(sitting, { entries: [{ entry: entry as LoggedEntry, sources: {} }], asks: [] });
   return true;
@@ -120,6 +121,15 @@ function lastEntry(sitting: Sitting, words: string): LoggedEntry | null {
   const goesOn = /\banother\b/i.test(words) ? onlyOfLastNote(sitting, GOES_ON_MS) : null;
   const last = goesOn?.entry.kind === 'loss' ? goesOn : onlyOfLastNote(sitting, LEANS_MS);
   return last && isLogged(last.entry) ? withoutSlots(last.entry, 'label') : null;
+}
+
+/** "And I did four Nettle Rose", behind what another of the group told. */
+const I_DID = /^(?:and|then|also),? (?:i|we|i['’]ve|we['’]ve) (?:just |also )?(?:did|done)\b/i;
+const ANSWERS_MS = 3_600_000;
+
+function doneByAnother(sitting: Sitting): LoggedEntry | null {
+  const last = onlyOfLastNote(sitting, ANSWERS_MS, true)?.entry;
+  return last && isLogged(last) ? withoutSlots(last, 'label') : null;
 }
 
 /** All of one sort says the same of another; a number does not. */

@@ -33,7 +33,7 @@ export function batchPointedAt(
   entry: LoggedEntry,
   labels: readonly string[],
 ): Batch | null {
-  const came = cameOrCut(sitting, labels) ?? theOther(sitting, entry, labels);
+  const came = cameOrCut(sitting, labels) ?? theOther(sitting, entry, labels) ?? ofTheGrower(sitting, labels);
   if (came) return came;
   if (named(entry as Plant)) return null;
   const oneMore = ONE_MORE.test(sitting.text) && sitting.ledger.standing.at(-1)?.entry.kind === entry.kind;
@@ -59,6 +59,17 @@ function theOther(sitting: Sitting, entry: LoggedEntry, labels: readonly string[
     return only === undefined || another !== undefined ? null : (batchLabelled(ledger, only) ?? null);
   }
   return alive(spoken) === 1 && spoken.count > 1 && labels.includes(spoken.label) ? spoken : null;
+}
+
+/** "Pinched mine out", where several write in one ledger: the only batch that the one who speaks took, of those on offer. */
+function ofTheGrower({ ledger, origin, text }: Sitting, labels: readonly string[]): Batch | null {
+  if (origin.by === null || !/\b(?:mine|my (?:lot|batch|ones|own))\b/i.test(text)) return null;
+  const takenBy = (label: string): string | null | undefined =>
+    ledger.standing.find(
+      ({ entry, touched }) => /^(?:strike|receive)$/.test(entry.kind) && touched.includes(label),
+    )?.by;
+  const [only, another] = labels.filter((label) => takenBy(label) === origin.by);
+  return only === undefined || another !== undefined ? null : (batchLabelled(ledger, only) ?? null);
 }
 
 /** "Two of the Copperplate plugs", "the cuttings": the only batch that came in, or was cut, of those on offer. */

@@ -77,6 +77,9 @@ const ALWAYS_CROP = new Set([
   'cactus',
 ]);
 
+const isNameWord = (token: Token | undefined): boolean =>
+  token?.is === 'word' && token.capital && !/^[A-Z]+$/.test(token.raw);
+
 export function cropAt(
   tokens: readonly Token[],
   at: number,
@@ -110,6 +113,15 @@ export function cropAt(
     found.words.length === 1 &&
     /^(?:gave|give|given|to|for|from)$/.test(textAt(tokens, at - 1)) &&
     (/^(?:a|an|some|two|three|four|five|six|the)$/.test(textAt(tokens, to)) || tokens[to]?.is === 'number')
+  )
+    return undefined;
+  // "Verbena Lilac Mile": a variety that begins with such a word.
+  if (
+    EVERYDAY_CROPS.has(phrase) &&
+    owner[at - 1]?.is === 'plant' &&
+    isNameWord(tokens[at]) &&
+    isNameWord(tokens[to]) &&
+    !phraseAt(crops, [textAt(tokens, to)], 0)
   )
     return undefined;
   if (EVERYDAY_CROPS.has(phrase)) {

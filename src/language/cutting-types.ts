@@ -15,6 +15,12 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
   const nextIsCutting = /^(?:cutting|cuttings|wood)$/.test(next);
   const before = textAt(tokens, at - 1);
   if (/^basil$/.test(words)) return false;
+  // "Heeled them into the frame", "heeled eight in": set in the ground for now.
+  if (
+    words === 'heeled' &&
+    (/^(?:them|em|it|these|those|all|both|the|my|in|into)$/.test(next) || numberAt(tokens, at + 1))
+  )
+    return false;
   if (/^(?:root|leaf|tip|tips|node|leaf bud|leaf buds|heel|heels)$/.test(words)) {
     if (/^leaf bud/.test(words) && (/^(?:x|,)$/.test(next) || tokens[at + length]?.is === 'number'))
       return true;

@@ -35,6 +35,9 @@ export function targetThenActs(
       proposeActs(before.pieces, [], utterance, note).proposals.length > 0,
     );
     const acts = wanted && proposeActs(after.pieces, wanted, utterance, note).proposals;
+    // "Order for the school: 30 Salt Harrier, 20 Tallow Bell went on the van": what went is all that was ordered.
+    const isList = after.pieces[0]?.is === 'count' && /\border\b/.test(before.line);
+    if (isList && acts?.every(({ kind }) => kind === 'dispatch')) continue;
     if (wanted && acts && acts.length > 0) return [...wanted, ...acts];
   }
   return undefined;

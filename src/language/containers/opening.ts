@@ -36,11 +36,11 @@ export function openingAt(pieces: readonly Piece[], start: number): Opening | un
 const isHowMany = ({ quantity: { value, vague, outOf } }: PieceOf<'count'>): boolean =>
   (value !== undefined || vague === true) && outOf === undefined;
 
-/** "A pot", "the same pot"; no "split into single pots". */
+/** "A pot", "another pot", "the same pot"; no "split into single pots". */
 function isOne(pieces: readonly Piece[], at: number): boolean {
   const word = wordAt(pieces, at);
   return (
-    /^(?:a|an|single|same)$/.test(word) &&
+    /^(?:a|an|another|single|same)$/.test(word) &&
     !(word === 'single' && /^(?:pots|modules|cells)$/.test(wordAt(pieces, at + 1)))
   );
 }

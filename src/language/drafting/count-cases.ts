@@ -63,15 +63,15 @@ export const countCases: readonly Case<CountSeen>[] = [
       'Salt Harrier all rooted bar two',
       'Salt Harrier all rooted apart from two',
       'The Salt Harrier have rooted, bar three',
+      'Potted all the Salt Harrier on except the sulker',
     ],
     when: ({ draft, count, pieces, at }) =>
       (draft.quantity?.whole === 'all' ||
         // No "of the Tallow Bell but four".
         (draft.quantity === undefined && draft.plant !== undefined && wordAt(pieces, at - 1) !== 'but')) &&
-      count.value !== undefined &&
-      isExcepted(pieces, at),
+      (count.allBut !== undefined || (count.value !== undefined && isExcepted(pieces, at))),
     does: ({ draft, count }) => {
-      draft.quantity = { allBut: numberOf(count) };
+      draft.quantity = { allBut: count.allBut ?? numberOf(count) };
     },
   },
   {
@@ -102,6 +102,21 @@ export const countCases: readonly Case<CountSeen>[] = [
       takeOver(seen);
       const part = cutUp(seen);
       if (part && part !== 'stem') seen.draft.cutting ??= part;
+    },
+  },
+  {
+    name: '<count> leaves of <plant>',
+    phrasings: ['Took two leaves off the streptocarpus and put them in water'],
+    when: ({ draft, clause, pieces, at, count }) =>
+      clause.hit?.rule.kind === 'strike' &&
+      draft.quantity === undefined &&
+      count.value !== undefined &&
+      /^(?:leaf|leaves)$/.test(wordAt(pieces, at + 1)) &&
+      /^(?:of|off|from)$/.test(wordAt(pieces, at + 2)) &&
+      !/^(?:with|to|has|have|leaving|into)$/.test(wordAt(pieces, at - 1)),
+    does: (seen) => {
+      takeOver(seen);
+      seen.draft.cutting ??= 'leaf';
     },
   },
   {

@@ -36,11 +36,15 @@ export const wordCases: readonly Case<Seen<'word'>>[] = [
   },
   {
     name: 'the dud',
-    phrasings: ['Tossed the dud', 'Binned the straggler'],
+    phrasings: ['Tossed the dud', 'Binned the straggler', 'Potted on the sulker'],
     when: ({ piece, pieces, at, draft, clause }) =>
-      /^(?:loss|potOn|dispatch|move)$/.test(clause.hit?.rule.kind ?? '') &&
+      /^(?:loss|potOn|check|pinch|plantOut|dispatch|move)$/.test(clause.hit?.rule.kind ?? '') &&
+      clause.hit?.rule.sense !== 'look' &&
       DUD.test(piece.text) &&
-      /^(?:the|a|that|this|only|single|odd|sad|sorry|poor|weedy|little)$/.test(wordBefore(pieces, at)) &&
+      (at === 0 ||
+        /^(?:the|a|that|this|last|only|single|odd|sad|sorry|poor|weedy|little|wee)$/.test(
+          wordBefore(pieces, at),
+        )) &&
       draft.quantity === undefined,
     does: ({ draft }) => {
       draft.quantity = { value: 1 };

@@ -47,8 +47,14 @@ export const pinchRules: readonly Rule[] = [
       followsWord(p.slice(0, t), f, /^(?:dead|flower|seed|spent|faded|brown)$/) ||
       followsWord(p, t, /^(?:stock|mother|parent|stuck|struck|pots?|bottles?)$/) ||
       // "Took the top off the propagator".
-      p[wordAt(p, t) === 'the' ? t + 1 : t]?.is === 'place',
-    phrasings: ['nipped the tips out of the Salt Harrier', 'took the tops off the Salt Harrier'],
+      (p[wordAt(p, t) === 'the' ? t + 1 : t]?.is === 'place' &&
+        // "The frame ones": those that stand there.
+        !/^(?:ones|lot|crowd|cuttings|plants)$/.test(wordAt(p, t + 2))),
+    phrasings: [
+      'nipped the tips out of the Salt Harrier',
+      'took the tops off the Salt Harrier',
+      'nipped the tops off the frame ones',
+    ],
     mustNot: ['took the top off the propagator, Salt Harrier fine'],
   },
   {

@@ -28,6 +28,7 @@ export function joinStrike(before: Proposal, next: Proposal): Proposal | undefin
   if (
     next.kind !== 'move' &&
     !isPutInPots(next) &&
+    !isPottedUp(next) &&
     !(
       next.kind === 'potOn' &&
       next.draft.plant === undefined &&
@@ -45,6 +46,15 @@ export function joinStrike(before: Proposal, next: Proposal): Proposal | undefin
 /** "… and put them in two pots in the laundry trough": cuttings in pots of their own are in no bed for good. */
 const isPutInPots = ({ kind, draft }: Proposal): boolean =>
   kind === 'plantOut' && draft.pots !== undefined && draft.plant === undefined;
+
+/** "Took three off the big one and potted them up": put in to root. */
+const isPottedUp = ({ kind, rule, draft }: Proposal): boolean =>
+  kind === 'potOn' &&
+  rule === 'potted <count> <plant> on' &&
+  draft.pronoun === true &&
+  draft.plant === undefined &&
+  draft.which === undefined &&
+  draft.when === undefined;
 
 /** "Took 15 Pink Ute and 20 Creek Bandit, Utes in 50mm tubes, Bandits in a 40 cell tray": which of the strikes went into that. */
 export function strikeInto(told: readonly Proposal[], next: Proposal): number {

@@ -90,8 +90,12 @@ function deniesNoDeed(pieces: readonly Piece[], at: number): boolean {
   );
 }
 
-/** "Forgot to say, took six on Sunday", "nearly forgot to say, …": only the telling was forgotten. */
+/** "Forgot to say, took six on Sunday", "never told you about the pileas, I …": only the telling was forgotten. */
 function isUntold(pieces: readonly Piece[], at: number, head: number): boolean {
+  if (neverTold(pieces, at) || neverTold(pieces, at - 1))
+    return pieces
+      .slice(at, head)
+      .some((piece, n) => piece.is === 'break' && /^(?:i|we|i've|we've)$/.test(wordAt(pieces, at + n + 1)));
   const forgot = /^(?:nearly|almost)$/.test(wordAt(pieces, at)) ? at + 1 : at;
   return (
     forgot + 2 < head &&
@@ -100,3 +104,7 @@ function isUntold(pieces: readonly Piece[], at: number, head: number): boolean {
     /^(?:say|tell|mention|add|log|note|record|write|put|report|text)$/.test(wordAt(pieces, forgot + 2))
   );
 }
+
+const neverTold = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:never|didn't|haven't)$/.test(wordAt(pieces, at)) &&
+  /^(?:told|tell|said|say|mentioned|mention)$/.test(wordAt(pieces, at + 1));

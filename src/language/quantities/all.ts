@@ -21,18 +21,37 @@ function exceptedAt(tokens: readonly Token[], at: number): FoundQuantity | undef
   const found = numberAt(tokens, isThose ? from + 1 : from);
   if (found && (!isThose || endsAt(tokens, found.to)))
     return result(tokens, { allBut: found.value }, found.to);
+  return runtAt(tokens, from);
+}
+
+/** "Potted everything on except the sulker": one of all that was told before. */
+export function butRuntAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  // "Behind the bar", "four in each bar the last one".
+  if (/^(?:the|a|my|each|every|pot|tray)$/.test(textAt(tokens, at - 1))) return undefined;
+  return runtAt(tokens, isPhraseAt(tokens, at, ['apart', 'from']) ? at + 2 : at + 1);
+}
+
+/** "The runt", "that one poor straggler". */
+function runtAt(tokens: readonly Token[], from: number): FoundQuantity | undefined {
   if (!/^(?:the|a|that|one)$/.test(textAt(tokens, from))) return undefined;
-  const noun = /^(?:wee|little|poor|weak|sad|scrawny|titchy|odd|last|end)$/.test(textAt(tokens, from + 1))
-    ? from + 2
-    : from + 1;
-  return (textAt(tokens, noun) === 'one' || DUD.test(textAt(tokens, noun))) && endsAt(tokens, noun + 1)
+  const word = textAt(tokens, from + 1);
+  const described =
+    !isRunt(word) && /^(?:wee|little|small|tiny|poor|weak|sad|scrawny|titchy|odd|last|end)$/.test(word);
+  const noun = described ? from + 2 : from + 1;
+  return isRunt(textAt(tokens, noun)) && endsAt(tokens, noun + 1)
     ? result(tokens, { allBut: 1 }, noun + 1)
     : undefined;
 }
+
+/** One of them, by what it is. */
+const isRunt = (word: string): boolean =>
+  DUD.test(word) || /^(?:weakest|smallest|scrawniest|worst|one)$/.test(word);
 const endsAt = (tokens: readonly Token[], at: number): boolean =>
   tokens[at] === undefined ||
   tokens[at]?.is === 'mark' ||
-  /^(?:at|in|by|on|near|under|that|which|i|who)$/.test(textAt(tokens, at));
+  /^(?:at|in|by|on|near|under|that|which|i|who|rooted|have|has|had|are|is|were|look|took|made|came)$/.test(
+    textAt(tokens, at),
+  );
 
 /** "All", also as an adverb ("all in one pot", "all done"). */
 export function allAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {

@@ -1,5 +1,5 @@
 /** Quantities by what there is, each by the word that opens it: all, none, the rest, all but two, half. */
-import { allAt, bothAt, everyAt, everythingAt, whateverAt, wholeLotAt } from './all.js';
+import { allAt, bothAt, butRuntAt, everyAt, everythingAt, whateverAt, wholeLotAt } from './all.js';
 import { divilAt, noneAt, notOneAt, nothingAt } from './none.js';
 import type { FoundQuantity } from './quantity.js';
 import { restAt } from './rest.js';
@@ -16,6 +16,9 @@ const readings: ReadonlyMap<string, readonly Reading[]> = new Map(
   Object.entries({
     all: [allAt],
     both: [bothAt],
+    except: [butRuntAt],
+    bar: [butRuntAt],
+    apart: [butRuntAt],
     everything: [everythingAt],
     whatever: [whateverAt],
     every: [everyAt],

@@ -49,6 +49,20 @@ export const inShort: readonly Rule[] = [
     mustNot: ['Salt Harrier: eleven struck, the rest to do on Sunday'],
   },
   {
+    // In the trade: growing away.
+    name: '<plant>, <count> away of <count>',
+    kind: 'check',
+    head: 'away',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p[f - 1]?.is === 'count' &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      ((/^(?:of|from)$/.test(wordAt(p, t)) && p[t + 1]?.is === 'count') ||
+        (wordAt(p, t) === 'out' && wordAt(p, t + 1) === 'of' && p[t + 2]?.is === 'count')),
+    phrasings: ['Salt Harrier - 71 away out of 80, rest callused', 'Salt Harrier: 30 away of 40'],
+    mustNot: ['gave 3 Salt Harrier away out of the tray'],
+  },
+  {
     name: '<plant>: none yet',
     kind: 'check',
     head: '<count> yet',

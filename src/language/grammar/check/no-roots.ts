@@ -1,7 +1,7 @@
 /** Looks that found no roots: "no sign of roots", "nothing yet", "not one root". */
 import type { Piece } from '../../pieces.js';
 import { endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
-import { notAboutRoots } from './not-about-roots.js';
+import { notAboutRoots, onSomethingElse } from './not-about-roots.js';
 
 const SHOWN_BY = /^(?:the|my|our|any|either|both|all|those|these|that|them|it|below|under|one|half)$/;
 
@@ -90,8 +90,10 @@ export const noRoots: readonly Rule[] = [
     rooted: 'none',
     // "Nothing doing here today" is talk.
     when: (p, _f, t) => wordAt(p, t - 1) !== 'doing' || p.some(({ is }) => is === 'plant'),
-    unless: (p, f, t) => saysWhyGone(p, f) || isSent(p, t),
+    unless: (p, f, t) => saysWhyGone(p, f) || isSent(p, t) || onSomethingElse(p, t),
     mustNot: [
+      'nothing on the telly tonight',
+      'nothing on wriggly',
       'binned the other 5 Salt Harrier, nothing doing on them',
       'Salt Harrier came up in the raffle and nothing from Harrops yet',
     ],

@@ -1,7 +1,7 @@
 /** Plants sent or carried to somebody: "posted six to Ken", "dropped three round to Sheila", "two off to the parish sale". */
 import type { Piece } from '../../pieces.js';
 import { CUTTINGS, goesToOutlet, isCarried, leavesWith } from '../taken-away.js';
-import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { KIN } from '../../somebody-else.js';
 import { causeAt } from '../loss/counted.js';
 import { cameToNothing } from '../loss/to-nothing.js';
@@ -94,6 +94,8 @@ export const sent: readonly Rule[] = [
         .slice(Math.max(0, f - 4), f)
         .some((piece) => piece.is === 'word' && /^(?:gave|given|give|sold|sent)$/.test(piece.text)) ||
       cameToNothing(p, t) ||
+      // "There was a frost, two are gone with it".
+      (wordAt(p, t - 1) === 'with' && /^(?:it|that)$/.test(wordAt(p, t)) && endsAt(p, t + 1)) ||
       (wordAt(p, t - 2) !== 'home' &&
         /^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|black|ground|earth|harden|hardening|toughen|bed|sleep)$/.test(
           wordAt(p, t),

@@ -8,6 +8,9 @@ const TAKES = /^(?:kids|kid|children|boys|girls|lads|lasses|family|grandkids)$/;
 const who = (pieces: readonly Piece[], at: number): string =>
   wordAt(pieces, /^(?:the|my|our|her|his)$/.test(wordAt(pieces, at)) ? at + 1 : at);
 
+const allBefore = (pieces: readonly Piece[], from: number): boolean =>
+  pieces.slice(0, from).some((piece) => piece.is === 'count' && 'whole' in piece.quantity);
+
 const LOOKED = /^(?:checked|looked|inspected|examined|look|check|peeked|peered)$/;
 
 export const lost: readonly Rule[] = [
@@ -120,7 +123,11 @@ export const lost: readonly Rule[] = [
     kind: 'loss',
     head: 'go~past|gone|out straight? with|to',
     shape: 'subject',
-    when: (p, f, t) => counted(p, f, t) && !/^(?:broken|other)?$/.test(causeAt(p, t) ?? ''),
+    when: (p, f, t) =>
+      counted(p, f, t) &&
+      (!/^(?:broken|other)?$/.test(causeAt(p, t) ?? '') ||
+        // "Two are gone with it": the frost that was told before.
+        (wordAt(p, t - 1) === 'with' && /^(?:it|that)$/.test(wordAt(p, t)) && endsAt(p, t + 1))),
     // "Fifteen thrown out with mildew": the throwing tells it.
     unless: (p, f) =>
       /^(?:thrown|threw|tossed|chucked|slung|sorted|weeded|pulled|took|taken)$/.test(wordAt(p, f - 1)),
@@ -129,6 +136,7 @@ export const lost: readonly Rule[] = [
       'two Salt Harrier went to slugs',
       'Salt Harrier: 8 out with botrytis, rest moved to the porch',
       'five gone to rot',
+      'two of the Salt Harrier are gone with it',
     ],
     mustNot: ['three Salt Harrier gone with the kids', 'two Salt Harrier went to Ines'],
   },
@@ -184,9 +192,18 @@ export const lost: readonly Rule[] = [
             !/^(?:have|has|are|is)$/.test(piece.text),
         ) &&
       !p.slice(t).some((piece) => piece.is === 'place'),
-    // "I'm one out": miscounted.
-    unless: (p, f) => /^(?:i'm|we're|i|we|was|were|am)$/.test(wordAt(p, f - 2)),
+    // "I'm one out": miscounted; "they're all out now": outdoors.
+    unless: (p, f) =>
+      /^(?:i'm|we're|i|we|was|were|am)$/.test(wordAt(p, f - 2)) ||
+      (wordAt(p, f) === 'out' && allBefore(p, f)) ||
+      // "Order for the school, 20 Salt Harrier gone": sent off.
+      p.slice(0, f).some((_, at) => wordAt(p, at) === 'order'),
     phrasings: ['four of the Salt Harrier gone on me'],
-    mustNot: ['30 Salt Harrier gone on the trolley', "I'm one out"],
+    mustNot: [
+      '30 Salt Harrier gone on the trolley',
+      "I'm one out",
+      'the Salt Harrier are all out now',
+      'school order, 20 Salt Harrier gone',
+    ],
   },
 ];

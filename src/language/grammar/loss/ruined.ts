@@ -3,5 +3,5 @@ import { whole } from '../../phrases.js';
 
 export const RUINED = whole`
   dead|died|dying|gone|collapsed|wilted|rotten|rotted|rotting|mush|mushy|slimy|mouldy|moldy|brown|black|blackened
-  cooked|fried|frazzled|scorched|parched|dried|crisp|crispy|shrivelled|shriveled|frosted|frozen|snapped|broken|broke
+  cooked|fried|frazzled|scorched|parched|dried|crisp|crispy|shrivelled|shriveled|floppy|flopped|limp|manky|squishy|frosted|frozen|snapped|broken|broke
 `;

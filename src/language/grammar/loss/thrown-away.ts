@@ -59,6 +59,10 @@ function putForth(pieces: readonly Piece[], to: number): boolean {
   );
 }
 
+/** "Two dead leaves": parts of a plant that lives. */
+const ofPartsOnly = (pieces: readonly Piece[], _from: number, to: number): boolean =>
+  followsWord(pieces, to, /^(?:leaf|leaves|flowers?|blooms?|heads?|buds?|stems?|pots?|trays?|canes?)$/);
+
 export const thrownAway: readonly Rule[] = [
   {
     name: 'weeded out <count> <plant>',
@@ -79,10 +83,24 @@ export const thrownAway: readonly Rule[] = [
     head: 'get~past|getting rid of <count>',
     shape: 'object',
     when: (p, _f, t) => RUINED.test(wordAt(p, t)) || RUINED.test(wordAt(p, t + 1)),
-    unless: (p, _f, t) =>
-      followsWord(p, t, /^(?:leaf|leaves|flowers?|blooms?|heads?|buds?|stems?|pots?|trays?|canes?)$/),
+    unless: ofPartsOnly,
     phrasings: ['got rid of four blackened Salt Harrier'],
     mustNot: ['got rid of four spare Salt Harrier', 'got rid of two dead Salt Harrier leaves'],
+  },
+  {
+    name: 'pulled the <count> floppy <plant> out',
+    kind: 'loss',
+    head: 'pull~past|whip~past|pick~past|hoick~past|take~past|remove~past|fished|yanked|plucked out? the|those? <count>',
+    shape: 'object',
+    when: (p, f, t) =>
+      /^(?:floppy|limp|manky|squishy|slimy|brown|black|blackened|crispy|soggy|hopeless|feeble|sickly)$/.test(
+        wordAt(p, t),
+      ) &&
+      (wordAt(p, t + 1) === 'ones' || p[t + 1]?.is === 'plant') &&
+      (f === 0 || /^$|^(?:i|we|i've|we've|and|then|just|have|so)$/.test(wordAt(p, f - 1))),
+    unless: ofPartsOnly,
+    phrasings: ['pulled the two floppy Salt Harrier out', "I've whipped out three limp Salt Harrier"],
+    mustNot: ['pulled the two dead Salt Harrier leaves off', 'pulled the two Salt Harrier out for a look'],
   },
   {
     name: '<disease> in <plant>, <count> removed',

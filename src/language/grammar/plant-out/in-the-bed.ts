@@ -13,6 +13,20 @@ const forTheSeason = (pieces: readonly Piece[], at: number): boolean =>
   (pieces[at + 1]?.is === 'when' ||
     /^(?:good|keeps|summer|season)$/.test(wordAt(pieces, at + (wordAt(pieces, at + 1) === 'the' ? 2 : 1))));
 
+/** "Did it Sunday": the same again, with its day. */
+const isDidIt = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at) === 'did' && wordAt(pieces, at + 1) === 'it' && pieces[at + 2]?.is === 'when';
+
+/** "They're all out now", "the lot are out": plants, without their name. */
+const theyAreOut = (pieces: readonly Piece[], from: number): boolean =>
+  wordAt(pieces, from) === 'out' &&
+  pieces
+    .slice(0, from)
+    .some(
+      (piece) =>
+        piece.is === 'count' || (piece.is === 'word' && /^(?:they|they're|they've)$/.test(piece.text)),
+    );
+
 export const inTheBed: readonly Rule[] = [
   {
     name: 'put <plant> in along <place>',
@@ -118,17 +132,26 @@ export const inTheBed: readonly Rule[] = [
     shape: 'subject',
     faint: true,
     when: (p, f, t) =>
-      p.slice(0, f).some(({ is }) => is === 'plant') &&
-      garden(p, f, t) &&
+      (p.slice(0, f).some(({ is }) => is === 'plant') || theyAreOut(p, f)) &&
+      garden(
+        p,
+        f,
+        Math.max(
+          t,
+          p.findIndex((_, at) => isDidIt(p, at)),
+        ),
+      ) &&
       !p.some(
         (piece, at) =>
           piece.is === 'word' &&
-          ((piece.verb !== undefined && !GARDEN.test(piece.text)) || OTHERWISE.test(piece.text)) &&
+          ((piece.verb !== undefined && !GARDEN.test(piece.text) && !isDidIt(p, at)) ||
+            OTHERWISE.test(piece.text)) &&
           !forTheSeason(p, at),
       ),
     phrasings: [
       'two Salt Harrier in the big tub by the door for the summer',
       'Salt Harrier out, front border',
+      "they're all out now, did it Sunday, the front border",
     ],
     mustNot: ['Salt Harrier in the border for sale'],
   },

@@ -48,6 +48,18 @@ export const intoSize: readonly Rule[] = [
     mustNot: ['the Salt Harrier are in 3 inch pots', 'Salt Harrier sit in 9cm pots'],
   },
   {
+    name: '<count> <plant> done into <size>',
+    kind: 'potOn',
+    head: 'done|finished|moved|gone|went on|up? into|in|to <pots>? <size>',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (p[f - 1]?.is === 'count' || (p[f - 1]?.is === 'plant' && p[f - 2]?.is === 'count')) &&
+      p.slice(0, t).some(({ is }) => is === 'plant'),
+    unless: aboutCuttings,
+    phrasings: ['started on the Salt Harrier, 48 done into 7cm', '48 Salt Harrier done in 7cm so far'],
+    mustNot: ['6 cuttings of Salt Harrier done in 9cm pots'],
+  },
+  {
     name: 'had <count> <plant> in <size> pots',
     kind: 'potOn',
     head: 'have~past .. in|into <size>',

@@ -32,6 +32,8 @@ const OF_HOW = anyOf`
   how (big|far|often|soon|cold|warm|hot) (is|are|do|does|did|will|would|can|should|have|has|it)\b
 `;
 
+const WEEKDAY = anyOf`(mon|tues|wednes|thurs|fri|satur|sun)day|mon|tues?|wed|thur?s?|fri|sat|sun`;
+
 /** "Did we lose any", but not "did the watering" or "is done". */
 const OF_A_VERB = anyOf`
   is (?!done)
@@ -41,7 +43,7 @@ const OF_A_VERB = anyOf`
   would ((the|my|our) plantname|they|these|those|i|we|it) (?!never|not\b)
   do (i|we|the|my|they|you|any)\b
   does
-  did (i|we|they|you|any|it(?! (on|yesterday|today|this|last|at|in|before|after|over)\b))\b
+  did (i|we|they|you|any|it(?! (on|yesterday|today|this|last|at|in|before|after|over|${WEEKDAY})\b))\b
   did (the|my)\b(?! plantname$| (watering|misting|feeding|spraying|rounds)\b)
   have (i|we|they|you|any)\b
   has (the|my|it|anyone|any)\b

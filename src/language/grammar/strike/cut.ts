@@ -147,7 +147,7 @@ export const cut: readonly Rule[] = [
       followsWord(p, t, /^going$/) ||
       (/^rooted$/.test(wordAt(p, t - 1)) &&
         (p[f - 1]?.is === 'count' || /^(?:cuttings?|slips?)$/.test(wordAt(p, t)))) ||
-      followsWord(p, t, /^(?:died|rotted|rooted|dead|compost(?:ed)?|bin|love|fancy|want|need)$/),
+      followsWord(p, t, /^(?:died|rotted|rooted|dead|gone|frost|compost(?:ed)?|bin|love|fancy|want|need)$/),
     mustNot: [
       'filled ten pots ready for the Salt Harrier cuttings',
       "Jean has a Salt Harrier I'd love a cutting of",

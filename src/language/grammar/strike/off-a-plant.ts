@@ -2,7 +2,8 @@
 import { type Rule, wordAt } from '../rule.js';
 
 /** What may stand before it: talk, no deed. */
-const TALK = /^(?:right|so|ok|okay|well|and|also|then|another|just|only|plus|today|hi|hello|morning)$/;
+const TALK =
+  /^(?:right|so|ok|okay|well|i|we|i've|we've|got|had|managed|and|also|then|another|just|only|plus|today|hi|hello|morning)$/;
 
 export const offAPlant: readonly Rule[] = [
   {
@@ -22,12 +23,19 @@ export const offAPlant: readonly Rule[] = [
           .slice(0, f - 1)
           .every(
             (piece) =>
-              piece.is === 'break' || piece.is === 'when' || (piece.is === 'word' && TALK.test(piece.text)),
+              piece.is === 'break' ||
+              piece.is === 'when' ||
+              piece.is === 'place' ||
+              (piece.is === 'word' && TALK.test(piece.text)),
           ) &&
         !p.slice(t).some((piece) => piece.is === 'word' && piece.verb !== undefined)
       );
     },
-    phrasings: ['9 off the Salt Harrier this morning, three to a pot', 'right, 6 off Salt Harrier'],
+    phrasings: [
+      'yesterday I got another ten off the Salt Harrier',
+      '9 off the Salt Harrier this morning, three to a pot',
+      'right, 6 off Salt Harrier',
+    ],
     mustNot: ['knocked 3 off the Salt Harrier', '3 off the Salt Harrier have rotted'],
   },
 ];

@@ -70,6 +70,22 @@ const THROWN = /^(?:bin|heap|bucket|caddy|skip|vase|bonfire|bed|border|ground|ga
 
 export const pulledOff: readonly Rule[] = [
   {
+    name: 'separated <count> pups off <plant>',
+    kind: 'strike',
+    head: 'separated|divide~past|detached|take~past|cut~past|pull~past|twisted|prised|got|get~past <count> pups|pup|offsets|offset|plantlets|plantlet|babies|baby|offshoots|runners .. off|from|of',
+    shape: 'object',
+    when: (p, f, t) =>
+      isOurs(p, f) &&
+      (closeBehind(p, t, 'plant') || /^(?:big|old|mother|main|parent)$/.test(wordAt(p, t + 1))) &&
+      (wordAt(p, f) !== 'got' || wordAt(p, t - 1) === 'off') &&
+      !followsWord(p, t, THROWN),
+    phrasings: [
+      'separated three pups off the big Salt Harrier and potted them up',
+      'took two offsets from the Salt Harrier',
+    ],
+    mustNot: ['got three babies from the Salt Harrier man at the fair', 'took two pups off to the vet'],
+  },
+  {
     name: 'nipped off <count> bits of <plant> and shoved them in',
     kind: 'strike',
     head: 'nip~past|snip~past|pinch~past|cut~past|pull~past|break~past|snap~past|whip~past|tear~past off|out <count>',

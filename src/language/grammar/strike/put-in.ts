@@ -206,27 +206,34 @@ export const putIn: readonly Rule[] = [
   {
     name: '<count> <plant> cuttings in <medium>',
     kind: 'strike',
-    head: 'cuttings|slips|shoots|snippets|sprigs|<cutting> .. in|into|on <pots>? of? <medium>',
+    head: 'cuttings|slips|shoots|snippets|sprigs|leaf|leaves|stems|stalks|ends|pieces|bits|lengths|<cutting> .. in|into|on <pots>? of? <medium>',
     shape: 'subject',
     when: (p, f, t) =>
       precedes(p, f, 5, 'count') &&
-      (precedes(p, f, 8, 'plant') || closeBehind(p, f + 1, 'plant')) &&
+      (precedes(p, f, 8, 'plant') ||
+        closeBehind(p, f + 1, 'plant') ||
+        (f === 1 && p[f + 1]?.is !== 'plant')) &&
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past') &&
       !p
         .slice(f, t)
         .some(
           (piece) =>
-            piece.is === 'word' && /^(?:going|rooted|rooting|showing|growing|sprouting)$/.test(piece.text),
+            piece.is === 'word' &&
+            /^(?:going|gone|rooted|rooting|showing|growing|sprouting|dead|dying|brown|yellow|yellowing|rotting|rotten|soggy|floating|left|roots)$/.test(
+              piece.text,
+            ),
         ),
     phrasings: [
       '5 Salt Harrier cuttings are now in a jar of water',
       '3 leaf cuttings from my Salt Harrier are in damp perlite now',
       'seven Salt Harrier shoots now tucked up in vermiculite',
+      'two leaves of the snake plant in another glass of water',
     ],
     mustNot: [
       '5 Salt Harrier cuttings going brown in water',
       '5 Salt Harrier cuttings rooted in water',
       'four Salt Harrier shoots showing in compost',
+      'two Salt Harrier leaves floating in the water',
     ],
   },
 ];

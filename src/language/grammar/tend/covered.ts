@@ -13,9 +13,11 @@ export const covered: readonly Rule[] = [
     unless: (p, f, t) =>
       followsWord(p, t, ON_PAPER) ||
       isOtherCloth(p, f) ||
+      (wordAt(p, t - 1) === 'on' && /^(?:standby|hand|order)$/.test(wordAt(p, t))) ||
       (among(p, 0, f, 'cutting') && among(p, 0, f, 'count', 'pots') && among(p, 0, f, 'plant')),
     mustNot: [
       'fleece on my shopping list for the Salt Harrier',
+      'Salt Harrier outside, fleece on standby',
       'Salt Harrier, 6 tip cuttings, dipped in Clonex, dome on',
     ],
   },

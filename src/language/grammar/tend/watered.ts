@@ -63,6 +63,23 @@ export const watered: readonly Rule[] = [
     care: 'water',
   },
   {
+    name: 'gave <plant> a drop of water',
+    kind: 'tend',
+    head: 'give~past|give~ing|give~base .. <medium>|rainwater',
+    shape: 'object',
+    care: 'water',
+    when: (p, f, t) =>
+      isWatery(p, t - 1, t) &&
+      (among(p, f, t, 'plant') || followsWord(p.slice(0, t), f, ALL_OF_THEM)) &&
+      !followsWord(p.slice(0, t), f, /^(?:in|with|from)$/),
+    phrasings: [
+      'gave the Salt Harrier a drop of water',
+      'gave the Salt Harrier some rainwater',
+      'gave all the Salt Harrier plenty of water',
+    ],
+    mustNot: ['gave Ines two Salt Harrier in a bit of water', 'gave Ines some rainwater'],
+  },
+  {
     name: '<plant> treated to a drink',
     kind: 'tend',
     head: 'treat~past .. drink|water|soak|watering|soaking|drench',
