@@ -40,7 +40,7 @@ const LEAD = new Set(
 /** Words of the subject that a head follows. */
 const LED_BY = whole`
   of|the|my|those|these|them|others|other|ones|cuttings|cutting|plugs|liners|tubers|crowns|from|more|they|which|that
-  a|only|odd|single|little|poor|remaining|black|weedy|weak|sickly|sad|good|bad|small|dead|rotten
+  a|only|odd|single|little|poor|remaining|black|weedy|weak|sickly|sad|soft|limp|mushy|mouldy|manky|brown|good|bad|small|dead|rotten
 `;
 
 /** Clauses in the order of the text; every piece but the breaks between them belongs to one. */

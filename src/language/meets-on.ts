@@ -3,7 +3,7 @@ import { whole } from './phrases.js';
 import { textAt, type Token } from './tokens.js';
 
 const WEEKDAY = /^(?:(?:mon|tues|wednes|thurs|fri|satur|sun)days?|weds?|mon|tues?|thurs?|fri|sat)$/;
-const GROUP = whole`
+export const GROUP = whole`
   volunteers?|group|club|class|crew|gang|team|ladies|girls|lads|boys|regulars?|gardeners|customers?|helpers?|visitors
   school|children|kids|society|circle|choir|walkers|people|folks?|man|woman|lady|chap|lunch|coffee
 `;

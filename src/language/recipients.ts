@@ -3,6 +3,7 @@ import { wordAt } from './grammar/rule.js';
 import { isKnown } from './lexicon.js';
 import type { Clause } from './clauses.js';
 import type { Piece } from './pieces.js';
+import { withinEnd, withinStart } from './recipients/within.js';
 import { CARRIER, NOBODY, SOMEBODY, STOP } from './recipients/words.js';
 import type { Token } from './tokens.js';
 
@@ -18,7 +19,7 @@ export function recipientOf(
   if (!hit) return undefined;
   const letHave =
     hit.rule.sense === 'recipient within'
-      ? wordsOf(pieces, hit.from + 1, hit.to - 1, tokens, text)
+      ? wordsOf(pieces, withinStart(pieces, hit.from + 1), withinEnd(pieces, hit.to - 1), tokens, text)
       : undefined;
   if (letHave !== undefined) return letHave;
   // "Left three out for Mrs Abbery", "two went to the woman with the whippet".
@@ -159,7 +160,7 @@ function indirectObject(
   let last = end;
   while (
     last > from &&
-    /^(?:have|with|the|all|of|last|first|remaining|final)$/.test(wordAt(pieces, last - 1))
+    /^(?:have|with|to|the|all|of|last|first|remaining|final)$/.test(wordAt(pieces, last - 1))
   )
     last--;
   return wordsOf(pieces, from, last, tokens, text);
@@ -203,14 +204,7 @@ function wordsOf(
   const first = pieces[from];
   const last = pieces[to - 1];
   if (!first || !last || to <= from) return undefined;
-  if (
-    first.is === 'count' ||
-    first.is === 'size' ||
-    first.is === 'when' ||
-    first.is === 'celsius' ||
-    first.is === 'medium'
-  )
-    return undefined;
+  if (/^(?:count|size|when|celsius|medium)$/.test(first.is)) return undefined;
   if (to - from === 1 && first.is === 'word' && NOBODY.test(first.text) && !tokens[first.from]?.capital)
     return undefined;
   if (
@@ -223,7 +217,8 @@ function wordsOf(
     .slice(tokens[first.from]?.start ?? 0, tokens[last.to - 1]?.end ?? 0)
     .replace(/^(?:the|my|our|a|an|poor) /i, '')
     .trim();
-  return name === '' ? undefined : name;
+  // "Gone to a good home".
+  return name === '' || /^(?:good|new|loving|better)$/.test(name) ? undefined : name;
 }
 
 /** "To Trev, actually it was Lorraine". */

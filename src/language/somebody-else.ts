@@ -11,7 +11,7 @@ export const FOLK =
 const DESCRIBED =
   /^(?:old|young|poor|other|lovely|nice|new|same|local|the|my|our|a|an|that|this|and|but|meanwhile)$/;
 /** First names that are words as well, or words of every day to the reader. */
-const WORD_NAMES =
+export const WORD_NAMES =
   /^(?:alan|art|bea|bill|bob|chuck|dave|dawn|dot|drew|frank|gene|grace|hope|jack|jean|jim|joan|joy|ken|mark|may|nick|pat|ray|rob|sandy|sue|ted|will)$/;
 const SOMEBODYS = /^(?:lost|has|had|wants|got|took|struck|potted|sold|reckons|says)$/;
 /** "The garden centre", "Wickhurst Farm Shop". */

@@ -116,6 +116,8 @@ export function countsNoPlants(pieces: readonly Piece[], at: number): boolean {
   const before = wordAt(pieces, at - 1);
   return (
     isOneTakenFrom(pieces, at) ||
+    // "To get some cuttings going".
+    (/^(?:get|give|for|make)$/.test(before) && isSomeGrowth(pieces, at)) ||
     /^(?:day|days|week|weeks|month|months|year|years|hour|hours|minute|minutes|mins|times|people|folk|friends|inches|mugs|leaves|pairs|eyes|left|remaining|remain|remains|still)$/.test(
       wordAt(pieces, at + 1),
     ) ||
@@ -127,6 +129,16 @@ export function countsNoPlants(pieces: readonly Piece[], at: number): boolean {
       !pieces.slice(at + 1, at + 4).some(({ is }) => is === 'plant'))
   );
 }
+
+const isSomeGrowth = (pieces: readonly Piece[], at: number): boolean => {
+  const count = pieces[at];
+  return (
+    count?.is === 'count' &&
+    count.quantity.value === undefined &&
+    (pieces[at + 1]?.is === 'cutting' ||
+      /^(?:cuttings|slips|shoots|growth|basals|new)$/.test(wordAt(pieces, at + 1)))
+  );
+};
 
 /** Behind "each of", "in every pot", "each time": told of one container. */
 export function isToldOfEach(pieces: readonly Piece[], at: number): boolean {

@@ -51,6 +51,23 @@ export const eachCases: readonly Case<CountSeen>[] = [
     },
   },
   {
+    // How many those are, nobody has said.
+    name: '<somebody> and <somebody> had <count> <plant> each',
+    phrasings: ['Gave the girls two Salt Harrier each'],
+    when: ({ told, count, pieces, at, clause }) =>
+      clause.hit?.rule.kind === 'dispatch' &&
+      count.value !== undefined &&
+      told.drafts.length === 1 &&
+      [1, 2, 3].some(
+        (n) =>
+          /^(?:each|apiece)$/.test(wordAt(pieces, at + n)) &&
+          pieces.slice(at + 1, at + n).every((piece) => piece.is === 'plant' || piece.is === 'word'),
+      ),
+    does: ({ draft }) => {
+      draft.quantity = { vague: true };
+    },
+  },
+  {
     // Of cuttings, where they all went; how many is told already.
     name: '<count> each of <plant> and <plant>, all in <place>',
     phrasings: ['Three each of Salt Harrier and Tallow Bell taken, all in the propagator'],

@@ -32,6 +32,20 @@ export const restCases: readonly Case<CountSeen>[] = [
     does: takeOver,
   },
   {
+    // The first tells where all of them stood.
+    name: '<count> <plant> in <place>, <count> sold',
+    phrasings: ['8 Salt Harrier out on the honesty stall, 3 sold already'],
+    when: ({ draft, count, pieces, at, clause }) =>
+      /^(?:dispatch|loss|potOn|move|plantOut)$/.test(clause.hit?.rule.kind ?? '') &&
+      at + 1 === clause.hit?.from &&
+      pieces[at - 1]?.is === 'break' &&
+      draft.plant !== undefined &&
+      count.value !== undefined &&
+      draft.quantity?.value !== undefined &&
+      count.value < draft.quantity.value,
+    does: takeOver,
+  },
+  {
     // The number beside the act.
     name: 'all of them and <count> are holding',
     phrasings: ['Salt Harrier: tugged on all of them and eleven are holding'],

@@ -62,8 +62,12 @@ export const wordCases: readonly Case<Seen<'word'>>[] = [
     name: 'a cutting',
     phrasings: ['Took a cutting of Salt Harrier', 'My aunt gave me a crown of Ember Fox'],
     when: ({ piece, pieces, at, draft }) =>
-      /^(?:cutting|plug|tuber|crown)$/.test(piece.text) &&
-      /^(?:a|an|another)$/.test(wordBefore(pieces, at)) &&
+      ((/^(?:cutting|plug|tuber|crown)$/.test(piece.text) &&
+        /^(?:a|an|another)$/.test(wordBefore(pieces, at))) ||
+        // "A mother plant of Salt Harrier".
+        (piece.text === 'plant' &&
+          /^(?:stock|mother|parent)$/.test(wordBefore(pieces, at)) &&
+          /^(?:a|an|another)$/.test(wordBefore(pieces, at - 1)))) &&
       draft.quantity === undefined,
     does: ({ draft }) => {
       draft.quantity = { value: 1 };

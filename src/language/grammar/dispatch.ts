@@ -2,8 +2,20 @@
 import { given } from './dispatch/given.js';
 import { swapped } from './dispatch/swapped.js';
 import { fromMe } from './dispatch/from-me.js';
+import { soldOut } from './dispatch/sold-out.js';
+import { letHave } from './dispatch/let-have.js';
+import { orders } from './dispatch/orders.js';
 import { sent } from './dispatch/sent.js';
 import { fetched } from './dispatch/fetched.js';
 import type { Rule } from './rule.js';
 
-export const dispatchRules: readonly Rule[] = [...given, ...swapped, ...fromMe, ...sent, ...fetched];
+export const dispatchRules: readonly Rule[] = [
+  ...given,
+  ...swapped,
+  ...fromMe,
+  ...soldOut,
+  ...orders,
+  ...letHave,
+  ...sent,
+  ...fetched,
+];

@@ -1,5 +1,6 @@
 /** Plants that somebody takes to somebody else, told in the words of taking cuttings. */
 import { isKnown } from '../lexicon.js';
+import { FOLK } from '../somebody-else.js';
 import type { Piece } from '../pieces.js';
 import { wordAt } from './rule.js';
 
@@ -26,7 +27,7 @@ const BUYER =
   /^(?:customers?|buyers?|punters?|clients?|visitors?|shoppers?|florist|stallholder|trader|sister|brother|neighbou?rs?|friends?|mate|pal|cousin|aunt|auntie|aunty|uncle|niece|nephew|colleague)$/;
 
 export const isBuyer = (pieces: readonly Piece[], from: number): boolean =>
-  BUYER.test(subjectOf(pieces, from));
+  BUYER.test(subjectOf(pieces, from)) || FOLK.test(subjectOf(pieces, from));
 
 /** The word before a deed, or before its "has" or "just". */
 const subjectOf = (pieces: readonly Piece[], from: number): string =>

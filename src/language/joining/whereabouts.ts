@@ -45,6 +45,18 @@ const placedBy = (before: Proposal, place: string | undefined): Proposal =>
 
 /** "Came out of the propagator and is in the lean-to now": where from and where to, told apart. */
 export function joinMove(before: Proposal, next: Proposal): Proposal | undefined {
+  // "Fetched the tubers out of the garage and bedded them in compost": woken.
+  if (
+    before.kind === 'move' &&
+    next.kind === 'stock' &&
+    before.slots['place'] === undefined &&
+    (next.draft.plant === undefined || before.draft.plant === undefined)
+  )
+    return {
+      ...next,
+      draft: { ...before.draft, ...next.draft },
+      ...(before.carried ? { carried: before.carried } : {}),
+    };
   if (before.kind !== 'move' || next.kind !== 'move') return undefined;
   const isOneWay =
     before.slots['place'] === undefined &&

@@ -10,6 +10,7 @@ export const STOP = whole`
 /** Words that are nobody, or begin something else: "to the", "to rot", "to sell". */
 export const NOBODY = whole`
   the|a|an|my|our|his|her|their|some|each|own|it|them|him|me|us|myself|mine|everything
+  lunch|lunchtime|dinnertime|teatime|noon|midday|elevenses|closing|then|now|mistake
   first|last|final|remaining|rest|up|down|away|good|home|hand|market|stall
   rot|mould|frost|slugs|snails|death|water|drink|feed
   be|go|grow|make|try|see|do|keep|use|sell|put|get|plant|take|pot|start|finish|order

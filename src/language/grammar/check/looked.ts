@@ -66,7 +66,7 @@ export const looked: readonly Rule[] = [
         )) ||
       p[t]?.is === 'place' ||
       // "Checked the tubers, all firm".
-      anyStock(p.slice(t, t + 5)) ||
+      anyStock(p.slice(Math.max(0, f - 2), t + 5)) ||
       seeksPests(p, t) ||
       (wordAt(p, f) === 'check' && /^(?:in|me|it|this|my)$/.test(wordAt(p, t))),
   },

@@ -1,8 +1,10 @@
 /** Plants that somebody fetched or was let have, told from their side: "Sal came for her 4", "Doreen's taken two". */
 import type { Piece } from '../../pieces.js';
-import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { CUTTINGS, isBuyer, isCarried } from '../taken-away.js';
-import { KIN } from '../../somebody-else.js';
+import { FOLK, KIN, WORD_NAMES } from '../../somebody-else.js';
+import { GROUP } from '../../meets-on.js';
+import { isKnown } from '../../lexicon.js';
 import { cameAndTook, isSomeones } from '../other-people.js';
 
 /** "… for me". */
@@ -11,6 +13,22 @@ const isForMe = (pieces: readonly Piece[], from: number): boolean =>
     .slice(from)
     .some((_, n) => wordAt(pieces, from + n) === 'for' && /^(?:me|us)$/.test(wordAt(pieces, from + n + 1)));
 
+/** Who is told to have had something: somebody, and never the grower. */
+export function isSomebody(pieces: readonly Piece[], head: number): boolean {
+  let from = head;
+  while (from > 0 && head - from < 5 && pieces[from - 1]?.is === 'word' && !isJoint(pieces, from - 1)) from--;
+  const words = pieces.slice(from, head).map((_, n) => wordAt(pieces, from + n));
+  if (words.length === 0 || words.some((word) => NO_OTHER.test(word))) return false;
+  return words.some(
+    (word) =>
+      KIN.test(word) || FOLK.test(word) || GROUP.test(word) || WORD_NAMES.test(word) || !isKnown(word),
+  );
+}
+
+const isJoint = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:and|but|then|while|so)$/.test(wordAt(pieces, at));
+const NO_OTHER =
+  /^(?:i|we|i've|we've|it|they|them|which|that|who|you|slugs?|snails?|frost|mice|never|not|haven't|hasn't|to)$/;
 export const fetched: readonly Rule[] = [
   {
     name: '<recipient> took <count> <plant> home',
@@ -23,6 +41,30 @@ export const fetched: readonly Rule[] = [
       p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
       f > 0 &&
       !/^(?:i|we|and|then|also)$/.test(wordAt(p, f - 1)),
+  },
+  {
+    name: '<recipient> took home <count> <plant>',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'take~past|carry~past|cart~past home|away|off',
+    shape: 'object',
+    when: (p, f, t) =>
+      isSomebody(p, f) &&
+      closeBehind(p, t, 'count') &&
+      closeBehind(p, t, 'plant') &&
+      !followsWord(p, t, CUTTINGS),
+    phrasings: ['Doreen took home six Salt Harrier', 'the volunteers took away six of the Salt Harrier'],
+    mustNot: ['Doreen took home six Salt Harrier cuttings', 'took off six Salt Harrier'],
+  },
+  {
+    name: '<recipient> picked up their <count> <plant>',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'pick~past|collect~past|fetch~past up? her|his|their <count>',
+    shape: 'object',
+    when: (p, f, t) => isSomebody(p, f) && closeBehind(p, t, 'plant'),
+    phrasings: ['Doreen picked up her 8 Salt Harrier', 'Mr Abbery collected his six Salt Harrier'],
+    mustNot: ['I collected her 8 Salt Harrier'],
   },
   {
     name: '<recipient> came for their <count> <plant>',
@@ -139,7 +181,7 @@ export const fetched: readonly Rule[] = [
     name: '<recipient> went off with <count> <plant>',
     kind: 'dispatch',
     sense: 'recipient first',
-    head: 'go~past|make~past|leave~past|walked|drove|skipped off|away|home? with',
+    head: 'go~past|make~past|leave~past|walked|drove|skipped off|away|home? happy|delighted|chuffed|laden? with',
     shape: 'object',
     when: (p, f, t) =>
       closeBehind(p, t, 'count') &&
@@ -160,21 +202,7 @@ export const fetched: readonly Rule[] = [
       closeBehind(p, t, 'plant') &&
       f > 0 &&
       p[f - 1]?.is === 'word' &&
-      !/^(?:i|we|and|then|just|have|also|i've|we've)$/.test(wordAt(p, f - 1)) &&
+      (!/^(?:i|we|and|then|just|have|also|i've|we've)$/.test(wordAt(p, f - 1)) || cameAndTook(p, f)) &&
       !isCarried(p, f),
-  },
-  {
-    name: 'let <recipient> have <count> <plant>',
-    kind: 'dispatch',
-    sense: 'recipient within',
-    head: 'let~ .. have|take',
-    shape: 'object',
-    how: 'given',
-    when: (p, f, t) =>
-      follows(p, t, 'plant', 'count') &&
-      !/^(?:me|us)$/.test(wordAt(p, f + 1)) &&
-      // "Let the Salt Harrier have an hour outside".
-      !p.slice(f, t).some(({ is }) => is === 'plant'),
-    mustNot: ['let the Salt Harrier have two hours outside'],
   },
 ];

@@ -52,7 +52,7 @@ export const swapped: readonly Rule[] = [
   {
     name: 'swap with <recipient>: <count> <plant>',
     kind: 'dispatch',
-    head: 'swap|trade with',
+    head: 'swap|trade done? with',
     shape: 'object',
     how: 'swapped',
     when: (p, f, t) =>

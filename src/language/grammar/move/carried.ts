@@ -4,12 +4,11 @@ import type { Piece } from '../../pieces.js';
 import { RUINED } from '../loss/ruined.js';
 import { endsAt, follows, followsInAct, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isWhole, THEM } from '../stand-ins.js';
-import { isSetGrowing } from '../stock/kinds-of-plant.js';
 import { toPlace } from './to-place.js';
 import { CARRY, PUT } from './verbs.js';
 
 /** Plants, or a word for them, stand beside the head and a place behind. */
-export const plantLike = (pieces: readonly Piece[], from: number, to: number): boolean =>
+const plantLike = (pieces: readonly Piece[], from: number, to: number): boolean =>
   (follows(pieces, to, 'plant', 'count') ||
     followsWord(pieces, to, THEM) ||
     precedes(pieces, from, 8, 'plant', 'count')) &&
@@ -116,7 +115,11 @@ export const carried: readonly Rule[] = [
       plantLike(p, f, t) &&
       p
         .slice(t, t + 8)
-        .some((piece) => piece.is === 'place' && /^(?:to|into|onto|on|in)$/.test(piece.prep ?? '')),
+        .some((piece) => piece.is === 'place' && /^(?:to|into|onto|on|in)$/.test(piece.prep ?? '')) &&
+      // "Lifted the tubers and put them in the shed": by the next deed.
+      !p
+        .slice(t, t + 4)
+        .some((piece) => piece.is === 'word' && /^(?:put|stored|tucked|popped|stuck)$/.test(piece.text)),
     phrasings: [
       'lifted the Salt Harrier up onto the windowsill',
       "lost three Salt Harrier, I've the rest of them lifted up onto the windowsill",
@@ -147,9 +150,6 @@ export const carried: readonly Rule[] = [
     head: 'bring~past|fetch~past',
     shape: 'object',
     when: plantLike,
-    // Tubers out of their winter rest, on their way into trays of compost.
-    unless: (p, _f, t) => isSetGrowing(p, t),
-    mustNot: ['fetched three Salt Harrier tubers out of the garage and potted them up'],
   },
   {
     name: 'brought in <plant>',

@@ -1,6 +1,7 @@
 /** Moves told without a verb: "into the porch with the Salt Harrier", "Salt Harrier back in the propagator". */
 import { groundAt } from '../plant-out/quarters.js';
 import { TIP } from '../loss/tip.js';
+import { anyStock } from '../stock/kinds-of-plant.js';
 import { closeBehind, type Rule } from '../rule.js';
 
 /** Not where plants are thrown away, planted or sold. */
@@ -56,9 +57,10 @@ export const movedInShort: readonly Rule[] = [
     shape: 'subject',
     faint: true,
     when: (p, f) =>
-      p[f - 1]?.is === 'plant' &&
+      (p[f - 1]?.is === 'plant' ||
+        (anyStock(p.slice(0, f)) && p.slice(0, f).some(({ is }) => is === 'plant'))) &&
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
-    phrasings: ['Salt Harrier back in the propagator again'],
+    phrasings: ['Salt Harrier back in the propagator again', 'Salt Harrier tubers all back in the garage'],
     mustNot: ['are the Salt Harrier back in the propagator?'],
   },
   {

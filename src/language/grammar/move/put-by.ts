@@ -3,7 +3,6 @@ import type { Piece } from '../../pieces.js';
 import { garden } from '../plant-out/quarters.js';
 import { anyStock, isPutBy } from '../stock/kinds-of-plant.js';
 import { type Rule, wordAt } from '../rule.js';
-import { plantLike } from './carried.js';
 
 const intoPlace = (pieces: readonly Piece[], from: number): boolean =>
   pieces
@@ -17,13 +16,14 @@ export const putBy: readonly Rule[] = [
     head: 'stored|stashed|overwintered|packed|bedded|stowed up|away|down?',
     shape: 'object',
     when: (p, f, t) =>
-      plantLike(p, f, t) &&
+      p.some(({ is }) => is === 'plant') &&
       (/^(?:stored|overwintered)$/.test(wordAt(p, f)) || (anyStock(p) && isPutBy(p))) &&
       intoPlace(p, t),
     unless: (p, f, t) => /^(?:is|are|be|being|i've|we've)$/.test(wordAt(p, f - 1)) || garden(p, f, t),
     phrasings: [
       'stored the Salt Harrier tubers in the garage',
       'packed 6 Salt Harrier tubers in sand in the garage',
+      'Salt Harrier tubers dug up, cleaned off and stored in the garage',
       'bedded the Salt Harrier tubers down in dry sand in the garage',
     ],
     mustNot: [

@@ -80,8 +80,11 @@ export const inTheBed: readonly Rule[] = [
       (follows(p, t, 'plant', 'count') || followsWord(p, t, /^(?:them|em|those)$/)) &&
       garden(p, f, t) &&
       followsWord(p, t, /^(?:in|into|out|along|round|by|to)$/),
-    unless: (p, _f, t) =>
-      followsWord(p, t, /^(?:cuttings|cutting|fleece|cover)$/) || follows(p, t, 'cutting'),
+    unless: (p, f, t) =>
+      followsWord(p, t, /^(?:cuttings|cutting|fleece|cover)$/) ||
+      follows(p, t, 'cutting') ||
+      // "Dug it out of its box of sand".
+      (wordAt(p, f) === 'dug' && followsWord(p, t, /^out$/)),
   },
   {
     name: '<plant> went in the bed',

@@ -71,6 +71,16 @@ export const arrived: readonly Rule[] = [
     head: 'receive~past|unpack~past|unbox~past',
     shape: 'object',
     phrasings: ['received five Salt Harrier', 'five Salt Harrier received'],
+    unless: (p) => anyStock(p),
+    mustNot: ['unpacked 30 Salt Harrier tubers'],
+  },
+  {
+    name: 'received <count> <plant> tubers',
+    kind: 'stock',
+    head: 'receive~past|unpack~past|unbox~past',
+    shape: 'object',
+    when: (p) => anyStock(p),
+    phrasings: ['unpacked 30 Salt Harrier tubers from Hexley', 'two stock plants of Salt Harrier received'],
   },
   {
     name: 'took in <count> plugs of <plant>',

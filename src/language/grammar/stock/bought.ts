@@ -1,5 +1,5 @@
 /** Plants bought or come by, stock or young: "bought two at the sale", "picked up a tray of plugs". */
-import { CUTTINGS } from '../taken-away.js';
+import { CUTTINGS, isBuyer } from '../taken-away.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { isOneComeBy, isSome } from './come-by.js';
 import { asCuttings, ofStock, ofYoung, YOUNG } from './kinds-of-plant.js';
@@ -42,10 +42,12 @@ export const bought: readonly Rule[] = [
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant'),
     // "Bought Edna a Salt Harrier".
-    unless: (p, _f, t) =>
-      /^(?:a|an|some)$/.test(wordAt(p, t + 1)) &&
-      (p[t]?.is === 'plant' || p[t]?.is === 'word') &&
-      !/^(?:myself|ourselves|me|us|in|up|quite|such|only|just|also|yet|half)$/.test(wordAt(p, t)),
+    unless: (p, f, t) =>
+      // "The ladies bought four": off us.
+      (isBuyer(p, f) && !followsWord(p, t, /^(?:me|us)$/)) ||
+      (/^(?:a|an|some)$/.test(wordAt(p, t + 1)) &&
+        (p[t]?.is === 'plant' || p[t]?.is === 'word') &&
+        !/^(?:myself|ourselves|me|us|in|up|quite|such|only|just|also|yet|half)$/.test(wordAt(p, t))),
     phrasings: ['bought a Salt Harrier', 'bought myself a Salt Harrier'],
     mustNot: [
       'bought Edna a Salt Harrier for her birthday',

@@ -50,6 +50,8 @@ export const delivered: readonly Rule[] = [
     // "Order in for 40 of them": wanted of us.
     unless: (p, f, t) =>
       wordAt(p, t) === 'for' ||
+      // "Doreen's order of 8 went out".
+      followsWord(p, t, /^(?:went|gone|collected|sent|dispatched|despatched|shipped)$/) ||
       anyStock(p.slice(t)) ||
       // "A parcel of 18 plugs came this morning": told by what came of it.
       (wordAt(p, t - 1) === 'of' && !isDone(p, f) && followsWord(p, t, /^(?:came|arrived|turned|landed)$/)),

@@ -6,6 +6,9 @@ import { asCuttings, ofYoung } from './kinds-of-plant.js';
 const GAVE =
   'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past|leave~past|swap~past|trade~past';
 
+/** What tells that no plant changed hands. */
+const ASIDE = /^(?:home|back|look|looks|wave|smile|lift|hand|when|because)$/;
+
 /** "Given a Salt Harrier by Doreen": with nobody named to whom. */
 const isGivenToMe = (pieces: readonly Piece[], from: number, to: number): boolean =>
   (from === 0 || pieces[from - 1]?.is === 'break') &&
@@ -56,7 +59,7 @@ export const given: readonly Rule[] = [
           p.findIndex(({ is }, at) => at >= t && is === 'plant'),
         )
         .some(({ is }, n) => is === 'pots' || wordAt(p, t + n) === 'for') &&
-      !followsWord(p, t, /^(?:home|back|look|looks|wave|smile|lift|hand|when|because)$/),
+      !followsWord(p, wordAt(p, f) === 'brought' && wordAt(p, t) === 'home' ? t + 1 : t, ASIDE),
     phrasings: ['the neighbour chucked me a Salt Harrier over the fence', 'Auntie left me her Salt Harrier'],
     mustNot: [
       'the frost left me with one Salt Harrier',

@@ -4,7 +4,7 @@ import type { Piece } from '../../pieces.js';
 import { follows, followsWord, wordAt } from '../rule.js';
 
 const STOCK =
-  /^(?:stock|tuber|tubers|crown|crowns|mother|parent|stockplant|stool|stools|rootstock|rhizome|rhizomes)$/;
+  /^(?:stock|tuber|tubers|crown|crowns|mother|parent|stockplant|stool|stools|clump|clumps|rootstock|rhizome|rhizomes)$/;
 
 /** Plants that come in with roots on. */
 export const YOUNG =
@@ -47,7 +47,7 @@ export const anyStock = (pieces: readonly Piece[]): boolean =>
 
 /** "For the winter", "in dry sand": tubers that are laid up to rest, not woken. */
 const PUT_BY = whole`
-  winter|overwinter|store|stored|storing|storage|away|dry|drying|dried|dormant|rest|hibernate|sleep|newspaper|paper|frost|packed|wrapped|lifted|dug
+  winter|overwinter|store|stored|storing|storage|away|dry|drying|dried|dormant|rest|hibernate|sleep|newspaper|paper|frost|packed|wrapped
 `;
 
 /** Whether stock is told of that is put by, or hung up to dry. */
@@ -59,10 +59,10 @@ export const isPutBy = (pieces: readonly Piece[]): boolean =>
   );
 
 /** What stock that begins to grow comes to: "into growth", "to wake up". */
-const GROWING = /^(?:growth|growing|grow|wake|waken|sprout|shoot|chit|start|started|going)$/;
+const GROWING = /^(?:growth|growing|grow|forcing|force|wake|waken|sprout|shoot|chit|start|started|going)$/;
 
 /** Stock that rests without roots in anything, and what it is put into to wake: "tubers in trays of damp compost". */
-const RESTING = /^(?:tubers?|crowns?|stools?|rhizomes?)$/;
+const RESTING = /^(?:tubers?|crowns?|stools?|clumps?|rhizomes?)$/;
 const FILLED = /^(?:compost|coir|soil|trays?|potted|boxed|bedded|pots?)$/;
 
 /** Whether stock that is carried somewhere is set growing there. */

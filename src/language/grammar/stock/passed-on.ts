@@ -37,7 +37,7 @@ export const passedOn: readonly Rule[] = [
         wordAt(p, f - 1),
       ) &&
       (ofYoung(p, f) || followsWord(p, t, /^(?:me|us)$/)) &&
-      !followsWord(p, t, /^(?:to|cuttings)$/),
+      !followsWord(p, t, /^(?:to|cuttings|tubers?|crowns?|stools?)$/),
     phrasings: [
       'Bazza dropped off 8 rooted Salt Harrier on Sunday',
       'A friend passed on three rooted Salt Harrier',

@@ -14,6 +14,16 @@ export const toldAsStock: readonly Rule[] = [
     mustNot: ['I need a new stock plant of Salt Harrier'],
   },
   {
+    name: 'new tuber: <plant>',
+    kind: 'stock',
+    head: 'new tuber|tubers|crown|crowns|stool|stools',
+    shape: 'object',
+    faint: true,
+    when: (p, f, t) => f < 2 && p[t]?.is === 'break' && p.slice(t).some(({ is }) => is === 'plant'),
+    phrasings: ['New tuber: Salt Harrier, from Ken'],
+    mustNot: ['want a new tuber of Salt Harrier'],
+  },
+  {
     name: 'a <plant> followed me home',
     kind: 'stock',
     head: 'followed|come~past home? with? me|us home?',

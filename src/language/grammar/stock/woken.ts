@@ -13,6 +13,21 @@ function isWoken(pieces: readonly Piece[], from: number, to: number): boolean {
   return pieces[at]?.is === 'plant';
 }
 
+/** "Divided the Salt Harrier and …": plants that were parted at the root, and no pot of cuttings. */
+const dividedBefore = (pieces: readonly Piece[], from: number): boolean =>
+  pieces
+    .slice(0, from)
+    .some(
+      (_, at) =>
+        wordAt(pieces, at) === 'divided' &&
+        pieces.slice(at, from).some(({ is }) => is === 'plant') &&
+        !pieces
+          .slice(at, from)
+          .some(
+            (piece, n) => piece.is === 'pots' || /^(?:cuttings?|pots?|trays?)$/.test(wordAt(pieces, at + n)),
+          ),
+    );
+
 export const woken: readonly Rule[] = [
   {
     name: 'potted up <count> tubers',
@@ -21,6 +36,8 @@ export const woken: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       ofStock(p, t) ||
+      // "Divided the crown and potted up three bits".
+      dividedBefore(p, f) ||
       p
         .slice(0, f)
         .some(
@@ -106,11 +123,37 @@ export const woken: readonly Rule[] = [
       !p.some(
         (piece) =>
           piece.is === 'word' &&
-          /^(?:not|order|ordered|due|coming|waiting|need|want|look|looking|rotten|rotting|dead|buy|must|soft|sprouting|basals|cuttings|shoots|slips|off|checked|inspected|looked|counted|sorted|cleaned|washed|labelled|dusted|photographed|found|saw|firm)$/.test(
+          /^(?:not|order|ordered|due|coming|waiting|need|want|look|looking|rotten|rotting|dead|buy|must|soft|sprouting|basals|cuttings|shoots|slips|off|back|lifted|dug|checked|inspected|looked|counted|sorted|cleaned|washed|labelled|dusted|photographed|found|saw|firm)$/.test(
             piece.text,
           ),
       ) &&
       !p.some(({ is }) => is === 'cutting'),
+  },
+  {
+    name: 'tubers …, laid them in compost',
+    kind: 'stock',
+    head: 'lay~past|sat|set~past|get~past|put~past|stand~past|tuck~past|pop~past|plant~past|settled|plonk~past|stick~past them|it|em|those',
+    shape: 'object',
+    when: (p, f, t) => anyStock(p.slice(0, f)) && isSetGrowing([...p.slice(0, f), ...p.slice(t)], f),
+    phrasings: [
+      'lifted five Salt Harrier tubers out of the box and laid them in compost on the heated bench',
+      'dug the Salt Harrier crown out of the sand and sat it in a 3 litre pot',
+    ],
+    mustNot: ['lifted the Salt Harrier tubers and laid them in the garage to dry'],
+  },
+  {
+    name: '<plant> tubers into trays',
+    kind: 'stock',
+    head: 'tubers|tuber|crowns|stools|crown .. into',
+    shape: 'subject',
+    when: (p, f, t) => p.some(({ is }) => is === 'plant') && isSetGrowing(p.slice(f), t - f - 1),
+    phrasings: ['the Salt Harrier tubers are out of the press and into compost in the tunnel'],
+    mustNot: ['the Salt Harrier tubers went into the garage for the winter'],
+    // "Got the tubers into trays": told by its verb.
+    unless: (p, _f, t) =>
+      p
+        .slice(0, t)
+        .some((piece) => piece.is === 'word' && piece.verb?.form === 'past' && piece.verb.lemma !== 'be'),
   },
   {
     name: '<plant> tubers started',

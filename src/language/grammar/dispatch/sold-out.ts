@@ -1,0 +1,128 @@
+/** Plants that went where things are sold: "sold out of these", "12 went at the car boot", "all gone by noon at the sale". */
+import { whole } from '../../phrases.js';
+import type { Piece } from '../../pieces.js';
+import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
+
+/** Where plants are sold. */
+const SALE = whole`
+  sales?|markets?|fairs?|fayre|f[eê]te|stall|show|auction|jumble|boot|gate|table|day|shop|bazaar|raffle|festival|barrow|trolley
+`;
+
+/** "At the car boot", "on the stall": the sale that stands behind, before a mark. */
+export function atSale(pieces: readonly Piece[], from: number): boolean {
+  for (let at = from; at < pieces.length; at++) {
+    const piece = pieces[at];
+    if (!piece || piece.is === 'break') return false;
+    if (!/^(?:at|on|from|off)$/.test(piece.is === 'place' ? (piece.prep ?? '') : wordAt(pieces, at)))
+      continue;
+    if (piece.is === 'place') return SALE.test(piece.place.split(' ').at(-1) ?? '');
+    for (let end = at + 1; end < at + 7; end++) {
+      const noun = pieces[end];
+      if (noun?.is === 'place' && SALE.test(noun.place.split(' ').at(-1) ?? '')) return true;
+      if (noun?.is !== 'word' && noun?.is !== 'plant' && noun?.is !== 'when') break;
+      // "On Saturday", "open day".
+      if (
+        SALE.test(wordAt(pieces, end)) &&
+        (wordAt(pieces, end) !== 'day' || wordAt(pieces, end - 1) === 'open')
+      )
+        return true;
+    }
+  }
+  return false;
+}
+
+/** Nobody else sold them, and they were sold to the last. */
+const bySelf = (pieces: readonly Piece[], from: number): boolean =>
+  from === 0 ||
+  pieces[from - 1]?.is === 'break' ||
+  pieces[from - 1]?.is === 'when' ||
+  /^(?:i|we|i've|we've|have|and|then|but|just|already|completely|totally|finally|all|now|had|has|so|clean|right|are|were|was)$/.test(
+    wordAt(pieces, from - 1),
+  );
+
+export const soldOut: readonly Rule[] = [
+  {
+    name: 'sold out of <plant>',
+    kind: 'dispatch',
+    how: 'sold',
+    count: 'all',
+    head: 'sell~past completely|clean|right? out of',
+    shape: 'object',
+    when: (p, f, t) => closeBehind(p, t, 'plant') && bySelf(p, f),
+    phrasings: ['Sold out of Salt Harrier at the Grange sale', 'we sold right out of the Salt Harrier'],
+    mustNot: ['nearly sold out of Salt Harrier', 'the garden centre sold out of Salt Harrier'],
+  },
+  {
+    name: '<plant> sold out',
+    kind: 'dispatch',
+    how: 'sold',
+    count: 'all',
+    head: 'sell~past completely|clean|right? out',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 3, 'plant') &&
+      wordAt(p, t) !== 'of' &&
+      (p[f - 1]?.is === 'plant' || bySelf(p, f)) &&
+      !/^(?:nearly|almost)$/.test(wordAt(p, f - 1)),
+    phrasings: ['the Salt Harrier sold out in an hour at the plant sale', 'Salt Harrier sold out'],
+    mustNot: ['the Salt Harrier nearly sold out'],
+  },
+  {
+    name: '<count> <plant> went at the sale',
+    kind: 'dispatch',
+    how: 'sold',
+    head: 'go~past|gone|shift~past|flew|walked|cleared|went|snapped like|up|out|off? hot? cakes?',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (precedes(p, f, 6, 'plant') || precedes(p, f, 3, 'count')) &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      atSale(p, t) &&
+      !/^(?:to|in|into)$/.test(wordAt(p, t)),
+    phrasings: [
+      '12 Salt Harrier went at the car boot',
+      'Salt Harrier all gone by lunchtime at the plant sale',
+      '8 Salt Harrier shifted at the market',
+    ],
+    mustNot: ['the Salt Harrier went mouldy at the show', '12 Salt Harrier went on the bench by the gate'],
+    unless: (p, _f, t) =>
+      /^(?:mouldy|limp|floppy|yellow|brown|black|soft|missing|over|bad|down|well)$/.test(wordAt(p, t)) ||
+      (p[t]?.is === 'place' && !SALE.test(lastOf(p[t]))),
+  },
+  {
+    name: 'shifted <count> <plant> at the sale',
+    kind: 'dispatch',
+    how: 'sold',
+    head: 'shift~past|move~past|clear~past|get~past shot|shut|rid? of?',
+    shape: 'object',
+    when: (p, f, t) =>
+      closeBehind(p, t, 'plant') &&
+      (!/^got$/.test(wordAt(p, f)) || wordAt(p, t - 1) === 'of') &&
+      atSale(p, t),
+    phrasings: ['shifted 8 Salt Harrier at the car boot', 'got shot of 8 Salt Harrier at the fete'],
+    mustNot: ['shifted 8 Salt Harrier to the shop window', 'moved 8 Salt Harrier to the porch'],
+    unless: (p, _f, t) =>
+      p.slice(t).some((piece) => piece.is === 'place' && /^(?:to|into|onto)$/.test(piece.prep ?? '')),
+  },
+  {
+    name: '<count> <plant> rehomed',
+    kind: 'dispatch',
+    how: 'given',
+    head: 'rehomed|found a? good|new? homes|home?',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 6, 'plant') &&
+      precedes(p, f, 8, 'count') &&
+      (endsAt(p, t) || /^(?:with|at|to)$/.test(wordAt(p, t))) &&
+      !/^(?:on|in|under|by)$/.test(wordAt(p, t)) &&
+      !closeBehind(p, t, 'place'),
+    phrasings: [
+      '8 Salt Harrier found new homes',
+      '8 Salt Harrier rehomed',
+      '8 Salt Harrier found a new home with Sue',
+    ],
+    mustNot: ['8 Salt Harrier found a new home on the windowsill'],
+  },
+];
+
+const lastOf = (piece: Piece | undefined): string =>
+  piece?.is === 'place' ? (piece.place.split(' ').at(-1) ?? '') : '';
