@@ -126,6 +126,17 @@ export function setSlots(sitting: Sitting, standing: readonly StandingEntry[], s
   return putRightBy(sitting, amendmentsOf(sitting.ledger, standing, set));
 }
 
+/** The same, each entry with slots of its own; no two of them stand on one line of the journal. */
+export function setSlotsOfEach(
+  sitting: Sitting,
+  each: readonly (readonly [StandingEntry, Slots])[],
+): boolean {
+  return putRightBy(
+    sitting,
+    each.flatMap(([standing, set]) => amendmentsOf(sitting.ledger, [standing], set)),
+  );
+}
+
 function amendmentsOf(ledger: Ledger, standing: readonly StandingEntry[], set: Slots): Amendment[] {
   const amendments: Amendment[] = [];
   for (const { line } of standing) {

@@ -7,14 +7,18 @@ import type { Sitting } from './sitting.js';
  * The only entry of the last note, where this grower, or anyone of the group, sent it to this chat no more than `within`
  * ms ago; else null.
  */
-export function onlyOfLastNote(
+export function onlyOfLastNote(sitting: Sitting, within: number, byAnyone = false): StandingEntry | null {
+  const [only, another] = ofLastNote(sitting, within, byAnyone);
+  return only && !another ? only : null;
+}
+
+/** All entries of that note; none where it was another's or is older. */
+export function ofLastNote(
   { ledger, origin, world }: Sitting,
   within: number,
   byAnyone = false,
-): StandingEntry | null {
+): readonly StandingEntry[] {
   const journal = ledger.standing.at(-1)?.journal;
-  if (!journal || (journal.by !== origin.by && !byAnyone) || journal.source?.chat !== world.chat) return null;
-  if (origin.at - journal.at > within) return null;
-  const [only, another] = lastNote(ledger);
-  return only && !another ? only : null;
+  if (!journal || (journal.by !== origin.by && !byAnyone) || journal.source?.chat !== world.chat) return [];
+  return origin.at - journal.at > within ? [] : lastNote(ledger);
 }

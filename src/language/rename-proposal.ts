@@ -1,6 +1,7 @@
 /** Sentences that give a variety another name. */
 import { wordAt } from './grammar/rule.js';
 import { isKnown } from './lexicon.js';
+import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { plantsIn, type Sentence, textOf, trimmed } from './sentences.js';
 import { titleCase } from './told-names.js';
@@ -15,6 +16,7 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
   const plants = plantsIn(pieces);
   const old = plants[0];
   if (!old) return undefined;
+  const calledIt = /^(?:it|them|that|this|these|wrote|put)$/.test(wordAt(pieces, pieces.indexOf(old) - 1));
   const to = pieces.findIndex(
     (piece, at) =>
       piece.from >= old.to &&
@@ -25,6 +27,8 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
         (/^(?:really|actually)$/.test(wordAt(pieces, at)) &&
           wordAt(pieces, at + 1) !== 'called' &&
           /^(?:is|are|was|were)$/.test(wordAt(pieces, at - 1))) ||
+        // "I called it Tin Parson, it's Zinc Parson".
+        (calledIt && saysWhatItIs(pieces, at)) ||
         (wordAt(pieces, at) === 'fact' && wordAt(pieces, at - 1) === 'in') ||
         (/^(?:says|reads|said)$/.test(wordAt(pieces, at)) && wordAt(pieces, at - 1) === 'label')) &&
       (wordAt(pieces, at + 1) !== 'be' || wordAt(pieces, at - 1) === 'out'),
@@ -59,6 +63,17 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
     slots: { set: { variety } },
     draft: { plant: old.plant },
   };
+}
+
+/** ", it's Zinc Parson", "but it should be Zinc Parson": a name, written as one. */
+function saysWhatItIs(pieces: readonly Piece[], at: number): boolean {
+  const next = pieces[at + 1];
+  const before = wordAt(pieces, at - 1);
+  return (
+    next?.is === 'plant' &&
+    (/^(?:it's|its|that's|they're)$/.test(wordAt(pieces, at)) ||
+      (/^(?:is|are|be)$/.test(wordAt(pieces, at)) && /^(?:it|that|they|should)$/.test(before)))
+  );
 }
 
 /** What shows that a name was wrong, in so many words. */

@@ -64,9 +64,11 @@ export const countCases: readonly Case<CountSeen>[] = [
       'Salt Harrier all rooted apart from two',
       'The Salt Harrier have rooted, bar three',
       'Potted all the Salt Harrier on except the sulker',
+      'The rest of the Salt Harrier are rooted bar one',
     ],
-    when: ({ draft, count, pieces, at }) =>
+    when: ({ draft, count, pieces, at, clause }) =>
       (draft.quantity?.whole === 'all' ||
+        (clause.hit?.rule.kind === 'check' && draft.quantity?.whole === 'rest') ||
         // No "of the Tallow Bell but four".
         (draft.quantity === undefined && draft.plant !== undefined && wordAt(pieces, at - 1) !== 'but')) &&
       (count.allBut !== undefined || (count.value !== undefined && isExcepted(pieces, at))),

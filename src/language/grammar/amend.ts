@@ -122,6 +122,8 @@ export const amendRules: readonly AmendRule[] = [
       `} … (${TRULY}|should be)
       (is|are) (really|actually) called
       plantname (${TRULY}|(is|are) in fact|(was|were) (really|actually|in fact))(?= )
+      (i|we|i'd|we'd|i've|we've) (called|named|labelled|labeled) (it|them|that|this|these) plantname
+      (i|we|i'd|we'd|i've|we've) (wrote|put) plantname (but )?(it's|its|it is|should be)
       rename|re name|renamed|change the name|call|(be|been) down as
     `,
   },

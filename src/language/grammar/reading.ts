@@ -7,7 +7,7 @@ export const STRONG_CUE = within`
   temp|temps|temperature|thermometer|degrees|min|max|minimum|maximum|low|high|overnight|last night
   down to|up to|(got|gets|get|rose|went|going|climbed|crept) (above|below|past|over|under)
   hit|touched|dropped|dipped|fell|peaked|steady|holding|hovering|clocked
-  reads?|reading|showing|shows|says|at|it('s| is| was) (already |still |only |nearly )?\w+ (in|on|under)
+  reads?|reading|showing|shows|says|at(?! (last|least|first|home|all)\b)|it('s| is| was) (already |still |only |nearly )?\w+ (in|on|under)
 `;
 
 /** Set, wanted or foretold, and so not read off anything: "forecast says minus 2", "turned the mat to 20". */

@@ -7,6 +7,9 @@ import { GARDEN, garden, groundAt } from './quarters.js';
 const OTHERWISE =
   /^(?:leggy|yellow|cuttings|cutting|looking|flowering|dead|aphids|buds|slugs|want|need|how|where|when|what|happy|still|for)$/;
 
+/** There to root, or there all winter. */
+const STAYED = /^(?:cuttings?|still|tubers?|bulbs?|corms?|stools?|left|frost)$/;
+
 /** "For the summer", "for good": how long they stay. */
 const forTheSeason = (pieces: readonly Piece[], at: number): boolean =>
   wordAt(pieces, at) === 'for' &&
@@ -104,15 +107,22 @@ export const inTheBed: readonly Rule[] = [
   },
   {
     name: '<plant> in the ground',
-    phrasings: ['Salt Harrier in the ground', 'the Salt Harrier are all in the ground now'],
+    phrasings: [
+      'Salt Harrier in the ground',
+      'the Salt Harrier are all in the ground now',
+      'in the ground at last, 6 by the steps',
+      'all in the ground now',
+    ],
     kind: 'plantOut',
     head: 'in|into the ground|<place>',
     shape: 'subject',
     when: (p, f, t) =>
-      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      (p.slice(0, f).some(({ is }) => is === 'plant' || is === 'count') ||
+        (f === 0 && (p[t] === undefined || p[t]?.is === 'break' || isAtLast(p, t)))) &&
       groundAt(p, t - 1) &&
       // "Five hardwood willow rods in the ground by the pond": there to root.
-      !p.some((piece) => piece.is === 'cutting' || (piece.is === 'word' && /^cuttings?$/.test(piece.text))),
+      !p.some((piece) => piece.is === 'cutting' || (piece.is === 'word' && STAYED.test(piece.text))),
+    mustNot: ['8 tubers still in the ground'],
   },
   {
     name: '<plant> in their final home',
@@ -169,3 +179,8 @@ export const inTheBed: readonly Rule[] = [
       (garden(p, f, t) || followsWord(p, t, /^(?:beside|along|by|round)$/)),
   },
 ];
+
+/** "In the ground at last", "… finally", "… now". */
+const isAtLast = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:now|finally)$/.test(wordAt(pieces, at)) ||
+  (wordAt(pieces, at) === 'at' && wordAt(pieces, at + 1) === 'last');
