@@ -35,6 +35,8 @@ function named(pieces: readonly Piece[], at: number): { from: number; to: number
 /** "Tomorrow pot on Bitter Tom": a future day and the plain form of a chore. */
 export function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
   const when = pieces.findIndex((piece) => piece.is === 'when' && isFutureOnly(piece.when));
+  const going = toGo(pieces);
+  if (going) return going;
   if (when < 0) return hopedFor(pieces);
   // "Tomorrow: cuttings of Salt Harrier".
   if (
@@ -94,6 +96,24 @@ export function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRe
     if (piece.verb.form === 'past') return undefined;
   }
   return undefined;
+}
+
+/** "Two Salt Harrier to go to Brenda on Friday". */
+function toGo(pieces: readonly Piece[]): ReturnType<typeof findRemind> {
+  const at = pieces.findIndex(
+    (_, n) =>
+      /^(?:plant|count)$/.test(pieces[n - 1]?.is ?? '') &&
+      /^to (?:go|be) (?:to|out|off|over|round|in|into|on|up|potted|planted|moved|pinched)$/.test(
+        `${wordAt(pieces, n)} ${wordAt(pieces, n + 1)} ${wordAt(pieces, n + 2)}`,
+      ),
+  );
+  const isAhead = pieces.some(({ is }, n) => n > at && is === 'when');
+  return at > 0 && isAhead
+    ? {
+        rule: { name: '<count> to go to <someone> <day>', words: [], beforeVerb: true },
+        ...named(pieces, at),
+      }
+    : undefined;
 }
 
 /** "Salt Harrier out on the bank holiday, all being well": plants, what is to become of them, and on what it hangs. */

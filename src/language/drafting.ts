@@ -9,6 +9,7 @@ import { endsBefore } from './drafting/endings.js';
 import { tellHormoneAndCause } from './drafting/hormone-and-cause.js';
 import { leftOutCases } from './drafting/left-out.js';
 import { underCrop } from './drafting/crop-heading.js';
+import { isOpenedOrLaid } from './grammar/tend/telling.js';
 import { dayCases, placeCases } from './drafting/place-and-day-cases.js';
 import { mediumCases, sizeCases } from './drafting/size-and-medium-cases.js';
 import { plantCases, setPlant } from './drafting/plant-cases.js';
@@ -57,7 +58,7 @@ function tellOfAct(piece: Piece, { hit }: Clause, told: ToldSoFar): void {
   } else if (piece.is === 'count') {
     // "Roots all round the edge": no number of plants.
     if (hit?.rule.rooted !== 'some') draft.quantity ??= piece.quantity;
-  } else fillSlot(piece, told);
+  } else if (hit?.rule.kind !== 'tend' || !isOpenedOrLaid(piece)) fillSlot(piece, told);
 }
 
 /** A piece beside the act, by the cases for its kind; where none decides it fills its own slot. */

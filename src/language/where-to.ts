@@ -1,4 +1,5 @@
 /** Where an act brought its plants, and from where: told by places, by prepositions, by "in there". */
+import { isOpenedOrLaid } from './grammar/tend/telling.js';
 import type { Clause } from './clauses.js';
 import type { Draft } from './drafting/draft.js';
 import { isGround } from './drafting/slots-filled.js';
@@ -27,7 +28,9 @@ export function eachPlace(
   );
   const places = pieces
     .slice(clause.from, next < 0 ? clause.to : Math.min(next, clause.to))
-    .flatMap((piece) => (piece.is === 'place' && !tellsWhich(draft, piece.place) ? [piece.place] : []));
+    .flatMap((piece) =>
+      piece.is === 'place' && !isOpenedOrLaid(piece) && !tellsWhich(draft, piece.place) ? [piece.place] : [],
+    );
   return places.length < 2 ? drafts : [...new Set(places)].map((place) => ({ ...draft, place }));
 }
 

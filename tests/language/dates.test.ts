@@ -9,6 +9,7 @@ const families = [
   'british',
   'british-autumn',
   'united-states',
+  'canada',
   'ireland',
   'antipodes',
   'second-language',

@@ -1,6 +1,7 @@
 /** Plants that leave the collection. */
 import { given } from './dispatch/given.js';
 import { swapped } from './dispatch/swapped.js';
+import { newHomes } from './dispatch/new-homes.js';
 import { fromMe } from './dispatch/from-me.js';
 import { soldOut } from './dispatch/sold-out.js';
 import { letHave } from './dispatch/let-have.js';
@@ -18,4 +19,5 @@ export const dispatchRules: readonly Rule[] = [
   ...letHave,
   ...sent,
   ...fetched,
+  ...newHomes,
 ];

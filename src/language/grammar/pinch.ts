@@ -2,6 +2,7 @@
 import type { Piece } from '../pieces.js';
 import { cuttingsTaken } from './pinch/cuttings-taken.js';
 import { tipsRemoved } from './pinch/tips-removed.js';
+import { leftByOthers } from './tend/telling.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 /** "Kids pinched two off the wall": stolen. */
@@ -46,6 +47,7 @@ export const pinchRules: readonly Rule[] = [
       p.slice(f, t).some(({ is }) => is === 'cutting') ||
       followsWord(p.slice(0, t), f, /^(?:dead|flower|seed|spent|faded|brown)$/) ||
       followsWord(p, t, /^(?:stock|mother|parent|stuck|struck|pots?|bottles?)$/) ||
+      leftByOthers(p, f) ||
       // "Took the top off the propagator".
       (p[wordAt(p, t) === 'the' ? t + 1 : t]?.is === 'place' &&
         // "The frame ones": those that stand there.
@@ -183,6 +185,7 @@ export const pinchRules: readonly Rule[] = [
     when: (p, f, t) => follows(p, t, 'plant') || precedes(p, f, 5, 'plant'),
     // "Took three of each, tips off both": cuttings.
     unless: (p, f) =>
+      leftByOthers(p, f) ||
       // "The dead heads off".
       /^(?:dead|flower|seed|spent|faded|brown)$/.test(wordAt(p, f - 1)) ||
       p

@@ -27,7 +27,9 @@ const BUYER =
   /^(?:customers?|buyers?|punters?|clients?|visitors?|shoppers?|florist|stallholder|trader|sister|brother|neighbou?rs?|friends?|mate|pal|cousin|aunt|auntie|aunty|uncle|niece|nephew|colleague)$/;
 
 export const isBuyer = (pieces: readonly Piece[], from: number): boolean =>
-  BUYER.test(subjectOf(pieces, from)) || FOLK.test(subjectOf(pieces, from));
+  (BUYER.test(subjectOf(pieces, from)) || FOLK.test(subjectOf(pieces, from))) &&
+  // "The lads took 40, two trays of 20": put in to root.
+  !pieces.slice(from).some(({ is }) => is === 'pots' || is === 'medium');
 
 /** The word before a deed, or before its "has" or "just". */
 const subjectOf = (pieces: readonly Piece[], from: number): string =>

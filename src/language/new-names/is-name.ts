@@ -56,6 +56,15 @@ const cases: readonly NameCase[] = [
       length === 1 && isCrop(before.at(-1)) && /^(?:calls|swears|reckons)$/.test(wordAt(pieces, end)),
   },
   {
+    // Spectacles, keys and the like.
+    name: 'lost my glasses somewhere',
+    isName: false,
+    when: ({ before, capital }) =>
+      capital === 0 &&
+      /^(?:my|our|his|her)$/.test(wordAt(before, before.length - 1)) &&
+      wordAt(before, before.length - 2) === 'lost',
+  },
+  {
     name: 'brought home a Salt Harrier from the fair',
     isName: true,
     when: (seen) => isWritten(seen) && isComeBy(seen.before) && endsName(seen.pieces, seen.end),

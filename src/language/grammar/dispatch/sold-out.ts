@@ -84,7 +84,9 @@ export const soldOut: readonly Rule[] = [
       '8 Salt Harrier shifted at the market',
     ],
     mustNot: ['the Salt Harrier went mouldy at the show', '12 Salt Harrier went on the bench by the gate'],
-    unless: (p, _f, t) =>
+    unless: (p, f, t) =>
+      // "Sold out of them, all nine gone at the market": told already.
+      p.slice(0, f).some((_, at) => wordAt(p, at) === 'sold') ||
       /^(?:mouldy|limp|floppy|yellow|brown|black|soft|missing|over|bad|down|well)$/.test(wordAt(p, t)) ||
       (p[t]?.is === 'place' && !SALE.test(lastOf(p[t]))),
   },

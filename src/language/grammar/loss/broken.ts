@@ -80,6 +80,11 @@ export const broken: readonly Rule[] = [
       (/^(?:had|has|have)$/.test(wordAt(p, f - 1)) && isByThem(p, f - 1)),
     when: (p, f, t) =>
       counted(p, f, t) ||
+      // "Sat the can on two Salt Harrier, snapped clean off".
+      (p[f - 1]?.is === 'break' &&
+        countedBefore(p, f - 1) >= 0 &&
+        p[countedBefore(p, f - 1)]?.is === 'count' &&
+        endsAt(p, t + 2)) ||
       /^it$/.test(wordAt(p, f - 1)) ||
       (closeBehind(p, t, 'plant') && /^(?:a|an)$/.test(wordAt(p, t))),
     mustNot: ['the stake by one Salt Harrier had snapped off', 'the label on two Salt Harrier had snapped'],

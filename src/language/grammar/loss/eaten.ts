@@ -33,7 +33,10 @@ const doesHarm = (pieces: readonly Piece[], to: number): boolean =>
 
 /** "The slugs have been at two": what they had, unless nothing came of it. */
 const haveHad = (pieces: readonly Piece[], from: number, to: number): boolean =>
-  needsPlantOrCount(pieces, from, to) && (wordAt(pieces, to - 1) !== 'been' || doesHarm(pieces, to));
+  needsPlantOrCount(pieces, from, to) &&
+  (wordAt(pieces, to - 1) !== 'been' || doesHarm(pieces, to)) &&
+  // "Have had a go at them": they may live.
+  !/^(?:go|nibble|munch|bite|chew|taste|feed|try|peck|dig)$/.test(wordAt(pieces, to + 1));
 
 /** "Three", "three of the Salt Harrier", "all of them": of plants, and of nothing else. */
 function countedAlone(pieces: readonly Piece[], from: number): boolean {
@@ -141,7 +144,12 @@ export const eaten: readonly Rule[] = [
     when: (p, f, t) => needsPlantOrCount(p, f, t) && wordAt(p, t) !== 'been',
     // "The fox ripped three bags of compost".
     unless: (p, f, t) =>
-      (p[t]?.is === 'pots' && p.slice(t, t + 3).some(({ is }) => is === 'medium')) || tookCuttings(p, f, t),
+      // "Pigeons had the tops off two".
+      /^(?:tops?|tips?|leaves|heads?|flowers|buds|edges)$/.test(
+        wordAt(p, /^(?:the|all|some)$/.test(wordAt(p, t)) ? t + 1 : t),
+      ) ||
+      (p[t]?.is === 'pots' && p.slice(t, t + 3).some(({ is }) => is === 'medium')) ||
+      tookCuttings(p, f, t),
     phrasings: ['sciarid fly finished off four Salt Harrier'],
     mustNot: [
       'the fox ripped three bags of compost by the Salt Harrier',

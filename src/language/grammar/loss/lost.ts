@@ -110,6 +110,15 @@ export const lost: readonly Rule[] = [
     phrasings: ["I'm two Salt Harrier short after the slugs"],
   },
   {
+    name: "that's <count> <plant> the fewer",
+    kind: 'loss',
+    head: "that's|thats <count> .. fewer|less|short",
+    shape: 'object',
+    when: (p, f, t) => p.slice(f, t).some(({ is }) => is === 'plant') && endsAt(p, t),
+    phrasings: ["dropped a tray, that's five Salt Harrier the fewer"],
+    mustNot: ["that's five Salt Harrier, fewer than I hoped"],
+  },
+  {
     name: '<count> <plant> gone the same way',
     kind: 'loss',
     head: 'gone|went the same way',
@@ -193,11 +202,16 @@ export const lost: readonly Rule[] = [
         ) &&
       !p.slice(t).some((piece) => piece.is === 'place'),
     // "I'm one out": miscounted; "they're all out now": outdoors.
-    unless: (p, f) =>
+    unless: (p, f, t) =>
       /^(?:i'm|we're|i|we|was|were|am)$/.test(wordAt(p, f - 2)) ||
       (wordAt(p, f) === 'out' && allBefore(p, f)) ||
       // "Order for the school, 20 Salt Harrier gone": sent off.
-      p.slice(0, f).some((_, at) => wordAt(p, at) === 'order'),
+      p.slice(0, f).some((_, at) => wordAt(p, at) === 'order') ||
+      // "Six gone, all to the church sale".
+      (p[t]?.is === 'break' &&
+        p[t + 1]?.is === 'count' &&
+        wordAt(p, t + 2) === 'to' &&
+        causeAt(p, t + 3) === undefined),
     phrasings: ['four of the Salt Harrier gone on me'],
     mustNot: [
       '30 Salt Harrier gone on the trolley',

@@ -92,6 +92,15 @@ export const takenWithIt: readonly Rule[] = [
     mustNot: ['what I did for five of the Salt Harrier', 'bone meal is what we did for two Salt Harrier'],
   },
   {
+    name: '<something> put paid to <count> <plant>',
+    kind: 'loss',
+    head: 'put paid to <count>',
+    shape: 'object',
+    when: (p, f, t) => p.slice(f, t + 3).some(({ is }) => is === 'plant'),
+    phrasings: ['hail put paid to three Salt Harrier'],
+    mustNot: ['rain put paid to the potting on, three Salt Harrier still to do'],
+  },
+  {
     name: 'took <count> <plant> with it',
     kind: 'loss',
     head: 'take~past <count> .. with it',

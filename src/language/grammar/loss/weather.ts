@@ -34,7 +34,7 @@ const UNHARMED =
   /^(?:over|about|sideways|askew|lopsided|harm|harmed|unharmed|damage|survived|recover|recovered|recovering|upright)$/;
 
 const WIND_TOOK =
-  'wind|winds|gale|gales|storm|hail has? take~past|get~past|have~past|snap~past|flatten~past <count>';
+  'wind|winds|gale|gales|storm|hail|hailstones|hailstorm|southerly|northerly|easterly|westerly|lightning has? take~past|get~past|have~past|snap~past|flatten~past|smash~past|ripped|wipe~past out|off|down? <count>';
 
 export const weather: readonly Rule[] = [
   wentIn('the frost', 'frost|freeze|cold|snow|frosts', 'frost'),
@@ -48,7 +48,11 @@ export const weather: readonly Rule[] = [
     when: namesPlant,
     // Blown over, and stood up again.
     unless: (p, _f, t) => p.slice(t).some((_, n) => UNHARMED.test(wordAt(p, t + n))),
-    phrasings: ['the wind took four Salt Harrier', 'hail got 3 of the Salt Harrier'],
+    phrasings: [
+      'the wind took four Salt Harrier',
+      'hail got 3 of the Salt Harrier',
+      'hail took out six Salt Harrier',
+    ],
     mustNot: [
       'out of the wind I took four Salt Harrier',
       'hail got 3 greenhouse panes',

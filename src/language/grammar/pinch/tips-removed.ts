@@ -1,5 +1,6 @@
 /** Growing tips told as taken out or removed: "took out the tips", "growing points removed". */
 import { closeBehind, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { leftByOthers } from '../tend/telling.js';
 import { cuttingsTaken } from './cuttings-taken.js';
 
 export const tipsRemoved: readonly Rule[] = [
@@ -18,6 +19,8 @@ export const tipsRemoved: readonly Rule[] = [
           piece.is === 'word' &&
           /^(?:cuttings|cutting|need|needs|want|will|took|take|taken|struck)$/.test(piece.text),
       ),
+    // "Pigeons had the tops off two".
+    unless: leftByOthers,
     phrasings: [
       'the growing points of eight Salt Harrier have been removed',
       'growing tips removed from the Salt Harrier',

@@ -1,7 +1,18 @@
 /** Covered: "fleeced the cold frame", "lid back on". */
 import { follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { anyStock, isPutBy } from '../stock/kinds-of-plant.js';
-import { among, bare, COVERINGS, isOtherCloth, ON_PAPER, verb } from './telling.js';
+import {
+  againstSun,
+  among,
+  bare,
+  COVERINGS,
+  isOpenedOrLaid,
+  isOtherCloth,
+  ON_PAPER,
+  verb,
+} from './telling.js';
+
+const UNDER = 'fleece|cloche|cloches|dome|domes|cloth|bubblewrap|netting|hessian|polythene';
 
 export const covered: readonly Rule[] = [
   {
@@ -14,6 +25,7 @@ export const covered: readonly Rule[] = [
       followsWord(p, t, ON_PAPER) ||
       isOtherCloth(p, f) ||
       (wordAt(p, t - 1) === 'on' && /^(?:standby|hand|order)$/.test(wordAt(p, t))) ||
+      againstSun(p, t) ||
       (among(p, 0, f, 'cutting') && among(p, 0, f, 'count', 'pots') && among(p, 0, f, 'plant')),
     mustNot: [
       'fleece on my shopping list for the Salt Harrier',
@@ -45,6 +57,7 @@ export const covered: readonly Rule[] = [
     unless: (p, f, t) =>
       followsWord(p, t, ON_PAPER) ||
       isOtherCloth(p, t - 2) ||
+      againstSun(p, t) ||
       (wordAt(p, t - 1) === 'on' &&
         among(p, f, t, 'pots') &&
         (among(p, f, t, 'plant') || among(p, t, t + 2, 'place') || /^(?:in|into)$/.test(wordAt(p, t - 3)))),
@@ -57,6 +70,43 @@ export const covered: readonly Rule[] = [
     head: `put~|throw~past|chuck~past|toss~past|fling~past|spread|get~past|drape~past|lay~past|pop~past|sling~past|stick~past|pull~past|whack~past|bung~past|tuck~past|wrap~past .. ${COVERINGS}|<pots> over|on|across|back|round|around`,
     shape: 'object',
     care: 'cover',
+  },
+  {
+    name: 'put a cloche over <plant>',
+    kind: 'tend',
+    head: 'put~|pop~past|stick~past|plonk~past|bung~past|place~past|get~past a|the|two|some <place> over|on|around|round',
+    shape: 'object',
+    care: 'cover',
+    when: (p, _f, t) => isOpenedOrLaid(p[t - 2]),
+    phrasings: ['popped a cloche over the Salt Harrier'],
+    mustNot: ['popped a shelf over the Salt Harrier'],
+  },
+  {
+    name: 'tucked <plant> under fleece',
+    kind: 'tend',
+    head: `put~|pop~past|tuck~past|set~past .. under|beneath a|an|the|some|its? bell|glass|frost|plastic|double? ${UNDER}|jar|<place>`,
+    shape: 'object',
+    care: 'cover',
+    when: (p, f, t) => {
+      const cover = p[t - 1];
+      return (
+        among(p, f, t, 'plant') &&
+        !among(p, f, t, 'medium', 'cutting', 'pots') &&
+        (cover?.is !== 'place' || /(?:cloches?|jars?|domes?)$/.test(cover.place))
+      );
+    },
+    phrasings: ['tucked the Salt Harrier under a bell jar', 'put the Salt Harrier under frost cloth'],
+    mustNot: ['tucked the Salt Harrier under the bench', 'put the Salt Harrier under the lights'],
+  },
+  {
+    name: '<plant> under fleece tonight',
+    kind: 'tend',
+    head: `under ${UNDER}`,
+    shape: 'subject',
+    care: 'cover',
+    when: (p, f, t) => p[f - 1]?.is === 'plant' && f < 4 && (p[t]?.is === 'when' || t >= p.length),
+    phrasings: ['Salt Harrier under fleece tonight'],
+    mustNot: ['Salt Harrier still under fleece', 'Salt Harrier under fleece are looking good'],
   },
   { name: 'lid back on', kind: 'tend', head: 'lid|lids back? on', shape: 'object', care: 'cover' },
   bare('cover', 'cover'),

@@ -1,6 +1,6 @@
 /** Shaded: "blinds down", "whitewash on the greenhouse". */
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { bare, ON_PAPER, verb } from './telling.js';
+import { againstSun, bare, COVERINGS, ON_PAPER, verb } from './telling.js';
 
 export const shaded: readonly Rule[] = [
   verb('shade whitewash', 'shade', 'shaded <place>'),
@@ -15,11 +15,11 @@ export const shaded: readonly Rule[] = [
   {
     name: 'blinds down in <place>',
     kind: 'tend',
-    head: 'pull~past|drew|close~past|blinds|blind the? down|drawn|pulled|closed|blinds|blind',
+    head: 'pull~past|drew|close~past|blinds|blind|screens the? down|drawn|pulled|closed|blinds|blind|screens',
     shape: 'object',
     care: 'shade',
     when: (p, f, t) =>
-      /^blinds?$/.test(wordAt(p, f)) !== /^blinds?$/.test(wordAt(p, t - 1)) &&
+      /^(?:blinds?|screens)$/.test(wordAt(p, f)) !== /^(?:blinds?|screens)$/.test(wordAt(p, t - 1)) &&
       (follows(p, t, 'place') || precedes(p, f, 3, 'place')),
     phrasings: [
       'pulled the blinds in the greenhouse',
@@ -48,6 +48,37 @@ export const shaded: readonly Rule[] = [
     phrasings: ['whitewash on the greenhouse'],
     mustNot: ['whitewash on the list for the greenhouse', 'whitewash on the greenhouse coming off'],
     unless: (p, _f, t) => followsWord(p, t, ON_PAPER) || followsWord(p, t, /^(?:off|peeling|flaking|over)$/),
+  },
+  {
+    name: 'shade net up over <plant>',
+    kind: 'tend',
+    head: 'shade|shading net|netting|cloth? up? over|on|across',
+    shape: 'object',
+    care: 'shade',
+    when: (p, f, t) => f < 3 && closeBehind(p, t, 'place', 'plant'),
+    unless: (p, f, t) =>
+      /^(?:no|need|needs|more|buy)$/.test(wordAt(p, f - 1)) ||
+      followsWord(p, t, ON_PAPER) ||
+      followsWord(p, t, /^(?:blown|blew|torn|ripped|off|needs?)$/),
+    phrasings: ['shade net up over the Salt Harrier'],
+    mustNot: [
+      'shade net on the shopping list for the Salt Harrier',
+      'shade cloth over the greenhouse has blown off',
+    ],
+  },
+  {
+    name: 'newspaper over <plant> against the glare',
+    kind: 'tend',
+    head: `${COVERINGS} over|on|across|round|around`,
+    shape: 'object',
+    care: 'shade',
+    when: (p, _f, t) => closeBehind(p, t, 'place', 'plant') && againstSun(p, t),
+    unless: (p, _f, t) => followsWord(p, t, ON_PAPER),
+    phrasings: [
+      'newspaper over the Salt Harrier against the glare',
+      'put fleece over the Salt Harrier against the sun',
+    ],
+    mustNot: ['fleece on the list for the Salt Harrier against the sun'],
   },
   {
     name: '<place> got its shading',

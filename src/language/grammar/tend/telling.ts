@@ -33,7 +33,7 @@ export const bare = (lemma: string, care: Care): Rule => ({
   unless: (p, f, t) =>
     isNoun(p, f) ||
     (lemma === 'spray' && wordAt(p, t) === 'for') ||
-    /^(?:butts?|cans?|bottles?|tanks?|bins?|bill|meter|barrels?|company|feature|pipes?|bags?|crops?)$/.test(
+    /^(?:butts?|cans?|bottles?|tanks?|bins?|bill|meter|barrels?|company|feature|pipes?|bags?|crops?|nets?|netting|cloths?|sails?)$/.test(
       wordAt(p, t),
     ),
   when: (p, _f, t) => follows(p, t, 'plant', 'place', 'count') || followsWord(p, t, ALL_OF_THEM),
@@ -77,21 +77,48 @@ export const turnedOff = (pieces: readonly Piece[], _from: number, to: number): 
 
 /** What plants are covered with; cloth by what stands before it ("frost cloth"). */
 export const COVERINGS =
-  'fleece|cover|covers|bubblewrap|bag|bags|cloche|cloches|sheet|sheets|blanket|blankets|newspaper|lid|lids|dome|domes|net|netting|plastic|polythene|hessian|burlap|tarp|cardboard|cloth|duvet';
+  'fleece|cover|covers|bubblewrap|bag|bags|cloche|cloches|sheet|sheets|bedsheet|bedsheets|blanket|blankets|newspaper|lid|lids|dome|domes|net|netting|plastic|polythene|hessian|burlap|tarp|cardboard|cloth|duvet';
 
 /** "A cloth over the bench", "the shade cloth": none against frost. */
 export const isOtherCloth = (pieces: readonly Piece[], at: number): boolean =>
   wordAt(pieces, at) === 'cloth' &&
   !/^(?:frost|row|garden|fleece|cover|winter)$/.test(wordAt(pieces, at - 1));
 
+/** "Popped a cloche over them", "cracked the roof lights": heard as a place, and none where anything stands. */
+export const isOpenedOrLaid = (piece: Piece | undefined): boolean =>
+  piece?.is === 'place' &&
+  /^(?:(?:roof|top|side|back|front|big|glass|bell|jam|old) )?(?:cloches?|jars?|domes?|lights?|windows?|vents?|doors?|flaps?)$/.test(
+    piece.place,
+  );
+
 /** No grower, or another. */
 export const SOMEBODY = /^(?:somebody|someone|who|he|she|they|kids|cat|dog|wind)$/;
 
-/** "Somebody left the dome off": no care of the grower's. */
+/** Weather and beasts, that open and uncover what they will. */
+const FORCE =
+  /^(?:wind|winds|gale|gales|storm|draught|cat|cats|dog|dogs|fox|foxes|hens?|chickens?|pigeons?|birds?|squirrels?|badgers?|rats?|kids|toddler)$/;
+
+/** What they did to it, by verbs that tell of no plants. */
+const SHIFTED = /^(?:blew|blown|ripped|tore|lifted|dragged|knocked|flung|whipped|whisked|took|had|got)$/;
+
+/** "Somebody left the dome off", "the wind had the fleece off": no care of the grower's. */
 export const leftByOthers = (pieces: readonly Piece[], from: number): boolean => {
   const left = pieces.findIndex((_, at) => at < from && at >= from - 3 && wordAt(pieces, at) === 'left');
-  return SOMEBODY.test(wordAt(pieces, left - 1));
+  if (SOMEBODY.test(wordAt(pieces, left - 1))) return true;
+  const force = pieces.findLastIndex(
+    (_, at) => at < from && at >= from - 5 && FORCE.test(wordAt(pieces, at)),
+  );
+  const deed = pieces[force + 1];
+  return (
+    force >= 0 &&
+    deed?.is === 'word' &&
+    (deed.verb !== undefined || SHIFTED.test(deed.text) || force + 1 === from)
+  );
 };
+
+/** "Lifted the fleece to have a look", "… and put it straight back". */
+export const onlyToLook = (pieces: readonly Piece[], to: number): boolean =>
+  followsWord(pieces, to, /^(?:look|peek|peep|check|gander|nosy|nosey|back|see)$/);
 
 /** "No water for them", "needs a drop of water": wanted, and not given. */
 export const WANTING = /^(?:no|not|need|needs|want|wants|without|any|more|could|due)$/;
@@ -102,3 +129,13 @@ export const among = (
   to: number,
   ...kinds: readonly Piece['is'][]
 ): boolean => pieces.slice(from, to).some(({ is }) => kinds.includes(is));
+
+/** "Newspaper over them against the glare": laid for shade. */
+export const againstSun = (pieces: readonly Piece[], from: number): boolean =>
+  pieces
+    .slice(from)
+    .some(
+      (_, n) =>
+        /^(?:sun|sunshine|glare|heat|scorch|scorching|sunburn)$/.test(wordAt(pieces, from + n)) &&
+        pieces.slice(from, from + n).some((_, m) => /^(?:against|from|for)$/.test(wordAt(pieces, from + m))),
+    );

@@ -1,6 +1,6 @@
 /** Uncovered: "took the fleece off". */
 import { type Rule, wordAt } from '../rule.js';
-import { bare, COVERINGS, isOtherCloth, leftByOthers, verb } from './telling.js';
+import { bare, COVERINGS, isOtherCloth, leftByOthers, onlyToLook, verb } from './telling.js';
 
 export const uncovered: readonly Rule[] = [
   {
@@ -10,7 +10,11 @@ export const uncovered: readonly Rule[] = [
     shape: 'object',
     care: 'uncover',
     // Under a lid lifted it is aired, or looked at.
-    unless: (p, _f, t) => isOtherCloth(p, t - 1) || /^(?:lids?|newspaper|cardboard)$/.test(wordAt(p, t - 1)),
+    unless: (p, f, t) =>
+      leftByOthers(p, f) ||
+      onlyToLook(p, t) ||
+      isOtherCloth(p, t - 1) ||
+      /^(?:lids?|newspaper|cardboard)$/.test(wordAt(p, t - 1)),
     phrasings: [
       'took the frost cloth off the Salt Harrier',
       'took off the cover',
@@ -20,7 +24,7 @@ export const uncovered: readonly Rule[] = [
   {
     name: 'fleece off <place>',
     kind: 'tend',
-    head: 'fleece|covers|cover|dome|domes|bag|bags|netting|bubblewrap|blankets|sheets|cloth taken|pulled|stripped|removed|whipped|lifted? off|from',
+    head: 'fleece|covers|cover|dome|domes|bag|bags|netting|bubblewrap|blanket|blankets|sheets|polythene|plastic|hessian|cloth taken|pulled|stripped|removed|whipped|lifted? off|from',
     shape: 'object',
     care: 'uncover',
     unless: (p, f, t) =>

@@ -1,10 +1,11 @@
 /** Aired: "opened the vents", "lid off", "sides up". */
 import type { Piece } from '../../pieces.js';
 import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { bare, leftByOthers, SOMEBODY, verb } from './telling.js';
+import { bare, isOpenedOrLaid, leftByOthers, SOMEBODY, verb } from './telling.js';
 
 /** "Somebody opened the vents". */
-const byOthers = (pieces: readonly Piece[], from: number): boolean => SOMEBODY.test(wordAt(pieces, from - 1));
+const byOthers = (pieces: readonly Piece[], from: number): boolean =>
+  SOMEBODY.test(wordAt(pieces, from - 1)) || leftByOthers(pieces, from);
 
 /** "Minus 3 when I lifted the lid": when something was seen. */
 const whenIDid = (pieces: readonly Piece[], from: number): boolean =>
@@ -46,6 +47,38 @@ export const vented: readonly Rule[] = [
     head: 'open~past up? the|my? <place>',
     shape: 'object',
     care: 'vent',
+    unless: byOthers,
+  },
+  {
+    name: 'cracked the roof lights',
+    kind: 'tend',
+    head: 'open~past|crack~past|prop~past|lift~past|raise~past up? the|both|all? <place>',
+    shape: 'object',
+    care: 'vent',
+    when: (p, _f, t) => isOpenedOrLaid(p[t - 1]),
+    unless: byOthers,
+    phrasings: ['cracked the roof lights in the greenhouse'],
+    mustNot: ['the wind opened the roof lights in the greenhouse'],
+  },
+  {
+    name: 'propped <place> open',
+    kind: 'tend',
+    head: 'prop~past|wedge~past|throw~past|crack~past the|my? <place> wide? open|ajar|up',
+    shape: 'object',
+    care: 'vent',
+    unless: byOthers,
+    phrasings: ['propped the cold frame open'],
+    mustNot: ['the wind threw the cold frame open'],
+  },
+  {
+    name: 'rolled up the sides on <place>',
+    kind: 'tend',
+    head: 'rolled|wound|ran|turned|switched|put up|on? the|both|an? extractor|exhaust|circulation? sides|side|flaps|vents|fan|fans on?',
+    shape: 'object',
+    care: 'vent',
+    when: (p, _f, t) => follows(p, t, 'place') || precedes(p, t, 8, 'place'),
+    unless: byOthers,
+    phrasings: ['rolled up the sides on the polytunnel', 'ran the exhaust fan in the greenhouse for an hour'],
   },
   {
     name: 'vents open',
@@ -93,7 +126,7 @@ export const vented: readonly Rule[] = [
     head: 'take~past|pull~past|whip~past|remove~past|pop~past|lift~past .. lid|lids off?',
     shape: 'object',
     care: 'vent',
-    unless: whenIDid,
+    unless: (p, f) => whenIDid(p, f) || byOthers(p, f),
   },
   {
     name: 'gave <place> some air',
