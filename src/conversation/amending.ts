@@ -1,4 +1,5 @@
 /** Puts an entry right where it stands: sets the slots of the one that was meant, and lets what followed be checked again. */
+import type { Batch } from '../ledger/batch.js';
 import type { Amend, Plant } from '../ledger/entry.js';
 import { batchLabelled, type Ledger, matching, type StandingEntry } from '../ledger/ledger.js';
 import { type Amendment, isAmendment, type Line, type Posting } from '../ledger/posting.js';
@@ -8,6 +9,7 @@ import { nothingToAmend, putRight, sameAlready, wouldNotFollow } from '../words/
 import { refusalWords } from '../words/asks.js';
 import { undoLabel } from '../words/undo.js';
 import { briefly, receipt } from '../words/receipts.js';
+import { chooseBatch } from './choosing.js';
 import { dayIn } from './day-in.js';
 import { doneOf, speechOf, standingOn } from './deeds.js';
 import { candidatesFor, isAbout, preferBeginnings, sameNote, type Slots, takes } from './entry-meant.js';
@@ -123,7 +125,30 @@ export function rename(sitting: Sitting, from: string, to: string): void {
 
 /** Sets slots of standing entries, or says what would no longer follow; answers whether they are right now. */
 export function setSlots(sitting: Sitting, standing: readonly StandingEntry[], set: Slots): boolean {
-  return putRightBy(sitting, amendmentsOf(sitting.ledger, standing, set));
+  const lots = lotsMeant(sitting, standing, set);
+  const [lot, another] = lots;
+  const [only] = standing;
+  if (only && lot && another) {
+    sitting.ask({ ask: 'otherBatch', line: only.line, labels: lots.map(({ label }) => label) });
+    return true;
+  }
+  const whole = lot ? { ...withoutSlots(set, 'variety', 'crop'), batch: lot.label } : set;
+  return putRightBy(sitting, amendmentsOf(sitting.ledger, standing, whole));
+}
+
+/** "That was the Moss Cardinal, the younger lot": of a plant with several batches the one that is named, else all; none where no lot is in doubt. */
+function lotsMeant(sitting: Sitting, standing: readonly StandingEntry[], set: Slots): readonly Batch[] {
+  const [only, another] = standing;
+  const plant = plantOf(set as Plant);
+  const isBegun = only?.entry.kind === 'strike' || only?.entry.kind === 'receive';
+  if (!only || another || isBegun || !('batch' in only.entry) || plant.batch !== undefined) return [];
+  if (plant.variety === undefined) return [];
+  const { ledger, origin, settings, text } = sitting;
+  const fits = matching(ledger, plant);
+  if (fits.length < 2) return [];
+  const labels = fits.map(({ label }) => label);
+  const chosen = chooseBatch(text, labels, ledger, dayIn(text, origin.at, settings, 'past'));
+  return chosen ? [chosen] : fits;
 }
 
 /** The same, each entry with slots of its own; no two of them stand on one line of the journal. */

@@ -22,8 +22,14 @@ export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, cont
   const ofLastNote = isOfLastNote(sitting, read, context);
   if (ofLastNote && hasSecondThoughts(text) && !saysOther(text) && corrects(sitting, text, context.lines))
     return true;
+  const last = sitting.ledger.standing.at(-1)?.journal;
   const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
-  if ((silent || saysOtherOnly(text) || putsOther(text)) && swapsBatch(sitting, text, context.lines))
+  const isAsked = context.ask !== null && last !== undefined && last.postedAt <= context.ask.askedAt;
+  if (
+    (silent || saysOtherOnly(text) || putsOther(text)) &&
+    !isAsked &&
+    swapsBatch(sitting, text, context.lines)
+  )
     return true;
   if (saysOtherOnly(text)) {
     sitting.reply.text.push(noOther);

@@ -72,13 +72,24 @@ function ofTheGrower({ ledger, origin, text }: Sitting, labels: readonly string[
   return only === undefined || another !== undefined ? null : (batchLabelled(ledger, only) ?? null);
 }
 
+const CAME =
+  /\b(?:plugs?|plug plants?|liners?|young plants|bought(?:[- ]in)?(?: ones| lot| plants)?|shop(?:[- ]bought)?|ones (?:i|we) (?:bought|got))\b/i;
+const CUT =
+  /\b(?:cuttings?|slips|(?:my|our) own(?! (?:pot|fault|way))|home[- ]grown|(?:i|we) (?:took|struck)(?: myself| ourselves)?)\b/i;
+const DENIED =
+  /\b(?:not|none of|no) (?:(?:the|my|any of|those|\p{L}+['’]s) ){0,2}(?:bought[- ]in |shop[- ]bought |bought )?(?:plugs?|plug plants?|liners?|young plants|ones|cuttings?|slips)\b/iu;
+
 /** "Two of the Copperplate plugs", "the cuttings": the only batch that came in, or was cut, of those on offer. */
 function cameOrCut({ ledger, text }: Sitting, labels: readonly string[]): Batch | null {
-  const plugs = /\b(?:plugs?|plug plants?|liners?|young plants)\b/i.test(text);
-  if (plugs === /\b(?:cuttings?|slips)\b/i.test(text)) return null;
+  // "Two, not the plugs": those that are not denied.
+  const [denied = ''] = DENIED.exec(text) ?? [];
+  const said = text.replace(DENIED, ' ');
+  const came = CAME.test(said) || (CUT.test(denied) && !CUT.test(said));
+  const cut = CUT.test(said) || (CAME.test(denied) && !CAME.test(said));
+  if (came === cut) return null;
   const fitting = labels
     .flatMap((label) => batchLabelled(ledger, label) ?? [])
-    .filter(({ struck }) => (struck === null) === plugs);
+    .filter(({ struck }) => (struck === null) === came);
   const [only, another] = fitting;
   return only && !another && labels.length > 1 ? only : null;
 }

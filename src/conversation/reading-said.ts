@@ -1,4 +1,5 @@
 /** What a text says where the talk before it decides how it is read: whom it is said to, what it is said behind. */
+import { CALLED } from '../language/grammar/called.js';
 import type { ReadNote } from '../language/note.js';
 import type { Line } from '../ledger/posting.js';
 import type { Context } from './answering.js';
@@ -6,8 +7,15 @@ import { withoutVocative } from './correcting/deed-recalled.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 
+/** "Yes dear", said in a group to one of it. */
+const TO_ANOTHER = new RegExp(
+  `^(?:yes|yeah|aye|no|ok|okay|right|sure|thanks|sorry|done)[, ]+(?:${CALLED})[.!]?$`,
+  'i',
+);
+
 /** What a text says; "no Col, it was three" without whom it is said to, where nothing is read in it otherwise. */
 export function readSaid(sitting: Sitting, text: string, how: Parameters<typeof readIn>[2]): ReadNote {
+  if (sitting.world.group && TO_ANOTHER.test(text.trim())) return { entries: [], asks: [] };
   const read = readIn(sitting, text, how);
   const bare = withoutVocative(text);
   const isSilent = read.entries.length === 0 && !read.instruction;

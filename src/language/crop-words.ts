@@ -137,6 +137,13 @@ export function cropAt(
     // "Off my Rumble Seat mum".
     const named =
       tokens[at - 1]?.capital === true && tokens[at - 2]?.capital === true && tokens[at]?.raw === phrase;
+    // "Seven of the rose Tallow Bell", no "the box Derek sent".
+    const leads =
+      tokens[at]?.raw === phrase &&
+      /^(?:the|my|our|of)$/.test(before) &&
+      tokens[to]?.capital === true &&
+      phrase !== 'box' &&
+      (tokens[to + 1]?.capital === true || phrase === 'rose');
     const cuttings = /^(?:cutting|cuttings|plants|plugs|tip|heel|stems|tips)$/.test(next);
     if (
       /^(?:box|bay|plum|pear|apple|elder|vine|mum|rose|pink|holly|olive|rue|iris|orange|peach|boxes|hop|hops|laurel|pans|savory)$/.test(
@@ -144,12 +151,20 @@ export function cropAt(
       ) &&
       !cuttings &&
       !named &&
+      !leads &&
       !(counted && before !== 'one')
     )
       return undefined;
     if (phrase === 'mum' && ((!cuttings && !named) || /'s$/.test(tokens[at]?.raw.toLowerCase() ?? '')))
       return undefined;
-    if (!counted && !cuttings && !named && !ALWAYS_CROP.has(phrase) && !/^(?:the|my|our)$/.test(before))
+    if (
+      !counted &&
+      !leads &&
+      !cuttings &&
+      !named &&
+      !ALWAYS_CROP.has(phrase) &&
+      !/^(?:the|my|our)$/.test(before)
+    )
       return undefined;
   }
   return { crop: found.value, to };

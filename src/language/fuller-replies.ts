@@ -105,6 +105,8 @@ function onDay(kind: EntryKind, pieces: readonly Piece[]): Proposal | undefined 
 
 const INTERJECTION = /^(?:no|nope|nah|naw|right|ok|okay|yes|yeah|yep|yup|aye|well|so|oh|ah)$/;
 
+const OPENS = /^(?:right|right then|ok|okay|well|so|now|oh|ah)$/;
+
 /** "No, that was Madder Jack": the talk is of another plant than the one asked about. */
 function namesAnother(pieces: readonly Piece[], { context }: Note): boolean {
   const asked = context?.batches?.find(({ label }) => label === context.pending?.batch);
@@ -128,10 +130,12 @@ function beforeAnAct(
   const [first, rest] = [pieces.slice(0, cut), pieces.slice(cut + 1)];
   const [act] = findHits(rules, rest);
   if (cut <= 0 || !act || act.rule.kind === kind || act.rule.kind === 'remark') return undefined;
-  if (INTERJECTION.test(lineOf(first, utterance)) && namesAnother(rest, note)) return undefined;
+  const line = lineOf(first, utterance);
+  // "Right. Moved them to the frame": said before anything.
+  if (OPENS.test(line) || (INTERJECTION.test(line) && namesAnother(rest, note))) return undefined;
   const withPlace = withSlots(kind, first);
   if (withPlace) return { proposals: [withPlace], rest };
-  const value = proposeAnswer(lineOf(first, utterance), first, note)?.slots['value'];
+  const value = proposeAnswer(line, first, note)?.slots['value'];
   if (value === undefined || (kind !== 'check' && !DONE.test(kind))) return undefined;
   const denied = value === 'no' || value === 'none' || value === 'notYet';
   if (denied && kind !== 'check') return undefined;

@@ -1,6 +1,7 @@
 /** What only excuses that a note comes late: "should have written this up at the time: on Friday I took five". */
 import { wordAt } from './grammar/rule.js';
 import { leading } from './grammar/runs.js';
+import { closing } from './phrases.js';
 import type { Piece } from './pieces.js';
 
 const TOLD = 'written|put|said|logged|noted|told|mentioned|recorded|entered|posted|sent|reported';
@@ -19,16 +20,33 @@ const EXCUSES: readonly RegExp[] = [
   `(?:(?:i'm|i am|we're) )?(?:a bit |a little |very |rather )?late (?:telling|writing|logging|noting|with|in telling)${WHAT}`,
 ].map((excuse) => new RegExp(`^${leading('sorry(?! to)|oops|oh|ah|and|i know')}${excuse}$`));
 
+/** "Marv says we need a ledger so here goes: …": what is told comes behind. */
+const ANNOUNCES = closing`
+  here goes|here we go|here it is|here's (the|my) first( one)?|first (note|entry|one)( of (many|the year))?|for the record
+`;
+
 /** No excuse is longer. */
 const LONGEST = 14;
 
 /** Where the telling begins behind such an excuse and its break, or a "but"; the start where there is none. */
 export function pastExcuse(row: readonly Piece[]): number {
-  for (let at = 2; at < row.length - 1 && at <= LONGEST; at++) {
+  for (let at = 1; at < row.length - 1 && at <= LONGEST; at++) {
     const ends = row[at]?.is === 'break' || wordAt(row, at) === 'but';
-    if (ends) return EXCUSES.some((excuse) => excuse.test(said(row, at))) ? at + 1 : 0;
+    if (ends) return isExcuse(said(row, at)) || ANNOUNCES.test(said(row, at)) ? at + 1 : 0;
   }
   return 0;
+}
+
+const isExcuse = (words: string): boolean => EXCUSES.some((excuse) => excuse.test(words));
+
+/** "Did the lavender and clean forgot to tell you: …" from what was done alone. */
+export function withoutExcuse(row: readonly Piece[]): readonly Piece[] {
+  const end = row.findIndex(({ is }) => is === 'break');
+  const from = row.findLastIndex((_, at) => at < end && /^(?:and|but)$/.test(wordAt(row, at)));
+  const isWithin = from > 1 && end - from > 1 && end < row.length - 1;
+  return isWithin && isExcuse(said(row.slice(from + 1), end - from - 1))
+    ? [...row.slice(0, from), ...row.slice(end)]
+    : row;
 }
 
 const said = (row: readonly Piece[], to: number): string =>

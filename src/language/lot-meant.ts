@@ -9,10 +9,13 @@ export function lotMeant(
   pieces: readonly Piece[],
   { context }: Note,
 ): Readonly<Record<string, unknown>> | undefined {
-  const day = pieces.at(-1);
-  if (day?.is !== 'when' || !/^(?:from|of) /i.test(day.when.words)) return undefined;
-  const named = pieces.at(-2);
-  const said = [-3, -4].some((n) => /^(?:was|were)$/.test(wordAt(pieces, pieces.length + n)));
+  const [before, last] = [pieces.at(-2), pieces.at(-1)];
+  // "The 12 September Budgie Smoke", where such a lot was struck that day.
+  const isBefore = before?.is === 'when' && before.struck === true;
+  const day = isBefore ? before : last;
+  const named = isBefore ? last : before;
+  if (day?.is !== 'when' || !(isBefore || /^(?:from|of) /i.test(day.when.words))) return undefined;
+  const said = [-3, -4].some((n) => /^(?:was|were|be|been)$/.test(wordAt(pieces, pieces.length + n)));
   if (named?.is !== 'plant' || !said) return undefined;
   const fits = (context?.batches ?? []).filter(({ variety, crop }) =>
     named.plant.variety === undefined ? crop === named.plant.crop : variety === named.plant.variety,

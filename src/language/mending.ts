@@ -99,7 +99,7 @@ const saysMore = (piece: Piece): boolean =>
 
 /** "Took twelve. Tip cuttings, no hormone, in the utility room." */
 function filled(last: Proposal, sentence: Sentence): Proposal | undefined {
-  const added = /^(?:strike|stock)$/.test(last.kind)
+  const added = /^(?:strike|stock|receive)$/.test(last.kind)
     ? slotsAlone(withoutTalkBehind(sentence.pieces).filter(saysMore))
     : undefined;
   return (

@@ -8,6 +8,7 @@ import { joinContainers } from './containers.js';
 import { fullerReply } from './fuller-replies.js';
 import { undosIn } from './grammar/undo.js';
 import { instruct } from './instructing.js';
+import { instructionInTalk } from './instruction-in-talk.js';
 import { joinProposals } from './joining.js';
 import { mendedBy } from './mending.js';
 import { joinNewNames } from './new-names.js';
@@ -56,7 +57,7 @@ export function readingOf(note: Note): Reading {
   if (undone > 0) return { ...seen, outcome: { entries: Array(undone).fill(UNDO), asks: [] } };
   const answer = proposeReply(line, pieces, utterance, note);
   if (answer) return { ...seen, proposals: [answer], outcome: refined([answer], note) };
-  const instruction = instruct(line, pieces, utterance, note);
+  const instruction = instruct(line, pieces, utterance, note) ?? instructionInTalk(pieces, utterance, note);
   if (instruction) return { ...seen, outcome: { entries: [], asks: [], instruction } };
   const reply = fullerReply(pieces, utterance, note);
   const sentences = withDeeds(

@@ -1,6 +1,7 @@
 /** Sentences that give a variety another name. */
 import { wordAt } from './grammar/rule.js';
 import { isKnown } from './lexicon.js';
+import { nameDenied } from './name-denied.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { plantsIn, type Sentence, textOf, trimmed } from './sentences.js';
@@ -13,6 +14,11 @@ export const RENAME = 'rename <plant> to <name>';
 /** "Rename Pail Jessie to Pale Jessie, misread the label"; nothing where old or new name is missing. */
 export function proposeRename(sentence: Sentence, utterance: Utterance): Proposal | undefined {
   const { pieces } = sentence;
+  const denied = nameDenied(sentence, utterance);
+  if (denied) {
+    const variety = knownAs(denied.told, denied.name);
+    return { kind: 'amend', rule: RENAME, slots: { set: { variety } }, draft: { plant: denied.old.plant } };
+  }
   const plants = plantsIn(pieces);
   const old = plants[0];
   if (!old) return undefined;
@@ -50,13 +56,7 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
     if (/^(?:are|were)$/.test(wordAt(pieces, to - 1))) return undefined;
     if (!soundsLikeName(name, textOf([old], utterance), MISREAD.test(sentence.line))) return undefined;
   }
-  const variety =
-    known?.is === 'plant' &&
-    told.length === 1 &&
-    known.plant.variety?.toLowerCase() === name.toLowerCase() &&
-    known.known
-      ? known.plant.variety
-      : titleCase(name);
+  const variety = knownAs(told, name);
   return {
     kind: 'amend',
     rule: RENAME,
@@ -74,6 +74,17 @@ function saysWhatItIs(pieces: readonly Piece[], at: number): boolean {
     (/^(?:it's|its|that's|they're)$/.test(wordAt(pieces, at)) ||
       (/^(?:is|are|be)$/.test(wordAt(pieces, at)) && /^(?:it|that|they|should)$/.test(before)))
   );
+}
+
+/** The name as the ledger writes it, where it is known. */
+function knownAs(told: readonly Piece[], name: string): string {
+  const [known, another] = told;
+  return known?.is === 'plant' &&
+    known.known &&
+    !another &&
+    known.plant.variety?.toLowerCase() === name.toLowerCase()
+    ? known.plant.variety
+    : titleCase(name);
 }
 
 /** What shows that a name was wrong, in so many words. */

@@ -1,5 +1,6 @@
 /** Sentences of a note: their pieces, their words in one line, and the text behind them. */
-import { pastExcuse } from './late-telling.js';
+import { CALLED } from './grammar/called.js';
+import { pastExcuse, withoutExcuse } from './late-telling.js';
 import type { Piece, PieceOf } from './pieces.js';
 import type { Utterance } from './utterance.js';
 
@@ -47,7 +48,10 @@ const isAgain = (piece: Piece | undefined): boolean => piece?.is === 'break' && 
 
 const BEFORE =
   /^(?:right|ok|okay|so|oh|ah|hey|hi|hello|hiya|yeah|anyway|anyways|listen|omg|arra|och|ach|nvm)$/;
-const BEHIND = /^(?:lol|lmao|haha|ha|omg|xx?|thanks|ta|cheers|mate|lads)$/;
+const BEHIND = new RegExp(`^(?:lol|lmao|haha|ha|omg|xx?|thanks|ta|cheers|${CALLED})$`);
+/** "Gave two to my pal", "they are dear": no call to somebody. */
+const OWNS =
+  /^(?:a|an|the|my|our|your|his|her|that|this|to|for|with|from|is|are|was|were|so|very|too|and|or|old|hot|another)$/;
 
 /** A sentence without the talk that leads into it and rounds it off ("right so …", "… lol"). */
 function withoutTalk(row: readonly Piece[]): readonly Piece[] {
@@ -64,7 +68,11 @@ function withoutTalk(row: readonly Piece[]): readonly Piece[] {
   )
     from++;
   from += pastExcuse(row.slice(from, to));
-  while (to > from + 1 && (BEHIND.test(text(to - 1)) || (to < row.length && row[to - 1]?.is === 'break')))
+  while (
+    to > from + 1 &&
+    ((BEHIND.test(text(to - 1)) && !OWNS.test(text(to - 2))) ||
+      (to < row.length && row[to - 1]?.is === 'break'))
+  )
     to--;
   // "I meant lost two of them": the deed told again.
   const deed = from + (/^(?:i|we)$/.test(text(from + 2)) ? 3 : 2);
@@ -77,7 +85,7 @@ function withoutTalk(row: readonly Piece[]): readonly Piece[] {
     !/^(?:was|were|be|is|are)$/.test(again.text)
   )
     from = deed;
-  return pastBidding(row.slice(from, to));
+  return withoutExcuse(pastBidding(row.slice(from, to)));
 }
 
 const BIDS_TO_NOTE =

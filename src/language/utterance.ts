@@ -16,6 +16,7 @@ import { findPlaces } from './places.js';
 import { prepositionBefore } from './places/prepositions.js';
 import { quantityAt } from './quantities.js';
 import { sizeAt, temperatureAt } from './sizes.js';
+import { struckDays } from './struck-days.js';
 import { textAt, type Token, tokenise } from './tokens.js';
 import { namedNames, namesBeforeCrop, quotedNames } from './told-names.js';
 import { findWhens } from './when.js';
@@ -131,6 +132,11 @@ function chunk(
   for (const { from, to, place, known } of findPlaces(tokens, placeNames, free))
     if (known && to - from > 1)
       claim({ is: 'place', from, to, place, known, prep: prepositionBefore(tokens, from) });
+  const varietyAt = (at: number) => {
+    const piece = owner[at];
+    return piece?.is === 'plant' ? piece.plant.variety : undefined;
+  };
+  for (const each of struckDays(tokens, note, varietyAt)) claim({ is: 'when', ...each, struck: true });
   for (const { from, to, when } of findWhens(tokens, note, (at) => !free(at)))
     if (!isTally(tokens, owner[from - 1], from, to, context))
       claim({ is: 'when', from, to, when, ...(wasStruck(owner[to], when, context) ? { struck: true } : {}) });

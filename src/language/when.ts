@@ -179,7 +179,7 @@ function plausible(tokens: readonly Token[], from: number, to: number): boolean 
       !/^(?:was|were|is|had|have|has|i|they|we|and|it|the|that|he|she|dog|cat|in|some|more|full|hot|enough|much|any|bit|of|bright|strong)$/.test(
         before,
       ) &&
-      !/^(?:in|on|by|down|up|there|here|and|was|is|shone|came|out|light|over|around|under|next|beside|at|with|through|my|the)$/.test(
+      !/^(?:in|on|by|down|up|there|here|and|was|is|shone|came|out|light|over|around|under|next|beside|at|with|through|my|the|them|these|those|em|'em|it|everything)$/.test(
         next,
       )
     );

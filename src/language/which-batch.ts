@@ -50,7 +50,10 @@ export function whichAt(pieces: readonly Piece[], at: number, clause: Clause): W
 export function narrowed(fits: readonly KnownBatch[], which: WhichBatch): readonly KnownBatch[] {
   if (fits.length < 2) return fits;
   const { stands, struckOn, month, age, rooted, holds } = which;
+  // "From 5 September", told in March, can only be last year's.
   const past = struckOn?.past;
+  const only = past === 'ask' ? struckOn?.future : undefined;
+  const monthAndDay = typeof only === 'string' ? only.slice(5) : undefined;
   const there = stands === undefined ? [] : standingAt(fits, ({ place }) => place, stands);
   const tries: ((batch: KnownBatch) => boolean)[] = [
     (batch) => there.includes(batch),
@@ -61,6 +64,7 @@ export function narrowed(fits: readonly KnownBatch[], which: WhichBatch): readon
           // "The 9 March ones" of those struck on the tenth.
           ({ struck }: KnownBatch) => struck?.slice(0, 7) === firstDay(past).slice(0, 7),
         ]),
+    ...(monthAndDay === undefined ? [] : [({ struck }: KnownBatch) => struck?.slice(5) === monthAndDay]),
     ...(month === undefined
       ? []
       : [({ struck }: KnownBatch) => struck !== undefined && monthOf(struck) === month]),

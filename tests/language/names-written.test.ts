@@ -40,3 +40,26 @@ it('knows a short word of a name behind an article or a number, and else takes i
   expect(entriesOf('Lost a Tom')).toMatchObject([{ kind: 'loss', variety: 'Marmalade Tom', count: 1 }]);
   expect(entriesOf('Tom came by')).toEqual([]);
 });
+
+it.each([
+  ['SOLD 6 MARMALADE THURS. VICAR.', { kind: 'dispatch', variety: 'Marmalade Tom', count: 6 }],
+  ['Pinched Marmalade Mon.', { kind: 'pinch', variety: 'Marmalade Tom' }],
+  ['2 unrooted marmalade binned', { kind: 'loss', variety: 'Marmalade Tom', count: 2 }],
+  ['the Marmalades I took on 1 February were only 5', { kind: 'amend', variety: 'Marmalade Tom' }],
+  ['took 7 of the rose Tallow Bell', { kind: 'strike', variety: 'Tallow Bell', crop: 'rose' }],
+])('“%s” tells the name apart from what stands beside it', (text, entry) => {
+  expect(entriesOf(text)).toMatchObject([entry]);
+});
+
+it.each([
+  ['the pelargonium is not called Marmalade Tom but Marmalade Tam, please rename it', 'Marmalade Tam'],
+  ["Marmalade Tom isn't the right name, it's Tin Sermon", 'Tin Sermon'],
+])('“%s” is another name', (text, variety) => {
+  expect(entriesOf(text)).toMatchObject([{ kind: 'amend', variety: 'Marmalade Tom', set: { variety } }]);
+});
+
+it('takes no praise of a name for another one', () => {
+  expect(entriesOf("it's not called Marmalade Tom for nothing, it is huge")).not.toMatchObject([
+    { kind: 'amend' },
+  ]);
+});

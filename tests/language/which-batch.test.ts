@@ -47,6 +47,8 @@ describe('which batch is meant', () => {
     ['potted on 9 Copper Lantern, these from 10 March', 'CL1'],
     ['lost 2 Copper Lantern, those of 8 April', 'CL2'],
     ['lost 2 from the March lot', 'CL1'],
+    ['3 of the 8/4 Copper Lantern rooted now', 'CL2'],
+    ['lost 2 of the 10/3 Copper Lantern', 'CL1'],
     ['the first lot of Copper Lantern, 4 rooted', 'CL1'],
     ['2 of the Copper Lantern in the propagator rooted', 'CL2'],
     ['bit of yellowing on the greenhouse Copper Lantern', 'CL1'],

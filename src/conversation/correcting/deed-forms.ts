@@ -7,7 +7,7 @@ const WAS = ` ${anyOf`
   (is|was|were) (supposed|meant) to be|was|were
   should( be| have been|['’]ve been| say| read)|ought to be
 `} (?:(?:actually|really|only|all|just|on|to|in fact) )*`;
-const DID = `(?:that |who |which )?(?:(?:i|we|you|(?<whose>he|she|they)) )?(?<verb>${deedVerbs})(?: (?<how>.{1,40}?))?`;
+const DID = `(?:that |who |which )?(?:(?:i|we|you|(?<whose>he|she|they|\\p{L}[\\p{L}'’-]+)) )?(?<verb>${deedVerbs})(?: (?<how>.{1,40}?))?`;
 
 const DAY = '(?:yesterday|today|this morning|last night|last \\p{L}+|(?:on )?\\p{L}{3,6}day)';
 /** What came from a nursery, and how. */
@@ -27,6 +27,8 @@ const IT_IS = "it['’]s|it is|it was|there['’]s|there are|there were";
 export const FORMS: readonly RegExp[] = [
   // "The three Moss Cardinal I lost were four", "the ten potted on were nine".
   `(?:the|those|my) (?<which>.{1,40}?) ?${DID}${WAS}(?<value>.{1,30})`,
+  // "Enid's Moss Cardinal were only four".
+  `(?<owner>\\p{L}[\\p{L}'’-]+)['’]s (?<which>.{1,40}?)${WAS}(?<value>.{1,20}?)(?: of them)?`,
   // "It was two she had", "it was five Mossie got off me".
   `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,20}?)(?: of them)? (?:that )?(?<theirs>\\p{L}[\\p{L}'’]*)(?: only| just)? (?:had|got|took|bought|went off with|ended up with)(?: (?:off|from) (?:me|us))?`,
   // "It was four I gave Idris".

@@ -2,6 +2,7 @@
 import { isCalled, kindDone } from '../../language/grammar/entry-words.js';
 import { alive } from '../../ledger/batch.js';
 import type { Ledger, StandingEntry } from '../../ledger/ledger.js';
+import { withWholeNames } from '../../language/whole-names.js';
 import { setSlots } from '../amending.js';
 import type { Context } from '../answering.js';
 import { isAnswering } from './is-answering.js';
@@ -13,7 +14,7 @@ import { doubtsLast, LONGEST, withoutDoubts } from './doubts.js';
 import { lotSaid, ORDINAL } from './lots.js';
 import { fell, isAbout, lastNote, type Slots, takes } from '../entry-meant.js';
 import { isLogged } from '../noting.js';
-import { readIn } from '../reading.js';
+import { noteOf, readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
 
 /** What stood before the last note. */
@@ -26,8 +27,9 @@ function beforeLast(ledger: Ledger): readonly StandingEntry[] {
 const FEWER = /\bonly\b|\bin the end\b/i;
 
 /** Whether the text says what a deed told before should have said, and that is done; `context` says what it replies to. */
-export function recallsDeed(sitting: Sitting, text: string, context: Context): boolean {
-  if (text.length > LONGEST) return false;
+export function recallsDeed(sitting: Sitting, said: string, context: Context): boolean {
+  if (said.length > LONGEST) return false;
+  const text = withWholeNames(noteOf(sitting, said));
   const isAnswer = isAnswering(sitting, context);
   // "Going through the labels: the ones I took on 21 February were 16".
   const words = withoutDoubts(
@@ -35,12 +37,12 @@ export function recallsDeed(sitting: Sitting, text: string, context: Context): b
   );
   const quoted = standingOn(sitting.ledger, context.lines);
   for (const form of FORMS) {
-    const said = form.exec(words)?.groups;
-    const recalled = said && recalledIn(sitting, said as Groups, text);
+    const told = form.exec(words)?.groups;
+    const recalled = told && recalledIn(sitting, told as Groups, text);
     // What is asked about is answered, and another deed put right beside it.
-    if (!recalled || (isAnswer && said['came'] === undefined)) continue;
-    const told = said['back'] === undefined ? sitting.ledger.standing : beforeLast(sitting.ledger);
-    for (const each of (quoted.length > 0 ? quoted : told).toReversed()) {
+    if (!recalled || (isAnswer && told['came'] === undefined)) continue;
+    const before = told['back'] === undefined ? sitting.ledger.standing : beforeLast(sitting.ledger);
+    for (const each of (quoted.length > 0 ? quoted : before).toReversed()) {
       const set = recalled.isOfKind(each) ? recalled.setOf(each) : null;
       if (!set || !takes(each.entry, set) || !isTold(sitting, each, recalled.about)) continue;
       setSlots(sitting, [each], set);
@@ -63,12 +65,13 @@ interface Recalled {
 /** Which deed is recalled, and its value; null where the words are no such thing. */
 function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | null {
   const { which = '', how = '', verb, noun = '', value = '', counted, gone, day = '', who, whose } = said;
-  const { stood, back, had, came, gave, late, by, theirs } = said;
+  const { stood, back, had, came, gave, late, by, theirs, owner } = said;
   // "It was two I had".
   if (theirs !== undefined && /^(?:i|we|you)$/i.test(theirs)) return null;
   // What she got was given to her.
   const hadBy =
-    (who ?? theirs) !== undefined || (whose !== undefined && /^(?:got|bought|had)$/i.test(verb ?? ''));
+    (who ?? theirs ?? owner) !== undefined ||
+    (whose !== undefined && /^(?:got|bought|had)$/i.test(verb ?? ''));
   if (who !== undefined && !hasSecondThoughts(text) && !FEWER.test(text)) return null;
   // "3 to Peg" alone is a gift more; "actually Peg took three more" is told besides.
   if ((had ?? late) !== undefined && !hasSecondThoughts(text)) return null;
@@ -109,9 +112,12 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
       const lot = set === null || ORDINAL.test(bare) ? lotSaid(sitting, bare, each) : null;
       return lot ?? set;
     },
-    about: `${which} ${how} ${day} ${who ?? theirs ?? ''} ${had ?? gave ?? ''} ${bare === about ? '' : about}`,
+    about: `${which} ${how} ${day} ${who ?? theirs ?? owner ?? nameOf(whose)} ${had ?? gave ?? ''} ${bare === about ? '' : about}`,
   };
 }
+
+/** Who had them, by name. */
+const nameOf = (whose = ''): string => (/^(?:he|she|they)$/i.test(whose) ? '' : whose);
 
 /** "Eight short": what came is so many fewer than was told. */
 function outBy({ entry }: StandingEntry, set: Slots | null, by: string): Slots | null {

@@ -1,6 +1,8 @@
 /** Corrections that only the talk before makes plain: "it was Sunday", "to Nora, I mean". */
 import { entryNouns, kindCalled, kindDone } from '../../language/grammar/entry-words.js';
 import { claimsIn } from '../../language/contrast.js';
+import { anyOf } from '../../language/phrases.js';
+import { withWholeNames } from '../../language/whole-names.js';
 import type { Amend } from '../../ledger/entry.js';
 import { liveBatches } from '../../ledger/ledger.js';
 import type { Line, Posting } from '../../ledger/posting.js';
@@ -13,8 +15,15 @@ import { lotSaid } from './lots.js';
 import { noteOf, readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
 
-/** "No, three", "well, seven": a number alone that is denied and told again. */
-const noNumber = /^(?:no|well)[, ]+(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)[.!]?$/i;
+/** "No, three", "well, seven", "no, Wednesday": a number or a day alone that is denied and told again. */
+const noValue = new RegExp(
+  `^(?:no|nope|nah|naw|well)[,.!: ]+${anyOf`
+    \d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a dozen
+    (on )?(mon|tues?|weds?|wednes|thu(rs?)?|fri|sat|satur|sun)(day)?
+    yesterday|last night|the \d+(st|nd|rd|th)|the day before( yesterday)?
+  `}[.!]?$`,
+  'i',
+);
 
 /** "4 actually, there was another under the leaves": how it came out. */
 const WHY =
@@ -23,11 +32,11 @@ const WHY =
 /** Whether the text takes back what was just said, by its first words or its last. */
 export function hasSecondThoughts(text: string): boolean {
   const words = text.trim().slice(0, LONGEST);
-  return [doubtsFirst, doubtsLast, onlyDid, noNumber].some((pattern) => pattern.test(words.replace(WHY, '')));
+  return [doubtsFirst, doubtsLast, onlyDid, noValue].some((pattern) => pattern.test(words.replace(WHY, '')));
 }
 /** "They were nodal", "the cause was rot". */
 const itWas =
-  /^(?:it|that|this|they|those|these|(?:the )?(?:cause|place|date|day|count|number|size))(?: \d+)?(?:['’]s| is| was| were| came| arrived| happened| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$/i;
+  /^(?:it|that(?: (?:tray|pot|lot|batch|one|row|shelf))?|this|they|those|these|(?:the )?(?:cause|place|date|day|count|number|size))(?: \d+)?(?:['’]s| is| was| were| came| arrived| happened| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$/i;
 /** "Sorry, three". */
 const afterThought = /^(?:well |just |only |make that |in )?(.{1,40})$/i;
 const onlyDid =
@@ -37,6 +46,9 @@ const didThat = /^(?:i |we )?did (?:that|those|them|it) (.{1,30})$/i;
 /** "There were 14 actually". */
 const thereWere =
   /^(?:but )?there(?:['’]s| is| are| was| were) (?:actually |really |only |just )*(.{1,20})$/i;
+/** "I was looking at the Moss Cardinal". */
+const lookedAt =
+  /^(?:i|we) (?:was|were|had been|must have been)(?: only| just)? (?:looking at|thinking of|talking about|holding|reading|counting) (?:the |my )?(.{2,40}?)(?:['’]s)?(?: (?:label|tag|pot|tray))?$/i;
 /** "They went to Ines". */
 const wentTo = /^(?:it|that|they|those) (?:went|were given|were sold|was) (to .{1,40})$/i;
 const ownDeed =
@@ -90,7 +102,7 @@ const kindOf = (text: string) => (/\bcuttings\b/i.test(text) ? 'strike' : undefi
 export function corrects(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
   if (text.length > LONGEST || sitting.ledger.standing.length === 0) return false;
   const words = withoutDoubts(
-    text
+    withWholeNames(noteOf(sitting, text))
       .trim()
       .replace(/[.!]$/, '')
       .replace(WHY, '')
@@ -103,6 +115,12 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     didThat.exec(words) ??
     wentTo.exec(words) ??
     (hasSecondThoughts(text) ? (thereWere.exec(words) ?? afterThought.exec(words)) : null);
+  const other = hasSecondThoughts(text) ? lookedAt.exec(words)?.[1] : undefined;
+  const plant = other === undefined ? null : slotIn(sitting, other);
+  if (plant && ('variety' in plant || 'batch' in plant)) {
+    amend(sitting, { kind: 'amend', set: plant }, meant);
+    return true;
+  }
   const value = (was?.[1] ?? '').trim();
   const set = was && (slotIn(sitting, value) ?? otherLot(sitting, value, meant) ?? ofTheRest(sitting, value));
   if (!set) return false;

@@ -22,7 +22,9 @@ export function fromCue(
   if (cue < 0 || (turn >= 0 && /\b(?:now|left)\b/.test(line))) return undefined;
   const amended: Amended = { set: {} };
   const behind = upToReason(pieces.slice(cue), utterance);
-  const told = behind.filter((piece, at) => isSettable(piece) && !countsSomethingElse(behind, at));
+  const told = behind.filter(
+    (piece, at) => isSettable(piece) && !countsSomethingElse(behind, at) && !tellsLot(behind, at),
+  );
   const onlyPlant = told.every(({ is }) => is === 'plant');
   const isOfPots = turn >= 0 && pieces.slice(0, turn).some(({ is }) => is === 'pots');
   for (const piece of told) {
@@ -45,3 +47,7 @@ export function fromCue(
   }
   return amended;
 }
+
+/** "The 10 March batch", "from the Sunday lot": which, and no other day. */
+const tellsLot = (pieces: readonly Piece[], at: number): boolean =>
+  pieces[at]?.is === 'when' && /^(?:batch|lot|ones?|pots?|trays?)$/.test(wordAt(pieces, at + 1));

@@ -3,7 +3,8 @@ import { within } from '../phrases.js';
 import type { Proposal } from '../proposal.js';
 import type { Sentence } from '../sentences.js';
 
-const WEATHER = within`
+/** What tells the weather, and makes a number beside it one of degrees. */
+export const WEATHER = within`
   freezing|frozen|frost|frosty|icy|cold|colder|chilly|nippy|parky|baltic|cool|mild|muggy|warm|warmer|hot|hotter
   boiling|scorching|roasting|baking|sweltering|heat|heatwave|weather|forecast
   thermometer|temperature|temps?

@@ -121,6 +121,9 @@ export const amendRules: readonly AmendRule[] = [
         (down|listed|labelled|labeled|logged|entered|recorded|written|have|had|got) as
       `} … (${TRULY}|should be)
       (is|are) (really|actually) called
+      (isn't|aren't|wasn't|not) ((really|actually) )?(called|named)( the)? plantname
+      name (isn't|is not|wasn't|was not|should not be|shouldn't be) plantname
+      plantname (isn't|(is|was) not|wasn't|aren't) (the|its|her|their) ((right|correct|real|proper|actual) )?name
       plantname (${TRULY}|(is|are) in fact|(was|were) (really|actually|in fact))(?= )
       (i|we|i'd|we'd|i've|we've) (called|named|labelled|labeled) (it|them|that|this|these) plantname
       (i|we|i'd|we'd|i've|we've) (wrote|put) plantname (but )?(it's|its|it is|should be)

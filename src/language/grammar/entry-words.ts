@@ -61,6 +61,7 @@ const verbs = new Map<string, LoggedEntry['kind']>([
   ['moved', 'move'],
   ['got', 'receive'],
   ['bought', 'receive'],
+  ['had', 'receive'],
 ]);
 
 /** Alternatives of a pattern for each set of words. */

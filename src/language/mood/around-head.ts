@@ -35,6 +35,19 @@ export const aroundHead: readonly MoodCase[] = [
     when: ({ pieces, clause, before, form }) => isGivenUp(pieces, clause, before, form),
   },
   {
+    // A name that nobody knows, and how many they were: what was told before, and no new deed.
+    name: 'the <plants> I took were <count>',
+    mood: 'supposed',
+    phrasings: ['the Foozles I took on 11 April were five', 'those Barges we lost were only two'],
+    when: ({ pieces, hit }) =>
+      /^(?:i|we)$/.test(wordAt(pieces, hit.from - 1)) &&
+      wordAt(pieces, hit.from - 2) !== '' &&
+      /^(?:the|those|my)$/.test(wordAt(pieces, hit.from - 3)) &&
+      pieces.some(
+        ({ is }, at) => is === 'count' && at >= hit.to && /^(?:was|were)$/.test(wordAt(pieces, at - 1)),
+      ),
+  },
+  {
     // No "barely rooted".
     name: 'hardly watered a thing',
     mood: 'denied',

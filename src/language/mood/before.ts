@@ -78,15 +78,17 @@ function opensOwn(pieces: readonly Piece[], from: number, at: number): boolean {
  */
 function deniesNoDeed(pieces: readonly Piece[], at: number): boolean {
   const next = wordAt(pieces, at + 1);
+  const isRootless = [next, wordAt(pieces, at + 2)].some((word) => /^roots?$/.test(word));
   return (
-    wordAt(pieces, at) === 'no' &&
-    (/^(?:i|we|i've|we've|i'd|we'd|they|they've|it)$/.test(next) ||
-      (/^roots?$/.test(next) && wordAt(pieces, at - 1) === 'with') ||
-      // "Ag no, the hail smashed six", "no man, …".
-      (/^(?:ag|ach|och|ah|aw|oh)$/.test(wordAt(pieces, at - 1)) && pieces[at + 1]?.is === 'break') ||
-      /^(?:man|joke|doubt|wonder|surprise|kidding|good|use|hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(
-        next,
-      ))
+    (wordAt(pieces, at) === 'without' && isRootless) ||
+    (wordAt(pieces, at) === 'no' &&
+      (/^(?:i|we|i've|we've|i'd|we'd|they|they've|it)$/.test(next) ||
+        (/^roots?$/.test(next) && wordAt(pieces, at - 1) === 'with') ||
+        // "Ag no, the hail smashed six", "no man, …".
+        (/^(?:ag|ach|och|ah|aw|oh)$/.test(wordAt(pieces, at - 1)) && pieces[at + 1]?.is === 'break') ||
+        /^(?:man|joke|doubt|wonder|surprise|kidding|good|use|hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(
+          next,
+        )))
   );
 }
 

@@ -65,12 +65,13 @@ function sharedWords(tokens: readonly Token[], at: number, words: readonly strin
 /** Words of time say when, whoever has them in a name. */
 const OF_TIME = whole`
   january|february|march|april|may|june|july|august|september|october|november|december
-  jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|(mon|tues|wednes|thurs|fri|satur|sun)days?
+  jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|(mon|tues|wednes|thurs|fri|satur|sun)days?|mon|tues?|weds?|thu|thurs?|fri
   spring|summer|autumn|winter|easter|christmas|today|morning|noon|afternoon|evening|midnight
   dozens?|hundreds?
 `;
 
-const ARTICLE = /^(?:a|an|another|the|my|one|this|that)$/;
+const HAD = /^(?:had|has|got|took|bought|wanted|gave|brought|sold|lost|potted|planted|pinched|struck)$/;
+const ARTICLE = /^(?:a|an|another|the|those|my|one|this|that)$/;
 
 /** "Potted Tom on", "Tom 4/6": what is done to plants alone, or so many of so many. */
 function isDealtWith(tokens: readonly Token[], at: number): boolean {
@@ -93,6 +94,7 @@ function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[
       for (const part of new Set(name.words))
         for (const form of pluralsOf(part)) owners.set(form, owners.has(form) ? undefined : name);
   if (owners.size === 0) return [];
+  const isShouted = tokens.every(({ raw }) => !/\p{Ll}/u.test(raw));
   const isUnknownWord = (at: number): boolean => {
     const token = tokens[at];
     return token?.is === 'word' && token.start !== tokens[at + 1]?.start && !isKnown(token.text);
@@ -106,11 +108,22 @@ function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[
     const isTended = part.length === 3 && token.capital && isDealtWith(tokens, at);
     const name = part.length > 3 || isCounted || isTended ? owners.get(part) : undefined;
     if (!name || token.is !== 'word' || OF_TIME.test(part)) return [];
-    const capital = token.capital && at > 0 && !/^[.!?]$/.test(tokens[at - 1]?.raw ?? '.');
-    const beside = [tokens[at - 1], tokens[at + 1]];
+    const capital = token.capital && !isShouted && at > 0 && !/^[.!?]$/.test(tokens[at - 1]?.raw ?? '.');
+    // "Pinched Archdeacon Mon", "the Archdeacons I took": neither a day nor who speaks is part of a name.
+    // … nor "the Archdeacons Stan had" who had them.
+    const beside = [tokens[at - 1], tokens[at + 1]].filter(
+      (each, n) =>
+        !OF_TIME.test(plain(each?.raw ?? '')) &&
+        !/^i(?:['’]|$)/i.test(each?.raw ?? '') &&
+        !(n === 1 && ARTICLE.test(tokens[at - 1]?.text ?? '') && HAD.test(tokens[at + 2]?.text ?? '')),
+    );
     // Beside another word nobody knows, or another capital, it is part of a name of its own.
     if (isTended) return [{ from: at, to: at + 1, variety: name.variety, slips: 5 }];
-    if (capital ? beside.some((each, n) => each?.capital === true && (n === 1 || at > 1)) : isKnown(part))
+    if (
+      capital
+        ? beside.some((each) => each?.capital === true && (each === tokens[at + 1] || at > 1))
+        : isKnown(part)
+    )
       return [];
     if (isCounted && !capital) return [];
     if (!capital && (isUnknownWord(at - 1) || isUnknownWord(at + 1))) return [];

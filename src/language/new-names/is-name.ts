@@ -101,6 +101,17 @@ const cases: readonly NameCase[] = [
       (isAtEnd(seen) || wordAt(seen.pieces, seen.end) === 'not'),
   },
   {
+    // Whose they were.
+    name: "one of Agnes's plugs",
+    isName: false,
+    when: ({ pieces, before, end, length }) =>
+      length === 1 &&
+      /'s$/.test(wordAt(pieces, end - 1)) &&
+      (/^(?:plugs?|liners?|cuttings?|ones?|lot|plants?|seedlings?)$/.test(wordAt(pieces, end)) ||
+        (wordAt(before, before.length - 1) === 'of' &&
+          (pieces[end] === undefined || pieces[end]?.is === 'break'))),
+  },
+  {
     name: 'Salt Harrier tubers',
     isName: true,
     when: (seen) =>

@@ -1,6 +1,7 @@
 /** What a bare reply says where it tells no number: "not yet", "all of them", "done". */
 import type { AnswerValue } from '../../../ledger/entry.js';
-import { alternatives, anyOf, type Listed } from '../../phrases.js';
+import { alternatives, type Listed } from '../../phrases.js';
+import { CALLED } from '../called.js';
 import { leading, trailing } from '../runs.js';
 
 export interface AnswerRule {
@@ -15,15 +16,13 @@ const OPEN = leading`
   oh|ah|um|eh|hm|ha|hi|hello|oops|sorry|sadly|unfortunately
   i am|i'm|(i )?think|(the answer is|answer)
   looked|just looked|(just )?checked|had a (look|peek)
-  (yes|yeah|yep|yup|aye|no|nope|nah|not yet|sorry|ah|oh|hi|hello) ${anyOf`
-    mate|boss|love|duck|pet|hun|pal|chuck|lad|lads|bot
-  `}
+  (yes|yeah|yep|yup|aye|no|nope|nah|not yet|sorry|ah|oh|hi|hello) (${CALLED})
 `;
 
 /** "… yet, I'm afraid". */
 const CLOSE = trailing`
   thanks|thank you|cheers|pls|please|sorry|sadly|unfortunately|(i am|i'm) afraid
-  mate|boss|love|duck|pet|hun|pal|chuck|lad|lads|lol
+  lol|${CALLED}
   so far|for now|today|now|then|this time|yet|still|at all|too|as well
   i think|actually|really|of course|surely|indeed|honest|honestly|aye|grand
 `;

@@ -18,6 +18,7 @@ const AS_ONE = new RegExp(
     (lump|club|count|treat|log|call|class|consider|keep|have|put)\b.* as (the )?(one|a single one)${FROM_NOW}$
     (lump|club|count|treat|log|call|class|consider|keep|have|put)\b.* (as |on )?(the )?(one|a single) ${ENTRY}${FROM_NOW}$
     (lump|club|count|treat|log)\b.* together(${FROM_NOW}$| (the|both)\b)
+    put\b.* (lots|batches|records) together( please| pls)?${FROM_NOW}$
   `}`,
 );
 /** "SH1 and SH2", "both lots of Salt Harrier". */
@@ -82,7 +83,9 @@ export const batches: readonly InstructionRule[] = [
       `}\b.*
     `,
     read: ({ plants, line }) =>
-      /^(?:.*\b)?(?:merge|join|combine|pool|amalgamate|unite)\b/.test(line) ||
+      /^(?!.*\b(?:they|it|these|those)(?: can| could| will| would)? (?:merge|join|combine)\b)(?:.*\b)?(?:merge|join|combine|pool|amalgamate|unite)\b/.test(
+        line,
+      ) ||
       AS_ONE.test(line) ||
       ONE_BATCH.test(line)
         ? {

@@ -34,6 +34,14 @@ const OF_HOW = anyOf`
 
 const WEEKDAY = anyOf`(mon|tues|wednes|thurs|fri|satur|sun)day|mon|tues?|wed|thur?s?|fri|sat|sun`;
 
+/** "Did the misting", "did the fuchsias today", "did the lavender and forgot to tell you". */
+const DONE = anyOf`
+   plantname$
+   (watering|misting|feeding|spraying|rounds)\b
+   plantname (plantname|\d+|on \w+day|today|yesterday|last|this|at last|finally|first|too|as well)\b
+   plantname (and|but) … (forgot|never (told|said|mentioned|wrote))
+`;
+
 /** "Did we lose any", but not "did the watering" or "is done". */
 const OF_A_VERB = anyOf`
   is (?!done)
@@ -44,7 +52,7 @@ const OF_A_VERB = anyOf`
   do (i|we|the|my|they|you|any)\b
   does
   did (i|we|they|you|any|it(?! (on|yesterday|today|this|last|at|in|before|after|over|${WEEKDAY})\b))\b
-  did (the|my)\b(?! plantname$| (watering|misting|feeding|spraying|rounds)\b)
+  did (the|my)\b(?! ${DONE})
   have (i|we|they|you|any)\b
   has (the|my|it|anyone|any)\b
   (have|has) (the |my )?plantname (ever )?been\b

@@ -41,10 +41,11 @@ export const bought: readonly Rule[] = [
     head: 'buy~past|purchase~past|acquire~past',
     shape: 'object',
     when: (p, _f, t) => follows(p, t, 'plant'),
-    // "Bought Edna a Salt Harrier".
+    // "Bought Edna a Salt Harrier", "one of the bought-in Salt Harrier".
     unless: (p, f, t) =>
       // "The ladies bought four": off us.
       (isBuyer(p, f) && !followsWord(p, t, /^(?:me|us)$/)) ||
+      /^(?:the|those|these|my|our)$/.test(wordAt(p, f - 1)) ||
       (/^(?:a|an|some)$/.test(wordAt(p, t + 1)) &&
         (p[t]?.is === 'plant' || p[t]?.is === 'word') &&
         !/^(?:myself|ourselves|me|us|in|up|quite|such|only|just|also|yet|half)$/.test(wordAt(p, t))),
@@ -52,6 +53,7 @@ export const bought: readonly Rule[] = [
     mustNot: [
       'bought Edna a Salt Harrier for her birthday',
       'bought six bags of compost for the Salt Harrier',
+      'lost one of the bought-in Salt Harrier',
     ],
   },
   {
