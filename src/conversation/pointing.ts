@@ -33,7 +33,7 @@ export function batchPointedAt(
   entry: LoggedEntry,
   labels: readonly string[],
 ): Batch | null {
-  const came = cameOrCut(sitting, labels) ?? theOther(sitting, entry, labels) ?? ofTheGrower(sitting, labels);
+  const came = ofTheGrower(sitting, labels) ?? cameOrCut(sitting, labels) ?? theOther(sitting, entry, labels);
   if (came) return came;
   if (named(entry as Plant)) return null;
   const oneMore = ONE_MORE.test(sitting.text) && sitting.ledger.standing.at(-1)?.entry.kind === entry.kind;
