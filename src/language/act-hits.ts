@@ -1,4 +1,5 @@
 /** The heads in a row that tell of an act, without those that only say which plants another act befell. */
+import { excepts } from './drafting/except-words.js';
 import { findHits, type Hit } from './grammar/hits.js';
 import { type Rule, wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
@@ -14,6 +15,7 @@ export function actHits(rules: readonly Rule[], row: readonly Piece[]): readonly
       .filter((hit, n, all) => !isSameFate(row, all[n - 1], hit))
       .filter((hit, n) => n === 0 || !isWhichWeTook(row, hit.from))
       .filter((hit) => !isWhichOnes(row, hit))
+      .filter((hit, n, all) => !(hit.rule.kind === 'check' && all[n + 1] && isThatRooted(row, hit)))
       .filter((hit, n, all) => !isForHardening(row, hit, all[n + 1]))
   );
 }
@@ -44,6 +46,8 @@ function isWhichOnes(row: readonly Piece[], { from, to }: Hit): boolean {
   const who = /^(?:have|had|just|only|last)$/.test(wordAt(row, from - 1)) ? from - 2 : from - 1;
   const named = row[who - 1];
   if (!/^(?:i|we|i've|we've)$/.test(wordAt(row, who))) return false;
+  // "All planted out, bar one I gave to Nuala": of that one a deed of its own is told.
+  if (excepts(row, /^(?:the|those)$/.test(wordAt(row, who - 2)) ? who - 3 : who - 2)) return false;
   if (
     named?.is !== 'plant' &&
     named?.is !== 'count' &&
@@ -66,6 +70,9 @@ function isWhichOnes(row: readonly Piece[], { from, to }: Hit): boolean {
     /^(?:on|up|out|into|in)$/.test(wordAt(row, end))
   )
     end++;
+  // "The two I gave to Pat are doing well".
+  if (/^(?:to|with)$/.test(wordAt(row, end)) && wordAt(row, end + 1) !== '')
+    end += BEFELL.test(wordAt(row, end + 2)) ? 2 : 3;
   while (/^(?:all|both|already|now|since|just|then)$/.test(wordAt(row, end))) end++;
   return BEFELL.test(wordAt(row, end));
 }
@@ -89,6 +96,11 @@ const isSameFate = (row: readonly Piece[], before: Hit | undefined, { rule, from
   rule.shape === 'subject' &&
   before.to === from - 1 &&
   wordAt(row, before.to) === 'and';
+
+/** "The Salt Harrier that rooted have been potted on": which were potted on. */
+const isThatRooted = (row: readonly Piece[], { from, to }: Hit): boolean =>
+  /^(?:that|which)$/.test(wordAt(row, /^(?:have|had)$/.test(wordAt(row, from - 1)) ? from - 2 : from - 1)) &&
+  /^(?:have|has|are|were|was|is|got|went)$/.test(wordAt(row, to));
 
 /** "Dumped the 18 with no roots": which were dumped, no look at the others. */
 function isWithoutRoots(row: readonly Piece[], { rule, from }: Hit): boolean {

@@ -3,6 +3,7 @@ import { actHits } from './act-hits.js';
 import type { Hit } from './grammar/hits.js';
 import { follows, type Rule, wordAt } from './grammar/rule.js';
 import { boundaryBefore, isBoundary, isCut } from './boundaries.js';
+import { excepts } from './drafting/except-words.js';
 import { DUDS } from './duds.js';
 import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
@@ -144,7 +145,12 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
     const piece = pieces[at - 1];
     if (piece?.is === 'plant' && !plant && !count) plant = true;
     else if (piece?.is === 'plant' && !plant && count) plant = true;
-    else if (piece?.is === 'count' && !count) count = true;
+    else if (piece?.is === 'count' && !count) {
+      // "All moved, bar the six that were sold": the number is left out of the deed before.
+      if (piece.quantity.allBut !== undefined && /^(?:which|that)$/.test(wordAt(pieces, at))) break;
+      if (excepts(pieces, /^(?:the|those)$/.test(wordAt(pieces, at - 2)) ? at - 3 : at - 2)) break;
+      count = true;
+    }
     // "Mist bench 1 misted and tunnel 5 vented".
     else if (
       piece?.is === 'place' &&

@@ -35,7 +35,8 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
         (isCounted(tokens, at) &&
           (tokens[at + length] === undefined ||
             tokens[at + length]?.raw === ',' ||
-            /^(?:under|round|into)$/.test(next))) ||
+            /^(?:under|round|into|this|today|yesterday|and|on)$/.test(next) ||
+            next === OPAQUE_TEXT)) ||
         // "Ten grevillea tips in today": put in to root.
         (next === 'in' && endsThere(tokens, at + length + 1) && isCounted(tokens, at)) ||
         // "Eight tips of Widow Tansy": the cuttings themselves.

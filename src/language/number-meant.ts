@@ -1,6 +1,7 @@
 /** How many an act tells of, where that is not the number that its words spell. */
 import type { Clause } from './clauses.js';
 import { draftsOf } from './drafting.js';
+import { excepts } from './drafting/except-words.js';
 import type { Draft } from './drafting/draft.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
@@ -71,4 +72,23 @@ function withoutQuantity(draft: Draft): Draft {
   const bare: { -readonly [Slot in keyof Draft]: Draft[Slot] } = { ...draft };
   delete bare.quantity;
   return bare;
+}
+
+/**
+ * "… bar one I gave to Nuala", "all rooted bar two, those binned": how many an act tells of that is told of those left out
+ * of the one before it.
+ */
+export function leftOutBefore(pieces: readonly Piece[], { from, hit }: Clause, draft: Draft): Draft {
+  if (draft.quantity !== undefined || draft.plant !== undefined) return draft;
+  let at = from - 1;
+  const pointed = draft.pronoun === true && hit?.rule.kind === 'loss';
+  if (!pointed && pieces[from]?.is === 'break') return draft;
+  if (pointed) at = pieces.findLastIndex(({ is }, before) => before < from && is === 'count');
+  else while (/^(?:which|that|who|i|we|have|were|was)$/.test(wordAt(pieces, at))) at--;
+  const count = pieces[at];
+  const lead = /^(?:the|those)$/.test(wordAt(pieces, at - 1)) ? at - 2 : at - 1;
+  if (count?.is !== 'count') return draft;
+  const { value, allBut } = count.quantity;
+  const left = allBut ?? (excepts(pieces, lead) ? value : undefined);
+  return left === undefined ? draft : { ...draft, quantity: { value: left } };
 }

@@ -167,6 +167,15 @@ function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
 function leadsOn(pieces: readonly Piece[], boundary: number): boolean {
   if (!isBoundary(pieces[boundary])) return false;
   let at = boundary + 1;
+  // "… and four binned".
+  const told = pieces[at + 1];
+  if (
+    pieces[at]?.is === 'count' &&
+    told?.is === 'word' &&
+    told.verb?.form === 'past' &&
+    told.verb.lemma !== 'be'
+  )
+    return true;
   while (pieces[at]?.is === 'count' || /^(?:the|my|of|all|oh|well)$/.test(wordAt(pieces, at))) at++;
   return pieces[at]?.is === 'plant' && /^(?:i|we|i've|we've)$/.test(wordAt(pieces, at + 1));
 }

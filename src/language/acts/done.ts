@@ -10,7 +10,7 @@ import type { Draft } from '../drafting/draft.js';
 import { wordAt } from '../grammar/rule.js';
 import { isSetGrowing } from '../grammar/stock/kinds-of-plant.js';
 import { dayOf, toldBefore } from '../lent-before.js';
-import { countedBy, outOf } from '../number-meant.js';
+import { countedBy, leftOutBefore, outOf } from '../number-meant.js';
 import { actsOnPlants, tendsSomethingElse } from '../objects.js';
 import { lostBecause } from '../parts-ruined.js';
 import type { Piece, PlantWords } from '../pieces.js';
@@ -65,7 +65,12 @@ function draftsOfAct(
   );
   const isOurs = (found: Draft): boolean => {
     if (/^(?:check|loss)$/.test(rule.kind) && isSomeonesPlant(found.plant, pieces)) return false;
-    if (PLANT_ACTS.has(rule.kind)) return parts.length > 1 || actsOnPlants(found, pieces, clause);
+    if (PLANT_ACTS.has(rule.kind))
+      return (
+        parts.length > 1 ||
+        leftOutBefore(pieces, clause, found) !== found ||
+        actsOnPlants(found, pieces, clause)
+      );
     return (
       rule.kind !== 'tend' ||
       (actsOnPlants({ ...found, pronoun: true }, pieces, clause) &&
@@ -104,7 +109,12 @@ function leaning(telling: Telling, act: Act, found: Draft): Draft {
     kind === 'loss' && found.quantity === undefined && found.plant === undefined
       ? sortedOut(pieces, clause, clauses[n - 1]?.hit?.to ?? 0)
       : undefined;
-  const counted = countedBy(pieces, clause, { ...sorted, ...found }, telling.unrooted);
+  const counted = countedBy(
+    pieces,
+    clause,
+    leftOutBefore(pieces, clause, { ...sorted, ...found }),
+    telling.unrooted,
+  );
   const place = isBare(act, found) ? sharedPlace(pieces, clauses, moods, n) : undefined;
   return {
     ...(kind === 'check' && lookedAt !== undefined && counted.quantity?.outOf === undefined

@@ -5,7 +5,7 @@ import { leading } from './runs.js';
 /** A bare number is a temperature. */
 export const STRONG_CUE = within`
   temp|temps|temperature|thermometer|degrees|min|max|minimum|maximum|low|high|overnight|last night
-  down to|up to|(got|gets|get|rose|went|going|climbed|crept) (above|below|past|over|under)
+  down to|up to|(got|rose|climbed|crept|went) to (?=\d)|(got|gets|get|rose|went|going|climbed|crept) (above|below|past|over|under)
   hit|touched|dropped|dipped|fell|peaked|steady|holding|hovering|clocked
   reads?|reading|showing|shows|says|at(?! (last|least|first|home|all)\b)|it('s| is| was) (already |still |only |nearly )?\w+ (in|on|under)
 `;
@@ -16,6 +16,7 @@ export const NOT_MEASURED = within`
   want|need|should|could|would|aim|aiming|prefers?|likes|like it|ideal|recommended|supposed
   plantname (like|want|enjoy|love)
   will|going to|tomorrow|tonight|expecting|expected|predicting|forecasts?|forecasting
+  on the way to
   says it'll|says to|they say|people say|(they're|they are) giving|giving (it|us|minus)
 `;
 

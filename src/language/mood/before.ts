@@ -81,6 +81,10 @@ function deniesNoDeed(pieces: readonly Piece[], at: number): boolean {
   const isRootless = [next, wordAt(pieces, at + 2)].some((word) => /^roots?$/.test(word));
   return (
     (wordAt(pieces, at) === 'without' && isRootless) ||
+    // "The three that didn't root went on the heap": which ones.
+    (/^(?:didn't|hadn't|haven't|never|won't|wouldn't)$/.test(wordAt(pieces, at)) &&
+      /^(?:that|which|who)$/.test(wordAt(pieces, at - 1)) &&
+      /^(?:count|plant)$/.test(pieces[at - 2]?.is ?? '')) ||
     (wordAt(pieces, at) === 'no' &&
       (/^(?:i|we|i've|we've|i'd|we'd|they|they've|it)$/.test(next) ||
         (/^roots?$/.test(next) && wordAt(pieces, at - 1) === 'with') ||

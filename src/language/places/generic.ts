@@ -154,7 +154,9 @@ function isName(tokens: readonly Token[], at: number): boolean {
 
 /** "Frame was 31 degrees", at the head of a note: what was so warm. */
 const opensReading = (tokens: readonly Token[], from: number, to: number): boolean =>
-  (from === 0 || (from === 1 && DETERMINER.has(textAt(tokens, 0)))) &&
+  (from === 0 ||
+    (DETERMINER.has(textAt(tokens, from - 1)) &&
+      (from === 1 || /^(?:and|,|so|but)$/.test(textAt(tokens, from - 2))))) &&
   /^(?:was|is|at|hit|reached|touched|got)$/.test(textAt(tokens, to)) &&
   tokens.slice(to, to + 5).some(({ is }) => is === 'number');
 

@@ -158,6 +158,16 @@ export const eaten: readonly Rule[] = [
     ],
   },
   {
+    name: '<count> which the <pest> had',
+    kind: 'loss',
+    head: `which|that the|my|next? ${ANY_PEST} ${HAD}`,
+    shape: 'subject',
+    cause: 'pest',
+    when: (p, f) => p[f - 1]?.is === 'count',
+    phrasings: ['Salt Harrier planted out by the gate, all bar one which the slugs had'],
+    mustNot: ['the Salt Harrier which the slugs had are recovering'],
+  },
+  {
     name: '<pest> are after eating <count> <plant>',
     kind: 'loss',
     head: `${ANY_PEST} are|is|was|were after eat~|take~|have~|get~|dig~|munching|demolishing|destroying|scoffing`,

@@ -30,6 +30,10 @@ function isThing(pieces: readonly Piece[], to: number): boolean {
   return piece?.is === 'place' && piece.prep === undefined && !follows(pieces, at + 1, 'place', 'plant');
 }
 
+/** "The other five", "the rest". */
+const isOthers = (piece: Piece | undefined): boolean =>
+  piece?.is === 'count' && (piece.quantity.besides === true || piece.quantity.whole === 'rest');
+
 const SPOIL = whole`
   cook|bake|fry|frazzle|scorch|roast|crisp|burn|dry|wilt|freeze|frost|drown|soak
   squash|crush|knock|snap|break|eat|munch|nip|trample
@@ -159,7 +163,7 @@ export const carried: readonly Rule[] = [
     shape: 'object',
     when: (p, _f, t) =>
       p[t]?.is !== 'place' &&
-      (follows(p, t, 'plant') || (isWhole(p[t]) && follows(p, t, 'place'))) &&
+      (follows(p, t, 'plant') || isOthers(p[t]) || (isWhole(p[t]) && follows(p, t, 'place'))) &&
       !followsWord(p, t, /^(?:to|into|from|plugs?)$/),
     phrasings: [
       'brought in all the Salt Harrier on account of the frost',

@@ -64,6 +64,22 @@ export const movedInShort: readonly Rule[] = [
     mustNot: ['are the Salt Harrier back in the propagator?'],
   },
   {
+    name: '<rest> back in <place>',
+    kind: 'move',
+    head: '<count> back in|into|on|onto|under the|my? <place>',
+    shape: 'object',
+    when: (p, f) => {
+      const rest = p[f];
+      return (
+        rest?.is === 'count' &&
+        (rest.quantity.whole === 'rest' || rest.quantity.besides === true) &&
+        p.slice(0, f).some(({ is }) => is === 'plant')
+      );
+    },
+    phrasings: ['ten of the Salt Harrier potted up and the others back in the propagator'],
+    mustNot: ['are the others of the Salt Harrier back in the propagator?'],
+  },
+  {
     name: 'into <place>: <count> <plant>',
     kind: 'move',
     head: 'into|to|onto the|my? <place>',

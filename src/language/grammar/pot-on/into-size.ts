@@ -21,6 +21,21 @@ export const intoSize: readonly Rule[] = [
     mustNot: ['took six Salt Harrier cuttings and into 9cm pots they went'],
   },
   {
+    name: '<count> went into tubes',
+    kind: 'potOn',
+    head: 'go~past|gone straight? into individual|single|separate|own? tubes|tube|pots',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (p[f - 1]?.is === 'count' || p[f - 1]?.is === 'plant') &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      (wordAt(p, t - 1) !== 'pots' ||
+        t > f + 3 ||
+        p.slice(0, f).some((piece) => piece.is === 'word' && piece.text === 'rooted')),
+    unless: aboutCuttings,
+    phrasings: ['all ten Salt Harrier rooted, eight went into tubes'],
+    mustNot: ['six Salt Harrier cuttings went into pots'],
+  },
+  {
     name: '<plant> now in <size>',
     kind: 'potOn',
     head: 'now|all in|into <size>',

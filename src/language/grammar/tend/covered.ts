@@ -33,7 +33,7 @@ export const covered: readonly Rule[] = [
       'Salt Harrier, 6 tip cuttings, dipped in Clonex, dome on',
     ],
   },
-  verb('cover fleece wrap tuck', 'cover', 'covered <place>', (p, f, t) =>
+  verb('cover fleece wrap tuck net', 'cover', 'covered <place>', (p, f, t) =>
     /^in$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'place')
       ? true
       : // "Wrapped the tubers in newspaper": put by for the winter.
