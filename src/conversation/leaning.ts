@@ -1,6 +1,7 @@
 /** What leans on the last note, or the one that it replies to: puts it right, adds to it, or says the same of another plant. */
-import type { ReadNote } from '../language/note.js';
+import type { ReadEntry, ReadNote } from '../language/note.js';
 import type { LoggedEntry } from '../ledger/entry.js';
+import type { Ledger } from '../ledger/ledger.js';
 import { noOther } from '../words/answers.js';
 import { addsToLast } from './adding.js';
 import type { Context } from './answering.js';
@@ -64,8 +65,22 @@ function isOfLastNote(
   const [prompt] = prompts;
   return (
     last !== undefined &&
-    entries.every(({ entry }) => entry.kind === 'answer' || entry.kind === 'remark') &&
+    entries.every(
+      (each) => each.entry.kind === 'answer' || each.entry.kind === 'remark' || isSameAgain(each, ledger),
+    ) &&
     (prompt === undefined || (!explicit && last.postedAt > prompt.givenAt)) &&
     (!ask || last.postedAt > ask.askedAt)
+  );
+}
+
+/** "They're in 9s in the cold frame" behind a potting on: told of the same, though it could be told of another. */
+function isSameAgain({ entry, sources }: ReadEntry, { standing }: Ledger): boolean {
+  const last = standing.at(-1)?.entry;
+  return (
+    entry.kind === 'potOn' &&
+    last?.kind === 'potOn' &&
+    sources.batch !== 'said' &&
+    sources.variety !== 'said' &&
+    !('count' in entry)
   );
 }

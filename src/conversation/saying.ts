@@ -1,6 +1,7 @@
 /** A text from a grower: an answer, a button's words, an instruction, a question, a correction or a note. */
 import type { HeardWord, ReadNote } from '../language/note.js';
 import type { Amend, Entry, Plant } from '../ledger/entry.js';
+import { answersByName } from './answer-by-name.js';
 import { answer } from './answer-given.js';
 import { amend } from './amending.js';
 import { answerQuestion } from './questions.js';
@@ -125,6 +126,7 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     return;
   }
   if (!context.forgotten && leansOnLast(sitting, text, read, context)) return;
+  if (read.entries.length === 0 && !context.explicit && answersByName(sitting, text, context)) return;
   if (read.entries.length === 0) {
     if (!sitting.talk.welcomed && greets(text)) return void start(sitting);
     const batch = batchLabelled(sitting.ledger, text.trim().replace(/[?!.]$/, ''));

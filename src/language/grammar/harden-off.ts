@@ -74,8 +74,8 @@ export const hardenOffRules: readonly Rule[] = [
     kind: 'hardenOff',
     head: 'out|outside|outdoors in|by|at|during|for|all|through|<count> the|a|an? day|days|daytime|daytimes|afternoon|afternoons|daylight',
     shape: 'subject',
-    when: namesPlant,
-    phrasings: ['Salt Harrier out by day', 'Salt Harrier out by day'],
+    when: (p, f) => namesPlant(p) || THEM.test(wordAt(p, f - 1)),
+    phrasings: ['Salt Harrier out by day', 'putting them out by day'],
   },
   {
     name: '<plant> out to <place> for the days',

@@ -40,6 +40,18 @@ export const letHave: readonly Rule[] = [
     unless: (p, _f, t) => followsWord(p, t, CUTTINGS) || followsWord(p, t, /^(?:his|hers?|their|own)$/),
   },
   {
+    // Those that were kept for them.
+    name: '<recipient> has had her <count> <plant>',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'has? had her|his|their',
+    shape: 'object',
+    when: (p, f, t) =>
+      isSomebody(p, f) && p[t]?.is === 'count' && p[t + 1]?.is === 'plant' && p[t + 2]?.is !== 'word',
+    phrasings: ["Doreen's had her two Salt Harrier", 'Pat has had his 4 Salt Harrier'],
+    mustNot: ['Pat had her 4 Salt Harrier rooted'],
+  },
+  {
     name: 'sent <recipient> home with <count> <plant>',
     kind: 'dispatch',
     sense: 'recipient within',
