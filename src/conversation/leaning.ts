@@ -11,6 +11,7 @@ import { saysOther, saysOtherOnly, swapsBatch } from './correcting/swapping.js';
 import { hadByThem } from './had-by-them.js';
 import { onlyOfLastNote } from './last-note.js';
 import { saysLikewise } from './likewise.js';
+import { namesLast } from './naming.js';
 import { takeNote } from './noting.js';
 import type { Sitting } from './sitting.js';
 import { restWentOut } from './went-out.js';
@@ -42,7 +43,8 @@ export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, cont
     return true;
   }
   if (silent && restWentOut(sitting, text)) return true;
-  if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text))) return true;
+  if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text) || namesLast(sitting, text)))
+    return true;
   return silent && corrects(sitting, text, context.lines);
 }
 
