@@ -55,7 +55,10 @@ export function recipientOf(
           '',
         )
       : undefined) ??
-    (hit.rule.sense === 'delivery' ? behindComma(pieces, hit.to, clause.to, tokens, text) : undefined)
+    (hit.rule.sense === 'delivery'
+      ? (behindComma(pieces, hit.to, clause.to, tokens, text) ??
+        behindPreposition(pieces, hit.to, clause.to, tokens, text, true))
+      : undefined)
   );
 }
 
@@ -88,12 +91,16 @@ function behindPreposition(
   to: number,
   tokens: readonly Token[],
   text: string,
+  isDelivery = false,
 ): string | undefined {
   for (let at = from; at < to; at++) {
     const piece = pieces[at];
     const lead = wordAt(pieces, at);
     // "On the lorry for Hexley".
-    const carriedFor = lead === 'for' && CARRIER.test(wordAt(pieces, at - 1));
+    // "36 Salt Harrier for Oxbarrow", of what was sent out.
+    const carriedFor =
+      lead === 'for' &&
+      (CARRIER.test(wordAt(pieces, at - 1)) || (isDelivery && isOnSomebody(pieces, at, tokens)));
     const two =
       piece?.is === 'count' &&
       piece.quantity.value === 2 &&
@@ -141,7 +148,7 @@ function indirectObject(
     end < to &&
     end < from + 6 &&
     pieces[end]?.is === 'word' &&
-    !/^(?:as|for|because|since|so|when)$/.test(wordAt(pieces, end)) &&
+    !/^(?:as|for|because|since|so|when|bar|barring|except|save)$/.test(wordAt(pieces, end)) &&
     !/^(?:a|an|away|out|some|back|up)$/.test(wordAt(pieces, end))
   )
     end++;

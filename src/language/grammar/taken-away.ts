@@ -46,6 +46,8 @@ export function goesToOutlet(pieces: readonly Piece[], from: number): boolean {
     if (piece?.is !== 'word') return false;
     const next = pieces[at + 1];
     const isEnd = next === undefined || next.is === 'break' || next.is === 'when';
+    // "The church sale".
+    if (OUTLET.test(piece.text) && next?.is === 'word' && OUTLET.test(next.text)) continue;
     if (OUTLET.test(piece.text)) return isEnd || (at > to + 1 && PAST_OUTLET.test(wordAt(pieces, at + 1)));
   }
   return false;

@@ -60,10 +60,14 @@ export const fetched: readonly Rule[] = [
     name: '<recipient> picked up their <count> <plant>',
     kind: 'dispatch',
     sense: 'recipient first',
-    head: 'pick~past|collect~past|fetch~past up? her|his|their <count>',
+    head: 'pick~past|collect~past|fetch~past|had|claimed up? her|his|their <count>',
     shape: 'object',
     when: (p, f, t) => isSomebody(p, f) && closeBehind(p, t, 'plant'),
-    phrasings: ['Doreen picked up her 8 Salt Harrier', 'Mr Abbery collected his six Salt Harrier'],
+    phrasings: [
+      'Doreen picked up her 8 Salt Harrier',
+      'Mr Abbery collected his six Salt Harrier',
+      'Doreen had her four Salt Harrier',
+    ],
     mustNot: ['I collected her 8 Salt Harrier'],
   },
   {
@@ -101,9 +105,13 @@ export const fetched: readonly Rule[] = [
     name: 'a customer took <count> <plant>',
     kind: 'dispatch',
     sense: 'recipient first',
-    head: 'take~past|have~past|pick~past|grab~past|buy~past|snap~past up?',
+    head: 'take~past|have~past|pick~past|grab~past|buy~past|snap~past|came|called up|for?',
     shape: 'object',
-    when: (p, f, t) => isBuyer(p, f) && p[t]?.is === 'count' && closeBehind(p, t, 'plant'),
+    when: (p, f, t) =>
+      isBuyer(p, f) &&
+      ((p[t]?.is === 'count' && closeBehind(p, t, 'plant')) ||
+        // "Took a Salt Harrier".
+        (/^(?:took|bought)$/.test(wordAt(p, f)) && /^an?$/.test(wordAt(p, t)) && p[t + 1]?.is === 'plant')),
     unless: (p, f, t) =>
       followsWord(p, t, CUTTINGS) ||
       followsWord(p, t, /^(?:his|her|their|own)$/) ||
@@ -114,6 +122,8 @@ export const fetched: readonly Rule[] = [
     phrasings: [
       'customer took 6 Salt Harrier',
       'a visitor picked up 6 Salt Harrier',
+      'customer came for 6 Salt Harrier',
+      'my neighbour took a Salt Harrier',
       'my sister took 4 Salt Harrier',
     ],
     mustNot: [

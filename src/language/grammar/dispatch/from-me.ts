@@ -13,7 +13,7 @@ export const fromMe: readonly Rule[] = [
     name: '<recipient> had <count> <plant> off me',
     kind: 'dispatch',
     sense: 'recipient first',
-    head: 'take~past|have~past|collect~past|get~past .. off|from me|us',
+    head: 'take~past|have~past|collect~past|get~past|score~past|nab~past|blag~past|cadge~past|scrounged .. off|from me|us',
     shape: 'object',
     how: 'given',
     when: hadPlants,

@@ -2,6 +2,7 @@
 import type { Piece } from '../../pieces.js';
 import { CUTTINGS, goesToOutlet, isCarried, leavesWith } from '../taken-away.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { isKnown } from '../../lexicon.js';
 import { KIN } from '../../somebody-else.js';
 import { causeAt } from '../loss/counted.js';
 import { cameToNothing } from '../loss/to-nothing.js';
@@ -61,7 +62,7 @@ export const sent: readonly Rule[] = [
     name: 'dispatch: <count> <plant>, <recipient>',
     kind: 'dispatch',
     sense: 'delivery',
-    head: 'dispatch|dispatches|despatch|order|orders|delivery note|out|away|sent|gone|to?',
+    head: 'dispatch|dispatches|despatch|order|orders|delivery picked|packed? and? note|out|away|sent|gone|to?',
     shape: 'object',
     phrasings: ['order out: 60 Salt Harrier, Marsh & Sons', 'Del. to Hexley: 60 Salt Harrier'],
     mustNot: [
@@ -186,15 +187,26 @@ export const sent: readonly Rule[] = [
   {
     name: 'dropped <count> <plant> round to <recipient>',
     kind: 'dispatch',
-    head: 'drop~past|take~past|ran|carry~past|walked|bring~past|pop~past|nip~past .. round|over|off|across|up|down to',
+    head: 'drop~past|take~past|ran|carry~past|walked|bring~past|pop~past|nip~past .. round|over|off|across|up|down|in to',
     shape: 'object',
     when: (p, f, t) =>
       p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
       p[t]?.is === 'word' &&
-      !/^(?:the|my|our|a|one)$/.test(wordAt(p, t)) &&
-      !/^(?:root|be|get|grow|dry|harden)$/.test(wordAt(p, t)),
-    phrasings: ['dropped three of the Salt Harrier round to Sheila at number nine'],
-    mustNot: ['took three of the Salt Harrier over to the greenhouse'],
+      (goesToOutlet(p, t - 1) ||
+        (!/^(?:the|my|our|a|one)$/.test(wordAt(p, t)) &&
+          !/^(?:root|be|get|grow|dry|harden)$/.test(wordAt(p, t)) &&
+          (wordAt(p, t - 2) !== 'in' ||
+            !isKnown(wordAt(p, t)) ||
+            /^(?:old|poor|mr|mrs)$/.test(wordAt(p, t))))),
+    phrasings: [
+      'dropped three of the Salt Harrier round to Sheila at number nine',
+      'took the last three Salt Harrier round to the church sale',
+      'dropped two Salt Harrier in to old Sid',
+    ],
+    mustNot: [
+      'took three of the Salt Harrier over to the greenhouse',
+      'brought three Salt Harrier in to warm up',
+    ],
   },
   {
     name: 'left <count> <plant> out for <recipient>',

@@ -1,11 +1,12 @@
 /** Plants that went where things are sold: "sold out of these", "12 went at the car boot", "all gone by noon at the sale". */
 import { whole } from '../../phrases.js';
 import type { Piece } from '../../pieces.js';
+import { isSomeones } from '../other-people.js';
 import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
 
 /** Where plants are sold. */
 const SALE = whole`
-  sales?|markets?|fairs?|fayre|f[eê]te|stall|show|auction|jumble|boot|gate|table|day|shop|bazaar|raffle|festival|barrow|trolley
+  sales?|markets?|fairs?|fayre|f[eê]te|stall|show|auction|jumble|boot|gate|table|day|shop|bazaar|raffle|festival|barrow|trolley|counter
 `;
 
 /** "At the car boot", "on the stall": the sale that stands behind, before a mark. */
@@ -30,6 +31,19 @@ export function atSale(pieces: readonly Piece[], from: number): boolean {
   }
   return false;
 }
+
+/** "Trade counter: …". */
+const isSaleHeading = (pieces: readonly Piece[]): boolean => {
+  const mark = pieces.findIndex(({ is }) => is === 'break');
+  const colon = pieces[mark];
+  return (
+    mark > 0 &&
+    mark < 4 &&
+    colon?.is === 'break' &&
+    /^[:-]$/.test(colon.mark) &&
+    SALE.test(wordAt(pieces, mark - 1) || lastOf(pieces[mark - 1]))
+  );
+};
 
 /** Nobody else sold them, and they were sold to the last. */
 const bySelf = (pieces: readonly Piece[], from: number): boolean =>
@@ -76,7 +90,7 @@ export const soldOut: readonly Rule[] = [
     when: (p, f, t) =>
       (precedes(p, f, 6, 'plant') || precedes(p, f, 3, 'count')) &&
       p.slice(0, f).some(({ is }) => is === 'plant') &&
-      atSale(p, t) &&
+      (atSale(p, t) || isSaleHeading(p)) &&
       !/^(?:to|in|into)$/.test(wordAt(p, t)),
     phrasings: [
       '12 Salt Harrier went at the car boot',
@@ -123,6 +137,65 @@ export const soldOut: readonly Rule[] = [
       '8 Salt Harrier found a new home with Sue',
     ],
     mustNot: ['8 Salt Harrier found a new home on the windowsill'],
+  },
+  {
+    name: '<plant> sold to the last pot',
+    kind: 'dispatch',
+    how: 'sold',
+    count: 'all',
+    head: 'sold|gone to the last',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 3, 'plant'),
+    phrasings: ['Salt Harrier sold to the last pot'],
+    unless: (p, _f, t) => /^(?:customer|buyer|visitor|person|lady|man|woman)$/.test(wordAt(p, t)),
+  },
+  {
+    name: '<count> <plant> went for <money>',
+    kind: 'dispatch',
+    how: 'sold',
+    head: 'go~past|gone for <money>',
+    shape: 'subject',
+    when: (p, f) =>
+      p.slice(0, f).some(({ is }) => is === 'count') && p.slice(0, f).some(({ is }) => is === 'plant'),
+    phrasings: ['eight Salt Harrier on the plant stall went for £1 each'],
+    mustNot: ['the pots went for £1 each'],
+  },
+  {
+    name: 'made <money> at the gate, <count> <plant>',
+    kind: 'dispatch',
+    how: 'sold',
+    head: 'make~past|take~past <money> at',
+    shape: 'object',
+    when: (p, f, t) =>
+      atSale(p, t - 1) &&
+      p.slice(f).some(({ is }) => is === 'count') &&
+      p.slice(f).some(({ is }) => is === 'plant'),
+    phrasings: ['made £10 at the gate, five Salt Harrier at £2'],
+    mustNot: ['made £10 at the gate'],
+  },
+  {
+    name: '<count> <plant> out the door',
+    kind: 'dispatch',
+    sense: 'delivery',
+    head: 'out of? the door|gate',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 2, 'plant') && precedes(p, f, 5, 'count'),
+    unless: (p, f) =>
+      p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:put|set|stood|left|moved)$/.test(piece.text)),
+    phrasings: ['first 24 Salt Harrier out the door this morning, Hexley Farm Shop'],
+    mustNot: ['put six Salt Harrier out the door for a bit'],
+  },
+  {
+    name: "<count> <plant> left on <somebody>'s lorry",
+    kind: 'dispatch',
+    head: 'go~past|gone|left|away|off|loaded on|onto .. van|lorry|truck|trailer|wagon',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 6, 'count') &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p.slice(f, t).some((_, n) => isSomeones(wordAt(p, f + n))),
+    phrasings: ["40 Salt Harrier left on Hexley's lorry"],
+    mustNot: ["left on Hexley's lorry"],
   },
 ];
 
