@@ -119,6 +119,19 @@ export const aroundHead: readonly MoodCase[] = [
     when: ({ pieces, clause }) => isRecalled(pieces, clause),
   },
   {
+    // When something else befell, and no place that they were brought to.
+    name: 'two snapped when I moved the tray',
+    mood: 'supposed',
+    phrasings: ['two Salt Harrier snapped when I moved the tray'],
+    when: (seen) =>
+      seen.hit.rule.kind === 'move' &&
+      /^(?:when|while|as) (?:i|we)$/.test(
+        `${wordAt(seen.pieces, seen.hit.from - 2)} ${wordAt(seen.pieces, seen.hit.from - 1)}`,
+      ) &&
+      seen.hit.from > 2 &&
+      !seen.pieces.slice(seen.hit.to).some(({ is }) => is === 'place'),
+  },
+  {
     // "Edna helped me strike a dozen" is ours.
     name: 'helped <someone> strike <count>',
     mood: 'reported',

@@ -72,7 +72,8 @@ function spokenOfFirst(pieces: readonly Piece[], from: number): Subject | undefi
   let at = /^(?:of|for|from|with|by|in|on)$/.test(wordAt(pieces, from)) ? from + 1 : from;
   if (/^(?:the|my)$/.test(wordAt(pieces, at))) at++;
   const named = pieces[at];
-  if (named?.is !== 'plant' || !/^(?:it|they|there)$/.test(wordAt(pieces, at + 1))) return undefined;
+  if (named?.is !== 'plant' || !/^(?:it|they|there|that|those|these)$/.test(wordAt(pieces, at + 1)))
+    return undefined;
   return { to: at + 2, plant: named.plant };
 }
 

@@ -2,6 +2,7 @@
 import type { Piece } from '../../pieces.js';
 import { closeBehind, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { CUTTINGS, isBuyer, isCarried } from '../taken-away.js';
+import { PESTS } from '../loss/pests.js';
 import { FOLK, KIN, WORD_NAMES } from '../../somebody-else.js';
 import { GROUP } from '../../meets-on.js';
 import { isKnown } from '../../lexicon.js';
@@ -198,6 +199,8 @@ export const fetched: readonly Rule[] = [
       closeBehind(p, t, 'plant') &&
       f > 0 &&
       !/^(?:i|we|it|they)$/.test(wordAt(p, f - 1)) &&
+      // "A monkey made off with two".
+      !PESTS.includes(wordAt(p, f - 1)) &&
       !p.slice(t).some((piece) => piece.is === 'word' && /^(?:gave|sold)$/.test(piece.text)),
     phrasings: ['Doreen went home with three of the Salt Harrier'],
     mustNot: ['went home with a cold', 'Doreen came round with six Salt Harrier'],

@@ -8,6 +8,11 @@ import { PESTS } from './pests.js';
 const countedBefore = (pieces: readonly Piece[], from: number): number =>
   pieces[from - 1]?.is !== 'plant' ? -1 : /^(?:the|my)$/.test(wordAt(pieces, from - 2)) ? from - 3 : from - 2;
 
+/** A number of the plant straight before `from`, or one of it. */
+const isOne = (pieces: readonly Piece[], from: number): boolean =>
+  pieces[countedBefore(pieces, from)]?.is === 'count' ||
+  (pieces[from - 1]?.is === 'plant' && /^(?:a|an|another)$/.test(wordAt(pieces, from - 2)));
+
 /** "The stake by one Salt Harrier": something else, told by the plants that it stands by. */
 const isByThem = (pieces: readonly Piece[], from: number): boolean => {
   const count = countedBefore(pieces, from);
@@ -80,13 +85,16 @@ export const broken: readonly Rule[] = [
       (/^(?:had|has|have)$/.test(wordAt(p, f - 1)) && isByThem(p, f - 1)),
     when: (p, f, t) =>
       counted(p, f, t) ||
-      // "Sat the can on two Salt Harrier, snapped clean off".
+      // "Sat the can on two Salt Harrier, snapped clean off", "stepped on a Salt Harrier, squashed flat".
       (p[f - 1]?.is === 'break' &&
-        countedBefore(p, f - 1) >= 0 &&
-        p[countedBefore(p, f - 1)]?.is === 'count' &&
-        endsAt(p, t + 2)) ||
+        isOne(p, f - 1) &&
+        (endsAt(p, t) || endsAt(p, t + 1) || endsAt(p, t + 2))) ||
       /^it$/.test(wordAt(p, f - 1)) ||
-      (closeBehind(p, t, 'plant') && /^(?:a|an)$/.test(wordAt(p, t))),
+      // No "snapped a cane staking them".
+      (/^(?:a|an)$/.test(wordAt(p, t)) &&
+        (p[t + 1]?.is === 'plant' ||
+          p[t + 2]?.is === 'plant' ||
+          /^(?:cutting|plant|stem|shoot)$/.test(wordAt(p, t + 1)))),
     mustNot: ['the stake by one Salt Harrier had snapped off', 'the label on two Salt Harrier had snapped'],
     phrasings: [
       'snapped five Salt Harrier',

@@ -13,7 +13,7 @@ const EATEN =
   'munched|scoffed|destroyed|devoured|eaten|finished|killed|nibbled|demolished|done|dug|wiped|been off|for|up|out?';
 
 /** What pests and paws do to plants. */
-const HAD = `ripped|tore|uprooted|scratched|trashed|ruined|mowed|sat|dug|${pastOf`
+const HAD = `ripped|tore|shredded|uprooted|scratched|trashed|ruined|mowed|sat|dug|${pastOf`
   have get take do eat munch scoff chomp devour nibble finish polish demolish destroy kill wipe clear
   dig break snap knock flatten wreck pull trample squash
 `}`;
@@ -149,7 +149,8 @@ export const eaten: readonly Rule[] = [
         wordAt(p, /^(?:the|all|some)$/.test(wordAt(p, t)) ? t + 1 : t),
       ) ||
       (p[t]?.is === 'pots' && p.slice(t, t + 3).some(({ is }) => is === 'medium')) ||
-      tookCuttings(p, f, t),
+      tookCuttings(p, f, t) ||
+      !doesHarm(p, t),
     phrasings: ['sciarid fly finished off four Salt Harrier'],
     mustNot: [
       'the fox ripped three bags of compost by the Salt Harrier',
@@ -166,6 +167,18 @@ export const eaten: readonly Rule[] = [
     when: (p, f) => p[f - 1]?.is === 'count',
     phrasings: ['Salt Harrier planted out by the gate, all bar one which the slugs had'],
     mustNot: ['the Salt Harrier which the slugs had are recovering'],
+  },
+  {
+    name: '<pest> made off with <count> <plant>',
+    kind: 'loss',
+    head: `${ANY_PEST} made|ran|went|flew|walked|legged off|away with <count>`,
+    shape: 'object',
+    cause: 'pest',
+    when: (p, _f, t) =>
+      p[t]?.is === 'plant' ||
+      (/^(?:of|the|my)$/.test(wordAt(p, t)) && p.slice(t, t + 3).some(({ is }) => is === 'plant')),
+    phrasings: ['a monkey made off with two Salt Harrier'],
+    mustNot: ['the fox made off with two hens by the Salt Harrier'],
   },
   {
     name: '<pest> are after eating <count> <plant>',

@@ -192,8 +192,9 @@ export const lost: readonly Rule[] = [
       !(wordAt(p, t) === 'on' && /^(?:the|my|our|a)$/.test(wordAt(p, t + 1))) &&
       (p[t]?.is !== 'when' ||
         /^(?:today|yesterday|this|last)\b/i.test((p[t] as PieceOf<'when'>).when.words)) &&
+      // "Knocked a pot off the shelf, one gone": what was done before the mark is another telling.
       !p
-        .slice(0, f)
+        .slice(p.slice(0, f).findLastIndex(({ is }) => is === 'break') + 1, f)
         .some(
           (piece) =>
             piece.is === 'word' &&

@@ -101,6 +101,16 @@ export const takenWithIt: readonly Rule[] = [
     mustNot: ['rain put paid to the potting on, three Salt Harrier still to do'],
   },
   {
+    name: '<something> made short work of <count> <plant>',
+    kind: 'loss',
+    head: 'made short work of <count>',
+    shape: 'object',
+    when: (p, f, t) => p.slice(f, t + 3).some(({ is }) => is === 'plant'),
+    unless: (p, f) => tellsOf(p, f, /^(?:i|we|you|he|she|they|who)$/),
+    phrasings: ['a snail made short work of two Salt Harrier'],
+    mustNot: ['I made short work of potting six Salt Harrier', 'we made short work of 6 Salt Harrier'],
+  },
+  {
     name: 'took <count> <plant> with it',
     kind: 'loss',
     head: 'take~past <count> .. with it',

@@ -103,6 +103,18 @@ export const thrownAway: readonly Rule[] = [
     mustNot: ['pulled the two dead Salt Harrier leaves off', 'pulled the two Salt Harrier out for a look'],
   },
   {
+    name: 'pulled out <count> <plant> with mould',
+    kind: 'loss',
+    head: 'pull~past|pick~past|hoick~past|take~past|fished|yanked|plucked|weeded out <count> .. with|showing',
+    shape: 'object',
+    when: (p, f, t) =>
+      p.slice(f, t).some(({ is }) => is === 'plant') &&
+      /^(?:rot|mould|dampingOff|pest|wilt)$/.test(causeAt(p, t) ?? ''),
+    phrasings: ['pulled out two Salt Harrier with grey mould'],
+    mustNot: ['pulled out two Salt Harrier with my fingers', 'picked out two Salt Harrier leaves with mould'],
+    unless: ofPartsOnly,
+  },
+  {
     name: '<disease> in <plant>, <count> removed',
     kind: 'loss',
     head: 'removed|pulled|culled|rogued out?',

@@ -34,7 +34,7 @@ const UNHARMED =
   /^(?:over|about|sideways|askew|lopsided|harm|harmed|unharmed|damage|survived|recover|recovered|recovering|upright)$/;
 
 const WIND_TOOK =
-  'wind|winds|gale|gales|storm|hail|hailstones|hailstorm|southerly|northerly|easterly|westerly|lightning has? take~past|get~past|have~past|snap~past|flatten~past|smash~past|ripped|wipe~past out|off|down? <count>';
+  'wind|winds|gale|gales|storm|hail|hailstones|hailstorm|southerly|northerly|easterly|westerly|lightning has? take~past|get~past|have~past|snap~past|flatten~past|smash~past|finish~past|ripped|wipe~past out|off|down? <count>';
 
 export const weather: readonly Rule[] = [
   wentIn('the frost', 'frost|freeze|cold|snow|frosts', 'frost'),
@@ -95,7 +95,7 @@ export const weather: readonly Rule[] = [
   {
     name: 'the frost got <count> <plant>',
     kind: 'loss',
-    head: 'frost|cold|freeze catch~|nip~|have~|get~|kill~|take~|do~|finish~',
+    head: 'frost|cold|freeze catch~|nip~|have~|get~|kill~|take~|do~|finish~|zapped|clobbered|hammered|cost me|us?',
     shape: 'object',
     cause: 'frost',
     when: needsPlantOrCount,

@@ -74,6 +74,10 @@ export const carried: readonly Rule[] = [
     unless: (p, f, t) =>
       (/^(?:on|house|in)$/.test(wordAt(p, t)) && !follows(p, t, 'plant') && !isWhole(p[t + 1])) ||
       isNextInTurn(p, t) ||
+      // "The hose dragged over the Salt Harrier".
+      (wordAt(p, t) === 'over' &&
+        (p[t + 1]?.is === 'plant' || p[t + 2]?.is === 'plant') &&
+        !follows(p, t, 'place')) ||
       // "…, that's them moved": the same once more.
       (/^(?:them|that|it|those|lot)$/.test(wordAt(p, f - 1)) &&
         endsAt(p, t) &&

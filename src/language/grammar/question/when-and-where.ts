@@ -32,7 +32,7 @@ const IN_WHICH_PLACE = anyOf`
 /** What "in" may stand before that is no place: "what is in total", "anything in May". */
 const NO_PLACE = anyOf`
   (the |my |our )?${anyOf`
-    plantname|${MONTH}|spring|summer|autumn|winter|total|all
+    plantname|${MONTH}|spring|summer|autumn|winter|total|all|record|file
   `}\b
 `;
 

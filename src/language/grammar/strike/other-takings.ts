@@ -3,7 +3,7 @@ import type { Piece } from '../../pieces.js';
 import { CUTTINGS, isBuyer, isCarried, leavesWith } from '../taken-away.js';
 import { OUTSIDE } from '../move/to-place.js';
 import { closeBehind, endsAt, follows, followsWord, wordAt } from '../rule.js';
-import { COVERINGS } from '../tend/telling.js';
+import { COVERINGS, isOpenedOrLaid } from '../tend/telling.js';
 import { isWhole } from '../stand-ins.js';
 import { isRelative } from './told-before.js';
 
@@ -78,6 +78,8 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
     return true;
   // "Took the row cover off the hoop house".
   if (followsWord(pieces, to, COVERED_OR_MARKED) && followsWord(pieces, to, /^off$/)) return true;
+  // "Took the cloche off the Salt Harrier".
+  if (pieces.slice(to, to + 3).some(isOpenedOrLaid) && followsWord(pieces, to, /^off$/)) return true;
   // "Took the dead leaves off the Salt Harrier".
   if (
     followsWord(pieces, to, /^(?:leaves|foliage|flowers?|blooms?|buds?|seedheads?|suckers)$/) &&

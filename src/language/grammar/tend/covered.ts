@@ -1,5 +1,6 @@
 /** Covered: "fleeced the cold frame", "lid back on". */
-import { follows, followsWord, type Rule, wordAt } from '../rule.js';
+import type { Piece } from '../../pieces.js';
+import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { anyStock, isPutBy } from '../stock/kinds-of-plant.js';
 import {
   againstSun,
@@ -14,27 +15,53 @@ import {
 
 const UNDER = 'fleece|cloche|cloches|dome|domes|cloth|bubblewrap|netting|hessian|polythene';
 
+/** "The fleece on the cold frame wants replacing": how it is, and no care. */
+const WORN =
+  /^(?:cracked|broken|split|wants?|needs?|replacing|replaced|torn|tatty|filthy|ripped|leaking|slipped|blown|ragged|holed)$/;
+
+/** "The snow flattened the netting over the cold frame": what befell it. */
+function isHarmed(pieces: readonly Piece[], from: number): boolean {
+  let at = from - 1;
+  while (/^(?:the|a|some|my|old|new)$/.test(wordAt(pieces, at))) at--;
+  return (
+    at < from - 1 &&
+    /^(?:flattened|ripped|tore|blew|lifted|burst|wrecked|shredded|snapped|smashed|broke)$/.test(
+      wordAt(pieces, at),
+    )
+  );
+}
+
 export const covered: readonly Rule[] = [
   {
     name: 'fleece on <place>',
     kind: 'tend',
-    head: 'fleece|covers|cover|dome|bubblewrap|wrap|netting|net|blanket|blankets|newspaper|newspapers|cloche|cloches|polythene|hessian|tarp|cloth|sheet|sheets on|over|back|round|around|across',
+    head: 'fleece|covers|cover|dome|clingfilm|bubblewrap|wrap|netting|net|blanket|blankets|newspaper|newspapers|cloche|cloches|polythene|hessian|tarp|cloth|sheet|sheets is|are|was? on|over|back|round|around|across',
     shape: 'object',
     care: 'cover',
     unless: (p, f, t) =>
       followsWord(p, t, ON_PAPER) ||
       isOtherCloth(p, f) ||
+      followsWord(p, t, WORN) ||
+      wordAt(p, t) === 'off' ||
+      isHarmed(p, f) ||
+      // "The fleece is on the bench": there it lies.
+      (/^(?:is|are|was)$/.test(wordAt(p, f + 1)) &&
+        wordAt(p, t - 1) === 'on' &&
+        !closeBehind(p, t, 'plant')) ||
       (wordAt(p, t - 1) === 'on' && /^(?:standby|hand|order)$/.test(wordAt(p, t))) ||
       againstSun(p, t) ||
       (among(p, 0, f, 'cutting') && among(p, 0, f, 'count', 'pots') && among(p, 0, f, 'plant')),
     mustNot: [
       'fleece on my shopping list for the Salt Harrier',
+      'the fleece on the cold frame wants replacing',
       'Salt Harrier outside, fleece on standby',
       'Salt Harrier, 6 tip cuttings, dipped in Clonex, dome on',
     ],
   },
-  verb('cover fleece wrap tuck net', 'cover', 'covered <place>', (p, f, t) =>
-    /^in$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'place')
+  verb('cover fleece wrap tuck net tarp', 'cover', 'covered <place>', (p, f, t) =>
+    (/^in$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'place')) ||
+    // "Wrapped up warm and watered the greenhouse".
+    (wordAt(p, t) === 'up' && /^(?:warm|well|and)$/.test(wordAt(p, t + 1)))
       ? true
       : // "Wrapped the tubers in newspaper": put by for the winter.
         (wordAt(p, f) === 'wrapped' && anyStock(p) && isPutBy(p)) ||
@@ -57,6 +84,7 @@ export const covered: readonly Rule[] = [
     unless: (p, f, t) =>
       followsWord(p, t, ON_PAPER) ||
       isOtherCloth(p, t - 2) ||
+      wordAt(p, t) === 'off' ||
       againstSun(p, t) ||
       (wordAt(p, t - 1) === 'on' &&
         among(p, f, t, 'pots') &&
@@ -107,6 +135,17 @@ export const covered: readonly Rule[] = [
     when: (p, f, t) => p[f - 1]?.is === 'plant' && f < 4 && (p[t]?.is === 'when' || t >= p.length),
     phrasings: ['Salt Harrier under fleece tonight'],
     mustNot: ['Salt Harrier still under fleece', 'Salt Harrier under fleece are looking good'],
+  },
+  {
+    name: 'poly bag over <plant>',
+    kind: 'tend',
+    head: 'poly|plastic|milk|clear|freezer|pop? bag|bags|polybag|jug|jugs|bottle|bottles|sack|sacks|glass over',
+    shape: 'object',
+    care: 'cover',
+    when: (p, f, t) => f < 3 && closeBehind(p, t, 'plant', 'place'),
+    unless: (p, _f, t) => followsWord(p, t, ON_PAPER) || followsWord(p, t, WORN),
+    phrasings: ['poly bag over the Salt Harrier', 'milk jugs over the Salt Harrier'],
+    mustNot: ['fell and spilt the bag over the Salt Harrier'],
   },
   { name: 'lid back on', kind: 'tend', head: 'lid|lids back? on', shape: 'object', care: 'cover' },
   bare('cover', 'cover'),

@@ -20,8 +20,11 @@ export const shaded: readonly Rule[] = [
     care: 'shade',
     when: (p, f, t) =>
       /^(?:blinds?|screens)$/.test(wordAt(p, f)) !== /^(?:blinds?|screens)$/.test(wordAt(p, t - 1)) &&
-      (follows(p, t, 'place') || precedes(p, f, 3, 'place')),
+      (follows(p, t, 'place') ||
+        precedes(p, f, 3, 'place') ||
+        (wordAt(p, t) === 'over' && follows(p, t, 'plant'))),
     phrasings: [
+      'blinds down over the Salt Harrier',
       'pulled the blinds in the greenhouse',
       'blinds down in the greenhouse',
       'greenhouse blinds drawn',
@@ -67,6 +70,16 @@ export const shaded: readonly Rule[] = [
     ],
   },
   {
+    name: '<plant> under shade cloth',
+    kind: 'tend',
+    head: 'under shade|shadecloth|shading cloth|netting|net?',
+    shape: 'subject',
+    care: 'shade',
+    when: (p, f, t) => p[f - 1]?.is === 'plant' && f < 4 && endsAt(p, t),
+    phrasings: ['Salt Harrier under shadecloth from today', 'Salt Harrier under shade netting'],
+    mustNot: ['Salt Harrier still under shade cloth', 'Salt Harrier under shade look pale'],
+  },
+  {
     name: 'newspaper over <plant> against the glare',
     kind: 'tend',
     head: `${COVERINGS} over|on|across|round|around`,
@@ -94,7 +107,7 @@ export const shaded: readonly Rule[] = [
     phrasings: ['put the shade cloth up over the greenhouse'],
     unless: (p, _f, t) => followsWord(p, t, /^(?:list|order)$/),
     mustNot: ['put shade cloth on the shopping list'],
-    head: 'put~|throw~past|chuck~past|sling~past|drape~past|stick~past|hang~past|pull~past|rig~past .. shading|shade|shadecloth|blinds cloth|netting|net? up|over|on|down|across',
+    head: 'put~|throw~past|chuck~past|sling~past|drape~past|stick~past|hang~past|pull~past|rig~past .. shading|shade|shadecloth|blinds cloth|netting|net|sail? up|over|on|down|across',
     shape: 'object',
     care: 'shade',
   },

@@ -77,7 +77,7 @@ export const turnedOff = (pieces: readonly Piece[], _from: number, to: number): 
 
 /** What plants are covered with; cloth by what stands before it ("frost cloth"). */
 export const COVERINGS =
-  'fleece|cover|covers|bubblewrap|bag|bags|cloche|cloches|sheet|sheets|bedsheet|bedsheets|blanket|blankets|newspaper|lid|lids|dome|domes|net|netting|plastic|polythene|hessian|burlap|tarp|cardboard|cloth|duvet';
+  'fleece|cover|covers|bubblewrap|bag|bags|cloche|cloches|sheet|sheets|bedsheet|bedsheets|blanket|blankets|newspaper|lid|lids|dome|domes|net|netting|plastic|polythene|hessian|burlap|tarp|cardboard|cloth|duvet|glass|clingfilm|wrap|sack|sacks|tarp';
 
 /** "A cloth over the bench", "the shade cloth": none against frost. */
 export const isOtherCloth = (pieces: readonly Piece[], at: number): boolean =>
@@ -96,7 +96,7 @@ export const SOMEBODY = /^(?:somebody|someone|who|he|she|they|kids|cat|dog|wind)
 
 /** Weather and beasts, that open and uncover what they will. */
 const FORCE =
-  /^(?:wind|winds|gale|gales|storm|draught|cat|cats|dog|dogs|fox|foxes|hens?|chickens?|pigeons?|birds?|squirrels?|badgers?|rats?|kids|toddler)$/;
+  /^(?:wind|winds|gust|gale|gales|storm|draught|cat|cats|dog|dogs|fox|foxes|hens?|chickens?|pigeons?|birds?|squirrels?|badgers?|rats?|kids|toddler)$/;
 
 /** What they did to it, by verbs that tell of no plants. */
 const SHIFTED = /^(?:blew|blown|ripped|tore|lifted|dragged|knocked|flung|whipped|whisked|took|had|got)$/;

@@ -24,7 +24,7 @@ export const uncovered: readonly Rule[] = [
   {
     name: 'fleece off <place>',
     kind: 'tend',
-    head: 'fleece|covers|cover|dome|domes|bag|bags|netting|bubblewrap|blanket|blankets|sheets|polythene|plastic|hessian|cloth taken|pulled|stripped|removed|whipped|lifted? off|from',
+    head: 'fleece|covers|cover|dome|domes|bag|bags|netting|bubblewrap|blanket|blankets|sheets|polythene|plastic|hessian|cloth taken|pulled|stripped|removed|whipped|lifted|back? off|from',
     shape: 'object',
     care: 'uncover',
     unless: (p, f, t) =>

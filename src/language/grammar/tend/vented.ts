@@ -61,6 +61,16 @@ export const vented: readonly Rule[] = [
     mustNot: ['the wind opened the roof lights in the greenhouse'],
   },
   {
+    name: 'made the window open',
+    kind: 'tend',
+    head: 'make~past|had|have .. window|windows|door|doors|vent|vents|lid open',
+    shape: 'object',
+    care: 'vent',
+    unless: byOthers,
+    phrasings: ['I have made the window open in the greenhouse'],
+    mustNot: ['the wind had the door open in the greenhouse'],
+  },
+  {
     name: 'propped <place> open',
     kind: 'tend',
     head: 'prop~past|wedge~past|throw~past|crack~past the|my? <place> wide? open|ajar|up',
@@ -73,7 +83,7 @@ export const vented: readonly Rule[] = [
   {
     name: 'rolled up the sides on <place>',
     kind: 'tend',
-    head: 'rolled|wound|ran|turned|switched|put up|on? the|both|an? extractor|exhaust|circulation? sides|side|flaps|vents|fan|fans on?',
+    head: 'rolled|wound|ran|turned|switched|kicked|flicked|put up|on? the|both|an? extractor|exhaust|circulation? sides|side|flaps|vents|fan|fans on?',
     shape: 'object',
     care: 'vent',
     when: (p, _f, t) => follows(p, t, 'place') || precedes(p, t, 8, 'place'),
@@ -93,7 +103,7 @@ export const vented: readonly Rule[] = [
     name: 'sides up',
     phrasings: ['greenhouse sides up'],
     kind: 'tend',
-    head: 'sides|side|doors|door rolled? up',
+    head: 'sides|side|doors|door|flaps|flap rolled? up',
     shape: 'object',
     care: 'vent',
     when: (p) => p.some(({ is }) => is === 'place'),
@@ -131,7 +141,7 @@ export const vented: readonly Rule[] = [
   {
     name: 'gave <place> some air',
     kind: 'tend',
-    head: 'give~past|give~ing|let~ .. air|airing|ventilation|breather',
+    head: 'give~past|give~ing|let~ .. air|airing|ventilation|breather|blow',
     shape: 'object',
     care: 'vent',
   },

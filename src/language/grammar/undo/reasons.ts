@@ -37,7 +37,8 @@ const MISTAKEN = anyOf`
   `} (was|is) (wrong|a mistake|an error|not right|rubbish|nonsense|incorrect)
   (that's|thats) wrong|that's not right|that isn't right|not right
   i (didn't|did not) mean (that|it|to)
-  i got (it|that|mixed up|muddled|confused)( wrong)?|got (it|that) wrong
+  i (got|was) (it|that|mixed up|muddled|confused)( wrong)?|got (it|that) wrong
+  (i was |i'm |i am )?(mixing|muddling|confusing) (it|them|that|things)( up)?
   wrongly entered|in error|it was in error|(it|that) never happened
 `;
 

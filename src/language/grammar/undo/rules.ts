@@ -62,6 +62,7 @@ const WHAT_I_SAID = alternatives`
 const THAT = anyOf`
   ${THAT_ONE}
   ${LAST}
+  (the|that) last lot (that )?(i|you) (just )?(said|sent|told you|gave you|put in|logged)
   ${WHAT_I_SAID}
 `;
 
@@ -70,7 +71,7 @@ const UNDO = anyOf`
   undo|unlog|revert|reverse|retract|withdraw|void|cancel|back out
   delete|del|remove|erase|discard|get rid of|kill|lose|drop|bin|skip
   scrap|scrub|scratch|strike|wipe|(scrub|strike|rub|cross) out|(wipe|knock) off
-  forget|ignore|disregard|(take|pay) no (notice|heed) of|pay no attention to
+  forget|ignore|disregard|(take|pay) no (notice|heed|attention)( of| to)|nix
   take (off|out|away|back)
 `;
 
@@ -86,7 +87,7 @@ export const MAY_UNDO = within`
 const UNDO_A_PLANTS = anyOf`
   undo|unlog|revert|retract|withdraw|cancel|take back
   delete|remove|erase|scrap|scratch
-  ignore|forget|disregard|take no notice of
+  ignore|forget|disregard|(take|pay) no (notice|heed|attention)( of| to)|nix
   (cross|strike|rub) out|wipe|void
 `;
 
@@ -108,6 +109,7 @@ export const undoRules: readonly UndoRule[] = [
     name: 'that never happened',
     pattern: whole`${OPEN}(that|it|this|(the|that|my) ${KIND}) (never happened|didn't happen)${AFTER}`,
   },
+  { name: 'ignore me', pattern: whole`${OPEN}(ignore|disregard) me${AFTER}` },
   // Behind verbs that nobody would say of plants: "take off the watering" and "drop the feed" may be anything.
   {
     name: 'undo the watering',
