@@ -12,6 +12,8 @@ import { briefly, receipt } from '../words/receipts.js';
 import { chooseBatch } from './choosing.js';
 import { dayIn } from './day-in.js';
 import { doneOf, speechOf, standingOn } from './deeds.js';
+import { numberAt } from '../language/numbers.js';
+import { tokenise } from '../language/tokens.js';
 import { candidatesFor, isAbout, preferBeginnings, sameNote, type Slots, takes } from './entry-meant.js';
 import { lastDeed } from './history.js';
 import { withoutSlots } from './slots.js';
@@ -30,7 +32,9 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
     return;
   const named = Object.keys(plantOf(entry)).length > 0 || entry.date !== undefined;
   const lines = meant.length > 0 || named ? meant : justPutRight(sitting);
-  const candidates = candidatesFor(sitting.ledger, entry, set, lines, kind);
+  const candidates = candidatesFor(sitting.ledger, entry, set, lines, kind).filter(
+    (each) => lines.length > 0 || named || !deniesOther(sitting, each),
+  );
   const [only, another] = candidates;
   if (!only) sitting.reply.text.push(nothingToAmend);
   else if (another && !sameNote(candidates)) ask(sitting, set, candidates);
@@ -42,6 +46,16 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
       [kind === undefined ? fittingOf(sitting, only, entry, set) : only],
       inTime(sitting, only, set),
     );
+}
+
+/** So long an entry may be put right by a number that it does not hold. */
+const FRESH_MS = 24 * 3_600_000;
+
+/** "Not five, four" is not of what was noted long ago and never was five. */
+function deniesOther({ text, origin }: Sitting, { entry, journal }: StandingEntry): boolean {
+  const denied = /\bnot (?:the )?([\p{L}\d]+)/iu.exec(text)?.[1];
+  const number = denied === undefined ? undefined : numberAt(tokenise(denied), 0)?.value;
+  return number !== undefined && numberOf(entry) !== number && origin.at - journal.at > FRESH_MS;
 }
 
 /** A day as the entry needs it: "make it Saturday" of a reminder is the coming one. */

@@ -21,6 +21,8 @@ const NOTE =
   /^(?:ok|okay|now|and|then|so|but|also|right|just|i|we|it|they|did|lost|took|gave)\b|\b(?:too|as well|now|today|yesterday)$/i;
 /** "Didn't get round to the Bobbin Lace": what was left undone, and no choice of a batch. */
 const NOT_DONE = /\b(?:did|do|have|has|was|were)(?:n['’]?t| not)\b|\b(?:forgot|never got)\b/i;
+/** "Jayden dropped one. It's snapped": told, and no name. */
+const SENTENCES = /[.!?] +\S|\b(?:it|they)['’](?:s|re)\b/i;
 /** Figures, and what can't be written on a label: controls, halves of characters, characters that nobody has given a meaning. */
 const NO_NAME = /[\d\p{Cc}\p{Cs}\p{Co}\p{Cn}]/u;
 
@@ -179,6 +181,7 @@ function nameIn(text: string, isAnswer: boolean): string | null {
     name.length > LONGEST_NAME ||
     name.split(/\s+/).length > 5 ||
     NO_NAME.test(name) ||
+    SENTENCES.test(text.trim()) ||
     NOTE.test(name)
   )
     return null;

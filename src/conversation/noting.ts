@@ -140,11 +140,31 @@ function unguessed(
   if (batch === undefined || batch !== pending?.batch) return entry;
   // "Potted on ten of them", told right behind what another batch did.
   if (said) return entry;
+  const counted = ofSoMany(sitting, entry, batch);
+  if (counted) return withRootedBefore(withBatch(entry, counted), counted);
   // "Everything outside to harden off", while one batch is asked about; of roots it answers that.
   const isOfAnother =
     spokenOfSince(sitting, batch) !== null || (entry.kind !== 'check' && meansEverything(sitting.text, 0));
   if (!isOfAnother && entry.kind === pending.kind && isPlainlyAbout(sitting, entry.kind, batch)) return entry;
   return withoutSlots(entry, 'batch', 'variety', 'crop');
+}
+
+/** "2 of the 3 are rooted now": the only batch that has three, or three without roots, where the one asked about has not. */
+function ofSoMany({ ledger, text }: Sitting, entry: LoggedEntry, asked: string): Batch | null {
+  if (entry.kind !== 'check' || typeof entry.count !== 'number' || !/\bof the\b/i.test(text)) return null;
+  const { count } = entry;
+  const fitting = liveBatches(ledger).filter(
+    (batch) => alive(batch) === count || alive(batch) - batch.rooted === count,
+  );
+  const [only, another] = fitting;
+  return only && !another && only.label !== asked ? only : null;
+}
+
+/** Two of those that had none: beside those that had rooted before. */
+function withRootedBefore(entry: LoggedEntry, batch: Batch): LoggedEntry {
+  if (entry.kind !== 'check' || typeof entry.rooted !== 'number' || alive(batch) === entry.count)
+    return entry;
+  return { ...withoutSlots(entry, 'count'), rooted: batch.rooted + entry.rooted } as LoggedEntry;
 }
 
 /** Posts one entry, or asks what stands before it; answers its line, if any. */

@@ -28,6 +28,7 @@ const SHOWN =
 /** Whether what a clause tells was another's doing, or befell another's plants. */
 export function ofAnother(pieces: readonly Piece[], clause: Clause, before: readonly string[]): boolean {
   const kind = clause.hit?.rule.kind ?? '';
+  if (byOurHands(pieces, clause)) return false;
   if (
     /^(?:check|loss)$/.test(kind) &&
     (hadTheirs(pieces, clause) || namesTheirsOnly(pieces, clause) || hasSheHad(pieces, clause))
@@ -64,6 +65,20 @@ export function ofAnother(pieces: readonly Piece[], clause: Clause, before: read
   for (let at = clause.hit?.to ?? clause.from; at < clause.to; at++)
     if (THEIRS.test(wordAt(pieces, at))) return true;
   return false;
+}
+
+/** "The children took 24 cuttings", "our club potted them on": under the eyes of whoever keeps the ledger. */
+function byOurHands(pieces: readonly Piece[], { from, hit }: Clause): boolean {
+  if (!/^(?:strike|potOn|pinch|plantOut|tend|check)$/.test(hit?.rule.kind ?? '')) return false;
+  let at = (hit?.from ?? from) - 1;
+  while (ADVERB.test(wordAt(pieces, at)) && at > from) at--;
+  return (
+    /^(?:children|kids|pupils|class|club|students|volunteers|trainees|grandkids|grandchildren)$/.test(
+      wordAt(pieces, at),
+    ) &&
+    /^(?:the|our|my)$/.test(wordAt(pieces, at - 1)) &&
+    (at - 1 === from || pieces[at - 2]?.is === 'break')
+  );
 }
 
 /** "Ken bought a Salt Harrier": none of ours, where "for me" does not stand behind. */

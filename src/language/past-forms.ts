@@ -43,7 +43,9 @@ export function settlePastForms(row: readonly Piece[]): readonly Piece[] {
     if (to !== 'to' && !(to === 'up' && piece.verb.form === 'ing')) return piece;
     before--;
     while (ON_THE_WAY.test(wordAt(pieces, before)) && at - before < 7) before--;
-    if (!DID.test(wordAt(pieces, before))) return piece;
+    // "I'd to bin two": had to.
+    const hadTo = /^(?:i'd|we'd)$/.test(wordAt(pieces, before)) && before === at - 2;
+    if (!hadTo && !DID.test(wordAt(pieces, before))) return piece;
     // "Never got round to taking them".
     if (/^(?:never|not|nor)$/.test(wordAt(pieces, before - 1))) return piece;
     if (/^(?:going|supposed)$/.test(wordAt(pieces, before + 1))) return piece;

@@ -70,7 +70,9 @@ export function proposeReading(
   if (
     place === undefined &&
     !isThere &&
-    !/\b(?:temp|temperature|thermometer|min|max|minimum|maximum|bottom heat|heat mat)\b/.test(line)
+    !/\b(?:temp|temperature|thermometer|min|max|minimum|maximum|bottom heat|heat mat|(?:low|high)s? of)\b/.test(
+      line,
+    )
   )
     return undefined;
   // "Gave them a drink, nearly 35 in the greenhouse": how warm, is asked.

@@ -29,7 +29,12 @@ function taken(rule: Told, draft: Draft): Record<string, unknown> {
     case 'loss':
       return { cause: draft.cause ?? rule.cause };
     case 'check':
-      return { rooted: draft.quantity === undefined || rule.rooted === 'none' ? rule.rooted : undefined };
+      return {
+        rooted:
+          draft.quantity === undefined || (rule.rooted === 'none' && !draft.quantity.settles)
+            ? rule.rooted
+            : undefined,
+      };
     case 'potOn':
       return { potSize: draft.size, medium: draft.medium };
     case 'move':

@@ -58,6 +58,18 @@ export const countCases: readonly Case<CountSeen>[] = [
     goesOn: true,
   },
   {
+    name: 'no roots except on <count>',
+    phrasings: ['No roots yet except on two', 'None of the Salt Harrier rooted bar one'],
+    when: ({ draft, clause, count, pieces, at }) =>
+      clause.hit?.rule.kind === 'check' &&
+      (clause.hit.rule.rooted === 'none' || draft.quantity?.value === 0) &&
+      count.value !== undefined &&
+      isExcepted(pieces, /^(?:on|in|for)$/.test(wordAt(pieces, at - 1)) ? at - 1 : at),
+    does: ({ draft, count }) => {
+      draft.quantity = { value: numberOf(count), settles: true };
+    },
+  },
+  {
     name: 'all bar <count>',
     phrasings: [
       'Salt Harrier all rooted bar two',

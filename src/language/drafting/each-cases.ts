@@ -25,7 +25,36 @@ function vesselsAt(pieces: readonly Piece[], from: number): boolean {
     : piece?.is === 'word' && VESSELS.test(piece.text);
 }
 
+/** Of several people, who have so many each. */
+const SHARED_BY = /^(?:children|child|kids|pupils|students|class|club|grandkids|everyone|everybody)$/;
+const isSharedByPeople = (pieces: readonly Piece[], at: number): boolean =>
+  pieces.slice(0, at).some((_, n) => SHARED_BY.test(wordAt(pieces, n)));
+
 export const eachCases: readonly Case<CountSeen>[] = [
+  {
+    name: 'the children took <count>, <count> each',
+    phrasings: ['The children took 24 Salt Harrier cuttings, two each'],
+    when: ({ count, pieces, at, draft }) =>
+      count.value !== undefined &&
+      draft.quantity !== undefined &&
+      wordAt(pieces, at + 1) === 'each' &&
+      isSharedByPeople(pieces, at),
+    does: passOver,
+  },
+  {
+    name: 'each child potted one, <count> in all',
+    phrasings: ['Each child potted on one Salt Harrier, nine in all'],
+    when: ({ count, pieces, at, draft }) =>
+      count.value !== undefined &&
+      draft.quantity?.value === 1 &&
+      (wordAt(pieces, at + 1) === 'altogether' ||
+        (wordAt(pieces, at + 1) === 'in' && /^(?:all|total)$/.test(wordAt(pieces, at + 2))) ||
+        (wordAt(pieces, at + 1) === 'in' && pieces[at + 2]?.is === 'count')) &&
+      isSharedByPeople(pieces, at),
+    does: ({ draft, count }) => {
+      draft.quantity = count;
+    },
+  },
   {
     // Each in a pot of its own.
     name: '<plant> potted on, one each',

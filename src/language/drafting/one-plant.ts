@@ -41,7 +41,7 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     if (wordAt(pieces, before) === 'with' && wordAt(pieces, before + 2) === 'name') continue;
     if (
       NAMED.test(wordAt(pieces, before)) ||
-      /^(?:the|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too|call|that|which)$/.test(
+      /^(?:off|big|old|starts|slips|the|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too|call|that|which)$/.test(
         wordAt(pieces, before),
       )
     )

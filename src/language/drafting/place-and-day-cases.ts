@@ -7,6 +7,16 @@ import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
 
 export const placeCases: readonly Case<Seen<'place'>>[] = [
   {
+    // Where those are that were left out.
+    name: 'all except <count> in <place>',
+    phrasings: ['All the Salt Harrier went in the ground, except one that I am keeping on the porch'],
+    when: ({ pieces, at, draft, clause }) =>
+      draft.quantity?.allBut !== undefined &&
+      at >= (clause.hit?.to ?? at + 1) &&
+      keepsThem(pieces.slice(clause.hit?.to ?? at, at)),
+    does: passOver,
+  },
+  {
     // Whence they came, and not where they stand.
     name: "<count> <plant> from <giver>'s <place>",
     phrasings: [
@@ -236,3 +246,11 @@ function dealtWithBefore(pieces: readonly Piece[], to: number): boolean {
     /^(?:ones?|those|that|which|lot|batch|plants|cuttings)$/.test(wordAt(pieces, at - 2))
   );
 }
+
+/** "Except one I'm keeping in a pot", "bar two that are staying": what became of those left out. */
+const keepsThem = (pieces: readonly Piece[]): boolean =>
+  pieces.some(
+    (piece) =>
+      piece.is === 'word' &&
+      /^(?:keeping|kept|keep|staying|stayed|stays|leaving|left|that's|that|which|who)$/.test(piece.text),
+  );

@@ -123,6 +123,10 @@ const ASIDES: ReadonlySet<string> = new Set(wordsOf`
   nicely safely gently carefully happily proudly properly successfully literally basically
 `);
 
+/** Or the day of it: "are since yesterday in the bed". */
+const isAside = (pieces: readonly Piece[], at: number): boolean =>
+  ASIDES.has(wordAt(pieces, at)) || pieces[at]?.is === 'when';
+
 function matchAt(
   list: readonly Element[],
   pieces: readonly Piece[],
@@ -144,7 +148,7 @@ function matchAt(
       }
       return undefined;
     }
-    while (own.length > 0 && !fits(element, pieces[at]) && ASIDES.has(wordAt(pieces, at))) at++;
+    while (own.length > 0 && !fits(element, pieces[at]) && isAside(pieces, at)) at++;
     if (fits(element, pieces[at])) {
       own.push(at);
       at++;

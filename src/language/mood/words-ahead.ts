@@ -31,6 +31,8 @@ export const wordsAhead: readonly MoodCase[] = [
     phrasings: ["I'd pot on the Salt Harrier"],
     when: (seen) =>
       has(seen, /^(?:i'd|we'd|he'd|she'd|they'd)$/) &&
+      // "I'd to bin two": had to.
+      !hasPair(seen, /^(?:i'd|we'd)$/, /^to$/) &&
       (seen.form === 'base' || has(seen, /^(?:have|love|like|rather|better|be|end|get|see)$/)),
   },
   {

@@ -57,6 +57,13 @@ export function inPlantPosition(before: readonly Piece[]): boolean {
   }
   const piece = before[at];
   if (!piece) return of;
+  // "Six fuchsia cuttings off the Paper Moon": the plant that they came off; no "off Doreen".
+  const lead = before.slice(at + 1).map((_, n) => wordAt(before, at + 1 + n));
+  if (
+    isCrop(piece) &&
+    /^(?:cuttings? |slips |starts )?off (?:the|(?:the|my|our) (?:old|big))$/.test(lead.join(' '))
+  )
+    return true;
   if (piece.is === 'count' || piece.is === 'cutting' || piece.is === 'pots') return true;
   if (of && wordAt(before, before.length - 1) !== 'cuttings')
     return piece.is === 'word' && piece.verb !== undefined;

@@ -72,7 +72,7 @@ export function runAt({ pieces, tokens, at, before, isShouted }: NameSeen): Run 
       continue;
     }
     const token = tokens[piece.from];
-    if (!token || /^(?:i|i'm|i've|i'll|rip)$/.test(token.text) || PRODUCT.test(token.text)) break;
+    if (!token || /^(?:i|i'm|i've|i'll|i'd|rip)$/.test(token.text) || PRODUCT.test(token.text)) break;
     if (isMonthOfLot(pieces, at + length)) break;
     const isCapital = !isShouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
     // "Four parson bright fuchsias": a colour between a word nobody knows and the crop.

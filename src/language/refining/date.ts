@@ -30,7 +30,7 @@ export function tellDate({ kind, draft, future, slots, rule }: Proposal, entry: 
 }
 
 /** Rules for plants told by where they are: "<plant> in the ground". */
-const TELLS_STATE = /^<plant> (?:are |now |live )?in /;
+const TELLS_STATE = /^<plant> (?:are |now |live |went )?in /;
 
 /** A remark on how things are this year is dated to the day. */
 const isLong = ({ past }: When): boolean =>

@@ -23,10 +23,10 @@ export const broken: readonly Rule[] = [
   {
     name: '<count> <plant> ruined',
     kind: 'loss',
-    head: 'ruined|wrecked|squashed|smashed|trashed',
+    head: 'ruined|wrecked|squashed|smashed|trashed|flattened|crushed|trampled',
     shape: 'subject',
     when: (p, f, t) => precedes(p, f, 4, 'count') && endsAt(p, t),
-    phrasings: ['dropped the tray, five Salt Harrier ruined'],
+    phrasings: ['dropped the tray, five Salt Harrier ruined', 'four of the Salt Harrier got flattened'],
   },
   {
     name: 'killed <count> <plant>',

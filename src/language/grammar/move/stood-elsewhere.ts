@@ -1,7 +1,7 @@
 /** Plants told of where they stand now: "they live in the porch now", "everything that was in the hot press is on the sill". */
 import type { Piece } from '../../pieces.js';
 import { isReceiver } from '../other-people.js';
-import { groundAt } from '../plant-out/quarters.js';
+import { bedAt, groundAt } from '../plant-out/quarters.js';
 import { followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isWhole } from '../stand-ins.js';
 import { OUTSIDE, toPlace } from './to-place.js';
@@ -153,7 +153,11 @@ export const stoodElsewhere: readonly Rule[] = [
     when: (p, f) => p.slice(0, f).some((piece) => piece.is === 'plant' || isTold(piece)),
     phrasings: ['potted two Salt Harrier up, the others are on the windowsill now'],
     // "Pinched the Salt Harrier that are in the tunnel yesterday": which ones.
-    unless: (p, f, t) => /^(?:that|which)$/.test(wordAt(p, f - 1)) || groundAt(p, t - 2),
+    unless: (p, f, t) => /^(?:that|which)$/.test(wordAt(p, f - 1)) || groundAt(p, t - 2) || bedAt(p, t - 2),
+    mustNot: [
+      'the Salt Harrier are in the front border now',
+      'the Salt Harrier are in the far bed since Sunday',
+    ],
   },
   {
     name: '<plant> now in <place>',

@@ -7,13 +7,14 @@ export const tipsRemoved: readonly Rule[] = [
   {
     name: 'the growing points of <plant> removed',
     kind: 'pinch',
-    head: 'points|tips|tops|growing .. removed|pinched|nipped|snipped|off|out',
+    head: 'points|tips|tops|growing .. removed|pinched|nipped|snipped|cut|off|out',
     shape: 'subject',
     when: (p, f, t) =>
       (p.slice(f, t).some(({ is }) => is === 'plant') ||
         precedes(p, f, 5, 'plant') ||
         (p[t]?.is === 'break' && p[t + 1]?.is === 'plant') ||
         (/^(?:from|off|of|on)$/.test(wordAt(p, t)) && closeBehind(p, t, 'plant'))) &&
+      (wordAt(p, t - 1) !== 'cut' || /^(?:i|we|have|i've|we've|been)$/.test(wordAt(p, t - 2))) &&
       !p.some(
         (piece) =>
           piece.is === 'word' &&
@@ -24,6 +25,7 @@ export const tipsRemoved: readonly Rule[] = [
     phrasings: [
       'the growing points of eight Salt Harrier have been removed',
       'growing tips removed from the Salt Harrier',
+      'the tops of the Salt Harrier I have cut',
     ],
   },
   {

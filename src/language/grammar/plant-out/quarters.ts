@@ -35,3 +35,14 @@ export const groundAt = (pieces: readonly Piece[], at: number): boolean => {
   const piece = pieces[at];
   return wordAt(pieces, at) === 'ground' || (piece?.is === 'place' && /^(?:open )?ground$/.test(piece.place));
 };
+
+/** "In the far bed": for good; no sand bed, and none where pots stand. */
+export const bedAt = (pieces: readonly Piece[], at: number): boolean => {
+  const piece = pieces[at];
+  return (
+    piece?.is === 'place' &&
+    /(?<!\b(?:hot|sand|mist|prop|water|standing|nursery|holding|stock|propagating) )\b(?:bed|border|flowerbed|rockery)$/.test(
+      piece.place,
+    )
+  );
+};
