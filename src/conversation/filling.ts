@@ -18,7 +18,7 @@ const MOST_WORDS = 10;
 const LONGEST_NAME = 60;
 /** Words that no name of a plant begins or ends with: a new note, not the answer. */
 const NOTE =
-  /^(?:ok|okay|now|and|then|so|but|also|right|just|i|we|it|they|did|lost|took|gave)\b|\b(?:too|as well|now|today|yesterday)$/i;
+  /^(?:ok|okay|now|and|then|so|but|also|right|just|i|we|it|they|did|lost|took|gave|in|on|at|into|with|from|to|this)\b|\b(?:too|as well|now|today|yesterday)$/i;
 /** "Didn't get round to the Bobbin Lace": what was left undone, and no choice of a batch. */
 const NOT_DONE = /\b(?:did|do|have|has|was|were)(?:n['’]?t| not)\b|\b(?:forgot|never got)\b/i;
 /** "Jayden dropped one. It's snapped": told, and no name. */

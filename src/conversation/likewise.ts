@@ -1,7 +1,7 @@
 /** "And the Marble Wren too", "another six", "and 9 Soft Anchor, same place": the last note again, of another plant or number. */
 import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
 import { named } from '../ledger/reach.js';
-import { onlyOfLastNote } from './last-note.js';
+import { ofLastNote, onlyOfLastNote } from './last-note.js';
 import type { ReadEntry, ReadNote } from '../language/note.js';
 import { isLogged, takeNote } from './noting.js';
 import { readIn } from './reading.js';
@@ -116,8 +116,14 @@ const SAME_AGAIN = /^(?:the )?same again\b/i;
 const SAME_PLACE =
   /\bsame (?:place|spot|bench|shelf|mat|tray|propagator|frame|cold frame|greenhouse|tunnel|window ?sill|sill|table|rack|room|house)\b/i;
 
-/** The last note's only entry, ready to be said again. */
+/** The last note's only entry, or its last where all were of one kind and one is said to have been forgotten, ready to be said again. */
 function lastEntry(sitting: Sitting, words: string): LoggedEntry | null {
+  if (/\bforgot\b/i.test(words)) {
+    const told = ofLastNote(sitting, LEANS_MS).map(({ entry }) => entry);
+    const last = told.at(-1);
+    const alike = last !== undefined && told.every(({ kind }) => kind === last.kind);
+    if (alike && isLogged(last)) return withoutSlots(last, 'label');
+  }
   const goesOn = /\banother\b/i.test(words) ? onlyOfLastNote(sitting, GOES_ON_MS) : null;
   const last = goesOn?.entry.kind === 'loss' ? goesOn : onlyOfLastNote(sitting, LEANS_MS);
   return last && isLogged(last.entry) ? withoutSlots(last.entry, 'label') : null;

@@ -230,7 +230,9 @@ function row(tokens: readonly Token[], owner: readonly (Piece | undefined)[]): r
     else {
       // A watering can waters nothing by itself.
       const isCan = token.text === 'watering' && /^cans?$/.test(tokens[at]?.text ?? '');
-      const verb = isCan ? undefined : verbSense(token.text);
+      // Two left over are spare; nobody left them.
+      const isSpare = token.text === 'left' && tokens[at]?.text === 'over';
+      const verb = isCan || isSpare ? undefined : verbSense(token.text);
       pieces.push({ is: 'word', text: token.text, ...(verb ? { verb } : {}), ...run });
     }
   }

@@ -157,6 +157,27 @@ export const potOnRules: readonly Rule[] = [
     phrasings: ['moved Salt Harrier into 9cm pots', 'moved up Salt Harrier to 9cm'],
   },
   {
+    // The last pots of a season, in which they flower.
+    name: 'moved <plant> into finals',
+    kind: 'potOn',
+    head: `${INTO_POTS}|${KNOCKED_INTO_POTS} .. into|to their|its|the? finals|final? pots?`,
+    shape: 'object',
+    when: (p, f, t) => p.slice(f, t).some((piece) => piece.is === 'word' && /^finals?$/.test(piece.text)),
+    unless: aboutCuttings,
+    phrasings: ['moved into finals: 8 Salt Harrier', 'moved the Salt Harrier into their final pots'],
+  },
+  {
+    name: '<plant> into finals',
+    kind: 'potOn',
+    head: 'into|in their|its? finals|final pots?',
+    shape: 'subject',
+    when: (p, f, t) =>
+      precedes(p, f, 3, 'plant') &&
+      p.slice(f, t).some((piece) => piece.is === 'word' && /^finals?$/.test(piece.text)),
+    phrasings: ['Salt Harrier into finals', 'Salt Harrier into their final pots'],
+    mustNot: ['Salt Harrier into the county finals'],
+  },
+  {
     name: 'moved <plant> into their own pots',
     kind: 'potOn',
     head: `${INTO_POTS} .. into|to|in|up ${THEIR_OWN} .. pots|pot|size|ones|<size>`,

@@ -23,6 +23,13 @@ const withoutLooks = (pieces: readonly Piece[]): readonly Piece[] =>
 
 const TOWARDS = /^(?:to|on|for)$/;
 
+/** "2 Salt Harrier left over, …": what there was too much of. */
+const isOfSpares = (pieces: readonly Piece[], from: number): boolean =>
+  pieces.slice(0, from).some(({ is }) => is === 'plant') &&
+  pieces
+    .slice(0, from)
+    .some((piece) => piece.is === 'word' && /^(?:spare|surplus|over|extra|leftover)$/.test(piece.text));
+
 export const given: readonly Rule[] = [
   {
     name: 'gave <count> <plant> to <recipient>',
@@ -32,7 +39,12 @@ export const given: readonly Rule[] = [
     how: 'given',
     when: (p, f, t) =>
       follows(p, t, 'plant', 'count') ||
-      (precedes(p, f, 6, 'plant', 'count') && followsWord(p, t, /^(?:to|away)$/)),
+      (precedes(p, f, 6, 'plant', 'count') && followsWord(p, t, /^(?:to|away)$/)) ||
+      (wordAt(p, t) === 'them' && isOfSpares(p, f)),
+    phrasings: [
+      '2 Salt Harrier left over, gave them to the chapel',
+      'five Salt Harrier surplus, gave them to Jean',
+    ],
     unless: (p, f, t) =>
       /^(?:up|in)$/.test(wordAt(p, t)) ||
       // "Given six cuttings of Salt Harrier by Doreen": come in.
