@@ -11,7 +11,13 @@ export function actHits(rules: readonly Rule[], row: readonly Piece[]): readonly
       .filter((hit, n, all) => hit.rule.kind !== all[n - 1]?.rule.kind || !isRelative(row, hit.from))
       // "The three that had snapped went in the bin": which, before what befell them.
       .filter((hit, n, all) => all[n + 1]?.rule.kind !== hit.rule.kind || !isRelative(row, hit.from))
-      .filter((hit, n, all) => !(all[n - 1]?.rule.kind === 'loss' && isWithoutRoots(row, hit)))
+      .filter(
+        (hit, n, all) =>
+          !(
+            isWithoutRoots(row, hit) &&
+            (all[n - 1]?.rule.kind === 'loss' || (n > 0 && isLeftOut(row, hit.from - 2)))
+          ),
+      )
       .filter((hit, n, all) => !isSameFate(row, all[n - 1], hit))
       .filter((hit, n) => n === 0 || !isWhichWeTook(row, hit.from))
       .filter((hit) => !isWhichOnes(row, hit))
@@ -101,6 +107,10 @@ const isSameFate = (row: readonly Piece[], before: Hit | undefined, { rule, from
 const isThatRooted = (row: readonly Piece[], { from, to }: Hit): boolean =>
   /^(?:that|which)$/.test(wordAt(row, /^(?:have|had)$/.test(wordAt(row, from - 1)) ? from - 2 : from - 1)) &&
   /^(?:have|has|are|were|was|is|got|went)$/.test(wordAt(row, to));
+
+/** "All potted, bar the three with no roots": which were not. */
+const isLeftOut = (row: readonly Piece[], at: number): boolean =>
+  row[at]?.is === 'count' && excepts(row, /^(?:the|those)$/.test(wordAt(row, at - 1)) ? at - 2 : at - 1);
 
 /** "Dumped the 18 with no roots": which were dumped, no look at the others. */
 function isWithoutRoots(row: readonly Piece[], { rule, from }: Hit): boolean {

@@ -1,7 +1,8 @@
 /** What plants are called that came to little: "the one runt", "two stragglers". */
 import { whole } from './phrases.js';
 
-const ONE = 'dud|weakling|straggler|runt|laggard|goner|casualty|sulker|titch|tiddler|failure|reject|no-hoper';
+const ONE =
+  'dud|weakling|straggler|runt|laggard|goner|casualty|sulker|titch|tiddler|failure|blank|reject|no-hoper';
 
 /** One of them. */
 export const DUD = whole`${ONE}`;

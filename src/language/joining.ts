@@ -65,6 +65,8 @@ function carryCount(before: Proposal, next: Proposal): Proposal {
     quantity?.value === undefined ||
     quantity.more ||
     before.kind === 'loss' ||
+    // What was given away is no longer there to be planted.
+    (before.kind === 'dispatch' && next.kind !== 'dispatch') ||
     !(
       isOnePlant(plantToldOf(before), plantToldOf(next)) ||
       (plantToldOf(before) ?? plantToldOf(next)) === undefined

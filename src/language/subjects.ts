@@ -138,7 +138,9 @@ function isPassive(pieces: readonly Piece[], start: number, hit: Hit): boolean {
   if (!plantAfter && plantToldOf(pieces, start, at) !== undefined) return true;
   if (!plantAfter && isBesideToldOf(pieces, hit.from)) return true;
   // Telegraphic: "5 Copper Lantern potted on", "FU22 misted".
-  const direct = pieces[hit.from - 1];
+  // "Salt Harrier just watered".
+  const direct =
+    pieces[/^(?:just|now|also|already|finally|only)$/.test(wordAt(pieces, hit.from - 1)) ? at : hit.from - 1];
   const subject =
     direct?.is === 'plant' ||
     (/^(?:those|these|them)$/.test(wordAt(pieces, hit.from - 1)) &&

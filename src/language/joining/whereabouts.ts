@@ -49,7 +49,7 @@ export function joinMove(before: Proposal, next: Proposal): Proposal | undefined
   if (
     before.kind === 'move' &&
     next.kind === 'stock' &&
-    before.slots['place'] === undefined &&
+    (before.slots['place'] === undefined || before.slots['place'] === 'indoors') &&
     (next.draft.plant === undefined || before.draft.plant === undefined)
   )
     return {

@@ -68,6 +68,9 @@ export function inPlantPosition(before: readonly Piece[]): boolean {
   if (of && wordAt(before, before.length - 1) !== 'cuttings')
     return piece.is === 'word' && piece.verb !== undefined;
   if (piece.is !== 'word' || !piece.verb) return false;
+  // "Received from Hexley": by whom.
+  if (/^(?:from|off)$/.test(wordAt(before, at + 1)) && /^(?:receive|buy|sell)$/.test(piece.verb.lemma))
+    return false;
   return (
     /^(?:take|strike|insert|propagate|lose|sell|receive|buy|pinch|pot|plant|bin|check)$/.test(
       piece.verb.lemma,

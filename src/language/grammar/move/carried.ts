@@ -181,18 +181,21 @@ export const carried: readonly Rule[] = [
     head: 'bring~past|fetch~past .. back? in|inside|indoors',
     shape: 'object',
     when: (p, f, t) =>
-      p
+      (p
         .slice(f, t)
         .some(
           (piece) =>
             piece.is === 'plant' || piece.is === 'count' || (piece.is === 'word' && THEM.test(piece.text)),
-        ) &&
+        ) ||
+        // "The Salt Harrier were brought in off the cold frame".
+        (/^(?:was|were|been|got|all)$/.test(wordAt(p, f - 1)) && precedes(p, f, 5, 'plant'))) &&
       (p[t] === undefined ||
         p[t]?.is === 'break' ||
         p[t]?.is === 'when' ||
-        /^(?:for|because|as|before|and)$/.test(wordAt(p, t))),
+        /^(?:for|because|as|before|and|off|from)$/.test(wordAt(p, t))),
     phrasings: [
       'brought the Salt Harrier back in, frost tonight',
+      'the Salt Harrier were brought in off the cold frame',
       'brought them back in for the night',
       'brought the Salt Harrier in last night',
     ],

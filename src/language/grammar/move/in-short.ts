@@ -2,7 +2,7 @@
 import { groundAt } from '../plant-out/quarters.js';
 import { TIP } from '../loss/tip.js';
 import { anyStock } from '../stock/kinds-of-plant.js';
-import { closeBehind, type Rule } from '../rule.js';
+import { closeBehind, endsAt, type Rule, wordAt } from '../rule.js';
 
 /** Not where plants are thrown away, planted or sold. */
 const isOnBench = (place: string): boolean =>
@@ -62,6 +62,33 @@ export const movedInShort: readonly Rule[] = [
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
     phrasings: ['Salt Harrier back in the propagator again', 'Salt Harrier tubers all back in the garage'],
     mustNot: ['are the Salt Harrier back in the propagator?'],
+  },
+  {
+    name: '…, other <count> on <place>',
+    kind: 'move',
+    head: '<count> in|on|onto|under the|my? <place>',
+    shape: 'object',
+    when: (p, f, t) => {
+      const others = p[f];
+      const before = /^(?:the|my)$/.test(wordAt(p, f - 1)) ? f - 2 : f - 1;
+      return (
+        others?.is === 'count' &&
+        others.quantity.besides === true &&
+        p[before]?.is === 'break' &&
+        endsAt(p, t) &&
+        p.slice(0, f).some(({ is }) => is === 'plant') &&
+        p
+          .slice(0, f)
+          .every(
+            (piece) =>
+              piece.is !== 'word' ||
+              piece.verb?.form !== 'past' ||
+              /^(?:pot|repot|break|lose|bin|sell|give|be)$/.test(piece.verb.lemma),
+          )
+      );
+    },
+    phrasings: ['repotted the Salt Harrier, broke one, other five on the windowsill'],
+    mustNot: ['planted two Salt Harrier by the pond, other five on the windowsill'],
   },
   {
     name: '<rest> back in <place>',

@@ -13,16 +13,18 @@ export const putBy: readonly Rule[] = [
   {
     name: 'stored <plant> in <place>',
     kind: 'move',
-    head: 'stored|stashed|overwintered|packed|bedded|stowed up|away|down?',
+    head: 'hung|stored|stashed|overwintered|packed|bedded|stowed up|away|down?',
     shape: 'object',
     when: (p, f, t) =>
       p.some(({ is }) => is === 'plant') &&
-      (/^(?:stored|overwintered)$/.test(wordAt(p, f)) || (anyStock(p) && isPutBy(p))) &&
+      (/^(?:stored|overwintered)$/.test(wordAt(p, f)) ||
+        (anyStock(p) && (wordAt(p, f) === 'hung' || isPutBy(p)))) &&
       intoPlace(p, t),
     unless: (p, f, t) => /^(?:is|are|be|being|i've|we've)$/.test(wordAt(p, f - 1)) || garden(p, f, t),
     phrasings: [
       'stored the Salt Harrier tubers in the garage',
       'packed 6 Salt Harrier tubers in sand in the garage',
+      'Salt Harrier tubers up out of the ground and hung in the garage',
       'Salt Harrier tubers dug up, cleaned off and stored in the garage',
       'bedded the Salt Harrier tubers down in dry sand in the garage',
     ],

@@ -4,7 +4,7 @@ import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js
 import { isOneComeBy, isSome } from './come-by.js';
 import { asCuttings, ofStock, ofYoung, YOUNG } from './kinds-of-plant.js';
 
-const MARKETS = /^(?:sale|market|nursery|fair|auction|stall|shop|swap)$/;
+const MARKETS = /^(?:raffle|tombola|sale|market|nursery|fair|auction|stall|shop|swap)$/;
 const LUCKY =
   'score~past|bag~past|blag~past|snaffle~past|win~past|inherit~past|get~past|pick~past|nab~past|grab~past';
 const BUYING = `${LUCKY}|nick~past|buy~past|purchase~past|collect~past|acquire~past up?`;
@@ -59,7 +59,7 @@ export const bought: readonly Rule[] = [
   {
     name: 'picked up <plant> at the sale',
     kind: 'stock',
-    head: 'pick~past|grab~past|snaffle~past|nab~past|bag~past|get~past up?',
+    head: 'pick~past|grab~past|snaffle~past|nab~past|bag~past|get~past|win~past up?',
     shape: 'object',
     when: (p, f, t) =>
       (t > f + 1 || !/^pick/.test(wordAt(p, f))) &&

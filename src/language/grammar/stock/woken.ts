@@ -13,6 +13,19 @@ function isWoken(pieces: readonly Piece[], from: number, to: number): boolean {
   return pieces[at]?.is === 'plant';
 }
 
+/** A tuber told of before, or that it slept; and nothing that was taken off it. */
+const restedBefore = (pieces: readonly Piece[], from: number): boolean => {
+  const before = pieces.slice(0, from);
+  return (
+    before.some((piece) => piece.is === 'word' && /^(?:tubers?|hibernation|dormancy)$/.test(piece.text)) &&
+    !before.some(
+      (piece) =>
+        piece.is === 'cutting' ||
+        (piece.is === 'word' && /^(?:cuttings?|basals|shoots|slips|off|rooted)$/.test(piece.text)),
+    )
+  );
+};
+
 /** "Divided the Salt Harrier and …": plants that were parted at the root, and no pot of cuttings. */
 const dividedBefore = (pieces: readonly Piece[], from: number): boolean =>
   pieces
@@ -38,6 +51,8 @@ export const woken: readonly Rule[] = [
       ofStock(p, t) ||
       // "Divided the crown and potted up three bits".
       dividedBefore(p, f) ||
+      // "Found a tuber I'd missed, potted it".
+      restedBefore(p, f) ||
       p
         .slice(0, f)
         .some(

@@ -2,13 +2,19 @@
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { among, bare, didThe, roundDone, turnedOff, verb, WANTING } from './telling.js';
 
+const BUGS =
+  /^(?:mealy-?bugs?|aphids?|greenfly|blackfly|whitefly|thrips|mites?|scale|sciarids?|caterpillars?|mildew|blackspot|rust)$/;
+
 export const misted: readonly Rule[] = [
   verb(
     'mist spray spritz fog',
     'mist',
     'misted <plant>',
-    (p, _f, t) =>
+    (p, f, t) =>
       wordAt(p, t) === 'up' ||
+      // "Lost one to mealybugs so sprayed the rest": against those.
+      (wordAt(p, f) === 'sprayed' &&
+        p.slice(0, f).some((piece) => piece.is === 'word' && BUGS.test(piece.text))) ||
       followsWord(p, t, /^(?:aphids|greenfly|whitefly|weeds|path|against|soap|neem|insecticide|fungicide)$/),
   ),
   {
