@@ -4,7 +4,7 @@ import type { Piece } from './pieces.js';
 
 /** Words that may stand around the plant and its number and change nothing. */
 const AROUND =
-  /^(?:the|my|our|and|but|are|is|have|has|had|got|at|on|like|still|only|just|now|so|far|of|about|idk|away|yet|them|em|those|these)$/;
+  /^(?:the|my|our|and|but|are|is|have|has|had|got|at|on|like|still|only|just|now|so|far|of|about|idk|away|yet|as|same|likewise|ditto|for|with|them|em|those|these)$/;
 
 const NOTHING = /^(?:nothing|nowt|nada|zilch|nil|nope|zip)$/;
 

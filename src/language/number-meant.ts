@@ -17,7 +17,9 @@ export function countedBy(
   const { quantity } = draft;
   const rule = clause.hit?.rule;
   // "Checked everything": looked at, which says nothing of roots.
-  const looked = rule?.sense === 'look' && (quantity?.whole !== undefined || quantity?.weak === true);
+  const looked =
+    rule?.sense === 'look' &&
+    (quantity?.whole !== undefined || quantity?.weak === true || isSample(pieces, clause));
   // "Her big old Soot Angel, pot and all": no number of plants.
   const whole = rule?.kind === 'stock' && quantity?.whole === 'all';
   if (looked || whole) return withoutQuantity(draft);
@@ -35,6 +37,21 @@ export function countedBy(
     return { ...draft, quantity: unrooted };
   if (rule?.sense === 'left' && quantity) return { ...draft, quantity: othersOf(quantity) };
   return rule?.count ? { ...draft, quantity: { whole: rule.count } } : draft;
+}
+
+/** "Checked six of the Salt Harrier", and no more: how many were looked at. */
+function isSample(pieces: readonly Piece[], { hit, to }: Clause): boolean {
+  const count = hit && pieces[hit.to];
+  if (!hit || count?.is !== 'count' || count.quantity.outOf !== undefined || count.quantity.more)
+    return false;
+  return pieces
+    .slice(hit.to + 1, to)
+    .every(
+      (piece) =>
+        /^(?:plant|when|place)$/.test(piece.is) ||
+        (piece.is === 'word' &&
+          /^(?:of|the|my|our|them|those|these|cuttings?|plants|in|on|at|again)$/.test(piece.text)),
+    );
 }
 
 /** "Five of nine survived", "half are left": how many did not; of how many, the ledger knows where nobody has said. */

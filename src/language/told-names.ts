@@ -60,8 +60,8 @@ export function namedNames(
       (textAt(tokens, at) === 'of' && textAt(tokens, at - 1) === 'name' && textAt(tokens, at - 3) === 'by') ||
       // "With the name Wolkenherd", but "with the name rubbed off".
       (textAt(tokens, at) === 'name' &&
-        textAt(tokens, at - 1) === 'the' &&
-        textAt(tokens, at - 2) === 'with' &&
+        ((textAt(tokens, at - 1) === 'the' && textAt(tokens, at - 2) === 'with') ||
+          textAt(tokens, at - 1) === 'with') &&
         tokens[at + 1]?.capital === true);
     // "Two crowns, Ragged Sunday by name".
     if (textAt(tokens, at) === 'name' && textAt(tokens, at - 1) === 'by' && textAt(tokens, at + 1) !== 'of') {

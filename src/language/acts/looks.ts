@@ -61,16 +61,19 @@ function isWhyLost(pieces: readonly Piece[], { from, hit }: Clause, before: Prop
   );
 }
 
+const DEEDS = /^(?:loss|strike|potOn|pinch|plantOut)$/;
+
 /** "Checked the Salt Harrier, three rooted, Tallow Bell five", "Salt Harrier 2 dead, Tallow Bell all of them": the same of another plant. */
 export function tellElided(telling: Telling, act: Act): void {
   const { pieces, proposals } = telling;
-  const { kind, shape } = act.hit.rule;
-  const isLoss = kind === 'loss' && shape === 'subject' && proposals.every((one) => one.kind === 'loss');
-  const before = proposals.findLast((one) => one.kind === (isLoss ? 'loss' : 'check'));
+  const { kind } = act.hit.rule;
+  // "Twenty Salt Harrier stuck, Tallow Bell fifteen".
+  const isDeed = DEEDS.test(kind) && act.clause.subjectFirst && proposals.every((one) => one.kind === kind);
+  const before = proposals.findLast((one) => one.kind === (isDeed ? kind : 'check'));
   if (!before) return;
   const { when } = before.draft;
   for (const found of plantsWithNumber(pieces, act.clause.to, endOf(telling, act))) {
-    if (isLoss && (found.quantity?.value === 0 || found.quantity?.outOf !== undefined)) continue;
+    if (isDeed && (found.quantity?.value === 0 || found.quantity?.outOf !== undefined)) continue;
     const draft = { ...found, ...(when ? { when } : {}) };
     proposals.push({ kind: before.kind, draft, slots: {}, rule: '<plant> <count>, behind the like' });
     telling.plantNamed = found.plant;

@@ -57,7 +57,7 @@ function isOffPlant(pieces: readonly Piece[], from: number): boolean {
 const isRest = (piece: Piece | undefined): boolean =>
   piece?.is === 'count' && piece.quantity.whole === 'rest';
 
-/** "Six of the Tallow Bell left over": so many of a plant, and no deed. */
+/** "Six of the Tallow Bell left over", "8 Tallow Bell fine": so many of a plant, and no deed. */
 function isLeft(pieces: readonly Piece[], from: number): boolean {
   if (pieces[from]?.is !== 'count') return false;
   let at = from + 1;
@@ -66,10 +66,13 @@ function isLeft(pieces: readonly Piece[], from: number): boolean {
   const state = wordAt(pieces, at + 1) === 'still' ? at + 2 : at + 1;
   const next = pieces[state + 1];
   return (
-    (/^(?:left|remain|over|spare)$/.test(wordAt(pieces, state)) || isRest(pieces[state])) &&
+    (/^(?:left|remain|over|spare|fine|ok|okay|alive|unharmed|untouched|unscathed|unaffected|safe|healthy)$/.test(
+      wordAt(pieces, state),
+    ) ||
+      isRest(pieces[state])) &&
     (next === undefined ||
       next.is === 'break' ||
-      /^(?:over|now|still|yet|to)$/.test(wordAt(pieces, state + 1)))
+      /^(?:over|now|still|yet|to|where|so|though|and|but)$/.test(wordAt(pieces, state + 1)))
   );
 }
 

@@ -38,7 +38,8 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     // "A rosemary Gwen calls Harbour Gossip", "a salvia known as Harbour Gossip".
     if (/^(?:calls|call)$/.test(wordAt(pieces, before + 1)) || isKnownAs(pieces, before)) continue;
     // "Lavender with the name Wolkenherd".
-    if (wordAt(pieces, before) === 'with' && wordAt(pieces, before + 2) === 'name') continue;
+    if (wordAt(pieces, before) === 'with' && [1, 2].some((n) => wordAt(pieces, before + n) === 'name'))
+      continue;
     if (
       NAMED.test(wordAt(pieces, before)) ||
       /^(?:off|big|old|starts|slips|the|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too|call|that|which)$/.test(

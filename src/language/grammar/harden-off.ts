@@ -165,9 +165,20 @@ export const hardenOffRules: readonly Rule[] = [
     phrasings: ['accustomed the Salt Harrier to the open today'],
   },
   {
+    name: '<plant> getting a few hours outside each day',
+    kind: 'hardenOff',
+    head: 'hours|hrs|hour .. outside|outdoors|out each|every|a|per day|morning|afternoon',
+    shape: 'subject',
+    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant') && f < 10,
+    unless: (p, f) =>
+      p.slice(0, f).some((_, at) => /^(?:need|needs|want|wants|should|could|will)$/.test(wordAt(p, at))),
+    phrasings: ['the Salt Harrier are getting a few hours of air outside each day now'],
+    mustNot: ['the Salt Harrier need two hours outside each day'],
+  },
+  {
     name: 'easing <plant> into life outside',
     kind: 'hardenOff',
-    head: 'easing|eased|introducing|introduced|breaking .. outside|outdoors|outdoor|open|fresh|elements',
+    head: 'easing|eased|introducing|introduced|breaking .. outside|outdoors|outdoor|open|fresh|elements|weather',
     shape: 'object',
     when: (p, f, t) =>
       p.slice(f, t).some(({ is }) => is === 'plant') || /^(?:them|these|those)$/.test(wordAt(p, f + 1)),
@@ -181,7 +192,13 @@ export const hardenOffRules: readonly Rule[] = [
       'must begin easing the Salt Harrier into life outside',
     ],
     unless: (p, f, t) =>
-      p.slice(f, t).some((_, n) => /^(?:lid|pots?|trays?|out|off)$/.test(wordAt(p, f + n))),
+      p
+        .slice(f, t)
+        .some(
+          (_, n) =>
+            /^(?:lid|pots?|trays?|off)$/.test(wordAt(p, f + n)) ||
+            (wordAt(p, f + n) === 'out' && wordAt(p, f + n + 1) === 'of'),
+        ),
   },
   {
     name: 'out to harden',

@@ -53,7 +53,7 @@ export const inTheBed: readonly Rule[] = [
   {
     name: 'put in <count> <plant> along <place>',
     kind: 'plantOut',
-    head: 'put~|pop~past|stick~past|bung~past|whack~past|shove~past|plonk~past in .. along|beside|alongside|behind',
+    head: 'put~|pop~past|stick~past|bung~past|whack~past|shove~past|plonk~past in|out .. along|beside|alongside|behind',
     shape: 'object',
     when: (p, f, t) =>
       p.slice(f, t).some(({ is }) => is === 'plant') &&
