@@ -1,4 +1,5 @@
 /** "Ah no, that was the Salt Harrier", "no, the other one": of an entry that still waits for its number. */
+import { withWholeNames } from '../language/whole-names.js';
 import type { ReadNote } from '../language/note.js';
 import { batchLabelled } from '../ledger/ledger.js';
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
@@ -8,6 +9,7 @@ import { doubtsFirst, LONGEST, withoutDoubts } from './correcting/doubts.js';
 import { slotIn } from './correcting/few-words.js';
 import { otherThan } from './correcting/swapping.js';
 import { isOther } from './plants-named.js';
+import { noteOf } from './reading.js';
 import type { Sitting } from './sitting.js';
 import { withoutSlots } from './slots.js';
 import type { SlotAsk } from './talk.js';
@@ -59,7 +61,7 @@ function otherBatch(sitting: Sitting, { batch }: Plant, text: string): Plant | n
 
 /** "Sorry, Salt Harrier". */
 function plantAlone(sitting: Sitting, text: string): Plant | null {
-  const words = text.trim().replace(/[.!]$/, '');
+  const words = withWholeNames(noteOf(sitting, text)).trim().replace(/[.!]$/, '');
   // "Slate Widow even": better said so.
   const even = / (?:even|rather)$/i.test(words)
     ? slotIn(sitting, words.replace(/,? (?:even|rather)$/i, ''))

@@ -7,11 +7,11 @@ import { amend } from './amending.js';
 import { answerQuestion } from './questions.js';
 import { notANote, notUnderstood, nothingWaits } from '../words/answers.js';
 import { type Context, isBare, pendingOf } from './answering.js';
-import { heartsOf } from './correcting/at-heart.js';
 import { putsRight } from './correcting/beside-a-note.js';
 import { hasSecondThoughts, kindTold } from './correcting/few-words.js';
 import { follow } from './instructing.js';
 import { leansOnLast } from './leaning.js';
+import { rightInPart } from './right-in-part.js';
 import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './offering.js';
 import { readIn } from './reading.js';
@@ -130,7 +130,7 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
   if (read.entries.length === 0) {
     if (!sitting.talk.welcomed && greets(text)) return void start(sitting);
     const batch = batchLabelled(sitting.ledger, text.trim().replace(/[?!.]$/, ''));
-    if (!batch && !context.forgotten && rightAtHeart(sitting, text, context, false)) return;
+    if (!batch && !context.forgotten && rightInPart(sitting, text, context, false, act)) return;
     if (batch) return void answerQuestion(sitting, { kind: 'question', topic: 'status', batch: batch.label });
     const nothing = context.forgotten ? nothingWaits : notANote;
     sitting.reply.text.push(
@@ -139,7 +139,7 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     return;
   }
   const isRemark = read.entries.every(({ entry }) => entry.kind === 'remark');
-  if (isRemark && !context.forgotten && rightAtHeart(sitting, text, context, true)) return;
+  if (isRemark && !context.forgotten && rightInPart(sitting, text, context, true, act)) return;
   if (!context.explicit && tellsAgain(sitting, text, unprompted(sitting, text, read, context))) return;
   // "Undo. Lost 3 Moss Cardinal", "it was four I gave. Lost 2": what is taken back or put right stood before.
   let undone = 0;
@@ -155,34 +155,6 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
   actOnEach(noted < 0 ? [] : read.entries.slice(0, noted).filter(({ entry }) => isOfBefore(entry)));
   takeNote(sitting, read, sitting.origin, context.explicit ? undefined : pendingOf(context));
   actOnEach(read.entries.filter(({ entry }, at) => noted < 0 || at > noted || !isOfBefore(entry)));
-}
-
-/** So long after a note it is put right in words that name no plant. */
-const HEART_MS = 24 * 3_600_000;
-
-/** "No, I'm wrong, Tuesday, it was bin day": put right by one of its parts, where the whole says nothing. */
-function rightAtHeart(sitting: Sitting, text: string, context: Context, isRemark: boolean): boolean {
-  const last = sitting.ledger.standing.at(-1)?.journal;
-  if (last === undefined) return false;
-  const { parts, doubted } = heartsOf(text);
-  if (isRemark && !doubted) return false;
-  for (const heart of parts) {
-    const read = readIn(sitting, heart);
-    const isRight = read.entries.every(
-      ({ entry }) => entry.kind === 'amend' || (doubted && entry.kind === 'remark'),
-    );
-    if (read.instruction || !isRight) continue;
-    if (putsRight(sitting, heart, read, context)?.rest === '') return true;
-    const isNamed = read.entries.some(({ entry }) => named(entry as Plant));
-    if (!isNamed && sitting.origin.at - last.postedAt > HEART_MS) continue;
-    if (context.ask && replyToAsk(sitting, context.ask, heart, read)) return true;
-    if (leansOnLast(sitting, heart, read, context)) return true;
-    if (read.entries.some(({ entry }) => entry.kind === 'amend')) {
-      for (const { entry } of read.entries) actOn(sitting, entry, heart, context);
-      return true;
-    }
-  }
-  return false;
 }
 
 /** A value alone, with nothing that tells of which entry. */

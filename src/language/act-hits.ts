@@ -19,7 +19,7 @@ export function actHits(rules: readonly Rule[], row: readonly Piece[]): readonly
           ),
       )
       .filter((hit, n, all) => !isSameFate(row, all[n - 1], hit))
-      .filter((hit, n) => n === 0 || !isWhichWeTook(row, hit.from))
+      .filter((hit, n) => n === 0 || !isWhichWeTook(row, hit))
       .filter((hit) => !isWhichOnes(row, hit))
       .filter((hit, n, all) => !(hit.rule.kind === 'check' && all[n + 1] && isThatRooted(row, hit)))
       .filter((hit, n, all) => !isForHardening(row, hit, all[n + 1]))
@@ -38,13 +38,14 @@ function isForHardening(row: readonly Piece[], hit: Hit, next: Hit | undefined):
   return plants > 1 && purpose && !between.some(({ is }) => is === 'break');
 }
 
-/** "Planted out the ones I took last August": which, behind another act. */
-function isWhichWeTook(row: readonly Piece[], from: number): boolean {
-  return (
-    wordAt(row, from) === 'took' &&
-    /^(?:i|we)$/.test(wordAt(row, from - 1)) &&
-    (row[from - 2]?.is === 'plant' || /^(?:ones|lot|batch|cuttings)$/.test(wordAt(row, from - 2)))
-  );
+/** "Planted out the ones I took last August", "moved the Salt Harrier I potted on to the frame": which, behind another act. */
+function isWhichWeTook(row: readonly Piece[], { from, to, rule }: Hit): boolean {
+  const named = row[from - 2]?.is === 'plant' || /^(?:ones|lot|batch|cuttings)$/.test(wordAt(row, from - 2));
+  if (!named || !/^(?:i|we)$/.test(wordAt(row, from - 1))) return false;
+  if (wordAt(row, from) === 'took') return true;
+  // "Watered the Salt Harrier I potted on six Tallow Bell" runs two deeds together.
+  const behind = row.slice(to, to + 3).some(({ is }) => is === 'plant' || is === 'count');
+  return rule.shape === 'object' && /^(?:the|those|my)$/.test(wordAt(row, from - 3)) && !behind;
 }
 
 /** "The six Salt Harrier I potted on are doing well", "of the twenty I potted on, three wilted": which. */

@@ -111,7 +111,8 @@ const OPENS = /^(?:right|right then|ok|okay|well|so|now|oh|ah)$/;
 function namesAnother(pieces: readonly Piece[], { context }: Note): boolean {
   const asked = context?.batches?.find(({ label }) => label === context.pending?.batch);
   const [first] = plantsIn(pieces);
-  if (!first || !asked) return false;
+  // Several wait: what is named is told of, and the word before it answers none.
+  if (!first || !asked) return first !== undefined && context?.pending !== undefined;
   const { variety, crop, batch } = first.plant;
   if (batch !== undefined) return batch !== asked.label;
   return variety !== undefined ? variety !== asked.variety : crop !== undefined && crop !== asked.crop;

@@ -66,6 +66,8 @@ export function proposeReading(
   }
   const isBesideCare = before.care && isWarmthBesideCare(line);
   const isThere = before.place && WARM_IN_THERE.test(line);
+  // "You dropped one behind the bench": somebody let something fall.
+  if (/\b(?:you|i|we|he|she) (?:dropped|dipped|hit|touched)\b/.test(line)) return undefined;
   if (plantsIn(pieces).length > 0 || !(isThere || isBesideCare || STRONG_CUE.test(line))) return undefined;
   if (
     place === undefined &&

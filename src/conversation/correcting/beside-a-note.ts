@@ -6,7 +6,7 @@ import { named } from '../../ledger/reach.js';
 import { isLogged } from '../noting.js';
 import { readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
-import { comesBack } from './come-back.js';
+import { comesBack, givesBack } from './come-back.js';
 import { contradicts } from './contradicting.js';
 import { recallsDeed, withoutVocative } from './deed-recalled.js';
 import { LONGEST } from './doubts.js';
@@ -78,4 +78,5 @@ const rights = (sitting: Sitting, text: string, read: ReadNote, context: Context
   (!isAnswering(sitting, context) &&
     read.entries.every(({ entry }) => !isLogged(entry) || entry.kind === 'remark') &&
     findsMore(sitting, text)) ||
-  comesBack(sitting, text);
+  comesBack(sitting, text) ||
+  givesBack(sitting, text);

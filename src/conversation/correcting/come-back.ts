@@ -2,7 +2,9 @@
 import type { StandingEntry } from '../../ledger/ledger.js';
 import { alternatives, anyOf } from '../../language/phrases.js';
 import { setSlots } from '../amending.js';
+import { withWholeNames } from '../../language/whole-names.js';
 import { isAbout } from '../entry-meant.js';
+import { noteOf } from '../reading.js';
 import type { Sitting } from '../sitting.js';
 import { takeBack } from '../undoing.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
@@ -13,7 +15,7 @@ const LOST = anyOf`
   thought (was|were) (dead|gone|goners)|(told you|said|put down) (was|were|as) (dead|lost|gone)
 `;
 const BACK = anyOf`
-  revived|recovered|rallied|perked up|pulled through|(come|came) (back|round)|alive|on the mend
+  revived|recovered|rallied|perked up|pulled through|(come|came) (back|round)|alive|on the mend|green|growing
   shooting|reshooting|sprouting|sprouted|resprouted|regrown|growing|grown back
 `;
 /** "Growing mould", "recovered, but died again". */
@@ -30,18 +32,52 @@ const HOW_MANY = alternatives`
 `;
 const COME_BACK = new RegExp(
   `^${alternatives`
-    (good news[,:!.]? )?${HOW_MANY} ?(?<which>.{0,40}?) ?${anyOf`
+    (good news[,:!.]? |(i |we )?(found|spotted|noticed) )?${HOW_MANY} ?(?<which>.{0,40}?) ?${anyOf`
       dead ones?
       (that |which )?(i|we)( had|['’]d)? ${LOST}
-    `}( to \p{L}+)? ((have|has|are|is)( actually| all| both| now)? )?${BACK}\b(?!${AILING})[^.!?]{0,40}[.!]?
+    `}( to \p{L}+)? ((have|has|are|is)( actually| all| both| now)? )?(still )?${BACK}\b(?!${AILING})[^.!?]{0,40}[.!]?
   `}$`,
   'iu',
 );
 
+/** "Bob brought one back", "Bridie gave me two of them back". */
+const RETURNED =
+  /^(?<who>(?:(?:my|the) )?\p{L}[\p{L}'’-]*(?: \p{L}[\p{L}'’-]*)?)(?: (?:has|had|have))? (?:brought|gave|given|sent|handed|returned|fetched)(?: me| us)? (?<number>the (?:rest|others|lot|whole lot)|them all|all of them|\d+|\p{L}+)(?: of (?:them|those|these|the (?<which>[^,.!?]{2,40}?)))?(?: back| again| home)?[.!]?$/iu;
+
+/** Whether somebody gave back some of what they had, and the gift is put right. */
+export function givesBack(sitting: Sitting, text: string): boolean {
+  const words = withoutDoubts(text.trim());
+  const { who = '', number = '' } = (text.length > LONGEST ? null : RETURNED.exec(words))?.groups ?? {};
+  if (who === '' || !/\b(?:back|returned)\b/i.test(words)) return false;
+  const [last = ''] = who.toLowerCase().split(' ').slice(-1);
+  const isPronoun = /^(?:he|she|they)$/i.test(who);
+  const gift = sitting.ledger.standing.findLast(
+    ({ entry }) =>
+      entry.kind === 'dispatch' &&
+      (isPronoun ? entry.to !== undefined : (entry.to ?? '').toLowerCase().split(/\s+/).includes(last)),
+  );
+  const left =
+    gift &&
+    lostStill(
+      sitting,
+      gift,
+      /^(?:them|it|all|them all|all of them|the (?:rest|others|lot|whole lot))$/i.test(number)
+        ? 'all'
+        : number,
+    );
+  if (!gift || left === undefined || left < 0) return false;
+  if (left === 0) takeBack(sitting, [gift.line]);
+  else setSlots(sitting, [gift], { count: left });
+  return true;
+}
+
 /** Whether the text says that some of what was lost live, and the loss is put right. */
 export function comesBack(sitting: Sitting, text: string): boolean {
   const { number, which = '' } =
-    (text.length > LONGEST ? null : COME_BACK.exec(withoutDoubts(text.trim())))?.groups ?? {};
+    (text.length > LONGEST
+      ? null
+      : COME_BACK.exec(withoutDoubts(withWholeNames(noteOf(sitting, text)).trim()))
+    )?.groups ?? {};
   if (number === undefined) return false;
   const { ledger } = sitting;
   const variety = [...ledger.varieties.keys()].find(

@@ -60,5 +60,5 @@ export const FORMS: readonly RegExp[] = [
   // "The one before last should be three".
   `(?:the |my )?(?<back>(?:one|entry|note|message) before(?: the)?(?: last(?: one)?| that(?: one)?| it)?|last but one|second last|second to last)(?: one)?${WAS}(?<value>.{1,30})`,
   // "Ines had three actually".
-  `(?:\\p{L}{1,5}(?: \\p{L}{1,5})?, )?(?<who>\\p{L}[\\p{L}'’]*(?: (?!only |actually |really )\\p{Lu}[\\p{L}'’]*)?) (?:only |actually |really )*(?:had|got|took|bought|ended up (?:with|taking|buying|having)) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
+  `(?:\\p{L}{1,5}(?: \\p{L}{1,5})?, )?(?<who>\\p{L}[\\p{L}'’]*(?: (?!only |actually |really )\\p{Lu}[\\p{L}'’]*)?) (?:only |actually |really )*(?:had|has(?: got)?|got|took|kept|wanted|needed|bought|ended up (?:with|taking|buying|having)) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
 ].map((form) => new RegExp(`^${form}$`, 'iu'));

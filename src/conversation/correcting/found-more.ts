@@ -14,18 +14,29 @@ const MORE = new RegExp(
   'iu',
 );
 
+/** "There's only nine here". */
+const FEWER =
+  /^(?:(?:oh|ah|um|but|well)[, ]+)*(?:there(?:['’]s| is| are| was| were)|(?:i|we) (?:make it|get|count)) only (?<number>\d+|\p{L}+)(?: of (?:them|those))?(?: (?:here|there|in (?:it|there|here|the \p{L}+)))?[.!]?$/iu;
+
 /** Whether so many more were found of what the last note counted, and that is put right. */
 export function findsMore(sitting: Sitting, text: string): boolean {
   const words = text.length > LONGEST ? '' : withoutDoubts(text.trim());
   const { number, one, total } = MORE.exec(words)?.groups ?? {};
+  const fewer = FEWER.exec(words)?.groups?.['number'];
   const [last, another] = lastNote(sitting.ledger);
-  if ((number ?? one) === undefined || !last || another) return false;
+  if ((number ?? one ?? fewer) === undefined || !last || another) return false;
   const { origin, world } = sitting;
-  const isOwn = last.journal.by === origin.by && last.journal.source?.chat === world.chat;
+  const isHere = last.journal.source?.chat === world.chat;
+  const isOwn = isHere && (last.journal.by === origin.by || fewer !== undefined);
   const isLate = origin.at - last.journal.at > WITHIN_MS;
   const { kind, count } = last.entry as { readonly kind: string; readonly count?: unknown };
   if (!isOwn || isLate || typeof count !== 'number' || !/^(?:strike|receive|loss|potOn)$/.test(kind))
     return false;
+  if (fewer !== undefined) {
+    const left = numberIn(sitting, fewer);
+    const isBegun = kind === 'strike' || kind === 'receive';
+    return isBegun && left !== null && left > 0 && left < count && setSlots(sitting, [last], { count: left });
+  }
   const more = one === undefined ? numberIn(sitting, number ?? '') : 1;
   const whole = total === undefined ? undefined : numberIn(sitting, total);
   if (more === null || (whole !== undefined && whole !== count + more)) return false;

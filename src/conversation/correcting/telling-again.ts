@@ -24,7 +24,7 @@ const FEWER =
 const THOSE = /\b(?:them|those|these|they|it|em)\b/i;
 /** "That's the Salt Harrier that have seven rooted": the same deed and number, of another plant. */
 const OF_ANOTHER =
-  /\b(?:it|that|they|those)(?:['’]s| is| was| were| are) (?:the |my )?[^,.!?]{2,40}? (?:that|which|who|what)(?:['’](?:s|ve)| has| have| had| is| are| got)?\b/i;
+  /\b(?:it|that|they|those)(?:['’]s| is| was| were| are) (?:the |my )?[^,.!?]{2,40}? (?:that|which|who|what|i|we)(?:['’](?:s|ve)| has| have| had| is| are| got)?\b/i;
 /** Told besides, or at last. */
 const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
 
@@ -53,6 +53,10 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
   if (asks.length > 0 && !ofThose) return false;
   const isTakenBack = isUndone || TAKEN_BACK.test(words) || doubtsFirst.test(words) || doubtsLast.test(words);
   if (asks.length === 0 && OF_ANOTHER.test(words) && wasOfOther(sitting, entries)) return true;
+  // "No, is not correct, I have sold 2 Marble Wren": of another plant than was told a moment ago.
+  const isDenied = TAKEN_BACK.test(words) && another === undefined;
+  if (isDenied && asks.length === 0 && named(only.entry as Plant) && wasOfOther(sitting, entries))
+    return true;
   if (!isTakenBack && !isFew && !(ofThose && isDayAlone(only))) return false;
   const isPlain = ofThose && isFew && (isTakenBack || /\bof (?:them|those|these)\b/i.test(words));
   const before = lately(sitting, isPlain ? PLAINLY_WITHIN_MS : WITHIN_MS, TAKEN_BACK.test(words));

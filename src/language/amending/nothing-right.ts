@@ -15,6 +15,7 @@ const NOT_NOTED = within`
 /** What else may be counted: "three people", "ten minutes". */
 const NO_PLANTS = whole`
   people|visitors|folk|friends|slugs|snails|aphids|bees|leaves|buds|flowers|bags|sacks
+  texts|messages|emails|calls|cups|mugs|goes|attempts|typos
   degrees|pounds|quid|euros|dollars|minutes|hours|days|weeks|times
 `;
 
@@ -41,9 +42,13 @@ const isLooks = (pieces: readonly Piece[]): boolean =>
       /^(?:is|are|was|were|looks?|it's|they're)$/.test(wordAt(pieces, at - 2)),
   );
 
+/** "It was Tuesday the vet came, not Monday": the day of somebody's visit; a parcel's is noted. */
+const OF_A_VISIT =
+  /^(?:\w+ )?(?:it|that) was (?:on )?\w+ (?:that |when )?(?:the|my|our|a|he|she) (?:(?!(?:plugs?|liners|delivery|parcel|order|consignment|box|plantname) )\w+ ){1,4}?(?:came|went|called|rang|visited|left|had|got|was|died)\b/;
+
 /** Whether the numbers are of wishes and plans, or of a place, and not of a note. */
 export function isOfSomethingElse(line: string, pieces: readonly Piece[], not: number): boolean {
-  return NOT_NOTED.test(line) || isWarmth(line, pieces, not);
+  return NOT_NOTED.test(line) || OF_A_VISIT.test(line) || isWarmth(line, pieces, not);
 }
 
 /** "Those should have been watered yesterday": a job that nobody did. */

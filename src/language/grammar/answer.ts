@@ -1,5 +1,6 @@
 /** Bare replies to a prompt: words that mean nothing without one, and nothing else in the note. */
 import { whole } from '../phrases.js';
+import { CALLED } from './called.js';
 import type { Piece } from '../pieces.js';
 import type { Quantity } from '../quantities/quantity.js';
 import { wordAt } from './rule.js';
@@ -10,6 +11,7 @@ const AROUND = whole`
   i|i'd|it|it's|there|them|em|those|the|cuttings|plants|pots|ones
   got|have|did|do|are|is|be|can|see|say|look|looks|like|seem|seems|think|reckon|count|counted|told
   about|just|only|exactly|altogether|overall|all|total|fact|in|of|to|out|far|end|eventually|now|today|tho|though
+  my|lovely|${CALLED}
 `;
 
 /** Behind a second number, which is then how many have not. */

@@ -9,6 +9,7 @@ export const secondThoughts: readonly string[] = [
   'misread my own writing', 'misread my writing', 'i misread my own writing', 'misread it', 'i misread it', 'false alarm',
   'i miscounted', 'miscounted', 'counted wrong', 'i counted wrong', 'i have counted wrong', 'i have bad counted', 'counted badly', 'wrong count',
   ...["i'm", 'i was', 'i got', "i've got"].flatMap((i) => ['muddled', 'mixed up', 'all mixed up', 'confused', 'in a muddle'].map((how) => `${i} ${how}`)),
+  ...['err', 'error', 'mistake', 'slip', 'typo'].flatMap((slip) => ['last', 'the last', 'the last one', 'my last', 'that', 'that last one'].map((where) => `${slip} in ${where}`)),
   ...['date', 'day', 'number', 'count', 'name'].flatMap((slot) => [`i made a mistake with the ${slot}`, `i made mistake with ${slot}`, `made a mistake with the ${slot}`]),
   ...['date', 'day', 'number', 'count', 'place', 'plant', 'name', 'size'].flatMap((slot) => [`i got the ${slot} wrong`, `${slot} wrong`, `${slot}s wrong`, `wrong ${slot}`, `that's the wrong ${slot}`, `that was the wrong ${slot}`]),
 ]; // prettier-ignore

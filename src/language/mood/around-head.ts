@@ -35,6 +35,31 @@ export const aroundHead: readonly MoodCase[] = [
     when: ({ pieces, clause, before, form }) => isGivenUp(pieces, clause, before, form),
   },
   {
+    // Out of no hand of ours.
+    name: '<someone> handed <count> back',
+    mood: 'reported',
+    phrasings: ['Pat handed the rest of the Salt Harrier back'],
+    when: ({ pieces, hit, clause, before }) =>
+      hit.rule.kind === 'dispatch' &&
+      /^(?:gave|handed|sent|brought|passed|given)$/.test(wordAt(pieces, hit.from)) &&
+      pieces.slice(hit.to, clause.to).some((_, at) => wordAt(pieces, hit.to + at) === 'back') &&
+      (before.at(-1) ?? '') !== '' &&
+      !/^(?:i|we|and|i've|we've|then|also|just)$/.test(before.at(-1) ?? ''),
+  },
+  {
+    // Which of them were found, and nothing done to them now.
+    name: 'found <count> of the <plant> I binned',
+    mood: 'supposed',
+    phrasings: [
+      'found two of the Salt Harrier I binned still green',
+      'spotted one of the Salt Harrier I lost shooting',
+    ],
+    when: ({ pieces, hit, before }) =>
+      /^(?:i|we)$/.test(wordAt(pieces, hit.from - 1)) &&
+      pieces[hit.from - 2]?.is === 'plant' &&
+      before.some((word) => /^(?:found|spotted|noticed|saw|see|turns)$/.test(word)),
+  },
+  {
     // A name that nobody knows, and how many they were: what was told before, and no new deed.
     name: 'the <plants> I took were <count>',
     mood: 'supposed',

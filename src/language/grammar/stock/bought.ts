@@ -45,7 +45,7 @@ export const bought: readonly Rule[] = [
     unless: (p, f, t) =>
       // "The ladies bought four": off us.
       (isBuyer(p, f) && !followsWord(p, t, /^(?:me|us)$/)) ||
-      /^(?:the|those|these|my|our)$/.test(wordAt(p, f - 1)) ||
+      /^(?:the|those|these|my|our|shop|-)$/.test(wordAt(p, f - 1)) ||
       (/^(?:a|an|some)$/.test(wordAt(p, t + 1)) &&
         (p[t]?.is === 'plant' || p[t]?.is === 'word') &&
         !/^(?:myself|ourselves|me|us|in|up|quite|such|only|just|also|yet|half)$/.test(wordAt(p, t))),
