@@ -1,5 +1,5 @@
 /** A row of telegrams: parts between commas that each stand for themselves, verb or none. */
-import { findHits } from './grammar/hits.js';
+import { findHits, type Hit } from './grammar/hits.js';
 import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Piece } from './pieces.js';
@@ -24,6 +24,7 @@ export function telegraphs(row: readonly Piece[]): readonly (readonly Piece[])[]
       (hits.length === 1 &&
         only?.rule.faint === true &&
         /^(?:move|dispatch|potOn)$/.test(only.rule.kind) &&
+        !isSoldFrom(rows, part, only) &&
         part.some(
           (piece) => piece.is === 'plant' || (piece.is === 'count' && piece.quantity.whole === 'rest'),
         )) ||
@@ -39,6 +40,16 @@ export function telegraphs(row: readonly Piece[]): readonly (readonly Piece[])[]
   }
   return rows;
 }
+
+/** "Sold 12 Salt Harrier, 4 Tallow Bell off the bench": whence they were sold, not moved. */
+const isSoldFrom = (
+  rows: readonly (readonly Piece[])[],
+  part: readonly Piece[],
+  { rule, from }: Hit,
+): boolean =>
+  rule.kind === 'move' &&
+  wordAt(part, from) === 'off' &&
+  rows.some((row) => findHits(rules, row).some((hit) => hit.rule.kind === 'dispatch'));
 
 /** "20 Salt Harrier cuttings in, binned two Tallow Bell": the next part is an act on a plant of its own. */
 function nextIsAnother(parts: readonly (readonly Piece[])[], n: number): boolean {

@@ -121,7 +121,7 @@ export function countsNoPlants(pieces: readonly Piece[], at: number): boolean {
     /^(?:day|days|week|weeks|month|months|year|years|hour|hours|minute|minutes|mins|times|people|folk|friends|inches|mugs|leaves|pairs|eyes|left|remaining|remain|remains|still)$/.test(
       wordAt(pieces, at + 1),
     ) ||
-    /^(?:day|week|bench|batch|pot|tray|row|shelf|box|number|round|version|page|stage|step|leaving|leaves)$/.test(
+    /^(?:day|week|bench|batch|pot|tray|row|shelf|box|number|round|version|page|stage|step|leaving|leaves|order|invoice|docket)$/.test(
       before,
     ) ||
     (/^(?:to|with|at)$/.test(before) &&

@@ -134,6 +134,18 @@ export const countCases: readonly Case<CountSeen>[] = [
     },
   },
   {
+    // How many plants went with it, is asked.
+    name: 'lost <count> of the trays',
+    phrasings: ['Lost one of the trays off the shelf'],
+    when: ({ clause, pieces, at }) =>
+      clause.hit?.rule.kind === 'loss' &&
+      wordAt(pieces, at + 1) === 'the' &&
+      /^(?:trays|boxes|flats)$/.test(wordAt(pieces, at + 2)),
+    does: ({ draft }) => {
+      draft.quantity = { vague: true };
+    },
+  },
+  {
     name: '<count> left',
     phrasings: ['Lost three Salt Harrier, down to five', 'Potted on Salt Harrier, 9 left'],
     when: ({ pieces, at }) => countsNoPlants(pieces, at),

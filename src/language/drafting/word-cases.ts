@@ -46,8 +46,9 @@ export const wordCases: readonly Case<Seen<'word'>>[] = [
           wordBefore(pieces, at),
         )) &&
       draft.quantity === undefined,
-    does: ({ draft }) => {
-      draft.quantity = { value: 1 };
+    does: ({ draft, clause }) => {
+      // "The sulker has rooted at last": beside those that had.
+      draft.quantity = { value: 1, ...(clause.hit?.rule.kind === 'check' ? { more: true } : {}) };
     },
   },
   {

@@ -143,6 +143,15 @@ export const died: readonly Rule[] = [
     mustNot: ["Edna didn't come round for the two Salt Harrier", 'two Salt Harrier pulled through'],
   },
   {
+    name: '<count> <plant> beyond saving',
+    kind: 'loss',
+    head: 'beyond|past saving|help|hope|rescue|redemption|salvation',
+    shape: 'subject',
+    when: (p, f, t) => precedes(p, f, 6, 'count') && endsAt(p, t),
+    phrasings: ['four of the Salt Harrier are beyond saving', 'two Salt Harrier past help'],
+    mustNot: ['two of the Salt Harrier are past the gate'],
+  },
+  {
     name: 'rest in peace, <count> <plant>',
     kind: 'loss',
     head: 'rip',

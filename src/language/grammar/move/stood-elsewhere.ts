@@ -148,10 +148,14 @@ export const stoodElsewhere: readonly Rule[] = [
   {
     name: '<plant> are in <place> now',
     kind: 'move',
-    head: 'be~ out|up|down|over|back? in|on|under|at the|my? <place> now|<when>',
+    head: "be~|they're out|up|down|over|back? in|on|under|at the|my? <place> now|<when>",
     shape: 'subject',
-    when: (p, f) => p.slice(0, f).some((piece) => piece.is === 'plant' || isTold(piece)),
-    phrasings: ['potted two Salt Harrier up, the others are on the windowsill now'],
+    when: (p, f) =>
+      wordAt(p, f) === "they're" || p.slice(0, f).some((piece) => piece.is === 'plant' || isTold(piece)),
+    phrasings: [
+      "they're back in the porch since yesterday",
+      'potted two Salt Harrier up, the others are on the windowsill now',
+    ],
     // "Pinched the Salt Harrier that are in the tunnel yesterday": which ones.
     unless: (p, f, t) => /^(?:that|which)$/.test(wordAt(p, f - 1)) || groundAt(p, t - 2) || bedAt(p, t - 2),
     mustNot: [
