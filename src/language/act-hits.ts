@@ -21,7 +21,7 @@ export function actHits(rules: readonly Rule[], row: readonly Piece[]): readonly
       .filter((hit, n, all) => !isSameFate(row, all[n - 1], hit))
       .filter((hit, n) => n === 0 || !isWhichWeTook(row, hit))
       .filter((hit) => !isWhichOnes(row, hit))
-      .filter((hit, n, all) => !(hit.rule.kind === 'check' && all[n + 1] && isThatRooted(row, hit)))
+      .filter((hit, n, all) => !(hit.rule.kind === 'check' && isThatRooted(row, hit, all[n + 1])))
       .filter((hit, n, all) => !isForHardening(row, hit, all[n + 1]))
   );
 }
@@ -54,7 +54,8 @@ function isWhichOnes(row: readonly Piece[], { from, to }: Hit): boolean {
   const named = row[who - 1];
   if (!/^(?:i|we|i've|we've)$/.test(wordAt(row, who))) return false;
   // "All planted out, bar one I gave to Nuala": of that one a deed of its own is told.
-  if (excepts(row, /^(?:the|those)$/.test(wordAt(row, who - 2)) ? who - 3 : who - 2)) return false;
+  const bar = /^(?:the|those)$/.test(wordAt(row, who - 2)) ? who - 3 : who - 2;
+  if (bar > 0 && excepts(row, bar)) return false;
   if (
     named?.is !== 'plant' &&
     named?.is !== 'count' &&
@@ -105,9 +106,9 @@ const isSameFate = (row: readonly Piece[], before: Hit | undefined, { rule, from
   wordAt(row, before.to) === 'and';
 
 /** "The Salt Harrier that rooted have been potted on": which were potted on. */
-const isThatRooted = (row: readonly Piece[], { from, to }: Hit): boolean =>
+const isThatRooted = (row: readonly Piece[], { from, to }: Hit, next: Hit | undefined): boolean =>
   /^(?:that|which)$/.test(wordAt(row, /^(?:have|had)$/.test(wordAt(row, from - 1)) ? from - 2 : from - 1)) &&
-  /^(?:have|has|are|were|was|is|got|went)$/.test(wordAt(row, to));
+  (next ? /^(?:have|has|are|were|was|is|got|went)$/ : /^(?:look|looks|seem|seems)$/).test(wordAt(row, to));
 
 /** "All potted, bar the three with no roots": which were not. */
 const isLeftOut = (row: readonly Piece[], at: number): boolean =>

@@ -46,13 +46,21 @@ const isSaleHeading = (pieces: readonly Piece[]): boolean => {
 };
 
 /** Nobody else sold them, and they were sold to the last. */
-const bySelf = (pieces: readonly Piece[], from: number): boolean =>
-  from === 0 ||
-  pieces[from - 1]?.is === 'break' ||
-  pieces[from - 1]?.is === 'when' ||
-  /^(?:i|we|i've|we've|have|and|then|but|just|already|completely|totally|finally|all|now|had|has|so|clean|right|are|were|was)$/.test(
-    wordAt(pieces, from - 1),
+function bySelf(pieces: readonly Piece[], from: number): boolean {
+  let at = from - 1;
+  while (
+    /^(?:i've|we've|have|had|has|just|already|completely|totally|finally|all|now|clean|right|are|am|i'm|we're|were|was)$/.test(
+      wordAt(pieces, at),
+    )
+  )
+    at--;
+  const who = pieces[at];
+  return (
+    who === undefined ||
+    /^(?:break|when|plant|count)$/.test(who.is) ||
+    /^(?:i|we|and|then|but|so)$/.test(wordAt(pieces, at))
   );
+}
 
 export const soldOut: readonly Rule[] = [
   {
@@ -64,7 +72,11 @@ export const soldOut: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) => closeBehind(p, t, 'plant') && bySelf(p, f),
     phrasings: ['Sold out of Salt Harrier at the Grange sale', 'we sold right out of the Salt Harrier'],
-    mustNot: ['nearly sold out of Salt Harrier', 'the garden centre sold out of Salt Harrier'],
+    mustNot: [
+      'nearly sold out of Salt Harrier',
+      'the garden centre sold out of Salt Harrier',
+      'Hexley are sold out of Salt Harrier plugs',
+    ],
   },
   {
     name: '<plant> sold out',

@@ -64,6 +64,7 @@ export const bought: readonly Rule[] = [
     when: (p, f, t) =>
       (t > f + 1 || !/^pick/.test(wordAt(p, f))) &&
       closeBehind(p, t, 'plant') &&
+      (wordAt(p, f) !== 'won' || isSome(p, t)) &&
       !ofYoung(p, f) &&
       !asCuttings(p, t) &&
       (followsWord(p, t, MARKETS) ||
@@ -75,7 +76,10 @@ export const bought: readonly Rule[] = [
       'picked up two Salt Harrier at the plant sale',
       'picked up a Salt Harrier at the plant fair and had four cuttings off it',
     ],
-    mustNot: ['picked up the Salt Harrier on the way to the sale'],
+    mustNot: [
+      'picked up the Salt Harrier on the way to the sale',
+      'won a prize for the Salt Harrier in the raffle',
+    ],
   },
   {
     name: 'scored a <plant> for a fiver',

@@ -51,7 +51,11 @@ export const delivered: readonly Rule[] = [
     unless: (p, f, t) =>
       wordAt(p, t) === 'for' ||
       // "Doreen's order of 8 went out".
-      followsWord(p, t, /^(?:went|gone|collected|sent|dispatched|despatched|shipped)$/) ||
+      followsWord(
+        p,
+        t,
+        /^(?:went|gone|collected|sent|dispatched|despatched|shipped|wanted|needed|due|ready)$/,
+      ) ||
       anyStock(p.slice(t)) ||
       // "A parcel of 18 plugs came this morning": told by what came of it.
       (wordAt(p, t - 1) === 'of' && !isDone(p, f) && followsWord(p, t, /^(?:came|arrived|turned|landed)$/)),
