@@ -80,6 +80,9 @@ const ALWAYS_CROP = new Set([
 const isNameWord = (token: Token | undefined): boolean =>
   token?.is === 'word' && token.capital && !/^[A-Z]+$/.test(token.raw);
 
+/** Crops that are colours too. */
+const COLOURS = /^(?:pinks?|roses?|lavender|lilac|violet|peach|orange|plum|cherry|olive)$/;
+
 export function cropAt(
   tokens: readonly Token[],
   at: number,
@@ -96,6 +99,16 @@ export function cropAt(
   )
     return undefined;
   const to = at + found.words.length;
+  // "A pink geranium", "lavender salvias": of that colour.
+  if (COLOURS.test(phrase) && phraseAt(crops, [textAt(tokens, to), textAt(tokens, to + 1)], 0))
+    return undefined;
+  // "Cuttings from mums": from hers.
+  if (
+    phrase === 'mums' &&
+    /^(?:from|at|round|to)$/.test(textAt(tokens, at - 1)) &&
+    !/^(?:cuttings?|plants?)$/.test(textAt(tokens, to))
+  )
+    return undefined;
   // "A natter with Rosemary at the gate": a person.
   if (
     tokens[at]?.capital &&

@@ -19,7 +19,13 @@ export function recipientOf(
   if (!hit) return undefined;
   const letHave =
     hit.rule.sense === 'recipient within'
-      ? wordsOf(pieces, withinStart(pieces, hit.from + 1), withinEnd(pieces, hit.to - 1), tokens, text)
+      ? wordsOf(
+          pieces,
+          withinStart(pieces, hit.from + 1),
+          withinEnd(pieces, hit.to - 1),
+          tokens,
+          text,
+        )?.replace(/ (?:her|his|their|some)$/i, '')
       : undefined;
   if (letHave !== undefined) return letHave;
   // "Left three out for Mrs Abbery", "two went to the woman with the whippet".

@@ -1,6 +1,7 @@
 /** Plants given or sold: "gave three to Doreen", "sold six", "pressed two on Ken". */
 import { whole } from '../../phrases.js';
 import type { Piece } from '../../pieces.js';
+import { pastPerson } from '../../somebody-else.js';
 import { closeBehind, follows, followsWord, pastOf, precedes, type Rule, wordAt } from '../rule.js';
 
 const NOT_GIVEN = whole`
@@ -65,6 +66,31 @@ export const given: readonly Rule[] = [
       (followsWord(withoutLooks(p), t, NOT_GIVEN) && !followsWord(p, t, TOWARDS)) ||
       /^(?:me|us)$/.test(wordAt(p, t)) ||
       (/^(?:passed|slipped)$/.test(wordAt(p, f)) && !followsWord(p, t, TOWARDS)),
+  },
+  {
+    name: 'took <recipient> <count> <plant>',
+    kind: 'dispatch',
+    sense: 'recipient within',
+    head: 'take~past .. <count>',
+    shape: 'object',
+    when: (p, f, t) => {
+      const person = pastPerson(p, f + 1);
+      const end =
+        person && /^(?:her|his|their|the|some)$/.test(wordAt(p, person.to)) ? person.to + 1 : person?.to;
+      return (
+        person?.sure === true &&
+        end === t - 1 &&
+        follows(p, t, 'plant') &&
+        // "Took my neighbour's three in": hers.
+        !wordAt(p, person.to - 1).endsWith("'s")
+      );
+    },
+    phrasings: ['took my sister two Salt Harrier', 'took mum her 3 Salt Harrier'],
+    mustNot: [
+      'took two Salt Harrier',
+      'the club took three Salt Harrier',
+      "took my neighbour's three Salt Harrier in",
+    ],
   },
   {
     name: 'sold <count> <plant>',

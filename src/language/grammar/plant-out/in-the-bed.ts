@@ -125,6 +125,15 @@ export const inTheBed: readonly Rule[] = [
     mustNot: ['8 tubers still in the ground'],
   },
   {
+    name: '<place>: <count> <plant>',
+    kind: 'plantOut',
+    head: 'basket|trough|tub|border|bed|urn|planter|windowbox|<place>',
+    shape: 'object',
+    when: (p, f, t) => f === 0 && isPlanting(p, t),
+    phrasings: ['trough: 2 Salt Harrier, 3 Tallow Bell', 'front border: 6 Salt Harrier'],
+    mustNot: ['trough: 2 Salt Harrier dead', 'cold frame: 6 Salt Harrier'],
+  },
+  {
     name: '<plant> in their final home',
     kind: 'plantOut',
     head: 'final|permanent|forever|flowering home|homes|place|places|position|positions|quarters|spot|spots',
@@ -184,3 +193,23 @@ export const inTheBed: readonly Rule[] = [
 const isAtLast = (pieces: readonly Piece[], at: number): boolean =>
   /^(?:now|finally)$/.test(wordAt(pieces, at)) ||
   (wordAt(pieces, at) === 'at' && wordAt(pieces, at + 1) === 'last');
+
+/** ": 2 Salt Harrier, 3 Tallow Bell" behind a garden's place: so many plants there and no word of anything else. */
+function isPlanting(pieces: readonly Piece[], to: number): boolean {
+  const where = pieces.slice(0, to);
+  const listed = pieces.slice(to + 1);
+  const mark = pieces[to];
+  return (
+    mark?.is === 'break' &&
+    /^[:-]$/.test(mark.mark) &&
+    where.some((piece) =>
+      (piece.is === 'place' ? piece.place : piece.is === 'word' ? piece.text : '')
+        .split(' ')
+        .some((word) => GARDEN.test(word)),
+    ) &&
+    listed.some(({ is }) => is === 'count') &&
+    listed.every(
+      (piece) => /^(?:count|plant|break)$/.test(piece.is) || (piece.is === 'word' && piece.text === 'and'),
+    )
+  );
+}
