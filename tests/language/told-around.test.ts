@@ -42,6 +42,7 @@ describe('what stands around a deed', () => {
     ['did the fuchsias today', ''],
     ['Marv says we need a ledger so here goes: took 6 basal cuttings of Tallow Bell, on the heat mat', 'strike 6'],
     ['the 7 Salt Harrier without roots thrown away', 'loss 7'],
+    ['the 3 Salt Harrier that never rooted have gone on the heap', 'loss 3'],
     ['forgot, lost two Salt Harrier on Sunday', 'loss 2'],
     ['none yet dear', 'answer'],
     ['the two Salt Harrier lots may as well be one now, merge them', ''],

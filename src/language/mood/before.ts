@@ -24,7 +24,10 @@ export function wordsBefore(
   const words: string[] = [];
   for (let at = start; at < hit.from; at++) {
     const text = wordAt(pieces, at);
-    if (text !== '' && !deniesNoDeed(pieces, at) && !isUntold(pieces, at, hit.from)) words.push(text);
+    // "That never rooted": right before the roots it denies them.
+    const isOfRoots = at === hit.from - 1 && hit.rule.kind === 'check';
+    const isSaid = isOfRoots || !deniesNoDeed(pieces, at);
+    if (text !== '' && isSaid && !isUntold(pieces, at, hit.from)) words.push(text);
     // "Neither watered nor fed".
     if (hit.rule.kind === 'tend' && isZero(pieces[at])) words.push('not');
   }
