@@ -110,6 +110,17 @@ export const pulledOff: readonly Rule[] = [
     ],
   },
   {
+    name: 'off <plant> I got <count>',
+    kind: 'strike',
+    head: 'off|from the? my? big|old|little? <plant> <plant>? i|we get~past|take~past|cut~past|manage~past <count>',
+    shape: 'object',
+    when: (p, f) => f === 0 || p[f - 1]?.is === 'break',
+    phrasings: ['off the big Salt Harrier I got 9', 'from Salt Harrier we took 9 cuttings'],
+    mustNot: ['off the Salt Harrier I got 9 greenfly'],
+    unless: (p, _f, t) =>
+      p[t]?.is === 'word' && !/^(?:cuttings?|and|tips?|shoots?|slips?|today|yesterday)$/.test(wordAt(p, t)),
+  },
+  {
     // A handful is asked about.
     name: 'pulled <count> shoots off <plant> and stuck them in',
     kind: 'strike',
