@@ -16,6 +16,7 @@ import {
   whichOf,
   withBatch,
 } from './completing.js';
+import { askFor } from './asked-instead.js';
 import { isPlainlyAbout } from './given-prompts.js';
 import { allSpokenOf, batchPointedAt, meansEverything, movedAsSpoken, spokenOfSince } from './pointing.js';
 import { withoutSlots } from './slots.js';
@@ -225,31 +226,4 @@ function refuse(sitting: Sitting, entry: LoggedEntry, refusal: Refusal, origin: 
   const ask = askFor(entry, refusal);
   if (ask) sitting.ask(ask, origin);
   else sitting.refused.push({ entry, refusal });
-}
-
-function askFor(entry: LoggedEntry, refusal: Refusal): SlotAsk | null {
-  const about = (slot: string, options: readonly unknown[], batch?: string): SlotAsk => {
-    const rest = withoutSlots(entry, slot);
-    const known = batch === undefined ? rest : { ...rest, batch };
-    return { ask: 'slot', entry: known as LoggedEntry, slot, options, then: [], refusal };
-  };
-  switch (refusal.refused) {
-    case 'tooMany':
-      return about('count', refusal.there > 0 ? [refusal.there] : [], refusal.batch);
-    case 'tooManyRooted':
-      return about('rooted', [refusal.atMost], refusal.batch);
-    case 'beforeItBegan':
-      return about('date', [], refusal.batch);
-    case 'countMissing':
-    case 'countNotPositive':
-      return about('count', []);
-    case 'severalBatches':
-      return about('batch', refusal.labels);
-    case 'noBatch':
-    case 'noneLeft':
-    case 'labelTaken':
-    case 'unlikeBatches':
-    case 'noSuchLine':
-      return null;
-  }
 }

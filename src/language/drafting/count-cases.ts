@@ -3,20 +3,13 @@ import { wordAt } from '../grammar/rule.js';
 import { countsNoPlants, isBesideAct, isExcepted, isOutOf, isSource } from './beside-counts.js';
 import { type Case, isBeforeAct, passOver } from './case.js';
 import { lastPotCases } from './last-pot.js';
-import { isOfHeading } from './one-plant.js';
 import { type CountSeen, numberOf } from './count-seen.js';
 import { cutUp } from './cut-up.js';
 import { eachCases } from './each-cases.js';
+import { plainCountCases } from './plain-count-cases.js';
 import { restCases, takeOver } from './rest-cases.js';
 
 const isCheck = ({ clause }: CountSeen): boolean => clause.hit?.rule.kind === 'check';
-
-/** "Four of them have rooted, none of the Tallow Bell": the number before the act is of those spoken of. */
-const isOfThemBefore = ({ draft, clause, at, pieces }: CountSeen): boolean =>
-  draft.pronoun === true &&
-  clause.subjectFirst &&
-  at >= (clause.hit?.to ?? at) &&
-  pieces.slice(0, clause.from).some(({ is }) => is === 'plant');
 
 export const countCases: readonly Case<CountSeen>[] = [
   ...lastPotCases,
@@ -228,62 +221,5 @@ export const countCases: readonly Case<CountSeen>[] = [
     does: takeOver,
   },
   ...restCases,
-  {
-    // That it is all of them tells no number.
-    name: 'all in now, <count> of them',
-    phrasings: ['Salt Harrier heel cuttings all in now, 200 of'],
-    when: ({ draft, count, leads, clause, pieces, at }) =>
-      clause.hit?.rule.kind === 'strike' &&
-      draft.quantity?.whole === 'all' &&
-      count.value !== undefined &&
-      count.weak !== true &&
-      pieces[at - 1]?.is === 'break' &&
-      pieces[at + 1]?.is !== 'pots' &&
-      !leads,
-    does: takeOver,
-  },
-  {
-    name: '<count>',
-    phrasings: ['Took five Salt Harrier', 'Tallow Bell: six of the fuchsias have rooted'],
-    when: ({ draft, leads, pieces, at }) =>
-      draft.quantity === undefined && (draft.plant === undefined || !leads || isOfHeading(pieces, at)),
-    does: (seen) => {
-      takeOver(seen);
-      seen.told.countedBefore = seen.told.drafts.length === 1 && isBeforeAct(seen);
-    },
-  },
-  {
-    name: '<count> <plant> in <size> and <count> in <size>',
-    phrasings: ['Potted on five Salt Harrier in 9cm and five in 3 inch'],
-    // No "60 9cm Salt Harrier + 45 1L Tallow Bell".
-    when: ({ draft, pieces, at, leads }) =>
-      !leads &&
-      draft.plant !== undefined &&
-      draft.quantity !== undefined &&
-      draft.size !== undefined &&
-      wordAt(pieces, at - 1) === 'and' &&
-      pieces.slice(at + 1, at + 3).some(({ is }) => is === 'size'),
-    does: ({ told, draft, count }) => {
-      if (draft.plant) told.drafts.push({ quantity: count, plant: draft.plant, known: draft.known ?? true });
-    },
-  },
-  {
-    // Of two numbers before a plant the one that leads to it.
-    name: '<count>, <count> <plant>',
-    phrasings: ['Took five, three Salt Harrier'],
-    when: (seen) =>
-      seen.leads &&
-      seen.draft.plant === undefined &&
-      seen.draft.quantity !== undefined &&
-      !isOfThemBefore(seen),
-    does: takeOver,
-  },
-  {
-    name: '<count> <plant>, <count> <plant>',
-    phrasings: ['Took 5 Salt Harrier and 3 Tallow Bell'],
-    when: (seen) => seen.leads && (seen.draft.plant !== undefined || isOfThemBefore(seen)),
-    does: ({ told, count }) => {
-      told.drafts.push({ quantity: count });
-    },
-  },
+  ...plainCountCases,
 ];

@@ -5,8 +5,9 @@ import { biggerPots } from './pot-on/bigger-pots.js';
 import { aboutCuttings, intoSize } from './pot-on/into-size.js';
 import { outOfWater } from './pot-on/out-of-water.js';
 import { toSize } from './pot-on/to-size.js';
+import { finals } from './pot-on/finals.js';
 import { FINAL, INTO_POTS, KNOCKED_INTO_POTS, THEIR_OWN } from './pot-on/verbs.js';
-import { endsAt, follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
+import { follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 
 /** Before "pot", words that make it the thing: "the same pot", "each pot". */
 const NAMES_A_POT = whole`
@@ -156,31 +157,7 @@ export const potOnRules: readonly Rule[] = [
     unless: aboutCuttings,
     phrasings: ['moved Salt Harrier into 9cm pots', 'moved up Salt Harrier to 9cm'],
   },
-  {
-    // The last pots of a season, in which they flower.
-    name: 'moved <plant> into finals',
-    kind: 'potOn',
-    head: `${INTO_POTS}|${KNOCKED_INTO_POTS} .. into|to their|its|the? finals|final? pots?`,
-    shape: 'object',
-    when: (p, f, t) =>
-      p.slice(f, t).some((piece) => piece.is === 'word' && /^finals?$/.test(piece.text)) &&
-      (wordAt(p, t - 1) !== 'final' || endsAt(p, t)),
-    unless: aboutCuttings,
-    phrasings: ['moved into finals: 8 Salt Harrier', 'moved the Salt Harrier into their final pots'],
-  },
-  {
-    name: '<plant> into finals',
-    kind: 'potOn',
-    head: 'into|in their|its? finals|final pots?',
-    shape: 'subject',
-    when: (p, f, t) =>
-      precedes(p, f, 3, 'plant') &&
-      p.slice(f, t).some((piece) => piece.is === 'word' && /^finals?$/.test(piece.text)) &&
-      // "In their final home": planted.
-      (wordAt(p, t - 1) !== 'final' || endsAt(p, t)),
-    phrasings: ['Salt Harrier into finals', 'Salt Harrier into their final pots'],
-    mustNot: ['Salt Harrier into the county finals', 'eight Salt Harrier in their final positions'],
-  },
+  ...finals,
   {
     name: 'moved <plant> into their own pots',
     kind: 'potOn',

@@ -1,9 +1,9 @@
 /** Plants carried: "moved the Salt Harrier to the greenhouse", "brought them in". */
-import { whole } from '../../phrases.js';
 import type { Piece } from '../../pieces.js';
 import { RUINED } from '../loss/ruined.js';
 import { endsAt, follows, followsInAct, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isWhole, THEM } from '../stand-ins.js';
+import { gotDone, gotSpoilt } from './got.js';
 import { toPlace } from './to-place.js';
 import { CARRY, PUT } from './verbs.js';
 
@@ -33,36 +33,6 @@ function isThing(pieces: readonly Piece[], to: number): boolean {
 /** "The other five", "the rest". */
 const isOthers = (piece: Piece | undefined): boolean =>
   piece?.is === 'count' && (piece.quantity.besides === true || piece.quantity.whole === 'rest');
-
-const SPOIL = whole`
-  cook|bake|fry|frazzle|scorch|roast|crisp|burn|dry|wilt|freeze|frost|drown|soak
-  squash|crush|knock|snap|break|eat|munch|nip|trample
-`;
-
-/** "Got cooked in the sun room": what befell them there. */
-const gotSpoilt = (pieces: readonly Piece[], from: number, to: number): boolean => {
-  const befell = pieces[to];
-  return (
-    wordAt(pieces, from) === 'got' &&
-    befell?.is === 'word' &&
-    befell.verb?.form === 'past' &&
-    SPOIL.test(befell.verb.lemma)
-  );
-};
-
-/** "Got the lot shifted out to the shed": what was got is what was done, which speaks for itself. */
-function gotDone(pieces: readonly Piece[], from: number, to: number): boolean {
-  if (wordAt(pieces, from) !== 'got') return false;
-  for (let at = to; at < to + 6; at++) {
-    const piece = pieces[at];
-    if (piece === undefined || piece.is === 'break' || /^(?:and|then)$/.test(wordAt(pieces, at)))
-      return false;
-    if (piece.is === 'word' && CARRIED.test(piece.verb?.form === 'past' ? piece.verb.lemma : '')) return true;
-  }
-  return false;
-}
-const CARRIED =
-  /^(?:move|shift|carry|transfer|relocate|lug|haul|drag|cart|wheel|trolley|ferry|rehouse|hump|bring)$/;
 
 export const carried: readonly Rule[] = [
   {

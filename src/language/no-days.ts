@@ -1,0 +1,54 @@
+/** What reads like a phrase of time and names none: people called as months are, shares, numbers of plants. */
+import { textAt, type Token } from './tokens.js';
+
+const GIVES = /^(?:gave|give|given|gives|sold|passed|handed|posted|swapped|dropped|went|gone)$/;
+
+/** "Gave 2 to Jan, 3 to April": people, no days. */
+export function isTaker(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at];
+  if (!token?.capital || !/^(?:jan|april|may|june|august)$/.test(token.text)) return false;
+  if (/^(?:gave|give|given)$/.test(textAt(tokens, at - 1))) return true;
+  return textAt(tokens, at - 1) === 'to' && tokens.slice(Math.max(0, at - 9), at - 1).some(isGiving);
+}
+
+const isGiving = ({ text }: Token): boolean => GIVES.test(text);
+
+/** "Ember Fox 10/12 rooted, Marble Wren 8/9": so many of so many, as before, and no day. */
+export function isShare(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  isName: (at: number) => boolean,
+): boolean {
+  const [part, slash, whole] = tokens.slice(from, to);
+  const asBefore = tokens.some(
+    ({ text }, at) => at < from - 3 && text === '/' && tokens[at + 2]?.text === 'rooted',
+  );
+  return (
+    to - from === 3 &&
+    slash?.text === '/' &&
+    Number(part?.text) <= Number(whole?.text) &&
+    isName(from - 1) &&
+    asBefore
+  );
+}
+
+/** "From the 16 Ashlar Pink": a number of plants, no day of the month. */
+export function isCounted(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  isName: (at: number) => boolean,
+): boolean {
+  const phrase = tokens
+    .slice(from, to)
+    .map(({ text }) => text)
+    .join(' ');
+  if (
+    !/^(?:from |of |on |since |by |out of )?(?:the )?(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty)$/.test(
+      phrase,
+    )
+  )
+    return false;
+  return isName(to) || /^(?:of|cuttings|cutting|plants|pots|rooted|have|are)$/.test(tokens[to]?.text ?? '');
+}
