@@ -15,7 +15,7 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
   if (/^(?:not|no longer|won't be|isn't|aren't) \w+ing\b/.test(line)) return undefined;
   // Not done is nothing seen.
   if (
-    /^(?:never|i never|didn't|i didn't|did not|haven't|i haven't|couldn't|i couldn't|forgot|i forgot|was meant to|i was meant to|meant to|i meant to) (?!seen)/.test(
+    /^(?:(?:i |we )?(?:was|were) (?:going|hoping|planning) to|never|i never|didn't|i didn't|did not|haven't|i haven't|couldn't|i couldn't|forgot|i forgot|was meant to|i was meant to|meant to|i meant to) (?!seen)/.test(
       line,
     )
   )

@@ -51,6 +51,8 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
       sentence.line,
     );
   const [known] = told;
+  // "Should be down as 14 March": a day.
+  if (known?.is === 'when') return undefined;
   if (isPlain && !(known?.is === 'plant' && known.known && told.length === 1)) {
     // "Are actually Rooting Well": how they do.
     if (/^(?:are|were)$/.test(wordAt(pieces, to - 1))) return undefined;

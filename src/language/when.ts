@@ -50,9 +50,25 @@ export function findWhens(
       next?.text === 'of' &&
       tokens[at + 2]?.is === 'number' &&
       token.glued === false;
+    // "On Sunday 6 Ember Fox": so many of them, on the Sunday.
+    const behindDay =
+      token.is === 'number' &&
+      WEEKDAY.test(tokens[at - 1]?.text ?? '') &&
+      !token.glued &&
+      isNamed(tokens, at + 1, isName);
     // "The winter garden": a place.
     const placed = /^(?:winter|summer)$/.test(token.text) && /^(?:garden|house)$/.test(next?.text ?? '');
-    if (isName(at) || multiplied || contained || grouped || sized || placed || shared || isTaker(tokens, at))
+    if (
+      isName(at) ||
+      multiplied ||
+      contained ||
+      grouped ||
+      behindDay ||
+      sized ||
+      placed ||
+      shared ||
+      isTaker(tokens, at)
+    )
       exclude.push([starts[at] ?? 0, (starts[at] ?? 0) + token.text.length]);
   });
   const finds: FoundWhen[] = [];
@@ -106,6 +122,12 @@ export function findWhens(
   }
   return finds.sort((a, b) => a.from - b.from);
 }
+
+const WEEKDAY = /^(?:mon|tues?|wed(?:nes)?|thu(?:r|rs)?|fri|sat(?:ur)?|sun)(?:day)?$/;
+
+/** A known name, or a word written as one that is no month. */
+const isNamed = (tokens: readonly Token[], at: number, isName: (at: number) => boolean): boolean =>
+  isName(at) || (tokens[at]?.is === 'word' && tokens[at].capital && !MONTH.test(tokens[at].text));
 
 /**
  * A verb's own "in" before a day, which stands in no day ("went in today", "put six in last Sunday", "several weeks

@@ -118,7 +118,7 @@ export function countsNoPlants(pieces: readonly Piece[], at: number): boolean {
     isOneTakenFrom(pieces, at) ||
     // "To get some cuttings going".
     (/^(?:get|give|for|make)$/.test(before) && isSomeGrowth(pieces, at)) ||
-    /^(?:day|days|week|weeks|month|months|year|years|hour|hours|minute|minutes|mins|times|people|folk|friends|inches|mugs|leaves|pairs|eyes|left|remaining|remain|remains|still)$/.test(
+    /^(?:day|days|week|weeks|month|months|year|years|hour|hours|minute|minutes|mins|times|people|folk|friends|inches|mugs|leaves|pairs|sets|nodes|joints|eyes|left|remaining|remain|remains|still)$/.test(
       wordAt(pieces, at + 1),
     ) ||
     /^(?:day|week|bench|batch|pot|tray|row|shelf|box|number|round|version|page|stage|step|leaving|leaves|order|invoice|docket)$/.test(

@@ -28,6 +28,8 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     if (piece?.is === 'plant') return true;
     if (piece?.is === 'break' && /^[,(:-]$/.test(piece.mark)) continue;
     if (piece?.is === 'when' && pieces[before + 1]?.is === 'break') continue;
+    // "Coleus tip cuttings of Ember Fox".
+    if (piece?.is === 'cutting' && /^(?:cuttings?|of)$/.test(wordAt(pieces, before + 1))) continue;
     if (piece?.is === 'count' && isOfHeading(pieces, before)) continue;
     // "A dahlia tuber called Ember Fox".
     if (

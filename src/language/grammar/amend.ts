@@ -49,7 +49,7 @@ export const amendRules: readonly AmendRule[] = [
   {
     name: 'should be <x> not <y>',
     pattern: within`
-      (should|shd|shall|must|ought to) ${anyOf`
+      (should|shd|shall|must|ought to)(?! have been [a-z\d]+ of us\b) ${anyOf`
         be(?! (needing|wanting|requiring)\b)|have been|of been|a been|ve been|'ve been
         read|have said|have read|have|say
       `}

@@ -21,6 +21,8 @@ export const pinchRules: readonly Rule[] = [
     unless: (p, f, t) =>
       cuttingsTaken(p, f, t) ||
       isStolen(p, f, t) ||
+      // "Six cuttings of a hebe, pinched from Joan's hedge".
+      /^(?:from|off)$/.test(wordAt(p, t)) ||
       /^(?:myself|me|himself|herself|themselves)$/.test(wordAt(p, t)) ||
       // "At a pinch".
       (wordAt(p, f) === 'pinch' && (p[f - 1]?.is === 'when' || /^(?:at|in)$/.test(wordAt(p, f - 2)))) ||
@@ -32,6 +34,7 @@ export const pinchRules: readonly Rule[] = [
       'someone pinched two Salt Harrier off the front step',
       'gave the Salt Harrier a pinch of bonemeal',
       'at a pinch the Salt Harrier could go outside',
+      "six cuttings of Salt Harrier, pinched from Joan's hedge",
       'pinched myself, the Salt Harrier look so good',
     ],
   },

@@ -1,4 +1,5 @@
 /** Parts of what there is: a half, three quarters, 85%. */
+import { verbSense } from '../lexicon.js';
 import { numberAt } from '../numbers.js';
 import { type FoundQuantity, pastOf } from './quantity.js';
 import { whole } from '../phrases.js';
@@ -22,7 +23,10 @@ export function shareAt(tokens: readonly Token[], at: number): FoundQuantity | u
   if (to === at || !Object.hasOwn(PARTS, part)) return undefined;
   const whole = PARTS[part] ?? 1;
   const times = one ? 1 : (many?.value ?? 0);
-  const ofThem = textAt(tokens, to + 1) === 'of' || tokens[to + 1] === undefined;
+  const behind = textAt(tokens, to + 1);
+  // "Two thirds potted on"; "a third died" may be one more.
+  const isDone = !one && verbSense(behind)?.form === 'past';
+  const ofThem = behind === 'of' || behind === '' || isDone;
   return ofThem && times < whole
     ? { quantity: { share: [times, whole] }, to: pastOf(tokens, to + 1) }
     : undefined;

@@ -116,6 +116,8 @@ export const fetched: readonly Rule[] = [
     unless: (p, f, t) =>
       followsWord(p, t, CUTTINGS) ||
       followsWord(p, t, /^(?:his|her|their|own)$/) ||
+      // "From my friend came three plants": those came in.
+      (/^(?:came|called)$/.test(wordAt(p, f)) && wordAt(p, t - 1) !== 'for') ||
       // "Picked up two for me": bought for us.
       (wordAt(p, f) !== 'took' && isForMe(p, t)) ||
       // "The neighbour has two in flower": seen there.
@@ -135,6 +137,7 @@ export const fetched: readonly Rule[] = [
       'my neighbour picked up two Salt Harrier for me',
       'a customer took 3 cuttings of Salt Harrier',
       'a customer wanted 6 Salt Harrier',
+      'from my friend came yesterday 3 rooted Salt Harrier',
     ],
   },
   {

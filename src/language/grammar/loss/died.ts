@@ -18,6 +18,13 @@ const onArrival = (pieces: readonly Piece[], from: number, to: number): boolean 
       (piece) => piece.is === 'word' && /^(?:received|arrived|came|delivered|delivery)$/.test(piece.text),
     );
 
+/** "Dead on the bench": a place, and no "dead on their feet". */
+const isWhereTheyLie = (pieces: readonly Piece[], to: number): boolean =>
+  wordAt(pieces, to) === 'on' &&
+  [1, 2].some(
+    (n) => pieces[to + n]?.is === 'place' || /^(?:bench|sill|tray|shelf)$/.test(wordAt(pieces, to + n)),
+  );
+
 export const died: readonly Rule[] = [
   {
     name: '<count> <plant> died',
@@ -32,7 +39,11 @@ export const died: readonly Rule[] = [
     head: 'dead|goners|goner|deceased|kaput|toast|perished|brown?',
     shape: 'subject',
     when: (p, f) => wordAt(p, f) !== 'brown' && !LOOKS.test(wordAt(p, f - 1)),
-    phrasings: ['five Salt Harrier dead', 'received 20 plugs of Salt Harrier, six dead on arrival'],
+    phrasings: [
+      'five Salt Harrier dead',
+      '6 Salt Harrier dead on the bench',
+      'received 20 plugs of Salt Harrier, six dead on arrival',
+    ],
     mustNot: [
       'sent 20 Salt Harrier to Doreen, six dead on arrival',
       'three of the Salt Harrier look dead',
@@ -40,7 +51,8 @@ export const died: readonly Rule[] = [
     ],
     unless: (p, f, t) =>
       !onArrival(p, f, t) &&
-      /^(?:headed|heading|chuffed|pleased|good|leaf|leaves|mice|mouse|rats?|slugs?|snails?|bees?|birds?|flies|fly|wasps?|worms?|batter(?:y|ies)|bulbs?|heads|head|on|easy|tired|line|end|proud|slow|excited)$/.test(
+      !isWhereTheyLie(p, t) &&
+      /^(?:on|headed|heading|chuffed|pleased|good|leaf|leaves|mice|mouse|rats?|slugs?|snails?|bees?|birds?|flies|fly|wasps?|worms?|batter(?:y|ies)|bulbs?|heads|head|easy|tired|line|end|proud|slow|excited)$/.test(
         wordAt(p, t),
       ),
   },
