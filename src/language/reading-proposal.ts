@@ -16,7 +16,7 @@ import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
 import type { Piece, PieceOf, When } from './pieces.js';
 import type { Proposal } from './proposal.js';
-import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
+import { firstOf, LINE_LIMIT, partsAtMarks, plantsIn, type Sentence } from './sentences.js';
 import { isPersons, pastPerson } from './somebody-else.js';
 import { isAmerican } from './utterance.js';
 
@@ -45,12 +45,16 @@ export function proposeReading(
   const base: Draft = { ...(draft.when ? { when: draft.when } : {}) };
   const place = draft.place ?? draft.fromPlace;
   const slots = place === undefined ? {} : { place };
-  const propose = (celsius: number): Proposal => ({
-    kind: 'reading',
-    rule: '<place> at <celsius>',
-    slots: { celsius, ...slots },
-    draft: base,
-  });
+  const parts = partsOfPlaces(pieces);
+  const propose = (celsius: number, of?: Piece): Proposal => {
+    const part = parts.find((each) => of !== undefined && each.pieces.includes(of));
+    return {
+      kind: 'reading',
+      rule: '<place> at <celsius>',
+      slots: { celsius, ...(part ? { place: part.place } : slots) },
+      draft: part ? (part.when ? { when: part.when } : {}) : base,
+    };
+  };
   if (marked.length === 1 && isRange(pieces, marked[0])) return [{ ...propose(0), slots, ask: 'celsius' }];
   if (marked.length > 0) {
     const bare = /\b(?:min|max|minimum|maximum|low|high)\b/.test(line)
@@ -61,7 +65,7 @@ export function proposeReading(
     return [...marked, ...bare]
       .sort((a, b) => a.from - b.from)
       .map((piece) =>
-        propose(piece.is === 'celsius' ? piece.celsius : degrees(piece.quantity.value ?? 0, note)),
+        propose(piece.is === 'celsius' ? piece.celsius : degrees(piece.quantity.value ?? 0, note), piece),
       );
   }
   const isBesideCare = before.care && isWarmthBesideCare(line);
@@ -105,9 +109,22 @@ export function proposeReading(
   )
     return undefined;
   // "31 in the tunnel by ten": one of them is the hour.
-  return (isBesideCare ? counts.slice(0, 1) : counts).map(({ quantity }) =>
-    propose(degrees(quantity.value ?? 0, note)),
+  return (isBesideCare ? counts.slice(0, 1) : counts).map((piece) =>
+    propose(degrees(piece.quantity.value ?? 0, note), piece),
   );
+}
+
+/** "Greenhouse dipped to 3 last night, windowsill was 17 this morning": parts between marks, each with a place of its own; else none. */
+function partsOfPlaces(
+  pieces: readonly Piece[],
+): readonly { pieces: readonly Piece[]; place: string; when?: When }[] {
+  const parts = partsAtMarks(pieces).map((part) => {
+    const where = firstOf(part, 'place');
+    const when = firstOf(part, 'when')?.when;
+    return where ? { pieces: part, place: where.place, ...(when ? { when } : {}) } : undefined;
+  });
+  const told = parts.filter((part) => part !== undefined);
+  return told.length > 1 && told.length === parts.length ? told : [];
 }
 
 /** "20-22C", "18 to 21 degrees": which of them, is asked. */

@@ -19,7 +19,8 @@ const someoneElse = (pieces: readonly Piece[], from: number): boolean => {
       .findLastIndex(
         (piece) =>
           piece.is === 'break' ||
-          (piece.is === 'word' && /^(?:before|after|when|while|whilst|because|till|until)$/.test(piece.text)),
+          (piece.is === 'word' &&
+            /^(?:before|after|when|while|whilst|because|till|until|but)$/.test(piece.text)),
       ) + 1;
   return (
     start > 0 &&
@@ -28,7 +29,7 @@ const someoneElse = (pieces: readonly Piece[], from: number): boolean => {
       .slice(start, from)
       .some(
         (_, n) =>
-          !/^(?:have|has|just|finally|all|both|they|it|which|that|now)$/.test(wordAt(pieces, start + n)),
+          !/^(?:have|has|just|only|finally|all|both|they|it|which|that|now)$/.test(wordAt(pieces, start + n)),
       )
   );
 };
