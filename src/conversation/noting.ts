@@ -86,13 +86,26 @@ function unknownLabel({ ledger, text }: Sitting): Plant | null {
   return label === undefined || batchLabelled(ledger, label) ? null : { batch: label };
 }
 
+/** "Same shelf": where the last note put its plants; a care's place by the name that the ledger has for it. */
+function placeMeant(
+  { ledger }: Sitting,
+  entry: LoggedEntry & { readonly place?: string },
+): string | undefined {
+  if (/^(?:the )?same\b/i.test(entry.place ?? '')) {
+    const stood = ledger.standing.findLast(
+      (each) => 'place' in each.entry && !/^(?:reading|tend)$/.test(each.entry.kind),
+    );
+    return (stood?.entry as { readonly place?: string } | undefined)?.place;
+  }
+  return entry.kind === 'tend' ? knownPlace(ledger, entry.place) : undefined;
+}
+
 /** "The rest" as a number, less what the same note named before; places by the name that the ledger has for them. */
 function inFull(sitting: Sitting, told: LoggedEntry): LoggedEntry {
   const entry = theOnlyOne(sitting, told);
   const rested =
     'count' in entry && entry.count === 'rest' ? { ...entry, ...theRest(sitting, entry) } : entry;
-  const place =
-    'place' in rested && rested.kind === 'tend' ? knownPlace(sitting.ledger, rested.place) : undefined;
+  const place = 'place' in rested ? placeMeant(sitting, rested) : undefined;
   const from = 'fromPlace' in rested ? knownPlace(sitting.ledger, rested.fromPlace) : undefined;
   return { ...rested, ...(place ? { place } : {}), ...(from ? { fromPlace: from } : {}) };
 }

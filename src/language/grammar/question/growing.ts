@@ -29,7 +29,8 @@ const ON_TRACK = anyOf`
 
 /** "How many should I take". */
 const TO_TAKE = anyOf`
-  how many (more )?(cuttings )?(should|do|must|shall|will) (i|we) (need|take|want|have|strike|do to)
+  how many (more )?(cuttings )?(should|must|shall|will) (i|we) (need|take|want|have|strike|do to)
+  how many (more )?(cuttings )?do (i|we) (need|take|want|have to|strike|do to)
   how many (of )?(the |my )?plantname (cuttings )?(do|must|should) (i|we) ${anyOf`
     (need|take|strike|stick|have) to (take|strike|stick|start|get|end|make|have)
   `}
