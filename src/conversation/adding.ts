@@ -54,9 +54,9 @@ export function addsToLast(sitting: Sitting, text: string): boolean {
 }
 
 /** What the words say of an act on so many that the entry does not say; null where they are not said of it. */
-function slotsTold(
+export function slotsTold(
   sitting: Sitting,
-  { entry }: StandingEntry,
+  { entry }: { readonly entry: StandingEntry['entry'] | LoggedEntry },
   words: string,
   number: number,
 ): Record<string, unknown> | null {

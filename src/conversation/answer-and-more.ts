@@ -1,5 +1,6 @@
 /** "Five. Oh, and two had died": a number that answers, and another deed behind it. */
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
+import { slotsTold } from './adding.js';
 import type { ReadEntry, ReadNote } from '../language/note.js';
 import { named } from '../ledger/reach.js';
 import { isOnOneBatch } from './completing.js';
@@ -37,6 +38,8 @@ export function answerAndMore(
     const entry = answered(sitting, asked, answer, understanding);
     if (!entry) continue;
     const behind = text.slice(mark.index + mark[0].length).replace(LEADS, '');
+    const slots = slotsBehind(sitting, entry, behind);
+    if (slots) return { entry: slots, told: { entries: [], asks: [] } };
     const told = hadByThem(sitting, entry, behind) ?? readIn(sitting, behind);
     const entries = told.entries.map((each) => ofTheSame(each, entry));
     const isMeant = (at: number) => entries[at] !== told.entries[at];
@@ -45,6 +48,14 @@ export function answerAndMore(
       return { entry, told: { ...told, entries, asks } };
   }
   return null;
+}
+
+/** "Six. Six of them, in one pot on the sill": how the cuttings stand, behind how many there are. */
+function slotsBehind(sitting: Sitting, entry: LoggedEntry, behind: string): LoggedEntry | null {
+  if (entry.kind !== 'strike' || typeof entry.count !== 'number') return null;
+  const words = behind.replace(/^(?:all )?(?:\w+ of (?:them|those)|they['’]?re|all)(?: are)?,? /i, '');
+  const slots = slotsTold(sitting, { entry }, words, entry.count);
+  return slots && Object.keys(slots).length > 0 ? ({ ...entry, ...slots } as LoggedEntry) : null;
 }
 
 function answered(

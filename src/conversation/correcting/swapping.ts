@@ -36,6 +36,33 @@ export function saysOtherOnly(text: string): boolean {
   return nothingElse.test(text.trim());
 }
 
+const theDated = /\bthe (?:ones|lot|batch) (?=(?:from|of|taken|struck) )/i;
+
+/** "That was the lot from the fourteenth": what was told of belongs to another lot, told by its day. */
+export function saysLotOfDay(text: string): boolean {
+  const found = theDated.exec(text.trim());
+  return found !== null && PUTS_RIGHT.test(text.trim().slice(0, found.index));
+}
+
+/** Whether the text says so of the last entry, another lot of its plant is of that day, and it is put there. */
+export function swapsToDay(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
+  if (!saysLotOfDay(text)) return false;
+  const { ledger, origin, settings } = sitting;
+  const candidates = meant.length > 0 ? standingOn(ledger, meant) : ledger.standing;
+  const last = candidates.findLast(
+    ({ entry }) => (entry as Plant).batch !== undefined && entry.kind !== 'split',
+  );
+  const batch = ledger.batches.get(last?.touched[0] ?? '');
+  if (!last || batch?.variety == null) return false;
+  const behind = text.split(theDated)[1]?.replace(/[.!]$/, '') ?? '';
+  const day = dayIn(behind, origin.at, settings, 'past');
+  const labels = fellowsOf(batch, ledger).map(({ label }) => label);
+  const lot = day === null ? null : chooseBatch(behind, labels, ledger, day);
+  return (
+    lot !== null && isOf(lot, { variety: batch.variety }) && setSlots(sitting, [last], { batch: lot.label })
+  );
+}
+
 /** The only other batch that can be meant by it, or the one named behind it. */
 export function otherThan(sitting: Sitting, text: string, batch: Batch): Batch | null {
   if (!saysOther(text)) return null;
