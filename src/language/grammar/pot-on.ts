@@ -4,6 +4,7 @@ import type { Piece } from '../pieces.js';
 import { biggerPots } from './pot-on/bigger-pots.js';
 import { aboutCuttings, intoSize } from './pot-on/into-size.js';
 import { outOfWater } from './pot-on/out-of-water.js';
+import { isOutstanding } from './pot-on/outstanding.js';
 import { toSize } from './pot-on/to-size.js';
 import { finals } from './pot-on/finals.js';
 import { FINAL, INTO_POTS, KNOCKED_INTO_POTS, THEIR_OWN } from './pot-on/verbs.js';
@@ -53,17 +54,6 @@ const asTheyWent = (pieces: readonly Piece[], from: number, to: number): boolean
       behind?.is === 'plant')
   );
 };
-
-/** "Potting on of these to be done", "… not finished", "… overdue", up to the next break. */
-const isOutstanding = (pieces: readonly Piece[], from: number, to: number): boolean =>
-  wordAt(pieces, from) === 'potting' &&
-  (followsWord(pieces, to, /^(?:not|due|needs?|outstanding|overdue)$/) || isToBeDone(pieces, to));
-
-function isToBeDone(pieces: readonly Piece[], from: number): boolean {
-  for (let at = from; at < pieces.length && pieces[at]?.is !== 'break'; at++)
-    if (wordAt(pieces, at) === 'to' && /^(?:be|do)$/.test(wordAt(pieces, at + 1))) return true;
-  return false;
-}
 
 /** "Stuck five Salt Harrier, each …": what follows tells how the cuttings stand. */
 const struckBefore = (pieces: readonly Piece[], from: number): boolean =>
