@@ -29,12 +29,12 @@ const FEWER = /\bonly\b|\bin the end\b/i;
 /** Whether the text says what a deed told before should have said, and that is done; `context` says what it replies to. */
 export function recallsDeed(sitting: Sitting, said: string, context: Context): boolean {
   if (said.length > LONGEST) return false;
+  // Names are made whole only where some form could be meant: that looks through all that there are.
+  const bare = wordsOf(sitting, said);
+  if (!FORMS.some((form) => form.test(bare))) return false;
   const text = withWholeNames(noteOf(sitting, said));
   const isAnswer = isAnswering(sitting, context);
-  // "Going through the labels: the ones I took on 21 February were 16".
-  const words = withoutDoubts(
-    withoutAsides(sitting, text.replace(doubtsLast, '').replace(/^[^:]{3,60}: (?=the |it |that )/i, '')),
-  );
+  const words = wordsOf(sitting, text);
   const quoted = standingOn(sitting.ledger, context.lines);
   for (const form of FORMS) {
     const told = form.exec(words)?.groups;
@@ -51,6 +51,12 @@ export function recallsDeed(sitting: Sitting, said: string, context: Context): b
   }
   return false;
 }
+
+/** "Going through the labels: the ones I took on 21 February were 16", without what leads to it and doubts it. */
+const wordsOf = (sitting: Sitting, text: string): string =>
+  withoutDoubts(
+    withoutAsides(sitting, text.replace(doubtsLast, '').replace(/^[^:]{3,60}: (?=the |it |that )/i, '')),
+  );
 
 type Groups = Readonly<Record<string, string | undefined>>;
 
