@@ -15,25 +15,22 @@ import { undoLast } from './undoing.js';
 /** So long after a note it is put right in words that name no plant. */
 const HEART_MS = 24 * 3_600_000;
 
+type Act = (sitting: Sitting, text: string, read: ReadNote, context: Context) => void;
+
 /** "No, I'm wrong, Tuesday, it was bin day": put right by one of its parts, where the whole says nothing. */
 export function rightInPart(
   sitting: Sitting,
   text: string,
   context: Context,
   isRemark: boolean,
-  act: (sitting: Sitting, text: string, read: ReadNote, context: Context) => void,
+  act: Act,
 ): boolean {
   const last = sitting.ledger.standing.at(-1)?.journal;
   if (last === undefined) return false;
   const { parts, doubted } = heartsOf(text);
   if (isRemark && !doubted) return false;
-  // "Four my lovely, and a fifth thinking about it", in reply to a prompt.
-  const [first = ''] = text.split(/[,.!]/);
-  const reply = readIn(sitting, first, { pending: pendingOf(context) });
-  if (context.explicit && first !== text && reply.entries.length === 1 && isBare(reply)) {
-    act(sitting, first, reply, context);
-    return true;
-  }
+  if (answersFirst(sitting, text, context, act)) return true;
+  if (parts.length === 0) return false;
   for (const heart of parts) {
     const read = readIn(sitting, heart);
     const isRight = read.entries.every(
@@ -64,7 +61,7 @@ export function rightInPart(
     readIn(sitting, undo)
       .entries.map(({ entry }) => entry.kind)
       .join() === 'undo';
-  if (isUndone && parts.length > 0 && sitting.origin.at - last.postedAt <= HEART_MS) {
+  if (isUndone && sitting.origin.at - last.postedAt <= HEART_MS) {
     undoLast(sitting, 0);
     return true;
   }
@@ -73,3 +70,13 @@ export function rightInPart(
 
 const isReply = ({ entries, instruction }: ReadNote): boolean =>
   !instruction && entries.every(({ entry }) => /^(?:amend|answer|remark)$/.test(entry.kind));
+
+/** "Four my lovely, and a fifth thinking about it", in reply to a prompt. */
+function answersFirst(sitting: Sitting, text: string, context: Context, act: Act): boolean {
+  const [first = ''] = text.split(/[,.!]/);
+  if (!context.explicit || first === text) return false;
+  const reply = readIn(sitting, first, { pending: pendingOf(context) });
+  if (reply.entries.length !== 1 || !isBare(reply)) return false;
+  act(sitting, first, reply, context);
+  return true;
+}

@@ -35,6 +35,7 @@ function isOfEach(pieces: readonly Piece[], at: number): boolean {
     count?.is === 'count' &&
     count.quantity.value !== undefined &&
     wordAt(pieces, at + 1) === 'each' &&
+    // "Two of" is one count; in "two each" the number stands alone.
     count.to - count.from > 1 &&
     (next?.is !== 'word' || GOES_ON.test(next.text))
   );

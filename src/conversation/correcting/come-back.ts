@@ -15,7 +15,7 @@ const LOST = anyOf`
   thought (was|were) (dead|gone|goners)|(told you|said|put down) (was|were|as) (dead|lost|gone)
 `;
 const BACK = anyOf`
-  revived|recovered|rallied|perked up|pulled through|(come|came) (back|round)|alive|on the mend|green|growing
+  revived|recovered|rallied|perked up|pulled through|(come|came) (back|round)|alive|on the mend|green
   shooting|reshooting|sprouting|sprouted|resprouted|regrown|growing|grown back
 `;
 /** "Growing mould", "recovered, but died again". */

@@ -117,10 +117,10 @@ function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[
         !/^i(?:['’]|$)/i.test(each?.raw ?? '') &&
         !(n === 1 && ARTICLE.test(tokens[at - 1]?.text ?? '') && HAD.test(tokens[at + 2]?.text ?? '')),
     );
-    // Beside another word nobody knows, or another capital, it is part of a name of its own.
     // "Biscuits: 8 rooted": at the head of a sentence, what is told of.
     const heads = token.capital && !capital && tokens[at + 1]?.text === ':';
     if (isTended || heads) return [{ from: at, to: at + 1, variety: name.variety, slips: 5 }];
+    // Beside another word nobody knows, or another capital, it is part of a name of its own.
     if (
       capital
         ? beside.some((each) => each?.capital === true && (each === tokens[at + 1] || at > 1))
