@@ -19,13 +19,19 @@ const ofNumbers = new Set(['strike', 'loss', 'potOn', 'pinch', 'move', 'plantOut
 const LEAD =
   /^(?:(?:oh|ah|oops|sorry)[, ]+)?(?:(?:and|also|plus|then|ditto|likewise|(?:the )?same(?: again)?(?: for| with| goes for| to| on)?)\b[, ]*(?:(?:(?:i|we|i['’]ve|we['’]ve) )?(?:just |also )?(?:did|done|forgot)\b[,: ]*)?|(?:i |we )?forgot\b[,: ]*)/i;
 const TAIL = /(?<![, ])[, ]*\b(?:too|as well|also|likewise)$/i;
+/** "Six Parish Gossip, also a geranium, done this evening". */
+const CROP_BESIDE =
+  /^[^,]{3,40}, ?(?:(?:and )?also|another|an?) (?:an? )?\p{L}+(?: too| as well)?(?:$|[,.])/iu;
+const DONE = /,? (?:all )?(?:done|did)\b/i;
 const ANOTHER = /\b(?:other|another|more(?! like| than| or less)|rest|remaining|last)\b/i;
 
 /** Whether the text leans on the last note, and what it says is logged or asked about. */
 export function saysLikewise(sitting: Sitting, text: string): boolean {
   const words = text.trim().replace(/(?<![.!])[.!]+$/, '');
-  const bare = words.replace(LEAD, '').replace(TAIL, '');
-  const leans = bare !== words || SAME_PLACE.test(words);
+  const bare = (CROP_BESIDE.test(words) ? words.replace(DONE, ' ') : words)
+    .replace(LEAD, '')
+    .replace(TAIL, '');
+  const leans = bare !== words || SAME_PLACE.test(words) || CROP_BESIDE.test(words);
   const own = leans || ANOTHER.test(words) ? lastEntry(sitting, words) : null;
   const last = own ?? (I_DID.test(words) ? doneByAnother(sitting) : null);
   if (!last || bare === '' || bare.length > 60) return false;

@@ -8,7 +8,10 @@ import type { Piece } from './pieces.js';
 
 export function partsOf(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
   const kind = clause.hit?.rule.kind;
-  if (kind === 'dispatch') return eachSending(pieces, clause);
+  if (kind === 'dispatch') {
+    const sendings = eachSending(pieces, clause);
+    return sendings.length > 1 ? sendings : eachShare(pieces, clause);
+  }
   const moves = eachMove(pieces, clause);
   return moves.length > 1 ? moves : eachShare(pieces, clause);
 }
@@ -20,8 +23,11 @@ const SHARED: ReadonlySet<EntryKind | 'aside'> = new Set([
   'pinch',
   'move',
   'plantOut',
+  'dispatch',
 ]);
 const PLACED: ReadonlySet<EntryKind | 'aside'> = new Set(['move', 'plantOut']);
+
+const JOINED = /^(?:a|an|and|another|further|then|the|other)$/;
 
 /** "Struck ten yesterday and another six today", "six in the long border and three by the gate". */
 function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
@@ -30,7 +36,10 @@ function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] 
   for (let at = hit.to; at < clause.to; at++) {
     if (pieces[at]?.is !== 'break' && wordAt(pieces, at) !== 'and') continue;
     let count = at + 1;
-    while (/^(?:a|an|and|another|further|then|the|other)$/.test(wordAt(pieces, count))) count++;
+    while (JOINED.test(wordAt(pieces, count))) count++;
+    // "… and on Sunday 6 Ember Fox".
+    const dayFirst = pieces[count]?.is === 'when' && pieces[count + 1]?.is === 'count';
+    if (dayFirst) count++;
     const quantity = pieces[count];
     if (
       quantity?.is !== 'count' ||
@@ -52,7 +61,7 @@ function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] 
       before.some((piece) => piece.is === 'word' && LEADS_TO_PLACE.test(piece.text));
     // "2 dead on Wednesday, 1 more this morning"; "two, five dead" is one number put for another.
     const again = !clause.subjectFirst || quantity.quantity.more === true;
-    if (!counted || !((sameDay && again) || elsewhere)) continue;
+    if (!counted || !((sameDay && again) || dayFirst || elsewhere)) continue;
     return [{ ...clause, to: at }, ...eachShare(pieces, behind(clause, hit, at))];
   }
   return [clause];

@@ -1,4 +1,5 @@
 /** What reads like a phrase of time and names none: people called as months are, shares, numbers of plants. */
+import { crops } from './lexicon.js';
 import { textAt, type Token } from './tokens.js';
 
 const GIVES = /^(?:gave|give|given|gives|sold|passed|handed|posted|swapped|dropped|went|gone)$/;
@@ -52,3 +53,34 @@ export function isCounted(
     return false;
   return isName(to) || /^(?:of|cuttings|cutting|plants|pots|rooted|have|are)$/.test(tokens[to]?.text ?? '');
 }
+
+/** A month by its bare name; "last November" says which. */
+export const MONTH =
+  /^(?:(?:in|during|back in|around|from) )?(?:early |mid |late )?(?:january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)\.?$/i;
+
+const WEEKDAY = /^(?:mon|tues?|wed(?:nes)?|thu(?:r|rs)?|fri|sat(?:ur)?|sun)(?:day)?$/;
+
+/** "On Sunday 6 Ember Fox", "Sun 6 velvet ox coleus", "on Sunday 6 more": so many of them, on the Sunday. */
+export function isCountedOnDay(
+  tokens: readonly Token[],
+  at: number,
+  isName: (at: number) => boolean,
+): boolean {
+  const [token, next] = [tokens[at], tokens[at + 1]];
+  if (token?.is !== 'number' || token.glued || !WEEKDAY.test(textAt(tokens, at - 1))) return false;
+  if (isName(at + 1) || next?.is !== 'word') return isName(at + 1);
+  if (next.capital) return !MONTH.test(next.text);
+  return next.text === 'more' || isBeforeCrop(tokens, at + 1);
+}
+
+/** A crop, or a name of one or two words with its crop behind. */
+function isBeforeCrop(tokens: readonly Token[], from: number): boolean {
+  for (let at = from; at < from + 3 && tokens[at]?.is === 'word'; at++) {
+    if (crops.has(textAt(tokens, at))) return true;
+    if (NO_NAME.test(textAt(tokens, at))) return false;
+  }
+  return false;
+}
+
+const NO_NAME =
+  /^(?:took|take|the|my|some|of|from|for|with|at|in|on|to|and|was|were|is|are|lost|potted|struck|sold|gave|all|no|i|we)$/;

@@ -4,7 +4,7 @@ import { firstDay } from '../calendar/span.js';
 import { localDay, localTime } from '../calendar/zone.js';
 import { datesIn, type Moment, type Resolved } from './dates.js';
 import { crops } from './lexicon.js';
-import { isCounted, isShare, isTaker } from './no-days.js';
+import { isCounted, isCountedOnDay, isShare, isTaker, MONTH } from './no-days.js';
 import type { Note } from './note.js';
 import type { When } from './pieces.js';
 import { isOfGroup } from './meets-on.js';
@@ -50,12 +50,6 @@ export function findWhens(
       next?.text === 'of' &&
       tokens[at + 2]?.is === 'number' &&
       token.glued === false;
-    // "On Sunday 6 Ember Fox": so many of them, on the Sunday.
-    const behindDay =
-      token.is === 'number' &&
-      WEEKDAY.test(tokens[at - 1]?.text ?? '') &&
-      !token.glued &&
-      isNamed(tokens, at + 1, isName);
     // "The winter garden": a place.
     const placed = /^(?:winter|summer)$/.test(token.text) && /^(?:garden|house)$/.test(next?.text ?? '');
     if (
@@ -63,7 +57,7 @@ export function findWhens(
       multiplied ||
       contained ||
       grouped ||
-      behindDay ||
+      isCountedOnDay(tokens, at, isName) ||
       sized ||
       placed ||
       shared ||
@@ -123,12 +117,6 @@ export function findWhens(
   return finds.sort((a, b) => a.from - b.from);
 }
 
-const WEEKDAY = /^(?:mon|tues?|wed(?:nes)?|thu(?:r|rs)?|fri|sat(?:ur)?|sun)(?:day)?$/;
-
-/** A known name, or a word written as one that is no month. */
-const isNamed = (tokens: readonly Token[], at: number, isName: (at: number) => boolean): boolean =>
-  isName(at) || (tokens[at]?.is === 'word' && tokens[at].capital && !MONTH.test(tokens[at].text));
-
 /**
  * A verb's own "in" before a day, which stands in no day ("went in today", "put six in last Sunday", "several weeks
  * back"): only spans and parts of the day take one.
@@ -153,10 +141,6 @@ function dayOf(resolved: Resolved): When['past'] {
   if ('problem' in resolved) return 'ask';
   return 'date' in resolved ? resolved.date : resolved;
 }
-
-/** A month by its bare name; "last November" says which. */
-const MONTH =
-  /^(?:(?:in|during|back in|around|from) )?(?:early |mid |late )?(?:january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)\.?$/i;
 
 /** What was done lies in the past: a day to come is asked about, and "in ten days" tells how long it took. */
 function done(past: When['past'], today: Day, words: string): When['past'] {

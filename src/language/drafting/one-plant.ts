@@ -77,8 +77,17 @@ export function definesCrop(pieces: readonly Piece[], at: number): boolean {
   return (
     /^(?:it's|its|that's|they're|which's|she's|he's)$/.test(word) ||
     // "…, also hydrangea, one pot".
-    (word === 'also' && pieces[before - 1]?.is === 'break') ||
+    (/^(?:also|another)$/.test(word) && pieces[before - 1]?.is === 'break' && isSetApart(pieces, at)) ||
     (/^(?:is|are|being)$/.test(word) &&
       /^(?:it|that|which|they|these|those|she|he)$/.test(wordAt(pieces, before - 1)))
+  );
+}
+
+/** "… , another geranium, this evening": no next plant of a list behind it. */
+function isSetApart(pieces: readonly Piece[], at: number): boolean {
+  if (wordAt(pieces, at - 1) !== 'another') return true;
+  const behind = pieces[at + 1];
+  return (
+    behind === undefined || behind.is === 'when' || (behind.is === 'break' && pieces[at + 2]?.is !== 'count')
   );
 }

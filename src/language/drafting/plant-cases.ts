@@ -66,6 +66,7 @@ export const plantCases: readonly Case<PlantSeen>[] = [
     phrasings: [
       'Took 6 Weir Plum, also hydrangea, one pot',
       "Took 6 of Weir Plum as well, she's a hydrangea",
+      'Took 6 Weir Plum, another hydrangea, this evening',
     ],
     when: ({ draft, piece, pieces, at }) =>
       draft.plant?.crop === undefined &&

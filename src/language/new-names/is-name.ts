@@ -112,6 +112,19 @@ const cases: readonly NameCase[] = [
           (pieces[end] === undefined || pieces[end]?.is === 'break'))),
   },
   {
+    // Whose, and of what.
+    name: "from Joan's hedge",
+    isName: false,
+    when: ({ pieces, tokens, before, at, end, length }) =>
+      length > 1 &&
+      /^(?:from|off|of|over|in)$/.test(wordAt(before, before.length - 1)) &&
+      pieces.slice(at, end - 1).some((piece) => piece.is === 'word' && /['’]s?$/.test(piece.text)) &&
+      !pieces.slice(end - 1, end).some((piece) => isCapitalOf(tokens, piece)) &&
+      /^(?:hedges?|bush|bushes|shrubs?|trees?|border|wall|fence|gate|lane|verge|front|back)$/.test(
+        wordAt(pieces, end - 1),
+      ),
+  },
+  {
     name: 'Salt Harrier tubers',
     isName: true,
     when: (seen) =>
