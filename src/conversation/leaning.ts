@@ -8,6 +8,7 @@ import type { Context } from './answering.js';
 import { doubtsFirst } from './correcting/doubts.js';
 import { corrects, hasSecondThoughts } from './correcting/few-words.js';
 import { saysLotOfDay, saysOther, saysOtherOnly, swapsBatch, swapsToDay } from './correcting/swapping.js';
+import { turnsRound } from './correcting/wrong-way-round.js';
 import { hadByThem } from './had-by-them.js';
 import { onlyOfLastNote } from './last-note.js';
 import { saysLikewise } from './likewise.js';
@@ -33,6 +34,7 @@ export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, cont
     swapsBatch(sitting, text, context.lines)
   )
     return true;
+  if (silent && turnsRound(sitting, text)) return true;
   if (saysLotOfDay(text) && swapsToDay(sitting, text, context.lines)) return true;
   if (saysOtherOnly(text)) {
     sitting.reply.text.push(noOther);

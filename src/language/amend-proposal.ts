@@ -11,7 +11,7 @@ import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { lotMeant } from './lot-meant.js';
-import { proposeRename, RENAME } from './rename-proposal.js';
+import { proposePutInAs, proposeRename, RENAME } from './rename-proposal.js';
 import { restatementIn } from './restatement.js';
 import { withoutReasons } from './restatement/reasons.js';
 import { LINE_LIMIT, lineOf, plantsIn, type Sentence, textOf } from './sentences.js';
@@ -80,7 +80,7 @@ export function proposeAmend(
       (isSettable(pieces[at + 1]) ||
         !/^(?:did|do|is|are|was|have|has|does|should|could|would)$/.test(wordAt(pieces, at - 1))),
   );
-  const gone = proposeWhereTo(line, textOf(pieces, utterance));
+  const gone = proposeWhereTo(line, textOf(pieces, utterance)) ?? proposePutInAs(sentence, utterance);
   if (gone) return gone;
   const fits = amendRules.filter((rule) => rule.pattern.test(line) && (!rule.needsNot || not >= 0));
   const copula = not > 0 && /\b(?:was|were|is|are|it's|that's)\b/.test(line) && contrasted(pieces, not);

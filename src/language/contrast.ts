@@ -55,9 +55,14 @@ const CHANGE =
 const SAID =
   /^(?!.*\b(?:now|left|still)\b)(?:sorry,? |no,? |(?:(?:i|we)(?:['’]ve)? )?just (?:noticed|seen|spotted|realised|realized) (?:that )?)?(?:i|we) (?:said|told you|put|wrote|logged|noted|typed) (.{1,60}?)(?:,? but|,) (?:really |actually )?(?:(?:it|there|they|that) (?:was|were|is|are|should be|should have been)|it['’]s|they['’]re|they['’]d|they had|there['’]s|that['’]s) (?:only |really |actually |just )*([^,;.!?]{1,20}?)(?: (?:in|on) (?:the|it|there)\b[^,;.!?]{0,20})?[.!]?$/i;
 
+/** "Did I say 12? I think I took 11". */
+const ASKED =
+  /^(?:oh,? |sorry,? |hang on,? |wait,? )?did (?:i|we) (?:really )?(?:say|put|write|log|tell you) (.{1,30}?)\? ?(?:no,? |sorry,? )?(?:(?:i|we) (?:think|reckon|believe) )?(?:(?:i|we) (?:only )?(?:meant|took|struck|lost|sold|gave|potted on|potted|planted)|(?:it|there|they|that) (?:was|were|is|are|should be|should have been)|(?:it|that)['’]s|should be|make (?:it|that)) (?:only |really |actually |just )*([^,;.!?]{1,20}?)(?: of (?:them|those))?[.!]?$/i;
+
 /** The one contrast of a note that says nothing else; undefined where it makes none. */
 export function contrastIn(note: Note): Contrast | undefined {
-  const changed = CHANGE.exec(note.text.trim()) ?? SAID.exec(note.text.trim());
+  const text = note.text.trim();
+  const changed = CHANGE.exec(text) ?? SAID.exec(text) ?? ASKED.exec(text);
   if (changed) {
     const [before, behind] = [1, 2].map((n) => partsOf({ ...note, text: changed[n] ?? '' }));
     return (

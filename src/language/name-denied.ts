@@ -19,13 +19,15 @@ const LEADS =
 const BIDS =
   /(?:^| )(?:so|and|please|pls|can you|could you|would you|rename|change|thanks|thank you|cheers|sorry)\b.*$/i;
 
+/** A name that the ledger has, and what the plant is called instead. */
+export interface NamePutRight {
+  readonly old: Piece & { is: 'plant' };
+  readonly told: readonly Piece[];
+  readonly name: string;
+}
+
 /** Where the denied name stands and what it is called instead; undefined where that is not said. */
-export function nameDenied(
-  { pieces, line }: Sentence,
-  utterance: Utterance,
-):
-  | { readonly old: Piece & { is: 'plant' }; readonly told: readonly Piece[]; readonly name: string }
-  | undefined {
+export function nameDenied({ pieces, line }: Sentence, utterance: Utterance): NamePutRight | undefined {
   if (!DENIES.test(line)) return undefined;
   const at = pieces.findIndex((piece) => piece.is === 'plant' && piece.plant.variety !== undefined);
   const old = pieces[at];

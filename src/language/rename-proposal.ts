@@ -1,8 +1,9 @@
 /** Sentences that give a variety another name. */
 import { wordAt } from './grammar/rule.js';
 import { isKnown } from './lexicon.js';
-import { nameDenied } from './name-denied.js';
+import { type NamePutRight, nameDenied } from './name-denied.js';
 import type { Piece } from './pieces.js';
+import { putInAs } from './put-in-as.js';
 import type { Proposal } from './proposal.js';
 import { plantsIn, type Sentence, textOf, trimmed } from './sentences.js';
 import { titleCase } from './told-names.js';
@@ -15,10 +16,7 @@ export const RENAME = 'rename <plant> to <name>';
 export function proposeRename(sentence: Sentence, utterance: Utterance): Proposal | undefined {
   const { pieces } = sentence;
   const denied = nameDenied(sentence, utterance);
-  if (denied) {
-    const variety = knownAs(denied.told, denied.name);
-    return { kind: 'amend', rule: RENAME, slots: { set: { variety } }, draft: { plant: denied.old.plant } };
-  }
+  if (denied) return renamed(denied);
   const plants = plantsIn(pieces);
   const old = plants[0];
   if (!old) return undefined;
@@ -65,6 +63,17 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
     slots: { set: { variety } },
     draft: { plant: old.plant },
   };
+}
+
+/** "I've put Silky Baker in as Sulky Baker". */
+export function proposePutInAs(sentence: Sentence, utterance: Utterance): Proposal | undefined {
+  const put = /\bas plantname\b/.test(sentence.line) ? putInAs(sentence, utterance) : undefined;
+  return put && renamed(put);
+}
+
+function renamed({ old, told, name }: NamePutRight): Proposal {
+  const variety = knownAs(told, name);
+  return { kind: 'amend', rule: RENAME, slots: { set: { variety } }, draft: { plant: old.plant } };
 }
 
 /** ", it's Zinc Parson", "but it should be Zinc Parson": a name, written as one. */

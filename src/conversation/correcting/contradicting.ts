@@ -100,6 +100,12 @@ function isMeant(
   });
 }
 
+/** Who had them; what a plant was renamed to is nobody. */
+function recipientOf(entry: object): string {
+  const { to } = entry as { readonly to?: unknown };
+  return typeof to === 'string' ? to : '';
+}
+
 const wordsOf = (phrase = '') => new Set(phrase.toLowerCase().split(/[^\p{L}'’-]+/u));
 
 /** Whether all words but the two that are set against each other tell of that very deed: "Ines wants 20, not 12" does not. */
@@ -109,7 +115,7 @@ function saysNothingElse(
   set: Slots,
 ): boolean {
   if (elsewhere && !('place' in set)) return false;
-  const { to } = entry as { readonly to?: string };
+  const to = recipientOf(entry);
   const isNamed = Object.values(set).some((each) => String(each).toLowerCase() === said.words?.toLowerCase());
   const own = new Set([...wordsOf(isNamed ? said.words : ''), ...wordsOf(denied.words), ...wordsOf(to)]);
   return left.every(
@@ -119,7 +125,7 @@ function saysNothingElse(
 
 /** "Fennick's only took 28, not 30": whoever had them took them from nobody. */
 function namesRecipient(entry: object, text: string): boolean {
-  const { to = '' } = entry as { readonly to?: string };
+  const to = recipientOf(entry);
   const bare = (word: string) => word.replace(/['’]s$/, '');
   const [name = ''] = [...wordsOf(to)].map(bare);
   return name.length > 2 && [...wordsOf(text)].some((word) => bare(word) === name);
