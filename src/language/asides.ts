@@ -1,8 +1,9 @@
 /** Talk that only picks up the thread ("where was I", "what was I saying"), a pause and no question, and thanks to heaven. */
 import { wordAt } from './grammar/rule.js';
+import { byFirstWord } from './phrases-by-word.js';
 import type { Piece } from './pieces.js';
 
-const ASIDES: readonly (readonly string[])[] = [
+const ASIDES = byFirstWord([
   ['where', 'was', 'i'],
   ['where', 'were', 'we'],
   ['what', 'was', 'i', 'going', 'to', 'say'],
@@ -29,7 +30,7 @@ const ASIDES: readonly (readonly string[])[] = [
   ['thank', 'god'],
   ['thank', 'goodness'],
   ['thank', 'heavens'],
-];
+]);
 
 /** "Where was I with the Salt Harrier": asked after all. */
 const ASKS_ON =
@@ -40,7 +41,7 @@ export function withoutAsides(pieces: readonly Piece[]): readonly Piece[] {
   const rest: Piece[] = [];
   for (let at = 0; at < pieces.length; at++) {
     const piece = pieces[at];
-    const aside = ASIDES.find(
+    const aside = ASIDES.get(wordAt(pieces, at))?.find(
       (words) =>
         words.every((word, n) => wordAt(pieces, at + n) === word) &&
         !ASKS_ON.test(wordAt(pieces, at + words.length)) &&

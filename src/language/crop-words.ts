@@ -80,6 +80,8 @@ const ALWAYS_CROP = new Set([
 const isNameWord = (token: Token | undefined): boolean =>
   token?.is === 'word' && token.capital && !/^[A-Z]+$/.test(token.raw);
 
+const unowned = (text: string): string => (text.endsWith("'s") ? text.slice(0, -2) : text);
+
 /** Crops that are colours too. */
 const COLOURS = /^(?:pinks?|roses?|lavender|lilac|violet|peach|orange|plum|cherry|olive)$/;
 
@@ -88,7 +90,8 @@ export function cropAt(
   at: number,
   owner: readonly (Piece | undefined)[],
 ): { crop: string; to: number } | undefined {
-  const words = tokens.slice(at, at + 4).map(({ text }) => text.replace(/'s$/, ''));
+  if (!crops.has(unowned(textAt(tokens, at)))) return undefined;
+  const words = tokens.slice(at, at + 4).map(({ text }) => unowned(text));
   const found = phraseAt(crops, words, 0);
   if (!found) return undefined;
   const phrase = found.words.join(' ');

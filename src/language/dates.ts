@@ -12,7 +12,8 @@ import {
   type Resolved,
   type When,
 } from './dates/meaning.js';
-import { type Alternative, Chart, rulesOf } from './dates/chart.js';
+import { type Alternative, rulesOf } from './dates/alternative.js';
+import { Chart } from './dates/chart.js';
 import { type Token, tokensOf } from './dates/token.js';
 
 export type { DateProblem, Leaning, Moment, Resolved } from './dates/meaning.js';

@@ -3,6 +3,7 @@ import { findHits } from './grammar/hits.js';
 import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Instruction } from './instruction.js';
+import { batches } from './grammar/instruction/batches.js';
 import { instruct } from './instructing.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
@@ -12,6 +13,9 @@ import type { Utterance } from './utterance.js';
 const TOLD = /^(?:they|it|these|those|i|we|he|she|that|to)\b/;
 /** More than this is no talk around an instruction. */
 const MOST_PARTS = 6;
+
+/** What no other instruction is asked for needs none of their patterns. */
+const mayPartOrJoin = (line: string): boolean => batches.some(({ pattern }) => pattern.test(line));
 
 /** The instruction of one part; undefined where there is none, or something is told in the others. */
 export function instructionInTalk(
@@ -30,7 +34,8 @@ export function instructionInTalk(
       const part = pieces.slice(from, to);
       const line = lineOf(part, utterance);
       // "So they can join the others": why something was done.
-      const found = TOLD.test(line) ? undefined : instruct(line, part, utterance, note);
+      const found =
+        mayPartOrJoin(line) && !TOLD.test(line) ? instruct(line, part, utterance, note) : undefined;
       if (found?.kind !== 'merge' && found?.kind !== 'split') continue;
       const talk = [...pieces.slice(0, from), ...pieces.slice(to)];
       if (findHits(rules, talk).some(({ rule }) => rule.kind !== 'remark' && rule.faint !== true))

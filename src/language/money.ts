@@ -1,13 +1,22 @@
 /** Numbers that count no plants: money, a share in per cent, the number of a house or page. */
-import { numberAt } from './numbers.js';
+import { NUMBER_WORDS, numberAt } from './numbers.js';
 import { isHundredPercent, percentAt } from './quantities/shares.js';
-import { textAt, type Token } from './tokens.js';
+import { wordsOf } from './phrases.js';
+import { startsWithFigure, textAt, type Token } from './tokens.js';
+
+/** What may tell of money, beside figures and the signs of money. */
+const OPENING: ReadonlySet<string> = new Set([
+  ...wordsOf`no number nr room page chapter step version day week half-past`,
+  ...NUMBER_WORDS,
+]);
 
 /** Where the money that begins at token `at` ends. */
 export function moneyAt(tokens: readonly Token[], at: number): number | undefined {
   const token = tokens[at];
   if (!token) return undefined;
-  if (/^[£$€]$/.test(token.raw) && tokens[at + 1]?.is === 'number')
+  const isSign = token.is === 'mark' && /^[£$€]$/.test(token.raw);
+  if (!isSign && !OPENING.has(token.text) && !startsWithFigure(token)) return undefined;
+  if (isSign && tokens[at + 1]?.is === 'number')
     return /^(?:each|apiece|per|a)$/.test(textAt(tokens, at + 2)) ? at + 3 : at + 2;
   // "Five bucks", "twenty quid".
   const unit = numberAt(tokens, at)?.to ?? tokens.length;

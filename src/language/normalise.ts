@@ -73,18 +73,24 @@ function onKeyboard(text: string): string {
 
 /** Without the full stops, strokes and commas of abbreviations and decimals, which end nothing. */
 function spelledOut(text: string): string {
-  return text
-    .replace(/(?<![\p{L}\d])(\d{1,2}(?:[:.]\d\d)?)\s?([ap])\.\s?m\b\.?/giu, '$1$2m')
-    .replace(/\b(?:this )?([ap])\.\s?m\b\.?|\bthis ([ap])m\b/giu, (_, dotted?: string, bare?: string) =>
-      /^a/i.test(dotted ?? bare ?? '') ? 'this morning' : 'this afternoon',
-    )
-    .replace(/\bca?\. ?(?=\d)/giu, 'circa ')
-    .replace(DELIVERY, 'delivery ')
-    .replace(CONTAINERS_AT, (said: string, containers: string) =>
+  let plain = text.includes('.') ? withoutStops(text) : text;
+  plain = plain.replace(/\bthis ([ap])m\b/giu, (_, half: string) => halfOfDay(half));
+  plain = plain.replace(DELIVERY, 'delivery ');
+  if (plain.includes('@'))
+    plain = plain.replace(CONTAINERS_AT, (said: string, containers: string) =>
       SELLS.test(text) ? said : `${containers} x `,
-    )
-    .replace(/(^|\s)w\/(?=\s)/giu, '$1with')
-    .replace(/(\d),(\d)(?=\s?(?:°|degrees?\b|grad\b))/gu, '$1.$2')
-    .replace(/\b1st (?=thing\b)/giu, 'first ')
-    .trim();
+    );
+  if (plain.includes('/')) plain = plain.replace(/(^|\s)w\/(?=\s)/giu, '$1with');
+  if (plain.includes(',')) plain = plain.replace(/(\d),(\d)(?=\s?(?:°|degrees?\b|grad\b))/gu, '$1.$2');
+  if (plain.includes('1')) plain = plain.replace(/\b1st (?=thing\b)/giu, 'first ');
+  return plain.trim();
 }
+
+/** "6 p.m.", "this a.m.", "ca. 40". */
+const withoutStops = (text: string): string =>
+  text
+    .replace(/(?<![\p{L}\d])(\d{1,2}(?:[:.]\d\d)?)\s?([ap])\.\s?m\b\.?/giu, '$1$2m')
+    .replace(/\b(?:this )?([ap])\.\s?m\b\.?/giu, (_, half: string) => halfOfDay(half))
+    .replace(/\bca?\. ?(?=\d)/giu, 'circa ');
+
+const halfOfDay = (letter: string): string => (/^a/i.test(letter) ? 'this morning' : 'this afternoon');

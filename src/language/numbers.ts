@@ -11,6 +11,14 @@ const COLLECTIVES: ReadonlyMap<string, number> = new Map([
   ['score', 20],
 ]);
 
+/** The words that a number may begin with. */
+export const NUMBER_WORDS: ReadonlySet<string> = new Set([
+  ...['half', 'a', 'baker', 'bakers', "baker's"],
+  ...COLLECTIVES.keys(),
+  ...UNITS.keys(),
+  ...TENS.keys(),
+]);
+
 export interface FoundNumber {
   readonly value: number;
   /** Index past its last token. */
@@ -22,6 +30,7 @@ export interface FoundNumber {
 }
 
 const word = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
+
 /** The number that begins at token `at`: "5", "1,200", "twenty five", "two dozen", "half a dozen", "a hundred and ten". */
 export function numberAt(tokens: readonly Token[], at: number): FoundNumber | undefined {
   const token = tokens[at];
@@ -33,7 +42,7 @@ export function numberAt(tokens: readonly Token[], at: number): FoundNumber | un
       return { value: value * dozens.value, to: dozens.to, figures: true, collective: true };
     return { value, to: at + 1, figures: true, collective: false };
   }
-  if (token.is !== 'word') return undefined;
+  if (token.is !== 'word' || !NUMBER_WORDS.has(token.text)) return undefined;
   if (token.text === 'half') {
     const rest = collective(tokens, at + 1);
     if (rest && rest.value >= 12)
@@ -42,7 +51,7 @@ export function numberAt(tokens: readonly Token[], at: number): FoundNumber | un
   }
   // "A baker's dozen".
   const bakers = word(tokens, at) === 'a' ? at + 1 : at;
-  if (/^bakers?$|^baker's$/.test(word(tokens, bakers)) && word(tokens, bakers + 1) === 'dozen')
+  if (word(tokens, bakers + 1) === 'dozen' && /^bakers?$|^baker's$/.test(word(tokens, bakers)))
     return { value: 13, to: bakers + 2, figures: false, collective: true };
   const alone = collective(tokens, at);
   if (alone) {

@@ -1,13 +1,19 @@
 /** How many: exact, by the lot, vague, all, the rest, all but some, half, more than before. */
-import { anotherOne, exactly } from './quantities/exact.js';
+import { NUMBER_WORDS } from './numbers.js';
+import { anotherOne, exactly, exactWords } from './quantities/exact.js';
 import { inLots } from './quantities/lots.js';
 import type { FoundQuantity } from './quantities/quantity.js';
-import { beyond, vaguely } from './quantities/vague.js';
-import { wholly } from './quantities/whole.js';
-import type { Token } from './tokens.js';
+import { beyond, vaguely, vagueWords } from './quantities/vague.js';
+import { wholeWords, wholly } from './quantities/whole.js';
+import { startsWithFigure, type Token } from './tokens.js';
+
+/** What a quantity may begin with, beside figures: most words begin none. */
+const OPENING: ReadonlySet<string> = new Set([...NUMBER_WORDS, ...exactWords, ...vagueWords, ...wholeWords]);
 
 /** The quantity that begins at token `at`. */
 export function quantityAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  const token = tokens[at];
+  if (!token || !(OPENING.has(token.text) || startsWithFigure(token))) return undefined;
   return (
     beyond(tokens, at) ??
     wholly(tokens, at) ??

@@ -1,7 +1,7 @@
 /** Sizes of pots and trays, and temperatures: a number with its unit. */
 import { placeNouns } from './lexicon.js';
-import { numberAt } from './numbers.js';
-import type { Token } from './tokens.js';
+import { NUMBER_WORDS, numberAt } from './numbers.js';
+import { startsWithFigure, type Token } from './tokens.js';
 
 /** Parts of a container that things are put round. */
 export const EDGES = /^(?:edges?|sides?|rims?|outside)$/;
@@ -30,8 +30,32 @@ const BY_WIDTH: Readonly<Record<string, number>> = { sevens: 7, eights: 8, nines
 
 const text = (tokens: readonly Token[], at: number): string => tokens[at]?.text ?? '';
 
+/** What a size or a temperature may begin with, beside figures: most words begin none. */
+const OPENING: ReadonlySet<string> = new Set([
+  ...[
+    'gallon',
+    'gallons',
+    'quart',
+    'quarts',
+    'litre',
+    'litres',
+    'liter',
+    'liters',
+    'pint',
+    'minus',
+    'negative',
+    '-',
+  ],
+  ...Object.keys(BY_WIDTH),
+  ...NUMBER_WORDS,
+]);
+
+const mayBegin = (token: Token | undefined): boolean =>
+  token !== undefined && (OPENING.has(token.text) || startsWithFigure(token));
+
 /** The size that begins at token `at`: "9cm", "3 inch pots", "2L", "72-cell tray", `4"`, "half litre". */
 export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefined {
+  if (!mayBegin(tokens[at])) return undefined;
   // "A gallon pot", "quart tubs": one of them.
   if (
     /^(?:gallon|quart|litre|liter|pint)$/.test(text(tokens, at)) &&
@@ -158,6 +182,7 @@ export function temperatureAt(
   at: number,
   fahrenheit: boolean,
 ): FoundTemperature | undefined {
+  if (!mayBegin(tokens[at])) return undefined;
   // "Half a degree in the frame".
   if (text(tokens, at) === 'half' && text(tokens, at + 1) === 'a' && text(tokens, at + 2) === 'degree')
     return { celsius: 0.5, to: at + 3 };

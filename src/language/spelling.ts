@@ -52,12 +52,10 @@ export function respell(word: string): string {
   let bestCost = slipsAllowed(word.length) + 1;
   let tied = false;
   for (const target of targets.get(word.charAt(0)) ?? []) {
-    const cost = distance(
-      word,
-      target,
-      Math.min(bestCost, slipsAllowed(Math.min(word.length, target.length))),
-    );
-    if (cost > slipsAllowed(Math.min(word.length, target.length))) continue;
+    const allowed = slipsAllowed(Math.min(word.length, target.length));
+    if (Math.abs(word.length - target.length) > allowed) continue;
+    const cost = distance(word, target, Math.min(bestCost, allowed));
+    if (cost > allowed) continue;
     if (cost < bestCost) {
       best = target;
       bestCost = cost;

@@ -100,6 +100,13 @@ export function tokenise(text: string): readonly Token[] {
   return withVerbs(tokens);
 }
 
+/** Whether it is a number or an ordinal in figures, or a word that opens with one. */
+export function startsWithFigure({ is, text }: Token): boolean {
+  if (is === 'number' || is === 'ordinal') return true;
+  const first = text.charCodeAt(0);
+  return first >= 48 && first <= 57;
+}
+
 /** The text at a place in a row of tokens; empty beyond its ends. */
 export function textAt(tokens: readonly Token[], at: number): string {
   return tokens[at]?.text ?? '';

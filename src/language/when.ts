@@ -34,12 +34,12 @@ export function findWhens(
   tokens.forEach((token, at) => {
     // "In September, one tray": a number of trays, no first of the month.
     const contained =
-      /^(?:one|two|three|four|five|six|\d+)$/.test(token.text) && CONTAINERS.has(tokens[at + 1]?.text ?? '');
+      CONTAINERS.has(tokens[at + 1]?.text ?? '') && /^(?:one|two|three|four|five|six|\d+)$/.test(token.text);
     // "Mon 4x84": four trays of 84, no fourth of the month.
     const multiplied =
       token.is === 'number' && tokens[at + 1]?.text === 'x' && tokens[at + 2]?.is === 'number';
     // "Aiming at 1,200": a number, no hour.
-    const grouped = /^\d{1,3}(?:,\d{3})+$/.test(token.raw);
+    const grouped = token.is === 'number' && /^\d{1,3}(?:,\d{3})+$/.test(token.raw);
     // "In the 9cm": a size, no ninth.
     const next = tokens[at + 1];
     const sized =

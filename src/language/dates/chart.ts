@@ -1,39 +1,11 @@
 /** Reads tokens by rules: each kind of phrase at each token once, longest first. */
+import type { Alternative, Reader } from './alternative.js';
 import type { Kind } from './captures.js';
+import type { IndexedGrammar, Needs, NeedsOfKind } from './indexed-grammar.js';
 import { LONGEST, type Rule } from './pattern.js';
 import type { Token } from './token.js';
 
-/** One way to read a kind from a token on: where it ends (exclusive), what it means, by which rule. */
-export interface Alternative {
-  readonly end: number;
-  readonly value: unknown;
-  /** Empty for words read by code. */
-  readonly rule: string;
-  /** What it is made of. */
-  readonly parts?: readonly Alternative[];
-}
-
-/** The names of the rules that read a phrase, outermost first; a rule with an empty name only passes on. */
-export function rulesOf(read: Alternative): string[] {
-  const inner = (read.parts ?? []).flatMap(rulesOf);
-  return read.rule === '' ? inner : [read.rule, ...inner];
-}
-
-export type Primitive = (tokens: readonly Token[], at: number) => readonly Alternative[];
-
-/** A kind that is read by code, and whether it may begin with a token. */
-export interface Reader {
-  readonly read: Primitive;
-  readonly begins: (token: Token) => boolean;
-}
-
-export interface Grammar {
-  readonly readers: Partial<Record<Kind, Reader>>;
-  readonly rules: readonly Rule[];
-}
-
 const nothing: readonly Alternative[] = [];
-const nowhere: readonly number[] = [];
 
 /** What a rule has captured so far, latest first. */
 interface Link {
@@ -105,14 +77,23 @@ export class Chart {
     return true;
   }
 
+  /** Whether a phrase of the kind may stand somewhere in the text, by the words that it cannot do without. */
   private hasKind(kind: Kind): boolean {
     let known = this.presentKinds.get(kind);
     if (known === undefined) {
       const reader = this.grammar.readers[kind];
-      known = reader === undefined || this.tokens.some(reader.begins);
+      this.presentKinds.set(kind, true); // where a kind needs itself, which keeps a rule too many and never drops one
+      known = reader ? this.tokens.some(reader.begins) : this.hasOneOf(this.grammar.needsOfKind(kind));
       this.presentKinds.set(kind, known);
     }
     return known;
+  }
+
+  private hasOneOf({ wordless, byWordSet }: NeedsOfKind): boolean {
+    for (const needs of wordless) if (this.hasAll(needs)) return true;
+    for (const [wordSet, list] of byWordSet)
+      if (this.present[wordSet] === 1) for (const needs of list) if (this.hasAll(needs)) return true;
+    return false;
   }
 
   private apply(
@@ -156,91 +137,4 @@ function finish(by: Rule, end: number, last: Link | null, found: Map<number, Alt
   }
   const value = by.mean(captured as never);
   if (value !== null) found.set(end, { end, value, rule: by.name, parts });
-}
-
-/** What a phrase cannot do without: of each of these sets of words one, each of these kinds. */
-interface Needs {
-  readonly wordSets: readonly number[];
-  readonly kinds: readonly Kind[];
-}
-
-/** A grammar with its rules found by the word that a phrase begins with, and its sets of words numbered. */
-export class IndexedGrammar {
-  readonly readers: Partial<Record<Kind, Reader>>;
-  private readonly rules = new Map<Kind, Rule[]>();
-  private readonly beginnings = new Map<Kind, Map<string, readonly Rule[]>>();
-  private readonly needs = new Map<Rule, Needs>();
-  private readonly numbers = new Map<string, number>();
-  private readonly numbersByWord = new Map<string, number[]>();
-
-  constructor(grammar: Grammar) {
-    this.readers = grammar.readers;
-    for (const each of grammar.rules) {
-      const list = this.rules.get(each.makes);
-      if (list) list.push(each);
-      else this.rules.set(each.makes, [each]);
-      const wanted = each.elements.filter(({ optional }) => !optional);
-      this.needs.set(each, {
-        wordSets: wanted.flatMap((one) => ('words' in one ? [this.numberOf(one.words)] : [])),
-        kinds: wanted.flatMap((one) => ('words' in one ? [] : [one.kind])),
-      });
-    }
-  }
-
-  needsOf(by: Rule): Needs {
-    return this.needs.get(by) as Needs;
-  }
-
-  presentIn(tokens: readonly Token[]): Uint8Array {
-    const present = new Uint8Array(this.numbers.size);
-    for (const { word } of tokens)
-      for (const number of this.numbersByWord.get(word) ?? nowhere) present[number] = 1;
-    return present;
-  }
-
-  /** The number of a set of words, the same for the same words. */
-  private numberOf(words: ReadonlySet<string>): number {
-    const key = [...words].join('|');
-    const known = this.numbers.get(key);
-    if (known !== undefined) return known;
-    const number = this.numbers.size;
-    this.numbers.set(key, number);
-    for (const word of words) {
-      const others = this.numbersByWord.get(word);
-      if (others) others.push(number);
-      else this.numbersByWord.set(word, [number]);
-    }
-    return number;
-  }
-
-  /** The rules of `kind` whose first word may be `token`. */
-  rulesThatMayBegin(kind: Kind, token: Token): readonly Rule[] {
-    const like = token.likeness;
-    if (like === '') return [];
-    let ofKind = this.beginnings.get(kind);
-    if (ofKind === undefined) this.beginnings.set(kind, (ofKind = new Map()));
-    let known = ofKind.get(like);
-    if (known === undefined) {
-      known = (this.rules.get(kind) ?? []).filter((each) => this.mayBegin(each, token, new Set([kind])));
-      ofKind.set(like, known);
-    }
-    return known;
-  }
-
-  private mayBegin(by: Rule, token: Token, visited: ReadonlySet<Kind>): boolean {
-    for (const each of by.elements) {
-      if ('words' in each ? each.words.has(token.word) : this.kindMayBegin(each.kind, token, visited))
-        return true;
-      if (!each.optional) return false;
-    }
-    return false;
-  }
-
-  private kindMayBegin(kind: Kind, token: Token, visited: ReadonlySet<Kind>): boolean {
-    const reader = this.readers[kind];
-    if (reader) return reader.begins(token);
-    if (visited.has(kind)) return false;
-    const deeper = new Set([...visited, kind]);
-    return (this.rules.get(kind) ?? []).some((each) => this.mayBegin(each, token, deeper));
-  }
 }

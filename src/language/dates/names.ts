@@ -1,6 +1,6 @@
 /** Weekdays, months, seasons, units and parts of the day, as single words. */
 import type { DayPart, Kind, Season, SmallUnit, Unit } from './captures.js';
-import type { Alternative, Primitive, Reader } from './chart.js';
+import type { Alternative, Primitive, Reader } from './alternative.js';
 import type { Token } from './token.js';
 import { monthWords, pluralWeekdayWords, weekdayWords } from './words.js';
 

@@ -1,7 +1,7 @@
 /** Numbers in phrases of time: counts, ordinals, days of the month, years. */
 import { SMALL_NUMBERS, TENS_NUMBERS } from '../number-names.js';
 import type { Token } from './token.js';
-import type { Alternative } from './chart.js';
+import type { Alternative } from './alternative.js';
 
 /** How many; `exact` false where the words give no one number ("a few"). */
 export interface Count {

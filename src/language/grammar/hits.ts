@@ -15,7 +15,8 @@ export interface Hit {
 /** What may stand in one place of a head: one of these words, of these verbs (`pot~`, `pot~past`) or kinds of piece (`<count>`). */
 interface Standing {
   readonly words: ReadonlySet<string>;
-  readonly verbs: ReadonlySet<string>;
+  /** By the verb's base form, the forms of it that fit; empty where any does. */
+  readonly verbs: ReadonlyMap<string, readonly string[]>;
   readonly kinds: ReadonlySet<string>;
   readonly optional: boolean;
 }
@@ -36,7 +37,7 @@ function elements(head: string): readonly Element[] {
     const words = alternatives.filter((each) => !kinds.includes(each) && !verbs.includes(each));
     return {
       words: new Set(words),
-      verbs: new Set(verbs),
+      verbs: formsByVerb(verbs),
       kinds: new Set(kinds.map((kind) => kind.slice(1, -1))),
       optional,
     };
@@ -45,12 +46,23 @@ function elements(head: string): readonly Element[] {
   return list;
 }
 
+function formsByVerb(verbs: readonly string[]): ReadonlyMap<string, readonly string[]> {
+  const forms = new Map<string, readonly string[]>();
+  for (const verb of verbs) {
+    const [lemma = '', form = ''] = verb.split('~');
+    const before = forms.get(lemma);
+    const isAny = form === '' || before?.length === 0;
+    forms.set(lemma, isAny ? [] : [...(before ?? []), form]);
+  }
+  return forms;
+}
+
 function fits({ words, verbs, kinds }: Standing, piece: Piece | undefined): boolean {
   if (piece?.is !== 'word') return piece !== undefined && kinds.has(piece.is);
   if (words.has(piece.text)) return true;
   if (verbs.size === 0 || piece.verb === undefined) return false;
-  const { lemma, form } = piece.verb;
-  return verbs.has(`${lemma}~`) || verbs.has(`${lemma}~${form}`);
+  const forms = verbs.get(piece.verb.lemma);
+  return forms !== undefined && (forms.length === 0 || forms.includes(piece.verb.form));
 }
 
 /** The elements that a match may begin with: the leading optional ones and the first that must stand. */
@@ -68,10 +80,12 @@ interface Indexed {
   readonly rule: Rule;
   readonly list: readonly Element[];
   readonly order: number;
+  /** What must stand straight behind the first; most heads fail there. */
+  readonly second: Standing | undefined;
 }
 
 /** Rules by what their heads may open with: a word, a verb's base form, a kind of piece. */
-type Index = ReadonlyMap<string, readonly Indexed[]>;
+type Index = Readonly<Record<'words' | 'verbs' | 'kinds', ReadonlyMap<string, readonly Indexed[]>>>;
 
 /** The faint rules apart from the others. */
 interface Indexes {
@@ -91,16 +105,21 @@ function indexesOf(rules: readonly Rule[]): Indexes {
 }
 
 function indexOf(rules: readonly Rule[], faint: boolean): Index {
-  const index = new Map<string, Indexed[]>();
+  const index = { words: new Map(), verbs: new Map(), kinds: new Map() } satisfies Record<
+    string,
+    Map<string, Indexed[]>
+  >;
   for (const [order, rule] of rules.entries()) {
     if ((rule.faint ?? false) !== faint) continue;
     const list = elements(rule.head);
-    const keys = openingsOf(list).flatMap(({ words, verbs, kinds }) => [
-      ...words,
-      ...[...verbs].map((verb) => verb.replace(/~.*/, '~')),
-      ...[...kinds].map((kind) => `<${kind}>`),
-    ]);
-    for (const key of new Set(keys)) index.set(key, [...(index.get(key) ?? []), { rule, list, order }]);
+    const openings = openingsOf(list);
+    const [, next] = list;
+    const second = openings.length === 1 && next !== 'gap' && next?.optional === false ? next : undefined;
+    for (const by of ['words', 'verbs', 'kinds'] as const)
+      for (const key of new Set(openings.flatMap((opening) => [...opening[by].keys()]))) {
+        const others: Map<string, Indexed[]> = index[by];
+        others.set(key, [...(others.get(key) ?? []), { rule, list, order, second }]);
+      }
   }
   return index;
 }
@@ -109,9 +128,9 @@ const none: readonly Indexed[] = [];
 
 /** The rules whose heads may open with a piece; one that opens with its word and its verb stands there twice. */
 function candidatesFor(piece: Piece, index: Index): readonly Indexed[] {
-  if (piece.is !== 'word') return index.get(`<${piece.is}>`) ?? none;
-  const byWord = index.get(piece.text) ?? none;
-  const byVerb = (piece.verb && index.get(`${piece.verb.lemma}~`)) ?? none;
+  if (piece.is !== 'word') return index.kinds.get(piece.is) ?? none;
+  const byWord = index.words.get(piece.text) ?? none;
+  const byVerb = (piece.verb && index.verbs.get(piece.verb.lemma)) ?? none;
   return byWord.length === 0 ? byVerb : byVerb.length === 0 ? byWord : [...byWord, ...byVerb];
 }
 
@@ -163,7 +182,8 @@ type Found = Hit & { readonly order: number };
 function found(index: Index, pieces: readonly Piece[]): Found[] {
   const hits: Found[] = [];
   for (const [at, piece] of pieces.entries())
-    for (const { rule, list, order } of candidatesFor(piece, index)) {
+    for (const { rule, list, order, second } of candidatesFor(piece, index)) {
+      if (second && !fits(second, pieces[at + 1]) && !isAside(pieces, at + 1)) continue;
       const match = matchAt(list, pieces, at);
       if (!match || match.own[0] !== at) continue;
       if (rule.unless?.(pieces, at, match.to) === true) continue;

@@ -33,6 +33,8 @@ export function genericAt(
   at: number,
   free: (at: number) => boolean,
 ): { readonly from: number; readonly to: number; readonly place: string } | undefined {
+  const first = textAt(tokens, at);
+  if (!placePhrases.has(first) && !placeNouns.has(first)) return undefined;
   // No phrase for a place is longer than three words.
   const phrase = phraseAt(
     placePhrases,
@@ -44,9 +46,9 @@ export function genericAt(
   if (phrase) {
     to = at + phrase.words.length;
     noun = phrase.words.at(-1) ?? '';
-  } else if (placeNouns.has(textAt(tokens, at))) {
+  } else if (placeNouns.has(first)) {
     to = at + 1;
-    noun = textAt(tokens, at);
+    noun = first;
     // "kitchen windowsill", "greenhouse bench": the last noun of the run is the head.
     while (placeNouns.has(textAt(tokens, to)) && free(to)) {
       noun = textAt(tokens, to);

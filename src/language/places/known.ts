@@ -40,28 +40,8 @@ export function knownAt(
 ): { readonly from: number; readonly to: number; readonly place: string } | undefined {
   const first = plain[at] ?? '';
   for (const { place, words, joined, initials } of names) {
-    let to = at;
-    let fits = true;
-    let heard = 0;
-    for (const [n, expected] of words.entries()) {
-      if (n > 0 && tokens[to]?.raw === '-') to++;
-      const written = plain[to] ?? '';
-      // "C frame", "prop house": a place's own words, however the trade would spell them out.
-      const initial = n === 0 && words.length > 1 && written.length === 1 && expected.startsWith(written);
-      const raw = tokens[to]?.raw.toLowerCase() ?? '';
-      const thinned =
-        lacksVowels(written, expected) || (words.length > 1 && raw !== written && lacksVowels(raw, expected));
-      const exact = initial || thinned || same(written, expected) || raw === expected;
-      // "Colled frame", "the missed bench": one word of several may be told by its sound.
-      const alike = !exact && words.length > 1 && soundsLike(written, expected);
-      if (alike) heard++;
-      if (!free(to) || !(exact || alike) || heard > 1) {
-        fits = false;
-        break;
-      }
-      to++;
-    }
-    if (fits && !(words.length > 1 && first.length === 1 && to - at < 2)) return { from: at, to, place };
+    const to = endOfName(plain, tokens, at, words, free);
+    if (to > 0 && !(words.length > 1 && first.length === 1 && to - at < 2)) return { from: at, to, place };
     if (!free(at)) continue;
     if (initials === first) return { from: at, to: at + 1, place };
     if (!joined.startsWith(first)) continue;
@@ -76,9 +56,53 @@ export function knownAt(
   return undefined;
 }
 
+/** Where the words of a name that begins at token `at` end; 0 where they do not stand there. */
+function endOfName(
+  plain: readonly string[],
+  tokens: readonly Token[],
+  at: number,
+  words: readonly string[],
+  free: (at: number) => boolean,
+): number {
+  let to = at;
+  let heard = 0;
+  for (let n = 0; n < words.length; n++) {
+    const expected = words[n] ?? '';
+    if (n > 0 && tokens[to]?.raw === '-') to++;
+    if (!free(to)) return 0;
+    const written = plain[to] ?? '';
+    if (!isWord(written, expected, tokens[to]?.raw ?? '', words.length, n)) {
+      // "Colled frame", "the missed bench": one word of several may be told by its sound.
+      if (heard > 0 || words.length === 1 || !soundsLike(written, expected)) return 0;
+      heard++;
+    }
+    to++;
+  }
+  return to;
+}
+
+/** Whether a word is the `n`th of the words of a place's name, as it is spelt out or as it was written. */
+function isWord(written: string, expected: string, asWritten: string, words: number, n: number): boolean {
+  if (same(written, expected)) return true;
+  // "C frame", "prop house": a place's own words, however the trade would spell them out.
+  if (n === 0 && words > 1 && written.length === 1 && expected.startsWith(written)) return true;
+  const raw = asWritten.toLowerCase();
+  return (
+    raw === expected ||
+    lacksVowels(written, expected) ||
+    (words > 1 && raw !== written && lacksVowels(raw, expected))
+  );
+}
+
 /** "Sunrm", "ht" of a heat mat: a word without some of its vowels, which is no other. */
 function lacksVowels(written: string, expected: string): boolean {
-  return written.length > 1 && !isKnown(written) && isThinned(written, expected);
+  return (
+    written.length > 1 &&
+    written.length < expected.length &&
+    written.charAt(0) === expected.charAt(0) &&
+    !isKnown(written) &&
+    isThinned(written, expected)
+  );
 }
 
 /** Digits as they are spelt or misheard. */
@@ -94,7 +118,8 @@ function same(written: string, expected: string): boolean {
   if (written === expected || isPlural(written, expected) || isPlural(expected, written)) return true;
   if (expected.length === 1 && expected >= '0' && expected <= '9') return NUMERALS.get(written) === expected;
   const slips = slipsAllowed(expected.length);
-  return slips > 0 && !isKnown(written) && distance(written, expected, slips) <= slips;
+  if (slips === 0 || Math.abs(written.length - expected.length) > slips) return false;
+  return !isKnown(written) && distance(written, expected, slips) <= slips;
 }
 
 function isPlural(several: string, one: string): boolean {

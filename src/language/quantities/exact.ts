@@ -1,5 +1,6 @@
 /** Quantities by their number: "about ten", "two more", "three out of eight"; and what makes a number doubtful. */
 import { numberAt } from '../numbers.js';
+import { wordsOf } from '../phrases.js';
 import { type FoundQuantity, pastOf } from './quantity.js';
 import { isPhraseAt, textAt, type Token } from '../tokens.js';
 
@@ -20,6 +21,13 @@ const ABOUT = new Set([
 ]);
 const ORDINAL =
   /^(?:second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|\d{1,2}(?:nd|rd|th))$/;
+
+/** The words that may open it, beside numbers. */
+export const exactWords: readonly string[] = [
+  ...ABOUT,
+  ...wordsOf`some another extra further additional last final first minus -`,
+  ...wordsOf`second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth`,
+];
 
 /** The number at token `at`, with what stands around it. */
 export function exactly(tokens: readonly Token[], at: number): FoundQuantity | undefined {

@@ -1,6 +1,7 @@
 /** Quantities of which no number can be had: "a few", "at least ten", "nearly a dozen". */
 import { verbSense } from '../lexicon.js';
 import { numberAt } from '../numbers.js';
+import { byFirstWord } from '../phrases-by-word.js';
 import { type FoundQuantity, pastOf } from './quantity.js';
 import { isPhraseAt, textAt, type Token } from '../tokens.js';
 
@@ -17,22 +18,11 @@ const VAGUE: readonly (readonly string[])[] = [
   ['the', 'majority'],
 ]; // prettier-ignore
 
-/** Phrases by their first word, those of one word in their order. */
-function byFirstWord(
-  phrases: readonly (readonly string[])[],
-): ReadonlyMap<string, readonly (readonly string[])[]> {
-  const index = new Map<string, (readonly string[])[]>();
-  for (const words of phrases) {
-    const first = words[0] ?? '';
-    const others = index.get(first);
-    if (others) others.push(words);
-    else index.set(first, [words]);
-  }
-  return index;
-}
-
 const beyondByWord = byFirstWord(BEYOND);
 const vagueByWord = byFirstWord(VAGUE);
+
+/** The words that may open either. */
+export const vagueWords: readonly string[] = ['between', ...beyondByWord.keys(), ...vagueByWord.keys()];
 
 /** "At least ten", "between four and six": on one side of a number. */
 export function beyond(tokens: readonly Token[], at: number): FoundQuantity | undefined {

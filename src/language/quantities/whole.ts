@@ -44,6 +44,9 @@ const readings: ReadonlyMap<string, readonly Reading[]> = new Map(
   }),
 );
 
+/** The words that may open a whole or a share of it, beside numbers. */
+export const wholeWords: readonly string[] = [...readings.keys(), 'a', 'half'];
+
 /** "All", "every last one", "the rest", "a third of them". */
 export function wholly(tokens: readonly Token[], at: number): FoundQuantity | undefined {
   if (isHundredPercent(tokens, at)) return { quantity: { whole: 'all' }, to: at + 2 };

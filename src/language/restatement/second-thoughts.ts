@@ -1,13 +1,16 @@
 /** Second thoughts before and behind a restatement: "no wait", "sorry", "8 I mean". */
 import { wordAt } from '../grammar/rule.js';
 import { secondThoughts } from '../grammar/second-thoughts.js';
+import { byFirstWord } from '../phrases-by-word.js';
 import type { Piece } from '../pieces.js';
 
 /** The phrases word by word, the longest first. */
-const SECOND_THOUGHTS = secondThoughts
-  .filter((phrase) => !/^(?:in fact|wrong)/.test(phrase))
-  .map((phrase) => phrase.split(' '))
-  .sort((one, other) => other.length - one.length);
+const SECOND_THOUGHTS = byFirstWord(
+  secondThoughts
+    .filter((phrase) => !/^(?:in fact|wrong)/.test(phrase))
+    .map((phrase) => phrase.split(' '))
+    .sort((one, other) => other.length - one.length),
+);
 const FILLER = /^(?:oh|ah|ok|okay|right|so|and|but|well|damn|argh|please|hmm|hey|then|the)$/;
 
 /** How many pieces at the start are second thoughts and talk, and whether any takes back what was said. */
@@ -19,7 +22,7 @@ export function secondThoughtsBefore(pieces: readonly Piece[]): {
   let doubted = false;
   for (;;) {
     // "Had another look at the Salt Harrier": at plants, not at the note.
-    const thought = SECOND_THOUGHTS.find(
+    const thought = SECOND_THOUGHTS.get(wordAt(pieces, at))?.find(
       (words) =>
         words.every((word, n) => wordAt(pieces, at + n) === word) &&
         !/^(?:at|under)$/.test(wordAt(pieces, at + words.length)),
