@@ -143,6 +143,8 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
   let count = false;
   while (at > low) {
     const piece = pieces[at - 1];
+    // "Roots on five of them Ember Fox nothing yet": so many of the plant before.
+    if (plant && wordAt(pieces, at - 1) === 'them' && wordAt(pieces, at - 3) === 'on') break;
     if (piece?.is === 'plant' && !plant && !count) plant = true;
     else if (piece?.is === 'plant' && !plant && count) plant = true;
     else if (piece?.is === 'count' && !count) {
@@ -160,7 +162,10 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
       isBoundary(pieces[/^(?:the|my|our)$/.test(wordAt(pieces, at - 2)) ? at - 3 : at - 2])
     )
       plant = true;
-    else if (piece?.is === 'word' && (LED_BY.test(piece.text) || DUDS.test(piece.text))) {
+    // "… and the Ember Fox are all dead".
+    else if (count && !plant && isFloated(pieces, at)) {
+      // carries on
+    } else if (piece?.is === 'word' && (LED_BY.test(piece.text) || DUDS.test(piece.text))) {
       // carries on
     } else break;
     at--;
@@ -170,6 +175,17 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
     }
   }
   return boundaryBefore(pieces, low, at);
+}
+
+/** "Are all", "have both": the words between a plant and the "all" that is told of it. */
+function isFloated(pieces: readonly Piece[], behind: number): boolean {
+  const quantity = pieces[behind];
+  return (
+    quantity?.is === 'count' &&
+    (quantity.quantity.whole === 'all' || quantity.quantity.both === true) &&
+    /^(?:are|were|is|was|have|had|has)$/.test(wordAt(pieces, behind - 1)) &&
+    pieces[behind - 2]?.is === 'plant'
+  );
 }
 
 /**

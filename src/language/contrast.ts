@@ -57,7 +57,7 @@ const SAID =
 
 /** "Did I say 12? I think I took 11". */
 const ASKED =
-  /^(?:oh,? |sorry,? |hang on,? |wait,? )?did (?:i|we) (?:really )?(?:say|put|write|log|tell you) (.{1,30}?)\? ?(?:no,? |sorry,? )?(?:(?:i|we) (?:think|reckon|believe) )?(?:(?:i|we) (?:only )?(?:meant|took|struck|lost|sold|gave|potted on|potted|planted)|(?:it|there|they|that) (?:was|were|is|are|should be|should have been)|(?:it|that)['’]s|should be|make (?:it|that)) (?:only |really |actually |just )*([^,;.!?]{1,20}?)(?: of (?:them|those))?[.!]?$/i;
+  /^(?:oh,? |sorry,? |hang on,? |wait,? )?did (?:i|we) (?:really )?(?:say|put|write|log|tell you) (.{1,30}?)[?,.]? ?(?:no,? |sorry,? )?(?:(?:i|we) (?:think|reckon|believe) )?(?:(?:i|we) (?:only )?(?:meant|took|struck|lost|sold|gave|potted on|potted|planted)|(?:it|there|they|that) (?:was|were|is|are|should be|should have been)|(?:it|that)['’]s|should be|make (?:it|that)) (?:only |really |actually |just )*([^,;.!?]{1,20}?)(?: of (?:them|those))?[.!]?$/i;
 
 /** The one contrast of a note that says nothing else; undefined where it makes none. */
 export function contrastIn(note: Note): Contrast | undefined {

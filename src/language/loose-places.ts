@@ -60,6 +60,8 @@ const ENDS_PLACE = whole`
   today|yesterday|overnight|now|again|already|too|also|there|this|each|please
 `;
 
+const STANDS = whole`trays?|pots?|mix|kit|tent|racks?|station|shelf|shelves|bench|shed|set up|table|box|dome|area`;
+
 /** The place behind the last fitting preposition of the clause, as written, without its article. */
 export function loosePlace(
   pieces: readonly Piece[],
@@ -122,7 +124,9 @@ export function loosePlace(
         }
         break;
       }
-      if (piece.verb && (piece.verb.form === 'past' || piece.verb.form === 'ing') && end > start) break;
+      // "In the seed starting tray": no deed behind a place.
+      const isThing = piece.verb?.form === 'ing' && STANDS.test(wordAt(pieces, end + 1));
+      if (!isThing && /^(?:past|ing)$/.test(piece.verb?.form ?? '') && end > start) break;
       end++;
     }
     while (end > start && /^(?:of|the|by|at|in|behind|under|outside)$/.test(wordAt(pieces, end - 1))) end--;

@@ -79,12 +79,14 @@ function otherCare(last: Proposal, { line, pieces }: Sentence): Proposal | undef
     : { ...last, slots: { ...last.slots, care: hit.rule.care } };
 }
 
-/** "Checked the Salt Harrier. Nothing." */
+/** "Checked the Salt Harrier. Nothing.", "the Salt Harrier are rooting! Ten of them". */
 function answered(last: Proposal, sentence: Sentence, note: Note): Proposal | undefined {
-  if (last.kind !== 'check' || last.draft.quantity !== undefined || last.slots['rooted'] !== undefined)
-    return undefined;
+  const { rooted, ...slots } = last.slots;
+  if (last.kind !== 'check' || last.draft.quantity !== undefined) return undefined;
+  if (rooted !== undefined && rooted !== 'some') return undefined;
   const value = proposeAnswer(sentence.line, sentence.pieces, note)?.slots['value'];
-  if (typeof value === 'number') return { ...last, draft: { ...last.draft, quantity: { value } } };
+  if (typeof value === 'number') return { ...last, slots, draft: { ...last.draft, quantity: { value } } };
+  if (rooted !== undefined) return undefined;
   if (value === 'none' || value === 'notYet' || value === 'no')
     return { ...last, slots: { ...last.slots, rooted: 'none' } };
   return undefined;

@@ -16,7 +16,7 @@ export interface Opening {
 }
 
 const SORT =
-  /^(?:big|small|little|large|jam|mason|kilner|pickle|seed|half|full|plug|module|cell|new|clay|plastic|terracotta|different|deep|quarter|root|coffee|yoghurt|yogurt|clean|old|standard|community|communal|shared)$/;
+  /^(?:big|small|little|large|jam|mason|kilner|pickle|seed|starting|starter|propagation|rooting|half|full|plug|module|cell|new|clay|plastic|terracotta|different|deep|quarter|root|coffee|yoghurt|yogurt|clean|old|standard|community|communal|shared)$/;
 /** Pieces up to there, the number among them, are an opening. */
 const LONGEST = 4;
 

@@ -13,7 +13,7 @@ import { follows, followsWord, precedes, type Rule, wordAt } from './rule.js';
 /** Before "pot", words that make it the thing: "the same pot", "each pot". */
 const NAMES_A_POT = whole`
   a|the|my|this|that|each|every|per|one|single|same|whole|own|other|another|next|last|in|of
-  first|second|third|fourth|fifth|big|bigger|larger|small|smaller|little|new
+  first|second|third|fourth|fifth|big|bigger|larger|small|smaller|little|new|old|mixed|shared|joint|clay|plastic|square|round|tall|left|right|red|blue|green|black|white
 `;
 
 const potted = (pieces: readonly Piece[], from: number): boolean => {
@@ -22,6 +22,13 @@ const potted = (pieces: readonly Piece[], from: number): boolean => {
   if (word === 'pots') return from === 0 || /^(?:i|we|he|she|and)$/.test(before);
   return word !== 'pot' || !NAMES_A_POT.test(before);
 };
+
+/** The word at `at` or before it that does not tell whose pots, or how big. */
+function wordBehindOwn(pieces: readonly Piece[], at: number): string {
+  let from = at;
+  while (/^(?:the|their|my|our|own|new|bigger)$/.test(wordAt(pieces, from))) from--;
+  return wordAt(pieces, from);
+}
 
 /** "Moved all the potted ones". */
 const tellsWhichOnes = (pieces: readonly Piece[], from: number, to: number): boolean =>
@@ -188,6 +195,15 @@ export const potOnRules: readonly Rule[] = [
             (piece.is === 'word' && /^(?:own|bigger|larger|new|each|individual|next)$/.test(piece.text)) ||
             piece.is === 'size',
         ),
+    // "Gave Pat three Ember Fox in 9cm pots", "three of the 9cm Ember Fox": away, as they stood.
+    unless: (p, _f, t) =>
+      /^(?:in|of|from|off)$/.test(wordBehindOwn(p, t - 2)) || p[t]?.is === 'plant' || wordAt(p, t) === 'ones',
+    phrasings: ['gave the Salt Harrier 9cm pots', 'gave the Salt Harrier their own pots'],
+    mustNot: [
+      'gave Pat three Salt Harrier in 9cm pots',
+      'gave Pat three of the 9cm Salt Harrier',
+      'gave away 3 Salt Harrier in their own pots',
+    ],
   },
   {
     name: 'gave <plant> a pot each',
@@ -218,6 +234,11 @@ export const potOnRules: readonly Rule[] = [
     when: (p, f) => precedes(p, f, 8, 'plant', 'count') || precedes(p, f, 3, 'word'),
     unless: (p, f) =>
       struckBefore(p, f) ||
+      // "Gave Pat three Ember Fox in their own pots": as they stood.
+      (/^(?:in|into)$/.test(wordAt(p, f - 1)) &&
+        p
+          .slice(0, f)
+          .some((piece) => piece.is === 'word' && /^(?:gave|sold|swapped|handed)$/.test(piece.text))) ||
       p.some((piece) => piece.is === 'word' && /^(?:cuttings|cutting)$/.test(piece.text)),
     phrasings: ['Salt Harrier in its own pot', 'I have put the Salt Harrier each one in a own pot of 10 cm'],
     mustNot: [

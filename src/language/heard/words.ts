@@ -143,7 +143,7 @@ export const heardWords: readonly Misheard[] = [
     mends: { route: 'root', routes: 'roots' },
     when: (v) =>
       v.kind(-1) === undefined ||
-      /^(?:have|has|a|no|some|white|good|new|first|the|showing|taken|any|one|two|three|four|five|six|seven|eight|nine|ten|with)$/.test(
+      /^(?:have|has|got|a|no|some|white|good|little|tiny|new|first|the|showing|taken|any|one|two|three|four|five|six|seven|eight|nine|ten|with)$/.test(
         v.word(-1),
       ) ||
       /^(?:showing|out|coming|poking|visible)$/.test(v.word(1)) ||
@@ -152,6 +152,7 @@ export const heardWords: readonly Misheard[] = [
     phrasings: [
       ['white routes on two', 'white roots on two'],
       ['saw routes poking out', 'saw roots poking out'],
+      ['have got routes on five of them', 'have got roots on five of them'],
     ],
     mustNot: ['on another route'],
   },

@@ -97,7 +97,9 @@ function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[
   const isShouted = tokens.every(({ raw }) => !/\p{Ll}/u.test(raw));
   const isUnknownWord = (at: number): boolean => {
     const token = tokens[at];
-    return token?.is === 'word' && token.start !== tokens[at + 1]?.start && !isKnown(token.text);
+    // "The 9cm kraken": a unit.
+    const isUnit = token?.glued === true && tokens[at - 1]?.is === 'number';
+    return token?.is === 'word' && !isUnit && token.start !== tokens[at + 1]?.start && !isKnown(token.text);
   };
   return tokens.flatMap((token, at) => {
     const part = plain(token.raw.replace(/'s$/i, ''));

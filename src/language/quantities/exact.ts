@@ -52,7 +52,7 @@ export function exactly(tokens: readonly Token[], at: number): FoundQuantity | u
       tokens[from]?.glued === false);
   if (negative) from++;
   const found = numberAt(tokens, from);
-  if (!found) return undefined;
+  if (!found || isWhichOne(tokens, from)) return undefined;
   let { to } = found;
   if (negative) return { quantity: { negative: true, value: -found.value }, to };
   if (!Number.isInteger(found.value)) return undefined;
@@ -106,6 +106,13 @@ export function exactly(tokens: readonly Token[], at: number): FoundQuantity | u
     to: pastOf(tokens, to),
   };
 }
+
+/** "Six of that pink one": which, and no number. */
+const isWhichOne = (tokens: readonly Token[], at: number): boolean =>
+  textAt(tokens, at) === 'one' &&
+  /^(?:that|this|the)$/.test(textAt(tokens, at - 2)) &&
+  textAt(tokens, at - 3) === 'of' &&
+  !numberAt(tokens, at - 1);
 
 /** "14, maybe 15", with nothing of its own behind the second number. */
 function doubtedTo(tokens: readonly Token[], at: number, value: number): number | undefined {
