@@ -1,5 +1,10 @@
 /** Cells of a CSV file, whatever separates them; the only file that knows the CSV reader. */
-import { parse } from 'csv-parse/sync';
+import { createRequire } from 'node:module';
+import type * as CsvReader from 'csv-parse/sync';
+
+const require = createRequire(import.meta.url);
+/** Loaded when the first such file comes. */
+let reader: typeof CsvReader | undefined;
 
 const SEPARATORS = [';', '\t', ',', '|'];
 
@@ -11,6 +16,7 @@ export function csvRows(text: string): string[][] {
   const plain = text.replace(/^\uFEFF/, '');
   const firstLine = /^[^\r\n]*/.exec(plain.trimStart())?.[0] ?? '';
   const delimiter = SEPARATORS.find((each) => firstLine.includes(each)) ?? ',';
+  const { parse } = (reader ??= require('csv-parse/sync') as typeof CsvReader);
   const rows = (quote: '"' | false): string[][] =>
     parse(plain, { delimiter, quote, relax_column_count: true, relax_quotes: true, skip_empty_lines: true });
   let read: string[][];

@@ -1,9 +1,14 @@
 /** The standing entries as CSV (RFC 4180), and a CSV of entries read back; harmless to any spreadsheet that opens it. */
-import { stringify } from 'csv-stringify/sync';
+import { createRequire } from 'node:module';
+import type * as CsvWriter from 'csv-stringify/sync';
 import type { Ledger } from '../ledger/ledger.js';
 import type { Posting } from '../ledger/posting.js';
 import { csvRows } from './csv-rows.js';
 import { cellsOf, type Cells, columns, entryOf, type RowFault } from './entry-columns.js';
+
+const require = createRequire(import.meta.url);
+/** Loaded when a ledger is first exported. */
+let writer: typeof CsvWriter | undefined;
 
 /** A header and a row an entry, in the order told; lines end with CRLF. */
 export function ledgerCsv(ledger: Ledger): string {
@@ -11,7 +16,8 @@ export function ledgerCsv(ledger: Ledger): string {
     const cells = cellsOf(entry, by);
     return columns.map((column) => harmless(cells[column] ?? ''));
   });
-  return stringify([[...columns], ...rows], { record_delimiter: '\r\n' });
+  writer ??= require('csv-stringify/sync') as typeof CsvWriter;
+  return writer.stringify([[...columns], ...rows], { record_delimiter: '\r\n' });
 }
 
 export interface ReadCsv {

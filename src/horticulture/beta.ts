@@ -1,9 +1,15 @@
 /** The beta function and the density that strike rates follow. */
-import betaln from '@stdlib/math-base-special-betaln';
+import { createRequire } from 'node:module';
+import type betaln from '@stdlib/math-base-special-betaln';
+
+const require = createRequire(import.meta.url);
+/** Loaded when first wanted: it is many small files. */
+let logOfBeta: typeof betaln | undefined;
 
 /** log B(a, b), a and b > 0. */
 export function logBeta(a: number, b: number): number {
-  return betaln(a, b);
+  logOfBeta ??= require('@stdlib/math-base-special-betaln') as typeof betaln;
+  return logOfBeta(a, b);
 }
 
 /** Density of Beta(a, b) at 0 < p < 1. */

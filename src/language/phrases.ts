@@ -67,15 +67,19 @@ export function either(...patterns: readonly RegExp[]): RegExp {
 
 /** The alternatives of a pattern, without those inside its groups. */
 export function divided(source: string): readonly string[] {
-  const found = [''];
+  const found: string[] = [];
   let depth = 0;
-  for (const sign of source) {
+  let from = 0;
+  for (let at = 0; at < source.length; at++) {
+    const sign = source.charAt(at);
     if (sign === '(') depth++;
     else if (sign === ')') depth--;
-    if (sign === '|' && depth === 0) found.push('');
-    else found[found.length - 1] += sign;
+    else if (sign === '|' && depth === 0) {
+      found.push(source.slice(from, at));
+      from = at + 1;
+    }
   }
-  return found;
+  return [...found, source.slice(from)];
 }
 
 /** A family of phrases said one by one: of "(can|could) you tell me", "can you tell me" and "could you tell me". */

@@ -1,5 +1,5 @@
 /** The one place that knows the decoder of Ogg/Opus. */
-import { OggOpusDecoder } from 'ogg-opus-decoder';
+import type { OggOpusDecoder } from 'ogg-opus-decoder';
 
 /** libopus decodes straight to these rates, so no resampling of our own is needed. */
 type OpusRateHz = 8000 | 12_000 | 16_000 | 24_000 | 48_000;
@@ -14,7 +14,8 @@ interface Decoded {
 export async function decodeOpus(bytes: Uint8Array, rateHz: OpusRateHz): Promise<Decoded | undefined> {
   // The package's types leave out the sample rate that its documentation offers.
   const settings = { sampleRate: rateHz } as ConstructorParameters<typeof OggOpusDecoder>[0];
-  const decoder = new OggOpusDecoder(settings);
+  // Many files, which nobody needs who is never spoken to.
+  const decoder = new (await import('ogg-opus-decoder')).OggOpusDecoder(settings);
   try {
     await decoder.ready;
     const { channelData } = await decoder.decodeFile(bytes);

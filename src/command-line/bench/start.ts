@@ -4,7 +4,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import { Program } from '../drills/program.js';
+import { Program, startFlags } from '../drills/program.js';
 import { startFakeBotApi } from '../fake-bot-api/fake-bot-api.js';
 import { Grower } from '../fake-bot-api/grower.js';
 import { type Measurement, median } from './measurement.js';
@@ -47,7 +47,7 @@ export async function start(): Promise<readonly Measurement[]> {
 async function toFirstPrompt(folder: string): Promise<number> {
   const program = new URL('../../main.js', import.meta.url).pathname;
   const begunAt = performance.now();
-  const child = spawn('script', ['-qec', `${process.execPath} ${program}`, '/dev/null'], {
+  const child = spawn('script', ['-qec', [process.execPath, ...startFlags, program].join(' '), '/dev/null'], {
     env: { ...environment, SLIPNOTE_DATA: folder },
   });
   await new Promise<void>((resolve) => {

@@ -1,5 +1,6 @@
 /** The built program as a process, started on a data folder and, where a fake Bot API is given, as its bot. */
 import { type ChildProcess, spawn } from 'node:child_process';
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { type FakeBotApi, fakeToken } from '../fake-bot-api/fake-bot-api.js';
@@ -8,6 +9,18 @@ const mainFile = fileURLToPath(new URL('../../main.js', import.meta.url)).replac
   '/src/main.js',
   '/dist/main.js',
 );
+
+/** What `npm start` tells node before the file, so that what is measured is what runs. */
+export const startFlags: readonly string[] =
+  /^node (?<flags>.*)dist\/main\.js$/
+    .exec(startScript())
+    ?.groups?.['flags']?.split(' ')
+    .filter((flag) => flag !== '') ?? [];
+
+function startScript(): string {
+  const text = readFileSync(new URL('../../../package.json', import.meta.url), 'utf8');
+  return (JSON.parse(text) as { readonly scripts: { readonly start: string } }).scripts.start;
+}
 
 export interface ProgramStart {
   readonly dataFolder: string;
@@ -25,7 +38,7 @@ export class Program {
   readonly ended: Promise<number | string>;
 
   constructor({ dataFolder, fake, environment = {}, nodeArguments = [] }: ProgramStart) {
-    this.process = spawn(process.execPath, [...nodeArguments, mainFile], {
+    this.process = spawn(process.execPath, [...startFlags, ...nodeArguments, mainFile], {
       env: {
         PATH: '/usr/bin:/bin',
         SLIPNOTE_DATA: dataFolder,
