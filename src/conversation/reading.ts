@@ -8,13 +8,19 @@ import type { Sitting } from './sitting.js';
 import type { Origin } from './talk.js';
 
 export function contextOf(ledger: Ledger, pending?: Pending): NoteContext {
-  return {
-    varieties: [...ledger.varieties].map(([name, crop]) => ({ name, ...(crop === null ? {} : { crop }) })),
-    batches: liveBatches(ledger).map(knownBatch),
-    places: [...ledger.places],
-    ...(pending ? { pending } : {}),
-  };
+  let context = contexts.get(ledger);
+  if (!context) contexts.set(ledger, (context = contextFound(ledger)));
+  return pending ? { ...context, pending } : context;
 }
+
+/** A ledger is a value, and the reader is told of it several times a turn. */
+const contexts = new WeakMap<Ledger, NoteContext>();
+
+const contextFound = (ledger: Ledger): NoteContext => ({
+  varieties: [...ledger.varieties].map(([name, crop]) => ({ name, ...(crop === null ? {} : { crop }) })),
+  batches: liveBatches(ledger).map(knownBatch),
+  places: [...ledger.places],
+});
 
 /** Reads a text of the sitting's chat as of the moment at which it was sent. */
 export function readIn(

@@ -1,7 +1,7 @@
 /** Known variety names and batch labels, found first so that the numbers, months and verbs inside them stay names. */
 import { isEnglish } from './english.js';
 import { isKnown, verbSense } from './lexicon.js';
-import { candidatesAt, type FoundName, indexOf, namesOf } from './names/known.js';
+import { candidatesAt, type FoundName, knownNames } from './names/known.js';
 import { findLabels } from './names/labels.js';
 import { partsOfNames } from './names/in-part.js';
 import { nameAt } from './names/whole.js';
@@ -11,9 +11,8 @@ import type { Token } from './tokens.js';
 
 /** Names and labels in the order of the text, none overlapping; longer and more exact finds win. */
 export function findNames(tokens: readonly Token[], context: NoteContext): readonly FoundName[] {
-  const names = namesOf(context);
+  const { names, index, owners } = knownNames(context);
   const finds: FoundName[] = [...findLabels(tokens, context)];
-  const index = indexOf(names);
   for (const [at, token] of tokens.entries()) {
     if (token.is === 'mark' || token.is === 'line') continue;
     for (const name of candidatesAt(token, index)) {
@@ -21,7 +20,7 @@ export function findNames(tokens: readonly Token[], context: NoteContext): reado
       if (find) finds.push(find);
     }
   }
-  finds.push(...partsOfNames(tokens, names));
+  finds.push(...partsOfNames(tokens, names, owners));
   finds.sort((a, b) => a.slips - b.slips || b.to - b.from - (a.to - a.from) || a.from - b.from);
   const taken = new Set<number>();
   const kept: FoundName[] = [];

@@ -119,6 +119,30 @@ function lessonsFound(ledger: Ledger): Lessons {
   return lessons;
 }
 
+/** All that a forecast takes from a ledger beside its batch; one and the same object for as long as that holds. */
+export interface Teaching {
+  readonly readings: Readings;
+  readonly taught: Ledger['taught'];
+}
+
+const teachingIn = new WeakMap<Ledger, Teaching>();
+const lastTaught = new WeakMap<Lessons['known'], Teaching>();
+
+export function teachingOf(ledger: Ledger): Teaching {
+  const before = teachingIn.get(ledger);
+  if (before) return before;
+  const { known } = lessonsOf(ledger);
+  const { taught } = ledger;
+  const readings = readingsOf(ledger);
+  const earlier = lastTaught.get(known);
+  const holds =
+    earlier && isSame(earlier.readings, readings) && isSame([...earlier.taught].flat(), [...taught].flat());
+  const teaching = holds ? earlier : { readings, taught };
+  lastTaught.set(known, teaching);
+  teachingIn.set(ledger, teaching);
+  return teaching;
+}
+
 function readingsOf(ledger: Ledger): Readings {
   const readings = readingsIn.get(ledger) ?? entriesOf(ledger, 'reading');
   readingsIn.set(ledger, readings);

@@ -15,6 +15,8 @@ import {
   rootingClock,
   type RootingGrounds,
   rootingTemperatures,
+  type Teaching,
+  teachingOf,
 } from './rooting-basis.js';
 import { rootingStory } from './rooting-story.js';
 
@@ -43,8 +45,31 @@ export interface RootingOutlook {
 const LITTLE_COST_DAYS = 0.4;
 const MOST_SPARE_DAYS = 3;
 
+interface Known {
+  readonly teaching: Teaching;
+  readonly hemisphere: Hemisphere;
+  readonly outlook: RootingOutlook | null;
+}
+
+/** A batch is a value: of most of them a note changes nothing, and all are looked at after each. */
+const known = new WeakMap<Batch, Known>();
+
 /** Null for plants that came in rooted. */
 export function rootingOutlook(
+  ledger: Ledger,
+  batch: Batch,
+  hemisphere: Hemisphere,
+  keeper: Keeper,
+): RootingOutlook | null {
+  const teaching = teachingOf(ledger);
+  const before = known.get(batch);
+  if (before?.teaching === teaching && before.hemisphere === hemisphere) return before.outlook;
+  const outlook = outlookFound(ledger, batch, hemisphere, keeper);
+  known.set(batch, { teaching, hemisphere, outlook });
+  return outlook;
+}
+
+function outlookFound(
   ledger: Ledger,
   batch: Batch,
   hemisphere: Hemisphere,

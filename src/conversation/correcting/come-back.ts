@@ -1,6 +1,7 @@
 /** "Two of the Moss Cardinal I lost have come back": fewer were lost than was told. */
 import type { StandingEntry } from '../../ledger/ledger.js';
 import { alternatives, anyOf } from '../../language/phrases.js';
+import { normalise } from '../../language/normalise.js';
 import { setSlots } from '../amending.js';
 import { withWholeNames } from '../../language/whole-names.js';
 import { isAbout } from '../entry-meant.js';
@@ -30,6 +31,8 @@ const HOW_MANY = alternatives`
     \d+|two|three|four|five|six|seven|eight|nine|ten
   `})?( of)?( (the|those|them|my))?
 `;
+/** Cheap to ask, before names are made whole for what most texts do not say. */
+const SAYS_BACK = new RegExp(String.raw`\b${BACK}\b`, 'iu');
 const COME_BACK = new RegExp(
   `^${alternatives`
     (good news[,:!.]? |(i |we )?(found|spotted|noticed) )?${HOW_MANY} ?(?<which>.{0,40}?) ?${anyOf`
@@ -74,7 +77,7 @@ export function givesBack(sitting: Sitting, text: string): boolean {
 /** Whether the text says that some of what was lost live, and the loss is put right. */
 export function comesBack(sitting: Sitting, text: string): boolean {
   const { number, which = '' } =
-    (text.length > LONGEST
+    (text.length > LONGEST || !SAYS_BACK.test(normalise(text))
       ? null
       : COME_BACK.exec(withoutDoubts(withWholeNames(noteOf(sitting, text)).trim()))
     )?.groups ?? {};

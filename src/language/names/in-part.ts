@@ -1,14 +1,18 @@
 /** Names told in part: by their initials, by some of their words, by one word that no other name has. */
 import { isEnglish } from '../english.js';
-import { type FoundName, type Name, plain } from './known.js';
-import { isKnown, pluralsOf, verbSense } from '../lexicon.js';
+import { type FoundName, type Name, type Owners, plain } from './known.js';
+import { isKnown, verbSense } from '../lexicon.js';
 import { whole } from '../phrases.js';
 import { numberAt } from '../numbers.js';
 import type { Token } from '../tokens.js';
 
 /** All that may be meant in part. */
-export function partsOfNames(tokens: readonly Token[], names: readonly Name[]): readonly FoundName[] {
-  return [...findInitials(tokens, names), ...findPhrases(tokens, names), ...findParts(tokens, names)];
+export function partsOfNames(
+  tokens: readonly Token[],
+  names: readonly Name[],
+  owners: Owners,
+): readonly FoundName[] {
+  return [...findInitials(tokens, names), ...findPhrases(tokens, names), ...findParts(tokens, owners)];
 }
 
 /** "CL" for the one variety with those initials, in capitals. */
@@ -87,12 +91,7 @@ function isDealtWith(tokens: readonly Token[], at: number): boolean {
 }
 
 /** "The Bridies", "kraken": one word that belongs to a single name, and to no everyday talk. */
-function findParts(tokens: readonly Token[], names: readonly Name[]): FoundName[] {
-  const owners = new Map<string, Name | undefined>();
-  for (const name of names)
-    if (name.words.length > 1)
-      for (const part of new Set(name.words))
-        for (const form of pluralsOf(part)) owners.set(form, owners.has(form) ? undefined : name);
+function findParts(tokens: readonly Token[], owners: Owners): FoundName[] {
   if (owners.size === 0) return [];
   const isShouted = tokens.every(({ raw }) => !/\p{Ll}/u.test(raw));
   const isUnknownWord = (at: number): boolean => {

@@ -1,5 +1,7 @@
 /** The names that a note's context holds, and which of them may begin at a word. */
+import { pluralsOf } from '../lexicon.js';
 import type { NoteContext } from '../note.js';
+import { oncePerLedger } from '../once-per-ledger.js';
 import { SMALL } from '../number-names.js';
 import { soundFamily, soundKey } from '../sounds.js';
 import type { Token } from '../tokens.js';
@@ -37,12 +39,11 @@ const words = (text: string): string[] =>
     .filter((word) => word !== '');
 
 /** Every name the context holds: listed varieties, then those that only a batch carries. */
-export function namesOf(context: NoteContext): readonly Name[] {
+function namesIn(context: NoteContext): readonly Name[] {
   const seen = new Map<string, Name>();
-  for (const variety of [
-    ...(context.varieties ?? []).map(({ name }) => name),
-    ...(context.batches ?? []).flatMap(({ variety }) => (variety === undefined ? [] : [variety])),
-  ]) {
+  const varieties = new Set((context.varieties ?? []).map(({ name }) => name));
+  for (const { variety } of context.batches ?? []) if (variety !== undefined) varieties.add(variety);
+  for (const variety of varieties) {
     const joined = plain(variety);
     if (joined !== '' && !seen.has(joined)) seen.set(joined, { variety, words: words(variety), joined });
   }
@@ -56,8 +57,14 @@ export interface NameIndex {
   readonly byFamily: ReadonlyMap<number | undefined, readonly Name[]>;
 }
 
+/** All names of a ledger, and the way to look them up. */
+export const knownNames = oncePerLedger((context) => {
+  const names = namesIn(context);
+  return { names, index: indexOf(names), owners: ownersOf(names) };
+});
+
 /** Names, to be looked up by their first word. */
-export function indexOf(names: readonly Name[]): NameIndex {
+function indexOf(names: readonly Name[]): NameIndex {
   const grouped = <Key>(keyOf: (name: Name) => Key): ReadonlyMap<Key, readonly Name[]> => {
     const groups = new Map<Key, Name[]>();
     for (const name of names) {
@@ -73,6 +80,18 @@ export function indexOf(names: readonly Name[]): NameIndex {
     bySound: grouped(({ words }) => soundKey(words[0] ?? '')),
     byFamily: grouped(({ words }) => soundFamily(words[0] ?? '')),
   };
+}
+
+/** Of names of several words, which one a word belongs to, in the plural too; undefined where several share it. */
+export type Owners = ReadonlyMap<string, Name | undefined>;
+
+function ownersOf(names: readonly Name[]): Owners {
+  const owners = new Map<string, Name | undefined>();
+  for (const name of names)
+    if (name.words.length > 1)
+      for (const part of new Set(name.words))
+        for (const form of pluralsOf(part)) owners.set(form, owners.has(form) ? undefined : name);
+  return owners;
 }
 
 /** The names that may begin at a token: a slip leaves the first letter standing, or the sound of the first word. */

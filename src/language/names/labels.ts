@@ -1,13 +1,20 @@
 /** Labels of batches, however their letters and digits are set apart. */
 import { type FoundName, plain } from './known.js';
 import type { NoteContext } from '../note.js';
+import { oncePerLedger } from '../once-per-ledger.js';
 import { numberAt } from '../numbers.js';
 import type { Token } from '../tokens.js';
+
+/** Labels by their letters and digits alone. */
+const labelsOf = oncePerLedger(
+  (context): ReadonlyMap<string, string> =>
+    new Map((context.batches ?? []).map(({ label }) => [plain(label), label])),
+);
 
 /** Every label of the context. */
 export function findLabels(tokens: readonly Token[], context: NoteContext): FoundName[] {
   const finds: FoundName[] = [];
-  const labels = new Map((context.batches ?? []).map(({ label }) => [plain(label), label]));
+  const labels = labelsOf(context);
   if (labels.size === 0) return finds;
   const parts = tokens.map(({ raw }) => plain(raw));
   for (let at = 0; at < tokens.length; at++) {

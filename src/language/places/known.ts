@@ -1,6 +1,6 @@
 /** Places that the ledger knows, however they are written. */
 import { isKnown } from '../lexicon.js';
-import type { NoteContext } from '../note.js';
+import { oncePerLedger } from '../once-per-ledger.js';
 import { SMALL } from '../number-names.js';
 import { soundsLike } from '../sounds.js';
 import { distance, slipsAllowed } from '../spelling.js';
@@ -18,8 +18,8 @@ export interface PlaceName {
 }
 
 /** Places of a ledger, those of most words first. */
-export function placeNamesOf({ places = [], batches = [] }: NoteContext): readonly PlaceName[] {
-  return [...new Set([...places, ...batches.flatMap(({ place }) => place ?? [])])]
+export const placeNamesOf = oncePerLedger(({ places = [], batches = [] }): readonly PlaceName[] =>
+  [...new Set([...places, ...batches.flatMap(({ place }) => place ?? [])])]
     .map((place) => {
       const words = place
         .toLowerCase()
@@ -27,8 +27,8 @@ export function placeNamesOf({ places = [], batches = [] }: NoteContext): readon
         .split(/[\s-]+/);
       return { place, words, joined: words.join(''), initials: initialsOf(words) };
     })
-    .sort((a, b) => b.words.length - a.words.length);
-}
+    .sort((a, b) => b.words.length - a.words.length),
+);
 
 /** A place of the ledger that begins at token `at`, of which `plain` are the words. */
 export function knownAt(
