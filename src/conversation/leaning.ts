@@ -22,7 +22,7 @@ const THEY_MS = 3_600_000;
 
 /** Whether the words put right the last note or add to it, or the one that they reply to, and that is done or asked about. */
 export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Context): boolean {
-  const ofLastNote = isOfLastNote(sitting, read, context);
+  const ofLastNote = isOfLastNote(sitting, read, context, text);
   if (ofLastNote && hasSecondThoughts(text) && !saysOther(text) && corrects(sitting, text, context.lines))
     return true;
   const last = sitting.ledger.standing.at(-1)?.journal;
@@ -65,13 +65,18 @@ function isOfLastNote(
   { ledger }: Sitting,
   { entries }: ReadNote,
   { prompts, explicit, ask }: Context,
+  text: string,
 ): boolean {
   const last = ledger.standing.at(-1)?.journal;
   const [prompt] = prompts;
   return (
     last !== undefined &&
     entries.every(
-      (each) => each.entry.kind === 'answer' || each.entry.kind === 'remark' || isSameAgain(each, ledger),
+      (each) =>
+        each.entry.kind === 'answer' ||
+        each.entry.kind === 'remark' ||
+        isSameAgain(each, ledger) ||
+        isOfNewPlant(each, text, ledger),
     ) &&
     (prompt === undefined || (!explicit && last.postedAt > prompt.givenAt)) &&
     (!ask || last.postedAt > ask.askedAt)
@@ -87,5 +92,17 @@ function isSameAgain({ entry, sources }: ReadEntry, { standing }: Ledger): boole
     sources.batch !== 'said' &&
     sources.variety !== 'said' &&
     !('count' in entry)
+  );
+}
+
+/** "Also 6 from the Ember Fox, I have put them on the sill" behind a strike: nobody moves a plant that was not there before. */
+function isOfNewPlant({ entry, sources }: ReadEntry, text: string, { standing, varieties }: Ledger): boolean {
+  return (
+    entry.kind === 'move' &&
+    standing.at(-1)?.entry.kind === 'strike' &&
+    sources.variety === 'said' &&
+    entry.variety !== undefined &&
+    ![...varieties.keys()].some((name) => name.toLowerCase() === entry.variety?.toLowerCase()) &&
+    /^(?:and|also|plus|then)\b/i.test(text)
   );
 }

@@ -10,6 +10,7 @@ import { plantSaid, withoutSlots } from './slots.js';
 
 /** So long after a note may another lean on it. */
 const LEANS_MS = 24 * 3_600_000;
+const LONGEST_LIKEWISE = 100;
 /** "Another 2": of a loss, which goes on for days. */
 const GOES_ON_MS = 3 * LEANS_MS;
 
@@ -34,7 +35,7 @@ export function saysLikewise(sitting: Sitting, text: string): boolean {
   const leans = bare !== words || SAME_PLACE.test(words) || CROP_BESIDE.test(words);
   const own = leans || ANOTHER.test(words) ? lastEntry(sitting, words) : null;
   const last = own ?? (I_DID.test(words) ? doneByAnother(sitting) : null);
-  if (!last || bare === '' || bare.length > 60) return false;
+  if (!last || bare === '' || bare.length > LONGEST_LIKEWISE) return false;
   const told = toldBy(sitting, last.kind === 'dispatch' ? toWhom(bare) : bare);
   const more =
     leans && ofNumbers.has(last.kind)

@@ -3,6 +3,7 @@ import { proposeAnswer } from './answer-proposal.js';
 import { clausesOf, wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
+import { isCropAlone } from './drafting/one-plant.js';
 import { findHits } from './grammar/hits.js';
 import { heldBackRules } from './grammar/held-back.js';
 import { wordAt } from './grammar/rule.js';
@@ -29,6 +30,7 @@ export function mendedBy(last: Proposal | undefined, sentence: Sentence, note: N
   return (
     answered(last, sentence, note) ??
     filled(last, sentence) ??
+    namedNow(last, sentence) ??
     causeOf(last, sentence) ??
     heldBack(last, sentence) ??
     restated(last, sentence)
@@ -84,7 +86,13 @@ function answered(last: Proposal, sentence: Sentence, note: Note): Proposal | un
   const { rooted, ...slots } = last.slots;
   if (last.kind !== 'check' || last.draft.quantity !== undefined) return undefined;
   if (rooted !== undefined && rooted !== 'some') return undefined;
-  const value = proposeAnswer(sentence.line, sentence.pieces, note)?.slots['value'];
+  const [only, noun, more] = sentence.pieces;
+  const isCounted =
+    only?.is === 'count' && noun?.is === 'word' && /^(?:pieces|plants|cuttings)$/.test(noun.text);
+  const value =
+    isCounted && !more
+      ? only.quantity.value
+      : proposeAnswer(sentence.line, sentence.pieces, note)?.slots['value'];
   if (typeof value === 'number') return { ...last, slots, draft: { ...last.draft, quantity: { value } } };
   if (rooted !== undefined) return undefined;
   if (value === 'none' || value === 'notYet' || value === 'no')
@@ -112,6 +120,27 @@ function filled(last: Proposal, sentence: Sentence): Proposal | undefined {
     }
   );
 }
+
+/** "Took twelve fuchsia. The variety is Ember Fox." */
+function namedNow(last: Proposal, { pieces }: Sentence): Proposal | undefined {
+  const { plant } = last.draft;
+  if (!/^(?:strike|stock|receive)$/.test(last.kind) || !plant || !isCropAlone(plant)) return undefined;
+  const [name, another] = pieces.filter((piece) => piece.is !== 'word' && piece.is !== 'break');
+  const isNaming =
+    name?.is === 'plant' &&
+    another === undefined &&
+    name.plant.variety !== undefined &&
+    name.plant.crop === undefined &&
+    pieces.every((piece) => piece.is !== 'word' || NAMING.test(piece.text));
+  return isNaming
+    ? { ...last, draft: { ...last.draft, plant: { ...plant, ...name.plant }, known: name.known } }
+    : undefined;
+}
+
+const NAMING = whole`
+  the|its|their|this|one|plant|variety|cultivar|sort|name|is|are|was|were|called|named
+  it|it's|they|they're|she's|that's|that|these|those|and
+`;
 
 /** "No rooting powder, the tub was empty": the row without the talk behind its first comma. */
 function withoutTalkBehind(pieces: readonly Piece[]): readonly Piece[] {

@@ -8,7 +8,7 @@ import type { Piece } from './pieces.js';
 import { isSeenOn } from './seen-on.js';
 
 const BE = new Set(['be', 'get', 'have']);
-const STATE = /^(?:be|have|look|need|want|seem|smell)$/;
+const STATE = /^(?:be|have|get|look|need|want|seem|smell)$/;
 
 const NOT_DONE =
   /^(?:should've|would've|could've|should|would|could|meant|(?:did|have|has|had|could)n't|forgot|ran)$/;
@@ -46,12 +46,13 @@ export function anotherState(pieces: readonly Piece[], hit: Hit, end: number): n
     const told = named || before.some((piece) => piece.is === 'place' || isAllOrThem(piece));
     if (told && !isReason(pieces, at) && isSeenOn(pieces, plant)) return at;
     if (
-      named &&
+      (named || (/^gets?$/.test(wordAt(pieces, plant + 1)) && before.some(isWhole))) &&
       (others || pieces[plant]?.is === 'plant') &&
       verb?.is === 'word' &&
       verb.verb &&
       STATE.test(verb.verb.lemma) &&
-      verb.verb.form !== 'ing'
+      verb.verb.form !== 'ing' &&
+      verb.text !== 'got'
     )
       return at;
   }

@@ -51,7 +51,11 @@ export function namedNames(
   for (let at = 1; at < tokens.length; at++) {
     const isNamed =
       /^(?:called|named|labelled|labeled|calls|christened|titled)$/.test(textAt(tokens, at)) ||
-      (/^(?:is|was)$/.test(textAt(tokens, at)) && textAt(tokens, at - 1) === 'name') ||
+      (/^(?:is|was)$/.test(textAt(tokens, at)) &&
+        (textAt(tokens, at - 1) === 'name' ||
+          // "The sort is Blaue Hexe".
+          (/^(?:variety|cultivar|sort)$/.test(textAt(tokens, at - 1)) &&
+            tokens[at + 1]?.capital === true))) ||
       /^name's$/.test(textAt(tokens, at)) ||
       // "A salvia we call Harbour Gossip", "known as Harbour Gossip".
       (tokens[at + 1]?.capital === true &&

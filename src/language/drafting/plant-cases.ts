@@ -160,7 +160,8 @@ function nameAgain({ draft, piece }: PlantSeen): void {
 const isMark = (piece: Piece | undefined, mark: string): boolean =>
   piece?.is === 'break' && piece.mark === mark;
 
-const NAMED = /^name (?:of|is)$|\b(?:called|named|labelled|labeled)$/;
+const NAMED =
+  /^(?:name (?:of|is)|(?:variety|cultivar|sort) (?:is|was))$|\b(?:called|named|labelled|labeled)$/;
 
 /** "Needed for the tomatoes", "to make room for tomatoes". */
 function isWantedFor(pieces: readonly Piece[], at: number): boolean {

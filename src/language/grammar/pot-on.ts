@@ -229,7 +229,7 @@ export const potOnRules: readonly Rule[] = [
   {
     name: '<plant> in its own pot',
     kind: 'potOn',
-    head: 'their|its|a|an own <size>|pots|pot',
+    head: 'their|its|a|an|in own <size>|pots|pot',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 8, 'plant', 'count') || precedes(p, f, 3, 'word'),
     unless: (p, f) =>
@@ -240,7 +240,11 @@ export const potOnRules: readonly Rule[] = [
           .slice(0, f)
           .some((piece) => piece.is === 'word' && /^(?:gave|sold|swapped|handed)$/.test(piece.text))) ||
       p.some((piece) => piece.is === 'word' && /^(?:cuttings|cutting)$/.test(piece.text)),
-    phrasings: ['Salt Harrier in its own pot', 'I have put the Salt Harrier each one in a own pot of 10 cm'],
+    phrasings: [
+      'Salt Harrier in its own pot',
+      'I have put the Salt Harrier each one in a own pot of 10 cm',
+      'the Salt Harrier are now separated, everyone in own pot',
+    ],
     mustNot: [
       'the Salt Harrier need their own pots',
       'stuck 5 Salt Harrier, each in its own pot',

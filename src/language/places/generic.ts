@@ -1,5 +1,5 @@
 /** Places that only the words tell of: a noun of place, with its modifiers and number. */
-import { isKnown, phraseAt, placeNouns, placePhrases, verbSense } from '../lexicon.js';
+import { crops, isKnown, phraseAt, placeNouns, placePhrases, verbSense } from '../lexicon.js';
 import { DETERMINER, PREPOSITION, prepositionBefore } from './prepositions.js';
 import { whole, wordsOf } from '../phrases.js';
 import { textAt, type Token } from '../tokens.js';
@@ -59,13 +59,19 @@ export function genericAt(
   if (
     (/^(?:planter|planters|urn|urns|trough|troughs|barrel|barrels|tub|tubs)$/.test(textAt(tokens, to)) ||
       // "In the terrace pots", "in the porch boxes".
-      (/^(?:pots|boxes|baskets)$/.test(textAt(tokens, to)) &&
+      (/^(?:pots|box|boxes|baskets)$/.test(textAt(tokens, to)) &&
         /^(?:terrace|patio|balcony|deck|courtyard|porch|veranda|verandah)$/.test(noun) &&
-        textAt(tokens, to + 1) !== 'of')) &&
+        textAt(tokens, to + 1) !== 'of') ||
+      // "By the house door".
+      (/^(?:door|gate|steps)$/.test(textAt(tokens, to)) &&
+        /^(?:house|kitchen|garden|garage|shed|porch|cellar|greenhouse)$/.test(noun))) &&
     free(to)
   )
     to++;
   if (/^(?:centre|center|club|show|society|party)$/.test(textAt(tokens, to))) return undefined;
+  // "Where do the fuchsias stand?"
+  if (/^stands?$/.test(noun) && crops.has(textAt(tokens, at - 1)) && !PREPOSITION.has(textAt(tokens, at - 3)))
+    return undefined;
   let from = at;
   while (from > 0 && free(from - 1) && isModifier(tokens, from - 1)) from--;
   if (

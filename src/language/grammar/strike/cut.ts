@@ -19,6 +19,12 @@ const isForThem = (pieces: readonly Piece[], from: number): boolean => {
   return wordAt(pieces, plant + 1) === 'for' && pieces[plant + 2]?.is !== 'when';
 };
 
+/** "Today I make", "I make now": done as it is told. */
+const isToday = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  [pieces[to], pieces[from - 2]].some(
+    (piece) => piece?.is === 'when' && piece.when.past !== undefined && piece.when.past === piece.when.future,
+  ) || wordAt(pieces, to) === 'now';
+
 export const cut: readonly Rule[] = [
   {
     name: 'let me snip <count> off <plant>',
@@ -126,10 +132,37 @@ export const cut: readonly Rule[] = [
     kind: 'strike',
     head: 'make~past|prepare~past|prep~past|harvest~past|manage~past',
     shape: 'object',
-    when: spoken,
+    when: (p, f, t) =>
+      spoken(p, f, t) ||
+      // "I have made also 12 Ember Fox in perlite".
+      (wordAt(p, f) === 'made' &&
+        follows(p, t, 'plant') &&
+        p[wordAt(p, t) === 'also' ? t + 1 : t]?.is === 'count' &&
+        !followsWord(p, t, /^(?:baskets?|planters?|tubs?|bowls?)$/) &&
+        p.slice(t).some(({ is }) => is === 'medium')),
     unless: (p, _f, t) => /^(?:roots|root|new|some|to)$/.test(wordAt(p, t)),
-    phrasings: ['managed six basal cuttings off the Salt Harrier before the rain came'],
+    phrasings: [
+      'managed six basal cuttings off the Salt Harrier before the rain came',
+      'made also 12 Salt Harrier in perlite',
+    ],
     mustNot: ['the Salt Harrier have made roots by six pieces'],
+  },
+  {
+    name: 'today I make <count> cuttings of <plant>',
+    kind: 'strike',
+    head: 'make~base|prepare~base|cut~base',
+    shape: 'object',
+    when: (p, f, t) => spoken(p, f, t) && isToday(p, f, t) && /^(?:i|we)$/.test(wordAt(p, f - 1)),
+    phrasings: [
+      'today I make ten cuttings of Salt Harrier',
+      'I make today cuttings of Salt Harrier, ten pieces in two little pots',
+      'we make now six cuttings of Salt Harrier',
+    ],
+    mustNot: [
+      'I make ten cuttings of Salt Harrier every year',
+      'can I make cuttings of Salt Harrier today?',
+      'I make ten cuttings of Salt Harrier tomorrow',
+    ],
   },
   {
     name: 'snipped <count> cuttings off <plant>',
