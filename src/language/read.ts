@@ -87,7 +87,7 @@ export function readingOf(note: Note): Reading {
     }
   }
   const proposals = joinProposals(withoutAnother(told, sentences));
-  return { ...seen, sentences, proposals, outcome: refined(proposals, note) };
+  return { utterance, pieces, sentences, proposals, outcome: refined(proposals, note) };
 }
 
 const UNDO: ReadEntry = { entry: { kind: 'undo' }, sources: {} };

@@ -41,6 +41,10 @@ export function proposeReading(
   const listed = listedReadings(pieces, line, note);
   if (listed) return listed;
   const marked = pieces.filter((piece): piece is PieceOf<'celsius'> => piece.is === 'celsius');
+  const isBesideCare = before.care && isWarmthBesideCare(line);
+  const isThere = before.place && WARM_IN_THERE.test(line);
+  const isSaid = isThere || isBesideCare || STRONG_CUE.test(line);
+  if (marked.length === 0 && (!isSaid || plantsIn(pieces).length > 0)) return undefined;
   const [draft = {}] = draftsOf(pieces, wholeOf(pieces));
   const base: Draft = { ...(draft.when ? { when: draft.when } : {}) };
   const place = draft.place ?? draft.fromPlace;
@@ -68,11 +72,8 @@ export function proposeReading(
         propose(piece.is === 'celsius' ? piece.celsius : degrees(piece.quantity.value ?? 0, note), piece),
       );
   }
-  const isBesideCare = before.care && isWarmthBesideCare(line);
-  const isThere = before.place && WARM_IN_THERE.test(line);
   // "You dropped one behind the bench": somebody let something fall.
   if (/\b(?:you|i|we|he|she) (?:dropped|dipped|hit|touched)\b/.test(line)) return undefined;
-  if (plantsIn(pieces).length > 0 || !(isThere || isBesideCare || STRONG_CUE.test(line))) return undefined;
   if (
     place === undefined &&
     !isThere &&

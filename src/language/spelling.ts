@@ -33,9 +33,11 @@ export function distance(a: string, b: string, most: number): number {
   return above[b.length] ?? most + 1;
 }
 
+const MOST_SLIPS = 2;
+
 /** How many slips a word of that length may carry. */
 export function slipsAllowed(length: number): number {
-  return length < 5 ? 0 : length < 8 ? 1 : 2;
+  return length < 5 ? 0 : length < 8 ? 1 : MOST_SLIPS;
 }
 
 /** The word meant by a lower-case word: itself where it is known or nothing lies near, or where two lie equally near. */
@@ -52,8 +54,8 @@ export function respell(word: string): string {
   let bestCost = slipsAllowed(word.length) + 1;
   let tied = false;
   for (const target of targets.get(word.charAt(0)) ?? []) {
+    if (Math.abs(word.length - target.length) > MOST_SLIPS) continue;
     const allowed = slipsAllowed(Math.min(word.length, target.length));
-    if (Math.abs(word.length - target.length) > allowed) continue;
     const cost = distance(word, target, Math.min(bestCost, allowed));
     if (cost > allowed) continue;
     if (cost < bestCost) {

@@ -203,7 +203,6 @@ function row(tokens: readonly Token[], owner: readonly (Piece | undefined)[]): r
     }
     at++;
     if (!token) continue;
-    const run = { from: at - 1, to: at };
     if (token.raw === '.' && tokens[at]?.raw === '.' && tokens[at]?.glued) {
       while (tokens[at]?.raw === '.' && tokens[at]?.glued) at++;
       pieces.push({ is: 'break', hard: false, mark: ',', from: at - 1, to: at });
@@ -223,9 +222,9 @@ function row(tokens: readonly Token[], owner: readonly (Piece | undefined)[]): r
     ) {
       // It says nothing more.
     } else if (token.is === 'line' || HARD.has(token.raw))
-      pieces.push({ is: 'break', hard: true, mark: token.raw, ...run });
+      pieces.push({ is: 'break', hard: true, mark: token.raw, from: at - 1, to: at });
     else if (token.is === 'mark' && SOFT.has(token.raw))
-      pieces.push({ is: 'break', hard: false, mark: token.raw, ...run });
+      pieces.push({ is: 'break', hard: false, mark: token.raw, from: at - 1, to: at });
     else if (token.is === 'mark') continue;
     else {
       // A watering can waters nothing by itself.
@@ -233,7 +232,11 @@ function row(tokens: readonly Token[], owner: readonly (Piece | undefined)[]): r
       // Two left over are spare; nobody left them.
       const isSpare = token.text === 'left' && tokens[at]?.text === 'over';
       const verb = isCan || isSpare ? undefined : verbSense(token.text);
-      pieces.push({ is: 'word', text: token.text, ...(verb ? { verb } : {}), ...run });
+      const { text } = token;
+      pieces.push(
+        // Each property by name, as it is for most pieces of a note: copying others' is ten times as slow.
+        verb ? { is: 'word', text, verb, from: at - 1, to: at } : { is: 'word', text, from: at - 1, to: at },
+      );
     }
   }
   return pieces;

@@ -30,11 +30,9 @@ export function isReceiver(piece: Piece | undefined): boolean {
 
 /** "Sal came for hers and took two more": somebody else's taking. */
 export function cameAndTook(pieces: readonly Piece[], from: number): boolean {
-  const came = pieces.findIndex(
-    (piece, at) => at < from && piece.is === 'word' && /^(?:came|called|stopped|popped)$/.test(piece.text),
+  const before = pieces.slice(0, from);
+  const came = before.findIndex(
+    (piece) => piece.is === 'word' && /^(?:came|called|stopped|popped)$/.test(piece.text),
   );
-  return (
-    came > 0 &&
-    !pieces.slice(0, from).some((piece) => piece.is === 'word' && /^(?:i|we|i've|we've)$/.test(piece.text))
-  );
+  return came > 0 && !before.some((piece) => piece.is === 'word' && /^(?:i|we|i've|we've)$/.test(piece.text));
 }

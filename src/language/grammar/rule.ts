@@ -77,12 +77,13 @@ export function follows(pieces: readonly Piece[], from: number, ...kinds: readon
   return false;
 }
 
-/** Whether one of `words` stands between `from` and the next break. */
-export function followsWord(pieces: readonly Piece[], from: number, words: RegExp): boolean {
+/** Whether the word, or one of `words`, stands between `from` and the next break. */
+export function followsWord(pieces: readonly Piece[], from: number, words: RegExp | string): boolean {
   for (let at = from; at < pieces.length; at++) {
     const piece = pieces[at];
     if (!piece || piece.is === 'break') return false;
-    if (piece.is === 'word' && words.test(piece.text)) return true;
+    if (piece.is !== 'word') continue;
+    if (typeof words === 'string' ? piece.text === words : words.test(piece.text)) return true;
   }
   return false;
 }

@@ -55,12 +55,12 @@ export function goesToOutlet(pieces: readonly Piece[], from: number): boolean {
 
 /** Plants and no cuttings, to an outlet, or to somebody who is named in a word and nothing more. */
 export function leavesWith(pieces: readonly Piece[], from: number): boolean {
-  const to = pieces.findIndex((_, at) => at >= from && wordAt(pieces, at) === 'to');
+  let to = from;
+  while (to < pieces.length && wordAt(pieces, to) !== 'to') to++;
+  if (to === 0 || to === pieces.length) return false;
   const whom = pieces[to + 1];
   const end = pieces[to + 2];
-  const isOutlet = goesToOutlet(pieces, from);
   return (
-    to > 0 &&
     pieces.slice(from, to).some(({ is }) => is === 'plant') &&
     !pieces
       .slice(from, to)
@@ -70,7 +70,7 @@ export function leavesWith(pieces: readonly Piece[], from: number): boolean {
           piece.is === 'break' ||
           (piece.is === 'word' && CUTTINGS.test(piece.text)),
       ) &&
-    (isOutlet ||
+    (goesToOutlet(pieces, from) ||
       (whom?.is === 'word' &&
         whom.verb === undefined &&
         !isKnown(whom.text) &&

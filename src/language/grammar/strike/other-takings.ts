@@ -77,13 +77,13 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   )
     return true;
   // "Took the row cover off the hoop house".
-  if (followsWord(pieces, to, COVERED_OR_MARKED) && followsWord(pieces, to, /^off$/)) return true;
+  if (followsWord(pieces, to, 'off') && followsWord(pieces, to, COVERED_OR_MARKED)) return true;
   // "Took the cloche off the Salt Harrier".
-  if (pieces.slice(to, to + 3).some(isOpenedOrLaid) && followsWord(pieces, to, /^off$/)) return true;
+  if (pieces.slice(to, to + 3).some(isOpenedOrLaid) && followsWord(pieces, to, 'off')) return true;
   // "Took the dead leaves off the Salt Harrier".
   if (
-    followsWord(pieces, to, /^(?:leaves|foliage|flowers?|blooms?|buds?|seedheads?|suckers)$/) &&
     /^(?:the|all|any|some|most|those)$/.test(wordAt(pieces, to)) &&
+    followsWord(pieces, to, /^(?:leaves|foliage|flowers?|blooms?|buds?|seedheads?|suckers)$/) &&
     followsWord(pieces, to, /^(?:off|from)$/) &&
     !followsWord(pieces, to, CUTTINGS)
   )
@@ -97,7 +97,7 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   )
     return true;
   // "Take the last six back".
-  if (followsWord(pieces, to, /^back$/) && !follows(pieces, to, 'plant', 'cutting')) return true;
+  if (followsWord(pieces, to, 'back') && !follows(pieces, to, 'plant', 'cutting')) return true;
   // "Took three Salt Harrier to Nell".
   if (leavesWith(pieces, to)) return true;
   // "The van took two dozen".
