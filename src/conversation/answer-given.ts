@@ -5,6 +5,7 @@ import { nothingOpen, nothingOpenWith, nothingWaits, settledAlready } from '../w
 import { setSlots } from './amending.js';
 import { asksNothing, type Context } from './answering.js';
 import { standingOn } from './deeds.js';
+import { onlyOfLastNote } from './last-note.js';
 import { close } from './given-prompts.js';
 import { saidLately } from './repeating.js';
 import { settle } from './settling.js';
@@ -38,6 +39,7 @@ export function answer(
     sitting.ask({ ask: 'whichPrompt', value, occasions: candidates.map(({ occasion }) => occasion) });
     return;
   }
+  if (countsThoseRooted(sitting, value, prompt, context)) return;
   if (prompt && !prompt.open && saidLately(sitting, text)) {
     sitting.reply.text.push(settledAlready);
     return;
@@ -54,6 +56,23 @@ export function answer(
   const live = [...sitting.ledger.batches.values()].filter(isLive);
   const [only] = live;
   sitting.reply.text.push(only && live.length === 1 ? nothingOpenWith(only, text.trim()) : nothingOpen);
+}
+
+/** So long after a look is a number alone of it. */
+const LOOKED_MS = 3_600_000;
+
+/** "Seven" behind "some roots on the Ember Fox": how many those are. */
+function countsThoseRooted(
+  sitting: Sitting,
+  value: Answer['value'],
+  prompt: Prompt | undefined,
+  { explicit, lines }: Context,
+): boolean {
+  const last = onlyOfLastNote(sitting, LOOKED_MS);
+  if (explicit || lines.length > 0 || last?.entry.kind !== 'check' || last.entry.rooted !== 'some')
+    return false;
+  if (typeof value !== 'number' || (prompt && prompt.givenAt >= last.journal.postedAt)) return false;
+  return setSlots(sitting, [last], { rooted: value });
 }
 
 /** An answer whose number could not be told: "all but one" of who knows how many. */

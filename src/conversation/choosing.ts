@@ -50,6 +50,7 @@ export function chooseBatch(
     (batch) => offered.length > 0 && byWord(dateWords(began(batch), speech)),
     (batch) => day !== null && firstDay(day) <= began(batch) && began(batch) <= lastDay(day),
     (batch) => byWord(batch.crop),
+    (batch) => isNamedInPart(lower, batch, offered),
     (batch) => alive(batch) === size,
   ];
   for (const fits of tries) {
@@ -79,6 +80,30 @@ function withoutDenied(text: string): string {
 /** Words that say nothing of where plants stand. */
 const SMALL =
   /^(?:the|an?|ones?|lots?|batch|batches|pots?|trays?|cuttings?|plants?|that|those|these|them|they|they['’]re|it|it['’]s|is|are|was|were|in|on|at|by|under|from|of|near|over|my|our|i|think|mean|meant|just|sorry|please)$/;
+
+/** No longer reply names a plant by one word of its name. */
+const MOST_WORDS = 6;
+
+/** "Of the Bishop", "the Bishops": a word of its name that no other on offer has. */
+function isNamedInPart(lower: string, { variety }: Batch, offered: readonly Batch[]): boolean {
+  const said = lower.trim().split(' ');
+  if (said.length > MOST_WORDS || variety === null) return false;
+  const wordsOf = (name: string) => name.toLowerCase().split(/[^\p{L}\p{N}'’]+/u);
+  const others = new Set(
+    offered.flatMap((other) =>
+      other.variety === null || other.variety === variety ? [] : wordsOf(other.variety),
+    ),
+  );
+  return wordsOf(variety).some(
+    (word) =>
+      word.length > 3 &&
+      !others.has(word) &&
+      !isOrdinal(word) &&
+      (said.includes(word) || said.includes(`${word}s`)),
+  );
+}
+
+const isOrdinal = (word: string): boolean => ordinals.some(([pattern]) => pattern.test(word));
 
 /** A place in a few of its words: by its noun ("the windowsill ones" of the kitchen windowsill), or by any of them. */
 function placeTries(lower: string, offered: readonly Batch[]): readonly ((batch: Batch) => boolean)[] {

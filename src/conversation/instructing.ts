@@ -6,12 +6,13 @@ import { batchLabelled, matching } from '../ledger/ledger.js';
 import { alive } from '../ledger/batch.js';
 import { chooseBatch } from './choosing.js';
 import { dayIn } from './day-in.js';
+import { lotsTold } from './lots-told.js';
 import { nextLabel } from '../ledger/label.js';
 import type { Batch } from '../ledger/batch.js';
 import type { Plant } from '../ledger/entry.js';
 import { refusalWords } from '../words/asks.js';
 import {
-  digestSet, frostSet, mergeNothing, orderSet, placeUnknown, quietSet, splitHow, splitNothing, unitsSet, wordingSet, zoneSet,
+  digestSet, frostSet, mergeNothing, orderSet, placeUnknown, quietSet, splitAll, splitHow, splitNothing, unitsSet, wordingSet, zoneSet,
 } from '../words/instructions.js'; // prettier-ignore
 import { speechOf } from './deeds.js';
 import type { LedgerSettings } from './ledger-settings.js';
@@ -116,6 +117,8 @@ function split(
   const whole = into?.reduce((sum, each) => sum + each, 0) === alive(batch);
   const counts = into ? (whole ? into.slice(1) : into) : count === undefined ? [] : [count];
   if (counts.length === 0) return say(sitting, splitHow);
+  const taken = counts.reduce((sum, each) => sum + each, 0);
+  if (taken === alive(batch)) return say(sitting, splitAll(batch.label, taken));
   const labels: string[] = [];
   while (labels.length < counts.length)
     labels.push(
@@ -139,7 +142,8 @@ function split(
 
 function merge(sitting: Sitting, plants: readonly Plant[]): void {
   const named = plants.length > 0 ? plants : lastSpokenOf(sitting);
-  const batches = [...new Set(named.flatMap((plant) => batchesOf(sitting, plant)))];
+  const all = [...new Set(named.flatMap((plant) => batchesOf(sitting, plant)))];
+  const batches = lotsTold(sitting.text, all);
   const [into] = batches;
   if (!into || batches.length < 2) return say(sitting, mergeNothing);
   post(sitting, {

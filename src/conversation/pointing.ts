@@ -1,7 +1,7 @@
 /** Which of several batches a note points at without naming it: the one that was just spoken of, or all of them. */
 import { alive, type Batch } from '../ledger/batch.js';
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
-import { batchLabelled } from '../ledger/ledger.js';
+import { type Ledger, batchLabelled } from '../ledger/ledger.js';
 import { named } from '../ledger/reach.js';
 import type { Sitting } from './sitting.js';
 
@@ -61,9 +61,26 @@ function theOther(sitting: Sitting, entry: LoggedEntry, labels: readonly string[
   return alive(spoken) === 1 && spoken.count > 1 && labels.includes(spoken.label) ? spoken : null;
 }
 
+const MINE = /\b(?:mine|my (?:lot|batch|ones|own))\b/i;
+
+/** "Two of my Bells": "my" before a word of the plant's name. */
+function isMyPlant(text: string, labels: readonly string[], ledger: Ledger): boolean {
+  const [, said = ''] = /\bmy (?:own |old |little |poor )?([\p{L}’']+)/iu.exec(text) ?? [];
+  const word = said.toLowerCase().replace(/s$/, '');
+  return (
+    word.length > 2 &&
+    labels.some((label) =>
+      (batchLabelled(ledger, label)?.variety ?? '')
+        .toLowerCase()
+        .split(' ')
+        .some((each) => each.replace(/s$/, '') === word),
+    )
+  );
+}
+
 /** "Pinched mine out", where several write in one ledger: the only batch that the one who speaks took, of those on offer. */
 function ofTheGrower({ ledger, origin, text }: Sitting, labels: readonly string[]): Batch | null {
-  if (origin.by === null || !/\b(?:mine|my (?:lot|batch|ones|own))\b/i.test(text)) return null;
+  if (origin.by === null || !(MINE.test(text) || isMyPlant(text, labels, ledger))) return null;
   const takenBy = (label: string): string | null | undefined =>
     ledger.standing.find(
       ({ entry, touched }) => /^(?:strike|receive)$/.test(entry.kind) && touched.includes(label),

@@ -16,10 +16,19 @@ const TO_ANOTHER = new RegExp(
 /** What a text says; "no Col, it was three" without whom it is said to, where nothing is read in it otherwise. */
 export function readSaid(sitting: Sitting, text: string, how: Parameters<typeof readIn>[2]): ReadNote {
   if (sitting.world.group && TO_ANOTHER.test(text.trim())) return { entries: [], asks: [] };
-  const read = readIn(sitting, text, how);
+  const read = readIn(sitting, ofOwnRoots(sitting, text), how);
   const bare = withoutVocative(text);
   const isSilent = read.entries.length === 0 && !read.instruction;
   return isSilent && bare !== text.trim() ? readIn(sitting, bare, how) : read;
+}
+
+const MINE_HAVE = /^(?:mine|ours|my (?:lot|batch)) (?:have|has|had)(?: got)? [\p{L}\d]+(?: so far| now)?$/iu;
+
+/** "Mine have 8", while roots are asked after: rooted ones. */
+function ofOwnRoots({ world, talk }: Sitting, text: string): string {
+  const words = text.trim().replace(/[.!]$/, '');
+  if (!world.group || !MINE_HAVE.test(words)) return text;
+  return talk.prompts.some(({ open, about }) => open && about.about === 'check') ? `${words} rooted` : text;
 }
 
 /** "No, gave three" behind a note is of that note, and its "no" answers no prompt given before it. */

@@ -3,7 +3,7 @@ import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 import type { Token } from './tokens.js';
 import { isCapitalOf } from './new-names/capitals.js';
-import { isJointOfTakers } from './new-names/giver-or-taker.js';
+import { isJointOfTakers, namedTaker } from './new-names/giver-or-taker.js';
 import { isName, looksLikeCrop } from './new-names/is-name.js';
 import { inPlantPosition, isCrop } from './new-names/position.js';
 import { type NameSeen, runAt } from './new-names/run.js';
@@ -31,6 +31,15 @@ export function joinNewNames(
       isJointOfTakers(result, pieces.slice(at + 1), (word) => isCapitalOf(tokens, word))
     ) {
       result.push({ ...piece, is: 'word', text: '&' });
+      continue;
+    }
+    const somebody = shouted ? 0 : namedTaker(result, pieces.slice(at), (word) => isCapitalOf(tokens, word));
+    for (let n = 0; n < somebody; n++) {
+      const word = pieces[at + n];
+      if (word?.is === 'word') result.push({ ...word, somebody: true });
+    }
+    if (somebody > 0) {
+      at += somebody - 1;
       continue;
     }
     const length =

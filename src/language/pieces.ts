@@ -52,7 +52,13 @@ export type Piece = Run &
     | { readonly is: 'cutting'; readonly cutting: CuttingType }
     | { readonly is: 'money' }
     | { readonly is: 'break'; readonly hard: boolean; readonly mark: string }
-    | { readonly is: 'word'; readonly text: string; readonly verb?: VerbSense }
+    | {
+        readonly is: 'word';
+        readonly text: string;
+        readonly verb?: VerbSense;
+        /** Somebody, by its capital and where it stands: "took Pauline 3 Salt Harrier". */
+        readonly somebody?: true;
+      }
   );
 
 export type PieceOf<Is extends Piece['is']> = Extract<Piece, { readonly is: Is }>;

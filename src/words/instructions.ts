@@ -42,6 +42,8 @@ export const orderSet = {
 } as const;
 
 export const splitHow = 'How many go into a batch of their own?';
+export const splitAll = (label: string, count: number): string =>
+  `${label} has only ${count} in all: nothing would be left to split them from.`;
 export const splitNothing = 'I know no live batch to split there. Say for example “split 4 off EF1”.';
 export const mergeNothing = 'I need two live batches of one variety, for example “merge EF1 and EF2”.';
 

@@ -46,6 +46,9 @@ const didThat = /^(?:i |we )?did (?:that|those|them|it) (.{1,30})$/i;
 /** "There were 14 actually". */
 const thereWere =
   /^(?:but )?there(?:['’]s| is| are| was| were) (?:actually |really |only |just )*(.{1,20})$/i;
+/** "No, 3 was right after all". */
+const wasRight =
+  /^(?:the )?(.{1,20}) (?:was|is) (?:right|correct)(?: (?:after all|the first time|all along|before|really))?$/i;
 /** "I was looking at the Moss Cardinal". */
 const lookedAt =
   /^(?:i|we) (?:was|were|had been|must have been)(?: only| just)? (?:looking at|thinking of|talking about|holding|reading|counting) (?:the |my )?(.{2,40}?)(?:['’]s)?(?: (?:label|tag|pot|tray))?$/i;
@@ -114,6 +117,7 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     onlyDid.exec(words) ??
     didThat.exec(words) ??
     wentTo.exec(words) ??
+    rightAfterAll(sitting, words) ??
     (hasSecondThoughts(text) ? (thereWere.exec(words) ?? afterThought.exec(words)) : null);
   const other = hasSecondThoughts(text) ? lookedAt.exec(words)?.[1] : undefined;
   const plant = other === undefined ? null : slotIn(sitting, other);
@@ -126,6 +130,12 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
   if (!set) return false;
   amend(sitting, { kind: 'amend', set }, meant);
   return true;
+}
+
+/** "No, 3 was right": a number, and no plant or label. */
+function rightAfterAll(sitting: Sitting, words: string): RegExpExecArray | null {
+  const right = wasRight.exec(words);
+  return right && numberIn(sitting, right[1] ?? '') !== null ? right : null;
 }
 
 /** "They were the younger ones", "that was out of the March lot". */

@@ -1,5 +1,6 @@
 /** Names of people where a plant's might stand. */
 import { wordAt } from '../grammar/rule.js';
+import { NEVER } from './no-names.js';
 import type { Piece } from '../pieces.js';
 
 const HANDS_ON = /^(?:sell|give|send|hand|post|pass|flog|mail|ship|invoice|supply)$/;
@@ -29,6 +30,35 @@ export function isGiverOrTaker(
   // "Ten plugs Nuala gave me".
   const gave = length === 1 && GAVE.test(wordAt(behind, 0)) && /^(?:me|us)$/.test(wordAt(behind, 1));
   return had || gave;
+}
+
+/** Behind "took", of how many words the name is of those whom so many of a known plant were taken to: "took Mrs Pike 3 Salt Harrier". */
+export function namedTaker(
+  before: readonly Piece[],
+  behind: readonly Piece[],
+  hasCapital: HasCapital,
+): number {
+  if (wordAt(before, before.length - 1) !== 'took') return 0;
+  let length = 0;
+  for (let piece = behind[0]; piece?.is === 'word' && hasCapital(piece); piece = behind[length]) {
+    if (NEVER.has(piece.text) || /^(?:heel|nodal|stem|semi|soft|hard)$/.test(piece.text)) return 0;
+    length++;
+  }
+  return length > 0 && length < 4 && countsKnown(behind.slice(length)) ? length : 0;
+}
+
+/** "3 Salt Harrier", "three of the Salt Harrier", and no number behind. */
+function countsKnown(behind: readonly Piece[]): boolean {
+  if (behind[0]?.is !== 'count') return false;
+  let at = 1;
+  while (/^(?:of|the|my|our|best)$/.test(wordAt(behind, at))) at++;
+  const plant = behind[at];
+  return (
+    plant?.is === 'plant' &&
+    plant.known &&
+    behind[at + 1]?.is !== 'count' &&
+    !/^(?:cuttings?|slips|tips|shoots|basals)$/.test(wordAt(behind, at + 1))
+  );
 }
 
 /** Past "& Sons", "and Mary Abbery". */

@@ -31,6 +31,13 @@ const isOfSpares = (pieces: readonly Piece[], from: number): boolean =>
     .slice(0, from)
     .some((piece) => piece.is === 'word' && /^(?:spare|surplus|over|extra|leftover)$/.test(piece.text));
 
+/** Past those who are somebody by their capital: "took Mrs Pike 3 Salt Harrier". */
+function pastSomebody(pieces: readonly Piece[], from: number): number {
+  let at = from;
+  for (let piece = pieces[at]; piece?.is === 'word' && piece.somebody; piece = pieces[at]) at++;
+  return at;
+}
+
 export const given: readonly Rule[] = [
   {
     name: 'gave <count> <plant> to <recipient>',
@@ -74,7 +81,8 @@ export const given: readonly Rule[] = [
     head: 'take~past .. <count>',
     shape: 'object',
     when: (p, f, t) => {
-      const person = pastPerson(p, f + 1);
+      const named = pastSomebody(p, f + 1);
+      const person = named > f + 1 ? { to: named, sure: true } : pastPerson(p, f + 1);
       const end =
         person && /^(?:her|his|their|the|some)$/.test(wordAt(p, person.to)) ? person.to + 1 : person?.to;
       return (
@@ -90,6 +98,7 @@ export const given: readonly Rule[] = [
       'took two Salt Harrier',
       'the club took three Salt Harrier',
       "took my neighbour's three Salt Harrier in",
+      'took Pauline 3, Salt Harrier 4',
     ],
   },
   {
