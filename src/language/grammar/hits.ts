@@ -186,8 +186,8 @@ function found(index: Index, pieces: readonly Piece[]): Found[] {
       if (second && !fits(second, pieces[at + 1]) && !isAside(pieces, at + 1)) continue;
       const match = matchAt(list, pieces, at);
       if (!match || match.own[0] !== at) continue;
-      if (rule.unless?.(pieces, at, match.to) === true) continue;
       if (rule.when && !rule.when(pieces, at, match.to)) continue;
+      if (rule.unless?.(pieces, at, match.to) === true) continue;
       hits.push({ rule, from: at, to: match.to, own: match.own, order });
     }
   return hits.sort((a, b) => b.own.length - a.own.length || a.order - b.order || a.from - b.from);

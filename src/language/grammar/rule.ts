@@ -77,6 +77,12 @@ export function follows(pieces: readonly Piece[], from: number, ...kinds: readon
   return false;
 }
 
+/** Where the next piece that names a plant stands; -1 where there is none. */
+export function nextPlant(pieces: readonly Piece[], from: number): number {
+  for (let at = from; at < pieces.length; at++) if (pieces[at]?.is === 'plant') return at;
+  return -1;
+}
+
 /** Whether the word, or one of `words`, stands between `from` and the next break. */
 export function followsWord(pieces: readonly Piece[], from: number, words: RegExp | string): boolean {
   for (let at = from; at < pieces.length; at++) {

@@ -1,10 +1,9 @@
 /** What else than cuttings may be taken: "took the lid off", "took 12 days", "took them to Nell". */
 import type { Piece } from '../../pieces.js';
 import { CUTTINGS, isBuyer, isCarried, leavesWith } from '../taken-away.js';
-import { OUTSIDE } from '../move/to-place.js';
-import { closeBehind, endsAt, follows, followsWord, wordAt } from '../rule.js';
+import { closeBehind, follows, followsWord, nextPlant, wordAt } from '../rule.js';
 import { COVERINGS, isOpenedOrLaid } from '../tend/telling.js';
-import { isWhole } from '../stand-ins.js';
+import { isAllOfPlace, isCarriedAlong, isCarriedInto, placeBehind } from './carried-off.js';
 import { isRelative } from './told-before.js';
 
 /** "Took" is a strike only with something taken from a plant behind it. */
@@ -38,7 +37,7 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   // "A frost, and it took two".
   if (wordAt(pieces, from - 1) === 'it') return true;
   // "Took the Salt Harrier out of the hot press", "took six Salt Harrier out of the propagator": carried.
-  const plant = pieces.findIndex(({ is }, at) => at >= to && is === 'plant');
+  const plant = nextPlant(pieces, to);
   if (
     closeBehind(pieces, to, 'plant') &&
     (!closeBehind(pieces, to, 'count') || wordAt(pieces, plant + 1) === 'out') &&
@@ -76,10 +75,12 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
       (wordAt(pieces, to + 2) === 'to' && !/^(?:root|strike)$/.test(wordAt(pieces, to + 3))))
   )
     return true;
-  // "Took the row cover off the hoop house".
-  if (followsWord(pieces, to, 'off') && followsWord(pieces, to, COVERED_OR_MARKED)) return true;
-  // "Took the cloche off the Salt Harrier".
-  if (pieces.slice(to, to + 3).some(isOpenedOrLaid) && followsWord(pieces, to, 'off')) return true;
+  // "Took the row cover off the hoop house", "took the cloche off the Salt Harrier".
+  if (
+    followsWord(pieces, to, 'off') &&
+    (pieces.slice(to, to + 3).some(isOpenedOrLaid) || followsWord(pieces, to, COVERED_OR_MARKED))
+  )
+    return true;
   // "Took the dead leaves off the Salt Harrier".
   if (
     /^(?:the|all|any|some|most|those)$/.test(wordAt(pieces, to)) &&
@@ -154,69 +155,6 @@ function restsBehind(pieces: readonly Piece[], from: number): boolean {
         (piece.is === 'word' && REST.test(piece.text)) || (piece.is === 'place' && REST.test(piece.place)),
     );
 }
-
-/** A place straight behind, which something was taken off, or into. */
-function placeBehind(pieces: readonly Piece[], from: number, prep: 'off' | 'into' = 'off'): boolean {
-  const at = pieces.findIndex(({ is }, n) => n >= from && is !== 'word');
-  const piece = pieces[at];
-  return at <= from + 2 && piece?.is === 'place' && piece.prep === prep;
-}
-
-/** Plants that are there already, by an article or "all", straight before "into" a place. */
-function isCarriedInto(pieces: readonly Piece[], to: number): boolean {
-  const plant = pieces.findIndex(({ is }, at) => at >= to && is === 'plant');
-  const before = pieces.slice(to, plant);
-  return (
-    plant >= to &&
-    plant <= to + 4 &&
-    wordAt(pieces, plant + 1) === 'into' &&
-    placeBehind(pieces, plant + 1, 'into') &&
-    before.every((piece) => piece.is === 'count' || (piece.is === 'word' && !CUTTINGS.test(piece.text))) &&
-    before.some(
-      (piece) => isWhole(piece) || (piece.is === 'word' && /^(?:the|my|our|those|these)$/.test(piece.text)),
-    )
-  );
-}
-
-/** All there is, or the others, no plant named, and a place that it was taken to or from; nothing was taken off anything. */
-function isAllOfPlace(pieces: readonly Piece[], to: number): boolean {
-  const all = pieces[to];
-  if (all?.is !== 'count' || (all.quantity.whole === undefined && !all.quantity.besides)) return false;
-  const end = pieces.findIndex((piece, at) => at > to && piece.is === 'break');
-  const own = pieces.slice(to + 1, end < 0 ? undefined : end);
-  return (
-    own.some(({ is }) => is === 'place') &&
-    own.every(
-      (piece) =>
-        !/^(?:plant|cutting|pots)$/.test(piece.is) && !(piece.is === 'word' && CUTTINGS.test(piece.text)),
-    )
-  );
-}
-
-/** Plants, and where they were carried: "out for", "along to", "home again", "indoors", "into work". */
-function isCarriedAlong(pieces: readonly Piece[], to: number): boolean {
-  const plant = pieces.findIndex(({ is }, n) => n >= to && is !== 'count' && is !== 'word');
-  if (pieces[plant]?.is !== 'plant' || plant > to + 4) return false;
-  if (pieces.slice(to, plant + 2).some((piece) => piece.is === 'word' && CUTTINGS.test(piece.text)))
-    return false;
-  const [whither, next] = [wordAt(pieces, plant + 1), wordAt(pieces, plant + 2)];
-  return (
-    (/^(?:out|along|over|round|home|away|back|across)$/.test(whither) &&
-      /^(?:for|to|with|but|again|and)$/.test(next)) ||
-    // "Took six Salt Harrier outside" may tell where they were put.
-    (isThere(pieces[plant + 1]) &&
-      (next === 'for' || endsAt(pieces, plant + 2)) &&
-      !pieces.slice(to, plant).some(({ is }) => is === 'count')) ||
-    // "Took the Salt Harrier out of the sun".
-    (whither === 'out' && next === 'of' && !pieces.slice(to, plant).some(({ is }) => is === 'count')) ||
-    (/^(?:home|in|out|away|back)$/.test(whither) && endsAt(pieces, plant + 2)) ||
-    (/^(?:to|into)$/.test(whither) && /^(?:work|town|college|uni|hospital)$/.test(next))
-  );
-}
-
-/** "Outside", "indoors": heard as a place or a word. */
-const isThere = (piece: Piece | undefined): boolean =>
-  (piece?.is === 'word' && OUTSIDE.test(piece.text)) || (piece?.is === 'place' && OUTSIDE.test(piece.place));
 
 /** "To the greenhouse" before the next break or deed, not "two to a pot". */
 const goesTo = (pieces: readonly Piece[], from: number): boolean => {
