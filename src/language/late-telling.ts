@@ -31,10 +31,22 @@ const LONGEST = 14;
 /** Where the telling begins behind such an excuse and its break, or a "but"; the start where there is none. */
 export function pastExcuse(row: readonly Piece[]): number {
   for (let at = 1; at < row.length - 1 && at <= LONGEST; at++) {
+    // "Meant to say on Monday I took five".
+    if (row[at]?.is === 'when' && tellsOwnDeed(row, at + 1) && isExcuse(said(row, at))) return at;
     const ends = row[at]?.is === 'break' || wordAt(row, at) === 'but';
     if (ends) return isExcuse(said(row, at)) || ANNOUNCES.test(said(row, at)) ? at + 1 : 0;
   }
   return 0;
+}
+
+function tellsOwnDeed(row: readonly Piece[], at: number): boolean {
+  const verb = row[at + 1];
+  return (
+    /^(?:i|we)$/.test(wordAt(row, at)) &&
+    verb?.is === 'word' &&
+    verb.verb?.form === 'past' &&
+    row.slice(at + 2).some(({ is }) => is === 'plant')
+  );
 }
 
 const isExcuse = (words: string): boolean => EXCUSES.some((excuse) => excuse.test(words));

@@ -94,6 +94,7 @@ function answered(last: Proposal, sentence: Sentence, note: Note): Proposal | un
       ? only.quantity.value
       : proposeAnswer(sentence.line, sentence.pieces, note)?.slots['value'];
   if (typeof value === 'number') return { ...last, slots, draft: { ...last.draft, quantity: { value } } };
+  if (value === 'all') return { ...last, slots: { ...slots, rooted: 'all' } };
   if (rooted !== undefined) return undefined;
   if (value === 'none' || value === 'notYet' || value === 'no')
     return { ...last, slots: { ...last.slots, rooted: 'none' } };

@@ -128,7 +128,7 @@ const isWarmthAt = (pieces: readonly Piece[], at: number): boolean =>
   /^(?:at|is|was|reading|hit|showing|reads)$/.test(wordAt(pieces, at - 1));
 
 const BESIDE_WARMTH =
-  /^(?:frost|hard|air|temperature|temp|it|it's|was|is|only|just|about|around|the|in|on|inside|outside|out|down|up|to|at|of|overnight|a|cold|warm|snap|spell|night|day|we|had|got|went|dropped|fell|hit|hot|chilly|nippy|freezing)$/;
+  /^(?:frost|first|late|hard|light|heavy|air|temperature|temp|it|it's|was|is|only|just|about|around|the|in|on|inside|outside|out|down|up|to|at|of|overnight|a|cold|warm|snap|spell|night|day|we|had|got|went|dropped|fell|hit|hot|chilly|nippy|freezing)$/;
 
 /** A word that joins, or "because it", "as it's" before what was so. */
 const joins = (pieces: readonly Piece[], at: number): boolean =>

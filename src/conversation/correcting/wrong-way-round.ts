@@ -72,7 +72,9 @@ const OWN = ['count', 'rooted', 'to', 'place'] as const;
 function swapped(sitting: Sitting, first: StandingEntry, second: StandingEntry): boolean {
   const [one, other] = [first.entry, second.entry] as unknown as [Slots, Slots];
   const [slot, another] = OWN.filter((each) => one[each] !== other[each]);
-  if (slot === undefined || another !== undefined) return false;
+  // "Six in the border, two by the gate", of one plant: its numbers are swapped.
+  const isOne = first.touched.join() === second.touched.join() && slot === 'count';
+  if (slot === undefined || (another !== undefined && !isOne)) return false;
   const [had, has] = [one[slot], other[slot]];
   if (had === undefined || has === undefined) return false;
   const turned = new Map([

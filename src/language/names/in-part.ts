@@ -77,12 +77,18 @@ const OF_TIME = whole`
 const HAD = /^(?:had|has|got|took|bought|wanted|gave|brought|sold|lost|potted|planted|pinched|struck)$/;
 const ARTICLE = /^(?:a|an|another|the|those|my|one|this|that)$/;
 
+const HOW_IT_DOES =
+  /^(?:rotting|rotted|rooting|rooted|roots|mouldy|moldy|leggy|wilting|wilted|flopping|flopped)$/;
+
 /** "Potted Tom on", "Tom 4/6": what is done to plants alone, or so many of so many. */
 function isDealtWith(tokens: readonly Token[], at: number): boolean {
   const [number, stroke] = tokens.slice(at + 1);
   const before = tokens[at - 1]?.text ?? '';
   return (
     /^(?:except|bar|excepting)$/.test(before) ||
+    // "Lou is rotting", "any Lou left".
+    (/^(?:is|are|has|have|was|were)$/.test(number?.text ?? '') && HOW_IT_DOES.test(stroke?.text ?? '')) ||
+    (before === 'any' && number?.text === 'left') ||
     /^(?:pot|pinch|harden|mist|strike|transplant|prick)$/.test(verbSense(before)?.lemma ?? '') ||
     (/^(?:move|plant|shift)$/.test(verbSense(before)?.lemma ?? '') &&
       /^(?:to|into|out|onto|in|on)$/.test(number?.text ?? '')) ||
