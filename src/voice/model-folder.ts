@@ -9,7 +9,7 @@ import type { DecoderFiles } from './pocketsphinx.js';
 import type { Vocabulary } from './transcriber.js';
 
 /** Raised when the way a model is built changes, so that older ones are built anew. */
-const buildVersion = 4;
+const buildVersion = 5;
 const keptModels = 8;
 const buildSeconds = 240;
 

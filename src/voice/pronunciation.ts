@@ -1,5 +1,6 @@
 /** Finds how words are pronounced: by hand for the trade's, from the stock dictionary, from espeak-ng, or by the letters. */
 import { spawnSync } from 'node:child_process';
+import { asAmerican, asBritish, withOpenUp } from './accents.js';
 import { lettersToPhones } from './letter-sounds.js';
 import { phonesOf, type Accent } from './phonemes.js';
 
@@ -21,7 +22,8 @@ export function readPronunciations(text: string, wanted?: ReadonlySet<string>): 
 
 /**
  * Every way of saying each word that the sources know; one guessed from the letters where none does. A name of the
- * grower's own is listened for in either accent, a word of the trade as the stock dictionary and a Briton say it.
+ * grower's own is listened for in either accent, a word of the trade as the stock dictionary, a Briton and a relaxed
+ * American say it.
  */
 export function pronounce(
   words: ReadonlySet<string>,
@@ -31,14 +33,16 @@ export function pronounce(
 ): Pronunciations {
   const hand = withPlurals(byHand, words);
   const unheard = [...words].filter((word) => !hand.has(word));
-  const british = speak(unheard, 'british');
+  const british = speak([...words], 'british');
   const american = speak(
     unheard.filter((word) => ownNames.has(word) || !stock.has(word)),
     'american',
   );
   const known: Pronunciations = new Map();
   for (const word of words) {
-    const ways = [hand, stock, british, american].flatMap((source) => source.get(word) ?? []);
+    const waysIn = (source: Pronunciations): readonly string[] => source.get(word) ?? [];
+    const careful = [...waysIn(hand), ...waysIn(stock)];
+    const ways = [...careful, ...waysIn(british), ...waysIn(american), ...careful.map(asAmerican)];
     known.set(word, ways.length > 0 ? [...new Set(ways)] : [lettersToPhones(word)]);
   }
   return known;
@@ -73,8 +77,16 @@ function speak(words: readonly string[], accent: Accent): Pronunciations {
   const lines = (stdout ?? '').trimEnd().split('\n');
   if (status !== 0 || lines.length !== words.length) return spoken;
   words.forEach((word, at) => {
-    const phones = phonesOf(lines[at] ?? '', accent);
-    if (phones) spoken.set(word, [phones]);
+    const ways = waysHeard(lines[at] ?? '', accent);
+    if (ways.length > 0) spoken.set(word, ways);
   });
   return spoken;
+}
+
+/** A Briton's word is listened for as it is written in phones and as an American ear has it. */
+function waysHeard(mnemonics: string, accent: Accent): string[] {
+  const plain = phonesOf(mnemonics, accent);
+  if (plain === undefined) return [];
+  const open = accent === 'british' ? phonesOf(withOpenUp(mnemonics), accent) : undefined;
+  return open === undefined ? [plain] : [plain, asBritish(open)];
 }

@@ -79,9 +79,10 @@ function asUnit(name: string): string[] {
   return name.includes(' ') ? [`${wholeNameWeight} ${unitOf(name)}`, name] : [`${wholeNameWeight} ${name}`];
 }
 
-/** As English forms it: fuchsia → fuchsias, box → boxes, daisy → daisies; a name that ends in s stays. */
+/** As English forms it: fuchsia → fuchsias, box → boxes, daisy → daisies, potato → potatoes; a name that ends in s stays. */
 export function plural(name: string): string {
   if (/(?:ch|sh|x|z)$/.test(name)) return `${name}es`;
+  if (/(?:tomat|potat)o$/.test(name)) return `${name}es`;
   if (/[^aeiou]y$/.test(name)) return `${name.slice(0, -1)}ies`;
   return name.endsWith('s') ? name : `${name}s`;
 }

@@ -2,7 +2,7 @@
 import type { Pronunciations } from './pronunciation.js';
 
 /** More ways of saying a name than this only make it like others. */
-const mostWays = 12;
+const mostWays = 24;
 
 /** "marble wren" → marble_wren. */
 export function unitOf(words: string): string {
