@@ -61,7 +61,11 @@ function theOther(sitting: Sitting, entry: LoggedEntry, labels: readonly string[
   return alive(spoken) === 1 && spoken.count > 1 && labels.includes(spoken.label) ? spoken : null;
 }
 
-const MINE = /\b(?:mine|my (?:lot|batch|ones|own))\b/i;
+const MINE =
+  /\b(?:mine|(?:my|me) (?:lot|batch|ones|own|\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve))\b/i;
+
+/** Whether a text says so of one's own. */
+export const saysMine = (text: string): boolean => MINE.test(text);
 
 /** "Two of my Bells": "my" before a word of the plant's name. */
 function isMyPlant(text: string, labels: readonly string[], ledger: Ledger): boolean {

@@ -4,6 +4,7 @@ import type { ReadNote } from '../language/note.js';
 import type { Line } from '../ledger/posting.js';
 import type { Context } from './answering.js';
 import { withoutVocative } from './correcting/deed-recalled.js';
+import { saysMine } from './pointing.js';
 import { readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 
@@ -14,7 +15,9 @@ const TO_ANOTHER = new RegExp(
 );
 
 /** What a text says; "no Col, it was three" without whom it is said to, where nothing is read in it otherwise. */
-export function readSaid(sitting: Sitting, text: string, how: Parameters<typeof readIn>[2]): ReadNote {
+export function readSaid(sitting: Sitting, text: string, asked: Parameters<typeof readIn>[2]): ReadNote {
+  // "Potted up my eight", while another's batch is asked about.
+  const how = sitting.world.group && saysMine(text) ? { ...asked, pending: undefined } : asked;
   if (sitting.world.group && TO_ANOTHER.test(text.trim())) return { entries: [], asks: [] };
   const read = readIn(sitting, ofOwnRoots(sitting, text), how);
   const bare = withoutVocative(text);

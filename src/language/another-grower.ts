@@ -34,6 +34,7 @@ export function ofAnother(pieces: readonly Piece[], clause: Clause, before: read
     (hadTheirs(pieces, clause) || namesTheirsOnly(pieces, clause) || hasSheHad(pieces, clause))
   )
     return true;
+  if (kind === 'strike' && isTakenByAnother(pieces, clause)) return true;
   // "My neighbour let me snip four of hers".
   const own = clause.hit?.own ?? [];
   if (kind === 'strike' && own.some((at) => /^(?:me|us)$/.test(wordAt(pieces, at)))) return false;
@@ -65,6 +66,14 @@ export function ofAnother(pieces: readonly Piece[], clause: Clause, before: read
   for (let at = clause.hit?.to ?? clause.from; at < clause.to; at++)
     if (THEIRS.test(wordAt(pieces, at))) return true;
   return false;
+}
+
+/** "That was three he took", "she has only two taken": what somebody had of ours. */
+function isTakenByAnother(pieces: readonly Piece[], { from, hit }: Clause): boolean {
+  if (!hit || !/^(?:took|taken)$/.test(wordAt(pieces, hit.from))) return false;
+  const isTold = pieces.slice(from, hit.from).some(({ is }) => is === 'count');
+  const has = /^(?:he|she)$/.test(wordAt(pieces, from)) && /^(?:has|had)$/.test(wordAt(pieces, from + 1));
+  return isTold && (has || /^(?:he|she)$/.test(wordAt(pieces, hit.from - 1)));
 }
 
 /** "The children took 24 cuttings", "our club potted them on": under the eyes of whoever keeps the ledger. */

@@ -57,6 +57,10 @@ export function namedNames(
           (/^(?:variety|cultivar|sort)$/.test(textAt(tokens, at - 1)) &&
             tokens[at + 1]?.capital === true))) ||
       /^name's$/.test(textAt(tokens, at)) ||
+      // "From Dahlia, Name Rote Nonne".
+      (/^(?:name|sorte)$/.test(textAt(tokens, at)) &&
+        /^[,(]$/.test(textAt(tokens, at - 1)) &&
+        tokens[at + 1]?.capital === true) ||
       // "A salvia we call Harbour Gossip", "known as Harbour Gossip".
       (tokens[at + 1]?.capital === true &&
         (/^(?:we|i|they|people|all) call$/.test(`${textAt(tokens, at - 1)} ${textAt(tokens, at)}`) ||

@@ -3,7 +3,7 @@ import { wordsOf } from '../phrases.js';
 
 /** Words that join others. */
 const JOINING = wordsOf`
-  i we he she they it you me us them her my our your his its their own
+  i we he she they it you me us them her my our your his its their own mine yours ours theirs hers
   the a an this that these those and or but then than so if as because while yes no not
   of to in into on onto from ex with without for at by under over off out up down back about around through during
   till until after before since per apiece

@@ -14,15 +14,20 @@ export const inShort: readonly Rule[] = [
   {
     name: '<count> have struck',
     kind: 'check',
-    head: 'have~|be~ struck|taken|took|struck',
+    head: 'have~|be~ <count>? struck|taken|took|struck',
     shape: 'subject',
     when: (p, f, t) =>
       !closeBehind(p, t, 'plant', 'count', 'cutting') &&
-      !/^(?:i|we)$/.test(wordAt(p, f - 1)) &&
-      precedes(p, f, 7, 'count', 'plant') &&
+      !/^(?:i|we|he|she)$/.test(wordAt(p, f - 1)) &&
+      // "They have all struck"; no "I have two taken".
+      p.slice(f, t).every((piece) => piece.is !== 'count' || piece.quantity.whole === 'all') &&
+      (precedes(p, f, 7, 'count', 'plant') ||
+        (p[f + 1]?.is === 'count' && /^(?:they|mine|these|those)$/.test(wordAt(p, f - 1)))) &&
       (endsAt(p, t) || /^(?:nicely|well|so|far|since)$/.test(wordAt(p, t))) &&
       p.slice(0, f).every((piece) => !(piece.is === 'word' && /^cuttings$/.test(piece.text))) &&
       !/^(?:was|were|are|is)$/.test(wordAt(p, f)),
+    phrasings: ['six Salt Harrier have struck', 'the Salt Harrier have all struck'],
+    mustNot: ['she has only two Salt Harrier taken', 'I have six Salt Harrier struck'],
   },
   {
     name: '<count> of <count> struck',
