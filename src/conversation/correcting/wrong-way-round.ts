@@ -61,8 +61,23 @@ export function turnsRound(sitting: Sitting, text: string): boolean {
     .trim();
   if (rest === '') return swapped(sitting, first, second);
   const verb = VERBS[first.entry.kind as LoggedEntry['kind']];
-  const again = verb === undefined ? null : readIn(sitting, `${verb} ${rest}`);
+  const again = verb === undefined ? null : readIn(sitting, `${verb} ${inFull(rest, [first, second])}`);
   return again !== null && tellsAgain(sitting, `wrong way round, ${rest}`, again);
+}
+
+/** "7 Herons and 10 Regents": by their whole names, though other plants of the ledger share a word with one of the two. */
+function inFull(words: string, entries: readonly StandingEntry[]): string {
+  const names = entries.flatMap(({ entry }) => ('variety' in entry && entry.variety ? [entry.variety] : []));
+  return names.reduce((text, name) => {
+    if (text.toLowerCase().includes(name.toLowerCase())) return text;
+    const others = names.filter((other) => other !== name).map((other) => other.toLowerCase().split(' '));
+    const own = name
+      .split(' ')
+      .find((word) => word.length > 3 && !others.flat().includes(word.toLowerCase()));
+    return own !== undefined && /^[\p{L}’']+$/u.test(own)
+      ? text.replace(new RegExp(`(?<!\\p{L})${own}s?(?!\\p{L})`, 'iu'), name)
+      : text;
+  }, words);
 }
 
 /** What two entries may have of each other's. */
