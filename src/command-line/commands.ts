@@ -66,6 +66,11 @@ export const commands: readonly Command[] = [
     load: async () => (await import('./restore.js')).restore,
   },
   {
+    name: 'learn',
+    does: 'notes with their right entries to the weights of shared/likeness.json, all of them at once',
+    load: async () => (await import('./learn.js')).learn,
+  },
+  {
     name: 'hear',
     does: 'voice notes to words, a JSON line a file (--context FILE: whose names to know)',
     load: async () => (await import('./hear.js')).hear,

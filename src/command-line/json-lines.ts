@@ -37,7 +37,7 @@ export async function answerLines(
   return status;
 }
 
-function parseObject(text: string): Record<string, unknown> {
+export function parseObject(text: string): Record<string, unknown> {
   let value: unknown;
   try {
     value = JSON.parse(text);

@@ -1,6 +1,7 @@
 /** Questions other than for a slot: repeats, what depends, which note, how many of some, a spoken draft, the set-up. */
 import type { ReadNote } from '../language/note.js';
 import { justOnce } from '../words/answers.js';
+import { notMeant } from '../words/doubted.js';
 import { heardAgain } from '../words/heard.js';
 import { renameAll, renameOne } from '../words/amend.js';
 import { eraseBegun, eraseInGroup, eraseNothing } from '../words/erase.js';
@@ -38,6 +39,7 @@ export function settleAsk(sitting: Sitting, ask: Ask, text: string, read: ReadNo
     case 'repeat':
     case 'dependants':
     case 'heard':
+    case 'meant':
     case 'bringIn':
       if (asked.ask === 'repeat' && isSecondTime(text)) choose(sitting, ask, 0);
       else if (yes === null) return false;
@@ -140,6 +142,10 @@ export function choose(sitting: Sitting, ask: Ask, index: number | null): void {
     case 'heard':
       if (index !== 0) sitting.reply.text.push(heardAgain);
       else sitting.draft = { ...asked, origin: ask.origin };
+      return;
+    case 'meant':
+      if (index !== 0) sitting.reply.text.push(notMeant);
+      else sitting.draft = { ...asked, origin: ask.origin, meant: true };
       return;
     case 'erase':
       if (index === null) sitting.reply.text.push(eraseNothing);

@@ -8,6 +8,7 @@ import {
   batchOption, everyOne, leaveIt, refusalWords, repeatAgain, repeatOnce, repeatQuestion, slotQuestion,
 } from '../words/asks.js'; // prettier-ignore
 import { bringInButtons, bringInQuestion } from '../words/bringing-in-words.js';
+import { doubtedButtons, doubtedQuestion } from '../words/doubted.js';
 import { eraseButtons, eraseQuestion, eraseSharedQuestion } from '../words/erase.js';
 import { heardButtons, heardQuestion } from '../words/heard.js';
 import { briefly } from '../words/receipts.js';
@@ -81,6 +82,8 @@ export function questionOf(sitting: Sitting, { id, asked, askedAt, origin }: Ask
     }
     case 'heard':
       return { text: heardQuestion(asked.words), buttons: [buttons(heardButtons).flat()] };
+    case 'meant':
+      return { text: doubtedQuestion(asked.kind), buttons: [buttons(doubtedButtons).flat()] };
     case 'erase':
       return {
         text: sitting.world.group ? eraseSharedQuestion : eraseQuestion,

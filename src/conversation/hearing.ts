@@ -20,7 +20,7 @@ export function hear(
     sitting.reply.text.push(heardNothing);
     return;
   }
-  const read = readIn(sitting, text, { heard: words, pending: pendingOf(context) });
+  const read = readIn(sitting, text, { heard: words, pending: pendingOf(context), weighed: true });
   const button = matchButton(sitting, text, context);
   const isButton = doubtfulWords(words).length === 0 && button !== null;
   if (isButton || mayAnswerUnasked(read, words)) {
@@ -45,7 +45,8 @@ export function takeDraft(sitting: Sitting): void {
   if (!draft) return;
   sitting.draft = null;
   sitting.origin = draft.origin;
-  sayText(sitting, draft.text, contextualAnswer(sitting, draft), draft.words);
+  const { words: heard, meant } = draft;
+  sayText(sitting, draft.text, contextualAnswer(sitting, draft), { heard, meant });
 }
 
 /** A draft takes the place of an earlier one. */

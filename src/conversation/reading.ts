@@ -26,16 +26,17 @@ const contextFound = (ledger: Ledger): NoteContext => ({
 export function readIn(
   sitting: Sitting,
   text: string,
-  { pending, heard, origin = sitting.origin }: ReadOptions = {},
+  { pending, heard, weighed = false, origin = sitting.origin }: ReadOptions = {},
 ): ReadNote {
-  return read({ ...noteOf(sitting, text, { pending, origin }), ...(heard ? { heard } : {}) });
+  const note = noteOf(sitting, text, { pending, origin });
+  return read({ ...note, byRules: !weighed, ...(heard ? { heard } : {}) });
 }
 
 /** The note as the reader takes it. */
 export function noteOf(
   sitting: Sitting,
   text: string,
-  { pending, origin = sitting.origin }: Omit<ReadOptions, 'heard'> = {},
+  { pending, origin = sitting.origin }: Pick<ReadOptions, 'pending' | 'origin'> = {},
 ): Note {
   return {
     text,
@@ -49,6 +50,8 @@ export function noteOf(
 interface ReadOptions {
   readonly pending?: Pending | undefined;
   readonly heard?: readonly HeardWord[] | undefined;
+  /** Whether what its words are unlike is doubted: for what a grower says as a whole. */
+  readonly weighed?: boolean;
   readonly origin?: Origin;
 }
 

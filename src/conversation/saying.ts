@@ -14,6 +14,7 @@ import { leansOnLast } from './leaning.js';
 import { rightInPart } from './right-in-part.js';
 import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './offering.js';
+import { asksWhetherMeant } from './meaning.js';
 import { readIn } from './reading.js';
 import { ownLines, readSaid, unprompted } from './reading-said.js';
 import { replyToAsk } from './replying.js';
@@ -35,12 +36,18 @@ import { asksWhichLedger, switchAsked } from './switching.js';
 /** What Telegram sends when a chat is opened, bare or from the square code on a plant label. */
 const OPENS = /^\/start(?:\s+b_(\S{1,20}))?(?:\s|$)/;
 
-/** `heard`: the words as they were recognised, where the text was spoken. */
+interface Said {
+  /** The words as they were recognised, where the text was spoken. */
+  readonly heard?: readonly HeardWord[] | undefined;
+  /** Whether the grower has said that it is meant as the rules read it. */
+  readonly meant?: boolean | undefined;
+}
+
 export function sayText(
   sitting: Sitting,
   text: string,
   context: Context,
-  heard?: readonly HeardWord[],
+  { heard, meant = false }: Said = {},
 ): void {
   sitting.text = text;
   const opened = OPENS.exec(text);
@@ -74,7 +81,7 @@ export function sayText(
     snoozePrompts(sitting, context.prompts);
     return;
   }
-  const read = readSaid(sitting, text, { pending: pendingOf(context), heard });
+  const read = readSaid(sitting, text, { pending: pendingOf(context), heard, weighed: !meant });
   const right = read.instruction ? null : putsRight(sitting, text, read, context);
   if (right) {
     remember(sitting, text, right.rest !== '');
@@ -129,6 +136,7 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
   if (read.entries.length === 0 && !context.explicit && answersByName(sitting, text, context)) return;
   if (read.entries.length === 0) {
     if (!sitting.talk.welcomed && greets(text)) return void start(sitting);
+    if (asksWhetherMeant(sitting, text, read, context)) return;
     const batch = batchLabelled(sitting.ledger, text.trim().replace(/[?!.]$/, ''));
     if (!batch && !context.forgotten && rightInPart(sitting, text, context, false, act)) return;
     if (batch) return void answerQuestion(sitting, { kind: 'question', topic: 'status', batch: batch.label });

@@ -21,8 +21,11 @@ const ASKS = 10;
 
 export interface Draft {
   readonly text: string;
-  readonly words: readonly HeardWord[];
+  /** Absent where it was typed. */
+  readonly words?: readonly HeardWord[];
   readonly origin: Origin;
+  /** Whether it was said to be meant as the rules read it. */
+  readonly meant?: boolean;
   /** Of the message of ours to which it was spoken in reply. */
   readonly answers?: string;
 }
@@ -36,7 +39,7 @@ export class Sitting {
   readonly reply: Reply = reply();
   /** The words that are being taken; empty for a tap. */
   text = '';
-  /** What was heard, and has just been said to be right: it is done next, as if it were said. */
+  /** What was heard or doubted, and has just been said to be right: it is done next, as if it were said. */
   draft: Draft | null = null;
   /** Lines whose batch nobody named: it was the only one. */
   readonly assumed: Line[] = [];

@@ -2,7 +2,7 @@
 import type { Instant } from '../calendar/clock.js';
 import type { Day } from '../calendar/day.js';
 import type { HeardWord } from '../language/note.js';
-import type { AnswerValue, LoggedEntry } from '../ledger/entry.js';
+import type { AnswerValue, EntryKind, LoggedEntry } from '../ledger/entry.js';
 import type { JournalLine, Line } from '../ledger/posting.js';
 import type { Refusal } from '../ledger/refusal.js';
 import type { Snooze } from '../outlook/snoozing.js';
@@ -56,6 +56,8 @@ export type Asked =
       readonly text: string;
       readonly answers?: string;
     }
+  /** What the rules read in a note that is unlike its kind waits for a yes. */
+  | { readonly ask: 'meant'; readonly text: string; readonly kind: EntryKind; readonly answers?: string }
   /** Lines of a ledger, or rows of entries, that a document would add. */
   | {
       readonly ask: 'bringIn';

@@ -53,6 +53,8 @@ export interface Note {
   readonly zone: string;
   readonly dateOrder?: DateOrder;
   readonly context?: NoteContext;
+  /** Whatever its words are like: a part of a note, or a note of which its grower has said what it means. */
+  readonly byRules?: boolean;
   /** Present where the note was spoken. */
   readonly heard?: readonly HeardWord[];
 }
@@ -80,6 +82,8 @@ export interface ReadNote {
   readonly asks: readonly Ask[];
   /** Present where the note changes settings, snoozes, splits and the like; then there are no entries. */
   readonly instruction?: Instruction;
+  /** Entries that the rules read and the note's words are unlike: not logged without a yes. Absent: none. */
+  readonly doubted?: readonly ReadEntry[];
   /** The words that were understood as nothing, for a reply that helps. */
   readonly unknown?: string;
 }

@@ -10,6 +10,7 @@ import { undosIn } from './grammar/undo.js';
 import { instruct } from './instructing.js';
 import { instructionInTalk } from './instruction-in-talk.js';
 import { joinProposals } from './joining.js';
+import { heeded } from './likeness/heeding.js';
 import { mendedBy } from './mending.js';
 import { joinNewNames } from './new-names.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
@@ -45,11 +46,23 @@ export function read(note: Note): ReadNote {
 
 /** The same, with the stages that led there. */
 export function readingOf(note: Note): Reading {
+  const reading = readByRules(note);
+  if (note.byRules) return reading;
+  const readUnder = (heading: string): ReadNote =>
+    readByRules({ ...note, text: `${heading}: ${note.text}` }).outcome;
+  return { ...reading, outcome: heeded(reading.outcome, reading.pieces, readUnder) };
+}
+
+/** A note's utterance, and its pieces with containers and new names joined. */
+export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
   const utterance = utteranceOf(note);
-  const pieces = eachNamed(
-    joinNewNames(joinContainers(withoutAsides(utterance.pieces)), utterance.tokens, utterance.text),
-    note.context,
-  );
+  const joined = joinContainers(withoutAsides(utterance.pieces));
+  const pieces = eachNamed(joinNewNames(joined, utterance.tokens, utterance.text), note.context);
+  return { utterance, pieces };
+}
+
+function readByRules(note: Note): Reading {
+  const { utterance, pieces } = piecesOf(note);
   const line = lineOf(pieces, utterance);
   const seen = { utterance, pieces, sentences: [], proposals: [] };
   if (line === '') return { ...seen, outcome: { entries: [], asks: [] } };

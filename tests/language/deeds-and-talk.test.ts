@@ -73,7 +73,7 @@ describe('numbers that are told apart', () => {
 describe('talk that makes up no deed', () => {
   it.each([
     ['Lost 3 Tallow Bell. Another 5 Salt Harrier today', 'loss Tallow Bell 3'],
-    ['Tallow Bell all mush. Another 5 Salt Harrier today', 'remark Tallow Bell'],
+    ['Tallow Bell all mush. Another 5 Salt Harrier today', 'loss Tallow Bell all'],
     ['Took 10 Tallow Bell. Another 5 Salt Harrier today', 'strike Tallow Bell 10, strike Salt Harrier 5'],
     ['need 30. Another 4 Salt Harrier today', ''],
     ['Moved whatever was rooted to the porch', 'move porch count?'],
