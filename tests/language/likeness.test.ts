@@ -39,7 +39,7 @@ describe('a note that is unlike what was read in it', () => {
       [],
       ['strike'],
     ],
-    ['Marge potted a red last night, six snooker frames, then talked dahlias', [], ['potOn', 'potOn']],
+    ['I have potted three tubers of dahlia for wake up', [], ['potOn']],
     ['Lost my good knife somewhere by the Tallow Bell', [], ['loss']],
     [
       'Picked up a big old tuber of a dahlia called Vermilion Usher at the show, now sitting in a 3L pot in the porch',
@@ -70,11 +70,9 @@ describe('a note that is unlike what was read in it', () => {
 
 describe('a note in which the rules see nothing', () => {
   it.each([
-    [
-      'Picked six sprigs off the Tallow Bell and they’re standing in a jam jar of water',
-      { kind: 'strike', variety: 'Tallow Bell', count: 6 },
-    ],
-    ['Six of the Tallow Bell have moved house to the porch', { kind: 'move', count: 6, place: 'porch' }],
+    ['Two pots with each five Salt Harrier I have set today', { kind: 'strike', pots: 2, count: 10 }],
+    ['Three Tallow Bell droont, went a’ tae slime', { kind: 'loss', variety: 'Tallow Bell', count: 3 }],
+    ['A score of Tallow Bell wid dae for the gala week, first week in July', { kind: 'target', count: 20 }],
   ])('is read as what it is plainly like: "%s"', (text, entry) => {
     expect(read({ ...noteSaying(text), byRules: true }).entries).toEqual([]);
     expect(read(noteSaying(text)).entries).toMatchObject([{ entry }]);

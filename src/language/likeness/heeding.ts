@@ -61,10 +61,10 @@ export function heeded(
   // What names no plant leans on what was said before: alone it is like anything.
   const names = pieces.some(({ is }) => is === 'plant');
   const believed = read.entries.filter((each) => !names || !isDoubted(each));
-  if (believed.length === 0) {
-    const told = plainly(whole, read, pieces);
-    const headed = told === undefined ? undefined : readUnder(HEADINGS[told] ?? '');
-    if (headed && tellsOnly(headed, told)) return headed;
+  const told = believed.length === 0 ? plainly(whole, read, pieces) : undefined;
+  if (told !== undefined && (names || told === 'undo')) {
+    const headed = readUnder(HEADINGS[told] ?? '');
+    if (tellsOnly(headed, told)) return headed;
   }
   return believed.length === read.entries.length ? read : without(read, isDoubted);
 }
@@ -77,13 +77,12 @@ function plainly(
 ): string | undefined {
   const [kind, another] = Object.keys(HEADINGS).filter((kind) => (whole.get(kind) ?? 0) > PLAIN_FROM);
   if (kind === undefined || another !== undefined) return undefined;
-  if (kind !== 'undo' && !pieces.some(({ is }) => is === 'plant' || is === 'count')) return undefined;
   if (read.entries.some(({ entry }) => entry.kind === kind)) return undefined;
   return findHits(rules, pieces).some(({ rule }) => rule.kind === kind) ? undefined : kind;
 }
 
 /** Entries of that kind and no other, of which no more need be asked than how many and which batch. */
-const tellsOnly = ({ entries, asks }: ReadNote, kind: string | undefined): boolean =>
+const tellsOnly = ({ entries, asks }: ReadNote, kind: string): boolean =>
   entries.length > 0 &&
   (kind !== 'undo' || entries.length === 1) &&
   entries.every(({ entry }) => entry.kind === kind) &&
