@@ -28,6 +28,7 @@ const FEW = 2;
 
 /** Kinds that a note may be read under, with the words of their heading. */
 const HEADINGS: Readonly<Record<string, string>> = {
+  stock: 'stock',
   strike: 'struck',
   loss: 'lost',
   check: 'checked',
