@@ -23,6 +23,11 @@ const PLAIN_FROM = 0.8;
 
 /** They log nothing by themselves. */
 const LEFT_ALONE: ReadonlySet<string> = new Set(['answer', 'question']);
+/** A note that says of itself that it puts something right does. */
+const CORRECTING: ReadonlySet<string> = new Set([
+  'correction', 'sorry', 'oops', 'actually', 'wrong', 'mistake', 'typo', 'no', 'not', 'undo', 'scrap', 'should', 'instead',
+]); // prettier-ignore
+const PUT_RIGHT: ReadonlySet<string> = new Set(['amend', 'undo']);
 /** Kinds in one note. */
 const FEW = 2;
 
@@ -56,9 +61,11 @@ export function heeded(
   // A remark may be of anything.
   const like = [...whole].filter(([kind, likely]) => likely > LIKE_FROM && kind !== 'remark');
   const tellsNothing = (whole.get('nothing') ?? 0) > NOTHING_FROM;
+  const corrects = pieces.some((piece) => piece.is === 'word' && CORRECTING.has(piece.text));
   const isDoubted = ({ entry: { kind } }: ReadEntry): boolean =>
-    (tellsNothing && (whole.get(kind) ?? 1) < UNLIKE_THERE) ||
-    ((most.get(kind) ?? 1) < UNLIKE_BELOW && like.some(([other]) => other !== kind));
+    !(corrects && PUT_RIGHT.has(kind)) &&
+    ((tellsNothing && (whole.get(kind) ?? 1) < UNLIKE_THERE) ||
+      ((most.get(kind) ?? 1) < UNLIKE_BELOW && like.some(([other]) => other !== kind)));
   // What names no plant leans on what was said before: alone it is like anything.
   const names = pieces.some(({ is }) => is === 'plant');
   const believed = read.entries.filter((each) => !names || !isDoubted(each));
