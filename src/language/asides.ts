@@ -27,6 +27,11 @@ const ASIDES = byFirstWord([
     'he is',
     'she is',
   ].map((tag) => ['so', ...tag.split(' ')]),
+  ['do', 'you', 'know', 'what'],
+  ['you', 'know', 'what'],
+  ['guess', 'what'],
+  ['tell', 'you', 'what'],
+  ["i'll", 'tell', 'you', 'what'],
   ['thank', 'god'],
   ['thank', 'goodness'],
   ['thank', 'heavens'],
@@ -46,6 +51,8 @@ export function withoutAsides(pieces: readonly Piece[]): readonly Piece[] {
         words.every((word, n) => wordAt(pieces, at + n) === word) &&
         !ASKS_ON.test(wordAt(pieces, at + words.length)) &&
         pieces[at + words.length]?.is !== 'when' &&
+        // "Do you know what needs water": asked.
+        (words.at(-1) !== 'what' || pieces[at + words.length]?.is === 'break') &&
         // "So they are in the porch now" tells something.
         (words[0] !== 'so' ||
           (at > 1 &&

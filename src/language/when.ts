@@ -50,8 +50,9 @@ export function findWhens(
       next?.text === 'of' &&
       tokens[at + 2]?.is === 'number' &&
       token.glued === false;
-    // "The winter garden": a place.
-    const placed = /^(?:winter|summer)$/.test(token.text) && /^(?:garden|house)$/.test(next?.text ?? '');
+    // "The winter garden", "the summer room": places.
+    const placed =
+      /^(?:winter|summer)$/.test(token.text) && /^(?:garden|house|room|quarters)$/.test(next?.text ?? '');
     if (
       isName(at) ||
       multiplied ||

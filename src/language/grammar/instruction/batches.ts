@@ -142,6 +142,11 @@ function partedTo({ pieces: row }: InstructionWords): { place?: string } {
   if (place?.is !== 'place' || place.prep === 'from' || place.prep === 'off') return {};
   const said = pieces.slice(0, at);
   const counted = said.some(({ is }) => is === 'count') && said.some(({ is }) => is === 'plant');
-  const apart = said.slice(said.findLastIndex(({ is }) => is === 'plant')).some(({ is }) => is === 'break');
-  return counted && (apart || /^(?:to|into|onto)$/.test(place.prep ?? '')) ? { place: place.place } : {};
+  const behind = said.slice(said.findLastIndex(({ is }) => is === 'plant'));
+  const apart = behind.some(({ is }) => is === 'break');
+  // "Off as a separate batch on the heated bench".
+  const asBatch = behind.some((piece) => piece.is === 'word' && /^(?:batch|lot|own)$/.test(piece.text));
+  return counted && (apart || asBatch || /^(?:to|into|onto)$/.test(place.prep ?? ''))
+    ? { place: place.place }
+    : {};
 }

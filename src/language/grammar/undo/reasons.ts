@@ -39,6 +39,9 @@ const MISTAKEN = anyOf`
   i (didn't|did not) mean (that|it|to)
   i (got|was) (it|that|mixed up|muddled|confused)( wrong)?|got (it|that) wrong
   (i was |i'm |i am )?(mixing|muddling|confusing) (it|them|that|things)( up)?
+  i (must have |'d |had )?(counted|noted|entered|logged|told you) ${anyOf`
+    it|them|that|one|some|(a )?(couple|few)|two|three
+  `}( of (them|those))? twice|i (must have |'d |had )?(double|mis) ?counted( (it|them|that))?
   wrongly entered|in error|it was in error|(it|that) never happened
 `;
 
