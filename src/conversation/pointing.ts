@@ -3,6 +3,7 @@ import { alive, type Batch } from '../ledger/batch.js';
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import { type Ledger, batchLabelled } from '../ledger/ledger.js';
 import { named } from '../ledger/reach.js';
+import { askedJustBefore } from './asked-before.js';
 import type { Sitting } from './sitting.js';
 
 /** "Planted out everything": of all that live; "pinched both", where `fitting` are two. */
@@ -36,6 +37,8 @@ export function batchPointedAt(
   const came = ofTheGrower(sitting, labels) ?? cameOrCut(sitting, labels) ?? theOther(sitting, entry, labels);
   if (came) return came;
   if (named(entry as Plant)) return null;
+  const asked = askedJustBefore(sitting);
+  if (asked && labels.includes(asked.label)) return asked;
   const oneMore = ONE_MORE.test(sitting.text) && sitting.ledger.standing.at(-1)?.entry.kind === entry.kind;
   if (!oneMore && !THEM.test(sitting.text)) return null;
   const spoken = lastSpokenOf(sitting, oneMore ? ONE_MORE_MS : SPOKEN_OF_MS);
