@@ -20,6 +20,9 @@ const ordinals = new Map<string, number>(
 for (const [word, number] of [
   ['thirtieth', 30],
   ['forth', 4],
+  ['frist', 1],
+  ['fisrt', 1],
+  ['frst', 1],
   ['fith', 5],
   ['fifht', 5],
   ['eigth', 8],

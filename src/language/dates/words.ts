@@ -149,7 +149,7 @@ const numberWords =
   'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen ' +
   'eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand first second third fourth ' +
   'fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth seventeenth ' +
-  'eighteenth nineteenth twentieth thirtieth forth fith fifht eigth nineth twelth twelvth twentyth';
+  'eighteenth nineteenth twentieth thirtieth frist fisrt frst forth fith fifht eigth nineth twelth twelvth twentyth';
 
 const holidayWords = [
   'easter',

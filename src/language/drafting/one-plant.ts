@@ -39,6 +39,8 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
       continue;
     // "A rosemary Gwen calls Harbour Gossip", "a salvia known as Harbour Gossip".
     if (/^(?:calls|call)$/.test(wordAt(pieces, before + 1)) || isKnownAs(pieces, before)) continue;
+    // "Four Salt Harrier out of SH2", "the Salt Harrier in SH2": a label tells which of them.
+    if (b.batch !== undefined && a.variety !== undefined && isOutOf(pieces, before, at)) continue;
     // "Lavender with the name Wolkenherd".
     if (wordAt(pieces, before) === 'with' && [1, 2].some((n) => wordAt(pieces, before + n) === 'name'))
       continue;
@@ -53,6 +55,11 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
   }
   return false;
 }
+
+/** "In SH2", "out of SH2", straight before the label that stands at `label`. */
+const isOutOf = (pieces: readonly Piece[], at: number, label: number): boolean =>
+  (/^(?:in|within)$/.test(wordAt(pieces, at)) && label === at + 1) ||
+  (wordAt(pieces, at) === 'out' && wordAt(pieces, at + 1) === 'of' && label === at + 2);
 
 /** "Tallow Bell: six of the fuchsias have rooted": how many of the plant before the mark, which is named again by its crop. */
 export function isOfHeading(pieces: readonly Piece[], count: number): boolean {

@@ -44,20 +44,31 @@ function putSomewhere(pieces: readonly Piece[], from: number): boolean {
   return false;
 }
 
-/** "Has thrown its first buds", "threw up two flower spikes": what a plant grows. */
-function putForth(pieces: readonly Piece[], to: number): boolean {
+/** "Has thrown its first buds", "threw up two flower spikes", "has thrown a pure white shoot": what a plant grows. */
+function putForth(pieces: readonly Piece[], from: number, to: number): boolean {
   let at = to;
+  // Of what was thrown by the plant itself, words for its colour may stand between.
+  const ofPlant = /^(?:thrown|threw)$/.test(wordAt(pieces, from)) && plantHas(pieces, from);
   while (
     pieces[at]?.is === 'count' ||
-    /^(?:up|its|their|a|the|some|first|new|lots|of|loads|few|side|big|long|lovely|early|more)$/.test(
+    /^(?:up|out|its|their|a|an|one|the|some|first|new|lots|of|loads|few|side|big|long|lovely|early|more)$/.test(
       wordAt(pieces, at),
-    )
+    ) ||
+    (ofPlant && at < to + 4 && wordAt(pieces, at) !== '' && !GROWN.test(wordAt(pieces, at)))
   )
     at++;
-  return /^(?:buds?|flower(?:s|ing)?|shoots?|spikes?|blooms?|growth|suckers?|runners?|sports?|leaves|leaf|roots?|stems?|sideshoots?|seed|pups?|trusses|truss)$/.test(
-    wordAt(pieces, at),
-  );
+  return GROWN.test(wordAt(pieces, at));
 }
+
+/** "Salt Harrier has just …": the plant did it. */
+function plantHas(pieces: readonly Piece[], verb: number): boolean {
+  let at = verb - 1;
+  while (/^(?:has|have|had|just|also|now|suddenly|even|already)$/.test(wordAt(pieces, at))) at--;
+  return pieces[at]?.is === 'plant' || /^(?:it|it's|one|which)$/.test(wordAt(pieces, at));
+}
+
+const GROWN =
+  /^(?:buds?|flower(?:s|ing)?|shoots?|spikes?|blooms?|growth|suckers?|runners?|sports?|leaves|leaf|roots?|stems?|sideshoots?|seed|pups?|trusses|truss)$/;
 
 /** "Two dead leaves": parts of a plant that lives. */
 const ofPartsOnly = (pieces: readonly Piece[], _from: number, to: number): boolean =>
@@ -168,7 +179,7 @@ export const thrownAway: readonly Rule[] = [
       /^(?:of|in|into|with|some)$/.test(wordAt(p, f - 1)) ||
       followsWord(p, t, /^(?:fleece|lid|cover|sheet|party|towel|over)$/) ||
       /^(?:label|labels)$/.test(wordAt(p, t + 1)) ||
-      putForth(p, t) ||
+      putForth(p, f, t) ||
       putSomewhere(p, t),
     phrasings: [
       'chucked a dozen Salt Harrier on the heap',
@@ -181,6 +192,8 @@ export const thrownAway: readonly Rule[] = [
       'the Salt Harrier are in 1 litre pots of composted straw now, did the lot yesterday',
       'Salt Harrier has thrown its first buds',
       'Salt Harrier threw up two flower spikes',
+      'Salt Harrier has thrown one pure white shoot',
+      'the Salt Harrier has just thrown a very odd pink flower',
     ],
   },
   {

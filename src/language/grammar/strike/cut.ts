@@ -172,6 +172,8 @@ export const cut: readonly Rule[] = [
     when: spoken,
     unless: (p, f, t) =>
       /^(?:rid|the|on|home|to)$/.test(wordAt(p, t)) ||
+      // "Has thrown one white shoot": what it grew.
+      /^(?:thrown|threw)$/.test(wordAt(p, t)) ||
       // "Did take nine cuttings".
       (wordAt(p, f) === 'did' && /^(?:take|strike|stick|cut|insert)$/.test(wordAt(p, t))) ||
       // "Filled ten pots ready for the cuttings".
@@ -184,6 +186,7 @@ export const cut: readonly Rule[] = [
     mustNot: [
       'filled ten pots ready for the Salt Harrier cuttings',
       "Jean has a Salt Harrier I'd love a cutting of",
+      'Salt Harrier has thrown one pure white shoot',
     ],
   },
   {
