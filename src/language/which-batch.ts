@@ -113,8 +113,12 @@ function isOneOfSeveral(pieces: readonly Piece[], at: number): boolean {
   const before = pieces[at - 1];
   const after = pieces[at + 1];
   return (
-    (ARTICLE.test(wordAt(pieces, at - 1)) || before?.is === 'count') &&
-    (after?.is === 'plant' || SEVERAL.test(wordAt(pieces, at + 1)))
+    ((ARTICLE.test(wordAt(pieces, at - 1)) || before?.is === 'count') &&
+      (after?.is === 'plant' || SEVERAL.test(wordAt(pieces, at + 1)))) ||
+    // "First lot: three have roots".
+    ((before === undefined || before.is === 'break') &&
+      /^(?:lot|batch)$/.test(wordAt(pieces, at + 1)) &&
+      pieces[at + 2]?.is === 'break')
   );
 }
 
@@ -138,6 +142,7 @@ const AGES: readonly (readonly [NonNullable<WhichBatch['age']>, RegExp])[] = [
 const ORDERED: readonly (readonly [NonNullable<WhichBatch['age']>, RegExp])[] = [
   ['first', /^(?:first|original)$/],
   ['second', /^second$/],
+  ['last', /^last$/],
 ];
 
 function ageOf(pieces: readonly Piece[], at: number): WhichBatch['age'] {

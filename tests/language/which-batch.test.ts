@@ -55,6 +55,8 @@ describe('which batch is meant', () => {
     ['greenhouse Copper Lantern: getting leggy', 'CL1'],
     ['the Copper Lantern are looking leggy in the propagator', 'CL2'],
     ['had a look at the March lot of Copper Lantern: 5 rooted, potted those on', 'CL1'],
+    ['Copper Lantern, first lot: three have roots!', 'CL1'],
+    ['slugs ate two of the last lot of Copper Lantern', 'CL2'],
   ])('%s', (text, label) => {
     const { entries, asks } = readIt(text);
     expect(asks).toEqual([]);

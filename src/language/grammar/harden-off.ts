@@ -11,6 +11,9 @@ const tellsHowItGoes = (pieces: readonly Piece[], from: number, to: number): boo
 
 const namesPlant = (pieces: readonly Piece[]): boolean => pieces.some(({ is }) => is === 'plant');
 
+/** "Everything". */
+const isAll = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.whole === 'all';
+
 export const hardenOffRules: readonly Rule[] = [
   {
     name: 'hardening <plant> off',
@@ -74,16 +77,23 @@ export const hardenOffRules: readonly Rule[] = [
     kind: 'hardenOff',
     head: 'out|outside|outdoors in|by|at|during|for|all|through|<count> the|a|an? day|days|daytime|daytimes|afternoon|afternoons|daylight',
     shape: 'subject',
-    when: (p, f) => namesPlant(p) || THEM.test(wordAt(p, f - 1)),
-    phrasings: ['Salt Harrier out by day', 'putting them out by day'],
+    when: (p, f) => namesPlant(p) || THEM.test(wordAt(p, f - 1)) || isAll(p[f - 1]),
+    phrasings: [
+      'Salt Harrier out by day',
+      'putting them out by day',
+      'started putting everything out by day',
+    ],
   },
   {
     name: '<plant> out to <place> for the days',
     kind: 'hardenOff',
-    head: 'out|outside to|on|in|into|onto the|my|our? <place> for|during|by|through the? day|days|daytime|daytimes|daylight',
+    head: 'out|outside to|on|in|into|onto the|my|our? <place> for|during|by|through|in the? day|days|daytime|daytimes|daylight',
     shape: 'subject',
     when: namesPlant,
-    phrasings: ['all the Salt Harrier out to the cold frame for the days, in at night'],
+    phrasings: [
+      'all the Salt Harrier out to the cold frame for the days, in at night',
+      'Salt Harrier out to the cold frame in the day, in at night',
+    ],
     mustNot: ['checked the Salt Harrier in the cold frame during the day'],
   },
   {
