@@ -16,7 +16,8 @@ import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
 import type { Piece, PieceOf, When } from './pieces.js';
 import type { Proposal } from './proposal.js';
-import { firstOf, LINE_LIMIT, partsAtMarks, plantsIn, type Sentence } from './sentences.js';
+import { LINE_LIMIT, plantsIn, type Sentence } from './sentences.js';
+import { isInFahrenheit, ownPlace, partsOfPlaces, temperaturesToo } from './readings-in-row.js';
 import { isPersons, pastPerson } from './somebody-else.js';
 import { isAmerican } from './utterance.js';
 
@@ -50,12 +51,14 @@ export function proposeReading(
   const place = draft.place ?? draft.fromPlace;
   const slots = place === undefined ? {} : { place };
   const parts = partsOfPlaces(pieces);
+  const alike = temperaturesToo(pieces);
   const propose = (celsius: number, of?: Piece): Proposal => {
     const part = parts.find((each) => of !== undefined && each.pieces.includes(of));
+    const own = of !== undefined && marked.length + alike.length > 1 ? ownPlace(pieces, of) : undefined;
     return {
       kind: 'reading',
       rule: '<place> at <celsius>',
-      slots: { celsius, ...(part ? { place: part.place } : slots) },
+      slots: { celsius, ...(own !== undefined ? { place: own } : part ? { place: part.place } : slots) },
       draft: part ? (part.when ? { when: part.when } : {}) : base,
     };
   };
@@ -65,11 +68,16 @@ export function proposeReading(
       ? pieces.filter(
           (piece): piece is PieceOf<'count'> => piece.is === 'count' && piece.quantity.value !== undefined,
         )
-      : [];
+      : alike;
     return [...marked, ...bare]
       .sort((a, b) => a.from - b.from)
       .map((piece) =>
-        propose(piece.is === 'celsius' ? piece.celsius : degrees(piece.quantity.value ?? 0, note), piece),
+        propose(
+          piece.is === 'celsius'
+            ? piece.celsius
+            : degrees(piece.quantity.value ?? 0, note, isInFahrenheit(line)),
+          piece,
+        ),
       );
   }
   // "You dropped one behind the bench": somebody let something fall.
@@ -113,19 +121,6 @@ export function proposeReading(
   return (isBesideCare ? counts.slice(0, 1) : counts).map((piece) =>
     propose(degrees(piece.quantity.value ?? 0, note), piece),
   );
-}
-
-/** "Greenhouse dipped to 3 last night, windowsill was 17 this morning": parts between marks, each with a place of its own; else none. */
-function partsOfPlaces(
-  pieces: readonly Piece[],
-): readonly { pieces: readonly Piece[]; place: string; when?: When }[] {
-  const parts = partsAtMarks(pieces).map((part) => {
-    const where = firstOf(part, 'place');
-    const when = firstOf(part, 'when')?.when;
-    return where ? { pieces: part, place: where.place, ...(when ? { when } : {}) } : undefined;
-  });
-  const told = parts.filter((part) => part !== undefined);
-  return told.length > 1 && told.length === parts.length ? told : [];
 }
 
 /** "20-22C", "18 to 21 degrees": which of them, is asked. */
@@ -240,6 +235,6 @@ function hourOf({ words }: When): number | undefined {
 const HOTTEST = 140;
 
 /** A bare number in the grower's own scale; above 45 no bench is so warm but in °F. */
-function degrees(value: number, note: Note): number {
-  return isAmerican(note) || value > 45 ? Math.round((((value - 32) * 5) / 9) * 10) / 10 : value;
+function degrees(value: number, note: Note, isFahrenheit = isAmerican(note)): number {
+  return isFahrenheit || value > 45 ? Math.round((((value - 32) * 5) / 9) * 10) / 10 : value;
 }
