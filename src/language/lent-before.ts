@@ -1,7 +1,7 @@
 /** What the words before an act lend it where it says none of its own: a cause, a place, a day. */
 import type { Clause } from './clauses.js';
 import type { Draft } from './drafting/draft.js';
-import type { Piece } from './pieces.js';
+import type { Piece, When } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import { causeBefore, dayBefore, isMush, placeOfIt } from './spoken-before.js';
 import { placeThere, STANDS } from './where-to.js';
@@ -29,6 +29,25 @@ export function toldBefore(
   return place === undefined ? {} : { place };
 }
 
+/** "TB1 w/c 8 June: 60 sold to …, 40 to …": the day of a heading, where the same act is told again behind its colon. */
+function dayOfHeading(
+  pieces: readonly Piece[],
+  { from, to, hit }: Clause,
+  before: Proposal | undefined,
+): When | undefined {
+  const colon = pieces.findIndex((piece) => piece.is === 'break' && piece.mark === ':');
+  if (colon < 0 || colon > (hit?.from ?? from) || (before && before.kind !== hit?.rule.kind))
+    return undefined;
+  const heading = pieces.slice(0, colon);
+  const [day, another] = heading.filter((piece) => piece.is === 'when');
+  const isHeading = heading.every(({ is }) => is === 'plant' || is === 'when' || is === 'break');
+  // "…, two more sold since".
+  const isSince = pieces.slice(from, to).some((piece) => piece.is === 'word' && SINCE.test(piece.text));
+  return day && !another && isHeading && !isSince ? day.when : undefined;
+}
+
+const SINCE = /^(?:have|has|i've|we've|now|since|later|then|after|afterwards)$/;
+
 /** The day that was said, or that of the act before. */
 export function dayOf(
   pieces: readonly Piece[],
@@ -36,6 +55,6 @@ export function dayOf(
   { when }: Draft,
   before: Proposal | undefined,
 ): Pick<Draft, 'when'> {
-  const day = when ?? dayBefore(pieces, clause, before);
+  const day = when ?? dayBefore(pieces, clause, before) ?? dayOfHeading(pieces, clause, before);
   return day ? { when: day } : {};
 }

@@ -74,3 +74,20 @@ describe('what stands around a deed', () => {
     expect(told(text)).toBe(expected);
   });
 }); // prettier-ignore
+
+describe('the day of a heading', () => {
+  const days = (text: string) =>
+    read({ text, now: Date.parse('2026-05-20T09:00:00Z'), zone: 'Europe/London', context }).entries.map(
+      ({ entry }) => ('date' in entry ? entry.date : undefined),
+    );
+
+  it('is that of an act told again behind its colon', () => {
+    expect(days('TB1 12 May: four sold to Edna, two to Ken')).toEqual(['2026-05-12', '2026-05-12']);
+  });
+
+  it('is not that of what came of it later, or of an act with a day of its own', () => {
+    expect(days('TB1 12 May: four sold to Edna, two to Ken today')).toEqual(['2026-05-12', '2026-05-20']);
+    const [, binned] = days('TB1 12 May: none rooted, now binned');
+    expect(binned).not.toBe('2026-05-12');
+  });
+});
