@@ -36,14 +36,14 @@ function dayOfHeading(
   before: Proposal | undefined,
 ): When | undefined {
   const colon = pieces.findIndex((piece) => piece.is === 'break' && piece.mark === ':');
-  if (colon < 0 || colon > (hit?.from ?? from) || (before && before.kind !== hit?.rule.kind))
-    return undefined;
+  if (colon < 0 || colon > (hit?.from ?? from) || !before || before.kind !== hit?.rule.kind) return undefined;
   const heading = pieces.slice(0, colon);
   const [day, another] = heading.filter((piece) => piece.is === 'when');
   const isHeading = heading.every(({ is }) => is === 'plant' || is === 'when' || is === 'break');
   // "…, two more sold since".
   const isSince = pieces.slice(from, to).some((piece) => piece.is === 'word' && SINCE.test(piece.text));
-  return day && !another && isHeading && !isSince ? day.when : undefined;
+  // "10 March Copper Lantern: 4 rooted": the day of a lot, which the act before did not take for its own either.
+  return !another && isHeading && !isSince && day?.when === before.draft.when ? day?.when : undefined;
 }
 
 const SINCE = /^(?:have|has|i've|we've|now|since|later|then|after|afterwards)$/;
