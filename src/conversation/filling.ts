@@ -12,6 +12,9 @@ import { named } from '../ledger/reach.js';
 import { namesOther } from './plants-named.js';
 import type { SlotAsk } from './talk.js';
 
+/** "Doreen came for hers, took both": a deed of its own, and no answer. */
+const OWN_DEED = /\b(?:took|came|went|gave|collected|bought|picked up)\b/i;
+
 /** What names a batch is short; a longer text may name it in passing. */
 const MOST_WORDS = 10;
 /** In UTF-16 units. */
@@ -143,11 +146,11 @@ function valueFor(
       return namesOther(ledger, ask.entry as Plant, text) ? null : numberIn(text);
     case 'batch': {
       if ((text.match(/[\p{L}\p{N}'’]+/gu) ?? []).length > MOST_WORDS || NOT_DONE.test(text)) return null;
-      if (ask.options.includes(allOfThem) && (answered === 'all' || /\b(?:both|all|every)\b/i.test(text)))
-        return allOfThem;
+      const all = answered === 'all' || (/\b(?:both|all|every)\b/i.test(text) && !OWN_DEED.test(text));
+      if (ask.options.includes(allOfThem) && all) return allOfThem;
       const labels = ask.options.filter((option) => typeof option === 'string');
-      const all = labels.length > 0 ? labels : liveBatches(ledger).map(({ label }) => label);
-      return chooseBatch(text, all, ledger, day(text))?.label ?? null;
+      const live = labels.length > 0 ? labels : liveBatches(ledger).map(({ label }) => label);
+      return chooseBatch(text, live, ledger, day(text))?.label ?? null;
     }
     default:
       return answered === undefined && text.length <= 60 ? text.trim().toLowerCase() : null;
