@@ -112,5 +112,5 @@ function expire(sitting: Sitting): boolean {
   const old = sitting.talk.asks.filter((each) => sitting.now - each.askedAt > PATIENCE_MS);
   if (old.length === 0) return false;
   sitting.change({ asks: sitting.talk.asks.filter((each) => !old.includes(each)) });
-  return old.some(({ asked }) => asked.ask === 'slot' || asked.ask === 'heard');
+  return old.some(({ asked }) => /^(?:slot|heard|meant)$/.test(asked.ask));
 }

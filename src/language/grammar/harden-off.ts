@@ -1,7 +1,7 @@
 /** Hardening off begins. */
 import type { Piece } from '../pieces.js';
 import { follows, precedes, type Rule, wordAt } from './rule.js';
-import { THEM } from './stand-ins.js';
+import { isWhole, THEM } from './stand-ins.js';
 
 const GOES = /^(?:is|was|has|went|goes|going|seems|seemed|took|takes)$/;
 
@@ -10,9 +10,6 @@ const tellsHowItGoes = (pieces: readonly Piece[], from: number, to: number): boo
   wordAt(pieces, from) === 'hardening' && GOES.test(wordAt(pieces, to));
 
 const namesPlant = (pieces: readonly Piece[]): boolean => pieces.some(({ is }) => is === 'plant');
-
-/** "Everything". */
-const isAll = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.whole === 'all';
 
 export const hardenOffRules: readonly Rule[] = [
   {
@@ -77,7 +74,7 @@ export const hardenOffRules: readonly Rule[] = [
     kind: 'hardenOff',
     head: 'out|outside|outdoors in|by|at|during|for|all|through|<count> the|a|an? day|days|daytime|daytimes|afternoon|afternoons|daylight',
     shape: 'subject',
-    when: (p, f) => namesPlant(p) || THEM.test(wordAt(p, f - 1)) || isAll(p[f - 1]),
+    when: (p, f) => namesPlant(p) || THEM.test(wordAt(p, f - 1)) || isWhole(p[f - 1]),
     phrasings: [
       'Salt Harrier out by day',
       'putting them out by day',

@@ -1,6 +1,7 @@
 /** Rooted cuttings into their own or larger pots. */
 import { whole } from '../phrases.js';
 import type { Piece } from '../pieces.js';
+import { asTheyWent } from './pot-on/as-they-went.js';
 import { biggerPots } from './pot-on/bigger-pots.js';
 import { aboutCuttings, intoSize } from './pot-on/into-size.js';
 import { outOfWater } from './pot-on/out-of-water.js';
@@ -33,34 +34,6 @@ function wordBehindOwn(pieces: readonly Piece[], at: number): string {
 /** "Moved all the potted ones". */
 const tellsWhichOnes = (pieces: readonly Piece[], from: number, to: number): boolean =>
   wordAt(pieces, to) === 'ones' && /^(?:the|those|my)$/.test(wordAt(pieces, from - 1));
-
-const GIVEN = /^(?:give|sell|send|swap|post|donate|hand|pass|drop|dispatch|deliver|flog|swop)$/;
-
-/** What stands farther before says nothing of how they went. */
-const LONGEST_TELLING = 60;
-
-const isAll = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.whole === 'all';
-
-/** "Gave three to Nora, potted up", "planted out the five potted Salt Harrier": as they were when that was done. */
-const asTheyWent = (pieces: readonly Piece[], from: number, to: number): boolean => {
-  const near = pieces.slice(Math.max(0, from - LONGEST_TELLING), from);
-  const told = near
-    .slice(near.findLastIndex((piece) => piece.is === 'break' && piece.hard) + 1)
-    .flatMap((piece) => (piece.is === 'word' && piece.verb?.form === 'past' ? [piece.verb.lemma] : []));
-  const given = told.some((lemma) => GIVEN.test(lemma));
-  let lead = from - 1;
-  while (/^(?:all|both|already|nicely|freshly|newly|just)$/.test(wordAt(pieces, lead)) || isAll(pieces[lead]))
-    lead--;
-  const before = pieces[lead];
-  const behind = pieces[/^(?:on|up)$/.test(wordAt(pieces, to)) ? to + 1 : to];
-  const isLast = behind === undefined || (behind.is === 'break' && behind.hard);
-  return (
-    (given && before?.is === 'break' && isLast) ||
-    (told.length > 0 &&
-      (before?.is === 'count' || /^(?:the|my|some)$/.test(wordAt(pieces, lead))) &&
-      behind?.is === 'plant')
-  );
-};
 
 /** "Stuck five Salt Harrier, each …": what follows tells how the cuttings stand. */
 const struckBefore = (pieces: readonly Piece[], from: number): boolean =>
