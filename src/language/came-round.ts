@@ -26,6 +26,26 @@ function tellsRecovery(pieces: readonly Piece[], joint: number): boolean {
   return RECOVERED.test(told.join(' '));
 }
 
+/** What only those do that were taken for dead. */
+const REVIVED =
+  /^(?:(?:(?:came|come|coming) )?(?:back )?(?:to life|from the dead)\b|(?:resprouted|resurrected|alive|shooting|sprouted|sprouting|growing|regrowing)\b|turned out (?:alive|fine|to be alive)\b)/;
+
+/** Whether those called dead or lost live: "one of the dead ones came back to life", "one back from the dead". */
+export function livesAfterAll(pieces: readonly Piece[], to: number): boolean {
+  if (wordsBefore(pieces, to, 4) === 'back from the dead') return true;
+  let at = to;
+  while (pieces[at]?.is === 'plant' || /^ones?$/.test(wordAt(pieces, at)) || LEADS.test(wordAt(pieces, at)))
+    at++;
+  const told = pieces.slice(at, at + 4).map((piece) => (piece.is === 'word' ? piece.text : '-'));
+  return at > to && (RECOVERED.test(told.join(' ')) || REVIVED.test(told.join(' ')));
+}
+
+const wordsBefore = (pieces: readonly Piece[], to: number, many: number): string =>
+  pieces
+    .slice(Math.max(0, to - many), to)
+    .map((_, n, all) => wordAt(pieces, to - all.length + n))
+    .join(' ');
+
 /** Another number or plant; "both" and "all" are those told of. */
 const namesOthers = (piece: Piece | undefined): boolean =>
   piece?.is === 'plant' ||

@@ -71,6 +71,9 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     if (piece.is !== 'word') return true;
     // What was done it to stands before the first preposition.
     if (at > from && PREPOSITION.test(piece.text) && draft.quantity !== undefined) return true;
+    // "Lost two and the rest are fine", "two lost and the rest are fine": the number stood alone.
+    const number = at === hit.to ? hit.from - 1 : at - 1;
+    if (!front && pieces[number]?.is === 'count' && tellsOn(pieces, at)) return true;
     if (FUNCTION.test(piece.text)) continue;
     if (hit.rule.kind === 'dispatch' && pieces[at + 1]?.is === 'count' && endsAt(pieces, at + 2)) return true;
     if (hit.rule.kind === 'dispatch' && givesSome(pieces, at + 1, to)) return true;
@@ -89,6 +92,15 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     );
   }
   return true;
+}
+
+/** "And the rest are fine", "but they look well": what is told behind is of others. */
+function tellsOn(pieces: readonly Piece[], at: number): boolean {
+  const next = pieces[at + 1];
+  if (!/^(?:and|but|though|although)$/.test(wordAt(pieces, at))) return false;
+  return next?.is === 'count'
+    ? next.quantity.whole !== undefined
+    : /^(?:i|we|they|it|others?)$/.test(wordAt(pieces, at + 1));
 }
 
 /** "Gave Piet two of the good ones": a number behind whoever had them, and a word for plants that ends it. */

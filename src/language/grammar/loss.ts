@@ -5,6 +5,7 @@ import { rotted } from './loss/rotted.js';
 import { takenWithIt } from './loss/taken-with-it.js';
 import { died } from './loss/died.js';
 import { eaten } from './loss/eaten.js';
+import { ate } from './loss/ate.js';
 import { weather } from './loss/weather.js';
 import { thrownAway } from './loss/thrown-away.js';
 import { fedTo } from './loss/fed-to.js';
@@ -17,6 +18,7 @@ export const lossRules: readonly Rule[] = [
   ...takenWithIt,
   ...died,
   ...eaten,
+  ...ate,
   ...weather,
   ...thrownAway,
   ...fedTo,

@@ -4,7 +4,7 @@ import { isGivenUp, isOwed, isWished } from '../given-up.js';
 import { wordAt } from '../grammar/rule.js';
 import { isRecalled } from '../other-times.js';
 import { isArranged, isBeingDone, isOnOrder, isPutSomewhere, isTimeFor, isToBe } from '../yet-to-be.js';
-import { cameRound } from '../came-round.js';
+import { cameRound, livesAfterAll } from '../came-round.js';
 import { isZero } from './before.js';
 import { back, hasPair, type MoodCase, type MoodSeen } from './case.js';
 import { MANAGED, WISHES } from './words.js';
@@ -196,6 +196,17 @@ export const aroundHead: readonly MoodCase[] = [
     // No "two wilted, all fine otherwise", "three collapsed, came back from holiday to find them".
     when: ({ hit, pieces }) =>
       hit.rule.kind === 'loss' && hit.rule.shape === 'subject' && cameRound(pieces, hit.to),
+  },
+  {
+    name: 'one of the dead <plant> came back to life',
+    mood: 'supposed',
+    phrasings: [
+      'one of the dead Salt Harrier came back to life',
+      'two of the lost Salt Harrier have sprouted again',
+      'one Salt Harrier back from the dead',
+      'the dead Salt Harrier has revived',
+    ],
+    when: ({ hit, pieces }) => hit.rule.kind === 'loss' && livesAfterAll(pieces, hit.to),
   },
   {
     // Gone for, and not done.

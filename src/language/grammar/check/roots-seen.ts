@@ -110,8 +110,9 @@ export const rootsSeen: readonly Rule[] = [
   {
     name: 'roots on <count> of <plant>',
     kind: 'check',
-    head: 'roots|root spotted|seen|found? on|in|from|at|coming|showing|poking|out|through|visible|under',
+    head: 'roots|root now? spotted|seen|found? on|in|from|at|coming|showing|poking|out|through|visible|under',
     shape: 'object',
     unless: (p, f, t) => notAboutRoots(p, f, t) || notYetSeen(p, f, t),
+    phrasings: ['roots on four of the Salt Harrier', 'roots now on four of the Salt Harrier'],
   },
 ];

@@ -27,8 +27,8 @@ export const sent: readonly Rule[] = [
     unless: (p, f, t) =>
       sentByOthers(p, f, t) ||
       isOrderFor(p, f - 1, t) ||
-      // "The last one I sent you": a note.
-      wordAt(p, t) === 'you' ||
+      // "The last one I sent you": a note. "Mailed me ten": theirs.
+      /^(?:you|me|us)$/.test(wordAt(p, t)) ||
       // "The courier delivered the Salt Harrier plugs": to us.
       (POST.test(wordAt(p, f - 1)) && followsWord(p, t, YOUNG) && !followsWord(p, t, /^to$/)) ||
       // "Delivered 104 plugs ex Hexley".

@@ -4,7 +4,7 @@ import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js
 import { asCuttings, ofYoung } from './kinds-of-plant.js';
 
 const GAVE =
-  'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past|leave~past|swap~past|trade~past';
+  'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past|leave~past|swap~past|trade~past|post~past|mail~past|ship~past';
 
 /** What tells that no plant changed hands. */
 const ASIDE = /^(?:home|back|look|looks|wave|smile|lift|hand|when|because)$/;
@@ -60,7 +60,11 @@ export const given: readonly Rule[] = [
         )
         .some(({ is }, n) => is === 'pots' || wordAt(p, t + n) === 'for') &&
       !followsWord(p, wordAt(p, f) === 'brought' && wordAt(p, t) === 'home' ? t + 1 : t, ASIDE),
-    phrasings: ['the neighbour chucked me a Salt Harrier over the fence', 'Auntie left me her Salt Harrier'],
+    phrasings: [
+      'the neighbour chucked me a Salt Harrier over the fence',
+      'Auntie left me her Salt Harrier',
+      'Edna mailed me three Salt Harrier',
+    ],
     mustNot: [
       'the frost left me with one Salt Harrier',
       'the frost left me two Salt Harrier',
