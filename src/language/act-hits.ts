@@ -15,7 +15,10 @@ export function actHits(rules: readonly Rule[], row: readonly Piece[]): readonly
         (hit, n, all) =>
           !(
             isWithoutRoots(row, hit) &&
-            (all[n - 1]?.rule.kind === 'loss' || (n > 0 && isLeftOut(row, hit.from - 2)))
+            (all[n - 1]?.rule.kind === 'loss' ||
+              (n > 0 && isLeftOut(row, hit.from - 2)) ||
+              // "Those 3 with no roots I chucked".
+              (all[n + 1]?.rule.kind === 'loss' && row[hit.from - 2]?.is === 'count'))
           ),
       )
       .filter((hit, n, all) => !isSameFate(row, all[n - 1], hit))

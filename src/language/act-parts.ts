@@ -51,7 +51,9 @@ function eachShare(pieces: readonly Piece[], clause: Clause): readonly Clause[] 
     while (/^(?:more|of|them)$/.test(wordAt(pieces, next))) next++;
     const after = pieces[next];
     const counted = before.some(({ is }) => is === 'count');
-    const sameDay = after?.is === 'when' && before.some(({ is }) => is === 'when');
+    // "Two of the 5 March Salt Harrier and one of the 16 March ones": which lots.
+    const isLot = after?.is === 'when' && (after.struck ?? /^(?:from|of)\b/i.test(after.when.words));
+    const sameDay = !isLot && after?.is === 'when' && before.some(({ is }) => is === 'when');
     const elsewhere =
       PLACED.has(hit.rule.kind) &&
       LEADS_TO_PLACE.test(wordAt(pieces, next)) &&
@@ -97,6 +99,9 @@ function eachMove(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
   return [clause];
 }
 
+/** Between a number and whom it went to: "2 of the younger ones to Peg". */
+const OF_WHICH = /^(?:of|the|my|those|older|younger|newer|old|new|first|second|last|ones?|lot|batch)$/;
+
 /** "96 sold to Pargeter's, a further 40 to Stanbury": one clause a recipient. */
 function eachSending(pieces: readonly Piece[], clause: Clause): readonly Clause[] {
   const { hit } = clause;
@@ -116,7 +121,7 @@ function eachSending(pieces: readonly Piece[], clause: Clause): readonly Clause[
     if (named) return [{ ...clause, to: at }, ...eachSending(pieces, behind(clause, hit, at))];
     if (pieces[count]?.is !== 'count') continue;
     let to = count + 1;
-    while (pieces[to]?.is === 'plant' || /^(?:of|the|my|those)$/.test(wordAt(pieces, to))) to++;
+    while (/^(?:plant|when)$/.test(pieces[to]?.is ?? '') || OF_WHICH.test(wordAt(pieces, to))) to++;
     const reached = pieces.slice(hit.from, at).some((_, n) => wordAt(pieces, hit.from + n) === 'to');
     if (wordAt(pieces, to) !== 'to' || !reached) continue;
     return [{ ...clause, to: at }, ...eachSending(pieces, behind(clause, hit, at))];

@@ -7,6 +7,7 @@ import { excepts } from './drafting/except-words.js';
 import { DUDS } from './duds.js';
 import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
+import { rootlessFrom } from './rootless.js';
 import { anotherState, anotherSubject, isToldOfBefore, ownSubject, plantToldOf } from './subjects.js';
 
 export interface Clause {
@@ -40,6 +41,7 @@ const LEAD = new Set(
 
 /** Words of the subject that a head follows. */
 const LED_BY = whole`
+  older|younger|newer
   of|the|my|those|these|them|others|other|ones|cuttings|cutting|plugs|liners|tubers|crowns|from|more|they|which|that
   a|only|odd|single|little|poor|remaining|black|weedy|weak|sickly|sad|soft|limp|mushy|mouldy|manky|brown|good|bad|small|dead|rotten
 `;
@@ -138,7 +140,7 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
     return boundaryBefore(pieces, low, at);
   }
   if (pronoun) return boundaryBefore(pieces, low, at);
-  at = plantToldOf(pieces, low, at - 1) ?? at;
+  at = rootlessFrom(pieces, plantToldOf(pieces, low, at - 1) ?? at);
   let plant = false;
   let count = false;
   while (at > low) {
@@ -194,10 +196,12 @@ function isFloated(pieces: readonly Piece[], behind: number): boolean {
  * the ones I pinched yesterday"), but not by one that took it away, nor where it is set apart.
  */
 function objectLedFrom(pieces: readonly Piece[], low: number, at: number, hit: Hit): number | undefined {
-  let from = at - 1;
+  let from = rootlessFrom(pieces, at) - 1;
   const led = pieces[from];
   if (from <= low || !/^(?:i|we|i've|we've)$/.test(wordAt(pieces, at))) return undefined;
   if (led?.is === 'count' && !follows(pieces, hit.to, 'count', 'plant')) {
+    // "…, and the 3 without roots I have thrown away".
+    if (from < at - 1 && /^(?:the|those)$/.test(wordAt(pieces, from - 1))) from--;
     return isBoundary(pieces[from - 1]) ? from : undefined;
   }
   if (led?.is !== 'plant' || follows(pieces, hit.to, 'plant')) return undefined;

@@ -75,7 +75,7 @@ export function contrastIn(note: Note): Contrast | undefined {
       }
     );
   }
-  if (!/\b(?:not|instead of|rather than)\b|n['’]t\b/i.test(note.text)) return undefined;
+  if (!/\b(?:not|never|instead of|rather than)\b|n['’]t\b/i.test(note.text)) return undefined;
   const utterance = utteranceOf(note);
   const [sentence, another] = sentencesOf(joinContainers(utterance.pieces), utterance);
   if (!sentence || another || sentence.asked || sentence.pieces.length > LONGEST) return undefined;
@@ -84,17 +84,24 @@ export function contrastIn(note: Note): Contrast | undefined {
   if (not < 0) return undefined;
   const from = not + deniesAt(pieces, not);
   const behind = endOf(pieces, from);
-  const denied = pieces.slice(from, behind);
+  const whole = pieces.slice(from, behind);
+  const isDeed = DID_NOT.test(wordAt(pieces, not)) || /^(?:did|have)$/.test(wordAt(pieces, not - 1));
+  const deed = isDeed ? whole.length : deedAt(whole);
+  const denied = whole.slice(0, deed);
   const told = pieces.slice(behind).filter(({ is }) => is !== 'break');
   const rest = told.every((_, at) => LEAD.test(wordAt(told, at))) ? [] : told;
-  const before = pieces.slice(0, not);
-  const said = saidBeside(rest.length > 0 ? rest : before, rest.length > 0, utterance);
+  const ahead = pieces.slice(0, not);
+  const said = saidBeside(rest.length > 0 ? rest : ahead, rest.length > 0, utterance);
   if (denied.length === 0 || !said) return undefined;
-  const claims = claimsOf(withoutFrame(denied), utterance);
+  const { variety, ...others }: Claims = claimsOf(withoutFrame(denied), utterance);
+  // "I didn't take the Tallow Bell on Sunday, it was Saturday": the plant tells which entry.
+  const tellsWhich = variety !== undefined && said.variety === undefined && isContrast(said, others);
+  const claims: Claims = tellsWhich || variety === undefined ? others : { ...others, variety };
+  const before = [...ahead, ...(tellsWhich ? denied : []), ...whole.slice(deed)];
   const [plant, otherPlant] = claims.variety === undefined ? before.filter(({ is }) => is === 'plant') : [];
   const when = claims.date === undefined ? firstOf(before, 'when') : undefined;
   if (otherPlant) return undefined;
-  const besides = [...before, ...rest];
+  const besides = [...before, ...(isDeed && !tellsWhich ? denied : []), ...rest];
   return {
     said,
     denied: claims,
@@ -133,10 +140,24 @@ function wordsLeft(pieces: readonly Piece[]): readonly string[] {
   );
 }
 
+const DID_NOT = /^(?:didn't|haven't|never)$/;
+
+/** Whether both sides tell of the same: a number, a day, a place. */
+const isContrast = (said: Claims, denied: Claims): boolean =>
+  (['count', 'pots', 'potSize', 'date', 'place', 'medium', 'cutting', 'cause'] as const).some(
+    (slot) => said[slot] !== undefined && denied[slot] !== undefined,
+  );
+
 /** How many pieces say "not" there; 0 where none do. */
 function deniesAt(pieces: readonly Piece[], at: number): number {
   const word = wordAt(pieces, at);
   if (/^(?:not|wasn't|weren't|isn't)$/.test(word)) return 1;
+  // "I didn't lose two"; "didn't get to them" denies no deed that was told.
+  if (
+    DID_NOT.test(word) &&
+    !/^(?:get|go|see|manage|have|do|say|know|think|want)$/.test(wordAt(pieces, at + 1))
+  )
+    return 1;
   const two = `${word} ${wordAt(pieces, at + 1)}`;
   return two === 'instead of' || two === 'rather than' ? 2 : 0;
 }
@@ -150,12 +171,22 @@ function endOf(pieces: readonly Piece[], from: number): number {
   return end < 0 ? pieces.length : end;
 }
 
+/** Who did it, or "that": where the deed begins behind what a cleft sentence puts first. */
+const SUBJECT = /^(?:i|we|you|he|she|that|who|which|they)(?:'(?:s|ve|d|re))?$/;
+
+/** "Sunday | I took the Tallow Bell", "Sunday | the Tallow Bell were taken": where the deed begins that tells which entry is meant. */
+function deedAt(denied: readonly Piece[]): number {
+  const isNamed = denied[0]?.is === 'plant' || denied[1]?.is === 'plant';
+  const at = denied.findIndex(
+    (piece, n) => n > 0 && (SUBJECT.test(wordAt(denied, n)) || (!isNamed && piece.is === 'plant')),
+  );
+  return at < 0 ? denied.length : at;
+}
+
 /** The phrase that is said: of what follows the denied one all, else the end of what stands before it, or behind "it was". */
 function saidBeside(row: readonly Piece[], isBehind: boolean, utterance: Utterance): Claims | undefined {
   const pieces = row.filter(({ is }, at) => is !== 'break' && !(at < 5 && LEAD.test(wordAt(row, at))));
-  const cleft = pieces.findIndex(
-    (_, at) => at > 0 && /^(?:i|we|you|he|she|that|who|which|they)$/.test(wordAt(pieces, at)),
-  );
+  const cleft = pieces.findIndex((_, at) => at > 0 && SUBJECT.test(wordAt(pieces, at)));
   const opens = /^(?:it|it's|that|that's|they|was)$/.test(wordAt(pieces, 0));
   const phrase = withoutFrame(opens && cleft > 1 && !isBehind ? pieces.slice(0, cleft) : pieces);
   const last = phrase.findLastIndex((_, at) => FRAME.test(wordAt(phrase, at)));

@@ -4,13 +4,32 @@ import type { Piece, When } from './pieces.js';
 import { textAt, type Token } from './tokens.js';
 
 /** "9 March Ember Fox: four rooted", of a batch struck on 9 March. */
-export function wasStruck(plant: Piece | undefined, { past }: When, { batches = [] }: NoteContext): boolean {
+function wasStruck(plant: Piece | undefined, { past }: When, { batches = [] }: NoteContext): boolean {
   if (plant?.is !== 'plant' || plant.plant.crop !== undefined) return false;
   const { variety, batch: label } = plant.plant;
   return batches.some(
     (batch) =>
       batch.struck === past && (label === undefined ? batch.variety === variety : batch.label === label),
   );
+}
+
+/** Whether the day, which stands at these tokens, is that on which the plant before or behind it was struck. */
+export function isStruckDay(
+  tokens: readonly Token[],
+  owner: readonly (Piece | undefined)[],
+  { from, to, when }: { readonly from: number; readonly to: number; readonly when: When },
+  context: NoteContext,
+): boolean {
+  return [owner[to], owner[plantStruck(tokens, from)]].some((plant) => wasStruck(plant, when, context));
+}
+
+/** "The Ember Fox, struck 9 March", "4 Ember Fox (9 March)": the token before the words that lead to the day; -1 where none do. */
+function plantStruck(tokens: readonly Token[], day: number): number {
+  let at = day - 1;
+  if (textAt(tokens, at) === '(') return at - 1;
+  if (textAt(tokens, at) === 'on') at--;
+  if (!/^(?:struck|stuck|taken|inserted)$/.test(textAt(tokens, at))) return -1;
+  return textAt(tokens, at - 1) === ',' ? at - 2 : at - 1;
 }
 
 /** "Ember Fox 4/6", where six are alive and not all of them known to have roots: so many of them, and no day. */

@@ -1,5 +1,6 @@
 /** The fifth stage: a clause's pieces to drafts, one for each plant it names, with shared slots shared out. */
 import { type Clause, wholeOf } from './clauses.js';
+import { isAnotherLot, nextLot, sharePlantOfLots } from './drafting/another-lot.js';
 import { decided, type Seen } from './drafting/case.js';
 import { countedByContainers, countPerPot } from './drafting/containers-counted.js';
 import { countCases } from './drafting/count-cases.js';
@@ -36,10 +37,16 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
     const seen = { piece, pieces, at, clause, told, draft };
     if (decided(leftOutCases, seen)) continue;
     const which = whichAt(pieces, at, clause);
-    if (which) draft.which = { ...which, ...draft.which };
-    else tell(seen);
+    if (!which) {
+      tell(seen);
+      continue;
+    }
+    const isNext = draft.plant !== undefined && isAnotherLot(draft.which, which);
+    const lot = isNext ? nextLot(told, draft) : draft;
+    lot.which = { ...which, ...lot.which };
   }
   for (const draft of told.drafts) if (told.ofEach) draft.quantity ??= told.ofEach;
+  sharePlantOfLots(told.drafts);
   tellHormoneAndCause({ pieces, clause, told });
   if (told.eachOfPots) told.drafts.forEach(countPerPot);
   return underCrop(shareSlots(told), pieces, clause).map(countedByContainers);

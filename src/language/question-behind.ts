@@ -18,6 +18,9 @@ const ALONE_ASKS = /^(?:are we |am i )?(?:on track|enough|doable|in time|too lat
 /** "…, where it's a steady 14 degrees": without a question mark it tells of the place just named. */
 const RELATIVE = /^(?:which (?:is|was|sits|stands|has|had|reads)|where (?:it's|it|they|they're))\b/;
 
+/** "From the Salt Harrier, struck in March, are 5 rooted": the verb before its subject, and nothing asked. */
+const TURNED = /^(?:are|is|have|has) \d+ (?:already |now |nicely |well )?(?:rooted|dead|gone|died|lost)\b/;
+
 /** Where a question begins behind a statement ("took 5, is that enough?"): the break before it, else 0. */
 export function questionStart(sentence: Sentence, utterance: Utterance, note: Note): number {
   for (let at = sentence.pieces.length - 1; at > 0; at--) {
@@ -27,7 +30,7 @@ export function questionStart(sentence: Sentence, utterance: Utterance, note: No
     if (
       (isQuestion(rest) || (sentence.asked && ALONE_ASKS.test(rest.line))) &&
       !KNOWS_NOT.test(rest.line) &&
-      (sentence.asked || !RELATIVE.test(rest.line)) &&
+      (sentence.asked || ![RELATIVE, TURNED].some((tells) => tells.test(rest.line))) &&
       (proposeActs(sentence.pieces.slice(0, at), [], utterance, note).proposals.length > 0 ||
         // "Need 20 Ember Fox for 6 June, on track?"
         proposeTarget(sentenceOf(sentence.pieces.slice(0, at), utterance), false) !== undefined)

@@ -8,7 +8,7 @@ import { mediumPiece } from './media.js';
 import { listed } from './lists/listed.js';
 import { findNames } from './names.js';
 import { moneyAt } from './money.js';
-import { isTally, wasStruck } from './days-beside-names.js';
+import { isStruckDay, isTally } from './days-beside-names.js';
 import { normalise } from './normalise.js';
 import type { Note, NoteContext } from './note.js';
 import type { Piece } from './pieces.js';
@@ -140,7 +140,13 @@ function chunk(
   for (const each of struckDays(tokens, note, varietyAt)) claim({ is: 'when', ...each, struck: true });
   for (const { from, to, when } of findWhens(tokens, note, (at) => !free(at)))
     if (!isTally(tokens, owner[from - 1], from, to, context))
-      claim({ is: 'when', from, to, when, ...(wasStruck(owner[to], when, context) ? { struck: true } : {}) });
+      claim({
+        is: 'when',
+        from,
+        to,
+        when,
+        ...(isStruckDay(tokens, owner, { from, to, when }, context) ? { struck: true } : {}),
+      });
   const american = isAmerican(note);
   const view = (): readonly Token[] => tokens.map((token, at) => (free(at) ? token : OPAQUE));
   let open = view();

@@ -6,6 +6,7 @@ import type { Clause } from './clauses.js';
 import { monthWords } from './dates/words.js';
 import { wordAt } from './grammar/rule.js';
 import type { KnownBatch } from './note.js';
+import { ageOf, ARTICLE, isOneOfSeveral, SEVERAL } from './lot-words.js';
 import type { Piece, When } from './pieces.js';
 
 /** Words that single a batch out and are no slot of the entry. */
@@ -105,23 +106,6 @@ function fell(day: Day | undefined, from: Day, to: Day): boolean {
   return day !== undefined && from <= day && day <= to;
 }
 
-const SEVERAL = /^(?:lot|ones|one|batch|batches|cuttings|lots)$/;
-const ARTICLE = /^(?:the|my|our|those|these|of)$/;
-
-/** Between an article or a number and the plants: "the March lot", "5 of the 9 March Ember Fox". */
-function isOneOfSeveral(pieces: readonly Piece[], at: number): boolean {
-  const before = pieces[at - 1];
-  const after = pieces[at + 1];
-  return (
-    ((ARTICLE.test(wordAt(pieces, at - 1)) || before?.is === 'count') &&
-      (after?.is === 'plant' || SEVERAL.test(wordAt(pieces, at + 1)))) ||
-    // "First lot: three have roots".
-    ((before === undefined || before.is === 'break') &&
-      /^(?:lot|batch)$/.test(wordAt(pieces, at + 1)) &&
-      pieces[at + 2]?.is === 'break')
-  );
-}
-
 /** "The batch of 8", behind its article; where nothing else says how many died or went, it tells that too. */
 function isBatchOf(pieces: readonly Piece[], at: number, { from, to, hit }: Clause): boolean {
   const counts = pieces.slice(from, to).filter(({ is }) => is === 'count').length;
@@ -132,23 +116,6 @@ function isBatchOf(pieces: readonly Piece[], at: number, { from, to, hit }: Clau
     /^(?:lot|batch)$/.test(wordAt(pieces, at - 2)) &&
     ARTICLE.test(wordAt(pieces, at - 3))
   );
-}
-
-const AGES: readonly (readonly [NonNullable<WhichBatch['age']>, RegExp])[] = [
-  ['first', /^(?:old|older|oldest|earlier|earliest)$/],
-  ['last', /^(?:new|newer|newest|younger|youngest|later|latest)$/],
-];
-/** Of a lot alone: "the first ones" may be the first to root. */
-const ORDERED: readonly (readonly [NonNullable<WhichBatch['age']>, RegExp])[] = [
-  ['first', /^(?:first|original)$/],
-  ['second', /^second$/],
-  ['last', /^last$/],
-];
-
-function ageOf(pieces: readonly Piece[], at: number): WhichBatch['age'] {
-  const text = wordAt(pieces, at);
-  const isLot = /^(?:lot|batch)$/.test(wordAt(pieces, at + 1));
-  return [...AGES, ...(isLot ? ORDERED : [])].find(([, pattern]) => pattern.test(text))?.[0];
 }
 
 /** "Everything that was in the propagator has gone out", "moved all that was there to the shed": what stood there, whatever it is. */
@@ -202,6 +169,8 @@ function isOfThePlace(pieces: readonly Piece[], at: number, clause: Clause): boo
   );
 }
 
+const isFrom = (piece: Piece): boolean => piece.is === 'when' && /^(?:from|of)\b/i.test(piece.when.words);
+
 /** A day behind "the ones I took on …", or that tells the lot ("the Tuesday lot", "the Ember Fox from March"). */
 function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): boolean {
   const piece = pieces[at];
@@ -211,6 +180,14 @@ function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): bool
   const behindThe = wordAt(pieces, at - 1) === 'the' || /^(?:from |of )?the /i.test(piece.when.words);
   if (behindThe && /^(?:lot|ones|batch|batches)$/.test(wordAt(pieces, at + 1))) return true;
   const isLater = LATER.has(clause.hit?.rule.kind ?? '');
+  // "7 Salt Harrier from 5 March and 4 from 16 March".
+  if (
+    isLater &&
+    isFrom(piece) &&
+    pieces[at - 1]?.is === 'count' &&
+    pieces.slice(0, at).some((other) => isFrom(other) || (other.is === 'when' && other.struck))
+  )
+    return true;
   // "Three of last month's lot", "Sunday's Ember Fox".
   const isOfIt = /'s$/.test(piece.when.words);
   if (isOfIt && isLater && (pieces[at + 1]?.is === 'plant' || SEVERAL.test(wordAt(pieces, at + 1))))
@@ -220,7 +197,7 @@ function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): bool
     pieces[n]?.is === 'plant' ||
     SEVERAL.test(wordAt(pieces, n)) ||
     /^(?:these|those|them|they're)$/.test(wordAt(pieces, n));
-  if (isLater && isNamed(at - 1) && /^(?:from|of)\b/i.test(piece.when.words)) return true;
+  if (isLater && isNamed(at - 1) && isFrom(piece)) return true;
   // "Salt Harrier of 21 March: 6 have roots".
   if (isLater && isNamed(at - 2) && wordAt(pieces, at - 1) === 'of') return true;
   for (let before = at - 1; before >= Math.max(clause.from, at - 4); before--) {

@@ -85,6 +85,24 @@ describe('which batch is meant', () => {
   });
 
   it.each([
+    ['potted on 7 of the 10 March Copper Lantern and 4 of the 8 April Copper Lantern, 9cm', 7, 4],
+    ['potted on 7 Copper Lantern (10 March) and 4 Copper Lantern (8 April)', 7, 4],
+    ['potted on seven of the older Copper Lantern and four of the younger', 7, 4],
+    ['lost 2 of the greenhouse Copper Lantern and 1 of the propagator Copper Lantern', 2, 1],
+    ['threw out 1 of the first lot and 2 of the second lot of Copper Lantern', 1, 2],
+    ['gave Ines 2 Copper Lantern from 10 March and 1 from 8 April', 2, 1],
+    ['moved 5 of the older Copper Lantern to the shed and 3 of the younger to the porch', 5, 3],
+  ])('is one lot and then the other: %s', (text, first, second) => {
+    const { entries, asks } = readIt(text);
+    expect(asks).toEqual([]);
+    expect(entries.map(({ entry }) => entry)).toMatchObject([
+      { batch: 'CL1', count: first },
+      { batch: 'CL2', count: second },
+    ]);
+    for (const { entry } of entries) expect(entry).not.toHaveProperty('date');
+  });
+
+  it.each([
     'lost 2 of the Copper Lantern',
     'the June lot of Copper Lantern: 5 rooted',
     'the first of the Copper Lantern has rooted',

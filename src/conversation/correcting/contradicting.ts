@@ -90,7 +90,7 @@ function isMeant(
   if (date !== undefined && !fell(standing, date)) return false;
   if (/\broot(?:s|ed)?\b/i.test(text) && standing.entry.kind !== 'check') return false;
   if (DELIVERED.test(text) && standing.entry.kind !== 'receive') return false;
-  const isLate = origin.at - standing.journal.at > LATELY_MS && !RECALLED.test(text);
+  const isLate = origin.at - standing.journal.at > LATELY_MS && !RECALLED.test(text) && !plant;
   return entries.every(({ entry, sources }) => {
     if (!isLogged(entry) || entry.kind === 'remark') return true;
     if (entry.kind !== 'dispatch' && namesRecipient(standing.entry, text)) return true;

@@ -162,7 +162,7 @@ function withoutAsides(sitting: Sitting, text: string): string {
     text
       .replace(/^['’]?twas\b/i, 'it was')
       // "They weren't the first lot, they were the second".
-      .replace(/\b(?:was|were)n['’]?t [^,.]{2,30}, (?:but )?(?:they|it|that) (?=(?:was|were) )/i, ''),
+      .replace(/\b(?:was|were)n['’]?t [^,.]{2,30}?,? (?:but )?(?:they|it|that) (?=(?:was|were) )/i, ''),
   ).replace(/, \p{Lu}\p{L}+(?=[.!]|$)/u, '');
   const aside = /[.!,] (?:i|we|she|he|they|one|two|turns out|just)\b[^.!?]{0,60}[.!]?$/i.exec(said);
   // "It was four I gave Idris. I lost 2 Moss Cardinal today": a deed is no aside.

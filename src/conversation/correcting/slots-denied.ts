@@ -8,13 +8,17 @@ import type { Slots } from '../entry-meant.js';
 export function slotsDenied(entry: object, { said, denied }: Contrast): Slots | undefined {
   const own = entry as Readonly<Record<string, unknown>>;
   for (const slot of ['pots', 'potSize', 'medium', 'cutting', 'cause', 'place'] as const)
-    if (said[slot] !== undefined && denied[slot] !== undefined && own[slot] === denied[slot])
+    if (said[slot] !== undefined && denied[slot] !== undefined && isSame(own[slot], denied[slot]))
       return { [slot]: said[slot] };
   const day = own['date'];
   if (said.date !== undefined && typeof day === 'string' && isDay(denied, day as Day))
     return { date: said.date };
   return numberDenied(own, said, denied) ?? wordsDenied(own, said, denied);
 }
+
+/** "The windowsill" is the kitchen windowsill. */
+const isSame = (own: unknown, denied: string | number): boolean =>
+  own === denied || (typeof own === 'string' && own.endsWith(` ${denied}`));
 
 function isDay({ date }: Claims, day: Day): boolean {
   return date !== undefined && (isSpan(date) ? contains(date, day) : date === day);

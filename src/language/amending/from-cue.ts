@@ -26,7 +26,9 @@ export function fromCue(
     (piece, at) => isSettable(piece) && !countsSomethingElse(behind, at) && !tellsLot(behind, at),
   );
   const onlyPlant = told.every(({ is }) => is === 'plant');
-  const isOfPots = turn >= 0 && pieces.slice(0, turn).some(({ is }) => is === 'pots');
+  // "I said 3 pots but it was 2", "it wasn't 3 pots I put them in, it was 2".
+  const denies = turn >= 0 || /\b(?:wasn't|weren't|isn't|not)\b/.test(line);
+  const isOfPots = denies && pieces.slice(0, cue).some(({ is }) => is === 'pots');
   for (const piece of told) {
     if (piece.is === 'plant' && !onlyPlant) amended.plant ??= piece.plant;
     else if (isOfPots && piece.is === 'count' && piece.quantity.value !== undefined)

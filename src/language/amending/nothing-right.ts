@@ -1,4 +1,5 @@
 /** Sentences that amendments look like and that put no note right. */
+import { deedNouns } from '../grammar/entry-words.js';
 import { OBSERVED } from '../grammar/remark.js';
 import { wordAt } from '../grammar/rule.js';
 import { whole, within } from '../phrases.js';
@@ -46,9 +47,24 @@ const isLooks = (pieces: readonly Piece[]): boolean =>
 const OF_A_VISIT =
   /^(?:\w+ )?(?:it|that) was (?:on )?\w+ (?:that |when )?(?:the|my|our|a|he|she) (?:(?!(?:plugs?|liners|delivery|parcel|order|consignment|box|plantname) )\w+ ){1,4}?(?:came|went|called|rang|visited|left|had|got|was|died)\b/;
 
+/** "It wasn't Sunday we went to the show, it was Saturday": the day of something that no note tells. */
+const OF_AN_OUTING =
+  /^(?:\w+ ){0,3}?(?:it|that) (?:was|were|wasn't|weren't|was not) (?:on )?(?:\w+ ){1,4}?(?:that |when )?(?:i|we) (?:all |both )?(?:went|was|were|visited|saw|met|drove|called|rang|came|left|flew|stayed|slept|talked|spoke|heard|walked)\b/;
+
+/** "The show was Saturday, not Sunday". */
+const OF_AN_EVENT = new RegExp(
+  `^(?:\\w+ ){0,2}?(?:the|my|our) (?!(?:${deedNouns}|plantname|cuttings?|slips|plugs?|liners|parcel|order|consignment|box|batch|lot|ones?|date|day|note|entry|last|first|second|other|pots?|trays?)\\b)\\w+ (?:was|wasn't|is|isn't) (?:on |not )*(?:yesterday|today|(?:mon|tues|wednes|thurs|fri|satur|sun)day)\\b`,
+);
+
+/** "It was me took the Tallow Bell, not Colm": who did it. */
+const OF_THE_DOER = /^(?:\w+ ){0,3}?(?:it|that) (?:was|wasn't|was not) (?:me|you|him|her|us) \w/;
+
 /** Whether the numbers are of wishes and plans, or of a place, and not of a note. */
 export function isOfSomethingElse(line: string, pieces: readonly Piece[], not: number): boolean {
-  return NOT_NOTED.test(line) || OF_A_VISIT.test(line) || isWarmth(line, pieces, not);
+  return (
+    [NOT_NOTED, OF_A_VISIT, OF_AN_OUTING, OF_AN_EVENT, OF_THE_DOER].some((what) => what.test(line)) ||
+    isWarmth(line, pieces, not)
+  );
 }
 
 /** "Those should have been watered yesterday": a job that nobody did. */

@@ -1,5 +1,6 @@
 /** Numbers of plants alone: of this plant, of the next, of its part in another size. */
 import { wordAt } from '../grammar/rule.js';
+import { countsAnotherLot, nextLot } from './another-lot.js';
 import { type Case, isBeforeAct } from './case.js';
 import type { CountSeen } from './count-seen.js';
 import { isOfHeading } from './one-plant.js';
@@ -13,6 +14,18 @@ const isOfThemBefore = ({ draft, clause, at, pieces }: CountSeen): boolean =>
   pieces.slice(0, clause.from).some(({ is }) => is === 'plant');
 
 export const plainCountCases: readonly Case<CountSeen>[] = [
+  {
+    name: '<count> of the older <plant> and <count> of the younger',
+    phrasings: [
+      'Potted on 7 of the older Salt Harrier and 4 of the younger',
+      'Lost 2 of the greenhouse Salt Harrier and 1 of the porch Salt Harrier',
+      'Planted out 5 of the March Salt Harrier and 3 of the April ones',
+    ],
+    when: (seen) => (seen.draft.quantity ?? seen.draft.which) !== undefined && countsAnotherLot(seen),
+    does: ({ told, draft, count }) => {
+      nextLot(told, draft).quantity = count;
+    },
+  },
   {
     // That it is all of them tells no number.
     name: 'all in now, <count> of them',

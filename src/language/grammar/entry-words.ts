@@ -53,6 +53,8 @@ const verbs = new Map<string, LoggedEntry['kind']>([
   ['binned', 'loss'],
   ['chucked', 'loss'],
   ['threw out', 'loss'],
+  ['died', 'loss'],
+  ['rotted', 'loss'],
   ['gave away', 'dispatch'],
   ['gave', 'dispatch'],
   ['sold', 'dispatch'],

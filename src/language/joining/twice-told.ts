@@ -1,4 +1,5 @@
 /** One act told twice, the second time with another slot or none. */
+import { isAnotherLot } from '../drafting/another-lot.js';
 import type { Proposal } from '../proposal.js';
 import { isOnePlant, plantToldOf } from './plant-of.js';
 
@@ -31,6 +32,7 @@ const TOLD_TWICE = new Set(['stock', 'receive', 'hardenOff', 'plantOut', 'potOn'
 /** "Stools brought into glasshouse 1, growth started": the second words add slots to the first act. */
 export function joinTwiceTold(before: Proposal, next: Proposal): Proposal | undefined {
   if (before.kind !== next.kind || !TOLD_TWICE.has(before.kind)) return undefined;
+  if (next.draft.which && isAnotherLot(before.draft.which, next.draft.which)) return undefined;
   if (
     next.draft.plant !== undefined &&
     before.draft.plant !== undefined &&

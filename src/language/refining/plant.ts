@@ -85,7 +85,10 @@ function tellBatch(
   lately: string | undefined,
 ): KnownBatch | undefined {
   const all = fittingBatches(words, context);
-  const told = draft.plant ? undefined : all.find(({ label }) => label === lately);
+  // "7 of the older Salt Harrier …, four of the younger": another lot than that of the entry before.
+  const { struckOn, age, month } = draft.which ?? {};
+  const open = (struckOn ?? age ?? month) === undefined ? all : singledOut(all, draft, kind);
+  const told = draft.plant ? undefined : open.find(({ label }) => label === lately);
   const fits = told ? [told] : singledOut(all, draft, kind);
   const [only, another] = fits;
   // "Lost one of the Ember Fox from the 15th" where only those of the 22nd are known.

@@ -16,9 +16,12 @@ export function isRelative(pieces: readonly Piece[], from: number): boolean {
   );
 }
 
-/** A day behind plants that have an article, beside something done to them. */
+/** A day behind plants that have an article, or on which such plants were struck, beside something done to them. */
 function tellsWhichLot(pieces: readonly Piece[], from: number): boolean {
-  const named = pieces[from - 1];
+  const day = pieces[from + 1];
+  const isKnown = day?.is === 'when' && day.struck === true;
+  // "The younger Salt Harrier, struck 16 March, have four with roots".
+  const named = pieces[isKnown && pieces[from - 1]?.is === 'break' ? from - 2 : from - 1];
   const isNamed =
     named?.is === 'plant' || /^(?:ones|those|lot|batch|cuttings)$/.test(wordAt(pieces, from - 1));
   const article = named?.is === 'word' && named.text === 'those' ? from - 1 : from - 2;
@@ -28,14 +31,14 @@ function tellsWhichLot(pieces: readonly Piece[], from: number): boolean {
     !pieces.some(({ is }) => is === 'count' || is === 'plant' || is === 'pots');
   return (
     isNamed &&
-    pieces[from + 1]?.is === 'when' &&
-    /^(?:the|those|these|my|of)$/.test(wordAt(pieces, article)) &&
+    day?.is === 'when' &&
+    (isKnown || /^(?:the|those|these|my|of)$/.test(wordAt(pieces, article))) &&
     (isAlone ||
       pieces.some(
         (piece, at) =>
           at !== from &&
           piece.is === 'word' &&
-          (piece.verb?.form === 'past' || piece.text === 'roots') &&
+          (piece.verb?.form === 'past' || /^(?:roots|dead)$/.test(piece.text)) &&
           !/^(?:be|have|take|strike|stick)$/.test(piece.verb?.lemma ?? ''),
       ))
   );
