@@ -1,4 +1,5 @@
 /** A text from a grower: an answer, a button's words, an instruction, a question, a correction or a note. */
+import { withoutCourtesy } from '../language/courtesies.js';
 import type { HeardWord, ReadNote } from '../language/note.js';
 import type { Amend, Entry, Plant } from '../ledger/entry.js';
 import { answersByName } from './answer-by-name.js';
@@ -15,7 +16,7 @@ import { rightInPart } from './right-in-part.js';
 import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './offering.js';
 import { asksWhetherMeant } from './meaning.js';
-import { readIn } from './reading.js';
+import { contextOf, readIn } from './reading.js';
 import { ownLines, readSaid, unprompted } from './reading-said.js';
 import { replyToAsk } from './replying.js';
 import { greets, start } from './starting.js';
@@ -81,8 +82,9 @@ export function sayText(
     snoozePrompts(sitting, context.prompts);
     return;
   }
-  const read = readSaid(sitting, text, { pending: pendingOf(context), heard, weighed: !meant });
-  const right = read.instruction ? null : putsRight(sitting, text, read, context);
+  const said = withoutCourtesy(text, contextOf(sitting.ledger));
+  const read = readSaid(sitting, said, { pending: pendingOf(context), heard, weighed: !meant });
+  const right = read.instruction ? null : putsRight(sitting, said, read, context);
   if (right) {
     remember(sitting, text, right.rest !== '');
     if (right.rest !== '') act(sitting, right.rest, readIn(sitting, right.rest), context);
@@ -91,7 +93,7 @@ export function sayText(
   if (
     context.ask &&
     !correctsSince(sitting, context.ask, read) &&
-    replyToAsk(sitting, context.ask, text, read)
+    replyToAsk(sitting, context.ask, said, read)
   ) {
     remember(sitting, text, false);
     return;
@@ -99,7 +101,7 @@ export function sayText(
   const counts = read.entries.some(({ entry }) => isLogged(entry));
   if (counts && asksAgain(sitting, text)) return;
   remember(sitting, text, counts);
-  act(sitting, text, read, context);
+  act(sitting, said, read, context);
 }
 
 /** "I meant 12", "actually it was 3" are of what was noted after the question was put; "it was 6" is the question's answer. */

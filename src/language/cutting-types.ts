@@ -28,13 +28,12 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
     // ", tips,": how they were taken, said by itself.
     if (/^(?:tip|tips)$/.test(words))
       return (
-        (tokens[at - 1]?.raw === ',' &&
-          (tokens[at + length] === undefined || tokens[at + length]?.raw === ',')) ||
+        isByItself(tokens, at, at + length) ||
         next === 'ones' ||
         // "Half a dozen soft tips, in the propagator", "eleven tips under the cloche".
         (isCounted(tokens, at) &&
           (tokens[at + length] === undefined ||
-            tokens[at + length]?.raw === ',' ||
+            DIVIDES.has(tokens[at + length]?.raw ?? '') ||
             /^(?:under|round|into|this|today|yesterday|and|on)$/.test(next) ||
             next === OPAQUE_TEXT)) ||
         // "Ten grevillea tips in today": put in to root.
@@ -53,13 +52,20 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
         /^(?:ones|on)$/.test(next) ||
         // "A dozen lavender heels in".
         (next === 'in' && isCounted(tokens, at)) ||
-        (tokens[at - 1]?.raw === ',' &&
-          (tokens[at + length] === undefined || tokens[at + length]?.raw === ','))
+        isByItself(tokens, at, at + length)
       );
     return false;
   }
   return true;
 }
+
+/** What divides the parts of a note. */
+const DIVIDES = new Set([',', '-', '–', ':', ';', '(', ')', '/', '.', '\n']);
+
+/** ", tips,", " - heel - ", "(tip)": said between two marks. */
+const isByItself = (tokens: readonly Token[], from: number, to: number): boolean =>
+  DIVIDES.has(tokens[from - 1]?.raw ?? '') &&
+  (tokens[to] === undefined || DIVIDES.has(tokens[to]?.raw ?? ''));
 
 /** A mark, the end or a day: nothing is named that they are in. */
 const endsThere = (tokens: readonly Token[], at: number): boolean =>

@@ -1,4 +1,5 @@
 /** The third stage: tokens to pieces. Names first, then times, sizes, places, crops and counts; the rest stays words. */
+import { withoutCourtesies } from './courtesies.js';
 import { cropAt } from './crop-words.js';
 import { isCuttingType } from './cutting-types.js';
 import { restoreHeard } from './homophones.js';
@@ -52,8 +53,10 @@ export function isAmerican(note: Note): boolean {
 export function utteranceOf(note: Note): Utterance {
   const context = note.context ?? {};
   const text = normalise(note.text);
-  const written = listed(tokenise(text));
-  const names = findNames(written, context);
+  const whole = listed(tokenise(text));
+  const named = findNames(whole, context);
+  const written = withoutCourtesies(whole, (at) => named.some(({ from, to }) => from <= at && at < to));
+  const names = written === whole ? named : findNames(written, context);
   const inName = new Set<number>();
   for (const { from, to } of names) for (let at = from; at < to; at++) inName.add(at);
   const isName = (at: number): boolean => inName.has(at);
