@@ -15,6 +15,7 @@ import { mendedBy } from './mending.js';
 import { joinNewNames } from './new-names.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import { onceMore } from './once-more.js';
+import { datedBy } from './day-behind.js';
 import { eachNamed } from './of-each.js';
 import { withOpenings } from './openings.js';
 import type { Piece } from './pieces.js';
@@ -81,9 +82,9 @@ function readByRules(note: Note): Reading {
   // A sentence in which nothing was done, but a plant spoken of.
   let spokenOf: Sentence | undefined;
   for (const sentence of sentences) {
-    const sized = sizedBy(told, sentence);
-    if (sized) {
-      told.splice(0, told.length, ...sized);
+    const filled = sizedBy(told, sentence) ?? datedBy(told, sentence);
+    if (filled) {
+      told.splice(0, told.length, ...filled);
       continue;
     }
     const again = onceMore(told.at(-1), sentence);
