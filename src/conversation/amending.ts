@@ -1,5 +1,4 @@
 /** Puts an entry right where it stands: sets the slots of the one that was meant, and lets what followed be checked again. */
-import type { Batch } from '../ledger/batch.js';
 import type { Amend, Plant } from '../ledger/entry.js';
 import { batchLabelled, type Ledger, matching, type StandingEntry } from '../ledger/ledger.js';
 import { type Amendment, isAmendment, type Line, type Posting } from '../ledger/posting.js';
@@ -9,7 +8,9 @@ import { nothingToAmend, putRight, sameAlready, wouldNotFollow } from '../words/
 import { refusalWords } from '../words/asks.js';
 import { undoLabel } from '../words/undo.js';
 import { briefly, receipt } from '../words/receipts.js';
-import { chooseBatch } from './choosing.js';
+import { ofDeedTold } from './correcting/deed-told.js';
+import { lotsMeant } from './correcting/lots.js';
+import { splitAnew } from './correcting/split-anew.js';
 import { dayIn } from './day-in.js';
 import { doneOf, speechOf, standingOn } from './deeds.js';
 import { numberAt } from '../language/numbers.js';
@@ -30,10 +31,15 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
     renames(sitting, entry.variety, to)
   )
     return;
+  const again = kind === undefined && meant.length === 0 ? splitAnew(sitting, set) : null;
+  if (again) return void putRightBy(sitting, [again]);
   const named = Object.keys(plantOf(entry)).length > 0 || entry.date !== undefined;
   const lines = meant.length > 0 || named ? meant : justPutRight(sitting);
-  const candidates = candidatesFor(sitting.ledger, entry, set, lines, kind).filter(
-    (each) => lines.length > 0 || named || !deniesOther(sitting, each),
+  const candidates = ofDeedTold(
+    sitting.text,
+    candidatesFor(sitting.ledger, entry, set, lines, kind).filter(
+      (each) => lines.length > 0 || named || !deniesOther(sitting, each),
+    ),
   );
   const [only, another] = candidates;
   if (!only) sitting.reply.text.push(nothingToAmend);
@@ -148,21 +154,6 @@ export function setSlots(sitting: Sitting, standing: readonly StandingEntry[], s
   }
   const whole = lot ? { ...withoutSlots(set, 'variety', 'crop'), batch: lot.label } : set;
   return putRightBy(sitting, amendmentsOf(sitting.ledger, standing, whole));
-}
-
-/** "That was the Moss Cardinal, the younger lot": of a plant with several batches the one that is named, else all; none where no lot is in doubt. */
-function lotsMeant(sitting: Sitting, standing: readonly StandingEntry[], set: Slots): readonly Batch[] {
-  const [only, another] = standing;
-  const plant = plantOf(set as Plant);
-  const isBegun = only?.entry.kind === 'strike' || only?.entry.kind === 'receive';
-  if (!only || another || isBegun || !('batch' in only.entry) || plant.batch !== undefined) return [];
-  if (plant.variety === undefined) return [];
-  const { ledger, origin, settings, text } = sitting;
-  const fits = matching(ledger, plant);
-  if (fits.length < 2) return [];
-  const labels = fits.map(({ label }) => label);
-  const chosen = chooseBatch(text, labels, ledger, dayIn(text, origin.at, settings, 'past'));
-  return chosen ? [chosen] : fits;
 }
 
 /** The same, each entry with slots of its own; no two of them stand on one line of the journal. */

@@ -44,7 +44,7 @@ export function fill(
   { day, plant }: Understanding,
 ): LoggedEntry | null {
   const said = read.entries.map(({ entry }) => entry);
-  const merged = merge(ask, said[0], said.length, read);
+  const merged = sameTold(ask, read);
   if (merged) return merged;
   const reminder = ask.slot === 'text' && ask.entry.kind === 'remind' ? toBeDone(text, read) : null;
   if (reminder !== null) return withValue(ask, reminder, ledger);
@@ -82,6 +82,10 @@ function toBeDone(text: string, read: ReadNote): string | null {
   // A plant and a number tell a deed: "5 tip cuttings of Ember Fox".
   return /^\d/.test(told) && kinds.length > 0 ? null : told;
 }
+
+/** The same deed told again with the slot in it. */
+export const sameTold = (ask: SlotAsk, read: ReadNote): LoggedEntry | null =>
+  merge(ask, read.entries[0]?.entry, read.entries.length, read);
 
 /** Puts a tapped or understood value into the slot. */
 export function withValue(ask: SlotAsk, value: unknown, ledger: Ledger): LoggedEntry {
@@ -145,6 +149,9 @@ function valueFor(
         return 'none';
       return namesOther(ledger, ask.entry as Plant, text) ? null : numberIn(text);
     case 'batch': {
+      // "It was two of the Salt Harrier, not three", beside a plant that nobody knows: of what was noted.
+      if (ask.refusal?.refused === 'noBatch' && entry?.kind === 'amend' && 'count' in (entry.set ?? {}))
+        return null;
       if ((text.match(/[\p{L}\p{N}'’]+/gu) ?? []).length > MOST_WORDS || NOT_DONE.test(text)) return null;
       const all = answered === 'all' || (/\b(?:both|all|every)\b/i.test(text) && !OWN_DEED.test(text));
       if (ask.options.includes(allOfThem) && all) return allOfThem;

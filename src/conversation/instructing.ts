@@ -2,23 +2,19 @@
 import { eraseInGroup } from '../words/erase.js';
 import { isTimeOfDay, isZone } from '../calendar/zone.js';
 import type { Instruction } from '../language/instruction.js';
-import { batchLabelled, matching } from '../ledger/ledger.js';
-import { alive } from '../ledger/batch.js';
-import { chooseBatch } from './choosing.js';
-import { dayIn } from './day-in.js';
+import { batchesOf } from './batches-meant.js';
 import { lotsTold } from './lots-told.js';
-import { nextLabel } from '../ledger/label.js';
-import type { Batch } from '../ledger/batch.js';
 import type { Plant } from '../ledger/entry.js';
 import { refusalWords } from '../words/asks.js';
 import {
-  digestSet, frostSet, mergeNothing, orderSet, placeUnknown, quietSet, splitAll, splitHow, splitNothing, unitsSet, wordingSet, zoneSet,
+  digestSet, frostSet, mergeNothing, orderSet, placeUnknown, quietSet, unitsSet, wordingSet, zoneSet,
 } from '../words/instructions.js'; // prettier-ignore
 import { speechOf } from './deeds.js';
 import type { LedgerSettings } from './ledger-settings.js';
 import { searchRemarks } from './searching.js';
 import type { Sitting } from './sitting.js';
 import { snooze } from './snoozing.js';
+import { split } from './splitting.js';
 import { sayMissed } from './missed.js';
 import { zoneOfPlace } from './zone-of-place.js';
 import type { Posting } from '../ledger/posting.js';
@@ -60,7 +56,7 @@ export function follow(sitting: Sitting, instruction: Instruction): void {
     case 'snooze':
       return snooze(sitting, instruction);
     case 'split':
-      return split(sitting, instruction);
+      return postSplit(sitting, split(sitting, instruction));
     case 'merge':
       return merge(sitting, instruction.plants);
     case 'teach':
@@ -107,37 +103,9 @@ function post(sitting: Sitting, posting: Posting): void {
   else say(sitting, refusalWords(line, null, speechOf(sitting)));
 }
 
-function split(
-  sitting: Sitting,
-  { plant, count, into, place }: Extract<Instruction, { kind: 'split' }>,
-): void {
-  const [batch, another] = batchMeant(sitting, plant);
-  if (!batch || another) return say(sitting, splitNothing);
-  // "Into 5 and 7" names what stays as well: the first part keeps the label.
-  const whole = into?.reduce((sum, each) => sum + each, 0) === alive(batch);
-  const counts = into ? (whole ? into.slice(1) : into) : count === undefined ? [] : [count];
-  if (counts.length === 0) return say(sitting, splitHow);
-  const taken = counts.reduce((sum, each) => sum + each, 0);
-  if (taken === alive(batch)) return say(sitting, splitAll(batch.label, taken));
-  const labels: string[] = [];
-  while (labels.length < counts.length)
-    labels.push(
-      nextLabel(
-        { ...sitting.ledger, labels: new Set([...sitting.ledger.labels, ...labels]) },
-        batch.variety,
-        batch.crop,
-      ),
-    );
-  post(sitting, {
-    kind: 'split',
-    batch: batch.label,
-    parts: counts.map((each, index) => ({
-      label: labels[index] ?? '',
-      count: each,
-      ...(place === undefined ? {} : { place }),
-    })),
-    date: sitting.today,
-  });
+function postSplit(sitting: Sitting, told: Posting | string): void {
+  if (typeof told === 'string') say(sitting, told);
+  else post(sitting, told);
 }
 
 function merge(sitting: Sitting, plants: readonly Plant[]): void {
@@ -159,19 +127,4 @@ function lastSpokenOf({ ledger }: Sitting): readonly Plant[] {
   const [label = ''] = ledger.standing.at(-1)?.touched ?? [];
   const variety = ledger.batches.get(label)?.variety;
   return variety == null ? [] : [{ variety }];
-}
-
-function batchesOf({ ledger }: Sitting, plant: Plant): Batch[] {
-  if (plant.batch !== undefined) return [batchLabelled(ledger, plant.batch)].flatMap((each) => each ?? []);
-  return matching(ledger, plant);
-}
-
-/** The one of the plant's batches that the words single out by day, place or order; all of them where none does. */
-function batchMeant(sitting: Sitting, plant: Plant): Batch[] {
-  const batches = batchesOf(sitting, plant);
-  if (batches.length < 2) return batches;
-  const labels = batches.map(({ label }) => label);
-  const day = dayIn(sitting.text, sitting.origin.at, sitting.settings, 'past');
-  const one = chooseBatch(sitting.text, labels, sitting.ledger, day);
-  return one ? [one] : batches;
 }

@@ -28,3 +28,10 @@ export function namesOther(ledger: Ledger, own: Plant, text: string): boolean {
   const labels = [...ledger.batches.keys()].filter((label) => isOther(ledger, own, { batch: label }));
   return [...ledger.varieties.keys(), ...labels].some((name) => bare.includes(name.toLowerCase()));
 }
+
+/** The text with another word for each known plant: "Late Weather" tells of no weather. */
+export function withoutNames({ varieties }: Ledger, text: string): string {
+  let bare = text.toLowerCase();
+  for (const name of varieties.keys()) bare = bare.replaceAll(name.toLowerCase(), 'plantname');
+  return bare;
+}

@@ -1,7 +1,8 @@
 /** A reply to a question of ours: what it settles, or that it is none. */
 import type { ReadNote } from '../language/note.js';
 import { dayIn } from './day-in.js';
-import { fill, type Understanding } from './filling.js';
+import { plainlyTold } from './cleft-told.js';
+import { fill, sameTold, type Understanding } from './filling.js';
 import { isLogged, postEntry, takeNote } from './noting.js';
 import { noteOf, readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
@@ -66,8 +67,10 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
     postEntry(sitting, other, ask.origin);
     return true;
   }
+  const plain = plainlyTold(text);
   const entry =
     fill(asked, text, read, sitting.ledger, understanding) ??
+    (plain === null ? null : sameTold(asked, readIn(sitting, plain))) ??
     (read.entries.length === 0 ? retold(sitting, asked, text) : null);
   if (entry) {
     drop(sitting, ask);

@@ -7,6 +7,7 @@ import { heartsOf } from './correcting/at-heart.js';
 import { putsRight } from './correcting/beside-a-note.js';
 import { isAnswering } from './correcting/is-answering.js';
 import { leansOnLast } from './leaning.js';
+import { withoutNames } from './plants-named.js';
 import { readIn } from './reading.js';
 import { replyToAsk } from './replying.js';
 import type { Sitting } from './sitting.js';
@@ -27,7 +28,7 @@ export function rightInPart(
 ): boolean {
   const last = sitting.ledger.standing.at(-1)?.journal;
   if (last === undefined) return false;
-  const { parts, doubted } = heartsOf(text);
+  const { parts, doubted } = heartsOf(text, withoutNames(sitting.ledger, text));
   if (isRemark && !doubted) return false;
   if (answersFirst(sitting, text, context, act)) return true;
   if (parts.length === 0) return false;

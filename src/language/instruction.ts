@@ -3,6 +3,14 @@ import type { Day } from '../calendar/day.js';
 import type { TimeOfDay } from '../calendar/zone.js';
 import type { Plant } from '../ledger/entry.js';
 
+/** A part of a batch that is split: so many, such a share of it, or what the others leave; where it stands, if that is told. */
+export interface SplitPart {
+  readonly count?: number;
+  readonly share?: readonly [number, number];
+  readonly rest?: true;
+  readonly place?: string;
+}
+
 export type Instruction =
   /** `place` as said where it is no IANA name; the conversation resolves it. */
   | { readonly kind: 'setZone'; readonly zone?: string; readonly place?: string }
@@ -15,16 +23,12 @@ export type Instruction =
   | { readonly kind: 'setDateOrder'; readonly order: 'DMY' | 'MDY' }
   | { readonly kind: 'snooze'; readonly until: Day; readonly at?: TimeOfDay; readonly plant?: Plant }
   | { readonly kind: 'switchLedger'; readonly name: string; readonly create: boolean }
-  /**
-   * Count moves out of `plant` into a batch of its own, which stands at `place`; `into` names more than one part
-   * ("split EF1 into 5 and 7").
-   */
+  /** Parts of `plant` become batches of their own; `of`: how many there are to be in all, where that was said. */
   | {
       readonly kind: 'split';
       readonly plant: Plant;
-      readonly count?: number;
-      readonly into?: readonly number[];
-      readonly place?: string;
+      readonly parts: readonly SplitPart[];
+      readonly of?: number;
     }
   | { readonly kind: 'merge'; readonly plants: readonly Plant[] }
   /** "X roots in 2–3 weeks". */

@@ -14,6 +14,9 @@ export interface FoundPlace {
 /** What stands inside a room or a house. */
 const FURNITURE = /^(?:shelf|windowsill|sill|bench|ledge|table|floor|window)$/;
 
+/** What such a thing is fixed to. */
+const WITHIN = /^(?:rail|railing|wall|corner|side|end|door|window|back|top|bottom)$/;
+
 /** All places, of those `names` and others; `free(n)` says that token n belongs to nothing yet. */
 export function findPlaces(
   tokens: readonly Token[],
@@ -47,6 +50,10 @@ function withFurniture(
   free: (at: number) => boolean,
 ): FoundPlace {
   const noun = textAt(tokens, found.to);
+  // "The balcony rail shelf".
+  const next = textAt(tokens, found.to + 1);
+  if (free(found.to) && free(found.to + 1) && WITHIN.test(noun) && FURNITURE.test(next))
+    return { ...found, to: found.to + 2, place: `${found.place} ${noun} ${next}`, known: false };
   if (!free(found.to) || !FURNITURE.test(noun) || /\d$/.test(found.place)) return found;
   return { ...found, to: found.to + 1, place: `${found.place} ${noun}`, known: false };
 }

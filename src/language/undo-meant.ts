@@ -1,5 +1,6 @@
 /** Which entry an undo means: by what it calls it ("that loss"), and by its plant ("the Ember Fox sale"). */
 import { nounTakenBack } from './grammar/undo.js';
+import { TELLS_CAME_ROUND } from './grammar/undo/reasons.js';
 import type { Note } from './note.js';
 import type { PlantWords } from './pieces.js';
 import { lineOf, partsAtMarks, plantsIn } from './sentences.js';
@@ -24,6 +25,10 @@ export function undosMeant(note: Note): readonly UndoMeant[] {
     const behind = parts[at + 1] ?? [];
     const isPlantAlone = /^(?:the |my )?plantname$/.test(lineOf(behind, utterance));
     const [named] = plantsIn(isPlantAlone ? [...part, ...behind] : part);
+    // "Undo that last one, the Salt Harrier have perked up": what was taken for their loss.
+    const [alive] =
+      noun === null && !named && TELLS_CAME_ROUND.test(lineOf(behind, utterance)) ? plantsIn(behind) : [];
+    if (alive) return [{ noun: 'loss', plant: alive.plant }];
     const to = noun === null ? undefined : / to ([a-z']+)/.exec(line)?.[1];
     return [
       {

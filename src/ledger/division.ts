@@ -1,6 +1,6 @@
 /** A batch shared out into several, and several batches joined into one. */
 import { alive, isLive } from './batch.js';
-import { share } from './counting.js';
+import { move, share } from './counting.js';
 import type { Draft } from './draft.js';
 import type { Line, Merge, Split } from './posting.js';
 import { acted } from './reach.js';
@@ -18,6 +18,7 @@ export function split(draft: Draft, line: Line, entry: Split): readonly string[]
     draft.batches.set(label, acted(part, line, entry, count));
     left = kept;
   }
+  if (entry.place !== undefined) left = { ...left, standing: move(left, alive(left), entry.place) };
   draft.batches.set(batch.label, acted(left, line, entry, wanted));
   return [batch.label, ...entry.parts.map((part) => part.label)];
 }

@@ -23,6 +23,8 @@ export interface Split extends On {
   batch: string;
   /** `place` is told where the part stands elsewhere than what it is parted from. */
   parts: readonly { readonly label: string; readonly count: number; readonly place?: string }[];
+  /** Where what is left goes, if that goes elsewhere as well. */
+  place?: string;
 }
 
 /** What is alive of `batches` goes on under the label `into`, which is one of them. */

@@ -44,6 +44,8 @@ export const orderSet = {
 export const splitHow = 'How many go into a batch of their own?';
 export const splitAll = (label: string, count: number): string =>
   `${label} has only ${count} in all: nothing would be left to split them from.`;
+export const splitSum = (label: string, there: number, sum: number): string =>
+  `There are ${there} in ${label}, and those parts make ${sum}. How many go into a batch of their own?`;
 export const splitNothing = 'I know no live batch to split there. Say for example “split 4 off EF1”.';
 export const mergeNothing = 'I need two live batches of one variety, for example “merge EF1 and EF2”.';
 

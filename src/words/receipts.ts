@@ -76,7 +76,7 @@ function sentence({ entry, touched, count }: Done, speech: Speech): string {
     case 'plantOut':
       return `${about}: ${count ?? 'all'} planted out${at(entry.place)}`;
     case 'dispatch':
-      return `${about}: ${count ?? ''} ${mannerWords(entry.how)}${entry.to ? ` to ${entry.to}` : ''}${left(batch)}`;
+      return `${about}: ${count ?? ''} ${mannerWords(entry.how)}${entry.to ? ` ${entry.how === 'swapped' ? 'with' : 'to'} ${entry.to}` : ''}${left(batch)}`;
     case 'tend':
       return `${capital(careWords(entry.care))}: ${entry.place ?? about}`;
     case 'remark':
@@ -103,8 +103,8 @@ function sentence({ entry, touched, count }: Done, speech: Speech): string {
 }
 
 /** Where a part of a split went, if it went anywhere. */
-function partedTo({ parts }: Split, { label }: Batch): string {
-  return at(parts.find((part) => part.label === label)?.place);
+function partedTo({ batch, parts, place }: Split, { label }: Batch): string {
+  return at(label === batch ? place : parts.find((part) => part.label === label)?.place);
 }
 
 function aboutWords(entry: Plant, touched: readonly Batch[]): string {

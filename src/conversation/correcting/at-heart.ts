@@ -48,9 +48,10 @@ export interface Hearts {
   readonly doubted: boolean;
 }
 
-export function heartsOf(text: string): Hearts {
+/** `nameless` is the text without names of plants, which may hold any word. */
+export function heartsOf(text: string, nameless: string): Hearts {
   const none = { parts: [], doubted: false };
-  if (text.length > LONGEST || NOT_DONE.test(text) || WEATHER.test(text.toLowerCase())) return none;
+  if (text.length > LONGEST || NOT_DONE.test(nameless) || WEATHER.test(nameless.toLowerCase())) return none;
   const parts = text
     .trim()
     .split(PAUSE)

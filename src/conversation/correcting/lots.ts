@@ -1,6 +1,8 @@
 /** "The second lot, not the first", "from the March ones": the lot that an entry should have said. */
-import { isOf } from '../../ledger/batch.js';
-import type { StandingEntry } from '../../ledger/ledger.js';
+import { type Batch, isOf } from '../../ledger/batch.js';
+import type { Plant } from '../../ledger/entry.js';
+import { matching, type StandingEntry } from '../../ledger/ledger.js';
+import { plantOf } from '../../ledger/reach.js';
 import { chooseBatch } from '../choosing.js';
 import { dayIn } from '../day-in.js';
 import type { Slots } from '../entry-meant.js';
@@ -29,4 +31,23 @@ export function lotSaid(sitting: Sitting, words: string, { entry, touched }: Sta
     ORDINAL.test(words) ? null : dayIn(words, origin.at, settings, 'past'),
   );
   return chosen && { batch: chosen.label };
+}
+
+/** "That was the Moss Cardinal, the younger lot": of a plant with several batches the one that is named, else all; none where no lot is in doubt. */
+export function lotsMeant(
+  sitting: Sitting,
+  standing: readonly StandingEntry[],
+  set: Slots,
+): readonly Batch[] {
+  const [only, another] = standing;
+  const plant = plantOf(set as Plant);
+  const isBegun = only?.entry.kind === 'strike' || only?.entry.kind === 'receive';
+  if (!only || another || isBegun || !('batch' in only.entry) || plant.batch !== undefined) return [];
+  if (plant.variety === undefined) return [];
+  const { ledger, origin, settings, text } = sitting;
+  const fits = matching(ledger, plant);
+  if (fits.length < 2) return [];
+  const labels = fits.map(({ label }) => label);
+  const chosen = chooseBatch(text, labels, ledger, dayIn(text, origin.at, settings, 'past'));
+  return chosen ? [chosen] : fits;
 }

@@ -7,12 +7,24 @@ import { isSettable } from './settable.js';
 const LATER = /^(?:be|been|to|meant|actually)$/;
 const LATER_OR_WAS = /^(?:be|been|to|meant|actually|was|were|read)$/;
 
+/** "It was six that went to the porch": the "to" belongs to what was done. */
+const isOfDeed = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  from >= 0 && relativeAt(pieces.slice(from, to)) >= 0;
+
+/** Where what is told of a value begins: the "that" of "six that I gave her"; -1 where nothing is. */
+export const relativeAt = (pieces: readonly Piece[]): number =>
+  pieces.findIndex(
+    (_, at) =>
+      at > 0 && /^(?:that|which|who)$/.test(wordAt(pieces, at)) && pieces.slice(0, at).some(isSettable),
+  );
+
 /** The piece past the last word that announces the new value. */
 export function cueEnd(pieces: readonly Piece[]): number {
   let end = -1;
   let later = LATER;
   for (let at = 0; at < pieces.length; at++) {
     const text = wordAt(pieces, at);
+    if (text === 'to' && isOfDeed(pieces, end, at)) break;
     if (
       /^(?:be|been|meant|mean|read|said|say|actually|really|correction|amend|to|was|were|mistyped|miscounted|last)$/.test(
         text,
@@ -29,7 +41,9 @@ export function cueEnd(pieces: readonly Piece[]): number {
     if (
       end >= 0 &&
       pieces.slice(end).some(isSettable) &&
-      !pieces.slice(end).some((_, n) => later.test(wordAt(pieces, end + n)))
+      !pieces
+        .slice(end)
+        .some((_, n) => later.test(wordAt(pieces, end + n)) && !isOfDeed(pieces, end, end + n))
     )
       return end;
   }

@@ -4,7 +4,7 @@ import type { Piece } from '../pieces.js';
 import { plantsIn } from '../sentences.js';
 import type { Utterance } from '../utterance.js';
 import { type Amended, put, spelledAnew } from './amended.js';
-import { cueEnd } from './cue.js';
+import { cueEnd, relativeAt } from './cue.js';
 import { countsSomethingElse } from './nothing-right.js';
 import { upToReason } from './reason.js';
 import { isSettable } from './settable.js';
@@ -21,7 +21,10 @@ export function fromCue(
   // "I told you 10 but there are only 7 left now": both were true.
   if (cue < 0 || (turn >= 0 && /\b(?:now|left)\b/.test(line))) return undefined;
   const amended: Amended = { set: {} };
-  const behind = upToReason(pieces.slice(cue), utterance);
+  const whole = upToReason(pieces.slice(cue), utterance);
+  // "Six that went to the porch": what is told of the six says which entry is meant.
+  const relative = relativeAt(whole);
+  const behind = relative < 0 ? whole : whole.slice(0, relative);
   const told = behind.filter(
     (piece, at) => isSettable(piece) && !countsSomethingElse(behind, at) && !tellsLot(behind, at),
   );
@@ -43,7 +46,7 @@ export function fromCue(
     if (variety === undefined) return undefined;
     amended.set['variety'] = variety;
   }
-  for (const piece of pieces.slice(0, cue)) {
+  for (const piece of [...pieces.slice(0, cue), ...whole.slice(behind.length)]) {
     if (piece.is === 'plant') amended.plant ??= piece.plant;
     if (piece.is === 'when') amended.when ??= piece.when;
   }

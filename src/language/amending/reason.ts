@@ -12,8 +12,10 @@ const CLAUSE = opening`
     i|we|i'd|it|they|there|the|one|two|some|someone|another
   `}( \S*){0,3} ${anyOf`
     was|wasn't|were|weren't|is|are|had|hadn't|has|hasn't|have|did|didn't
-    got|forgot|ran|found|fell|broke|looked|needed|turned|came|perked|rallied|recovered|survived
+    got|forgot|ran|found|missed|spotted|fell|broke|looked|needed|turned|came|perked|rallied|recovered|survived
   `}
+  (and |i )?(found|spotted|missed|overlooked|forgot|dropped|lost) (one|two|three|another|some|a few|a couple)\b
+  (just |i('ve| have) )?(just )?found (it|them|the) 
 `;
 
 /** "… ten, the last two hadn't the roots for it": what a clause of its own adds behind the value tells why. */

@@ -52,6 +52,12 @@ export function wordsOf(
   if (/^(?:count|size|when|celsius|medium)$/.test(first.is)) return undefined;
   if (to - from === 1 && first.is === 'word' && NOBODY.test(first.text) && !tokens[first.from]?.capital)
     return undefined;
+  // "Sold three, I was reading the wrong line".
+  if (
+    first.is === 'word' &&
+    /^(?:i|i'm|i'd|i've|we|we'd|we've|they|they're|it|it's|there|there's)$/.test(first.text)
+  )
+    return undefined;
   if (
     first.is === 'word' &&
     /^(?:be|go|rot|mould|grow|make|try|keep|use|each|them|it|me|us|see)$/.test(first.text)

@@ -2,11 +2,8 @@
 import { anyOf, beginning } from '../../phrases.js';
 import { trailing } from '../runs.js';
 import { starts } from './opening.js';
-import { numberOf } from '../../number-names.js';
-import type { InstructionRule, InstructionWords } from './rule.js';
-
-/** "Split three of these into a batch of their own": the number is what is parted, not how many parts. */
-const OWN_BATCH = /\binto (?:(?:a|an|its|their|another) )?(?:own|new|separate|batch of)\b/;
+import { partsTold } from './parting.js';
+import type { InstructionRule } from './rule.js';
 
 /** What is said of two lots that are kept as one. */
 const ENTRY = anyOf`batch|lot|label|record|entry`;
@@ -34,44 +31,22 @@ export const batches: readonly InstructionRule[] = [
     name: 'split <plant> into <counts>',
     pattern: starts('(?:split|divide|separate|break up|break)\\b.*'),
     read: (words) => {
-      const { plants, numbers, line } = words;
-      const plant = plants[0];
-      if (!plant || /\b(?:broke|divided|separated|and (?:re)?potted)\b/.test(line)) return undefined;
-      // "Into two lots of six".
-      const [, parts, each] = /\b(\w+) (?:lots|batches|pots|groups|parts) of (\w+)\b/.exec(line) ?? [];
-      const lots = numberOf(parts);
-      const size = numberOf(each);
-      if (lots !== undefined && size !== undefined && lots * size > 0 && lots <= 12)
-        return { kind: 'split', plant, into: Array<number>(lots).fill(size), ...partedTo(words) };
-      // "In two, 45 and 45": so many parts, then their sizes.
-      const sizes =
-        numbers.length > 2 && numbers[0] === numbers.length - 1 && /\bin(?:to)? \w+ /.test(line)
-          ? numbers.slice(1)
-          : numbers;
-      return {
-        kind: 'split',
-        plant,
-        ...(numbers.length === 1 && (!/\binto\b/.test(line) || OWN_BATCH.test(line))
-          ? { count: numbers[0] ?? 0 }
-          : {}),
-        ...(sizes.length > 1 ? { into: sizes } : {}),
-        ...partedTo(words),
-      };
+      const [plant] = words.plants;
+      return plant && !/\b(?:broke|divided|separated|and (?:re)?potted)\b/.test(words.line)
+        ? { kind: 'split', plant, ...partsTold(words) }
+        : undefined;
     },
   },
   {
     name: 'make <count> of <plant> a batch of their own',
-    pattern: /\b(?:batch of (?:their|its) own|(?:a |into a )?(?:new|separate|own) batch)\b/,
+    pattern:
+      /\b(?:(?:batch|lot) of (?:their|its) own|(?:a |into a )?(?:new batch|(?:separate|own) (?:batch|lot)))\b/,
     read: (words) => {
-      const { plants, numbers, line } = words;
+      const { plants, line } = words;
       // "New batch: 9 tip cuttings of …" tells of cuttings.
-      if (!plants[0] || /^(?:took|struck|i took|a? ?new batch)\b|\bcuttings\b/.test(line)) return undefined;
-      return {
-        kind: 'split',
-        plant: plants[0],
-        ...(numbers[0] === undefined ? {} : { count: numbers[0] }),
-        ...partedTo(words),
-      };
+      return plants[0] && !/^(?:took|struck|i took|a? ?new batch)\b|\bcuttings\b/.test(line)
+        ? { kind: 'split', plant: plants[0], ...partsTold(words) }
+        : undefined;
     },
   },
   {
@@ -127,26 +102,3 @@ export const batches: readonly InstructionRule[] = [
     read: ({ plants }) => (plants.length > 0 ? { kind: 'merge', plants } : undefined),
   },
 ];
-
-/** "Split six off to the porch", "a batch of their own, they're in the tunnel now": a place behind what is parted. */
-function partedTo({ pieces: row }: InstructionWords): { place?: string } {
-  // "…, the others stay in the shadehouse": where those stand is no part of it.
-  const others = row.findIndex(
-    (piece) =>
-      (piece.is === 'count' && piece.quantity.whole === 'rest') ||
-      (piece.is === 'word' && /^(?:rest|others|remainder|remaining)$/.test(piece.text)),
-  );
-  const pieces = others > 0 ? row.slice(0, others) : row;
-  const at = pieces.findLastIndex(({ is }) => is === 'place');
-  const place = pieces[at];
-  if (place?.is !== 'place' || place.prep === 'from' || place.prep === 'off') return {};
-  const said = pieces.slice(0, at);
-  const counted = said.some(({ is }) => is === 'count') && said.some(({ is }) => is === 'plant');
-  const behind = said.slice(said.findLastIndex(({ is }) => is === 'plant'));
-  const apart = behind.some(({ is }) => is === 'break');
-  // "Off as a separate batch on the heated bench".
-  const asBatch = behind.some((piece) => piece.is === 'word' && /^(?:batch|lot|own)$/.test(piece.text));
-  return counted && (apart || asBatch || /^(?:to|into|onto)$/.test(place.prep ?? ''))
-    ? { place: place.place }
-    : {};
-}

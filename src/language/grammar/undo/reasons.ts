@@ -1,5 +1,6 @@
 /** Reasons given beside an undo: "…, meant for my sister", "…, wrong pot". */
 import { anyOf, whole } from '../../phrases.js';
+import { leading, trailing } from '../runs.js';
 
 /** "It was meant for my sister", "sent to the wrong chat", "it's for somebody else". */
 const MEANT_FOR_ANOTHER = anyOf`
@@ -55,6 +56,21 @@ const HOW_IT_CAME = anyOf`
   (i )?(wasn't|wasnt|was not) (looking|thinking|concentrating|paying attention)
 `;
 
+/** "The Salt Harrier have perked up", "they were only limp": those given up live. */
+const CAME_ROUND = `${leading`
+  the|my|those|all
+`}(?:plantname|they|it|they've|they're|it's)${trailing`
+  have|has|had|are|is|were|was|look|looks|seem|all|both|only|just|actually|looking
+`} ${anyOf`
+  perked up|picked up|(come|came) (round|around|back)|recovered|revived|rallied|bounced back|pulled through
+  fine|ok|okay|alright|grand|alive|not dead|limp|sulking|dry|thirsty|resting
+`}${trailing`
+  now|again|after all|since|overnight|nicely|after a drink|with a drink|this morning|today
+`}`;
+
+/** Whether the line tells that those given up live. */
+export const TELLS_CAME_ROUND = whole`${CAME_ROUND}`;
+
 /** "Oh bother", "please". */
 const BESIDE = anyOf`
   oh|oh no|no|no wait|wait|hang on|hold on|(oh )?bother|blast|drat|damn|argh|oops|whoops|sorry
@@ -66,5 +82,6 @@ export const WHY = whole`
   ${WRONG_ONE}
   ${MISTAKEN}
   ${HOW_IT_CAME}
+  ${CAME_ROUND}
   ${BESIDE}
 `;

@@ -1,0 +1,59 @@
+/** “The new batch”, “the seven”, behind a split: the parts by their labels, which is all that sets them apart. */
+import { SMALL } from '../language/number-names.js';
+import { alive, type Batch } from '../ledger/batch.js';
+import { liveBatches } from '../ledger/ledger.js';
+import type { Sitting } from './sitting.js';
+
+/** So long are the parts called so. */
+const LATELY_MS = 60 * 24 * 3_600_000;
+const LOT = '(?:batch|lot|ones?|half|part|bunch)';
+const PARTED = new RegExp(
+  `\\bthe (?:(?:new|newer|second|smaller|split[- ]off|separate|other new) ${LOT}|\\p{L}+ (?:that )?(?:i|we) (?:have |['’]ve )?(?:split|hived|parted|divided) off|(?:ones?|batch|lot) split off)\\b`,
+  'giu',
+);
+const LEFT = new RegExp(
+  `\\bthe (?:(?:old|older|first|original|bigger|larger|main) ${LOT}|(?:ones?|rest) (?:that )?(?:stayed|were left|i left|we left)(?: (?:behind|put|where they (?:are|were)))?)\\b`,
+  'giu',
+);
+const BY_SIZE = /\b(?:small|bigg|larg)er\b/i;
+/** "The seven", "the batch of 7", "the lot of seven". */
+const NUMBERED = new RegExp(`(\\bof )?\\bthe (?:batch of |lot of )?(\\d{1,3}|${SMALL.slice(2).join('|')})\\b(?! ?(?:${LOT}s?|in|on|at|by|that|which|who|of|more|left|days?|weeks?|others?|th|st|nd|rd)\\b)(?=[^\\p{L}\\d]|$)(?! ?(?:of )?(?:january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)\\b)`, 'giu'); // prettier-ignore
+
+/** The text with labels for the parts of the last split; as it is where it names a plant or a label itself. */
+export function withPartsNamed({ ledger, origin }: Sitting, text: string): string {
+  const at = ledger.standing.findLastIndex(({ entry }) => entry.kind === 'split');
+  const last = ledger.standing[at];
+  if (last?.entry.kind !== 'split' || origin.at - last.journal.at > LATELY_MS) return text;
+  const live = liveBatches(ledger);
+  if (live.some((batch) => names(text, batch))) return text;
+  const parts = last.touched.flatMap((label) => live.find((batch) => batch.label === label) ?? []);
+  const [left, parted, more] = parts;
+  const isNewest = !ledger.standing
+    .slice(at + 1)
+    .some(({ entry }) => entry.kind === 'strike' || entry.kind === 'receive');
+  let named = text;
+  if (left && parted && !more && isNewest) {
+    const bySize = alive(parted) < alive(left);
+    named = named
+      .replace(PARTED, (words) => (BY_SIZE.test(words) && !bySize ? words : parted.label))
+      .replace(LEFT, (words) => (BY_SIZE.test(words) && !bySize ? words : left.label));
+  }
+  return named.replace(NUMBERED, (words, of: string | undefined, number: string, from: number) => {
+    const many =
+      SMALL.indexOf(number.toLowerCase()) < 0 ? Number(number) : SMALL.indexOf(number.toLowerCase());
+    const [only, another] = live.filter((batch) => alive(batch) === many || batch.rooted === many);
+    if (!only || another || !parts.includes(only) || alive(only) !== many) return words;
+    // "Potted on the seven rooted" may be any seven.
+    if (!of && /^ rooted\b/i.test(text.slice(from + words.length))) return words;
+    const isHeading = /^\s*[:,–—-]/.test(text.slice(from + words.length));
+    return of ? `of ${only.label}` : isHeading ? only.label : `the ${many} ${only.label}`;
+  });
+}
+
+function names(text: string, { label, variety }: Batch): boolean {
+  const lower = text.toLowerCase();
+  return (
+    (variety !== null && lower.includes(variety.toLowerCase())) ||
+    lower.split(/[^\p{L}\d]+/u).includes(label.toLowerCase())
+  );
+}

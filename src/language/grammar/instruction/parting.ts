@@ -1,0 +1,101 @@
+/** The parts that a batch is split into: how many each holds, and where each stands. */
+import type { SplitPart } from '../../instruction.js';
+import { numberOf } from '../../number-names.js';
+import type { Piece } from '../../pieces.js';
+import { wordAt } from '../rule.js';
+import type { InstructionWords } from './rule.js';
+
+/** "Split three of these into a batch of their own": the number is what is parted, not how many parts. */
+const OWN_BATCH = /\binto (?:(?:a|an|its|their|another) )?(?:own|new|separate|batch of)\b/;
+const INTO_PARTS =
+  /\bin(?:to)? \w+ (?:separate |smaller )?(?:batches|lots|pots|groups|parts|portions|ways|halves)\b/;
+/** "Into two lots of six"; "into to batches of six", as dictated. */
+const OF_A_SIZE = /\b(\w+) (?:lots|batches|pots|groups|parts) of (\w+)\b/;
+const IN_HALF =
+  /\bin half\b|\bhalf and half\b|\bdown the middle\b|\b(?:equal|even) halves\b|\b(?:two|2) (?:equal|even)\b|\bhalves\b/;
+const OTHERS = /^(?:rest|others|remainder|remaining)$/;
+
+/** In the order told; empty where no sizes are. `of` is how many parts there are to be, where that is said. */
+export function partsTold(words: InstructionWords): {
+  readonly parts: readonly SplitPart[];
+  readonly of?: number;
+} {
+  const { line, pieces } = words;
+  const [, many, each] = OF_A_SIZE.exec(line) ?? [];
+  const lots = /^too?$/.test(many ?? '') ? 2 : numberOf(many);
+  const size = numberOf(each);
+  if (lots !== undefined && size !== undefined && lots * size > 0 && lots <= 12)
+    return { parts: Array<SplitPart>(lots).fill({ count: size }), of: lots };
+  const told = pieces.flatMap((piece, at) => (isPart(pieces, piece, at) ? [at] : []));
+  const [first, ...later] = told;
+  const isOf = first !== undefined && countsParts(words, first, later);
+  const of = isOf ? valueAt(pieces, first) : undefined;
+  const sizes = isOf ? later : told;
+  if (sizes.length === 0 && IN_HALF.test(line)) return { parts: [{ share: [1, 2] }] };
+  const parts: (SplitPart & { readonly place?: string })[] = [];
+  for (const [index, at] of sizes.entries()) {
+    const part = partAt(pieces, at);
+    const place = placeIn(pieces.slice(at + 1, sizes[index + 1]));
+    // "Into 5 and 7, the 7 go to the porch": told before.
+    const before = /^(?:the|those|these)$/.test(wordAt(pieces, at - 1))
+      ? parts.findIndex(({ count }) => count !== undefined && count === part.count)
+      : -1;
+    const whole = { ...parts[before], ...part, ...(place === undefined ? {} : { place }) };
+    if (before < 0) parts.push(whole);
+    else parts[before] = whole;
+  }
+  const [only, another] = parts;
+  if (only && !another) return { parts: [{ ...withoutPlace(only), ...partedTo(pieces) }] };
+  return { parts, ...(of === undefined ? {} : { of }) };
+}
+
+const withoutPlace = ({ place: _place, ...part }: SplitPart): SplitPart => part;
+
+function isPart(pieces: readonly Piece[], piece: Piece, at: number): boolean {
+  if (piece.is === 'word') return OTHERS.test(piece.text) && pieces[at - 1]?.is !== 'count';
+  if (piece.is !== 'count') return false;
+  const { value, share, whole, weak } = piece.quantity;
+  return weak !== true && (value !== undefined || share !== undefined || whole === 'rest');
+}
+
+function partAt(pieces: readonly Piece[], at: number): SplitPart {
+  const piece = pieces[at];
+  if (piece?.is !== 'count') return { rest: true };
+  const { value, share } = piece.quantity;
+  return value !== undefined ? { count: value } : share ? { share } : { rest: true };
+}
+
+function valueAt(pieces: readonly Piece[], at: number): number | undefined {
+  return partAt(pieces, at).count;
+}
+
+/** "Into two batches", "in two, 45 and 45": the first number tells how many parts there are. */
+function countsParts({ line, pieces }: InstructionWords, at: number, later: readonly number[]): boolean {
+  const value = valueAt(pieces, at);
+  if (value === undefined || OWN_BATCH.test(line) || !/^in(?:to)?$/.test(wordAt(pieces, at - 1)))
+    return false;
+  if (INTO_PARTS.test(line) || later.length === 0) return true;
+  return value === later.length && (pieces[at + 1]?.is === 'break' || value !== 1);
+}
+
+/** The first place told of a part. */
+function placeIn(pieces: readonly Piece[]): string | undefined {
+  const place = pieces.find(({ is }) => is === 'place');
+  return place?.is === 'place' && place.prep !== 'from' && place.prep !== 'off' ? place.place : undefined;
+}
+
+/** "Split six off to the porch", "a batch of their own, they're in the tunnel now": a place behind what is parted. */
+function partedTo(pieces: readonly Piece[]): { place?: string } {
+  const at = pieces.findLastIndex(({ is }) => is === 'place');
+  const place = pieces[at];
+  if (place?.is !== 'place' || place.prep === 'from' || place.prep === 'off') return {};
+  const said = pieces.slice(0, at);
+  const counted = said.some(({ is }) => is === 'count') && said.some(({ is }) => is === 'plant');
+  const behind = said.slice(said.findLastIndex(({ is }) => is === 'plant'));
+  const apart = behind.some(({ is }) => is === 'break');
+  // "Off as a separate batch on the heated bench".
+  const asBatch = behind.some((piece) => piece.is === 'word' && /^(?:batch|lot|own)$/.test(piece.text));
+  return counted && (apart || asBatch || /^(?:to|into|onto)$/.test(place.prep ?? ''))
+    ? { place: place.place }
+    : {};
+}
