@@ -3,6 +3,7 @@ import { excepts } from './drafting/except-words.js';
 import { findHits, type Hit } from './grammar/hits.js';
 import { type Rule, wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
+import { sourceBefore } from './source-led.js';
 
 /** Hits in the order of the row. */
 export function actHits(rules: readonly Rule[], row: readonly Piece[]): readonly Hit[] {
@@ -45,6 +46,8 @@ function isForHardening(row: readonly Piece[], hit: Hit, next: Hit | undefined):
 function isWhichWeTook(row: readonly Piece[], { from, to, rule }: Hit): boolean {
   const named = row[from - 2]?.is === 'plant' || /^(?:ones|lot|batch|cuttings)$/.test(wordAt(row, from - 2));
   if (!named || !/^(?:i|we)$/.test(wordAt(row, from - 1))) return false;
+  // "…, and off the Tallow Bell I took six": what was taken behind, and off what.
+  if (row[to]?.is === 'count' && sourceBefore(row, from - 2) !== undefined) return false;
   if (wordAt(row, from) === 'took') return true;
   // "Watered the Salt Harrier I potted on six Tallow Bell" runs two deeds together.
   const behind = row.slice(to, to + 3).some(({ is }) => is === 'plant' || is === 'count');

@@ -8,6 +8,7 @@ import { DUDS } from './duds.js';
 import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 import { rootlessFrom } from './rootless.js';
+import { sourceLedFrom } from './source-led.js';
 import { anotherState, anotherSubject, isToldOfBefore, ownSubject, plantToldOf } from './subjects.js';
 
 export interface Clause {
@@ -136,7 +137,9 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
   skipLead();
   if (!isToldOfBefore(pieces, low, hit)) {
     if (pieces[at - 1]?.is === 'when' && at - 1 > low && isBoundary(pieces[at - 2])) at--;
-    at = objectLedFrom(pieces, low, at, hit) ?? at;
+    // No "and of the Ember Fox I sold the Tallow Bell".
+    const source = follows(pieces, hit.to, 'plant') ? undefined : sourceLedFrom(pieces, low, hit.from);
+    at = source ?? objectLedFrom(pieces, low, at, hit) ?? at;
     return boundaryBefore(pieces, low, at);
   }
   if (pronoun) return boundaryBefore(pieces, low, at);

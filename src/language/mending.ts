@@ -101,17 +101,26 @@ function answered(last: Proposal, sentence: Sentence, note: Note): Proposal | un
   return undefined;
 }
 
-/** Other than the talk around where a plant just come by stands: "it's in the cold frame for now". */
+/** Other than the talk around where a plant just come by stands: "it's in the cold frame for now", "… till Friday". */
 const saysMore = (piece: Piece): boolean =>
-  piece.is !== 'word' ||
-  !/^(?:it's|its|is|they're|they|are|that's|for|now|just|moment|medium|compost|place|where|container|position|location|type|sat|sitting|standing|stood|below|beyond|over|out|up|down|back|by|both)$/.test(
-    piece.text,
-  );
+  piece.is !== 'word'
+    ? piece.is !== 'when' || !/^(?:until|till|til|for)\b/i.test(piece.when.words)
+    : !/^(?:it's|its|is|they're|they|are|that's|for|now|just|moment|medium|compost|place|where|container|position|location|type|sat|sitting|standing|stood|below|beyond|over|out|up|down|back|by|both)$/.test(
+        piece.text,
+      );
+
+/** "Set on the potting bench for now": the row without the verb that only leads to where they stand. */
+const withoutSet = (pieces: readonly Piece[]): readonly Piece[] =>
+  /^(?:set|put|parked|placed|left|popped)$/.test(wordAt(pieces, 0)) &&
+  /^(?:on|in|into|onto|under|by|at|down|out)$/.test(wordAt(pieces, 1)) &&
+  !pieces.some(({ is }) => is === 'count')
+    ? pieces.slice(1)
+    : pieces;
 
 /** "Took twelve. Tip cuttings, no hormone, in the utility room." */
 function filled(last: Proposal, sentence: Sentence): Proposal | undefined {
   const added = /^(?:strike|stock|receive)$/.test(last.kind)
-    ? slotsAlone(withoutTalkBehind(sentence.pieces).filter(saysMore))
+    ? slotsAlone(withoutSet(withoutTalkBehind(sentence.pieces)).filter(saysMore))
     : undefined;
   return (
     added && {

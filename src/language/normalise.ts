@@ -24,6 +24,10 @@ const SELLS = /\b(?:sold|sell|selling|flogged)\b/iu;
 const DELIVERY =
   /\bdel(?:iv)?(?:\. ?|:? )(?=(?:in|out|due|ex|from|to|note|today|tomorrow|yesterday|arr|\d+)\b|:)/giu;
 
+/** Scots "the morn", which is the day to come, and "the morn's nicht"; "in the morn" is its beginning. */
+const THE_MORN =
+  /(?<!\b(?:in|of|all|through|on|by|during|early) )\bthe morn(?:'?s (morn(?:ing)?|night|nicht))?\b(?!')/giu;
+
 /** Characters of a plain keyboard, as most notes are written in; the lone backtick is a quote. */
 const KEYBOARD = /^[\n\w !"#$%&'()*+,./:;<=>?@[\\\]^{|}~-]*$/;
 
@@ -82,6 +86,10 @@ function spelledOut(text: string): string {
     );
   if (plain.includes('/')) plain = plain.replace(/(^|\s)w\/(?=\s)/giu, '$1with');
   if (plain.includes(',')) plain = plain.replace(/(\d),(\d)(?=\s?(?:°|degrees?\b|grad\b))/gu, '$1.$2');
+  if (/\bthe morn\b|\bthe morns\b/iu.test(plain))
+    plain = plain.replace(THE_MORN, (_, part: string | undefined) =>
+      part === undefined ? 'tomorrow' : `tomorrow ${/^m/i.test(part) ? 'morning' : 'night'}`,
+    );
   if (plain.includes('1')) plain = plain.replace(/\b1st (?=thing\b)/giu, 'first ');
   return plain.trim();
 }

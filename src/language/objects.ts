@@ -1,4 +1,5 @@
 /** Whether an act is done to plants at all: "lost my secateurs", "sold the car" are told in the same words. */
+import { isBoundary } from './boundaries.js';
 import type { Clause } from './clauses.js';
 import type { Draft } from './drafting/draft.js';
 import { DUDS } from './duds.js';
@@ -190,7 +191,7 @@ function ownedByOthers(pieces: readonly Piece[], clause: Clause): boolean {
       pieces[at + 1]?.is === 'plant'
     )
       return !/^(?:stock|receive|dispatch|strike)$/.test(clause.hit?.rule.kind ?? '');
-    if (!OTHERS.test(wordAt(pieces, at))) continue;
+    if (!OTHERS.test(wordAt(pieces, at)) || isReasonOfOthers(pieces, clause, at)) continue;
     const next = pieces[at + 1];
     const named =
       next?.is === 'plant' ||
@@ -208,4 +209,17 @@ function ownedByOthers(pieces: readonly Piece[], clause: Clause): boolean {
       return true;
   }
   return false;
+}
+
+/** "Moved the lot, Dale needed his bench back": behind a deed of one's own, what somebody else was about. */
+function isReasonOfOthers(pieces: readonly Piece[], { from, hit }: Clause, at: number): boolean {
+  if (!hit || at < hit.to) return false;
+  const before = wordAt(pieces, hit.from - 1);
+  if (hit.from > from && !/^$|^(?:i|we|i've|we've|and|then|also|just|so)$/.test(before)) return false;
+  const joint = pieces.findLastIndex((piece, n) => n >= hit.to && n < at && isBoundary(piece));
+  if (joint < 0) return false;
+  const verb = pieces.findIndex(
+    (piece, n) => n > joint + 1 && piece.is === 'word' && piece.verb !== undefined,
+  );
+  return verb > 0 && verb < at && !/^(?:i|we|and|then)$/.test(wordAt(pieces, verb - 1));
 }

@@ -1,5 +1,6 @@
 /** "Had to bin", "managed to take", "got round to misting": plain forms that tell of things done, given as past ones. */
 import { wordAt } from './grammar/rule.js';
+import { settleDiary } from './diary-present.js';
 import type { Piece } from './pieces.js';
 
 const DID = /^(?:had|managed|remembered|decided|able|proceeded|went|got|found|helped|ended)$/;
@@ -22,7 +23,7 @@ function settleDropped(pieces: readonly Piece[]): readonly Piece[] {
 
 /** The row with such verbs marked as past; everything else as it stands. */
 export function settlePastForms(row: readonly Piece[]): readonly Piece[] {
-  const pieces = settleDropped(row);
+  const pieces = settleDiary(settleDropped(row));
   return pieces.map((piece, at) => {
     if (piece.is !== 'word' || !piece.verb || (piece.verb.form !== 'base' && piece.verb.form !== 'ing'))
       return piece;

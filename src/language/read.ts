@@ -13,6 +13,7 @@ import { joinProposals } from './joining.js';
 import { heeded } from './likeness/heeding.js';
 import { mendedBy } from './mending.js';
 import { joinNewNames } from './new-names.js';
+import { withoutCallings, withoutIntroductions } from './new-names/introduced.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import { onceMore } from './once-more.js';
 import { datedBy } from './day-behind.js';
@@ -57,8 +58,9 @@ export function readingOf(note: Note): Reading {
 /** A note's utterance, and its pieces with containers and new names joined. */
 export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
   const utterance = utteranceOf(note);
-  const joined = joinContainers(withoutAsides(utterance.pieces));
-  const pieces = eachNamed(joinNewNames(joined, utterance.tokens, utterance.text), note.context);
+  const joined = joinContainers(withoutCallings(withoutAsides(utterance.pieces)));
+  const named = withoutIntroductions(joinNewNames(joined, utterance.tokens, utterance.text));
+  const pieces = eachNamed(named, note.context);
   return { utterance, pieces };
 }
 

@@ -37,10 +37,15 @@ export function recipientOf(
     return wordsOf(pieces, hit.to, nameEnd(pieces, hit.to, clause.to, tokens), tokens, text);
   if (hit.rule.sense === 'recipient first') {
     let start = clause.from;
+    // "After lunch, Doreen collected six".
+    const mark = pieces.findIndex(({ is }, at) => at > start && at < hit.from - 1 && is === 'break');
+    if (mark > 0 && /^(?:after|before|at|during)$/.test(wordAt(pieces, start))) start = mark + 1;
     while (
       start < hit.from &&
-      !tokens[pieces[start]?.from ?? 0]?.capital &&
-      /^(?:and|then|today|so|also)$/.test(wordAt(pieces, start))
+      // "Over summer the Lions bought six off me": the day is no part of who it was.
+      (/^(?:when|break)$/.test(pieces[start]?.is ?? '') ||
+        (!tokens[pieces[start]?.from ?? 0]?.capital &&
+          /^(?:and|then|today|so|also|on|in|over|during)$/.test(wordAt(pieces, start))))
     )
       start++;
     const verb = pieces.findIndex(
@@ -50,7 +55,7 @@ export function recipientOf(
     while (end > start && /^(?:has|have|had|just|also)$/.test(wordAt(pieces, end - 1))) end--;
     // "Winnie's taken two": who has taken them.
     const name = wordsOf(pieces, start, end, tokens, text)?.replace(/'s$/, '');
-    if (name !== undefined) return name;
+    if (name !== undefined && !/(?:^| )(?:he|she|they|it|who)$/i.test(name)) return name;
   }
   return (
     behindPreposition(pieces, hit.to, clause.to, tokens, text) ??

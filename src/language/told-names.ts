@@ -65,6 +65,7 @@ export function namedNames(
       (tokens[at + 1]?.capital === true &&
         (/^(?:we|i|they|people|all) call$/.test(`${textAt(tokens, at - 1)} ${textAt(tokens, at)}`) ||
           /^(?:known|sold|listed|labelled) as$/.test(`${textAt(tokens, at - 1)} ${textAt(tokens, at)}`))) ||
+      isBeingCalled(tokens, at) ||
       (textAt(tokens, at) === 'of' && textAt(tokens, at - 1) === 'name' && textAt(tokens, at - 3) === 'by') ||
       // "With the name Wolkenherd", but "with the name rubbed off".
       (textAt(tokens, at) === 'name' &&
@@ -116,6 +117,17 @@ export function namedNames(
     if (end === start || (end === start + 1 && tokens[start]?.is === 'number')) continue;
     claim(nameAt(text, tokens, start, end));
   }
+}
+
+/** "The one the raiser is calling Tin Whistler", "a seedling he's calling it"; no "Ken is calling Doreen". */
+function isBeingCalled(tokens: readonly Token[], at: number): boolean {
+  if (!/^(?:calling|naming|christening)$/.test(textAt(tokens, at))) return false;
+  const behind = textAt(tokens, at + 1) === 'it' ? at + 2 : at + 1;
+  if (tokens[behind]?.capital !== true) return false;
+  for (let before = at - 1; before > at - 7 && tokens[before]?.is === 'word'; before--)
+    if (/^(?:one|which|what|that|seedling|sport|variety|ones)$/.test(textAt(tokens, before))) return true;
+    else if (phraseAt(crops, [textAt(tokens, before)], 0)) return true;
+  return false;
 }
 
 /** A number before a word with a capital, which is no month. */

@@ -17,6 +17,7 @@ import { findPlaces } from './places.js';
 import { prepositionBefore } from './places/prepositions.js';
 import { quantityAt } from './quantities.js';
 import { sizeAt } from './sizes.js';
+import { withSpokenMarks } from './spoken-marks.js';
 import { struckDays } from './struck-days.js';
 import { temperatureAt } from './temperatures.js';
 import { textAt, type Token, tokenise } from './tokens.js';
@@ -53,7 +54,7 @@ export function isAmerican(note: Note): boolean {
 export function utteranceOf(note: Note): Utterance {
   const context = note.context ?? {};
   const text = normalise(note.text);
-  const whole = listed(tokenise(text));
+  const whole = withSpokenMarks(listed(tokenise(text)), context);
   const named = findNames(whole, context);
   const written = withoutCourtesies(whole, (at) => named.some(({ from, to }) => from <= at && at < to));
   const names = written === whole ? named : findNames(written, context);

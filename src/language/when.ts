@@ -132,8 +132,9 @@ function spelled(tokens: readonly Token[]): { text: string; starts: readonly num
   for (const token of tokens) {
     if (text !== '' && !token.glued) text += ' ';
     starts.push(text.length);
-    const asWritten = token.raw.toLowerCase() === token.text || token.raw.length === token.text.length;
-    text += asWritten ? token.raw : token.text;
+    // "At won degree": a short word that was misheard tells no hour.
+    const isMisheard = token.raw.length === token.text.length && token.text.length < 6;
+    text += isMisheard || token.raw.toLowerCase() === token.text ? token.raw : token.text;
   }
   return { text, starts };
 }

@@ -9,6 +9,7 @@ import { draftsOf } from '../drafting.js';
 import type { Draft } from '../drafting/draft.js';
 import { wordAt } from '../grammar/rule.js';
 import { isSetGrowing } from '../grammar/stock/kinds-of-plant.js';
+import { headedPlace } from '../headed-place.js';
 import { dayOf, toldBefore } from '../lent-before.js';
 import { countedBy, leftOutBefore, outOf } from '../number-meant.js';
 import { actsOnPlants, tendsSomethingElse } from '../objects.js';
@@ -102,7 +103,7 @@ const isBare = ({ hit }: Act, { plant, pronoun, place }: Draft): boolean =>
 
 /** A draft with what its row told before it, or tells beside it. */
 function leaning(telling: Telling, act: Act, found: Draft): Draft {
-  const { pieces, clauses, moods, earlier, proposals, lookedAt, lookedOn } = telling;
+  const { pieces, clauses, moods, utterance, earlier, proposals, lookedAt, lookedOn } = telling;
   const { n, clause, hit } = act;
   const { kind } = hit.rule;
   const sorted =
@@ -115,7 +116,10 @@ function leaning(telling: Telling, act: Act, found: Draft): Draft {
     leftOutBefore(pieces, clause, { ...sorted, ...found }),
     telling.unrooted,
   );
-  const place = isBare(act, found) ? sharedPlace(pieces, clauses, moods, n) : undefined;
+  const place = isBare(act, found)
+    ? (sharedPlace(pieces, clauses, moods, n) ??
+      (hit.rule.care === 'vent' ? headedPlace(utterance.pieces, pieces[hit.from]?.from ?? 0) : undefined))
+    : undefined;
   return {
     ...(kind === 'check' && lookedAt !== undefined && counted.quantity?.outOf === undefined
       ? outOf(counted, lookedAt)

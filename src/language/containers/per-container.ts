@@ -44,10 +44,46 @@ const ofEvery = (pieces: readonly Piece[], at: number): number | undefined =>
     ? at + 4
     : undefined;
 
+const CUTTINGS = /^(?:cuttings?|pieces?|bits|slips?|tips?|shoots?|stems?|sticks?)$/;
+/** What ends the telling of how many: no "two have rooted", no "four pieces of crock". */
+const GOES_ON = /^(?:and|but|in|on|under|at|all|now|then|today)$/;
+
+/** "In every pot four pieces", "each pot has four cuttings in it": how many each holds, told behind its word. */
+function eachBehind(pieces: readonly Piece[], from: number): Joined | undefined {
+  const isIn = /^(?:in|into|per)$/.test(wordAt(pieces, from));
+  let at = isIn ? from + 1 : from;
+  if (/^(?:each|every)$/.test(wordAt(pieces, at))) at++;
+  else if (wordAt(pieces, from) !== 'per') return undefined;
+  if (!isContainer(pieces, at) && !(wordAt(pieces, at) === 'one' && isIn)) return undefined;
+  at++;
+  const link = wordAt(pieces, at);
+  if (isIn) {
+    if (/^(?:are|is|go|goes|went)$/.test(link)) at++;
+    else if (/^(?:there|i|we)$/.test(link) && /^(?:are|is|put|stuck|have|got)$/.test(wordAt(pieces, at + 1)))
+      at += 2;
+  } else if (/^(?:has|have|had|holds|holding|got|gets|with|contains)$/.test(link)) at++;
+  else return undefined;
+  const count = countAt(pieces, at);
+  if (count?.quantity.value === undefined || count.quantity.outOf !== undefined) return undefined;
+  at++;
+  if (CUTTINGS.test(wordAt(pieces, at))) at++;
+  if (wordAt(pieces, at) === 'in' && /^(?:it|them)$/.test(wordAt(pieces, at + 1))) at += 2;
+  const behind = pieces[at];
+  if (behind && behind.is !== 'break' && behind.is !== 'when' && !GOES_ON.test(wordAt(pieces, at)))
+    return undefined;
+  return {
+    pieces: [
+      { is: 'pots', each: count.quantity.value, from: count.from, to: pieces[at - 1]?.to ?? count.to },
+    ],
+    to: at,
+  };
+}
+
 /** "Two per pot", "5 to a tray" on its own: how many each holds. */
 export function eachAt(pieces: readonly Piece[], at: number): Joined | undefined {
   const count = countAt(pieces, at);
-  if (!count || count.quantity.value === undefined) return undefined;
+  if (!count) return eachBehind(pieces, at);
+  if (count.quantity.value === undefined) return undefined;
   // "Six Salt Harrier per 9cm pot".
   const plant = pieces[at + 1];
   const size = pieces[at + 3];

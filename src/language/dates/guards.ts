@@ -23,6 +23,14 @@ const modifiersBefore = new Set('last next previous past week weeks fortnight ha
 /** Words behind a sun that is no Sunday: what it shines into ("sun porch"), and how it shone ("the sun was"). */
 const sunny = new Set('porch deck lounge room house terrace trap lamp hat too very so was is got'.split(' '));
 
+/** What the sun is at: "sun's splitting the stones", "sun's out". */
+const shining = new Set(
+  (
+    'splitting shining beating blazing beaming blinding scorching burning roasting baking melting belting streaming pouring ' +
+    'out up high low back come finally hot warm strong gone been not'
+  ).split(' '),
+);
+
 /** Words before a sun that is no Sunday. */
 const shines = new Set(
   'the full hot strong direct more much enough midday noon afternoon blazing bright'.split(' '),
@@ -37,6 +45,9 @@ export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: nu
     token.everyday && token.word.startsWith('sun') && shines.has(tokens[at + n - 1]?.word ?? '');
   if (tokens.slice(at, end).some(isSun)) return true;
   if (last?.everyday && last.word.startsWith('sun') && sunny.has(tokens[end]?.word ?? '')) return true;
+  // "Sun's", by its length.
+  if (last?.word === 'sunday' && last.end - last.start === 5 && shining.has(tokens[end]?.word ?? ''))
+    return true;
   // "Three of last month's lot": how many, and of which.
   const isCounted =
     tokens[at + 1]?.word === 'of' && (isPossessive(last) || counted.has(tokens[end]?.word ?? ''));

@@ -277,7 +277,7 @@ for (const each of [...smallWords.split(' '), ...numberWords.split(' ')])
 
 /** Words long enough and unlike enough to others that one slip in them can be mended. */
 const mendable = mended([
-  ...[...weekdayWords, ...monthWords.filter((line) => (line.split(' ')[0] ?? '').length > 6)].map(
+  ...[...weekdayWords, ...monthWords.filter((line) => (line.split(' ')[0] ?? '').length > 5)].map(
     (line) => line.split(' ')[0] ?? '',
   ),
   'yesterday',

@@ -20,9 +20,12 @@ export function tellHormoneAndCause({
       draft.hormone = !lead.some((word) => /^(?:no|without|not|skipped|forgot|didn't|sans)$/.test(word));
       noteSlot(told, 'hormone');
     }
-    if (/^(?:iba|dipped)$/.test(text) && texts[at + 1] !== 'in')
-      draft.hormone ??= !/^(?:not|never|un|without|no)$/.test(texts[at - 1] ?? '');
-    if (/^(?:undipped|undoctored)$/.test(text)) draft.hormone ??= false;
+    if (
+      (/^(?:iba|dipped)$/.test(text) && texts[at + 1] !== 'in') ||
+      (clause.hit?.rule.kind === 'strike' && isPowdered(texts, at))
+    )
+      draft.hormone ??= !/^(?:not|never|un|without|no|aren't|weren't)$/.test(texts[at - 1] ?? '');
+    if (/^(?:undipped|undoctored|unpowdered)$/.test(text)) draft.hormone ??= false;
     const cause = phraseAt(causes, texts, at);
     // "Thrown to the hens": no pests.
     if (cause && text !== 'root' && draft.cause === undefined && clause.hit?.rule.cause !== 'other') {
@@ -44,6 +47,12 @@ function namesHormone(texts: readonly string[], at: number): boolean {
       (before === 'the' && /^(?:without|no|skipped|with)$/.test(texts[at - 2] ?? '')))
   );
 }
+
+/** "Six stuck, powdered"; no "in powdered pumice", and none "powdered with sulphur". */
+const isPowdered = (texts: readonly string[], at: number): boolean =>
+  /^(?:powdered|gelled)$/.test(texts[at] ?? '') &&
+  !/^(?:in|into|of|with|on)$/.test(texts[at - 1] ?? '') &&
+  !/^(?:with|by|in)$/.test(texts[at + 1] ?? '');
 
 /** "Dipped in the powder", "dipped the lot into gel". */
 function isDippedIn(texts: readonly string[], at: number): boolean {

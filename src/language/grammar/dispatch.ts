@@ -5,9 +5,11 @@ import { newHomes } from './dispatch/new-homes.js';
 import { fromMe } from './dispatch/from-me.js';
 import { soldOut } from './dispatch/sold-out.js';
 import { letHave } from './dispatch/let-have.js';
+import { onPaper } from './dispatch/on-paper.js';
 import { orders } from './dispatch/orders.js';
 import { sent } from './dispatch/sent.js';
 import { fetched } from './dispatch/fetched.js';
+import { wereGivenRules } from './dispatch/were-given.js';
 import type { Rule } from './rule.js';
 
 export const dispatchRules: readonly Rule[] = [
@@ -16,8 +18,10 @@ export const dispatchRules: readonly Rule[] = [
   ...fromMe,
   ...soldOut,
   ...orders,
+  ...onPaper,
   ...letHave,
   ...sent,
   ...fetched,
   ...newHomes,
+  ...wereGivenRules,
 ];

@@ -132,6 +132,21 @@ export const targetRules: readonly TargetRule[] = [
     pattern: /\bplantname (?:would|will|should|ought to) (?:do|suit|see) (?:me|us)\b/,
   },
   {
+    // The grower's own word, and not another's: no "Ken said they'll get fifty".
+    name: "said they'll get <count> <plant>",
+    pattern: either(
+      new RegExp(
+        String.raw`(?:^|\b(?:i've|i|we've|we|i have|we have) )(?:said|told \w+|agreed)(?: that)? ${anyOf`
+          (they|she|he)('ll|'d| will| would| can| could)|(the|my|our) \w+( \w+)? (can|could|will|would)
+        `} (?:get|have|be getting)(?: about| around| another)? (?=${NUMBER_BEGINS})`,
+      ),
+      new RegExp(String.raw`\b${anyOf`agreed to|i've said yes to|said yes to`} (?=${NUMBER_BEGINS})`),
+      new RegExp(
+        String.raw`\b(?:they|she|he)(?:'ll| will) (?:get|have)(?: about| around)? (?=${NUMBER_BEGINS}).*\b(?:from|off) (?:me|us)\b`,
+      ),
+    ),
+  },
+  {
     name: 'promised <count> <plant>',
     pattern: within`
       promised(?! (me|us)\b)|promise|owe|commission|commissioned|on the hook for|signed up for

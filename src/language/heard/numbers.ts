@@ -6,6 +6,10 @@ const EIGHT = allFor('eight', 'ate');
 const ONE = allFor('one', 'won');
 const TWO = allFor('two', 'to|too');
 
+/** What a pot is like. */
+const POT_LIKE =
+  /^(?:clay|plastic|glass|terracotta|tin|big|wee|small|large|little|tiny|old|deep|shallow|square|round|jam|yoghurt|yogurt|coffee)$/;
+
 export const heardNumbers: readonly Misheard[] = [
   {
     name: 'sicks',
@@ -220,8 +224,16 @@ export const heardNumbers: readonly Misheard[] = [
   {
     name: 'won pot',
     mends: allFor('one', 'won|wan'),
-    when: (v) => /^(?:pot|tray|jar|plant|cutting)$/.test(v.word(1)),
-    phrasings: [['filled won pot', 'filled one pot']],
+    when: (v) =>
+      /^(?:pot|tray|jar|plant|cutting)$/.test(v.word(1)) ||
+      (POT_LIKE.test(v.word(1)) &&
+        /^(?:pot|tray|jar|tub|pan|bucket|cup|glass|box|dish)$/.test(v.word(2)) &&
+        !/^(?:i|we|he|she|they|has|have)$/.test(v.word(-1))),
+    phrasings: [
+      ['filled won pot', 'filled one pot'],
+      ['took four Salt Harrier, wan clay pot', 'took four Salt Harrier, one clay pot'],
+    ],
+    mustNot: ['I won big tray of bedding'],
   },
   {
     name: 'twenty <number> have',

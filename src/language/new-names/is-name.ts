@@ -4,6 +4,7 @@ import { isOnLabel } from '../on-label.js';
 import type { Piece } from '../pieces.js';
 import { isCapitalOf } from './capitals.js';
 import { isGiverOrTaker } from './giver-or-taker.js';
+import { isIntroduced } from './introduced.js';
 import { endsName, inPlantPosition, isComeBy, isCrop } from './position.js';
 import { isSentenceStart, type NameSeen, type Run } from './run.js';
 
@@ -91,6 +92,11 @@ const cases: readonly NameCase[] = [
       isCapital &&
       before.some(isCrop) &&
       isOnLabel([...before, ...pieces.slice(at)], before.length, before.length + length),
+  },
+  {
+    name: '8 coleus plugs in, one I have not grown before, Marble Finch',
+    isName: true,
+    when: (seen) => isWritten(seen) && isAtEnd(seen) && isIntroduced(seen.before),
   },
   {
     name: 'it was Marble Wren, not Ember Fox',

@@ -2,6 +2,7 @@
 import { whole } from '../../phrases.js';
 import type { Piece } from '../../pieces.js';
 import { pastPerson } from '../../somebody-else.js';
+import { isSomebody } from './fetched.js';
 import { closeBehind, follows, followsWord, pastOf, precedes, type Rule, wordAt } from '../rule.js';
 
 const NOT_GIVEN = whole`
@@ -55,6 +56,11 @@ export const given: readonly Rule[] = [
     ],
     unless: (p, f, t) =>
       /^(?:up|in)$/.test(wordAt(p, t)) ||
+      // "Doreen was given three by her sister": theirs.
+      (/^(?:given|handed|gifted)$/.test(wordAt(p, f)) &&
+        /^(?:was|were|been|got)$/.test(wordAt(p, f - 1)) &&
+        followsWord(p, t, /^by$/) &&
+        isSomebody(p, f - 1)) ||
       // "Given six cuttings of Salt Harrier by Doreen": come in.
       (wordAt(p, f) === 'given' &&
         (f === 0 || p[f - 1]?.is === 'break') &&
@@ -110,6 +116,8 @@ export const given: readonly Rule[] = [
     how: 'sold',
     unless: (p, f, t) =>
       /^(?:me|us|out)$/.test(wordAt(p, t)) ||
+      // "I was sold two": bought.
+      (/^(?:was|were|been|got)$/.test(wordAt(p, f - 1)) && /^(?:i|we|i've|we've)$/.test(wordAt(p, f - 2))) ||
       // "Of a hebe sold as Silver Whistle": by what name.
       (wordAt(p, t) === 'as' && p[t + 1]?.is === 'plant') ||
       // "Was invoiced for 20": bought.

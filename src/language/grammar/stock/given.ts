@@ -1,6 +1,7 @@
 /** Plants that the grower was given, stock or rooted: "Mum gave me her old one", "was given three". */
 import type { Piece } from '../../pieces.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { isSomebody } from '../dispatch/fetched.js';
 import { asCuttings, ofYoung } from './kinds-of-plant.js';
 
 const GAVE =
@@ -80,14 +81,15 @@ export const given: readonly Rule[] = [
     kind: 'stock',
     head: 'was|were|been|got given|gifted',
     shape: 'object',
-    when: (p, _f, t) => closeBehind(p, t, 'plant') && !asCuttings(p, t) && !ofYoung(p, t),
+    when: (p, f, t) => closeBehind(p, t, 'plant') && !asCuttings(p, t) && !ofYoung(p, t) && !isSomebody(p, f),
+    mustNot: ['Doreen was given two Salt Harrier'],
   },
   {
     name: 'was given <count> rooted <plant>',
     kind: 'receive',
     head: 'was|were|been|got given|gifted',
     shape: 'object',
-    when: (p, _f, t) => closeBehind(p, t, 'plant') && ofYoung(p, t),
+    when: (p, f, t) => closeBehind(p, t, 'plant') && ofYoung(p, t) && !isSomebody(p, f),
   },
   {
     name: 'given <plant> by <giver>',

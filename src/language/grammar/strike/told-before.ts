@@ -1,5 +1,6 @@
 /** Words of striking that tell which cuttings are meant: "the ones I took on 5 March". */
 import type { Piece } from '../../pieces.js';
+import { sourceBefore } from '../../source-led.js';
 import { wordAt } from '../rule.js';
 
 /** "The ones I took on 5 March", "the Salt Harrier struck in April": the words tell which, nothing new was struck. */
@@ -11,7 +12,11 @@ export function isRelative(pieces: readonly Piece[], from: number): boolean {
   const before = wordAt(pieces, at - 1);
   return (
     /^(?:ones|those|that|which|lot|batch|plants|one|what)$/.test(before) ||
-    (pieces[at - 1]?.is === 'plant' && at > 1 && !/^of$/.test(wordAt(pieces, at - 2))) ||
+    (pieces[at - 1]?.is === 'plant' &&
+      at > 1 &&
+      !/^of$/.test(wordAt(pieces, at - 2)) &&
+      // "From the Tallow Bell I took six".
+      !(pieces[from + 1]?.is === 'count' && sourceBefore(pieces, at - 1) !== undefined)) ||
     (/^cuttings$/.test(before) && wordAt(pieces, at - 2) !== '')
   );
 }
