@@ -1,7 +1,8 @@
 /** Marks that dictation spelt out: "all in one pot comma propagator full stop" is "all in one pot, propagator." */
+import { listed } from './lists/listed.js';
 import { findNames } from './names.js';
 import type { NoteContext } from './note.js';
-import { textAt, type Token } from './tokens.js';
+import { textAt, type Token, tokenise } from './tokens.js';
 
 interface SpokenMark {
   readonly words: readonly string[];
@@ -32,8 +33,12 @@ const FIRST_WORDS: ReadonlySet<string> = new Set(marks.map(({ words }) => words[
 /** "Came to a full stop", "saw a comma", "a cold period". */
 const THING = /^(?:a|an|the|this|that|one|my|first|short|long|cold|hot|dry|wet|warm|of|whole|missing)$/;
 
+/** The tokens of a normalised text, lists and spoken marks as they are meant. */
+export const rowOf = (text: string, context: NoteContext): readonly Token[] =>
+  withSpokenMarks(listed(tokenise(text)), context);
+
 /** The row with the marks that were meant; inside a known name the words stand. */
-export function withSpokenMarks(tokens: readonly Token[], context: NoteContext): readonly Token[] {
+function withSpokenMarks(tokens: readonly Token[], context: NoteContext): readonly Token[] {
   if (!tokens.some(({ text }) => FIRST_WORDS.has(text))) return tokens;
   const names = findNames(tokens, context);
   const isFree = (from: number, to: number): boolean =>

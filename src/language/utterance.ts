@@ -6,7 +6,6 @@ import { restoreHeard } from './homophones.js';
 import { placeNamesOf } from './places/known.js';
 import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
 import { mediumPiece } from './media.js';
-import { listed } from './lists/listed.js';
 import { findNames } from './names.js';
 import { moneyAt } from './money.js';
 import { isStruckDay, isTally } from './days-beside-names.js';
@@ -17,10 +16,10 @@ import { findPlaces } from './places.js';
 import { prepositionBefore } from './places/prepositions.js';
 import { quantityAt } from './quantities.js';
 import { sizeAt } from './sizes.js';
-import { withSpokenMarks } from './spoken-marks.js';
+import { rowOf } from './spoken-marks.js';
 import { struckDays } from './struck-days.js';
 import { temperatureAt } from './temperatures.js';
-import { textAt, type Token, tokenise } from './tokens.js';
+import { textAt, type Token } from './tokens.js';
 import { namedNames, namesBeforeCrop, quotedNames } from './told-names.js';
 import { findWhens } from './when.js';
 
@@ -54,7 +53,7 @@ export function isAmerican(note: Note): boolean {
 export function utteranceOf(note: Note): Utterance {
   const context = note.context ?? {};
   const text = normalise(note.text);
-  const whole = withSpokenMarks(listed(tokenise(text)), context);
+  const whole = rowOf(text, context);
   const named = findNames(whole, context);
   const written = withoutCourtesies(whole, (at) => named.some(({ from, to }) => from <= at && at < to));
   const names = written === whole ? named : findNames(written, context);
