@@ -13,6 +13,7 @@ import { normalise } from './normalise.js';
 import type { Note, NoteContext } from './note.js';
 import type { Piece } from './pieces.js';
 import { findPlaces } from './places.js';
+import { placesBegin } from './places/begin.js';
 import { prepositionBefore } from './places/prepositions.js';
 import { quantityAt } from './quantities.js';
 import { sizeAt } from './sizes.js';
@@ -73,23 +74,6 @@ export function utteranceOf(note: Note): Utterance {
   // A restored phrase may have lost a token; names are then found again on the new row.
   const settled = tokens.length === written.length ? names : findNames(tokens, context);
   return { text, tokens, pieces: chunk(text, tokens, settled, note, context) };
-}
-
-/** Where a place begins in a row, found when first asked for. */
-export function placesBegin(
-  tokens: readonly Token[],
-  context: NoteContext,
-  isName: (at: number) => boolean,
-): (at: number) => boolean {
-  let starts: ReadonlySet<number> | undefined;
-  return (at) => {
-    starts ??= new Set(
-      findPlaces(tokens, placeNamesOf(context), (at) => at < tokens.length && !isName(at)).map(
-        ({ from }) => from,
-      ),
-    );
-    return starts.has(at);
-  };
 }
 
 function chunk(

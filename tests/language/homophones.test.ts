@@ -4,7 +4,8 @@ import { mendingBy, misheard, restoreHeard, type Mending } from '../../src/langu
 import { findNames } from '../../src/language/names.js';
 import { normalise } from '../../src/language/normalise.js';
 import { tokenise } from '../../src/language/tokens.js';
-import { placesBegin, utteranceOf } from '../../src/language/utterance.js';
+import { placesBegin } from '../../src/language/places/begin.js';
+import { utteranceOf } from '../../src/language/utterance.js';
 
 const context = { varieties: [{ name: 'Salt Harrier' }, { name: 'Tallow Bell' }] };
 
