@@ -191,8 +191,8 @@ function hearingWith(transcriber: Transcriber, program: Program, log: Log): Hear
     const known = contextOf(program.worldOf(incoming).ledger);
     const hearing = await transcriber.transcribe(audio, vocabularyOf(known, cropNames));
     if (hearing.kind === 'heard') {
-      const { words, seconds, others } = hearing;
-      return { heard: { words, seconds, others } };
+      const { words, seconds, others, lags } = hearing;
+      return { heard: { words, seconds, others, lags } };
     }
     log.warn('voice note not heard', { why: hearing.kind });
     return { other: 'voice', unheard: hearing.kind };

@@ -1,10 +1,14 @@
 /** `npm run -s hear`: sound files to words, a JSON line each. */
 import { readFile, stat } from 'node:fs/promises';
+import { machineClock } from '../calendar/clock.js';
 import { crops } from '../horticulture/crops.js';
+import type { NoteContext } from '../language/note.js';
+import { plainestHearing } from '../language/plainest-hearing.js';
+import { readingOf } from '../language/read.js';
 import { settingsHere } from '../settings.js';
 import { openTranscriber } from '../voice/engines.js';
-import { soundLimits, type Transcriber, type Unheard, type Vocabulary } from '../voice/transcriber.js';
-import { type NamesKnown, vocabularyOf } from '../voice/vocabulary.js';
+import { type Heard, soundLimits, type Transcriber, type Unheard } from '../voice/transcriber.js';
+import { vocabularyOf } from '../voice/vocabulary.js';
 import type { Run } from './commands.js';
 
 const usage = 'hear [--context FILE] FILE…: FILE is Ogg/Opus or WAV; the context is JSON, as notes carry it';
@@ -23,21 +27,21 @@ export const hear: Run = async (args, { output, errors }) => {
     errors.write(`${usage}\n`);
     return 2;
   }
-  let vocabulary: Vocabulary;
+  let lineOf: (file: string, transcriber: Transcriber) => Promise<object>;
+  const { speech, dataFolder, zone } = settingsHere();
   try {
-    vocabulary = await readVocabulary(contextFile);
+    lineOf = hearingWith(await readContext(contextFile), zone);
   } catch {
     errors.write(
       `the context "${contextFile}" cannot be read: it has to be a JSON object, as notes carry it\n`,
     );
     return 2;
   }
-  const { speech, dataFolder } = settingsHere();
   const transcriber = openTranscriber(speech, { dataFolder });
   let status = 0;
   try {
     for (const file of files) {
-      const line = await hearFile(file, transcriber, vocabulary);
+      const line = await lineOf(file, transcriber);
       if ('error' in line) status = 1;
       output.write(`${JSON.stringify(line)}\n`);
     }
@@ -47,21 +51,35 @@ export const hear: Run = async (args, { output, errors }) => {
   return status;
 };
 
-async function hearFile(file: string, transcriber: Transcriber, vocabulary: Vocabulary): Promise<object> {
-  let bytes: Uint8Array;
+/** Throws where the context is no such thing. */
+function hearingWith(context: NoteContext, zone: string) {
+  const cropNames = crops.map(({ name }) => name);
+  const vocabulary = vocabularyOf(context, cropNames);
+  const plainest = (heard: Heard) =>
+    plainestHearing(heard, context, (text) => readingOf({ text, now: machineClock.now(), zone, context }));
+  return async (file: string, transcriber: Transcriber): Promise<object> => {
+    const bytes = await soundIn(file);
+    if (!(bytes instanceof Uint8Array)) return { file, ...bytes };
+    const hearing = await transcriber.transcribe(bytes, vocabulary);
+    if (hearing.kind !== 'heard') return { file, error: reasonOf(hearing) };
+    const words = (plainest(hearing) ?? hearing.words).map(({ word, p }) => ({
+      word,
+      p: Number(p.toFixed(4)),
+    }));
+    const text = words.map(({ word }) => word).join(' ');
+    return { file, text, words, seconds: Number(hearing.seconds.toFixed(2)), engine: hearing.engine };
+  };
+}
+
+async function soundIn(file: string): Promise<Uint8Array | { error: string }> {
   try {
     const { size } = await stat(file);
     if (size > soundLimits.bytes)
-      return { file, error: reasonOf({ kind: 'tooLarge', bytes: size, limitBytes: soundLimits.bytes }) };
-    bytes = await readFile(file);
+      return { error: reasonOf({ kind: 'tooLarge', bytes: size, limitBytes: soundLimits.bytes }) };
+    return await readFile(file);
   } catch (error) {
-    return { file, error: `the file cannot be read (${(error as NodeJS.ErrnoException).code ?? 'unknown'})` };
+    return { error: `the file cannot be read (${(error as NodeJS.ErrnoException).code ?? 'unknown'})` };
   }
-  const hearing = await transcriber.transcribe(bytes, vocabulary);
-  if (hearing.kind !== 'heard') return { file, error: reasonOf(hearing) };
-  const words = hearing.words.map(({ word, p }) => ({ word, p: Number(p.toFixed(4)) }));
-  const text = words.map(({ word }) => word).join(' ');
-  return { file, text, words, seconds: Number(hearing.seconds.toFixed(2)), engine: hearing.engine };
 }
 
 /** A failure in plain words, with what to do. */
@@ -82,12 +100,12 @@ function reasonOf(unheard: Unheard): string {
   }
 }
 
-async function readVocabulary(contextFile: string | undefined): Promise<Vocabulary> {
-  const cropNames = crops.map(({ name }) => name);
-  if (contextFile === undefined) return vocabularyOf({}, cropNames);
-  const read: unknown = JSON.parse(await readFile(contextFile, 'utf8'));
+/** What the ledger is said to know: nothing without a file. */
+async function readContext(file: string | undefined): Promise<NoteContext> {
+  if (file === undefined) return {};
+  const read: unknown = JSON.parse(await readFile(file, 'utf8'));
   if (typeof read !== 'object' || read === null || Array.isArray(read)) throw new Error('no object');
   // A whole line of the note contract will do as well as its context alone.
   const inner = (read as { context?: unknown }).context;
-  return vocabularyOf((typeof inner === 'object' && inner !== null ? inner : read) as NamesKnown, cropNames);
+  return typeof inner === 'object' && inner !== null ? inner : read;
 }

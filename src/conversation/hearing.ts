@@ -1,18 +1,19 @@
 /** A spoken note: a draft until a yes, unless it needs none. */
-import { heardOtherwise, tellsNothing } from '../language/hearings.js';
 import type { HeardWord } from '../language/note.js';
+import { plainestHearing } from '../language/plainest-hearing.js';
+import { readingOf } from '../language/read.js';
 import { asksOnly, doubtfulWords, mayAnswerUnasked, mayPostUnasked } from '../language/surety.js';
 import { heardNothing, heardSurely } from '../words/heard.js';
 import { type Context, contextualAnswer, pendingOf } from './answering.js';
 import { matchButton } from './offering.js';
-import { contextOf, readIn } from './reading.js';
+import { contextOf, noteOf, readIn } from './reading.js';
 import { act, sayText } from './saying.js';
 import type { Sitting } from './sitting.js';
 import type { Incoming } from './turn.js';
 
 export function hear(
   sitting: Sitting,
-  { words, others = [] }: NonNullable<Incoming['heard']>,
+  { words, others = [], lags }: NonNullable<Incoming['heard']>,
   context: Context,
 ): void {
   const text = textOf(words);
@@ -20,7 +21,8 @@ export function hear(
     sitting.reply.text.push(heardNothing);
     return;
   }
-  const read = readIn(sitting, text, { heard: words, pending: pendingOf(context), weighed: true });
+  const pending = pendingOf(context);
+  const read = readIn(sitting, text, { heard: words, pending, weighed: true });
   const button = matchButton(sitting, text, context);
   const isButton = doubtfulWords(words).length === 0 && button !== null;
   if (isButton || mayAnswerUnasked(read, words)) {
@@ -33,8 +35,10 @@ export function hear(
     return;
   }
   const meant =
-    button === null && tellsNothing(read)
-      ? heardOtherwise(words, others, contextOf(sitting.ledger), (other) => readIn(sitting, other))
+    button === null
+      ? plainestHearing({ words, others, lags }, contextOf(sitting.ledger), (other) =>
+          readingOf(noteOf(sitting, other, { pending })),
+        )
       : undefined;
   askWhetherHeard(sitting, meant ?? words, context);
 }

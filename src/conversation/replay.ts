@@ -30,6 +30,8 @@ export interface ReplayTurn {
   readonly heard?: readonly HeardWord[];
   /** What else it may have been. */
   readonly others?: readonly string[];
+  /** How far each of the others is behind, in nats. */
+  readonly lags?: readonly number[];
 }
 
 export interface Conversation {
@@ -103,7 +105,7 @@ export function replay(
       message: String(turn.edit ?? index),
       at: turn.edit === undefined ? turn.at : (conversation.turns[turn.edit]?.at ?? turn.at),
       ...(turn.heard
-        ? { heard: { words: turn.heard, seconds: 0, others: turn.others ?? [] } }
+        ? { heard: { words: turn.heard, seconds: 0, others: turn.others ?? [], lags: turn.lags } }
         : { text: turn.say ?? '' }),
       ...(turn.edit === undefined ? {} : { edited: true }),
       ...(answers === undefined ? {} : { answers }),

@@ -37,6 +37,8 @@ export interface Incoming {
     readonly seconds: number;
     /** Other ways in which it may be heard, the likeliest first. */
     readonly others?: readonly string[];
+    /** How far each of the others is behind, in nats. */
+    readonly lags?: readonly number[] | undefined;
   };
   readonly document?: { readonly name: string; readonly bytes: Uint8Array };
   /** What that document held, once it was read: a ledger or entries … */

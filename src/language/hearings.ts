@@ -38,7 +38,7 @@ function says({ entries }: ReadNote, slots: RegExp, isMeant: (value: unknown) =>
 }
 
 /** What two hearings have in common at their beginning and end keeps its posterior. */
-function likened(texts: readonly string[], words: readonly HeardWord[]): HeardWord[] {
+export function likened(texts: readonly string[], words: readonly HeardWord[]): HeardWord[] {
   const shortest = Math.min(texts.length, words.length);
   let head = 0;
   while (head < shortest && texts[head] === words[head]?.word) head++;

@@ -43,8 +43,8 @@ async function load(task: ListenerTask): Promise<Engine> {
 async function hear(engine: Engine, { audio, vocabulary }: SoundSent): Promise<Hearing> {
   const sound = await readSound(audio);
   if (sound.kind === 'notAudio') return sound;
-  const { words, others } = engine.hear(sound.samples, vocabulary);
-  return { kind: 'heard', words, others, seconds: sound.seconds, engine: engine.engine };
+  const decoded = engine.hear(sound.samples, vocabulary);
+  return { kind: 'heard', ...decoded, seconds: sound.seconds, engine: engine.engine };
 }
 
 function say(said: ListenerSaid): void {

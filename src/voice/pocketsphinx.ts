@@ -22,6 +22,8 @@ export interface Decoded {
   readonly words: readonly DecodedWord[];
   /** Other ways in which the same sound may be heard, the likeliest first; none where an engine tells of none. */
   readonly others: readonly string[];
+  /** How far each of the others is behind the best, in nats; negative: ahead by the lattice alone. */
+  readonly lags?: readonly number[] | undefined;
 }
 
 /** A loaded recogniser of one vocabulary. */
@@ -43,6 +45,8 @@ const stockAgainstDomain = 1e-4;
 const mostOthers = 20;
 /** Many paths of the lattice differ in pauses and in how a word is said alone: so many are looked at. */
 const mostPaths = 400;
+/** The library counts scores in logarithms to this base, and a path's in steps of 1,024 of them. */
+const natsAStep = 1024 * Math.log(1.0001);
 
 type Native = (...args: unknown[]) => unknown;
 
@@ -90,22 +94,27 @@ export async function loadDecoder(files: DecoderFiles): Promise<Decoder> {
   const expOf = native('double logmath_exp(void *logmath, int p)');
   const firstPath = native('void *ps_nbest(void *ps)');
   const nextPath = native('void *ps_nbest_next(void *path)');
-  const pathWords = native('const char *ps_nbest_hyp(void *path, void *score)');
+  const pathWords = native('const char *ps_nbest_hyp(void *path, _Out_ int32_t *score)');
   const endOfPaths = native('void ps_nbest_free(void *path)');
 
-  /** Texts other than the best, by the lattice's score. */
-  const othersThan = (best: string): string[] => {
-    const texts = new Set([best]);
+  /** Texts other than the best, in the order of the lattice's paths. */
+  const othersThan = (best: string): Pick<Decoded, 'others' | 'lags'> => {
+    const scores = new Map<string, number>();
+    const isEnough = (): boolean => scores.size - (scores.has(best) ? 1 : 0) === mostOthers;
     // The iterator frees itself at its end, and stands before its first path when it is made.
     let path = firstPath(decoder);
-    for (let at = 0; path && at < mostPaths && texts.size <= mostOthers; at++) {
-      const words = pathWords(path, null);
-      if (typeof words === 'string') texts.add(plainWords(words.split(' ')).join(' '));
+    for (let at = 0; path && at < mostPaths && !isEnough(); at++) {
+      const score: [number] = [0];
+      const words = pathWords(path, score);
+      const text = typeof words === 'string' ? plainWords(words.split(' ')).join(' ') : best;
+      if (!scores.has(text)) scores.set(text, natsAStep * score[0]);
       path = nextPath(path);
     }
     if (path) endOfPaths(path);
-    texts.delete(best);
-    return [...texts];
+    // The best is found by a search of its own and may be none of these paths: then it counts as good as the first of them.
+    const first = scores.get(best) ?? Math.max(...scores.values());
+    scores.delete(best);
+    return { others: [...scores.keys()], lags: [...scores.values()].map((score) => first - score) };
   };
 
   return {
@@ -120,7 +129,7 @@ export async function loadDecoder(files: DecoderFiles): Promise<Decoder> {
         for (const word of plainWords([String(segmentWord(segment))]))
           heard.push({ word, p: Math.min(1, p) });
       }
-      return { words: heard, others: othersThan(heard.map(({ word }) => word).join(' ')) };
+      return { words: heard, ...othersThan(heard.map(({ word }) => word).join(' ')) };
     },
   };
 }

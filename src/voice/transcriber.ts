@@ -22,6 +22,8 @@ export interface Heard {
   readonly words: readonly HeardWord[];
   /** Other ways in which the same sound may be heard, the likeliest first; none where an engine tells of none. */
   readonly others: readonly string[];
+  /** How far each of the others is behind the words, in nats; negative: ahead by sound alone. Absent where an engine does not tell. */
+  readonly lags?: readonly number[] | undefined;
   /** Length of the sound. */
   readonly seconds: number;
   readonly engine: string;

@@ -9,7 +9,8 @@ const zone = 'Europe/London';
 const sure = (text: string): HeardWord[] => text.split(' ').map((word) => ({ word, p: 0.999 }));
 const unsure = (text: string): HeardWord[] => text.split(' ').map((word) => ({ word, p: 0.4 }));
 
-type Turn = { say: string } | { heard: readonly HeardWord[]; others?: readonly string[] };
+type Turn =
+  { say: string } | { heard: readonly HeardWord[]; others?: readonly string[]; lags?: readonly number[] };
 
 function talk(...turns: Turn[]): Replayed {
   const timed: ReplayTurn[] = turns.map((turn, at) => ({
@@ -103,6 +104,18 @@ describe('a spoken note', () => {
       kind: 'loss',
       count: 2,
     });
+  });
+
+  it('that another hearing tells more plainly is asked about as that', () => {
+    const spoken = {
+      heard: unsure('planted the copper lantern under the window'),
+      others: ['planted three copper lantern under the window'],
+      lags: [9],
+    };
+    const talked = talk(struck, spoken);
+    expect(kinds(talked)).toEqual(['strike']);
+    expect(texts(talked)).toContain('(planted?) (three?) (copper?)');
+    expect(talk(struck, spoken, { say: 'yes' }).journal.at(-1)?.what).toMatchObject({ count: 3 });
   });
 
   it('off the subject posts nothing', () => {

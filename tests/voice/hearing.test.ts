@@ -43,6 +43,10 @@ describeWith(['pocketsphinx pocketsphinx-en-us'], 'hearing', () => {
       expect(hearing.others.length).toBeLessThanOrEqual(20);
       expect(new Set([textOf(hearing), ...hearing.others]).size).toBe(1 + hearing.others.length);
       for (const other of hearing.others) expect(other).toMatch(/^[a-z' .]+$/);
+      // Each is behind by some nats: none absurdly far, and not all of them alike.
+      expect(hearing.lags).toHaveLength(hearing.others.length);
+      for (const lag of hearing.lags ?? []) expect(Math.abs(lag)).toBeLessThan(500);
+      expect(new Set(hearing.lags).size).toBeGreaterThan(1);
     },
     slow,
   );
