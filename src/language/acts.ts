@@ -11,6 +11,7 @@ import { findHits } from './grammar/hits.js';
 import { rules } from './grammar/rules.js';
 import { moodsMeant } from './moods-meant.js';
 import { allButKept } from './kept-back.js';
+import { deedsApart } from './deeds-apart.js';
 import { doneAndLeft, leftForLater } from './left-undone.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
@@ -36,7 +37,7 @@ export function proposeActs(
   const proposals: Proposal[] = [];
   let hits = 0;
   const { done, later } = doneAndLeft(row);
-  for (const pieces of telegraphs(done)) {
+  for (const pieces of telegraphs(done).flatMap(deedsApart)) {
     const temperatures = isTemperature(pieces)
       ? proposeReading(sentenceOf(pieces, utterance), note)
       : undefined;

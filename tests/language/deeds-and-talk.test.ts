@@ -152,3 +152,30 @@ describe('an ordinal', () => {
     expect(told(text)).toBe(entries);
   });
 });
+
+describe('two deeds of two plants in one sentence', () => {
+  it.each([
+    [
+      'potted on half the Salt Harrier and my sister gave me a Tallow Bell mother plant',
+      'potOn Salt Harrier 7, stock Tallow Bell 1',
+    ],
+    [
+      'potted on the Tallow Bell and bought three Salt Harrier tubers',
+      'potOn Tallow Bell, stock Salt Harrier 3',
+    ],
+    [
+      'a neighbour dropped in six rooted Tallow Bell plants and potted up two Salt Harrier tubers',
+      'receive Tallow Bell 6, stock Salt Harrier 2',
+    ],
+    ['7 Tallow Bell basals in and fed the Salt Harrier', 'strike Tallow Bell 7, tend Salt Harrier'],
+    [
+      'lost two Tallow Bell but Edna gave me three rooted Salt Harrier',
+      'loss Tallow Bell 2, receive Salt Harrier 3',
+    ],
+    // One deed, or one that leans on the other.
+    ['potted on the Tallow Bell and the Salt Harrier', 'potOn Tallow Bell, potOn Salt Harrier'],
+    ['took 6 Tallow Bell and put them in the greenhouse', 'strike Tallow Bell 6 greenhouse'],
+  ])('are read each by its own words: “%s”', (text, expected) => {
+    expect(told(text)).toBe(expected);
+  });
+});
