@@ -11,6 +11,7 @@ import { briefly, receipt } from '../words/receipts.js';
 import { ofDeedTold } from './correcting/deed-told.js';
 import { lotsMeant } from './correcting/lots.js';
 import { splitAnew } from './correcting/split-anew.js';
+import { takenBackLast } from './correcting/told-anew.js';
 import { dayIn } from './day-in.js';
 import { doneOf, speechOf, standingOn } from './deeds.js';
 import { numberAt } from '../language/numbers.js';
@@ -42,7 +43,9 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
     ),
   );
   const [only, another] = candidates;
-  if (!only) sitting.reply.text.push(nothingToAmend);
+  const anew = only ? null : takenBackLast(sitting, kind);
+  if (anew) postAnew(sitting, withSlots(sitting.ledger, anew, set));
+  else if (!only) sitting.reply.text.push(nothingToAmend);
   else if (another && !sameNote(candidates)) ask(sitting, set, candidates);
   else if (another && 'date' in set) setSlots(sitting, candidates, set);
   else if (another) ask(sitting, set, candidates);
@@ -52,6 +55,12 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
       [kind === undefined ? fittingOf(sitting, only, entry, set) : only],
       inTime(sitting, only, set),
     );
+}
+
+function postAnew(sitting: Sitting, posting: Posting): void {
+  const line = sitting.post(posting);
+  if (typeof line === 'number') sitting.reply.lines.push(line);
+  else sitting.reply.text.push(refusalWords(line, null, speechOf(sitting)));
 }
 
 /** So long an entry may be put right by a number that it does not hold. */

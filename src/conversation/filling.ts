@@ -17,6 +17,8 @@ const OWN_DEED = /\b(?:took|came|went|gave|collected|bought|picked up)\b/i;
 
 /** What names a batch is short; a longer text may name it in passing. */
 const MOST_WORDS = 10;
+/** "…, the three I mean". */
+const I_MEAN = /,? (?:the [\p{L}\d]+ )?i mean[.!]?$/iu;
 /** In UTF-16 units. */
 const LONGEST_NAME = 60;
 /** Words that no name of a plant begins or ends with: a new note, not the answer. */
@@ -59,7 +61,9 @@ export function fill(
   const value = ask.slot === 'date' ? day(text) : valueFor(ask, text, said[0], ledger, day);
   if (value === null) return null;
   // "Two on Friday".
-  const on = said[0]?.kind === 'answer' && ask.slot !== 'date' ? said[0].date : undefined;
+  // "Eleven of the first" tells no day.
+  const isOrdinal = /\bof the (?:first|second|third)\b/i.test(text);
+  const on = said[0]?.kind === 'answer' && ask.slot !== 'date' && !isOrdinal ? said[0].date : undefined;
   return { ...withValue(ask, value, ledger), ...(on === undefined ? {} : { date: on }) } as LoggedEntry;
 }
 
@@ -147,12 +151,16 @@ function valueFor(
       if (answered === 'all' && ask.slot !== 'pots') return 'all';
       if (ask.slot === 'rooted' && (answered === 'none' || answered === 'notYet' || answered === 'no'))
         return 'none';
-      return namesOther(ledger, ask.entry as Plant, text) ? null : numberIn(text);
+      return namesOther(ledger, ask.entry as Plant, text) || tellsNewPlant(text) ? null : numberIn(text);
     case 'batch': {
       // "It was two of the Salt Harrier, not three", beside a plant that nobody knows: of what was noted.
       if (ask.refusal?.refused === 'noBatch' && entry?.kind === 'amend' && 'count' in (entry.set ?? {}))
         return null;
-      if ((text.match(/[\p{L}\p{N}'’]+/gu) ?? []).length > MOST_WORDS || NOT_DONE.test(text)) return null;
+      if (
+        (text.replace(I_MEAN, '').match(/[\p{L}\p{N}'’]+/gu) ?? []).length > MOST_WORDS ||
+        NOT_DONE.test(text)
+      )
+        return null;
       const all = answered === 'all' || (/\b(?:both|all|every)\b/i.test(text) && !OWN_DEED.test(text));
       if (ask.options.includes(allOfThem) && all) return allOfThem;
       const labels = ask.options.filter((option) => typeof option === 'string');
@@ -163,6 +171,10 @@ function valueFor(
       return answered === undefined && text.length <= 60 ? text.trim().toLowerCase() : null;
   }
 }
+
+/** "And 6 Rook Tailor coleus": a plant of its own, which may be new. */
+const tellsNewPlant = (text: string): boolean =>
+  /\d (?:of )?(?:the |my )?\p{Lu}[\p{L}'’]+ (?:\p{Lu}|\p{L}{4})/u.test(text);
 
 /** What else is counted: "so 2 coffees", "back in 5 minutes". */
 const OTHER_THINGS =

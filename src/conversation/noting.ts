@@ -21,6 +21,7 @@ import { isPlainlyAbout } from './given-prompts.js';
 import { allSpokenOf, batchPointedAt, meansEverything, movedAsSpoken, spokenOfSince } from './pointing.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
+import { batchToldByPlace } from './told-by-place.js';
 import type { Origin, SlotAsk } from './talk.js';
 
 /** Whether an entry is of a kind that is logged. */
@@ -154,6 +155,8 @@ function unguessed(
   if (batch === undefined || batch !== pending?.batch) return entry;
   // "Potted on ten of them", told right behind what another batch did.
   if (said) return entry;
+  const there = batchToldByPlace(sitting);
+  if (there) return withBatch(entry, there);
   const counted = ofSoMany(sitting, entry, batch);
   if (counted) return withRootedBefore(withBatch(entry, counted), counted);
   // "Everything outside to harden off", while one batch is asked about; of roots it answers that.

@@ -1,7 +1,7 @@
 /** A text from a grower: an answer, a button's words, an instruction, a question, a correction or a note. */
 import { withoutCourtesy } from '../language/courtesies.js';
 import type { HeardWord, ReadNote } from '../language/note.js';
-import type { Amend, Entry, Plant } from '../ledger/entry.js';
+import type { Amend, Entry } from '../ledger/entry.js';
 import { answersByName } from './answer-by-name.js';
 import { answer } from './answer-given.js';
 import { amend } from './amending.js';
@@ -10,6 +10,7 @@ import { notANote, notUnderstood, nothingWaits } from '../words/answers.js';
 import { type Context, isBare, pendingOf } from './answering.js';
 import { putsRight } from './correcting/beside-a-note.js';
 import { hasSecondThoughts, kindTold } from './correcting/few-words.js';
+import { isAbout } from './entry-meant.js';
 import { follow } from './instructing.js';
 import { leansOnLast } from './leaning.js';
 import { rightInPart } from './right-in-part.js';
@@ -29,7 +30,7 @@ import { tap } from './tapping.js';
 import { tellsAgain } from './correcting/telling-again.js';
 import { undoLast } from './undoing.js';
 import { batchLabelled } from '../ledger/ledger.js';
-import { named } from '../ledger/reach.js';
+import { named, plantOf } from '../ledger/reach.js';
 import { whichLedger } from '../words/instructions.js';
 import { asksAgain } from './repeating.js';
 import { asksWhichLedger, switchAsked } from './switching.js';
@@ -156,7 +157,7 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
   const actOnEach = (entries: ReadNote['entries']) => {
     for (const [at, { entry }] of entries.entries()) {
       // "Undo that. It was three": the same entry is meant by both.
-      if (entry.kind === 'undo' && isOfTheSame(entries[at + 1]?.entry)) continue;
+      if (entry.kind === 'undo' && isOfTheSame(sitting, entries[at + 1]?.entry)) continue;
       if (entry.kind === 'undo') undoLast(sitting, undone++);
       else actOn(sitting, entry, text, context);
     }
@@ -167,9 +168,12 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
   actOnEach(read.entries.filter(({ entry }, at) => noted < 0 || at > noted || !isOfBefore(entry)));
 }
 
-/** A value alone, with nothing that tells of which entry. */
-const isOfTheSame = (entry: Entry | undefined): boolean =>
-  entry?.kind === 'amend' && !named(entry as Plant) && entry.date === undefined;
+/** A value alone, with nothing that tells of which entry; or of the plant that was told of last ("three Moss Cardinal, not Marble Wren"). */
+function isOfTheSame({ ledger }: Sitting, entry: Entry | undefined): boolean {
+  if (entry?.kind !== 'amend' || entry.date !== undefined) return false;
+  const last = ledger.standing.at(-1);
+  return !named(entry) || (last !== undefined && isAbout(ledger, last, plantOf(entry)));
+}
 
 const isOfBefore = ({ kind }: Entry): boolean => kind === 'undo' || kind === 'amend';
 

@@ -27,6 +27,15 @@ export interface ToldBeforeReading {
   readonly care: boolean;
 }
 
+/** "Ten of those stop in the porch and six are up in the loft". */
+const countsPlants = (pieces: readonly Piece[]): boolean =>
+  pieces.some(
+    (piece, at) =>
+      piece.is === 'count' &&
+      (/^(?:are|were|have|stop|stay|stand|live|those|these|them)$/.test(wordAt(pieces, at + 1)) ||
+        /^(?:those|these|them)$/.test(wordAt(pieces, at + 2))),
+  );
+
 /** "Propagator at 20", "minus two last night": one entry a temperature. */
 export function proposeReading(
   sentence: Sentence,
@@ -80,6 +89,7 @@ export function proposeReading(
         ),
       );
   }
+  if (countsPlants(pieces)) return undefined;
   // "You dropped one behind the bench": somebody let something fall.
   if (/\b(?:you|i|we|he|she) (?:dropped|dipped|hit|touched)\b/.test(line)) return undefined;
   if (

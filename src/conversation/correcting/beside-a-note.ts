@@ -13,6 +13,7 @@ import { LONGEST } from './doubts.js';
 import { kindTold } from './few-words.js';
 import { findsMore } from './found-more.js';
 import { isAnswering } from './is-answering.js';
+import { tellsOfPartner } from './partner-told.js';
 
 const JOINT =
   /^(.{8,90}?)(?:,? (?:and|but|plus|also)(?: also)?|[,;.]| -+) (?=(?:also |then |today )?(?:i|we|i['’]ve|we['’]ve|another|gave|sold|lost|took|moved|potted|planted|pinched|watered|put|have)\b)(.{8,})$/i;
@@ -75,6 +76,7 @@ function amendsAlone(
 const rights = (sitting: Sitting, text: string, read: ReadNote, context: Context): boolean =>
   contradicts(sitting, text, read, context) ||
   recallsDeed(sitting, text, context) ||
+  tellsOfPartner(sitting, text, context.lines) ||
   (!isAnswering(sitting, context) &&
     read.entries.every(({ entry }) => !isLogged(entry) || entry.kind === 'remark') &&
     findsMore(sitting, text)) ||

@@ -36,7 +36,7 @@ export function hasSecondThoughts(text: string): boolean {
 }
 /** "They were nodal", "the cause was rot". */
 const itWas =
-  /^(?:it|that(?: (?:tray|pot|lot|batch|one|row|shelf))?|this|they|those|these|(?:the )?(?:cause|place|date|day|count|number|size))(?: \d+)?(?:['’]s| is| was| were| came| arrived| happened| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$/i;
+  /^(?:it|that(?: (?:tray|pot|lot|batch|one|row|shelf))?|this|they|them|those|these|(?:the )?(?:cause|place|date|day|count|number|size))(?: \d+)?(?:['’]s| is| was| were| came| arrived| happened| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$/i;
 /** "Sorry, three". */
 const afterThought = /^(?:well |just |only |make that |in )?(.{1,40})$/i;
 const onlyDid =
@@ -55,7 +55,7 @@ const lookedAt =
 /** "They went to Ines". */
 const wentTo = /^(?:it|that|they|those) (?:went|were given|were sold|was) (to .{1,40})$/i;
 const ownDeed =
-  /\b(?:i|we|were|was) (?:only |just |actually )?(took|taken|struck|lost|sold|pinched|moved)\b|\b(died)\b/i;
+  /\b(?:i|we|were|was) (?:only |just |actually )?(took|taken|struck|lost|sold|gave|pinched|moved|potted(?: on| up)?|planted(?: out)?)\b|\b(died)\b/i;
 
 /** "The planting out was on Friday": the deed by its noun. */
 const ownNoun = new RegExp(`\\bthe (?:last )?(${entryNouns}) (?:was|were|should)\\b`, 'i');

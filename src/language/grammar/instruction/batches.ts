@@ -5,6 +5,10 @@ import { starts } from './opening.js';
 import { partsTold } from './parting.js';
 import type { InstructionRule } from './rule.js';
 
+/** "Split them into single pots": potted on, and no batch of their own. */
+const POTTED =
+  /\b(?:broke|divided|separated|and (?:re)?potted|into (?:single|individual|separate|own|their own|bigger|larger|\d+ ?cm|\d+ inch) (?:\w+ ){0,2}pots)\b/;
+
 /** What is said of two lots that are kept as one. */
 const ENTRY = anyOf`batch|lot|label|record|entry`;
 const FROM_NOW = trailing`
@@ -32,9 +36,7 @@ export const batches: readonly InstructionRule[] = [
     pattern: starts('(?:split|divide|separate|break up|break)\\b.*'),
     read: (words) => {
       const [plant] = words.plants;
-      return plant && !/\b(?:broke|divided|separated|and (?:re)?potted)\b/.test(words.line)
-        ? { kind: 'split', plant, ...partsTold(words) }
-        : undefined;
+      return plant && !POTTED.test(words.line) ? { kind: 'split', plant, ...partsTold(words) } : undefined;
     },
   },
   {

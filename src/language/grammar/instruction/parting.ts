@@ -8,7 +8,7 @@ import type { InstructionWords } from './rule.js';
 /** "Split three of these into a batch of their own": the number is what is parted, not how many parts. */
 const OWN_BATCH = /\binto (?:(?:a|an|its|their|another) )?(?:own|new|separate|batch of)\b/;
 const INTO_PARTS =
-  /\bin(?:to)? \w+ (?:separate |smaller )?(?:batches|lots|pots|groups|parts|portions|ways|halves)\b/;
+  /\bin(?:to)? \w+ (?:separate |smaller )?(?:batches|lots|pots|groups|parts|portions|halves)\b|\b\w+ ways\b/;
 /** "Into two lots of six"; "into to batches of six", as dictated. */
 const OF_A_SIZE = /\b(\w+) (?:lots|batches|pots|groups|parts) of (\w+)\b/;
 const IN_HALF =
@@ -72,8 +72,8 @@ function valueAt(pieces: readonly Piece[], at: number): number | undefined {
 /** "Into two batches", "in two, 45 and 45": the first number tells how many parts there are. */
 function countsParts({ line, pieces }: InstructionWords, at: number, later: readonly number[]): boolean {
   const value = valueAt(pieces, at);
-  if (value === undefined || OWN_BATCH.test(line) || !/^in(?:to)?$/.test(wordAt(pieces, at - 1)))
-    return false;
+  const isLed = /^in(?:to)?$/.test(wordAt(pieces, at - 1)) || wordAt(pieces, at + 1) === 'ways';
+  if (value === undefined || OWN_BATCH.test(line) || !isLed) return false;
   if (INTO_PARTS.test(line) || later.length === 0) return true;
   return value === later.length && (pieces[at + 1]?.is === 'break' || value !== 1);
 }

@@ -38,6 +38,7 @@ const MISTAKEN = anyOf`
   `} (was|is) (wrong|a mistake|an error|not right|rubbish|nonsense|incorrect)
   (that's|thats) wrong|that's not right|that isn't right|not right
   i (didn't|did not) mean (that|it|to)
+  (it |that |they )?(wasn't|was not|weren't) (today|yesterday|this morning|this week|me|us|mine|ours)
   i (got|was) (it|that|mixed up|muddled|confused)( wrong)?|got (it|that) wrong
   (i was |i'm |i am )?(mixing|muddling|confusing) (it|them|that|things)( up)?
   i (must have |'d |had )?(counted|noted|entered|logged|told you) ${anyOf`

@@ -12,7 +12,7 @@ interface UndoRule {
 const OPEN = leading`
   oh|ah|ach|och|arra|argh|um|erm|hmm|oops|whoops|omg|damn|wait|hang on|hold on
   no|nope|nah|nvm|and|ok|just|actually|sorry|please|pls|kindly
-  (can|could) you|can we|lets|let's|i (need|want) to
+  (can|could) you|you (can|could|may)|can we|lets|let's|i (need|want) to
   wrong|mistake|my mistake|(that|i) was wrong|(i )?didn't mean that|as you were
 `;
 
@@ -91,6 +91,9 @@ const UNDO_A_PLANTS = anyOf`
   (cross|strike|rub) out|wipe|void
 `;
 
+/** Never said of what is done to plants in the flesh. */
+const DEATHS = '(deaths?|loss(?:es)?)';
+
 export const undoRules: readonly UndoRule[] = [
   {
     name: 'undo that',
@@ -102,6 +105,7 @@ export const undoRules: readonly UndoRule[] = [
       ${OPEN}${PUT_BACK}${anyOf`
         ( (back|out|off) ${THAT})
         ( ${THAT} (back out|back off|back|out|off))
+        ( (the|those|that|my) ${DEATHS} (back out|back off|back|out|off))
       `}( will you| would you)?( please| again| thanks)*
     `,
   },
