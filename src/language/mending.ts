@@ -15,6 +15,7 @@ import type { Note } from './note.js';
 import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
+import { secondThoughtsBefore } from './restatement/second-thoughts.js';
 import { restatementIn } from './restatement.js';
 import type { Sentence } from './sentences.js';
 import { slotsOf } from './slots.js';
@@ -24,7 +25,7 @@ const NO_ACT = /^(?:question|answer|undo|amend|remark|remind|reading|tend)$/;
 
 /** What the sentence makes of the act before it; undefined where it speaks for itself. */
 export function mendedBy(last: Proposal | undefined, sentence: Sentence, note: Note): Proposal | undefined {
-  if (last?.kind === 'tend') return otherCare(last, sentence);
+  if (last?.kind === 'tend') return otherCare(last, sentence) ?? otherPlant(last, sentence);
   if (last?.kind === 'amend') return amendedMore(last, sentence);
   if (!last || NO_ACT.test(last.kind)) return undefined;
   return (
@@ -33,6 +34,7 @@ export function mendedBy(last: Proposal | undefined, sentence: Sentence, note: N
     namedNow(last, sentence) ??
     causeOf(last, sentence) ??
     heldBack(last, sentence) ??
+    otherPlant(last, sentence) ??
     restated(last, sentence)
   );
 }
@@ -190,6 +192,29 @@ function slotsAlone(pieces: readonly Piece[]): Draft | undefined {
   );
   return isAlone && hasSlot ? draftsOf(pieces, wholeOf(pieces))[0] : undefined;
 }
+
+/** "Moved the Salt Harrier to the greenhouse. I tell a lie, it was the Tallow Bell", "…. Sorry, I meant the Tallow Bell". */
+function otherPlant(last: Proposal, sentence: Sentence): Proposal | undefined {
+  const [named, another] = sentence.pieces.filter((piece) => piece.is !== 'word' && piece.is !== 'break');
+  const pieces = sentence.pieces.filter(({ is }) => is !== 'break');
+  const { to, doubted } = secondThoughtsBefore(pieces);
+  if (named?.is !== 'plant' || another || sentence.asked || !doubted) return undefined;
+  const again = restatementIn(sentence.pieces, false);
+  if (again ? again.plant : !isNamedAlone(pieces, to) || isDismay(sentence)) return undefined;
+  const { plant, known, ofCrop } = named;
+  return { ...last, draft: { ...last.draft, plant, known, ...(ofCrop === undefined ? {} : { ofCrop }) } };
+}
+
+/** "No, the Tallow Bell". */
+const isNamedAlone = (pieces: readonly Piece[], behind: number): boolean =>
+  /^(?:no|nope|meant|mean|rather|correction|lie|liar|lying)$/.test(wordAt(pieces, behind - 1)) &&
+  pieces
+    .slice(behind)
+    .every((piece, at) => piece.is === 'plant' || (at === 0 && /^(?:the|my)$/.test(wordAt(pieces, behind))));
+
+/** "Oh no, the Tallow Bell!": a sentence has lost its "oh". */
+const isDismay = ({ pieces, from, to }: Sentence): boolean =>
+  wordAt(pieces, 0) === 'no' && to - from > pieces.length;
 
 /** "Three rooted. No wait, two." */
 function restated(last: Proposal, sentence: Sentence): Proposal | undefined {

@@ -179,6 +179,21 @@ export const amendRules: readonly AmendRule[] = [
     `,
   },
   {
+    name: 'I put <x> for <plant>, it was <y>',
+    overActs: true,
+    pattern: whole`
+      ${OPEN}(i|we|i've|we've|i'd|we'd) ${anyOf`
+        said|put|wrote|typed|logged|told you|entered|reported
+        (put|wrote|written|got) down
+      `} [a-z\d]+ (down )?(for|on|against|of) (the |my |them |those )?plantname( ${anyOf`
+        cuttings|slips|strikes?|lot|batch|ones
+      `})?( and| but)? ${anyOf`
+        (it|that|there|they) (was|were|should be|should've been|should have been)
+        it's|there's|they're|there is|there are
+      `}( only| just| really| actually)? [a-z\d]+( though| sorry| actually| really)?
+    `,
+  },
+  {
     name: 'I mistyped, <x>',
     pattern: /^(?:i (?:mistyped|miscounted|misspoke)|miscounted|mistyped|edit (?:last|that)|recount)\b/,
   },
