@@ -7,7 +7,7 @@ import { wordAt } from './rule.js';
 
 /** Words beside a number that leave it all that the note says: "well, I think it's five, all told". */
 const AROUND = whole`
-  yes|yeah|yep|yup|ok|okay|fine|oh|er|lol|haha|well|so|but|and|then|thanks|please|sorry|sadly|answer
+  yes|yeah|yep|yup|aye|ay|arr|ok|okay|fine|oh|er|lol|haha|well|so|but|and|then|thanks|please|sorry|sadly|answer
   i|i'd|it|it's|there|them|em|those|the|cuttings|plants|pots|ones
   got|have|did|do|are|is|be|can|see|say|look|looks|like|seem|seems|think|reckon|count|counted|told
   about|just|only|exactly|altogether|overall|all|total|fact|in|of|to|out|far|end|eventually|now|today|tho|though

@@ -7,7 +7,43 @@ import { allFor, type Misheard } from './record.js';
 const TREAT =
   /^(?:soaks?|soakings?|drinks?|waterings?|feeds?|mists?|mistings?|sprays?|doses?|turns?|trims?|weeks?|days?|nights?|hours?)$/;
 
+/** A number, or as much as one. */
+const SO_MANY =
+  /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen|couple|few|some|most|half|both|all|none|any|lot)$/;
+/** What has become of so many. */
+const BECAME =
+  /^(?:have|has|had|haven't|hasn't|are|aren't|is|were|was|weren't|did|didn't|rooted|routed|took|taken|died|dead|gone|went|rotted|survived|showing|looking|left|flopped|wilted|snapped|struck|still)$/;
+/** Deeds to so many, with a mark, the end or these behind. */
+const DID_TO = /^(?:lose|sell|give|bin|chuck|pot|move|shift|plant|pinch|check|keep|save)$/;
+const BEHIND_THEM =
+  /^(?:to|into|in|for|out|up|on|off|away|and|but|today|yesterday|with|back|down|last|this)$/;
+
 export const heardWords: readonly Misheard[] = [
+  {
+    // The Midlands and the North say "on" for "of" there.
+    name: 'five on them have',
+    mends: { on: 'of' },
+    when: (v) =>
+      /^(?:them|em|'em)$/.test(v.word(1)) &&
+      (v.kind(-1) === 'number' || SO_MANY.test(v.word(-1))) &&
+      (BECAME.test(v.word(2)) ||
+        (DID_TO.test(v.verb(-2)) &&
+          (v.kind(2) === undefined || v.kind(2) === 'mark' || BEHIND_THEM.test(v.word(2))))),
+    phrasings: [
+      ['five on them have', 'five of them have'],
+      ['4 on them rooted', '4 of them rooted'],
+      ['lost two on them', 'lost two of them'],
+      ['potted six on them up', 'potted six of them up'],
+      ['none on them have rooted', 'none of them have rooted'],
+    ],
+    mustNot: [
+      'roots on five of them',
+      'put five on them shelves',
+      'stuck two on them',
+      'good roots on them have shown',
+      'wrote the labels and put six on them',
+    ],
+  },
   {
     name: 'damping of',
     mends: { of: 'off' },

@@ -6,11 +6,12 @@ import { type InstructionRule, plantNamed } from './rule.js';
 /** What prompts a grower, and may be put off: "snooze the checks". */
 const OF_PROMPTS = within`
   remind|reminders?|reminding|prompts?|prompting|nag|nagging|messages?|messaging|asking|pings|pinging
-  rounds?|checks?|notifications|alerts|digest
+  rounds?|checks?|notifications|alerts|digest|mithering|badgering|pestering|hassling
 `;
 
 const BOTHER = anyOf`
   nag(ging)?|(bother|remind|ask|pester|ping|prompt|tell)(ing)?|bug(ging)?|prod(ding)?|(chas|hassl|pok)(e|ing)
+  (mither|myther|moither|badger|annoy|harass|plague)(ing)?|(go|going|keep|keeping|bang|banging|rabbiting|wittering) on( at)?
   be (asked|reminded)
 `;
 
@@ -45,7 +46,7 @@ export const prompting: readonly InstructionRule[] = [
     pattern: starts`
       ${anyOf`
         leave me (alone|be|in peace)|no more|nothing more
-        (don't|do not|never|stop|quit|no need to|not to|leave off) ${BOTHER}( me| us)?( again| any more)?
+        (don't|do not|dunna|never|stop|quit|no need to|not to|leave off|give over|pack in|lay off) ${BOTHER}( me| us)?( again| any more)?
       `} (about|re|on|with|of) .*\b(till|until|til|before)\b.*
     `,
     read: (words) =>
