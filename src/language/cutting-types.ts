@@ -12,7 +12,7 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
     .map(({ text }) => text)
     .join(' ');
   const next = textAt(tokens, at + length);
-  const nextIsCutting = /^(?:cutting|cuttings|wood)$/.test(next);
+  const nextIsCutting = /^(?:cuttings?|slips?|wood)$/.test(next);
   const before = textAt(tokens, at - 1);
   if (/^basil$/.test(words)) return false;
   // "Heeled them into the frame", "heeled eight in": set in the ground for now.
@@ -24,6 +24,9 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
   if (/^(?:root|leaf|tip|tips|node|leaf bud|leaf buds|heel|heels)$/.test(words)) {
     if (/^leaf bud/.test(words) && (/^(?:x|,)$/.test(next) || tokens[at + length]?.is === 'number'))
       return true;
+    // "Two went down the tip": where rubbish goes.
+    if (words === 'tip' && before === 'the' && /^(?:to|down|up|at|on)$/.test(textAt(tokens, at - 2)))
+      return nextIsCutting;
     if (nextIsCutting || (next === '-' && /^cutting/.test(textAt(tokens, at + length + 1)))) return true;
     // ", tips,": how they were taken, said by itself.
     if (/^(?:tip|tips)$/.test(words))

@@ -21,6 +21,7 @@ import { eachNamed } from './of-each.js';
 import { withOpenings } from './openings.js';
 import type { Piece } from './pieces.js';
 import { withoutAnother } from './another-today.js';
+import { withTowards } from './down-the.js';
 import { withDeeds } from './planned-then-done.js';
 import type { Proposal } from './proposal.js';
 import { refine } from './refining.js';
@@ -58,7 +59,7 @@ export function readingOf(note: Note): Reading {
 /** A note's utterance, and its pieces with containers and new names joined. */
 export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
   const utterance = utteranceOf(note);
-  const joined = joinContainers(withoutCallings(withoutAsides(utterance.pieces)));
+  const joined = joinContainers(withTowards(withoutCallings(withoutAsides(utterance.pieces))));
   const named = withoutIntroductions(joinNewNames(joined, utterance.tokens, utterance.text));
   const pieces = eachNamed(named, note.context);
   return { utterance, pieces };

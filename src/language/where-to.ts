@@ -4,6 +4,7 @@ import type { Clause } from './clauses.js';
 import type { Draft } from './drafting/draft.js';
 import { isGround } from './drafting/slots-filled.js';
 import { type Rule, wordAt } from './grammar/rule.js';
+import { isWhole } from './grammar/stand-ins.js';
 import { loosePlace } from './loose-places.js';
 import type { Piece } from './pieces.js';
 import { recipientOf } from './recipients.js';
@@ -134,7 +135,10 @@ function movedOn(
   tokens: Utterance['tokens'],
   text: string,
 ): Pick<Draft, 'place' | 'fromPlace'> | undefined {
-  const from = clause.subjectFirst ? clause.from : (clause.hit?.to ?? clause.from);
+  const verb = clause.hit?.from ?? clause.from;
+  // "Everything in the spare room has moved to …".
+  const isBefore = pieces.slice(clause.from, verb).some(isWhole);
+  const from = clause.subjectFirst || isBefore ? clause.from : (clause.hit?.to ?? clause.from);
   const at = pieces.findIndex(
     (piece, n) =>
       n >= from &&

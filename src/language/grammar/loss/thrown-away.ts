@@ -175,6 +175,8 @@ export const thrownAway: readonly Rule[] = [
     head: 'bin~past|pitch~past|chuck~past|throw~past|compost~past|toss~past|dump~past|scrap~past|discard~past|ditch~past|cull~past|destroy~past|turf~past|heave~past|biff~past|feck~past|hoy~past|yeet~past out|away|off?',
     shape: 'object',
     unless: (p, f, t) =>
+      // "It chucked it down, so I took six": it rained.
+      (wordAt(p, t) === 'it' && wordAt(p, t + 1) === 'down') ||
       // "In pots of composted bark": of what sort.
       /^(?:of|in|into|with|some)$/.test(wordAt(p, f - 1)) ||
       followsWord(p, t, /^(?:fleece|lid|cover|sheet|party|towel|over)$/) ||
@@ -189,6 +191,7 @@ export const thrownAway: readonly Rule[] = [
     mustNot: [
       'chucked a dozen Salt Harrier into the greenhouse',
       'threw six Tallow Bell in with the lobelia',
+      'it chucked it down so I took six Salt Harrier in the shed',
       'the Salt Harrier are in 1 litre pots of composted straw now, did the lot yesterday',
       'Salt Harrier has thrown its first buds',
       'Salt Harrier threw up two flower spikes',
@@ -199,19 +202,25 @@ export const thrownAway: readonly Rule[] = [
   {
     name: '<count> in the bin',
     kind: 'loss',
-    head: 'went? in|on|to|into|onto the|my|our green|brown|garden|food? waste? bin|compost|heap|tip|skip|dustbin|bucket|caddy|bonfire',
+    head: 'went? in|on|to|into|onto|down the|my|our green|brown|garden|food? waste? bin|compost|heap|tip|skip|dustbin|bucket|caddy|bonfire',
     shape: 'subject',
     // "In the bucket of sand", "in the green bin full of perlite": to root there; a plain bucket is no bin.
-    unless: (p, _f, t) =>
+    unless: (p, f, t) =>
       followsWord(p, t, /^(?:of|full)$/) ||
+      /^(?:next|close|further)$/.test(wordAt(p, f - 1)) ||
       (/^(?:bucket|caddy)$/.test(wordAt(p, t - 1)) && !/^(?:compost|waste|food)$/.test(wordAt(p, t - 2))),
     phrasings: [
       'five Salt Harrier in the bin',
+      'two Salt Harrier have gone down the tip',
       'fired two of the Salt Harrier in the compost bucket',
       'tipped two Salt Harrier into the green bin',
       'seven Salt Harrier have roots, the other five went on the compost',
     ],
-    mustNot: ['stood two Salt Harrier in the bucket', 'put six Salt Harrier cuttings in a bucket of compost'],
+    mustNot: [
+      'stood two Salt Harrier in the bucket',
+      'stood two Salt Harrier next to the bin',
+      'put six Salt Harrier cuttings in a bucket of compost',
+    ],
     when: (p, f, t) =>
       (precedes(p, f, 8, 'count', 'plant') || precedes(p, f, 4, 'word')) &&
       !p

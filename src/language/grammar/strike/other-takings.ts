@@ -34,6 +34,7 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
     /^to (?:the|my)$/.test(`${wordAt(pieces, to + 2)} ${wordAt(pieces, to + 3)}`)
   )
     return true;
+  if (isToTip(pieces, to)) return true;
   // "A frost, and it took two".
   if (wordAt(pieces, from - 1) === 'it') return true;
   // "Took the Salt Harrier out of the hot press", "took six Salt Harrier out of the propagator": carried.
@@ -185,4 +186,16 @@ export function forTheirOwn(pieces: readonly Piece[], from: number, to: number):
           /^(?:his|her|their|herself|himself|themselves)$/.test(wordAt(pieces, to + n + 1)),
       )
   );
+}
+
+/** "Took two Salt Harrier down the tip", "… to the compost heap": thrown away. */
+function isToTip(pieces: readonly Piece[], from: number): boolean {
+  const end = pieces.findIndex(({ is }, at) => at >= from && is === 'break');
+  return pieces.slice(from, end < 0 ? pieces.length : end).some((_, n) => {
+    const at = from + n;
+    if (!/^(?:to|down)$/.test(wordAt(pieces, at)) || wordAt(pieces, at + 1) !== 'the') return false;
+    if (/^(?:next|close)$/.test(wordAt(pieces, at - 1))) return false;
+    const kind = /^(?:compost|council|green|brown)$/.test(wordAt(pieces, at + 2)) ? at + 3 : at + 2;
+    return /^(?:tip|skip|dump|heap|bin|bonfire)$/.test(wordAt(pieces, kind));
+  });
 }
