@@ -12,6 +12,7 @@ import { withoutHabit } from './habits.js';
 import { settleHeadings } from './headings.js';
 import type { Note } from './note.js';
 import { settlePastForms } from './past-forms.js';
+import { withoutPlanBefore } from './plan-before.js';
 import { plannedThenDone } from './planned-then-done.js';
 import type { Proposal } from './proposal.js';
 import { questionStart, twoQuestions } from './question-behind.js';
@@ -76,7 +77,9 @@ export function proposeSentence(
       settleHeadings(
         withoutVisit(
           withoutHabit(
-            withoutDashedHope(settlePastForms(withoutInstead(settleCorrections(sentence.pieces)))),
+            withoutPlanBefore(
+              withoutDashedHope(settlePastForms(withoutInstead(settleCorrections(sentence.pieces)))),
+            ),
           ),
         ),
       ),

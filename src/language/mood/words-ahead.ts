@@ -60,6 +60,15 @@ export const wordsAhead: readonly MoodCase[] = [
     when: ({ before }) => before[0] === 'had' && /^(?:i|we|they)$/.test(before[1] ?? ''),
   },
   {
+    name: 'was on the point of potting on',
+    mood: 'supposed',
+    phrasings: [
+      'was on the point of potting on the Salt Harrier when the rain came',
+      'on the verge of potting on the Salt Harrier',
+    ],
+    when: (seen) => seen.form === 'ing' && hasPair(seen, /^(?:point|verge|brink)$/, /^of$/),
+  },
+  {
     name: 'have wanted to look for roots',
     mood: 'supposed',
     phrasings: ['have wanted to look for roots on the Salt Harrier'],

@@ -30,6 +30,8 @@ function isThing(pieces: readonly Piece[], to: number): boolean {
   return piece?.is === 'place' && piece.prep === undefined && !follows(pieces, at + 1, 'place', 'plant');
 }
 
+const isDeed = (piece: Piece | undefined): boolean => piece?.is === 'word' && piece.verb?.form === 'base';
+
 /** "The other five", "the rest". */
 const isOthers = (piece: Piece | undefined): boolean =>
   piece?.is === 'count' && (piece.quantity.besides === true || piece.quantity.whole === 'rest');
@@ -182,6 +184,8 @@ export const carried: readonly Rule[] = [
       p[t]?.is === 'medium' ||
       gotSpoilt(p, f, t) ||
       gotDone(p, f, t) ||
+      // "Was all set to mist the propagator when …": made ready, for another deed.
+      (wordAt(p, f) === 'set' && wordAt(p, t) === 'to' && isDeed(p[t + 1])) ||
       // "Got the dahlias going in the greenhouse".
       (wordAt(p, f) === 'got' && followsWord(p, t, /^going$/)) ||
       // "I've fuchsias stood out on the step": where they are.
@@ -204,6 +208,8 @@ export const carried: readonly Rule[] = [
       'took Salt Harrier to the greenhouse',
     ],
     mustNot: [
+      'was all set to mist the greenhouse when Doreen came round',
+      'the Salt Harrier are all set to go in the greenhouse',
       'took 8 Salt Harrier into a pot',
       'took all the tips off the Salt Harrier into a jar',
       'the Salt Harrier got fried in the sunroom',
