@@ -4,7 +4,6 @@ import { partsOf } from '../act-parts.js';
 import { isSomeonesPlant } from '../another-grower.js';
 import { eachOfBoth, eachOfList } from '../both-meant.js';
 import { caresGiven } from '../cares-given.js';
-import type { Clause } from '../clauses.js';
 import { draftsOf } from '../drafting.js';
 import type { Draft } from '../drafting/draft.js';
 import { wordAt } from '../grammar/rule.js';
@@ -14,7 +13,7 @@ import { dayOf, toldBefore } from '../lent-before.js';
 import { countedBy, leftOutBefore, outOf } from '../number-meant.js';
 import { actsOnPlants, tendsSomethingElse } from '../objects.js';
 import { lostBecause } from '../parts-ruined.js';
-import type { Piece, PlantWords } from '../pieces.js';
+import type { PlantWords, When } from '../pieces.js';
 import type { Proposal } from '../proposal.js';
 import { proposeRemark } from '../remark-proposal.js';
 import { sentenceOf } from '../sentences.js';
@@ -23,6 +22,8 @@ import { slotsOf } from '../slots.js';
 import { plantBefore, sortedOut, spokenOf } from '../spoken-before.js';
 import { stateBehind } from '../state-behind.js';
 import { eachPlace, withWhereTo } from '../where-to.js';
+import { beforeReturn, swappedAt } from './for-what.js';
+import { daysTold } from './on-days.js';
 import { type Act, carriedHere, endOf, type Telling } from './telling.js';
 
 export function tellDone(telling: Telling, act: Act, kind: EntryKind): void {
@@ -38,13 +39,23 @@ export function tellDone(telling: Telling, act: Act, kind: EntryKind): void {
     const draft = leaning(telling, act, found);
     const proposed = proposalOf(telling, act, kind, found, draft);
     const cares = kind === 'tend' ? caresGiven(pieces, clause) : [];
-    if (cares.length === 0) proposals.push(proposed);
-    else proposals.push(...cares.map((care) => ({ ...proposed, slots: { ...proposed.slots, care } })));
+    const each =
+      cares.length === 0
+        ? [proposed]
+        : cares.map((care) => ({ ...proposed, slots: { ...proposed.slots, care } }));
+    proposals.push(...each.flatMap((told) => onEachDay(told, daysTold(pieces, clause))));
     if (draft.plant) telling.plantNamed = draft.plant;
   }
   const state = stateBehind(pieces, clause.to, endOf(telling, act));
   if (state && drafts.ours.length > 0 && clauses[n + 1] === undefined)
     proposals.push(...(proposeRemark(sentenceOf(state, utterance), utterance) ?? []));
+}
+
+/** A care on each of its days; a look on the last of them, which its finding is of. */
+function onEachDay(told: Proposal, days: readonly When[]): readonly Proposal[] {
+  if (days.length === 0 || !/^(?:tend|check)$/.test(told.kind)) return [told];
+  const meant = told.kind === 'check' ? days.slice(-1) : days;
+  return meant.map((when) => ({ ...told, draft: { ...told.draft, when } }));
 }
 
 /** Acts that are told of other things in the same words. */
@@ -58,7 +69,7 @@ function draftsOfAct(
   { clause, hit }: Act,
 ): { readonly all: readonly Draft[]; readonly ours: readonly Draft[] } {
   const { rule } = hit;
-  const parts = partsOf(pieces, rule.how === 'swapped' ? beforeReturn(pieces, clause) : clause);
+  const parts = partsOf(pieces, beforeReturn(pieces, clause));
   const all = parts.flatMap((part) =>
     draftsOf(pieces, part).map((found) =>
       withWhereTo(found, rule, pieces, rule.kind === 'move' || parts.length > 1 ? part : clause, utterance),
@@ -79,22 +90,6 @@ function draftsOfAct(
     );
   };
   return { all, ours: all.filter(isOurs) };
-}
-
-/** Of a swap, what came back ("for one of her ferns") is no part of what left. */
-function beforeReturn(pieces: readonly Piece[], clause: Clause): Clause {
-  const from = clause.hit?.to ?? clause.from;
-  const named = clause.hit?.rule.shape === 'subject' ? clause.from : from;
-  for (let at = from; at < clause.to; at++) {
-    const piece = pieces[at];
-    if (
-      piece?.is === 'word' &&
-      piece.text === 'for' &&
-      pieces.slice(named, at).some(({ is }) => is === 'plant')
-    )
-      return { ...clause, to: at };
-  }
-  return clause;
 }
 
 /** Tended, and nothing named that was. */
@@ -142,10 +137,11 @@ function proposalOf(telling: Telling, act: Act, kind: EntryKind, found: Draft, d
   const carried = plantOf(telling, act, found, draft);
   const isPurpose =
     kind === 'hardenOff' && (wordAt(pieces, from - 1) === 'to' || wordAt(pieces, from) === 'to');
+  const how = swappedAt(pieces, act.clause) < 0 ? {} : { how: 'swapped' as const };
   return {
     kind: told,
     draft,
-    slots: slotsOf(told === kind ? rule : { ...rule, kind: told }, draft),
+    slots: slotsOf({ ...rule, ...how, kind: told }, draft),
     rule: rule.name,
     ...(carried && !draft.leftOut ? { carried } : {}),
     ...(isPurpose ? { purpose: true } : {}),

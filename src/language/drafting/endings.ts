@@ -3,6 +3,7 @@ import type { Clause } from '../clauses.js';
 import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import { pastPerson } from '../somebody-else.js';
+import { growerWentAt } from './grower-went.js';
 
 interface Ending {
   readonly name: string;
@@ -159,6 +160,11 @@ const endings: readonly Ending[] = [
     when: (pieces, at) =>
       (isBehindBreak(pieces, at) && isForecast(pieces, at)) ||
       (wordAt(pieces, at) === 'as' && isForecast(pieces, at + 1)),
+  },
+  {
+    // Where the grower went then.
+    name: 'that was me back in the shed',
+    when: growerWentAt,
   },
   {
     // A reason given.

@@ -7,6 +7,9 @@ import { isOnePlant, plantToldOf } from './plant-of.js';
 export function joinCare(before: Proposal, next: Proposal): Proposal | undefined {
   if (before.kind !== 'tend' || next.kind !== 'tend' || before.slots['care'] !== next.slots['care'])
     return undefined;
+  // "Watered them on Sunday and again today".
+  const [day, another] = [before.draft.when, next.draft.when];
+  if (day !== undefined && another !== undefined && day !== another) return undefined;
   return next.draft.plant === undefined && next.slots['place'] === undefined && next.carried !== undefined
     ? before
     : undefined;

@@ -3,10 +3,9 @@ import type { Piece } from '../../pieces.js';
 import { CUTTINGS, goesToOutlet, isCarried, leavesWith } from '../taken-away.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isKnown } from '../../lexicon.js';
-import { KIN } from '../../somebody-else.js';
+import { FOLK, KIN, pastPerson } from '../../somebody-else.js';
 import { causeAt } from '../loss/counted.js';
 import { cameToNothing } from '../loss/to-nothing.js';
-import { FOLK } from '../../somebody-else.js';
 import { isReceiver, sentByOthers } from '../other-people.js';
 import { POST } from '../stock/delivered.js';
 import { YOUNG } from '../stock/kinds-of-plant.js';
@@ -15,6 +14,19 @@ import { YOUNG } from '../stock/kinds-of-plant.js';
 const isOrderFor = (pieces: readonly Piece[], from: number, to: number): boolean =>
   /^orders?$/.test(wordAt(pieces, from)) &&
   pieces.slice(to).some(({ is }, n) => is === 'count' && wordAt(pieces, to + n - 1) === 'for');
+
+const ADDRESS =
+  /^(?:plot|number|no|house|flat|unit|stall)\b|\b(?:road|lane|street|close|avenue|terrace|allotments?)$/;
+
+/** "To Brenda on plot 9", "to the lady at the lodge": the place only tells which Brenda. */
+function livesThere(pieces: readonly Piece[], at: number): boolean {
+  const person = pastPerson(pieces, at);
+  const named = /^(?:the|my|our|old|poor)$/.test(wordAt(pieces, at)) ? at + 1 : at;
+  if (!person || wordAt(pieces, named).endsWith("'s")) return false;
+  const home = pieces.slice(named + 1, named + 4).find(({ is }) => is === 'place');
+  if (home?.is !== 'place' || !/^(?:on|at|from|in)$/.test(home.prep ?? '')) return false;
+  return person.sure || ADDRESS.test(home.place);
+}
 
 export const sent: readonly Rule[] = [
   {
@@ -88,7 +100,7 @@ export const sent: readonly Rule[] = [
     shape: 'subject',
     when: (p, f) => precedes(p, f, 8, 'plant', 'count'),
     unless: (p, f, t) =>
-      (closeBehind(p, t, 'place') && !p.slice(t, t + 2).some(isReceiver)) ||
+      (closeBehind(p, t, 'place') && !p.slice(t, t + 2).some(isReceiver) && !livesThere(p, t)) ||
       // "All out to sand bed".
       (follows(p, t, 'medium') && !followsWord(p, t, /^(?:the|her|his)$/)) ||
       p
@@ -116,10 +128,15 @@ export const sent: readonly Rule[] = [
     phrasings: [
       '6 Salt Harrier off to the parish sale',
       'two Salt Harrier went to the woman with the whippet',
+      'two Salt Harrier went to Brenda on plot 9',
+      'two Salt Harrier have gone to my neighbour in the greenhouse',
       'four Salt Harrier went straight to Carol at work and then I moved the Tallow Bell to the greenhouse',
     ],
     mustNot: [
       '6 Salt Harrier off to a good start',
+      'two Salt Harrier went to plot 9',
+      'two Salt Harrier went to sludge in the greenhouse',
+      "two Salt Harrier went to my neighbour's greenhouse",
       '6 Salt Harrier have gone to their final home by the gate',
       'three Salt Harrier gone with botrytis',
       '6 Salt Harrier off to the greenhouse',

@@ -10,6 +10,14 @@ function isSomethingElse(pieces: readonly Piece[], from: number): boolean {
     : false;
 }
 
+/** "…, swapped with one of his Salt Harrier": what came back, or stands in their place. */
+function isWithPlant(pieces: readonly Piece[], from: number): boolean {
+  if (wordAt(pieces, from) !== 'with') return false;
+  let at = from + 1;
+  while (pieces[at]?.is === 'count' || /^(?:of|the|his|her|their|some|my)$/.test(wordAt(pieces, at))) at++;
+  return pieces[at]?.is === 'plant' && pieces.slice(0, from).some(({ is }) => is === 'plant');
+}
+
 export const swapped: readonly Rule[] = [
   {
     name: 'swapped <count> <plant> with <recipient>',
@@ -17,7 +25,11 @@ export const swapped: readonly Rule[] = [
     head: 'swap~past|trade~past|exchange~past',
     shape: 'object',
     how: 'swapped',
-    mustNot: ['Salt Harrier, I had got my labels swapped', 'swapped a jar of honey for a Salt Harrier'],
+    mustNot: [
+      'Salt Harrier, I had got my labels swapped',
+      'swapped a jar of honey for a Salt Harrier',
+      'moved two Salt Harrier to the far bench, swapped with the Tallow Bell',
+    ],
     unless: (p, f, t) =>
       // "I'd got my labels swapped", "the trays were swapped".
       /^(?:labels?|tags?|trays?|rows?|numbers?|notes?|names?|were|was|got|been)$/.test(wordAt(p, f - 1)) ||
@@ -27,6 +39,7 @@ export const swapped: readonly Rule[] = [
       // "Swapped these and those round".
       (followsWord(p, t, /^(?:round|around|over|places|about)$/) && !followsWord(p, t, /^(?:with|for)$/)) ||
       wordAt(p, t) === 'for' ||
+      (p[f - 1]?.is === 'break' && isWithPlant(p, t)) ||
       isSomethingElse(p, t),
   },
   {
