@@ -1,4 +1,5 @@
 /** The first stage: any text to plain characters that the tokeniser knows, without what only a screen needs. */
+import { spelling } from './lexicon.js';
 
 // Soft hyphens, zero-width and direction marks, variation selectors and the keycap frame carry no meaning in a note.
 const INVISIBLE = /[\p{Cf}\p{Variation_Selector}\p{Me}]/gu;
@@ -19,6 +20,9 @@ const ANSWERING: ReadonlyMap<string, string> = new Map([
 /** "6 pots @ 5": what each holds, where nothing is sold. */
 const CONTAINERS_AT = /(\b(?:pot|tray|module|cell|punnet|jar|flat)s) ?@ ?(?=\d{1,3}(?![\d.p]))/giu;
 const SELLS = /\b(?:sold|sell|selling|flogged)\b/iu;
+
+/** "C.frame", "g.h.", "p. tunnel": a letter for a word, with a stop where others write a stroke. */
+const STOPPED = /(?<![\p{L}\d.'/])(\p{L})\.( ?)(\p{L}{1,10})(?![\p{L}\d])(?:(?<=\.\p{L})\.)?/giu;
 
 /** "Del. in: 104 plugs", "del. 84 plugs"; no "del. that". */
 const DELIVERY =
@@ -94,9 +98,16 @@ function spelledOut(text: string): string {
   return plain.trim();
 }
 
-/** "6 p.m.", "this a.m.", "ca. 40". */
+/** "6 p.m.", "this a.m.", "ca. 40", "c.frame". */
 const withoutStops = (text: string): string =>
   text
+    .replace(STOPPED, (said: string, letter: string, gap: string, rest: string, at: number) => {
+      const stroke = `${letter}/${rest}`;
+      // "G.H. Smith".
+      if (/^\p{Lu}\.\p{Lu}\. \p{Lu}/u.test(text.slice(at, at + 6))) return said;
+      const isKnown = spelling(stroke.toLowerCase()) !== undefined && (gap === '' || rest.length > 3);
+      return isKnown ? stroke : said;
+    })
     .replace(/(?<![\p{L}\d])(\d{1,2}(?:[:.]\d\d)?)\s?([ap])\.\s?m\b\.?/giu, '$1$2m')
     .replace(/\b(?:this )?([ap])\.\s?m\b\.?/giu, (_, half: string) => halfOfDay(half))
     .replace(/\bca?\. ?(?=\d)/giu, 'circa ');
