@@ -22,7 +22,11 @@ export function joinStrike(before: Proposal, next: Proposal): Proposal | undefin
     next.draft.plant === undefined &&
     (next.draft.quantity === undefined ||
       next.draft.quantity.whole !== undefined ||
-      before.draft.quantity === undefined)
+      before.draft.quantity === undefined ||
+      // "Took eight and stuck them in four pots, two to a pot": worked out, and the same eight.
+      (next.draft.pronoun === true &&
+        next.draft.quantity.value !== undefined &&
+        next.draft.quantity.value === before.draft.quantity.value))
   )
     return merge(before, next);
   if (
@@ -37,7 +41,14 @@ export function joinStrike(before: Proposal, next: Proposal): Proposal | undefin
   )
     return undefined;
   if (next.draft.plant !== undefined && !isOnePlant(plantToldOf(before), next.draft.plant)) return undefined;
-  if (next.draft.quantity?.value !== undefined && next.draft.quantity.value !== before.draft.quantity?.value)
+  // "Took Salt Harrier and put them in two pots, two in each": so many were taken.
+  const isWorkedOut =
+    before.draft.quantity === undefined && next.draft.pronoun === true && next.draft.pots !== undefined;
+  if (
+    next.draft.quantity?.value !== undefined &&
+    next.draft.quantity.value !== before.draft.quantity?.value &&
+    !isWorkedOut
+  )
     return undefined;
   if (next.draft.fromPlace !== undefined) return undefined;
   return merge(before, next);

@@ -9,7 +9,7 @@ export function joinReceipt(before: Proposal, next: Proposal): Proposal | undefi
   const potted =
     next.kind === 'potOn' &&
     before.kind === 'stock' &&
-    (next.draft.pronoun === true || next.rule === '<plant> now in <size>');
+    (next.draft.pronoun === true || next.rule === '<plant> now in <size>' || isSilent(next));
   if ((before.kind !== 'receive' && before.kind !== 'stock') || (next.kind !== 'move' && !potted))
     return undefined;
   if (
@@ -29,6 +29,10 @@ export function joinReceipt(before: Proposal, next: Proposal): Proposal | undefi
     },
   };
 }
+
+/** "Potted up in the lean-to", right behind what was come by. */
+const isSilent = ({ rule, draft }: Proposal): boolean =>
+  rule === 'potted <count> <plant> on' && draft.quantity === undefined && draft.when === undefined;
 
 /** "Three hoya plants, rooted already": of what came in with roots on, no look. */
 const saysTheyAreRooted = ({ kind, draft, slots }: Proposal): boolean =>

@@ -40,7 +40,7 @@ export const inTheBed: readonly Rule[] = [
       (p.slice(f, t).some(({ is }) => is === 'plant') || p.slice(0, f).some(({ is }) => is === 'plant')) &&
       !p.some(
         (piece) =>
-          (piece.is === 'word' && /^(?:cuttings|cutting|still|pots|trays|if|want)$/.test(piece.text)) ||
+          (piece.is === 'word' && /^(?:cuttings?|slips?|still|pots|trays|if|want)$/.test(piece.text)) ||
           // "Gone out on the bench by the shed": still in their pots.
           (piece.is === 'place' && /\b(?:bench|shelf|table|staging|stand)\b/.test(piece.place)),
       ) &&
@@ -84,10 +84,18 @@ export const inTheBed: readonly Rule[] = [
       garden(p, f, t) &&
       followsWord(p, t, /^(?:in|into|out|along|round|by|to)$/),
     unless: (p, f, t) =>
-      followsWord(p, t, /^(?:cuttings|cutting|fleece|cover)$/) ||
+      followsWord(p, t, /^(?:cuttings?|slips?|fleece|cover)$/) ||
       follows(p, t, 'cutting') ||
       // "Dug it out of its box of sand".
       (wordAt(p, f) === 'dug' && followsWord(p, t, /^out$/)),
+    phrasings: [
+      'stuck nine Salt Harrier in the memorial bed by the gate',
+      'shoved 4 Salt Harrier in the far bed',
+    ],
+    mustNot: [
+      'stuck nine Salt Harrier slips in the bed by the gate',
+      'stuck nine Salt Harrier in the heated bed',
+    ],
   },
   {
     name: '<plant> went in the bed',
@@ -99,7 +107,7 @@ export const inTheBed: readonly Rule[] = [
       garden(p, f, t) &&
       (p.slice(0, f).some(({ is }) => is === 'plant') || /^(?:they|them|all)$/.test(wordAt(p, f - 1))),
     unless: (p, f, t) =>
-      p.some((piece) => piece.is === 'word' && /^(?:cuttings|cutting)$/.test(piece.text)) ||
+      p.some((piece) => piece.is === 'word' && /^(?:cuttings?|slips?)$/.test(piece.text)) ||
       // Past their flowering.
       (/^(?:go|going|goes|gone)$/.test(wordAt(p, f)) &&
         p.slice(f, t).some((_, n) => wordAt(p, f + n) === 'over')),

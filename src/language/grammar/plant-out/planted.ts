@@ -2,7 +2,7 @@
 import type { Piece } from '../../pieces.js';
 import { closeBehind, follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
 import { anyStock } from '../stock/kinds-of-plant.js';
-import { GARDEN, garden } from './quarters.js';
+import { bedAt, GARDEN, garden } from './quarters.js';
 
 /** Where plants that simply went "into" it are planted. */
 const INTO =
@@ -124,16 +124,9 @@ export const planted: readonly Rule[] = [
     kind: 'plantOut',
     head: 'whack~past|bung~past|shove~past|stick~past|pop~past|bang~past|plonk~past|put~ <count>? of? the? <plant> <plant>? in|into',
     shape: 'object',
-    when: (p, _f, t) =>
-      p
-        .slice(t, t + 3)
-        .some(
-          (piece) =>
-            piece.is === 'place' &&
-            /(?<!(?:standing|sand|mist|hot|prop) )\b(?:bed|border|rockery)$/.test(piece.place),
-        ),
+    when: (p, _f, t) => [t, t + 1, t + 2].some((at) => bedAt(p, at)),
     phrasings: ['whacked nine Salt Harrier in the front bed this arvo'],
-    mustNot: ['whacked nine Salt Harrier in the sand bed'],
+    mustNot: ['whacked nine Salt Harrier in the sand bed', 'put the Salt Harrier in the heated bed'],
   },
   {
     name: '<count> <plant> put down in the bed',

@@ -26,7 +26,7 @@ export const garden = (pieces: readonly Piece[], _from: number, to: number): boo
         piece.is === 'place' &&
         // "Brought in from the garden".
         piece.prep !== 'from' &&
-        !piece.place.startsWith('standing') &&
+        !/^(?:standing|heated|hot|mist|misting|propagating|propagation|rooting)\b/.test(piece.place) &&
         piece.place.split(' ').some((word) => GARDEN.test(word)),
     ));
 
@@ -41,7 +41,7 @@ export const bedAt = (pieces: readonly Piece[], at: number): boolean => {
   const piece = pieces[at];
   return (
     piece?.is === 'place' &&
-    /(?<!\b(?:hot|sand|mist|prop|water|standing|nursery|holding|stock|propagating) )\b(?:bed|border|flowerbed|rockery)$/.test(
+    /(?<!\b(?:hot|heated|sand|mist|misting|rooting|prop|water|standing|nursery|holding|stock|propagating) )\b(?:bed|border|flowerbed|rockery)$/.test(
       piece.place,
     )
   );

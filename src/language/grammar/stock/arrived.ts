@@ -65,6 +65,24 @@ const cameInThemselves = (pieces: readonly Piece[], from: number): boolean => {
 const SPOILT =
   /^(?:mashed|squashed|crushed|battered|broken|dead|rotten|rotting|mouldy|moldy|damaged|flattened|snapped|frozen|frosted|cooked|mush|dried|shrivelled|shriveled)$/;
 
+/** "Came with the bulk order", "… in with Friday's delivery". */
+const isWithOrder = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at) === 'with' &&
+  /^(?:the|my|our|this|his|her)$/.test(wordAt(pieces, at + 1)) &&
+  pieces
+    .slice(at + 2, at + 5)
+    .some((_, n) => /^(?:order|delivery|parcel|consignment|shipment)$/.test(wordAt(pieces, at + 2 + n)));
+
+/** "The plugs come with the order on Friday": as likely still to come. */
+const mayBeToCome = (pieces: readonly Piece[], from: number): boolean =>
+  wordAt(pieces, from) === 'come' &&
+  pieces
+    .slice(from)
+    .some(
+      (piece) =>
+        piece.is === 'when' && /^(?:on )?(?:mon|tue|wed|thu|fri|sat|sun)\w*$/i.test(piece.when.words),
+    );
+
 export const arrived: readonly Rule[] = [
   {
     name: 'received <count> <plant>',
@@ -123,6 +141,7 @@ export const arrived: readonly Rule[] = [
         /^(?:up|in|delivered)$/.test(wordAt(p, t - 1)) ||
         // "20 plugs came Tuesday".
         (p[t]?.is === 'when' && ofYoung(p, f)) ||
+        (isWithOrder(p, t) && ofYoung(p, f) && !isAwaited(p, f) && !mayBeToCome(p, f)) ||
         // "Came by courier".
         (wordAt(p, t) === 'by' && /^(?:courier|post|van|carrier|lorry|mail)$/.test(wordAt(p, t + 1))) ||
         ((!p[t] || p[t]?.is === 'break') &&
@@ -132,7 +151,9 @@ export const arrived: readonly Rule[] = [
     unless: (p, f, t) =>
       // "The plugs come in 84s".
       (wordAt(p, f) === 'come' && p[t]?.is === 'size') ||
-      (/^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) && !/^post$/.test(wordAt(p, t + 2))) ||
+      (/^(?:on|into|out|through|back|with|to)$/.test(wordAt(p, t)) &&
+        !/^post$/.test(wordAt(p, t + 2)) &&
+        !isWithOrder(p, t)) ||
       cameInThemselves(p, f) ||
       SPOILT.test(wordAt(p, t)) ||
       // "Have been in full sun".
@@ -143,6 +164,7 @@ export const arrived: readonly Rule[] = [
       '24 Salt Harrier plugs came by courier on Friday',
       'six Salt Harrier plug plants have come',
       '72 Salt Harrier liners landed',
+      '24 plugs of Salt Harrier come with the bulk order today',
       'plug order came: 36 Salt Harrier',
     ],
     mustNot: [
