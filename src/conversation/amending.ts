@@ -18,6 +18,7 @@ import { numberAt } from '../language/numbers.js';
 import { tokenise } from '../language/tokens.js';
 import { candidatesFor, isAbout, preferBeginnings, sameNote, type Slots, takes } from './entry-meant.js';
 import { lastDeed } from './history.js';
+import { renames } from './renaming.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
 
@@ -120,36 +121,6 @@ function withPlantSet(said: Amend): { readonly entry: Amend; readonly set: Slots
 
 function ask(sitting: Sitting, set: Slots, candidates: readonly StandingEntry[]): void {
   sitting.ask({ ask: 'whichLine', set: { ...set }, lines: candidates.map(({ line }) => line) });
-}
-
-/** A new name for a variety that is in the ledger: asks whether one batch or all are meant where there are several. */
-function renames(sitting: Sitting, from: string, to: string): boolean {
-  const known = [...sitting.ledger.varieties.keys()].some((name) => name.toLowerCase() === to.toLowerCase());
-  if (known) return false;
-  const batches = [...sitting.ledger.batches.values()].filter(
-    (batch) => batch.variety?.toLowerCase() === from.toLowerCase(),
-  );
-  const heldElsewhere = [...sitting.ledger.varieties.keys()].some(
-    (name) => name.toLowerCase() === from.toLowerCase(),
-  );
-  if (batches.length === 0 && !heldElsewhere) return false;
-  const last = sitting.ledger.standing.at(-1);
-  if (
-    batches.length > 1 &&
-    !/\b(?:renamed?|called|names?|spelt|spelled|label)\b/i.test(sitting.text) &&
-    last?.entry.kind === 'strike' &&
-    last.entry.variety?.toLowerCase() === from.toLowerCase()
-  ) {
-    sitting.ask({ ask: 'rename', line: last.line, from, to });
-    return true;
-  }
-  rename(sitting, from, to);
-  return true;
-}
-
-export function rename(sitting: Sitting, from: string, to: string): void {
-  const line = sitting.post({ kind: 'rename', variety: from, to: { variety: to }, date: sitting.today });
-  if (typeof line === 'number') sitting.reply.lines.push(line);
 }
 
 /** Sets slots of standing entries, or says what would no longer follow; answers whether they are right now. */

@@ -21,7 +21,9 @@ const MORE: Partial<Record<LoggedEntry['kind'], readonly string[]>> = {
 const FEW_WORDS = 3;
 /** What may stand before the number of an answer. */
 const LEADS =
-  /^(?:(?:oh|lol|haha|hmm|fine|um|er|erm|eh|well|right|ok|okay|so|just|only|about|around|roughly|the|it was|it's|that was|that's|there were|there are|there was|they were|they are|they're|i (?:made|make|took|did|counted|got|think|reckon|have made|have)(?: it)?|(?:it |that |they )?(?:came|comes|come) to|makes|call it|say|i'd say|must be|(?:it |there )?must(?:['’]ve| have) been|that can['’]?t be right|can['’]?t be right|probably) )+/i;
+  /^(?:(?:oh|lol|haha|hmm|fine|um|er|erm|eh|well|right|ok|okay|so|just|only|about|around|roughly|the|it was|it's|that was|that's|there were|there are|there was|they were|they are|they're|was|were|i (?:made|make|took|did|counted|got|think|reckon|have made|have)(?: it)?|(?:it |that |they )?(?:came|comes|come) to|makes|call it|say|i'd say|must be|(?:it |there )?must(?:['’]ve| have) been|that can['’]?t be right|can['’]?t be right|probably) )+/i;
+/** What may stand behind it. */
+const TAIL = /,? (?:by the way|btw|in the end|i think|i reckon|i believe|if i recall|to be exact)[.!]?$/i;
 const VAGUE = /\b(?:at (?:most|least)|or so|thing|of the|of these)\b/i;
 /** "Four in each pot, so 12": what it comes to, told last. */
 const TOTAL =
@@ -34,7 +36,9 @@ const MOST_WORDS_OF_NUMBER = 3;
 /** The entry with what the reply says, where that begins with its number and tells no act of its own; else null. */
 export function retold(sitting: Sitting, { entry, slot }: SlotAsk, text: string): LoggedEntry | null {
   const act = actWords[entry.kind];
-  const words = withoutPlant(sitting.ledger, entry as Plant, text.trim()).replace(LEADS, '');
+  const words = withoutPlant(sitting.ledger, entry as Plant, text.trim())
+    .replace(LEADS, '')
+    .replace(TAIL, '');
   if (act === undefined || slot !== 'count' || words.length > LONGEST) return null;
   const whole = wholeTold(sitting, words);
   if (whole !== null) return { ...entry, count: whole } as LoggedEntry;

@@ -153,10 +153,7 @@ function deniesAt(pieces: readonly Piece[], at: number): number {
   const word = wordAt(pieces, at);
   if (/^(?:not|wasn't|weren't|isn't)$/.test(word)) return 1;
   // "I didn't lose two"; "didn't get to them" denies no deed that was told.
-  if (
-    DID_NOT.test(word) &&
-    !/^(?:get|go|see|manage|have|do|say|know|think|want)$/.test(wordAt(pieces, at + 1))
-  )
+  if (DID_NOT.test(word) && !/^(?:get|go|see|manage|have|say|know|think|want)$/.test(wordAt(pieces, at + 1)))
     return 1;
   const two = `${word} ${wordAt(pieces, at + 1)}`;
   return two === 'instead of' || two === 'rather than' ? 2 : 0;

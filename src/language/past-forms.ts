@@ -21,6 +21,16 @@ function settleDropped(pieces: readonly Piece[]): readonly Piece[] {
   return [{ ...first, verb: { lemma: first.verb.lemma, form: 'past' as const } }, ...pieces.slice(1)];
 }
 
+/** Behind "what I did was", "all I've done is". */
+function isWhatWasDone(pieces: readonly Piece[], at: number): boolean {
+  const before = wordAt(pieces, at - 1) === 'to' ? at - 2 : at - 1;
+  return (
+    /^(?:was|is)$/.test(wordAt(pieces, before)) &&
+    /^(?:did|done)$/.test(wordAt(pieces, before - 1)) &&
+    /^(?:i|we|i've|we've|have)$/.test(wordAt(pieces, before - 2))
+  );
+}
+
 /** The row with such verbs marked as past; everything else as it stands. */
 export function settlePastForms(row: readonly Piece[]): readonly Piece[] {
   const pieces = settleDiary(settleDropped(row));
@@ -30,6 +40,9 @@ export function settlePastForms(row: readonly Piece[]): readonly Piece[] {
     let before = at - 1;
     const to = wordAt(pieces, before);
     if (to === 'did' && piece.verb.form === 'base')
+      return { ...piece, verb: { lemma: piece.verb.lemma, form: 'past' as const } };
+    // "What I did was shade the frame".
+    if (isWhatWasDone(pieces, at))
       return { ...piece, verb: { lemma: piece.verb.lemma, form: 'past' as const } };
     // "I'm after bringing them in": just done.
     if (

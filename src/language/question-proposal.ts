@@ -31,8 +31,13 @@ const BIDDEN_TO_TELL = either(
   `,
 );
 
+/** "What I did was shade the frame", "what I took was six Salt Harrier": told. */
+const TOLD_LAST =
+  /^(?:right |so |well |actually |no |sorry )*what (?:i|we)(?:'ve)? (?:have )?(?:actually |really |only )?(?:did|done|took|lost|gave|sold|moved|potted|struck|meant)\b.{0,30}? (?:was|were|is) (?!that\b|it\b)/;
+
 /** Whether a sentence asks. */
 export function isQuestion({ asked, line }: Sentence): boolean {
+  if (!asked && TOLD_LAST.test(line.slice(0, LINE_LIMIT))) return false;
   if (BIDDEN.test(line.slice(0, LINE_LIMIT))) return false;
   const bare = line.replace(PREAMBLE, '');
   return (

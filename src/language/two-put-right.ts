@@ -4,7 +4,7 @@ import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
-import type { Sentence } from './sentences.js';
+import { plantsIn, type Sentence } from './sentences.js';
 import type { Utterance } from './utterance.js';
 
 /** Nobody puts two things right in more pieces. */
@@ -26,7 +26,7 @@ export function twoPutRight(
     const second =
       first &&
       (proposeRestatement(behind, utterance, note) ??
-        proposeRestatement(spelledOut(behind, before), utterance, note));
+        proposeRestatement(spelledOut(behind, before, note), utterance, note));
     if (first && second && areApart(first, second)) return [first, second];
   }
   return undefined;
@@ -46,11 +46,26 @@ function withoutHeading(pieces: readonly Piece[]): readonly Piece[] {
 const tellsValue = (row: readonly Piece[]): boolean => row.some(({ is }) => is !== 'word' && is !== 'break');
 
 /** "… and the fuchsia 8", as the half before it said it. */
-function spelledOut(row: readonly Piece[], before: readonly Piece[]): readonly Piece[] {
-  const was = before.find((_, at) => /^(?:was|were)$/.test(wordAt(before, at)));
+function spelledOut(row: readonly Piece[], before: readonly Piece[], note: Note): readonly Piece[] {
+  const copula = before.findIndex((_, at) => /^(?:was|were)$/.test(wordAt(before, at)));
+  const was = before[copula];
+  // "It was 15 Salt Harrier and 12 Tallow Bell".
+  if (was && row.length === 2 && row[0]?.is === 'count' && areOfOneDay([...before, ...row], note))
+    return [...before.slice(0, copula + 1), ...row];
   const plant = row.findIndex(({ is }) => is === 'plant');
   if (!was || plant < 0 || row[plant + 1]?.is !== 'count') return row;
   return [...row.slice(0, plant + 1), was, ...row.slice(plant + 1)];
+}
+
+/** Whether the plants have one batch each, begun on one day: told together, as likely as not. */
+function areOfOneDay(row: readonly Piece[], { context }: Note): boolean {
+  const days = plantsIn(row).map(({ plant }) => {
+    const [only, another] = (context?.batches ?? []).filter(
+      ({ variety }) => variety !== undefined && variety === plant.variety,
+    );
+    return another ? undefined : only?.struck;
+  });
+  return days.length === 2 && days[0] !== undefined && days[0] === days[1];
 }
 
 /** Of two plants that are told apart, or of two slots of one entry. */

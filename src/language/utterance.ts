@@ -9,6 +9,7 @@ import { mediumPiece } from './media.js';
 import { findNames } from './names.js';
 import { moneyAt } from './money.js';
 import { isStruckDay, isTally } from './days-beside-names.js';
+import { beginsName } from './number-in-name.js';
 import { normalise } from './normalise.js';
 import type { Note, NoteContext } from './note.js';
 import type { Piece } from './pieces.js';
@@ -167,20 +168,12 @@ function chunk(
     const crop = cropAt(open, at, owner);
     if (crop && claim({ is: 'plant', from: at, to: crop.to, known: true, plant: { crop: crop.crop } }))
       continue;
-    const quantity = isInName(open, at) ? undefined : quantityAt(open, at);
+    const quantity = beginsName(open, at) ? undefined : quantityAt(open, at);
     if (quantity && quantity.to <= tokens.length)
       claim({ is: 'count', from: at, to: Math.min(quantity.to, tokens.length), quantity: quantity.quantity });
   }
   return row(tokens, owner);
 }
-
-/** "24 Nine Bob Duchess", "12 Half Crown": behind a number in figures, one written large begins a name. */
-const isInName = (tokens: readonly Token[], at: number): boolean =>
-  tokens[at - 1]?.is === 'number' &&
-  tokens[at]?.is === 'word' &&
-  tokens[at]?.capital === true &&
-  tokens[at + 1]?.is === 'word' &&
-  tokens[at + 1]?.capital === true;
 
 const SOFT = new Set([',', '-', ':', '(', ')', '/', '=', '|', '>']);
 const HARD = new Set(['.', '!', '?', ';']);

@@ -164,7 +164,7 @@ function isOfThePlace(pieces: readonly Piece[], at: number, clause: Clause): boo
     (LATER.has(kind) || kind === 'hardenOff') &&
     !isWhere &&
     kind !== 'move' &&
-    pieces[at + 1]?.is === 'plant' &&
+    (pieces[at + 1]?.is === 'plant' || SEVERAL.test(wordAt(pieces, at + 1))) &&
     (ARTICLE.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'count')
   );
 }

@@ -35,6 +35,11 @@ it.each([
     { kind: 'potOn', potSize: '1l' },
   ],
   ['took 5 dahlia cuttings today, 3 Ember Fox and 2 Rust Duchess', { kind: 'strike', date: '2026-03-09' }],
+  ['took some dahlia cuttings today, 3 Ember Fox and 2 Rust Duchess', { kind: 'strike', date: '2026-03-09' }],
+  ['did the dahlias today: Ember Fox 3, Rust Duchess 2', { kind: 'strike', date: '2026-03-09' }],
+  ['dahlia cuttings taken today, Ember Fox 3, Rust Duchess 2', { kind: 'strike', date: '2026-03-09' }],
+  ['Dahlia cuttings today\n- Ember Fox x3\n- Rust Duchess x2', { kind: 'strike', date: '2026-03-09' }],
+  ['took dahlia cuttings: Ember Fox 3, Rust Duchess 2', { kind: 'strike' }],
   ['Dahlias: 3 Ember Fox, 2 Rust Duchess potted on into 1L', { kind: 'potOn', potSize: '1l' }],
 ])('“%s” shares its crop', (text, own) => {
   expect(entriesOf(text)).toEqual([

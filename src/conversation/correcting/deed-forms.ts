@@ -33,14 +33,16 @@ export const FORMS: readonly RegExp[] = [
   `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,20}?)(?: of them)? (?:that )?(?<theirs>\\p{L}[\\p{L}'’]*)(?: only| just)? (?:had|got|took|bought|went off with|ended up with)(?: (?:off|from) (?:me|us))?`,
   // "It was four I gave Idris".
   `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,30}?) ${DID}`,
+  // "What I lost was three".
+  `(?<what>what) ${DID}${WAS}(?<value>.{1,30})`,
   // "It was four that went to Idris".
   `(?:it|that)(?:['’]s |${WAS})(?<value>.{1,40}?) (?:that |which |who )?(?<gone>went) (?<how>(?:to|in|into) .{1,40})`,
   // "That should be three to Peg".
   `(?:(?:it|that)(?:['’]s |${WAS}))?(?<value>\\d+|\\p{L}+)(?: of them)? (?<had>to \\p{L}.{1,30})`,
   // "The ones on the windowsill were four".
   `(?:the|those) (?<stood>ones?|batch|lot|cuttings) (?<which>(?:in|on|under|at|by) .{2,30}?)${WAS}(?<value>.{1,20}?)`,
-  // "The Moss Cardinal loss was three", "the gift to Idris was four".
-  `(?:the|that|my|(?<day>\\p{L}+(?: \\p{L}+)?)['’]s) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>(?:to|of|on|for|with|from) .{1,40}?|${DAY}))?${WAS}(?<value>.{1,40})`,
+  // "The Moss Cardinal loss was three", "the gift to Idris was four", "Moss Cardinal loss was only two".
+  `(?:(?:the|that|my|(?<day>\\p{L}+(?: \\p{L}+)?)['’]s) |(?=(?:\\S+ ){1,4}(?:${deedNouns}) ))(?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>(?:to|of|on|for|with|from) .{1,40}?|${DAY}))?${WAS}(?<value>.{1,40})`,
   // "It was Monday that the plugs came".
   `(?:it|that)(?:['’]s |${WAS})(?<value>.{1,30}?) (?:that |when )?(?:the |those |my )(?<which>.{0,30}? ?)(?<came>${PARCEL})(?: (?<how>from .{1,30}?))? ${CAME}`,
   // "Delivery was short, only 192 Tallow Bell".

@@ -41,7 +41,12 @@ export function recallsDeed(sitting: Sitting, said: string, context: Context): b
     const recalled = told && recalledIn(sitting, told as Groups, text);
     // What is asked about is answered, and another deed put right beside it.
     if (!recalled || (isAnswer && told['came'] === undefined)) continue;
-    const before = told['back'] === undefined ? sitting.ledger.standing : beforeLast(sitting.ledger);
+    const before =
+      told['what'] !== undefined
+        ? lastNote(sitting.ledger)
+        : told['back'] === undefined
+          ? sitting.ledger.standing
+          : beforeLast(sitting.ledger);
     for (const each of (quoted.length > 0 ? quoted : before).toReversed()) {
       const set = recalled.isOfKind(each) ? recalled.setOf(each) : null;
       if (!set || !takes(each.entry, set) || !isTold(sitting, each, recalled.about)) continue;
@@ -164,7 +169,7 @@ function withoutAsides(sitting: Sitting, text: string): string {
       // "They weren't the first lot, they were the second".
       .replace(/\b(?:was|were)n['’]?t [^,.]{2,30}?,? (?:but )?(?:they|it|that) (?=(?:was|were) )/i, ''),
   ).replace(/, \p{Lu}\p{L}+(?=[.!]|$)/u, '');
-  const aside = /[.!,] (?:i|we|she|he|they|one|two|turns out|just)\b[^.!?]{0,60}[.!]?$/i.exec(said);
+  const aside = /[.!,] (?:i|we|she|he|they|one|two|another|turns out|just)\b[^.!?]{0,60}[.!]?$/i.exec(said);
   // "It was four I gave Idris. I lost 2 Moss Cardinal today": a deed is no aside.
   const isAside =
     aside &&

@@ -17,7 +17,7 @@ export function fromCue(
   utterance: Utterance,
 ): Amended | undefined {
   const turn = turns ? pieces.findIndex((_, at) => /^(?:but|and)$/.test(wordAt(pieces, at))) : -1;
-  const cue = turn >= 0 ? turn + 1 : cueEnd(pieces);
+  const cue = turn >= 0 ? turn + 1 : (behindDenial(pieces) ?? cueEnd(pieces));
   // "I told you 10 but there are only 7 left now": both were true.
   if (cue < 0 || (turn >= 0 && /\b(?:now|left)\b/.test(line))) return undefined;
   const amended: Amended = { set: {} };
@@ -51,6 +51,19 @@ export function fromCue(
     if (piece.is === 'when') amended.when ??= piece.when;
   }
   return amended;
+}
+
+/** "Actually it wasn't the Salt Harrier I took five of, it was the Tallow Bell": where what is said instead begins. */
+function behindDenial(pieces: readonly Piece[]): number | undefined {
+  const not = pieces.findIndex((_, at) => /^(?:wasn't|weren't|isn't)$/.test(wordAt(pieces, at)));
+  if (not < 0 || not > 4) return undefined;
+  const it = pieces.findIndex(
+    (_, at) =>
+      at > not &&
+      /^(?:it|that|they)$/.test(wordAt(pieces, at)) &&
+      /^(?:was|were|is)$/.test(wordAt(pieces, at + 1)),
+  );
+  return it < 0 ? undefined : it + 2;
 }
 
 /** "The 10 March batch", "from the Sunday lot": which, and no other day. */

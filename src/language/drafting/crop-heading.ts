@@ -11,6 +11,9 @@ export function underCrop(
   clause: Clause,
 ): readonly Draft[] {
   const [heading, ...listed] = drafts;
+  const { crop: told, variety } = heading?.plant ?? {};
+  if (heading && told !== undefined && variety !== undefined && isCropFirst(pieces, clause))
+    return [heading, ...listed.map((draft) => ofCrop(draft, told))];
   if (!heading?.plant || !isCropAlone(heading.plant) || listed.length === 0) return drafts;
   const { quantity, plant, ...shared } = heading;
   const { crop } = plant;
@@ -18,9 +21,26 @@ export function underCrop(
     of?.variety !== undefined && (of.crop ?? ofCrop ?? crop) === crop;
   const numbers = listed.map((draft) => draft.quantity?.value);
   const sum = numbers.reduce<number>((total, number) => total + (number ?? 0), 0);
-  const isWhole = quantity === undefined || quantity.whole === 'all' || quantity.value === sum;
+  // "Some penstemon cuttings, 4 of these and 3 of those": how many is told behind.
+  const isVague = quantity?.vague === true && quantity.value === undefined && !numbers.includes(undefined);
+  const isWhole = quantity === undefined || isVague || quantity.whole === 'all' || quantity.value === sum;
   if (!listed.every(isOfCrop) || !isWhole || !isSetOff(pieces, clause, numbers)) return drafts;
   return listed.map((draft) => ({ ...shared, ...draft, plant: { ...draft.plant, ...plant } }));
+}
+
+/** A variety nobody knows yet, with the crop that heads its list. */
+const ofCrop = (draft: Draft, crop: string): Draft =>
+  draft.plant?.variety !== undefined && draft.plant.crop === undefined && draft.known === false
+    ? { ...draft, plant: { ...draft.plant, crop } }
+    : draft;
+
+/** "Took dahlia cuttings: Ember Fox 5, Rust Duchess 6": the crop stands before a colon or a dash, and then the first variety. */
+function isCropFirst(pieces: readonly Piece[], { from, to }: Clause): boolean {
+  const [crop, first] = pieces.slice(from, to).filter(({ is }) => is === 'plant');
+  if (crop?.is !== 'plant' || first?.is !== 'plant' || !isCropAlone(crop.plant)) return false;
+  return pieces
+    .slice(pieces.indexOf(crop), pieces.indexOf(first))
+    .some((piece) => piece.is === 'break' && /^[:-]$/.test(piece.mark));
 }
 
 /** A mark stands between the heading and the list; behind a mere comma each of the list is counted, first the number. */

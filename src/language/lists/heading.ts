@@ -1,5 +1,6 @@
 /** What stands over a list: an act, without what it was done to ("potted on this morning", "losses", "given to Jan"). */
 import { verbSense } from '../lexicon.js';
+import { takenOfCrop } from './of-crop.js';
 import { textAt, type Token } from '../tokens.js';
 
 /** Nouns that name an act by themselves; other headings hold a verb of the past. */
@@ -26,7 +27,8 @@ export function headingOf(line: readonly Token[]): readonly Token[] | undefined 
   const heading = /^[:-]$/.test(last) ? line.slice(0, -1) : line;
   const tellsAct = ({ text, is }: Token): boolean =>
     is === 'word' && (HEADS.test(text) || verbSense(text)?.form === 'past');
-  if (heading.length === 0 || heading.length > LONGEST_HEADING || !heading.some(tellsAct)) return undefined;
+  if (heading.length === 0 || heading.length > LONGEST_HEADING) return undefined;
+  if (!heading.some(tellsAct) && !takenOfCrop(heading)) return undefined;
   const isCount = (token: Token, at: number): boolean =>
     token.is === 'number' && textAt(heading, at + 1) !== '/' && textAt(heading, at - 1) !== '/';
   return heading.some(isCount) ? undefined : heading;
@@ -36,6 +38,8 @@ export function headingOf(line: readonly Token[]): readonly Token[] | undefined 
 export function headedBy(heading: readonly Token[]): readonly Token[] {
   const [first, second, ...rest] = heading;
   const colon = colonBehind(heading);
+  const taken = takenOfCrop(heading);
+  if (taken) return [...taken, ...colon];
   if (!first || !second) return [...(first ? [asDone(first)] : []), ...colon];
   if (/^(?:gave|given)$/.test(first.text))
     return /^(?:to|away)$/.test(second.text)

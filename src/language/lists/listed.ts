@@ -2,11 +2,13 @@
 import type { Token } from '../tokens.js';
 import { headedBy, headingOf, mark } from './heading.js';
 import { itemOf } from './item.js';
+import { takenOfCrop } from './of-crop.js';
 import { plansListed } from './plans.js';
 
 /** The tokens, where lines or parts are such a list: one sentence, its parts between commas, a number behind its name as "x 6". */
 export function listed(tokens: readonly Token[]): readonly Token[] {
-  if (!tokens.some(({ is, text }) => is === 'line' || text === ':' || text === '-')) return tokens;
+  if (!tokens.some(({ is, text }) => is === 'line' || text === ':' || text === '-'))
+    return tokens.some(({ text }) => text === ',') ? listedBehind(tokens) : tokens;
   const plans = plansListed(tokens);
   if (plans) return plans;
   const lines = linesOf(tokens);
@@ -52,8 +54,15 @@ function listedBehind(line: readonly Token[]): readonly Token[] {
   const colon = line.findIndex(({ text, glued }, at) =>
     text === '-' ? !glued && !line[at + 1]?.glued : text === ':' && !(glued && line[at + 1]?.glued),
   );
+  const comma = colon < 0 ? line.findIndex(({ text }) => text === ',') : -1;
+  // "Dahlia cuttings taken, Ember Fox 5, Rust Duchess 6".
+  if (comma > 0 && takenOfCrop(line.slice(0, comma))) return listFrom(line, line.slice(0, comma), comma);
   const heading = colon > 0 ? headingOf(line.slice(0, colon + 1)) : undefined;
-  if (!heading) return line;
+  return heading ? listFrom(line, heading, colon) : line;
+}
+
+/** The line with what stands behind the mark at `colon` as a list; as it is where that is none. */
+function listFrom(line: readonly Token[], heading: readonly Token[], colon: number): readonly Token[] {
   const stop = line.findIndex(({ is, text }, at) => at > colon && is === 'mark' && /^[.!?;(]$/.test(text));
   const end = stop < 0 ? line.length : stop;
   const row: Token[] = [...headedBy(heading)];

@@ -87,7 +87,8 @@ function tellBatch(
   const all = fittingBatches(words, context);
   // "7 of the older Salt Harrier …, four of the younger": another lot than that of the entry before.
   const { struckOn, age, month } = draft.which ?? {};
-  const open = (struckOn ?? age ?? month) === undefined ? all : singledOut(all, draft, kind);
+  const tellsLot = (struckOn ?? age ?? month) !== undefined;
+  const open = tellsLot ? singledOut(all, draft, kind) : all;
   const told = draft.plant ? undefined : open.find(({ label }) => label === lately);
   const fits = told ? [told] : singledOut(all, draft, kind);
   const [only, another] = fits;
@@ -98,7 +99,8 @@ function tellBatch(
     return undefined;
   }
   if (only && !another) {
-    if (words.batch === undefined) say(entry, 'batch', only.label, 'assumed');
+    const isSaid = tellsLot && !draft.plant && all.length > 1;
+    if (words.batch === undefined) say(entry, 'batch', only.label, isSaid ? 'said' : 'assumed');
     if (words.variety === undefined) say(entry, 'variety', only.variety, 'assumed');
     if (words.crop === undefined) say(entry, 'crop', only.crop, 'assumed');
     return only;

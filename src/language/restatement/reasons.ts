@@ -29,6 +29,11 @@ const SAID_OTHERWISE = anyOf`
   i (put|said|wrote|typed)\b(?!.*\b(meant|was|were|should)\b).{0,24}
 `;
 
+/** What makes off with a cutting. */
+const PEST = anyOf`
+  dogs?|cats?|slugs?|snails?|mouse|mice|kids?|hens?|birds?|pup|puppy|toddler|rabbits?|squirrels?|wind
+`;
+
 /** "There was another tucked behind", "one had snapped", "the other just needed a wipe". */
 const OTHERS_FOUND = anyOf`
   there (was|were) (one|two|three|another|some|a couple) (more )?${anyOf`
@@ -38,6 +43,7 @@ const OTHERS_FOUND = anyOf`
   (one|two|another|some) had (already |just )?${anyOf`
     snapped|broken|died|rotted|flopped|wilted|gone|failed|fallen over|dried up
   `}
+  (the |a |my |our )?${PEST} (got|had|ate|took|broke|squashed|flattened|knocked over) (one|two|three|another|some|a couple|the (others?|rest))
   the (others?|rest)(('s| is| are| was| were)? (just|only|really|still|fine|alive|grand|ok)| (just |only |really )?(needed|wanted))\b.{0,30}
   pots (has|had|have|got|has got) some in (it|them)
 `;
