@@ -1,6 +1,6 @@
 /** A row in which two different deeds are told of a plant each, cut between them, so that neither is read by the other's words. */
-import { isBoundary } from './boundaries.js';
 import { findHits } from './grammar/hits.js';
+import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import type { Piece } from './pieces.js';
 
@@ -10,40 +10,43 @@ const LONGEST_SUBJECT = 3;
 /** The row in parts; whole where it tells of one deed, or the second leans on the first. */
 export function deedsApart(row: readonly Piece[]): readonly (readonly Piece[])[] {
   for (let at = 1; at < row.length; at++) {
-    const verb = isBoundary(row[at]) && !isBoundary(row[at - 1]) ? verbBehind(row, at) : -1;
-    if (verb < 0 || !isOwnDeed(row, verb)) continue;
-    const [before, behind] = [row.slice(0, at), row.slice(at + 1)];
+    const joint = isJoint(row[at]);
+    const from = joint ? at + 1 : at;
+    const verb = joint ? (isJoint(row[at - 1]) ? -1 : verbBehind(row, at)) : straightBehind(row, at);
+    if (verb < 0) continue;
+    const [before, behind] = [row.slice(0, at), row.slice(from)];
     const kind = deedOf(before);
-    const next = findHits(rules, behind)[0];
-    if (
-      kind === undefined ||
-      next?.from !== verb - at - 1 ||
-      next.rule.shape !== 'object' ||
-      next.rule.kind === kind
-    )
-      continue;
+    const next = kind === undefined ? undefined : findHits(rules, behind)[0];
+    if (next?.from !== verb - from || next.rule.shape !== 'object' || next.rule.kind === kind) continue;
     return [before, ...deedsApart(behind)];
   }
   return [row];
 }
 
-/** Where the verb of what was done next stands behind a joint; -1 where none does. */
+const isJoint = (piece: Piece | undefined): boolean =>
+  piece?.is === 'break' || (piece?.is === 'word' && /^(?:and|then|but|plus)$/.test(piece.text));
+
+const tellsDeed = (piece: Piece | undefined): boolean =>
+  piece?.is === 'word' && piece.verb?.form === 'past' && !/^(?:be|have|do|go|come)$/.test(piece.verb.lemma);
+
+/** Where the verb of what was done next to a plant stands behind a joint; -1 where none does. */
 function verbBehind(row: readonly Piece[], joint: number): number {
   let from = joint;
-  while (isBoundary(row[from])) from++;
-  for (let at = from; at <= from + LONGEST_SUBJECT; at++) {
-    const piece = row[at];
-    if (piece?.is !== 'word' || isBoundary(piece)) return -1;
-    if (piece.verb?.form === 'past' && !/^(?:be|have|do|go|come)$/.test(piece.verb.lemma)) return at;
-  }
+  while (isJoint(row[from])) from++;
+  for (let at = from; at <= from + LONGEST_SUBJECT && row[at]?.is === 'word' && !isJoint(row[at]); at++)
+    if (tellsDeed(row[at])) {
+      const end = row.findIndex((piece, n) => n > at && isJoint(piece));
+      return row.slice(at, end < 0 ? row.length : end).some(({ is }) => is === 'plant') ? at : -1;
+    }
   return -1;
 }
 
-/** A plant stands behind the verb before the next joint. */
-function isOwnDeed(row: readonly Piece[], verb: number): boolean {
-  for (let at = verb + 1; at < row.length && !isBoundary(row[at]); at++)
-    if (row[at]?.is === 'plant') return true;
-  return false;
+/** "Chucked out four Salt Harrier potted up the Tallow Bell": a verb and its plant straight behind another's, as one speaks. */
+function straightBehind(row: readonly Piece[], at: number): number {
+  if (row[at - 1]?.is !== 'plant' || !tellsDeed(row[at])) return -1;
+  let next = at + 1;
+  while (row[next]?.is === 'count' || /^(?:on|up|out|the|my|of|all)$/.test(wordAt(row, next))) next++;
+  return row[next]?.is === 'plant' ? at : -1;
 }
 
 /** The one deed that a part tells of, with its plant. */
