@@ -18,6 +18,8 @@ export function deedsApart(row: readonly Piece[]): readonly (readonly Piece[])[]
     const kind = deedOf(before);
     const next = kind === undefined ? undefined : findHits(rules, behind)[0];
     if (next?.from !== verb - from || next.rule.shape !== 'object' || next.rule.kind === kind) continue;
+    // "Moved two to the far bench, swapped with the Tallow Bell": how they were moved.
+    if (next.rule.how === 'swapped') continue;
     return [before, ...deedsApart(behind)];
   }
   return [row];
