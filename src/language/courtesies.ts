@@ -20,6 +20,10 @@ const WHOM = new Set(
   wordsOf`there all both everyone everybody folks team lads guys bot slipnote mate love pet again you diary`,
 );
 
+/** "Ah no, only 2", "oh wait": a sigh before what takes something back. */
+const SIGHS = new Set(wordsOf`ah oh ach och argh eh hm hmm`);
+const TAKES_BACK = new Set(wordsOf`no wait sorry hang hold actually`);
+
 /** They open a note whatever follows. */
 const OPENINGS = phrases(`
   fyi
@@ -172,6 +176,7 @@ function openingFrom(tokens: readonly Token[], from: number, talk: boolean): num
     const whom = WHOM.has(writtenAt(tokens, from + 1));
     return whom ? from + 2 : isMark(tokens[from + 1]) ? from + 1 : from;
   }
+  if (SIGHS.has(first) && TAKES_BACK.has(writtenAt(tokens, from + 1))) return from + 1;
   if (first === 'well' && !talk) return HOW.test(writtenAt(tokens, from + 1)) ? from : from + 1;
   const part = first === 'good' ? from + 1 : from;
   if (DAYTIMES.has(writtenAt(tokens, part))) {

@@ -1,7 +1,9 @@
 /** How plants went and to whom, put right: "should have said sold, not gave", "they went to Suizebol, not Dwarrelhof". */
 import { leading } from './grammar/runs.js';
 import { anyOf, whole } from './phrases.js';
+import { numberAt } from './numbers.js';
 import type { Proposal } from './proposal.js';
+import { tokenise } from './tokens.js';
 
 /** How plants went, by the words for it. */
 const HOW: Readonly<Record<string, string>> = {
@@ -10,6 +12,10 @@ const HOW: Readonly<Record<string, string>> = {
 /** "They went to Suizebol, not Dwarrelhof". */
 const WENT_TO =
   /^(?:(?:[Nn]o|[Ss]orry|[Oo]ops|[Aa]ctually)[, ]+)*(?:[Ii]t|[Tt]hey|[Tt]hat|[Tt]hose) (?:went|were sold|were given|was) to (?:the )?(\p{Lu}[\p{L}'’ -]{1,40}?),? not (?:to )?(?:the )?\p{Lu}[\p{L}'’ -]{1,40}$/u;
+
+/** "That was 3 for Orla", "it was four to Ken": how many somebody had. */
+const SO_MANY_TO =
+  /^(?:(?:[Nn]o|[Ss]orry|[Oo]ops|[Aa]ctually)[, ]+)*(?:[Ii]t|[Tt]hat|[Tt]hose) (?:was|were|should be|should have been) (?:only |actually )?(\d{1,3}|\p{Ll}{3,9}) (?:for|to|went to) (?:my \p{Ll}{2,10} |the )?(\p{Lu}[\p{L}'’-]{1,20}(?: \p{Lu}[\p{L}'’-]{1,20})?)$/u;
 
 const WENT = '(?:sold|given|swapped|gave|sale|gift|swap)(?: it| them)?';
 const IT_SHOULD_BE = anyOf`
@@ -31,6 +37,15 @@ export function proposeWhereTo(line: string, written: string): Proposal | undefi
     : [];
   if (how !== undefined)
     return { kind: 'amend', rule: 'sold, not given', slots: { set: { how: HOW[how] } }, draft: {} };
+  const [, many, whom] = SO_MANY_TO.exec(written) ?? [];
+  const count = many === undefined ? undefined : numberAt(tokenise(many), 0)?.value;
+  if (count !== undefined)
+    return {
+      kind: 'amend',
+      rule: 'that was <count> for <recipient>',
+      slots: { set: { count, to: whom } },
+      draft: {},
+    };
   const [, to] = WENT_TO.exec(written) ?? [];
   if (to !== undefined)
     return { kind: 'amend', rule: 'went to <recipient>, not <recipient>', slots: { set: { to } }, draft: {} };

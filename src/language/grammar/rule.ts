@@ -95,7 +95,11 @@ export function followsWord(pieces: readonly Piece[], from: number, words: RegEx
 }
 
 /** The same before the next deed too, where none of the marks of writing divides them ("… and watered the porch"). */
-export function followsInAct(pieces: readonly Piece[], from: number, words: RegExp): boolean {
+export const followsInAct = (pieces: readonly Piece[], from: number, words: RegExp): boolean =>
+  followsWord(untilNextDeed(pieces, from), from, words);
+
+/** The row up to the next deed behind `from`, marked off by a joint or by who did it. */
+export function untilNextDeed(pieces: readonly Piece[], from: number): readonly Piece[] {
   const next = pieces.findIndex(
     (piece, at) =>
       at > from &&
@@ -103,7 +107,7 @@ export function followsInAct(pieces: readonly Piece[], from: number, words: RegE
       piece.verb?.form === 'past' &&
       /^(?:and|then|but|so|i|we|himself|herself)$/.test(wordAt(pieces, at - 1)),
   );
-  return followsWord(next < 0 ? pieces : pieces.slice(0, next), from, words);
+  return next < 0 ? pieces : pieces.slice(0, next);
 }
 
 /** Whether a count or plant stands among the `reach` pieces before `from`, back to a break. */

@@ -5,6 +5,8 @@ import { type FoundQuantity, pastOf } from './quantity.js';
 import { isPhraseAt, textAt, type Token } from '../tokens.js';
 
 export function restAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  const left = whatIsLeft(tokens, at);
+  if (left > at) return { quantity: { whole: 'rest' }, to: left };
   const hasThe = textAt(tokens, at) === 'the';
   const the = hasThe ? at + 1 : at;
   const word = textAt(tokens, the);
@@ -12,6 +14,17 @@ export function restAt(tokens: readonly Token[], at: number): FoundQuantity | un
   return isTheRest(tokens, at, word, hasThe)
     ? { quantity: { whole: 'rest' }, to: pastOf(tokens, the + 1) }
     : undefined;
+}
+
+/** "Brought what was left over to the bench": where the words end; `at` where they are none. */
+function whatIsLeft(tokens: readonly Token[], at: number): number {
+  if (textAt(tokens, at) !== 'what' && textAt(tokens, at) !== "what's") return at;
+  const left = textAt(tokens, at) === "what's" ? at + 1 : at + 2;
+  const isSo = left === at + 1 || /^(?:was|is|are|were)$/.test(textAt(tokens, at + 1));
+  // "What was left behind", "what's left to do?": no plants.
+  return isSo && textAt(tokens, left) === 'left' && verbSense(textAt(tokens, at - 1))?.form === 'past'
+    ? left + 1
+    : at;
 }
 
 function isTheRest(tokens: readonly Token[], at: number, word: string, hasThe: boolean): boolean {

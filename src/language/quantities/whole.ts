@@ -27,6 +27,8 @@ const readings: ReadonlyMap<string, readonly Reading[]> = new Map(
     whole: [wholeLotAt],
     rest: [restAt],
     remainder: [restAt],
+    what: [restAt],
+    "what's": [restAt],
     balance: [restAt],
     others: [restAt],
     remaining: [restAt],

@@ -3,7 +3,16 @@ import type { Piece } from '../../pieces.js';
 import { RUINED } from './ruined.js';
 import { TIP } from './tip.js';
 import { causeAt } from './counted.js';
-import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import {
+  closeBehind,
+  endsAt,
+  follows,
+  followsInAct,
+  followsWord,
+  precedes,
+  type Rule,
+  wordAt,
+} from '../rule.js';
 
 /** "Chucked them into the greenhouse", "threw six in with the lobelia": put there, not thrown away. */
 function putSomewhere(pieces: readonly Piece[], from: number): boolean {
@@ -179,7 +188,7 @@ export const thrownAway: readonly Rule[] = [
       (wordAt(p, t) === 'it' && wordAt(p, t + 1) === 'down') ||
       // "In pots of composted bark": of what sort.
       /^(?:of|in|into|with|some)$/.test(wordAt(p, f - 1)) ||
-      followsWord(p, t, /^(?:fleece|lid|cover|sheet|party|towel|over)$/) ||
+      followsInAct(p, t, /^(?:fleece|lid|cover|sheet|party|towel|over)$/) ||
       /^(?:label|labels)$/.test(wordAt(p, t + 1)) ||
       putForth(p, f, t) ||
       putSomewhere(p, t),
@@ -187,6 +196,8 @@ export const thrownAway: readonly Rule[] = [
       'chucked a dozen Salt Harrier on the heap',
       'binned the last two Salt Harrier still sitting in the propagator',
       'tossed 3 Salt Harrier that dried out in the greenhouse',
+      'binned four Salt Harrier and brought the rest over to the bench',
+      'chucked four Salt Harrier and carried the rest over to the bench',
     ],
     mustNot: [
       'chucked a dozen Salt Harrier into the greenhouse',

@@ -1,7 +1,16 @@
 /** Plants carried: "moved the Salt Harrier to the greenhouse", "brought them in". */
 import type { Piece } from '../../pieces.js';
 import { RUINED } from '../loss/ruined.js';
-import { endsAt, follows, followsInAct, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import {
+  endsAt,
+  follows,
+  followsInAct,
+  followsWord,
+  precedes,
+  type Rule,
+  untilNextDeed,
+  wordAt,
+} from '../rule.js';
 import { isWhole, THEM } from '../stand-ins.js';
 import { gotDone, gotSpoilt } from './got.js';
 import { toPlace } from './to-place.js';
@@ -67,7 +76,8 @@ export const carried: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       plantLike(p, f, t) &&
-      p
+      // "Chucked four and carried the rest to the bench": those were carried.
+      untilNextDeed(p, t)
         .slice(t)
         .some((piece) => piece.is === 'place' && /^(?:to|into|onto|in|on|under)$/.test(piece.prep ?? '')) &&
       !p
