@@ -4,6 +4,8 @@ import { alive, began, placeOf } from '../ledger/batch.js';
 import type { Day } from '../calendar/day.js';
 import { firstDay, lastDay, type Span } from '../calendar/span.js';
 import { batchLabelled, type Ledger } from '../ledger/ledger.js';
+import { numberAt } from '../language/numbers.js';
+import { tokenise } from '../language/tokens.js';
 import { standingAt } from '../ledger/place-meant.js';
 import { dateWords } from '../words/speech.js';
 
@@ -40,8 +42,10 @@ export function chooseBatch(
   const byWord = (word: string | null) =>
     word !== null && lower.includes(` ${word.toLowerCase().replace(/[^\p{L}\p{N}'’]+/gu, ' ')} `);
   const speech = { wording: 'GB', units: 'metric', today: began(offered[0] ?? ({} as Batch)) } as const;
-  // "From the batch of 5".
-  const size = Number(/ (?:batch|lot) of (\d+) /.exec(lower)?.[1]);
+  // "From the batch of 5", "out of the ten".
+  const [, sized] =
+    / (?:(?:batch|lot) of|(?:from|of|off|out of) the) (\p{L}+|\d+)(?: ones| lot)? $/u.exec(lower) ?? [];
+  const size = sized === undefined ? undefined : (numberAt(tokenise(sized), 0)?.value ?? undefined);
   const tries: readonly ((batch: Batch) => boolean)[] = [
     (batch) => byWord(batch.label),
     (batch) => byWord(batch.variety),

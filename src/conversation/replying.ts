@@ -1,6 +1,7 @@
 /** A reply to a question of ours: what it settles, or that it is none. */
 import type { ReadNote } from '../language/note.js';
 import { dayIn } from './day-in.js';
+import { withPartsNamed } from './parts-named.js';
 import { plainlyTold } from './cleft-told.js';
 import { fill, sameTold, type Understanding } from './filling.js';
 import { isLogged, postEntry, takeNote } from './noting.js';
@@ -68,8 +69,9 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
     return true;
   }
   const plain = plainlyTold(text);
+  const which = asked.slot === 'batch' ? withPartsNamed(sitting, text) : text;
   const entry =
-    fill(asked, text, read, sitting.ledger, understanding) ??
+    fill(asked, which, read, sitting.ledger, understanding) ??
     (plain === null ? null : sameTold(asked, readIn(sitting, plain))) ??
     (read.entries.length === 0 ? retold(sitting, asked, text) : null);
   if (entry) {

@@ -9,6 +9,7 @@ import { answerQuestion } from './questions.js';
 import { notANote, notUnderstood, nothingWaits } from '../words/answers.js';
 import { type Context, isBare, pendingOf } from './answering.js';
 import { putsRight } from './correcting/beside-a-note.js';
+import { isOfJustTold } from './correcting/just-told.js';
 import { hasSecondThoughts, kindTold } from './correcting/few-words.js';
 import { isAbout } from './entry-meant.js';
 import { follow } from './instructing.js';
@@ -84,7 +85,8 @@ export function sayText(
     return;
   }
   const said = withoutCourtesy(text, contextOf(sitting.ledger));
-  const read = readSaid(sitting, said, { pending: pendingOf(context), heard, weighed: !meant });
+  const pending = isOfJustTold(sitting, said, context) ? undefined : pendingOf(context);
+  const read = readSaid(sitting, said, { pending, heard, weighed: !meant });
   const right = read.instruction ? null : putsRight(sitting, said, read, context);
   if (right) {
     remember(sitting, text, right.rest !== '');

@@ -45,7 +45,9 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
     (piece) => piece.is === 'word' && piece.verb !== undefined && STATIVE.test(piece.verb.lemma),
   );
   const others = pieces.filter(
-    (piece) => piece.is === 'word' && !/^(?:the|my|a|of|in|on|and|our|some|these|those)$/.test(piece.text),
+    (piece) =>
+      piece.is === 'word' &&
+      !/^(?:the|my|a|of|in|on|and|our|some|these|those|out|off|from)$/.test(piece.text),
   ).length;
   const behindLabel = pieces[0]?.is === 'plant' && pieces[0].plant.batch !== undefined;
   if (others === 0) return undefined;
