@@ -18,6 +18,7 @@ import type { Piece } from './pieces.js';
 import { proposeReading } from './reading-proposal.js';
 import type { Proposal } from './proposal.js';
 import { sentenceOf } from './sentences.js';
+import { telegramsApart } from './telegrams-apart.js';
 import { isTemperature, telegraphs } from './telegraphs.js';
 import type { Utterance } from './utterance.js';
 
@@ -37,7 +38,7 @@ export function proposeActs(
   const proposals: Proposal[] = [];
   let hits = 0;
   const { done, later } = doneAndLeft(row);
-  for (const pieces of telegraphs(done).flatMap(deedsApart)) {
+  for (const pieces of telegraphs(done).flatMap(deedsApart).flatMap(telegramsApart)) {
     const temperatures = isTemperature(pieces)
       ? proposeReading(sentenceOf(pieces, utterance), note)
       : undefined;

@@ -172,7 +172,22 @@ describe('two deeds of two plants in one sentence', () => {
       'lost two Tallow Bell but Edna gave me three rooted Salt Harrier',
       'loss Tallow Bell 2, receive Salt Harrier 3',
     ],
+    ['Tallow Bell watered and Salt Harrier > greenhouse', 'tend Tallow Bell, move Salt Harrier greenhouse'],
+    [
+      'Salt Harrier to the greenhouse and Tallow Bell x4 sold',
+      'move Salt Harrier greenhouse, dispatch Tallow Bell 4',
+    ],
+    ['Tallow Bell h/off started, 3 Salt Harrier gone, rot', 'hardenOff Tallow Bell, loss Salt Harrier 3'],
+    ['2 Tallow Bell to Len and Salt Harrier soft pinch', 'dispatch Tallow Bell 2, pinch Salt Harrier'],
+    ['watered the Tallow Bell from below and the Salt Harrier to 3L', 'tend Tallow Bell, potOn Salt Harrier'],
     // One deed, or one that leans on the other.
+    ['must get the Tallow Bell to the greenhouse and the Salt Harrier potted on', ''],
+    [
+      '4 Tallow Bell off the bench and 3 Salt Harrier sold',
+      'dispatch Tallow Bell 4, dispatch Salt Harrier 3',
+    ],
+    ['lost 3 Tallow Bell to slugs and 2 Salt Harrier to the cat', 'loss Tallow Bell 3, loss Salt Harrier 2'],
+    ['pinched the Tallow Bell to 10cm and the Salt Harrier to 15cm', 'pinch Tallow Bell, pinch Salt Harrier'],
     ['potted on the Tallow Bell and the Salt Harrier', 'potOn Tallow Bell, potOn Salt Harrier'],
     ['took 6 Tallow Bell and put them in the greenhouse', 'strike Tallow Bell 6 greenhouse'],
   ])('are read each by its own words: “%s”', (text, expected) => {
