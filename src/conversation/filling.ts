@@ -151,7 +151,9 @@ function valueFor(
       if (answered === 'all' && ask.slot !== 'pots') return 'all';
       if (ask.slot === 'rooted' && (answered === 'none' || answered === 'notYet' || answered === 'no'))
         return 'none';
-      return namesOther(ledger, ask.entry as Plant, text) || tellsNewPlant(text) ? null : numberIn(text);
+      return namesOther(ledger, ask.entry as Plant, text) || tellsNewPlant(text, ledger)
+        ? null
+        : numberIn(text);
     case 'batch': {
       // "It was two of the Salt Harrier, not three", beside a plant that nobody knows: of what was noted.
       if (ask.refusal?.refused === 'noBatch' && entry?.kind === 'amend' && 'count' in (entry.set ?? {}))
@@ -173,8 +175,9 @@ function valueFor(
 }
 
 /** "And 6 Rook Tailor coleus": a plant of its own, which may be new. */
-const tellsNewPlant = (text: string): boolean =>
-  /\d (?:of )?(?:the |my )?\p{Lu}[\p{L}'’]+ (?:\p{Lu}|\p{L}{4})/u.test(text);
+const tellsNewPlant = (text: string, { varieties }: Ledger): boolean =>
+  /\d (?:of )?(?:the |my )?\p{Lu}[\p{L}'’]+ (?:\p{Lu}|\p{L}{4})/u.test(text) &&
+  ![...varieties.keys()].some((variety) => text.toLowerCase().includes(variety.toLowerCase()));
 
 /** What else is counted: "so 2 coffees", "back in 5 minutes". */
 const OTHER_THINGS =
