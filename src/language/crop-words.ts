@@ -101,6 +101,16 @@ export function cropAt(
     )
   )
     return undefined;
+  // "Fat as a raspberry", "like an apple": what something is likened to.
+  if (
+    /^an?$/.test(textAt(tokens, at - 1)) &&
+    (textAt(tokens, at - 2) === 'like' ||
+      (textAt(tokens, at - 2) === 'as' &&
+        /^(?:fat|big|red|green|sweet|sour|round|small|wide|cool|tart|brown|yellow|purple)$/.test(
+          textAt(tokens, at - 3),
+        )))
+  )
+    return undefined;
   const to = at + found.words.length;
   // "A pink geranium", "lavender salvias": of that colour.
   if (COLOURS.test(phrase) && phraseAt(crops, [textAt(tokens, to), textAt(tokens, to + 1)], 0))

@@ -52,6 +52,8 @@ describe('what stands around a deed', () => {
     ['two lost and the rest are fine', 'loss 2, batch?'],
     ['potted on two but the others can wait', 'potOn 2, batch?'],
     ['lost two and a glove', ''],
+    ['the Salt Harrier has its first flower bud, fat as a raspberry!', 'remark'],
+    ['took six cuttings of raspberry', 'strike 6'],
     ['none yet dear', 'answer'],
     ['the two Salt Harrier lots may as well be one now, merge them', ''],
     ['put 4 Salt Harrier in the frame, so they can join the others', 'move 4'],
