@@ -194,7 +194,9 @@ function beforeClosings(tokens: readonly Token[], from: number, isName: (at: num
   for (;;) {
     let end = to;
     while (end > from && isMark(tokens[end - 1])) end--;
-    const long = isName(end - 1) ? 0 : longestBack(tokens, end);
+    // "Have they rooted at last?": asked.
+    const asks = tokens.slice(end, to).some(({ raw }) => raw === '?');
+    const long = asks || isName(end - 1) ? 0 : longestBack(tokens, end);
     if (long === 0) return to;
     let rest = end - long;
     while (

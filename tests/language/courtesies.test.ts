@@ -58,6 +58,7 @@ describe('a courtesy', () => {
     ['thanks', 'thanks'],
     ['Good Morning lost two', 'Good Morning lost two'],
     ['what is due? cheers', 'what is due?'],
+    ['have they rooted at last?', 'have they rooted at last?'],
   ])('is left out of what is said in a talk: “%s”', (said, left) => {
     expect(withoutCourtesy(said, { varieties: [{ name: 'Good Morning' }] })).toBe(left);
   });
