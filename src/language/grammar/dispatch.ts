@@ -8,6 +8,7 @@ import { letHave } from './dispatch/let-have.js';
 import { onPaper } from './dispatch/on-paper.js';
 import { orders } from './dispatch/orders.js';
 import { sent } from './dispatch/sent.js';
+import { carriedTo } from './dispatch/carried-to.js';
 import { fetched } from './dispatch/fetched.js';
 import { wereGivenRules } from './dispatch/were-given.js';
 import type { Rule } from './rule.js';
@@ -21,6 +22,7 @@ export const dispatchRules: readonly Rule[] = [
   ...onPaper,
   ...letHave,
   ...sent,
+  ...carriedTo,
   ...fetched,
   ...newHomes,
   ...wereGivenRules,
