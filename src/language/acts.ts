@@ -17,7 +17,7 @@ import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
 import { proposeReading } from './reading-proposal.js';
 import type { Proposal } from './proposal.js';
-import { sentenceOf } from './sentences.js';
+import { LONGEST_TWOFOLD, sentenceOf } from './sentences.js';
 import { telegramsApart } from './telegrams-apart.js';
 import { isTemperature, telegraphs } from './telegraphs.js';
 import type { Utterance } from './utterance.js';
@@ -38,7 +38,7 @@ export function proposeActs(
   const proposals: Proposal[] = [];
   let hits = 0;
   const { done, later } = doneAndLeft(row);
-  for (const pieces of telegraphs(done).flatMap(deedsApart).flatMap(telegramsApart)) {
+  for (const pieces of telegraphs(done).flatMap(toldApart)) {
     const temperatures = isTemperature(pieces)
       ? proposeReading(sentenceOf(pieces, utterance), note)
       : undefined;
@@ -53,6 +53,10 @@ export function proposeActs(
   }
   return { proposals: [...acrossTheRow(proposals, done), ...leftForLater(later, utterance)], hits };
 }
+
+/** A row cut where another deed begins; each joint to cut it at costs two readings. */
+const toldApart = (row: readonly Piece[]): readonly (readonly Piece[])[] =>
+  row.length > LONGEST_TWOFOLD ? [row] : deedsApart(row).flatMap(telegramsApart);
 
 function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utterance: Utterance): Acts {
   const clauses = clausesOf(pieces, rules);
