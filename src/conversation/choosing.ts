@@ -45,7 +45,7 @@ export function chooseBatch(
   // "From the batch of 5", "out of the ten".
   const [, sized] =
     / (?:(?:batch|lot) of|(?:from|of|off|out of) the) (\p{L}+|\d+)(?: ones| lot)? $/u.exec(lower) ?? [];
-  const size = sized === undefined ? undefined : (numberAt(tokenise(sized), 0)?.value ?? undefined);
+  const size = sized === undefined ? undefined : numberAt(tokenise(sized), 0)?.value;
   const tries: readonly ((batch: Batch) => boolean)[] = [
     (batch) => byWord(batch.label),
     (batch) => byWord(batch.variety),

@@ -6,12 +6,13 @@ import { byFirstWord, type PhrasesByWord } from './phrases-by-word.js';
 import { wordsOf } from './phrases.js';
 import { type Token, tokenise } from './tokens.js';
 
-const phrases = (rows: string): PhrasesByWord =>
+/** One phrase a line, found by its first word; `backwards`: by its last, its words read from the end. */
+const phrases = (rows: string, backwards = false): PhrasesByWord =>
   byFirstWord(
     rows
       .trim()
       .split('\n')
-      .map((row) => row.trim().split(' ')),
+      .map((row) => (backwards ? row.trim().split(' ').reverse() : row.trim().split(' '))),
   );
 
 const GREETINGS = new Set(wordsOf`hi hello hey hiya heya howdy gday g'day`);
@@ -76,7 +77,7 @@ const HEADINGS = phrases(`
 /** "Well rooted", "well done": how, and no opening. */
 const HOW =
   /^(?:rooted|watered|soaked|fed|drained|hardened|established|grown|fertilised|lit|mixed|insulated|done|away|over|up|out|gone|chuffed|pleased|happy|behind|ahead|past|before|after|as|on|in|into|under|below|above|worth|and|then)$/;
-const CLOSINGS: ReadonlyMap<string, readonly (readonly string[])[]> = byFirstWord(
+const CLOSINGS = phrases(
   `
   x
   xx
@@ -125,11 +126,8 @@ const CLOSINGS: ReadonlyMap<string, readonly (readonly string[])[]> = byFirstWor
   well pleased
   well chuffed
   over and out
-`
-    .trim()
-    .split('\n')
-    // By the last word, read backwards.
-    .map((row) => row.trim().split(' ').reverse()),
+`,
+  true,
 );
 /** What may lead to a closing and goes with it. */
 const LEADS_TO = new Set(wordsOf`and so i'm im am we're very really quite`);
