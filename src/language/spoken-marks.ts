@@ -1,4 +1,5 @@
 /** Marks that dictation spelt out: "all in one pot comma propagator full stop" is "all in one pot, propagator." */
+import { withoutHesitation } from './hesitations.js';
 import { listed } from './lists/listed.js';
 import { findNames } from './names.js';
 import type { NoteContext } from './note.js';
@@ -33,9 +34,9 @@ const FIRST_WORDS: ReadonlySet<string> = new Set(marks.map(({ words }) => words[
 /** "Came to a full stop", "saw a comma", "a cold period". */
 const THING = /^(?:a|an|the|this|that|one|my|first|short|long|cold|hot|dry|wet|warm|of|whole|missing)$/;
 
-/** The tokens of a normalised text, lists and spoken marks as they are meant. */
+/** The tokens of a normalised text, hesitations left out, lists and spoken marks as they are meant. */
 export const rowOf = (text: string, context: NoteContext): readonly Token[] =>
-  withSpokenMarks(listed(tokenise(text)), context);
+  withSpokenMarks(listed(withoutHesitation(tokenise(text), context)), context);
 
 /** The row with the marks that were meant; inside a known name the words stand. */
 function withSpokenMarks(tokens: readonly Token[], context: NoteContext): readonly Token[] {
