@@ -67,7 +67,7 @@ export const commands: readonly Command[] = [
   },
   {
     name: 'learn',
-    does: 'notes with their right entries to the weights of shared/likeness.json, all of them at once',
+    does: 'notes with their right entries to shared/likeness.json or, asked for neighbours, to shared/neighbours.json',
     load: async () => (await import('./learn.js')).learn,
   },
   {

@@ -1,32 +1,60 @@
-/** `npm run -s learn`: what the words of a note say of its kind, learnt anew from notes whose entries are known. */
+/** `npm run -s learn`: what notes whose entries are known say of others, learnt anew: words of the kind, and of the words beside them. */
 import { createInterface } from 'node:readline';
 import { actPhrasings, phrasingContext } from '../language/grammar/phrasings.js';
 import { learn as learnFrom, type Example } from '../language/likeness/learning.js';
 import { written } from '../language/likeness/learnt.js';
 import { traitsOf, wordsOf } from '../language/likeness/words.js';
+import { findNames } from '../language/names.js';
+import { normalise } from '../language/normalise.js';
 import { piecesOf } from '../language/read.js';
+import { neighbourOf } from '../language/spelling/by-neighbours.js';
+import { writtenNeighbours } from '../language/spelling/learnt-neighbours.js';
+import { learnNeighbours } from '../language/spelling/neighbours.js';
+import { rowOf } from '../language/spoken-marks.js';
 import type { Run } from './commands.js';
 import { BadLine, parseObject } from './json-lines.js';
 import { noteOf } from './parse.js';
 
-/** Lines of `fixtures/notes/dev` in, the whole of `shared/likeness.json` out, a trait a line. */
-export const learn: Run = async (_, { input, output, errors }) => {
-  const examples: Example[] = [...ofRules()];
+/** Lines of `fixtures/notes/dev` in, the whole of `shared/likeness.json` out or, asked for neighbours, of `shared/neighbours.json`. */
+export const learn: Run = async ([what = 'likeness'], { input, output, errors }) => {
+  const lines: Record<string, unknown>[] = [];
   for await (const text of createInterface({ input, crlfDelay: Infinity })) {
     if (text.trim() === '') continue;
     try {
-      examples.push(exampleOf(parseObject(text)));
+      lines.push(parseObject(text));
     } catch (error) {
       if (!(error instanceof BadLine)) throw error;
       errors.write(`${error.message}: ${text.slice(0, 100)}\n`);
       return 1;
     }
   }
-  const learnt = learnFrom(examples);
-  output.write(written(learnt));
-  errors.write(`${examples.length} notes, ${learnt.weights.size} traits\n`);
+  const learnt = what === 'neighbours' ? neighboursOf(lines) : likenessOf(lines);
+  output.write(learnt);
+  errors.write(`${lines.length} notes, ${learnt.split('\n').length} lines\n`);
   return 0;
 };
+
+const likenessOf = (lines: readonly Record<string, unknown>[]): string =>
+  written(learnFrom([...ofRules(), ...lines.map(exampleOf)]));
+
+const neighboursOf = (lines: readonly Record<string, unknown>[]): string =>
+  writtenNeighbours(learnNeighbours(lines.map(rowOfNote)));
+
+/** A note's words, and its names as names, also those that nobody knew before. */
+function rowOfNote(line: Record<string, unknown>): readonly string[] {
+  const { text, context = {} } = noteOf(line);
+  const tokens = rowOf(normalise(text), context);
+  const names = findNames(tokens, context);
+  const told = new Set(
+    entriesOf(line).flatMap(({ variety, to, from }) =>
+      [variety, to, from].flatMap((name) => (typeof name === 'string' ? name.toLowerCase().split(' ') : [])),
+    ),
+  );
+  return tokens.map((token, at) => {
+    const isName = names.some(({ from, to }) => from <= at && at < to);
+    return neighbourOf(token, isName || (token.capital && told.has(token.text)));
+  });
+}
 
 /** The phrasings of the rules are notes too; of those that look like a rule’s kind only that much is known, that they are not. */
 function ofRules(): readonly Example[] {
@@ -41,11 +69,22 @@ const DAY = { now: Date.parse('2026-05-09T09:00:00Z'), zone: 'Europe/London', co
 
 /** A kind of its own for notes that tell nothing; of entries that may be one or another, the first. */
 function exampleOf(line: Record<string, unknown>): Example {
-  const { entries } = (line['gold'] ?? {}) as { entries?: readonly { kind: string | { any: string[] } }[] };
-  if (!entries) throw new BadLine('no gold: give the right entries as "gold"');
-  const kinds = entries.map(({ kind }) => (typeof kind === 'string' ? kind : (kind.any[0] ?? '')));
+  const kinds = entriesOf(line).map(({ kind }) => (typeof kind === 'string' ? kind : (kind.any[0] ?? '')));
   return {
     traits: traitsOf(wordsOf(piecesOf(noteOf(line)).pieces)),
     kinds: new Set(kinds.length === 0 ? ['nothing'] : kinds),
   };
+}
+
+interface Gold {
+  readonly kind: string | { any: string[] };
+  readonly variety?: unknown;
+  readonly to?: unknown;
+  readonly from?: unknown;
+}
+
+function entriesOf(line: Record<string, unknown>): readonly Gold[] {
+  const { entries } = (line['gold'] ?? {}) as { entries?: readonly Gold[] };
+  if (!entries) throw new BadLine('no gold: give the right entries as "gold"');
+  return entries;
 }

@@ -8,6 +8,7 @@ import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
 import { mediumPiece } from './media.js';
 import { findNames } from './names.js';
 import { moneyAt } from './money.js';
+import { mendedByNeighbours } from './spelling/by-neighbours.js';
 import { isStruckDay, isTally } from './days-beside-names.js';
 import { beginsName } from './number-in-name.js';
 import { normalise } from './normalise.js';
@@ -55,9 +56,11 @@ export function isAmerican(note: Note): boolean {
 export function utteranceOf(note: Note): Utterance {
   const context = note.context ?? {};
   const text = normalise(note.text);
-  const whole = rowOf(text, context);
-  const named = findNames(whole, context);
-  const written = withoutCourtesies(whole, (at) => named.some(({ from, to }) => from <= at && at < to));
+  const row = rowOf(text, context);
+  const named = findNames(row, context);
+  const isNamed = (at: number): boolean => named.some(({ from, to }) => from <= at && at < to);
+  const whole = mendedByNeighbours(row, (at) => isNamed(at));
+  const written = withoutCourtesies(whole, isNamed);
   const names = written === whole ? named : findNames(written, context);
   const inName = new Set<number>();
   for (const { from, to } of names) for (let at = from; at < to; at++) inName.add(at);

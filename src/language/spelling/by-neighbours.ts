@@ -1,0 +1,83 @@
+/** Slips of the pen told by the words beside them: "lost thee of the", "hosed them dwon", "have rooyed". */
+import { isEnglish } from '../english.js';
+import { isKnown, spelling } from '../lexicon.js';
+import { NUMBER_WORDS } from '../numbers.js';
+import type { Token } from '../tokens.js';
+import { learntNeighbours } from './learnt-neighbours.js';
+import { END, likelihood, NAME, type Neighbours, NUMBER, SELDOM, START } from './neighbours.js';
+import { aSlipAway } from './slips.js';
+
+/** How much likelier than a word that nobody knows the meant one has to be, and than the next best; chosen by slips put into notes held back from learning. */
+const LEAST = { unknown: -6, english: 1, next: 0.7, nextNumber: 2.5 };
+/** A row with more such words is no talk of ours. */
+const MOST = 12;
+
+/** The word of a token as the neighbours know it. */
+export function neighbourOf(token: Token, isName: boolean): string {
+  if (isName) return NAME;
+  return token.is === 'number' ? NUMBER : token.is === 'line' ? '.' : token.text;
+}
+
+/** The row with each word that is none, or is none of notes, as the one that its letters and its neighbours mean. */
+export function mendedByNeighbours(
+  tokens: readonly Token[],
+  isName: (at: number) => boolean,
+): readonly Token[] {
+  const odd = tokens.flatMap((token, at) => (isOdd(token, at) && !isName(at) ? [at] : []));
+  if (odd.length === 0 || odd.length > MOST) return tokens;
+  const row = [...tokens];
+  for (const at of odd) {
+    const token = row[at];
+    const meant = token && meantAt(row, at, isName);
+    if (token && meant !== undefined) row[at] = { ...token, text: meant };
+  }
+  return row;
+}
+
+/** A word that no list of ours holds; a capital inside a row makes it a name. */
+function isOdd({ is, raw, capital }: Token, at: number): boolean {
+  if (is !== 'word' || (capital && at > 0)) return false;
+  const word = raw.toLowerCase();
+  return /^[a-z]{3,20}$/.test(word) && !isKnown(word) && spelling(word) === undefined;
+}
+
+function meantAt(row: readonly Token[], at: number, isName: (at: number) => boolean): string | undefined {
+  const known = learntNeighbours();
+  const word = row[at]?.raw.toLowerCase() ?? '';
+  if (known.words.has(word)) return undefined;
+  const beside = (at: number, edge: string): string => {
+    const token = row[at];
+    return token ? neighbourOf(token, isName(at)) : edge;
+  };
+  const before = beside(at - 1, START);
+  const after = beside(at + 1, END);
+  const [best, next] = aSlipAway(word)
+    .filter((each) => known.words.has(each) && (isKnown(each) || isEnglish(each)))
+    .map((each) => ({ word: each, likely: likelihood(known, before, each, after) - firstLetter(word, each) }))
+    .sort((a, b) => b.likely - a.likely);
+  if (!best) return undefined;
+  const counts = [best, next].filter((each) => each && NUMBER_WORDS.has(each.word)).length;
+  const ahead = best.likely - (next?.likely ?? -Infinity);
+  if (ahead < (counts === 1 ? LEAST.nextNumber : LEAST.next)) return undefined;
+  const english = isEnglish(word);
+  const stranger = likelihood(known, before, SELDOM, after);
+  if (best.likely - stranger < (english ? LEAST.english : LEAST.unknown)) return undefined;
+  return isBorneOut(known, before, best.word, after, english) ? best.word : undefined;
+}
+
+/** Thumbs seldom miss the first letter: "munday" is no Sunday. */
+const firstLetter = (word: string, meant: string): number =>
+  word[0] === meant[0] || word[0] === meant[1] ? 0 : 3;
+
+/** A word that is English has to be unlikely on both sides to be another. */
+function isBorneOut(
+  { pairs }: Neighbours,
+  before: string,
+  word: string,
+  after: string,
+  english: boolean,
+): boolean {
+  const behind = pairs.get(`${before} ${word}`) ?? 0;
+  const ahead = pairs.get(`${word} ${after}`) ?? 0;
+  return english ? behind > 0 && ahead > 0 && behind + ahead > 2 : behind + ahead > 0;
+}
