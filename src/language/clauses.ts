@@ -2,6 +2,7 @@
 import { actHits } from './act-hits.js';
 import type { Hit } from './grammar/hits.js';
 import { follows, type Rule, wordAt } from './grammar/rule.js';
+import { isBeastBehind } from './beast-next.js';
 import { boundaryBefore, isBoundary, isCut } from './boundaries.js';
 import { excepts } from './drafting/except-words.js';
 import { DUDS } from './duds.js';
@@ -91,6 +92,8 @@ function cutBetween(pieces: readonly Piece[], before: Hit, next: Hit): number {
   const low = before.to;
   const high = next.from;
   if (high <= low) return Math.max(low - 1, high);
+  // "Five rooted, the cat walked across the Tallow Bell and snapped two".
+  for (let at = low; at < high; at++) if (isBeastBehind(pieces, at)) return boundaryBefore(pieces, low, at);
   // The last break or conjunction before the next head, unless it only joins the subject of that head.
   const subject = subjectStart(pieces, low, next);
   for (let at = subject; at >= low; at--) {

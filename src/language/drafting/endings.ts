@@ -1,9 +1,11 @@
 /** Where a clause ends before its end: behind its act something else begins that is no part of what was done. */
+import { isBeastBehind } from '../beast-next.js';
 import type { Clause } from '../clauses.js';
 import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import { pastPerson } from '../somebody-else.js';
 import { growerWentAt } from './grower-went.js';
+import { liesByPlant } from './lies-over.js';
 
 interface Ending {
   readonly name: string;
@@ -77,7 +79,28 @@ function isLeft(pieces: readonly Piece[], from: number): boolean {
   );
 }
 
+/** "In they went", "so into the bed they all went", "then out went six". */
+function isInTheyWent(pieces: readonly Piece[], from: number): boolean {
+  const isLed = isBehindBreak(pieces, from) || /^(?:and|then|so)$/.test(wordAt(pieces, from - 1));
+  const way = pieces[from];
+  let at = from + 1;
+  if (way?.is !== 'place' || way.prep === undefined) {
+    if (!/^(?:in|out|into|onto|on|off|down|up)$/.test(wordAt(pieces, from))) return false;
+    while (/^(?:the|to|my|a)$/.test(wordAt(pieces, at)) || pieces[at]?.is === 'place') at++;
+  }
+  while (/^(?:they|those|these|all)$/.test(wordAt(pieces, at))) at++;
+  return isLed && /^(?:went|go|goes|came)$/.test(wordAt(pieces, at));
+}
+
 const endings: readonly Ending[] = [
+  {
+    name: ', new lamp hung over <plant>',
+    when: liesByPlant,
+  },
+  {
+    name: ', cat walked across <plant>',
+    when: (pieces, at) => isBeastBehind(pieces, at - 1),
+  },
   {
     // "…, found the label under the bench": what was come upon meanwhile.
     name: ', found …',
@@ -139,6 +162,21 @@ const endings: readonly Ending[] = [
       pastPerson(pieces, at + 1)?.to === at + 2,
   },
   {
+    // What whoever had them did then.
+    name: 'and he handed over <count> <plant>',
+    when: (pieces, at, { hit }) => {
+      const deed = pieces[at + 1];
+      return (
+        hit?.rule.kind === 'dispatch' &&
+        /^(?:he|she)$/.test(wordAt(pieces, at)) &&
+        (isBehindBreak(pieces, at) || /^(?:and|then|but|so)$/.test(wordAt(pieces, at - 1))) &&
+        deed?.is === 'word' &&
+        deed.verb?.form === 'past' &&
+        !/^(?:be|have)$/.test(deed.verb.lemma)
+      );
+    },
+  },
+  {
     // "Sold four Salt Harrier, six Tallow Bell left": what there still is of others.
     name: ', <count> <plant> left',
     when: (pieces, at) => isBehindBreak(pieces, at) && isLeft(pieces, at),
@@ -165,6 +203,12 @@ const endings: readonly Ending[] = [
     // Where the grower went then.
     name: 'that was me back in the shed',
     when: growerWentAt,
+  },
+  {
+    // What became of others.
+    name: 'and in they went, <count> <plant>',
+    when: (pieces, at, { hit }) =>
+      !/^(?:strike|plantOut|potOn|move)$/.test(hit?.rule.kind ?? '') && isInTheyWent(pieces, at),
   },
   {
     // A reason given.

@@ -10,6 +10,7 @@ import {
   isOpenedOrLaid,
   isOtherCloth,
   ON_PAPER,
+  opensPart,
   verb,
 } from './telling.js';
 
@@ -142,9 +143,13 @@ export const covered: readonly Rule[] = [
     head: 'poly|plastic|milk|clear|freezer|pop? bag|bags|polybag|jug|jugs|bottle|bottles|sack|sacks|glass over',
     shape: 'object',
     care: 'cover',
-    when: (p, f, t) => f < 3 && closeBehind(p, t, 'plant', 'place'),
+    when: (p, f, t) => opensPart(p, f) && closeBehind(p, t, 'plant', 'place') && wordAt(p, f - 1) !== 'the',
     unless: (p, _f, t) => followsWord(p, t, ON_PAPER) || followsWord(p, t, WORN),
-    phrasings: ['poly bag over the Salt Harrier', 'milk jugs over the Salt Harrier'],
+    phrasings: [
+      'poly bag over the Salt Harrier',
+      'milk jugs over the Salt Harrier',
+      'struck six Tallow Bell, poly bag over Salt Harrier',
+    ],
     mustNot: ['fell and spilt the bag over the Salt Harrier'],
   },
   { name: 'lid back on', kind: 'tend', head: 'lid|lids back? on', shape: 'object', care: 'cover' },

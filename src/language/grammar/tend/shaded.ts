@@ -1,6 +1,6 @@
 /** Shaded: "blinds down", "whitewash on the greenhouse". */
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { againstSun, bare, COVERINGS, ON_PAPER, verb } from './telling.js';
+import { againstSun, bare, COVERINGS, ON_PAPER, opensPart, verb } from './telling.js';
 
 export const shaded: readonly Rule[] = [
   verb('shade whitewash', 'shade', 'shaded <place>'),
@@ -55,18 +55,24 @@ export const shaded: readonly Rule[] = [
   {
     name: 'shade net up over <plant>',
     kind: 'tend',
-    head: 'shade|shading net|netting|cloth? up? over|on|across',
+    head: 'shade|shading|shadecloth net|netting|cloth? up? over|on|across|above over|across|above?',
     shape: 'object',
     care: 'shade',
-    when: (p, f, t) => f < 3 && closeBehind(p, t, 'place', 'plant'),
+    when: (p, f, t) => opensPart(p, f) && closeBehind(p, t, 'place', 'plant'),
     unless: (p, f, t) =>
-      /^(?:no|need|needs|more|buy)$/.test(wordAt(p, f - 1)) ||
+      /^(?:no|need|needs|more|buy|want|wants|without|needing|the|of)$/.test(wordAt(p, f - 1)) ||
+      /^(?:need|needs|want|wants|should|must)$/.test(wordAt(p, f - 2)) ||
       followsWord(p, t, ON_PAPER) ||
       followsWord(p, t, /^(?:blown|blew|torn|ripped|off|needs?)$/),
-    phrasings: ['shade net up over the Salt Harrier'],
+    phrasings: [
+      'shade net up over the Salt Harrier',
+      'struck six Tallow Bell, shade cloth on over Salt Harrier',
+      'six Tallow Bell watered, shadecloth on the greenhouse',
+    ],
     mustNot: [
       'shade net on the shopping list for the Salt Harrier',
       'shade cloth over the greenhouse has blown off',
+      'potted on the Tallow Bell, need some shade cloth over the Salt Harrier',
     ],
   },
   {

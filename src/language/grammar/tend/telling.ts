@@ -139,3 +139,10 @@ export const againstSun = (pieces: readonly Piece[], from: number): boolean =>
         /^(?:sun|sunshine|glare|heat|scorch|scorching|sunburn)$/.test(wordAt(pieces, from + n)) &&
         pieces.slice(from, from + n).some((_, m) => /^(?:against|from|for)$/.test(wordAt(pieces, from + m))),
     );
+
+/** Whether what is told there opens the note, or its own part of it: "took six, shade cloth over the Salt Harrier". */
+export const opensPart = (pieces: readonly Piece[], from: number): boolean =>
+  from < 3 ||
+  [1, 2, 3].some(
+    (n) => pieces[from - n]?.is === 'break' || /^(?:and|then|with)$/.test(wordAt(pieces, from - n)),
+  );
