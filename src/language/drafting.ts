@@ -11,6 +11,7 @@ import { tellHormoneAndCause } from './drafting/hormone-and-cause.js';
 import { leftOutCases } from './drafting/left-out.js';
 import { underCrop } from './drafting/crop-heading.js';
 import { isOpenedOrLaid } from './grammar/tend/telling.js';
+import { perHead } from './drafting/per-head.js';
 import { dayCases, placeCases } from './drafting/place-and-day-cases.js';
 import { mediumCases, sizeCases } from './drafting/size-and-medium-cases.js';
 import { plantCases, setPlant } from './drafting/plant-cases.js';
@@ -49,7 +50,9 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
   sharePlantOfLots(told.drafts);
   tellHormoneAndCause({ pieces, clause, told });
   if (told.eachOfPots) told.drafts.forEach(countPerPot);
-  return underCrop(shareSlots(told), pieces, clause).map(countedByContainers);
+  return underCrop(shareSlots(told), pieces, clause)
+    .map(countedByContainers)
+    .map((draft, _, all) => (all.length > 1 ? draft : perHead(draft, pieces, clause)));
 }
 
 /** The plants that a row names, each once, a crop joined to the variety beside it. */

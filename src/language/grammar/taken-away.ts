@@ -1,5 +1,6 @@
 /** Plants that somebody takes to somebody else, told in the words of taking cuttings. */
 import { isKnown } from '../lexicon.js';
+import { whole } from '../phrases.js';
 import { FOLK } from '../somebody-else.js';
 import type { Piece } from '../pieces.js';
 import { wordAt } from './rule.js';
@@ -26,14 +27,41 @@ export const isCarried = (pieces: readonly Piece[], from: number): boolean =>
 const BUYER =
   /^(?:customers?|buyers?|punters?|clients?|visitors?|shoppers?|florist|stallholder|trader|sister|brother|neighbou?rs?|friends?|mate|pal|cousin|aunt|auntie|aunty|uncle|niece|nephew|colleague)$/;
 
+/** Bodies of people, who grow nothing with us: "the Rotary took six". */
+const BODY = whole`
+  rotary|rotarians|wi|u3a|scouts|cubs|beavers|guides|brownies|rainbows|legion|lions|table|oddfellows|masons
+  pub|chapel|cathedral|bank|surgery|hospital|hospice|museum|library|caf[eé]|home|parish|committee|station|band
+  society|council|union|charity|playgroup|tenants|residents|landlord|landlady|caretaker|warden|bowls|bowlers
+`;
+
 export const isBuyer = (pieces: readonly Piece[], from: number): boolean =>
-  (BUYER.test(subjectOf(pieces, from)) || FOLK.test(subjectOf(pieces, from))) &&
+  (BUYER.test(subjectOf(pieces, from)) ||
+    FOLK.test(subjectOf(pieces, from)) ||
+    isBody(pieces, from) ||
+    isTakerAgain(pieces, from)) &&
   // "The lads took 40, two trays of 20": put in to root.
   !pieces.slice(from).some(({ is }) => is === 'pots' || is === 'medium');
 
-/** The word before a deed, or before its "has" or "just". */
-const subjectOf = (pieces: readonly Piece[], from: number): string =>
-  wordAt(pieces, /^(?:has|had|have|just)$/.test(wordAt(pieces, from - 1)) ? from - 2 : from - 1);
+/** Where the last word before a deed stands, or before its "has" or "just". */
+const subjectAt = (pieces: readonly Piece[], from: number): number =>
+  /^(?:has|had|have|just|also|then)$/.test(wordAt(pieces, from - 1)) ? from - 2 : from - 1;
+
+const subjectOf = (pieces: readonly Piece[], from: number): string => wordAt(pieces, subjectAt(pieces, from));
+
+/** "Gave Derek two and he took six": by whom more was had. */
+const isTakerAgain = (pieces: readonly Piece[], from: number): boolean =>
+  /^(?:he|she)$/.test(subjectOf(pieces, from)) && !/^(?:has|had)$/.test(wordAt(pieces, from - 1));
+
+/** "The Rotary", "the allotment society", "the village pub", which is heard as a place; nowhere that anything was done in. */
+function isBody(pieces: readonly Piece[], from: number): boolean {
+  const at = subjectAt(pieces, from);
+  const subject = pieces[at];
+  const name = subject?.is === 'place' && subject.prep === undefined ? subject.place : wordAt(pieces, at);
+  return (
+    BODY.test(name.slice(name.lastIndexOf(' ') + 1)) &&
+    [1, 2, 3].some((n) => /^(?:the|our|local|village|a)$/.test(wordAt(pieces, at - n)))
+  );
+}
 
 /** "To the farm shop", "to market": where what is brought leaves the collection. */
 export function goesToOutlet(pieces: readonly Piece[], from: number): boolean {

@@ -128,6 +128,9 @@ export const fetched: readonly Rule[] = [
       'customer came for 6 Salt Harrier',
       'my neighbour took a Salt Harrier',
       'my sister took 4 Salt Harrier',
+      'the Rotary took six Salt Harrier',
+      'gave Edna two Tallow Bell and she took six Salt Harrier',
+      'the allotment society had 6 Salt Harrier',
     ],
     mustNot: [
       'my sister took 4 Salt Harrier cuttings',
@@ -137,6 +140,8 @@ export const fetched: readonly Rule[] = [
       'my neighbour picked up two Salt Harrier for me',
       'a customer took 3 cuttings of Salt Harrier',
       'a customer wanted 6 Salt Harrier',
+      'the Rotary took six cuttings of the Salt Harrier',
+      'the job took six Salt Harrier pots',
       'from my friend came yesterday 3 rooted Salt Harrier',
     ],
   },

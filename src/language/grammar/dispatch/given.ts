@@ -54,6 +54,7 @@ export const given: readonly Rule[] = [
       '2 Salt Harrier left over, gave them to the chapel',
       'five Salt Harrier surplus, gave them to Jean',
     ],
+    mustNot: ['he handed over six Salt Harrier plants'],
     unless: (p, f, t) =>
       /^(?:up|in)$/.test(wordAt(p, t)) ||
       // "Doreen was given three by her sister": theirs.
@@ -61,6 +62,10 @@ export const given: readonly Rule[] = [
         /^(?:was|were|been|got)$/.test(wordAt(p, f - 1)) &&
         followsWord(p, t, /^by$/) &&
         isSomebody(p, f - 1)) ||
+      // "He handed over six plants": come in, where nobody is named to whom.
+      (wordAt(p, t - 1) === 'over' &&
+        (/^(?:he|she)$/.test(wordAt(p, f - 1)) || isSomebody(p, f)) &&
+        !followsWord(p, t, TOWARDS)) ||
       // "Given six cuttings of Salt Harrier by Doreen": come in.
       (wordAt(p, f) === 'given' &&
         (f === 0 || p[f - 1]?.is === 'break') &&

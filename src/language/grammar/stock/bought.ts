@@ -1,6 +1,7 @@
 /** Plants bought or come by, stock or young: "bought two at the sale", "picked up a tray of plugs". */
 import { CUTTINGS, isBuyer } from '../taken-away.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { isSomebody } from '../dispatch/fetched.js';
 import { isOneComeBy, isSome } from './come-by.js';
 import { asCuttings, ofStock, ofYoung, YOUNG } from './kinds-of-plant.js';
 
@@ -126,6 +127,10 @@ export const bought: readonly Rule[] = [
           (first === t && /^(?:a|an|another)$/.test(wordAt(p, t))))
       );
     },
+    // "Each of the children took home a Salt Harrier": one of ours.
+    unless: (p, f) =>
+      wordAt(p, f) === 'took' &&
+      (isSomebody(p, f) || [1, 2, 3, 4].some((n) => /^(?:each|every)$/.test(wordAt(p, f - n)))),
     phrasings: [
       'brought home a Salt Harrier from the plant fair',
       'brought home two Salt Harrier from the garden centre sale',
@@ -134,6 +139,7 @@ export const bought: readonly Rule[] = [
     mustNot: [
       'brought two Salt Harrier back to the porch',
       'brought home six cuttings of Salt Harrier',
+      'each of the children took home a Salt Harrier',
       'took six Salt Harrier back to the nursery',
       'brought six Salt Harrier back from the market unsold',
     ],
