@@ -59,6 +59,8 @@ export function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRe
   const begun = pieces.findLastIndex((piece) => piece.is === 'word' && BEGUN.test(piece.text));
   for (let at = 0; at < pieces.length; at++) {
     const piece = pieces[at];
+    if (isGoingTo(pieces, at))
+      return { rule: { name: "<day> I'm <chore>ing", words: [], beforeVerb: true }, from: at, to: at };
     if (piece?.is !== 'word' || !piece.verb) continue;
     const before = pieces[at - 1];
     // "60 going to the farm shop tomorrow".
@@ -93,9 +95,26 @@ export function bareTomorrow(pieces: readonly Piece[]): ReturnType<typeof findRe
       (piece.verb.form === 'base' || piece.verb.form === 'ing')
     )
       return { rule: { name: '<day>: <chore>', words: [], beforeVerb: true }, from: at, to: at };
-    if (piece.verb.form === 'past') return undefined;
+    // "Tomorrow we are pinching …".
+    if (piece.verb.form === 'past' && !isGoingTo(pieces, at + 1)) return undefined;
   }
   return undefined;
+}
+
+/** "Tomorrow I'm potting on …", "tomorrow's job is potting on …". */
+function isGoingTo(pieces: readonly Piece[], at: number): boolean {
+  const stem = /^(.+)ing$/.exec(wordAt(pieces, at))?.[1] ?? '';
+  if (![stem, `${stem}e`, stem.slice(0, -1)].some((chore) => CHORES.test(chore))) return false;
+  let lead = at - 1;
+  while (/^(?:just|finally|also|definitely|probably|only)$/.test(wordAt(pieces, lead))) lead--;
+  const be = wordAt(pieces, lead);
+  const who = wordAt(pieces, lead - 1);
+  return (
+    /^(?:i'm|im|we're)$/.test(be) ||
+    (be === 'am' && who === 'i') ||
+    (be === 'are' && who === 'we') ||
+    (be === 'is' && /^(?:job|jobs|plan|task|chore)$/.test(who))
+  );
 }
 
 /** "Two Salt Harrier to go to Brenda on Friday". */

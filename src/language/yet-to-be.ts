@@ -27,8 +27,14 @@ export function isToBe(before: readonly string[]): boolean {
 }
 
 /** "Jim is taking six on Saturday": a day to come. */
-export function isArranged(pieces: readonly Piece[], { hit, to }: Clause): boolean {
+export function isArranged(pieces: readonly Piece[], { hit, from: start, to }: Clause): boolean {
   const from = hit?.from ?? to;
+  // "Tomorrow I'm taking six".
+  if (
+    /^(?:i'm|we're)$/.test(wordAt(pieces, from - 1)) &&
+    pieces.slice(start, from).some((piece) => isToCome(piece))
+  )
+    return true;
   return (
     (/^(?:am|is|are|i'm|we're|he's|she's|they're)$/.test(wordAt(pieces, from - 1)) ||
       isSomeones(wordAt(pieces, from - 1))) &&
