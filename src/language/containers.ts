@@ -88,7 +88,7 @@ const CUT = /^(?:take|strike|stick|insert|put|do|root|propagate|make|fill|start|
 /** The containers up to `at`, with what each of them holds where that follows: "of five", "with five in each", ", 2 per pot". */
 function withEach(
   pieces: readonly Piece[],
-  { first, number, count }: Opening,
+  { first, start, number, count }: Opening,
   at: number,
   size?: PieceOf<'size'>,
 ): Joined {
@@ -107,7 +107,19 @@ function withEach(
   const saysEach = /^(?:with each|each with|each holding)$/.test(`${link} ${wordAt(pieces, next + 1)}`);
   const eachAt = saysEach ? next + 2 : /^(?:of|with|x|holding|at)$/.test(link) ? next + 1 : next;
   const each = countAt(pieces, eachAt);
-  if (!each) return { pieces: out, to: at };
+  if (!each) {
+    // "Two full 36-cell trays".
+    const held = number === undefined ? undefined : cellsFilled(pieces.slice(start, at), size);
+    return held === undefined
+      ? { pieces: out, to: at }
+      : {
+          pieces: [
+            { is: 'count', quantity: { value: held * (number ?? 1) }, from: first.from, to: first.to },
+            ...out,
+          ],
+          to: at,
+        };
+  }
   const { value, vague, outOf } = each.quantity;
   const told = (quantity: PieceOf<'count'>['quantity'], to: number): Joined => ({
     pieces: [{ is: 'count', quantity, from: each.from, to: each.to }, ...out],
@@ -123,4 +135,12 @@ function withEach(
       : { pieces: out, to: at };
   }
   return vague && link === 'of' ? told({ vague: true }, eachAt + 1) : { pieces: out, to: at };
+}
+
+/** How many a tray of cells holds that is said to be full. */
+function cellsFilled(opening: readonly Piece[], size: PieceOf<'size'> | undefined): number | undefined {
+  const isFull = opening.some(
+    (_, at) => wordAt(opening, at) === 'full' && !/^(?:half|part)$/.test(wordAt(opening, at - 1)),
+  );
+  return isFull && size?.size.endsWith('cell') ? Number(size.size.slice(0, -4)) : undefined;
 }

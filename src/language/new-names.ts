@@ -4,7 +4,8 @@ import type { Piece } from './pieces.js';
 import type { Token } from './tokens.js';
 import { isCapitalOf } from './new-names/capitals.js';
 import { isJointOfTakers, namedTaker } from './new-names/giver-or-taker.js';
-import { isName, looksLikeCrop } from './new-names/is-name.js';
+import { isCropOfTwo, looksLikeCrop } from './new-names/crop-like.js';
+import { isName } from './new-names/is-name.js';
 import { inPlantPosition, isCrop } from './new-names/position.js';
 import { type NameSeen, runAt } from './new-names/run.js';
 import { nameBeforeTimes, nameHoldingCrop } from './new-names/words-in-names.js';
@@ -64,7 +65,9 @@ export function joinNewNames(
       from,
       to,
       plant:
-        single && !beside && looksLikeCrop(name) ? { crop: singular(name) } : { variety: titleCase(name) },
+        (single && !beside && looksLikeCrop(name)) || isCropOfTwo(name)
+          ? { crop: singular(name) }
+          : { variety: titleCase(name) },
     });
     at += length - 1;
   }

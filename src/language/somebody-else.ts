@@ -36,6 +36,13 @@ export function pastPerson(
   const opening = pieces[at];
   if (opening?.is === 'count' && (opening.quantity.some || opening.quantity.value === 1)) at++;
   while (DESCRIBED.test(wordAt(pieces, at))) at++;
+  // "Her indoors has potted on six", "'im next door".
+  const indoors = wordAt(pieces, at + 1) === 'indoors' ? 2 : 0;
+  if (
+    /^(?:her|him|'er|'im|er|im|them)$/.test(wordAt(pieces, at)) &&
+    (indoors > 0 || isNextDoor(pieces, at + 1))
+  )
+    return { to: at + (indoors || 3), sure: true };
   // "The neighbour's planted out already": has.
   const who = wordAt(pieces, at).replace(/'s$/, '');
   const door = who === 'next' && wordAt(pieces, at + 1) === 'door';
@@ -69,6 +76,11 @@ export function pastPerson(
   }
   return { to: at, sure };
 }
+
+const isNextDoor = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:next door|over (?:the|there)|up the|down the|across the)$/.test(
+    `${wordAt(pieces, at)} ${wordAt(pieces, at + 1)}`,
+  );
 
 /** A form of doing, that no place has in its name. */
 const isVerb = (piece: Piece | undefined): boolean =>

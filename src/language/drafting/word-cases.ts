@@ -1,9 +1,32 @@
 /** What a plain word tells: plants named before, or a single one of them. */
 import { DUD } from '../duds.js';
+import { wordAt } from '../grammar/rule.js';
+import type { Piece } from '../pieces.js';
 import type { Case, Seen } from './case.js';
 import { wordBefore } from './words-before.js';
 
 const PRONOUN = /^(?:them|em|those|they|these|it|they're|they've|that|that'd|thatd|both)$/;
+
+/** "Every cell full", "all the cells are filled", "no gaps"; none "bar four", "not every". */
+function saysNoneEmpty(pieces: readonly Piece[], at: number): boolean {
+  if (/^(?:but|bar|except|save|apart|almost|nearly)$/.test(wordAt(pieces, at + 1))) return false;
+  if (/^(?:gaps?|empties|blanks)$/.test(wordAt(pieces, at)))
+    return /^(?:no|without|not a)$/.test(
+      wordAt(pieces, at - 1) === 'a' ? `${wordAt(pieces, at - 2)} a` : wordAt(pieces, at - 1),
+    );
+  if (!/^(?:full|filled|used|planted|taken|stuck)$/.test(wordAt(pieces, at))) return false;
+  let cells = at - 1;
+  while (/^(?:is|are|was|were|now|got)$/.test(wordAt(pieces, cells))) cells--;
+  if (!/^(?:cells?|modules?|holes?)$/.test(wordAt(pieces, cells))) return false;
+  let lead = cells - 1;
+  while (/^(?:of|the|single|one|last)$/.test(wordAt(pieces, lead))) lead--;
+  const all = pieces[lead];
+  return (
+    (/^(?:every|each)$/.test(wordAt(pieces, lead)) ||
+      (all?.is === 'count' && all.quantity.whole === 'all')) &&
+    !/^(?:not|nearly|almost)$/.test(wordAt(pieces, lead - 1))
+  );
+}
 
 export const wordCases: readonly Case<Seen<'word'>>[] = [
   {
@@ -32,6 +55,23 @@ export const wordCases: readonly Case<Seen<'word'>>[] = [
       pieces.slice(Math.max(0, at - 4), at).some((each) => each.is === 'word' && each.text === 'each'),
     does: ({ draft }) => {
       draft.each ??= 1;
+    },
+  },
+  {
+    name: '<pots> of <plant>, every cell full',
+    phrasings: [
+      'Took two 36-cell trays of Salt Harrier, every cell full',
+      'Struck two 36-cell trays of Salt Harrier cuttings, all cells filled',
+      'Took a 24-cell tray of Salt Harrier, no gaps',
+    ],
+    when: ({ pieces, at, draft, clause }) =>
+      clause.hit?.rule.kind === 'strike' &&
+      draft.size?.endsWith('cell') === true &&
+      draft.pots !== undefined &&
+      draft.each === undefined &&
+      saysNoneEmpty(pieces, at),
+    does: ({ draft }) => {
+      draft.each = 1;
     },
   },
   {

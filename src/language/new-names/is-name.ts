@@ -2,18 +2,13 @@
 import { wordAt } from '../grammar/rule.js';
 import { isOnLabel } from '../on-label.js';
 import type { Piece } from '../pieces.js';
+import { isBesideCrop, isOfCropBefore } from './beside-crop.js';
 import { isCapitalOf } from './capitals.js';
+import { isCropOfTwo, looksLikeCrop } from './crop-like.js';
 import { isGiverOrTaker } from './giver-or-taker.js';
 import { isIntroduced } from './introduced.js';
 import { endsName, inPlantPosition, isComeBy, isCrop } from './position.js';
-import { isSentenceStart, type NameSeen, type Run } from './run.js';
-
-/** The run, and the piece behind it. */
-interface RunSeen extends NameSeen, Run {
-  readonly end: number;
-  /** Each of its words has a capital. */
-  readonly isCapital: boolean;
-}
+import { isAtEnd, isSentenceStart, lastWord, type NameSeen, type Run, type RunSeen } from './run.js';
 
 interface NameCase {
   /** Like what is written. */
@@ -200,6 +195,16 @@ const cases: readonly NameCase[] = [
     when: ({ capital }) => capital > 0,
   },
   {
+    name: 'six sweet pea plugs',
+    isName: true,
+    when: ({ pieces, at, length, capital, before, end }) =>
+      capital === 0 &&
+      length === 2 &&
+      before.at(-1)?.is === 'count' &&
+      isCropOfTwo(`${wordAt(pieces, at)} ${wordAt(pieces, at + 1)}`) &&
+      /^(?:plugs?|seedlings?|plants?|cuttings?|liners?)$/.test(wordAt(pieces, end)),
+  },
+  {
     name: 'took five quarrywort',
     isName: true,
     when: ({ pieces, at, length, unknown }) =>
@@ -220,39 +225,7 @@ export function isName(seen: NameSeen, run: Run): boolean {
 /** Written as names are: two capitals or more, and nothing else. */
 const isWritten = ({ isCapital, length }: RunSeen): boolean => isCapital && length > 1;
 
-const lastWord = ({ before }: RunSeen): string => wordAt(before, before.length - 1);
-
-const isAtEnd = ({ pieces, end }: RunSeen): boolean =>
-  pieces[end] === undefined || pieces[end].is === 'break';
-
 /** Where a plant's name would stand, "three rooted Blue Note" included. */
 const standsForPlant = (seen: RunSeen): boolean =>
   inPlantPosition(seen.before) ||
   (seen.isCapital && lastWord(seen) === 'rooted' && seen.before.at(-2)?.is === 'count');
-
-/** "Quarry Annie dahlia", "Quarry Annie (dahlia)". */
-function isBesideCrop({ pieces, end }: RunSeen): boolean {
-  const mark = pieces[end];
-  return isCrop(pieces[mark?.is === 'break' && mark.mark === '(' ? end + 1 : end]);
-}
-
-/** "Stuck 24 coleus cuttings this morning, Marble Finch", "8 coleus cuttings of …", "took some mums too, …". */
-function isOfCropBefore(seen: RunSeen): boolean {
-  const { before } = seen;
-  const isApart = before.at(-1)?.is === 'break';
-  if (lastWord(seen) !== 'of' && !(isApart && isAtEnd(seen))) return false;
-  const lead = isApart && before.at(-2)?.is === 'when' ? -3 : -2;
-  return (
-    isCrop(before.at(lead)) ||
-    (/^(?:cuttings|plugs|plants|tips|slips|shoots)$/.test(wordAt(before, before.length + lead)) &&
-      isCrop(before.at(lead - 1))) ||
-    (/^(?:too|also|today)$/.test(wordAt(before, before.length - 2)) && isCrop(before.at(-3)))
-  );
-}
-
-/** Ends as the names of crops do. */
-export function looksLikeCrop(name: string): boolean {
-  return /(?:ia|um|us|is|a|ea|on|ums|ias|as|ons|wort|berry|bush|ss|grass|mint|bane|flower|daisy|ella)s?$/.test(
-    name,
-  );
-}

@@ -64,6 +64,8 @@ export function inPlantPosition(before: readonly Piece[]): boolean {
     /^(?:cuttings? |slips |starts )?off (?:the|(?:the|my|our) (?:old|big))$/.test(lead.join(' '))
   )
     return true;
+  // "Got six plugs from Derek": by whom.
+  if (/^(?:plugs?|liners|crowns?|tubers?|stools?) from$/.test(lead.slice(-2).join(' '))) return false;
   // "Order 2213 Thorne's: …": whose it is.
   if (piece.is === 'count' && /^(?:order|invoice|docket)$/.test(wordAt(before, at - 1))) return false;
   if (piece.is === 'count' || piece.is === 'cutting' || piece.is === 'pots') return true;

@@ -26,6 +26,13 @@ export interface Run {
   readonly capital: number;
 }
 
+/** The run, and the piece behind it. */
+export interface RunSeen extends NameSeen, Run {
+  readonly end: number;
+  /** Each of its words has a capital. */
+  readonly isCapital: boolean;
+}
+
 /** Words that open many a name, yet describe as often: part of a name only before a word nobody knows. */
 const OPENERS = /^(?:old|red|white|blue|black|golden|dark|silver|purple|pink|yellow|little|big|lady|mister)$/;
 
@@ -111,3 +118,10 @@ export function isSentenceStart(tokens: readonly Token[], at: number): boolean {
   const before = tokens[at - 1];
   return !before || before.is === 'line' || /^[.!?]$/.test(before.raw);
 }
+
+/** The word before a run. */
+export const lastWord = ({ before }: RunSeen): string => wordAt(before, before.length - 1);
+
+/** The run ends what is said. */
+export const isAtEnd = ({ pieces, end }: RunSeen): boolean =>
+  pieces[end] === undefined || pieces[end].is === 'break';
