@@ -1,5 +1,6 @@
 /** A sentence that says no act of its own, but fills or puts right the act told before it in the same note. */
 import { proposeAnswer } from './answer-proposal.js';
+import { causeOf } from './cause-behind.js';
 import { clausesOf, wholeOf } from './clauses.js';
 import { draftsOf } from './drafting.js';
 import type { Draft } from './drafting/draft.js';
@@ -10,7 +11,6 @@ import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import { tendRules } from './grammar/tend.js';
 import { allButKept } from './kept-back.js';
-import { causes, phraseAt } from './lexicon.js';
 import type { Note } from './note.js';
 import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
@@ -37,20 +37,6 @@ export function mendedBy(last: Proposal | undefined, sentence: Sentence, note: N
     otherPlant(last, sentence) ??
     restated(last, sentence)
   );
-}
-
-/** "Lost the Salt Harrier. They dried right out while we were away": what a verb of decay says of them is the cause. */
-function causeOf(last: Proposal, { pieces }: Sentence): Proposal | undefined {
-  if (last.kind !== 'loss' || last.slots['cause'] !== undefined) return undefined;
-  if (!/^(?:they|they'd|it|it'd)$/.test(wordAt(pieces, 0))) return undefined;
-  let at = 1;
-  while (/^(?:had|all|just|simply|completely)$/.test(wordAt(pieces, at))) at++;
-  const verb = pieces[at];
-  const words = pieces.map((_, n) => wordAt(pieces, n));
-  const cause = phraseAt(causes, words, at)?.value;
-  if (cause === undefined || verb?.is !== 'word' || verb.verb?.form !== 'past') return undefined;
-  if (pieces.some(({ is }) => is === 'plant' || is === 'count')) return undefined;
-  return { ...last, slots: { ...last.slots, cause } };
 }
 
 /** "Planted out the Salt Harrier. Kept two back for Mum." */
