@@ -1,6 +1,6 @@
 /** What is left about a plant: an observation. */
 import { mergedPlants } from './drafting.js';
-import { ALL_LOOK, IDLE, OBSERVED, OBSERVED_ALONE, STATIVE } from './grammar/remark.js';
+import { ALL_LOOK, BESET, IDLE, OBSERVED, OBSERVED_ALONE, STATIVE } from './grammar/remark.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
@@ -52,7 +52,11 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
   const behindLabel = pieces[0]?.is === 'plant' && pieces[0].plant.batch !== undefined;
   if (others === 0) return undefined;
   const counted = pieces.some(
-    (piece) => piece.is === 'count' && !piece.quantity.weak && !piece.quantity.vague,
+    (piece, at) =>
+      piece.is === 'count' &&
+      !piece.quantity.weak &&
+      !piece.quantity.vague &&
+      !(piece.quantity.whole === 'all' && wordAt(pieces, at + 1) === 'over'),
   );
   const personal = /\b(?:i|i've|i'm|we|we've|my|me)\b/.test(line);
   const seen = OBSERVED.test(line);
@@ -60,7 +64,9 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
   if (
     pieces.some(
       (piece) =>
-        piece.is === 'pots' || piece.is === 'medium' || (piece.is === 'size' && !MEASURED.test(line)),
+        (piece.is === 'pots' && !isBeset(pieces, piece)) ||
+        piece.is === 'medium' ||
+        (piece.is === 'size' && !MEASURED.test(line)),
     )
   )
     return undefined;
@@ -97,6 +103,19 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
 /** "Shoots about 3 inches", "now 20cm tall": what a length may be told of, other than pots. */
 const MEASURED =
   /^(?!.*\bpots?\b).*\b(?:shoots?|sideshoots?|stems?|growth|grown|growing|tall|high|long|wide|across)\b/;
+
+/** "Vine weevil grubs in two pots of Salt Harrier", "two pots of them have mildew": how many are beset by what was seen. */
+function isBeset(pieces: readonly Piece[], pots: Piece): boolean {
+  const at = pieces.indexOf(pots);
+  const words = pieces.map((piece) => (piece.is === 'word' ? piece.text : '.'));
+  const behind = words.slice(at + 1, at + 6).join(' ');
+  const ahead = words.slice(Math.max(0, at - 5), at).join(' ');
+  return /^(?:of )?(?:(?:the|my) )?\.? ?(?:with|have|has|had|got|show|showing|covered in|full of)\b/.test(
+    behind,
+  )
+    ? BESET.test(behind)
+    : /\b(?:in|on|over|among|amongst|across|from|under)(?: the)?$/.test(ahead) && BESET.test(ahead);
+}
 
 const STANDS = /^(?:in|on|at|by|near|under|beside|behind|inside|outside)$/;
 /** Behind these a place is another's, or none of theirs yet. */

@@ -37,7 +37,7 @@ const GROWN = anyOf`
 
 /** What eats them, and what it leaves. */
 const EATEN = anyOf`
-  greenfly|whitefly|blackfly|aphids?|thrips?|mites?|mealybugs?|mealy|scale|gnats?|sciarid
+  greenfly|whitefly|blackfly|aphids?|thrips?|mites?|mealybugs?|mealy|scale|gnats?|sciarid|grubs?
   slugs?|snails?|caterpillars?|weevils?|leafminer
   holes?|nibbled|chewed|munched|webbing|webs?|sticky|honeydew
 `;
@@ -58,6 +58,13 @@ export const OBSERVED = within`
   ${GROWN}
   ${EATEN}
   ${AILING}
+`;
+
+/** What besets plants, or comes on them, pot by pot. */
+export const BESET = within`
+  ${EATEN}
+  ${AILING}
+  first|buds|flowers|blooms
 `;
 
 /** Strong enough to stand without any plant named. */

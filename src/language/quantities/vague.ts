@@ -41,6 +41,8 @@ export function beyond(tokens: readonly Token[], at: number): FoundQuantity | un
       )
     )
       continue;
+    // "Greenfly all over three pots": on every side of them.
+    if (words[0] === 'over' && textAt(tokens, at - 1) === 'all') continue;
     // "Back up to 20": as warm as that.
     if (
       words[0] === 'up' &&
