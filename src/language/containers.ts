@@ -2,7 +2,7 @@
 import { countApart } from './containers/apart.js';
 import { countHeld } from './containers/held.js';
 import { countSame } from './containers/same-as-before.js';
-import { type Opening, openingAt } from './containers/opening.js';
+import { isFull, type Opening, openingAt } from './containers/opening.js';
 import { countAt, eachAt, isContainer, type Joined, perContainer } from './containers/per-container.js';
 import { timesAt } from './containers/times.js';
 import { wordAt } from './grammar/rule.js';
@@ -47,8 +47,9 @@ function ofSize(pieces: readonly Piece[], opening: Opening, sized: PieceOf<'size
   const { first, start, number, count, isTimes, at } = opening;
   const hasWord = !sized.container && isContainer(pieces, at + 1);
   const to = at + (hasWord ? 2 : 1);
-  // So many in each; no "potted into 2 x 40 cell trays".
-  const holdsThem = isTimes && !/^(?:in|into|to|onto)$/.test(wordAt(pieces, start - 1));
+  // So many in each, "2 x 104", "one full 72-cell tray"; no "potted into 2 x 40 cell trays".
+  const holdsThem =
+    (isTimes || isFull(pieces, opening)) && !/^(?:in|into|to|onto)$/.test(wordAt(pieces, start - 1));
   const cells = Number(holdsThem ? (/^(\d+)cell$/.exec(sized.size)?.[1] ?? 0) : 0);
   if (number !== undefined && cells >= FEWEST_CELLS)
     return {

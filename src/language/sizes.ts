@@ -8,7 +8,7 @@ export const EDGES = /^(?:edges?|sides?|rims?|outside)$/;
 const UNITS: Readonly<Record<string, string>> = {
   cm: 'cm', cms: 'cm', centimetre: 'cm', centimetres: 'cm', centimeter: 'cm', centimeters: 'cm', mm: 'mm', mil: 'mm', millimetre: 'mm', millimetres: 'mm',
   in: 'in', inch: 'in', inches: 'in', ins: 'in', '"': 'in', l: 'l', litre: 'l', litres: 'l', liter: 'l', liters: 'l', lt: 'l', ltr: 'l', ltrs: 'l', ls: 'l', lit: 'l',
-  ml: 'ml', mls: 'ml', qt: 'qt', quart: 'qt', quarts: 'qt', gal: 'gal', gallon: 'gal', gallons: 'gal', cell: 'cell', cells: 'cell', celled: 'cell', hole: 'cell', holes: 'cell', module: 'cell', plug: 'cell', pack: 'cell', packs: 'cell',
+  ml: 'ml', mls: 'ml', qt: 'qt', quart: 'qt', quarts: 'qt', gal: 'gal', gallon: 'gal', gallons: 'gal', cell: 'cell', cells: 'cell', celled: 'cell', hole: 'cell', holes: 'cell', module: 'cell', plug: 'cell', pack: 'cell', packs: 'cell', count: 'cell', ct: 'cell',
 }; // prettier-ignore
 
 export const CONTAINERS: ReadonlySet<string> = new Set(
@@ -146,8 +146,8 @@ export function sizeAt(tokens: readonly Token[], at: number): FoundSize | undefi
     return undefined;
   if (
     unit === 'cell' &&
-    /^(?:module|plug|hole|holes)$/.test(raw) &&
-    !/^(?:tray|trays)$/.test(text(tokens, to + 1))
+    /^(?:module|plug|hole|holes|count|ct)$/.test(raw) &&
+    !/^(?:trays?|flats?)$/.test(text(tokens, to + 1))
   )
     return undefined;
   // "One cell each" is no tray.

@@ -28,9 +28,23 @@ export function openingAt(pieces: readonly Piece[], start: number): Opening | un
   let at = start + 1;
   if (wordAt(pieces, at) === 'single') at++;
   if (wordAt(pieces, at) === 'x') at++;
-  while (SORT.test(wordAt(pieces, at)) && at - start < LONGEST) at++;
+  while (isSort(pieces, at) && at - start < LONGEST) at++;
   const number = count ? count.quantity.value : 1;
   return { first, start, number, count, isTimes: wordAt(pieces, start + 1) === 'x', at };
+}
+
+/** "Nearly full" too. */
+const isSort = (pieces: readonly Piece[], at: number): boolean =>
+  SORT.test(wordAt(pieces, at)) ||
+  (/^(?:nearly|almost|quite|not)$/.test(wordAt(pieces, at)) &&
+    /^(?:quite|full)$/.test(wordAt(pieces, at + 1)));
+
+/** "One full 72-cell tray": no "half full", and no other number that would tell how many ("60 of them, one full tray"). */
+export function isFull(pieces: readonly Piece[], { start, at }: Opening): boolean {
+  if (wordAt(pieces, at - 1) !== 'full') return false;
+  if (/^(?:half|quarters?|nearly|almost|quite)$/.test(wordAt(pieces, at - 2))) return false;
+  const before = pieces.slice(0, start).findLastIndex((piece) => piece.is === 'break' && piece.hard);
+  return !pieces.slice(before + 1, start).some(({ is }) => is === 'count');
 }
 
 const isHowMany = ({ quantity: { value, vague, outOf } }: PieceOf<'count'>): boolean =>

@@ -1,7 +1,7 @@
 /** Numbers that stand for containers without a word for them, or beside one that is no word for how many: "4x84", "84 tray". */
 import { wordAt } from '../grammar/rule.js';
 import type { Piece, PieceOf } from '../pieces.js';
-import type { Opening } from './opening.js';
+import { isFull, type Opening } from './opening.js';
 import { countAt, isContainer, type Joined } from './per-container.js';
 
 type Reading = (pieces: readonly Piece[], opening: Opening) => Joined | undefined;
@@ -26,6 +26,24 @@ const trayOfCells: Reading = (pieces, { first, count, at }) => {
   return {
     pieces: [{ is: 'size', size: `${cells}cell`, container: true, from: first.from, to }],
     to: at + 1,
+  };
+};
+
+/** "Two 84 trays": how many of them there are, and their size. */
+const traysOfCells: Reading = (pieces, opening) => {
+  const { first, number, isTimes, at } = opening;
+  const each = countAt(pieces, at);
+  const cells = each?.quantity.value ?? 0;
+  if (!each || isTimes || number === undefined || cells < FEWEST_CELLS) return undefined;
+  if (!/^trays?$/.test(wordAt(pieces, at + 1))) return undefined;
+  const to = pieces[at + 1]?.to ?? each.to;
+  return {
+    pieces: [
+      ...(isFull(pieces, opening) ? [countOf(number * cells, first)] : []),
+      { is: 'pots', pots: number, from: first.from, to: each.from },
+      { is: 'size', size: `${cells}cell`, container: true, from: each.from, to },
+    ],
+    to: at + 2,
   };
 };
 
@@ -88,7 +106,14 @@ const countOf = (value: number, { from, to }: Pick<Piece, 'from' | 'to'>): Piece
 });
 
 /** In order: the first that fits decides. */
-const readings: readonly Reading[] = [traysOf, trayOfCells, timesCells, timesAlone, timesCuttings];
+const readings: readonly Reading[] = [
+  traysOf,
+  traysOfCells,
+  trayOfCells,
+  timesCells,
+  timesAlone,
+  timesCuttings,
+];
 
 export function timesAt(pieces: readonly Piece[], opening: Opening): Joined | undefined {
   for (const reading of readings) {

@@ -12,6 +12,19 @@ const isDone = (pieces: readonly Piece[], at: number): boolean => {
 export const POST =
   /^(?:post|mail|postie|postman|postwoman|mailman|courier|carrier|van|lorry|truck|delivery|parcel|dpd|ups|fedex|usps)$/;
 
+/** "The courier", "the postie on Monday", "UPS finally". */
+function isByPost(pieces: readonly Piece[], from: number): boolean {
+  let at = from - 1;
+  while (
+    pieces[at]?.is === 'when' ||
+    /^(?:finally|just|only|eventually|also|has|have|had|man|lady|guy|bloke|girl|lad)$/.test(
+      wordAt(pieces, at),
+    )
+  )
+    at--;
+  return POST.test(wordAt(pieces, at));
+}
+
 /** "Order 250 plugs", "need 60 liners": to be done. */
 const isToDo = (piece: Piece): boolean =>
   piece.is === 'word' &&
@@ -26,7 +39,8 @@ export const delivered: readonly Rule[] = [
     head: 'bring~past|drop~past|deliver~past|fetch~past off?',
     shape: 'object',
     when: (p, f, t) =>
-      (POST.test(wordAt(p, f - 1)) || (p[f - 1]?.is === 'when' && POST.test(wordAt(p, f - 2)))) &&
+      isByPost(p, f) &&
+      !/^(?:trays?|pots?|labels?|compost|cells|modules|crates?|boxes)$/.test(wordAt(p, t + 1)) &&
       (closeBehind(p, t, 'count') || /^(?:the|my|our|those)$/.test(wordAt(p, t))) &&
       closeBehind(p, t, 'plant') &&
       p.slice(t, t + 8).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) &&
@@ -35,8 +49,11 @@ export const delivered: readonly Rule[] = [
       'the mail brought a dozen rooted starts of Salt Harrier',
       'postie dropped off 20 Salt Harrier plugs',
       'the courier delivered the Salt Harrier plugs',
+      'UPS finally dropped off the Salt Harrier plugs yesterday, one full 72-cell tray',
+      'the postie has only just brought my Salt Harrier plugs, 24 of them',
     ],
     mustNot: [
+      'UPS dropped off the trays for the Salt Harrier plugs',
       'the post brought two Salt Harrier tubers',
       'the van dropped off 20 labels for the Salt Harrier plugs',
     ],
