@@ -6,6 +6,7 @@ import { fromMe } from './dispatch/from-me.js';
 import { soldOut } from './dispatch/sold-out.js';
 import { letHave } from './dispatch/let-have.js';
 import { onPaper } from './dispatch/on-paper.js';
+import { wentOut } from './dispatch/went-out.js';
 import { orders } from './dispatch/orders.js';
 import { sent } from './dispatch/sent.js';
 import { carriedTo } from './dispatch/carried-to.js';
@@ -20,6 +21,7 @@ export const dispatchRules: readonly Rule[] = [
   ...soldOut,
   ...orders,
   ...onPaper,
+  ...wentOut,
   ...letHave,
   ...sent,
   ...carriedTo,
