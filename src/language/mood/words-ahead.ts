@@ -1,6 +1,7 @@
 /** Moods told by the words before the head alone. */
 import { isHabit } from '../habits.js';
 import { wordAt } from '../grammar/rule.js';
+import type { Piece } from '../pieces.js';
 import { back, has, hasPair, type MoodCase, type MoodSeen } from './case.js';
 import { DENIAL, INTENDED, MANAGED, REPORT, SUPPOSED } from './words.js';
 
@@ -102,6 +103,24 @@ export const wordsAhead: readonly MoodCase[] = [
     when: (seen) => has(seen, DENIAL),
   },
   {
+    // No "nothing rooted", which is what a look found, and no "nothing potted but the Salt Harrier".
+    name: 'nothing potted on',
+    mood: 'denied',
+    phrasings: [
+      'nothing potted on today, all hands on the sale',
+      'nothing stuck today',
+      'nothing was sold at the market, all back on the bench',
+      'nothing planted out today, too wet',
+      'nowt moved today',
+      'nothing lost today',
+    ],
+    when: ({ pieces, hit, form }) =>
+      form === 'past' &&
+      hit.rule.kind !== 'check' &&
+      isNothing(pieces, hit.from) &&
+      !isButSome(pieces, hit.to),
+  },
+  {
     name: 'managed to pot on <count>',
     mood: 'done',
     phrasings: ['managed to pot on five Salt Harrier'],
@@ -140,6 +159,24 @@ export const wordsAhead: readonly MoodCase[] = [
         .some((word) => /^(?:will|i'll|we'll|shall|must|need|needs|should|it'll|they'll)$/.test(word)),
   },
 ];
+
+/** "Nothing", "nothing else was": what the head is told of. */
+function isNothing(pieces: readonly Piece[], head: number): boolean {
+  let at = head - 1;
+  while (/^(?:else|was|were|is|has|have|had|been|got|getting|really|actually|ever)$/.test(wordAt(pieces, at)))
+    at--;
+  return /^(?:nothing|nowt|nothin|nout)$/.test(wordAt(pieces, at));
+}
+
+/** "… but the Salt Harrier", "…, only the six": what was done after all. */
+const isButSome = (pieces: readonly Piece[], from: number): boolean =>
+  pieces
+    .slice(from)
+    .some(
+      (_, n) =>
+        /^(?:but|bar|except|apart|only|save|besides|just)$/.test(wordAt(pieces, from + n)) &&
+        pieces.slice(from + n, from + n + 5).some(({ is }) => is === 'plant' || is === 'count'),
+    );
 
 /** "Got six Salt Harrier to pot on", "found two to pinch": a number or a plant stands between. */
 function isStillToDo({ pieces, start, hit }: MoodSeen): boolean {
