@@ -1,4 +1,4 @@
-/** Talk that only picks up the thread ("where was I", "what was I saying"), a pause and no question, and thanks to heaven. */
+/** Talk that only picks up the thread ("where was I", "what was I saying"), a pause and no question, thanks to heaven, and "while I was at it". */
 import { wordAt } from './grammar/rule.js';
 import { byFirstWord } from './phrases-by-word.js';
 import type { Piece } from './pieces.js';
@@ -35,6 +35,10 @@ const ASIDES = byFirstWord([
   ['thank', 'god'],
   ['thank', 'goodness'],
   ['thank', 'heavens'],
+  // "Put in nine more while I was at it, all in one pot".
+  ...['i was', "i'm", 'i am', 'we were', "we're", 'he was', 'she was'].flatMap((who) =>
+    ['while', 'whilst'].map((word) => [word, ...who.split(' '), 'at', 'it']),
+  ),
 ]);
 
 /** "Where was I with the Salt Harrier": asked after all. */

@@ -143,7 +143,7 @@ function isModifier(tokens: readonly Token[], at: number): boolean {
 
 /** Small words, which are no part of a place's name. */
 const NO_NAME = whole`
-  and|of|then|but|for|with|no|not|very|really|now|today|i|we|they|it|them|that|which
+  and|of|then|but|for|with|no|not|very|really|now|today|i|we|they|it|them|that|which|there|here|before|after|until|till|since|during
   one|two|three|four|five|six|ten|half|all|some|more|both|each|every|another|rest
   cuttings?|plants|pots|rooted
 `;
