@@ -110,6 +110,8 @@ const withoutStops = (text: string): string =>
     })
     .replace(/(?<![\p{L}\d])(\d{1,2}(?:[:.]\d\d)?)\s?([ap])\.\s?m\b\.?/giu, '$1$2m')
     .replace(/\b(?:this )?([ap])\.\s?m\b\.?/giu, (_, half: string) => halfOfDay(half))
-    .replace(/\bca?\. ?(?=\d)/giu, 'circa ');
+    .replace(/\bca?\. ?(?=\d)/giu, 'circa ')
+    // "Gave two to Mrs. Abbery".
+    .replace(/\b(mrs?|ms|dr)\. ?(?=\p{L})/giu, '$1 ');
 
 const halfOfDay = (letter: string): string => (/^a/i.test(letter) ? 'this morning' : 'this afternoon');

@@ -52,7 +52,11 @@ export function recipientOf(
       (piece, at) => at > start && piece.is === 'word' && piece.verb?.form === 'past',
     );
     let end = verb < 0 ? hit.from : Math.min(verb, hit.from);
-    while (end > start && /^(?:has|have|had|just|also)$/.test(wordAt(pieces, end - 1))) end--;
+    while (
+      end > start &&
+      (pieces[end - 1]?.is === 'break' || /^(?:has|have|had|just|also)$/.test(wordAt(pieces, end - 1)))
+    )
+      end--;
     // "Winnie's taken two": who has taken them.
     const name = wordsOf(pieces, start, end, tokens, text)?.replace(/'s$/, '');
     if (name !== undefined && !/(?:^| )(?:he|she|they|it|who)$/i.test(name)) return name;

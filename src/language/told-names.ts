@@ -150,7 +150,10 @@ export function namesBeforeCrop(
   claim: (piece: Piece) => boolean,
 ): void {
   for (let at = 2; at < tokens.length; at++) {
-    if (!/^(?:that's|thats|it's|its)$/.test(textAt(tokens, at)) || !/^(?:a|an)$/.test(textAt(tokens, at + 1)))
+    if (
+      !/^(?:that's|thats|it's|its)$/.test(textAt(tokens, at)) ||
+      !/^(?:a|an|the|my)$/.test(textAt(tokens, at + 1))
+    )
       continue;
     const words = tokens.slice(at + 2, at + 6).map((token) => token.text);
     if (!phraseAt(crops, words, 0)) continue;
@@ -165,7 +168,12 @@ export function namesBeforeCrop(
     )
       start--;
     const isName = tokens.slice(start, end).some((token) => !OPENERS.test(token.text));
-    if (end - start < 2 || !isName || numberAt(tokens, start - 1) === undefined) continue;
+    // "Apricot Sexton, that's a pelargonium: …": written as a name where the telling begins.
+    const isWritten =
+      end < at &&
+      (start === 0 || /^(?:mark|line)$/.test(tokens[start - 1]?.is ?? '')) &&
+      tokens.slice(start, end).every(({ capital }) => capital);
+    if (end - start < 2 || !isName || (!isWritten && numberAt(tokens, start - 1) === undefined)) continue;
     claim(nameAt(text, tokens, start, end));
   }
 }

@@ -106,6 +106,14 @@ function recipientOf(entry: object): string {
   return typeof to === 'string' ? to : '';
 }
 
+/** Whether the words name one person: "Orla" is "my sister Orla". */
+export function isSamePerson(one: string, other: string): boolean {
+  const [own, told] = [[...wordsOf(one)], [...wordsOf(other)]];
+  const isWithin = (some: readonly string[], all: readonly string[]) =>
+    some.length > 0 && some.every((word) => all.includes(word));
+  return isWithin(own, told) || isWithin(told, own);
+}
+
 const wordsOf = (phrase = '') => new Set(phrase.toLowerCase().split(/[^\p{L}'’-]+/u));
 
 /** Whether all words but the two that are set against each other tell of that very deed: "Ines wants 20, not 12" does not. */
@@ -140,6 +148,7 @@ function agrees(standing: object, read: object, { said, denied }: Contrast): boo
       told[slot] === undefined ||
       own[slot] === undefined ||
       told[slot] === own[slot] ||
+      (slot === 'to' && isSamePerson(recipientOf(standing), recipientOf(read))) ||
       contrasted.has(told[slot]),
   );
 }

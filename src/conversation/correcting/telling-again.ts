@@ -5,6 +5,7 @@ import type { ReadEntry, ReadNote } from '../../language/note.js';
 import { named } from '../../ledger/reach.js';
 import { putRightBy, setSlots } from '../amending.js';
 import { standingOn } from '../deeds.js';
+import { isSamePerson } from './contradicting.js';
 import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts, withoutNoise } from './doubts.js';
 import { fell, noteOfLine, type Slots } from '../entry-meant.js';
 import { isLogged, takeNote } from '../noting.js';
@@ -59,7 +60,8 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
     return true;
   if (!isTakenBack && !isFew && !(ofThose && isDayAlone(only))) return false;
   const isPlain = ofThose && isFew && (isTakenBack || /\bof (?:them|those|these)\b/i.test(words));
-  const before = lately(sitting, isPlain ? PLAINLY_WITHIN_MS : WITHIN_MS, TAKEN_BACK.test(words));
+  const isLate = isPlain || (another === undefined && isToTheSame(sitting, only));
+  const before = lately(sitting, isLate ? PLAINLY_WITHIN_MS : WITHIN_MS, TAKEN_BACK.test(words));
   const amended = entries.map(({ entry, sources }) => {
     const told = plantSaid(entry as Plant, sources);
     const fits = before.filter(
@@ -112,6 +114,18 @@ function wasOfOther(sitting: Sitting, [first, ...more]: readonly ReadEntry[]): b
   const isRight = setSlots(sitting, [told], batch === undefined ? { variety, crop } : { batch });
   if (isRight && more.length > 0) takeNote(sitting, { entries: more, asks: [] });
   return isRight;
+}
+
+/** "Actually three went to Ged", the day after: to whom the last note gave two. */
+function isToTheSame({ ledger }: Sitting, { entry, sources }: ReadEntry): boolean {
+  const last = ledger.standing.at(-1)?.entry;
+  const isTold = sources['count'] === 'said' && sources['date'] !== 'said';
+  return (
+    isTold &&
+    entry.kind === 'dispatch' &&
+    last?.kind === 'dispatch' &&
+    isSamePerson(entry.to ?? '', last.to ?? '')
+  );
 }
 
 /** What stands of the last note, where this grower sent it to this chat lately, or another of the group, whom a plain denial puts right. */

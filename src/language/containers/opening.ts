@@ -28,7 +28,7 @@ export function openingAt(pieces: readonly Piece[], start: number): Opening | un
   let at = start + 1;
   if (wordAt(pieces, at) === 'single') at++;
   if (wordAt(pieces, at) === 'x') at++;
-  while (isSort(pieces, at) && at - start < LONGEST) at++;
+  while ((isSort(pieces, at) || isMixedOf(pieces, at)) && at - start < LONGEST) at++;
   const number = count ? count.quantity.value : 1;
   return { first, start, number, count, isTimes: wordAt(pieces, start + 1) === 'x', at };
 }
@@ -46,6 +46,10 @@ export function isFull(pieces: readonly Piece[], { start, at }: Opening): boolea
   const before = pieces.slice(0, start).findLastIndex((piece) => piece.is === 'break' && piece.hard);
   return !pieces.slice(before + 1, start).some(({ is }) => is === 'count');
 }
+
+/** "One mixed pot of salvia cuttings". */
+const isMixedOf = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:mixed|joint)$/.test(wordAt(pieces, at)) && wordAt(pieces, at + 2) === 'of';
 
 const isHowMany = ({ quantity: { value, vague, outOf } }: PieceOf<'count'>): boolean =>
   (value !== undefined || vague === true) && outOf === undefined;

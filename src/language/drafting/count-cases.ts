@@ -190,10 +190,7 @@ export const countCases: readonly Case<CountSeen>[] = [
   {
     // The number behind the act.
     name: '<count> of <plant>: potted <count>',
-    phrasings: [
-      '24 of the Salt Harrier: potted on 20',
-      'Marge handed me slips off a Salt Harrier, stuck 6 in perlite',
-    ],
+    phrasings: ['24 of the Salt Harrier: potted on 20'],
     when: (seen) =>
       !seen.clause.subjectFirst &&
       seen.at > (seen.clause.hit?.from ?? seen.pieces.length) &&

@@ -17,6 +17,8 @@ export function leadsToPlant(pieces: readonly Piece[], at: number, end: number):
     if (piece.is === 'plant') return true;
     if (piece.is === 'cutting' || piece.is === 'size' || piece.is === 'pots') continue;
     if (piece.is === 'word' && AFTER_COUNT.test(piece.text)) continue;
+    // "Two off a fuchsia".
+    if (/^(?:of|off|from) an?$/.test(`${wordAt(pieces, next - 1)} ${wordAt(pieces, next)}`)) continue;
     return false;
   }
   return false;

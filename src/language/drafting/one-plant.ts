@@ -79,10 +79,10 @@ export function isOfHeading(pieces: readonly Piece[], count: number): boolean {
 
 /** "Sad Trombone, it's a coleus", "which is a dahlia": the crop of the plant named before. */
 export function definesCrop(pieces: readonly Piece[], at: number): boolean {
-  const before = /^(?:a|an)$/.test(wordAt(pieces, at - 1)) ? at - 2 : at - 1;
+  const before = /^(?:a|an|the|my|our)$/.test(wordAt(pieces, at - 1)) ? at - 2 : at - 1;
   const word = wordAt(pieces, before);
   return (
-    /^(?:it's|its|that's|they're|which's|she's|he's)$/.test(word) ||
+    /^(?:it's|its|that's|thats|they're|which's|she's|he's)$/.test(word) ||
     // "…, also hydrangea, one pot".
     (/^(?:also|another)$/.test(word) && pieces[before - 1]?.is === 'break' && isSetApart(pieces, at)) ||
     (/^(?:is|are|being)$/.test(word) &&

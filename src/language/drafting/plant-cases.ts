@@ -42,7 +42,7 @@ export const plantCases: readonly Case<PlantSeen>[] = [
   },
   {
     name: '<plant>',
-    phrasings: ['Took five Salt Harrier', 'Took a Salt Harrier'],
+    phrasings: ['Took five Salt Harrier', 'Took a Salt Harrier', 'Took cuttings off a Salt Harrier'],
     when: ({ draft }) => draft.plant === undefined,
     does: (seen) => {
       const { draft } = seen;
@@ -178,4 +178,21 @@ const WANTED = /^(?:wanted|want|needed|need|needs|room|space|way|free|freed|rese
 
 /** "A Salt Harrier", "another". */
 const isSingle = ({ pieces, at }: PlantSeen): boolean =>
-  /^(?:a|an|another|single)$/.test(nearestWord(pieces, at));
+  /^(?:a|an|another|single)$/.test(nearestWord(pieces, at)) && !areOffOne(pieces, at);
+
+/** "Cuttings of a dahlia", "some tips off an old coleus and a fuchsia": how many, nobody says. */
+function areOffOne(pieces: readonly Piece[], at: number): boolean {
+  let from = at - 1;
+  while (from > at - 8 && (pieces[from]?.is === 'plant' || AND_A.test(wordAt(pieces, from)))) from--;
+  const what = pieces[from - 1];
+  return (
+    /^(?:of|off|from)$/.test(wordAt(pieces, from)) &&
+    // "Two off a fuchsia".
+    (what?.is === 'count' ||
+      (what?.is === 'cutting' && !/^(?:a|an|another|one)$/.test(wordAt(pieces, from - 2))) ||
+      (what?.is === 'word' && SEVERAL.test(what.text)))
+  );
+}
+
+const AND_A = /^(?:a|an|another|single|and|old|new|big|lovely|nice)$/;
+const SEVERAL = /^(?:cutting|tip|slip|shoot|basal|stem|piece|bit|sprig|node)s$/;

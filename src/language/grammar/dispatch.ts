@@ -10,6 +10,7 @@ import { wentOut } from './dispatch/went-out.js';
 import { orders } from './dispatch/orders.js';
 import { sent } from './dispatch/sent.js';
 import { carriedTo } from './dispatch/carried-to.js';
+import { cameBy } from './dispatch/came-by.js';
 import { fetched } from './dispatch/fetched.js';
 import { wereGivenRules } from './dispatch/were-given.js';
 import type { Rule } from './rule.js';
@@ -26,6 +27,7 @@ export const dispatchRules: readonly Rule[] = [
   ...sent,
   ...carriedTo,
   ...fetched,
+  ...cameBy,
   ...newHomes,
   ...wereGivenRules,
 ];

@@ -108,3 +108,15 @@ export function leavesWith(pieces: readonly Piece[], from: number): boolean {
           (end.is === 'word' && /^(?:and|but|then|for)$/.test(end.text)))))
   );
 }
+
+/** "…, that's all he wanted". */
+export const asTheyWanted = (pieces: readonly Piece[], from: number): boolean =>
+  pieces
+    .slice(from)
+    .some(
+      (_, n) =>
+        /^(?:he|she|they)$/.test(wordAt(pieces, from + n)) &&
+        /^(?:wanted|needed|asked)$/.test(
+          wordAt(pieces, from + n + (wordAt(pieces, from + n + 1) === 'only' ? 2 : 1)),
+        ),
+    );

@@ -1,9 +1,9 @@
 /** Plants that somebody fetched or was let have, told from their side: "Sal came for her 4", "Doreen's taken two". */
 import type { Piece } from '../../pieces.js';
 import { closeBehind, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { CUTTINGS, isBuyer, isCarried } from '../taken-away.js';
+import { asTheyWanted, CUTTINGS, isBuyer, isCarried } from '../taken-away.js';
 import { PESTS } from '../loss/pests.js';
-import { FOLK, KIN, WORD_NAMES } from '../../somebody-else.js';
+import { FOLK, KIN, pastPerson, WORD_NAMES } from '../../somebody-else.js';
 import { GROUP } from '../../meets-on.js';
 import { isKnown } from '../../lexicon.js';
 import { cameAndTook, isSomeones } from '../other-people.js';
@@ -16,6 +16,12 @@ const isForMe = (pieces: readonly Piece[], from: number): boolean =>
 
 /** Who is told to have had something: somebody, and never the grower. */
 export function isSomebody(pieces: readonly Piece[], head: number): boolean {
+  // "Birgit, my colleague, had two".
+  const aside =
+    pieces[head - 1]?.is === 'break'
+      ? pieces.findLastIndex(({ is }, at) => at < head - 1 && is === 'break')
+      : -1;
+  if (aside > 0 && pastPerson(pieces, aside + 1)?.to === head - 1) return isSomebody(pieces, aside);
   let from = head;
   while (from > 0 && head - from < 5 && pieces[from - 1]?.is === 'word' && !isJoint(pieces, from - 1)) from--;
   const words = pieces.slice(from, head).map((_, n) => wordAt(pieces, from + n));
@@ -188,10 +194,11 @@ export const fetched: readonly Rule[] = [
       f > 0 &&
       p[f - 1]?.is === 'word' &&
       !/^(?:i|we|i've|we've|have|had|has|then|and|also|just|it|that|they|you)$/.test(wordAt(p, f - 1)) &&
-      p[t]?.is === 'count' &&
+      p[/^(?:only|just)$/.test(wordAt(p, t)) ? t + 1 : t]?.is === 'count' &&
       closeBehind(p, t, 'plant') &&
-      followsWord(p, t, /^(?:their|her|his)$/),
+      (followsWord(p, t, /^(?:their|her|his)$/) || asTheyWanted(p, t)),
     phrasings: [
+      "Father Abbery took only 1 Salt Harrier yesterday, that's all he wanted",
       'the school had 5 Salt Harrier for their raised bed',
       'Doreen took two of the Salt Harrier for her mother',
     ],

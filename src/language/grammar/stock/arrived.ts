@@ -1,6 +1,7 @@
 /** Young plants that came in: "72 plugs received", "six arrived today", "Doreen turned up with six". */
 import type { Piece } from '../../pieces.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { cameByOurs } from '../dispatch/came-by.js';
 import { anyStock, ofYoung, YOUNG } from './kinds-of-plant.js';
 
 /** What stands before `from` since the last break or "and" that does not join a list of counts. */
@@ -90,15 +91,15 @@ export const arrived: readonly Rule[] = [
     head: 'receive~past|unpack~past|unbox~past',
     shape: 'object',
     phrasings: ['received five Salt Harrier', 'five Salt Harrier received'],
-    unless: (p) => anyStock(p),
-    mustNot: ['unpacked 30 Salt Harrier tubers'],
+    unless: (p, f, t) => anyStock(p) || cameByOurs(p, f, t),
+    mustNot: ['unpacked 30 Salt Harrier tubers', 'my mother received one Salt Harrier'],
   },
   {
     name: 'received <count> <plant> tubers',
     kind: 'stock',
     head: 'receive~past|unpack~past|unbox~past',
     shape: 'object',
-    when: (p) => anyStock(p),
+    when: (p, f, t) => anyStock(p) && !cameByOurs(p, f, t),
     phrasings: ['unpacked 30 Salt Harrier tubers from Hexley', 'two stock plants of Salt Harrier received'],
   },
   {

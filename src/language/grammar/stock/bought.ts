@@ -1,4 +1,5 @@
 /** Plants bought or come by, stock or young: "bought two at the sale", "picked up a tray of plugs". */
+import { cameByOurs } from '../dispatch/came-by.js';
 import { CUTTINGS, isBuyer } from '../taken-away.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { isSomebody } from '../dispatch/fetched.js';
@@ -44,6 +45,7 @@ export const bought: readonly Rule[] = [
     when: (p, _f, t) => follows(p, t, 'plant'),
     // "Bought Edna a Salt Harrier", "one of the bought-in Salt Harrier".
     unless: (p, f, t) =>
+      cameByOurs(p, f, t) ||
       // "The ladies bought four": off us.
       (isBuyer(p, f) && !followsWord(p, t, /^(?:me|us)$/)) ||
       /^(?:the|those|these|my|our|shop|-)$/.test(wordAt(p, f - 1)) ||

@@ -1,6 +1,6 @@
 /** What else than cuttings may be taken: "took the lid off", "took 12 days", "took them to Nell". */
 import type { Piece } from '../../pieces.js';
-import { CUTTINGS, isBuyer, isCarried, leavesWith } from '../taken-away.js';
+import { asTheyWanted, CUTTINGS, isBuyer, isCarried, leavesWith } from '../taken-away.js';
 import { closeBehind, follows, followsWord, nextPlant, wordAt } from '../rule.js';
 import { COVERINGS, isOpenedOrLaid } from '../tend/telling.js';
 import { isAllOfPlace, isCarriedAlong, isCarriedInto, placeBehind } from './carried-off.js';
@@ -105,7 +105,7 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
   // "The van took two dozen".
   if (isCarried(pieces, from)) return true;
   // "A customer took six".
-  if (isBuyer(pieces, from) && !followsWord(pieces, to, CUTTINGS)) return true;
+  if ((isBuyer(pieces, from) || asTheyWanted(pieces, to)) && !followsWord(pieces, to, CUTTINGS)) return true;
   // "Took over twenty": more than that.
   if (next === 'over' && pieces[to + 1]?.is === 'count') return false;
   if (
