@@ -28,6 +28,8 @@ const NOTE =
 const NOT_DONE = /\b(?:did|do|have|has|was|were)(?:n['’]?t| not)\b|\b(?:forgot|never got)\b/i;
 /** "Jayden dropped one. It's snapped": told, and no name. */
 const SENTENCES = /[.!?] +\S|\b(?:it|they)['’](?:s|re)\b/i;
+/** "The 1/17 ones", "the lot from Friday". */
+const NAMES_LOT = /\b(?:ones?|lots?|batch|bunch|cuttings|from|of the)\b/i;
 /** Figures, and what can't be written on a label: controls, halves of characters, characters that nobody has given a meaning. */
 const NO_NAME = /[\d\p{Cc}\p{Cs}\p{Co}\p{Cn}]/u;
 
@@ -62,8 +64,10 @@ export function fill(
   if (value === null) return null;
   // "Two on Friday".
   // "Eleven of the first" tells no day.
-  const isOrdinal = /\bof the (?:first|second|third)\b/i.test(text);
-  const on = said[0]?.kind === 'answer' && ask.slot !== 'date' && !isOrdinal ? said[0].date : undefined;
+  // The day that tells a lot is that on which it began.
+  const isOfLot =
+    /\bthe (?:first|second|third)\b/i.test(text) || (ask.slot === 'batch' && NAMES_LOT.test(text));
+  const on = said[0]?.kind === 'answer' && ask.slot !== 'date' && !isOfLot ? said[0].date : undefined;
   return { ...withValue(ask, value, ledger), ...(on === undefined ? {} : { date: on }) } as LoggedEntry;
 }
 

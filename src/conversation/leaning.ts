@@ -51,11 +51,15 @@ export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, cont
   return silent && corrects(sitting, text, context.lines);
 }
 
+/** "I looked on the label, that was the other ones". */
+const WAS_OTHER = /\b(?:it|that|they|those) (?:was|were) (?:really |actually )?the other\b/i;
+
 /** "It was the other lot that lost two", "got that wrong, the other one". */
 function putsOther(text: string): boolean {
   return (
     saysOther(text) &&
-    (doubtsFirst.test(text.trim()) ||
+    (WAS_OTHER.test(text) ||
+      doubtsFirst.test(text.trim()) ||
       /^(?:(?:no|nope)[,.]? )?(?:it|that|they|those) (?:was|were)\b/i.test(text.trim()))
   );
 }

@@ -8,7 +8,7 @@ import type { Sitting } from './sitting.js';
 const LATELY_MS = 60 * 24 * 3_600_000;
 const LOT = '(?:batch|lot|ones?|half|part|bunch)';
 const PARTED = new RegExp(
-  `\\bthe (?:(?:new|newer|second|smaller|split[- ]off|separate|other new) ${LOT}|\\p{L}+ (?:that )?(?:i|we) (?:have |['’]ve )?(?:split|hived|parted|divided) off|(?:ones?|batch|lot) split off)\\b`,
+  `\\bthe (?:(?:new|newer|second|smaller|split[- ]off|separate|other new) ${LOT}|[\\p{L}\\d]+ (?:that |which )?(?:i|\\p{L}{2,}) (?:have |has |['’]ve )?(?:(?:split|hived|parted|divided|broke|separated) off|set apart|separated|split)|(?:ones?|batch|lot) split off)\\b`,
   'giu',
 );
 const LEFT = new RegExp(
@@ -25,8 +25,8 @@ export function withPartsNamed({ ledger, origin }: Sitting, text: string): strin
   const last = ledger.standing[at];
   if (last?.entry.kind !== 'split' || origin.at - last.journal.at > LATELY_MS) return text;
   const live = liveBatches(ledger);
-  if (live.some((batch) => names(text, batch))) return text;
   const parts = last.touched.flatMap((label) => live.find((batch) => batch.label === label) ?? []);
+  if (live.some((batch) => names(text, batch))) return withCountedPart(text, parts, live);
   const [left, parted, more] = parts;
   const isNewest = !ledger.standing
     .slice(at + 1)
@@ -48,6 +48,19 @@ export function withPartsNamed({ ledger, origin }: Sitting, text: string): strin
     const isHeading = /^\s*[:,–—-]/.test(text.slice(from + words.length));
     return of ? `of ${only.label}` : isHeading ? only.label : `the ${many} ${only.label}`;
   });
+}
+
+/** "The five Salt Harrier are on the sill": the part that holds so many, where no other lot of it does. */
+function withCountedPart(text: string, parts: readonly Batch[], live: readonly Batch[]): string {
+  const variety = parts[0]?.variety;
+  if (variety == null) return text;
+  const at = text.toLowerCase().indexOf(` ${variety.toLowerCase()}`);
+  const [counted, number = ''] = /\bthe (\p{L}+|\d{1,3})$/iu.exec(text.slice(0, Math.max(0, at))) ?? [];
+  if (counted === undefined) return text;
+  const many = SMALL.indexOf(number.toLowerCase()) < 0 ? Number(number) : SMALL.indexOf(number.toLowerCase());
+  const [only, another] = live.filter((batch) => batch.variety === variety && alive(batch) === many);
+  if (!only || another || !parts.includes(only)) return text;
+  return `${text.slice(0, at)} ${only.label}${text.slice(at + 1 + variety.length)}`;
 }
 
 function names(text: string, { label, variety }: Batch): boolean {

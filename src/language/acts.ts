@@ -1,7 +1,7 @@
 /** The acts that a row of pieces tells of: its clauses, their moods, and what each names or carries over. */
 import { acrossTheRow } from './across-row.js';
 import { tellDone } from './acts/done.js';
-import { tellElided, tellsLook, tellUnrooted } from './acts/looks.js';
+import { lackRoots, tellElided, tellsLook, tellUnrooted } from './acts/looks.js';
 import type { Act, Telling } from './acts/telling.js';
 import { clausesOf } from './clauses.js';
 import { isSupposed } from './conditions.js';
@@ -75,6 +75,7 @@ function tell(telling: Telling, act: Act): void {
   if (kind === 'aside') tellAside(telling, act);
   else if (mood === 'done') {
     if (tellsLook(telling, act)) return;
+    if (lackRoots(telling, act)) return void tellUnrooted(telling, act);
     tellDone(telling, act, kind);
     tellElided(telling, act);
   } else if (mood === 'denied' && kind === 'check' && sense !== 'look') tellUnrooted(telling, act);

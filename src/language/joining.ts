@@ -26,7 +26,10 @@ export function joinProposals(proposals: readonly Proposal[]): readonly Proposal
     const strike = joined[struck];
     if (one) {
       joined[joined.length - 1] = one;
-      if (last.kind === 'strike' && one.kind === 'strike') shareWithList(joined, last, proposal);
+      if (last.kind === 'strike' && one.kind === 'strike') {
+        shareWithList(joined, last, proposal);
+        shareCrop(joined, proposal);
+      }
     } else if (strike) joined[struck] = merge(strike, proposal);
     else joined.push(last ? carryCount(last, proposal) : proposal);
   }
@@ -49,6 +52,24 @@ function shareWithList(joined: Proposal[], last: Proposal, { draft }: Proposal):
         ...each.slots,
       },
     };
+  }
+}
+
+/** "4 Salt Harrier and 3 Tallow Bell in one pot, penstemon cuttings": the crop told behind is that of the whole list. */
+function shareCrop(joined: Proposal[], { draft }: Proposal): void {
+  const crop = draft.plant?.variety === undefined ? draft.plant?.crop : undefined;
+  if (crop === undefined || draft.quantity !== undefined) return;
+  for (let at = joined.length - 2; at >= 0; at--) {
+    const each = joined[at];
+    const { plant, known } = each?.draft ?? {};
+    if (
+      each?.kind !== 'strike' ||
+      known !== false ||
+      plant?.variety === undefined ||
+      plant.crop !== undefined
+    )
+      return;
+    joined[at] = { ...each, draft: { ...each.draft, plant: { ...plant, crop } } };
   }
 }
 

@@ -33,7 +33,9 @@ export function countedBy(
   if (than !== false && than >= 0 && !(rule?.kind === 'check' && own[than + 1]?.is === 'when'))
     return { ...draft, quantity: { vague: true } };
   if (allUnrooted) return { ...draft, quantity: { vague: true } };
-  if (rule?.kind === 'loss' && quantity === undefined && draft.plant === undefined && unrooted)
+  // "Three had no roots, binned the lot".
+  const isAll = quantity === undefined || (quantity.whole === 'all' && quantity.outOf === undefined);
+  if (rule?.kind === 'loss' && isAll && draft.plant === undefined && unrooted)
     return { ...draft, quantity: unrooted };
   if (rule?.sense === 'left' && quantity) return { ...draft, quantity: othersOf(quantity) };
   return rule?.count ? { ...draft, quantity: { whole: rule.count } } : draft;

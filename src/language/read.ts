@@ -5,6 +5,7 @@ import { withoutAsides } from './asides.js';
 import { withoutWeather } from './amending/weather.js';
 import { blamed } from './blame.js';
 import { joinContainers } from './containers.js';
+import { cropAlone, underHeading } from './crop-alone.js';
 import { fullerReply } from './fuller-replies.js';
 import { undosIn } from './grammar/undo.js';
 import { instruct } from './instructing.js';
@@ -13,6 +14,7 @@ import { joinProposals } from './joining.js';
 import { heeded } from './likeness/heeding.js';
 import { mendedBy } from './mending.js';
 import { joinNewNames } from './new-names.js';
+import { withCropsSaid } from './new-names/crop-said.js';
 import { withoutCallings, withoutIntroductions } from './new-names/introduced.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import { onceMore } from './once-more.js';
@@ -60,7 +62,7 @@ export function readingOf(note: Note): Reading {
 export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
   const utterance = utteranceOf(note);
   const joined = joinContainers(withTowards(withoutCallings(withoutAsides(utterance.pieces))));
-  const named = withoutIntroductions(joinNewNames(joined, utterance.tokens, utterance.text));
+  const named = withCropsSaid(withoutIntroductions(joinNewNames(joined, utterance.tokens, utterance.text)));
   const pieces = eachNamed(named, note.context);
   return { utterance, pieces };
 }
@@ -99,7 +101,12 @@ function readByRules(note: Note): Reading {
       const aside: Proposal[] = mentioned && !another ? [{ ...ASIDE, carried: mentioned.plant }] : [];
       const proposed = proposeSentence(sentence, utterance, note, told.length === 0 ? aside : told);
       const previous = sentences[sentences.indexOf(sentence) - 1];
-      told.push(...withoutWeather(blamed(proposed, sentence, previous), sentence, previous));
+      const heading = cropAlone(spokenOf?.pieces ?? []);
+      told.push(
+        ...withoutWeather(blamed(proposed, sentence, previous), sentence, previous).map((each) =>
+          underHeading(each, heading),
+        ),
+      );
       spokenOf = proposed.length === 0 ? sentence : undefined;
     }
   }

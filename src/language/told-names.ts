@@ -57,10 +57,10 @@ export function namedNames(
           (/^(?:variety|cultivar|sort)$/.test(textAt(tokens, at - 1)) &&
             tokens[at + 1]?.capital === true))) ||
       /^name's$/.test(textAt(tokens, at)) ||
-      // "From Dahlia, Name Rote Nonne".
-      (/^(?:name|sorte)$/.test(textAt(tokens, at)) &&
-        /^[,(]$/.test(textAt(tokens, at - 1)) &&
-        tokens[at + 1]?.capital === true) ||
+      // "From Dahlia, Name Rote Nonne", "84 gazania plugs, variety Tin Valise".
+      (/^(?:name|sorte|variety|var|cultivar|cv)$/.test(textAt(tokens, at)) &&
+        /^[,(-]$/.test(textAt(tokens, at - 1)) &&
+        tokens[/^[:.]$/.test(textAt(tokens, at + 1)) ? at + 2 : at + 1]?.capital === true) ||
       // "A salvia we call Harbour Gossip", "known as Harbour Gossip".
       (tokens[at + 1]?.capital === true &&
         (/^(?:we|i|they|people|all) call$/.test(`${textAt(tokens, at - 1)} ${textAt(tokens, at)}`) ||
@@ -81,7 +81,7 @@ export function namedNames(
     }
     if (!isNamed) continue;
     let start = at + 1;
-    while (/^(?:the|it|them|this|"|')$/.test(textAt(tokens, start))) start++;
+    while (/^(?:the|it|them|this|["':])$/.test(textAt(tokens, start))) start++;
     const capital = tokens[start]?.capital === true || opensNumbered(tokens, start);
     // "Called over with six": a visit.
     if (

@@ -4,7 +4,7 @@ import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
 import { isUndo, nounTakenBack, undosIn } from './grammar/undo.js';
 import { WHY } from './grammar/undo/reasons.js';
-import { onlySaysWhy, tellsNothing } from './only-says-why.js';
+import { onlySaysWhy, tellsNothing, tellsReturn } from './only-says-why.js';
 import type { Piece } from './pieces.js';
 import { lineOf, partsAtMarks } from './sentences.js';
 import type { Utterance } from './utterance.js';
@@ -29,11 +29,19 @@ export function undosInParts(pieces: readonly Piece[], utterance: Utterance): nu
         isUndo(line) ||
         WHY.test(line) ||
         (n > 0 && isUndo(lines[0] ?? '') && tellsNothing(said[n] ?? [], line)) ||
+        tellsReturn(said[n] ?? [], line) ||
+        deniesCause(said[n] ?? [], line) ||
         onlySaysWhy(said[n] ?? [], line.replace(/^(?:actually|no|oops|sorry) /, '')),
     )
     ? Math.max(1, named.length, ...undoes.map(undosIn))
     : 0;
 }
+
+/** "That was fleece fluff, not mould": what looked like a loss was none. */
+const deniesCause = (part: readonly Piece[], line: string): boolean =>
+  /^(?:it|that|this|they|those) (?:was|were|is|are) (?:\S+ )+not (?:a |any )?(?:mould|mold|rot|mildew|blight|rust|botrytis|damage|dead|rotten|disease)$/.test(
+    line,
+  ) && part.every(({ is }) => !/^(?:plant|count|when)$/.test(is));
 
 /** Words that nobody says but of a note, and whose reason needs no comma before it. */
 const PLAINLY =

@@ -9,7 +9,7 @@ import { dayIn } from '../day-in.js';
 import { standingOn } from '../deeds.js';
 import type { Sitting } from '../sitting.js';
 
-const theOther = /\b(?:the )?other (?:one|batch|lot|pot|tray)\b/i;
+const theOther = /\b(?:the )?other (?:ones?|batch|lots?|pots?|trays?)\b/i;
 
 /** What says before it that something was told wrongly: "that loss was", "no", "I meant". */
 const PUTS_RIGHT =
@@ -29,7 +29,7 @@ export function saysOther(text: string): boolean {
 }
 
 const nothingElse =
-  /^(?:(?:no|oops|sorry|wait|hang on|actually)[,.]? )*(?:that|it|those|they) (?:was|were|is|are) the other (?:one|batch|lot|pot|tray)[.!]?$/i;
+  /^(?:(?:no|oops|sorry|wait|hang on|actually)[,.]? )*(?:that|it|those|they) (?:was|were|is|are) the other (?:ones?|batch|lots?|pots?|trays?)[.!]?$/i;
 
 /** Whether the text says that and nothing else: then its "one" is no number. */
 export function saysOtherOnly(text: string): boolean {

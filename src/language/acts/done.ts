@@ -24,6 +24,7 @@ import { stateBehind } from '../state-behind.js';
 import { eachPlace, withWhereTo } from '../where-to.js';
 import { beforeReturn, swappedAt } from './for-what.js';
 import { daysTold } from './on-days.js';
+import { eachUnrooted } from './looks.js';
 import { type Act, carriedHere, endOf, type Telling } from './telling.js';
 
 export function tellDone(telling: Telling, act: Act, kind: EntryKind): void {
@@ -34,7 +35,9 @@ export function tellDone(telling: Telling, act: Act, kind: EntryKind): void {
     drafts.ours.length === 0 ? lostBecause(proposals.at(-1), pieces, clause, drafts.all) : undefined;
   if (explained) proposals[proposals.length - 1] = explained;
   const both =
-    kind === 'tend' ? eachPlace(drafts.ours, pieces, clause) : eachOfBoth(drafts.ours, kind, proposals);
+    kind === 'tend'
+      ? eachPlace(drafts.ours, pieces, clause)
+      : eachOfBoth(eachUnrooted(telling, kind, drafts.ours), kind, proposals);
   for (const found of eachOfList(both, clause, clauses[n - 1], proposals)) {
     const draft = leaning(telling, act, found);
     const proposed = proposalOf(telling, act, kind, found, draft);

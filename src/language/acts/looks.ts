@@ -1,6 +1,7 @@
 /** Looks told before what they found, looks without their verb, and roots that are not there. */
 import type { Clause } from '../clauses.js';
 import { draftsOf } from '../drafting.js';
+import type { Draft } from '../drafting/draft.js';
 import { plantsWithNumber } from '../elided.js';
 import { wordAt } from '../grammar/rule.js';
 import { lookBefore } from '../number-meant.js';
@@ -23,10 +24,12 @@ export function tellsLook(telling: Telling, { n, clause, hit }: Act): boolean {
 /** "The Salt Harrier haven't rooted": a check that found none. */
 export function tellUnrooted(telling: Telling, { clause, hit }: Act): void {
   const { pieces, proposals } = telling;
-  const [draft] = draftsOf(pieces, clause);
+  const drafts = draftsOf(pieces, clause);
+  const [draft] = drafts;
   // "Six of them haven't rooted": of the others nothing is said.
   if (draft?.quantity?.value !== undefined && draft.quantity.value > 0 && !isNotOne(pieces, clause)) {
     telling.unrooted = draft.quantity;
+    telling.unrootedOf = drafts.length > 1 ? drafts : undefined;
     telling.plantNamed = draft.plant ?? telling.plantNamed;
     return;
   }
@@ -43,6 +46,40 @@ export function tellUnrooted(telling: Telling, { clause, hit }: Act): void {
     rule: `not ${hit.rule.name}`,
     ...(carried ? { carried } : {}),
   });
+}
+
+/** "Three Salt Harrier had no roots": so many of them, told as "haven't rooted" is. */
+export function lackRoots({ pieces }: Telling, { clause, hit }: Act): boolean {
+  if (hit.rule.name !== 'no roots' || !LACKING.test(wordAt(pieces, hit.from - 1))) return false;
+  const own = pieces.slice(clause.from, hit.from - 1);
+  return (
+    own.every(({ is }) => is !== 'break') &&
+    draftsOf(pieces, clause).every(({ quantity }) => (quantity?.value ?? 0) > 0)
+  );
+}
+
+const LACKING = /^(?:had|have|has|got|with|showed|showing|show|made|grew)$/;
+
+/** What was thrown out behind several plants of which so many had no roots: so many of each. */
+export function eachUnrooted(
+  { unrootedOf }: Telling,
+  kind: string,
+  drafts: readonly Draft[],
+): readonly Draft[] {
+  const [only, another] = drafts;
+  const isThose =
+    kind === 'loss' &&
+    only !== undefined &&
+    another === undefined &&
+    only.plant === undefined &&
+    (only.quantity === undefined || only.quantity.whole === 'all');
+  return isThose && unrootedOf
+    ? unrootedOf.map(({ plant, quantity }) => ({
+        ...only,
+        ...(plant ? { plant } : {}),
+        ...(quantity ? { quantity } : {}),
+      }))
+    : drafts;
 }
 
 /** "Not a root on one of the Soft Anchor": one stands for each of them. */

@@ -1,5 +1,6 @@
 /** What a row has told so far, and what its next clause may lean on. */
 import type { Clause } from '../clauses.js';
+import type { Draft } from '../drafting/draft.js';
 import type { Hit } from '../grammar/hits.js';
 import type { Mood } from '../mood/case.js';
 import type { Piece, PlantWords, When } from '../pieces.js';
@@ -21,7 +22,9 @@ export interface Telling {
   lookedAt?: number | undefined;
   lookedOn?: When | undefined;
   /** How many were said not to have rooted: "they" that go out behind it. */
-  unrooted?: Quantity;
+  unrooted?: Quantity | undefined;
+  /** The same of each plant, where several were told of: "3 Salt Harrier and 4 Tallow Bell had no roots". */
+  unrootedOf?: readonly Draft[] | undefined;
 }
 
 /** A clause that names an act, the `n`th of its row. */

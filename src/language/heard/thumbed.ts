@@ -49,6 +49,22 @@ export const thumbed: readonly Misheard[] = [
     mustNot: ['sent Salt Harrier off 2 of them late', 'sent Salt Harrier out 2 rooted'],
   },
   {
+    // No "2 dry, 3 rotten".
+    name: '2 windy',
+    mends: { 2: 'too' },
+    when: (v) =>
+      /^(?:windy|breezy|gusty|stormy|draughty|drafty|rainy|sunny|late|early|busy|tired|risky)$/.test(
+        v.word(1),
+      ),
+    phrasings: [
+      [
+        'potted on the Salt Harrier, 2 late for the fair',
+        'potted on the Salt Harrier, too late for the fair',
+      ],
+    ],
+    mustNot: ['lost 2 Salt Harrier, windy'],
+  },
+  {
     name: '<plant> 4 the stall',
     mends: { 4: 'for' },
     when: (v) => /^(?:the|my|our|her|his|mum|dad|a)$/.test(v.word(1)) && v.isName(-1),

@@ -17,6 +17,18 @@ export function joinStrike(before: Proposal, next: Proposal): Proposal | undefin
     next.draft.quantity !== undefined
   )
     return { ...next, draft: { ...before.draft, ...next.draft, plant: { ...heading, ...next.draft.plant } } };
+  // "4 Salt Harrier in one pot, penstemon cuttings": the crop of what is told before it.
+  const { plant } = next.draft;
+  if (
+    next.kind === 'strike' &&
+    plant?.crop !== undefined &&
+    plant.variety === undefined &&
+    next.draft.quantity === undefined &&
+    before.draft.known === false &&
+    before.draft.plant?.variety !== undefined &&
+    (before.draft.plant.crop ?? plant.crop) === plant.crop
+  )
+    return merge({ ...before, draft: { ...before.draft, plant: { ...before.draft.plant, ...plant } } }, next);
   if (
     next.kind === 'strike' &&
     next.draft.plant === undefined &&

@@ -1,12 +1,15 @@
 /** Names that stand beside the crop they are of. */
 import { wordAt } from '../grammar/rule.js';
+import type { Piece } from '../pieces.js';
+import { cropSaidOf } from './crop-said.js';
 import { isCrop } from './position.js';
 import { isAtEnd, lastWord, type RunSeen } from './run.js';
 
 /** "Quarry Annie dahlia", "Quarry Annie (dahlia)". */
 export function isBesideCrop({ pieces, end }: RunSeen): boolean {
   const mark = pieces[end];
-  return isCrop(pieces[mark?.is === 'break' && mark.mark === '(' ? end + 1 : end]);
+  const crop = mark?.is === 'break' && mark.mark === '(' ? end + 1 : end;
+  return isCrop(pieces[crop]) || cropSaidOf(pieces, end) !== undefined;
 }
 
 /** "Stuck 24 coleus cuttings this morning, Marble Finch", "8 coleus cuttings of …", "took some mums too, …". */
@@ -22,3 +25,19 @@ export function isOfCropBefore(seen: RunSeen): boolean {
     (/^(?:too|also|today)$/.test(wordAt(before, before.length - 2)) && isCrop(before.at(-3)))
   );
 }
+
+/** "…, pelargonium, …": its crop by itself between two marks. */
+export function isCropApart({ pieces, end }: RunSeen): boolean {
+  let at = end;
+  while (/^(?:as|well|too|also)$/.test(wordAt(pieces, at))) at++;
+  const behind = pieces[at + 2];
+  return isComma(pieces[at]) && isCrop(pieces[at + 1]) && (behind === undefined || behind.is === 'break');
+}
+
+/** "…, 12 cuttings". */
+export const isCountedBehind = (pieces: readonly Piece[], at: number): boolean =>
+  pieces[at]?.is === 'break' &&
+  pieces[at + 1]?.is === 'count' &&
+  (pieces[at + 2]?.is === 'cutting' || /^(?:cuttings?|slips|tips|plugs|in)$/.test(wordAt(pieces, at + 2)));
+
+const isComma = (piece: Piece | undefined): boolean => piece?.is === 'break' && piece.mark === ',';

@@ -2,7 +2,7 @@
 import { wordAt } from '../grammar/rule.js';
 import { isOnLabel } from '../on-label.js';
 import type { Piece } from '../pieces.js';
-import { isBesideCrop, isOfCropBefore } from './beside-crop.js';
+import { isBesideCrop, isCountedBehind, isCropApart, isOfCropBefore } from './beside-crop.js';
 import { isCapitalOf } from './capitals.js';
 import { isCropOfTwo, looksLikeCrop } from './crop-like.js';
 import { isGiverOrTaker } from './giver-or-taker.js';
@@ -162,22 +162,34 @@ const cases: readonly NameCase[] = [
       (isCapital || (unknown > 0 && length >= 2 && inPlantPosition(before.slice(0, -1)))),
   },
   {
+    name: 'did Salt Harrier as well, penstemon, nine cuttings',
+    isName: true,
+    when: (seen) =>
+      (isWritten(seen) || opensSentence(seen)) &&
+      isCropApart(seen) &&
+      (seen.before.length === 0 ||
+        seen.before.at(-1)?.is === 'break' ||
+        /^(?:did|done|took|taken|struck|stuck|cut|made|set|started|got|of|some|and|also|then)$/.test(
+          lastWord(seen),
+        )),
+  },
+  {
+    // All in small letters, as thumbs write.
+    name: "aunt dervla's hat fuchsia, 12 cuttings",
+    isName: true,
+    when: (seen) =>
+      seen.isLower &&
+      seen.before.length === 0 &&
+      seen.length >= 2 &&
+      seen.unknown > 0 &&
+      isCrop(seen.pieces[seen.end]) &&
+      isCountedBehind(seen.pieces, seen.end + 1),
+  },
+  {
     // Two capitals that open a sentence, and a number.
     name: 'Ember Fox 10 of 12 have rooted',
     isName: true,
-    when: ({ pieces, tokens, at, end, length, capital, isShouted }) => {
-      const opening = pieces[at];
-      return (
-        opening?.is === 'word' &&
-        opening.verb === undefined &&
-        (opening.from === 0 || isSentenceStart(tokens, opening.from)) &&
-        !isShouted &&
-        length > 1 &&
-        tokens[opening.from]?.capital === true &&
-        capital === length - 1 &&
-        pieces[end]?.is === 'count'
-      );
-    },
+    when: (seen) => opensSentence(seen) && seen.pieces[seen.end]?.is === 'count',
   },
   {
     name: 'where no plant stands',
@@ -224,6 +236,20 @@ export function isName(seen: NameSeen, run: Run): boolean {
 
 /** Written as names are: two capitals or more, and nothing else. */
 const isWritten = ({ isCapital, length }: RunSeen): boolean => isCapital && length > 1;
+
+/** The first words of a sentence, each with a capital, and no verb. */
+function opensSentence({ pieces, tokens, at, length, capital, isShouted }: RunSeen): boolean {
+  const opening = pieces[at];
+  return (
+    opening?.is === 'word' &&
+    opening.verb === undefined &&
+    (opening.from === 0 || isSentenceStart(tokens, opening.from)) &&
+    !isShouted &&
+    length > 1 &&
+    tokens[opening.from]?.capital === true &&
+    capital === length - 1
+  );
+}
 
 /** Where a plant's name would stand, "three rooted Blue Note" included. */
 const standsForPlant = (seen: RunSeen): boolean =>

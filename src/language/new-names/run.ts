@@ -40,6 +40,9 @@ const OPENERS = /^(?:old|red|white|blue|black|golden|dark|silver|purple|pink|yel
 const PRODUCT =
   /^(?:tomorite|phostrogen|maxicrop|seasol|clonex|seradix|rootgrow|coolglass|varishade|miracle-gro)$/;
 
+const SMALL =
+  /^(?:the|a|an|of|from|off|to|in|into|on|at|with|for|by|and|or|my|our|your|his|her|we|he|she|they|it|that|this|there)$/;
+
 const PLAIN = /^(?:white|red|blue|yellow|purple|orange|pink|black|gold|golden|dark|pale|bright)$/;
 
 function isUnknownAt(pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean {
@@ -80,14 +83,18 @@ export function runAt({ pieces, tokens, at, before, isShouted }: NameSeen): Run 
     }
     const token = tokens[piece.from];
     if (!token || /^(?:i|i'm|i've|i'll|i'd|rip)$/.test(token.text) || PRODUCT.test(token.text)) break;
+    // "Took: From Salt Harrier": a capital because something begins.
+    if (length === 0 && SMALL.test(token.text) && tokens[piece.from - 1]?.raw === ':') break;
     if (isMonthOfLot(pieces, at + length)) break;
     const isCapital = !isShouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
     // "Four parson bright fuchsias": a colour between a word nobody knows and the crop.
     const inside = length > 0 && unknown > 0 && PLAIN.test(token.text) && isCrop(pieces[at + length + 1]);
     const opens =
-      OPENERS.test(token.text) &&
-      !isCapitalAt(pieces, tokens, at + length + 1) &&
-      isUnknownAt(pieces, tokens, at + length + 1);
+      opensSentence(pieces, tokens, at + length) ||
+      isTimeInName(pieces, at + length, before) ||
+      (OPENERS.test(token.text) &&
+        !isCapitalAt(pieces, tokens, at + length + 1) &&
+        isUnknownAt(pieces, tokens, at + length + 1));
     if (!isCapital && !inside && !opens && NEVER.has(token.text)) break;
     // "Took Clay Marigold coleus".
     const isBeforeName = !isShouted && tokens[piece.to]?.capital === true && tokens[piece.to]?.text !== 'i';
@@ -100,6 +107,27 @@ export function runAt({ pieces, tokens, at, before, isShouted }: NameSeen): Run 
   }
   return { length, unknown, capital };
 }
+
+/** "Old Tuppence chrysanth: ten cuttings": with a capital before another, as the first words of a note. */
+const opensSentence = (pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean => {
+  const piece = pieces[at];
+  return (
+    piece?.is === 'word' &&
+    OPENERS.test(piece.text) &&
+    (piece.from === 0 || isSentenceStart(tokens, piece.from)) &&
+    isCapitalAt(pieces, tokens, at) &&
+    isCapitalAt(pieces, tokens, at + 1) &&
+    (isCrop(pieces[at + 2]) || (isCapitalAt(pieces, tokens, at + 2) && isCrop(pieces[at + 3])))
+  );
+};
+
+/** "Took 20 night ferry salvia": a word of the day between what is counted and a word nobody knows, before the crop. */
+const isTimeInName = (pieces: readonly Piece[], at: number, before: readonly Piece[]): boolean =>
+  /^(?:night|evening|morning|moss|sun|water|house|home)$/.test(wordAt(pieces, at)) &&
+  (before.at(-1)?.is === 'count' || wordAt(before, before.length - 1) === 'of') &&
+  pieces[at + 1]?.is === 'word' &&
+  !NEVER.has(wordAt(pieces, at + 1)) &&
+  isCrop(pieces[at + 2]);
 
 const opensWithDay = (
   pieces: readonly Piece[],

@@ -21,17 +21,31 @@ const saysWhyGone = (pieces: readonly Piece[], from: number): boolean =>
         pieces.slice(at, from).some(({ is }) => is === 'count'),
     );
 
-/** "The four with no roots went in the bin": which ones. */
-const saysWhich = (pieces: readonly Piece[], from: number, to: number): boolean =>
-  wordAt(pieces, from - 1) === 'with' &&
-  pieces[to]?.is === 'word' &&
-  pieces[to].verb?.form === 'past' &&
-  pieces.slice(0, from).some(({ is }) => is === 'count');
+const isPast = (piece: Piece | undefined): boolean => piece?.is === 'word' && piece.verb?.form === 'past';
+
+/** "The four with no roots went in the bin", "threw out the two that had no roots": which ones. */
+const saysWhich = (pieces: readonly Piece[], from: number, to: number): boolean => {
+  const before = pieces.slice(0, from);
+  if (!before.some(({ is }) => is === 'count')) return false;
+  if (wordAt(pieces, from - 1) === 'with') return isPast(pieces[to]) || before.some(isThrownOut);
+  return (
+    /^(?:had|have|has|made|grew|got)$/.test(wordAt(pieces, from - 1)) &&
+    /^(?:that|which|who)$/.test(wordAt(pieces, from - 2)) &&
+    (isPast(pieces[to]) || before.some(isThrownOut))
+  );
+};
+
+const isThrownOut = (piece: Piece): boolean =>
+  piece.is === 'word' &&
+  /^(?:cull|bin|chuck|throw|compost|dump|toss|ditch|scrap|biff|trash|clear|lose|lift|pull)$/.test(
+    piece.verb?.lemma ?? '',
+  );
 
 export const noRoots: readonly Rule[] = [
   {
     name: 'no roots',
     phrasings: ['Salt Harrier no roots', 'no sign of roots'],
+    mustNot: ['threw out the 2 Salt Harrier that had no roots', 'binned 3 Salt Harrier with no roots'],
     kind: 'check',
     head: 'no|zero|zilch|not|nary|any|nothing .. roots|root',
     shape: 'object',

@@ -9,6 +9,9 @@ const OF_PROMPTS = within`
   rounds?|checks?|notifications|alerts|digest|mithering|badgering|pestering|hassling
 `;
 
+/** What tells of hours, as no "one dog, two singers" does. */
+const BETWEEN = /\b(?:from|between|after|before|until|till|to|and)\b|[\d:]\d? ?(?:-|–|am\b|pm\b)/;
+
 const BOTHER = anyOf`
   nag(ging)?|(bother|remind|ask|pester|ping|prompt|tell)(ing)?|bug(ging)?|prod(ding)?|(chas|hassl|pok)(e|ing)
   (mither|myther|moither|badger|annoy|harass|plague)(ing)?|(go|going|keep|keeping|bang|banging|rabbiting|wittering) on( at)?
@@ -110,7 +113,10 @@ export const prompting: readonly InstructionRule[] = [
       (don't|do not) (message|text|ping|bother|write|send)|don't (buzz|contact|nag|wake)|never (message|ping|text)
       no (messages|pings|texts|prompts|reminders|notifications)
     `,
-    read: ({ times }) =>
-      times[0] && times[1] ? { kind: 'setQuiet', from: times[0], to: times[1] } : undefined,
+    // "Quiet sailing. One dog, two hymn-singers" tells no hours.
+    read: ({ line, times }) =>
+      times[0] && times[1] && BETWEEN.test(line)
+        ? { kind: 'setQuiet', from: times[0], to: times[1] }
+        : undefined,
   },
 ];

@@ -181,7 +181,7 @@ export const thrownAway: readonly Rule[] = [
   {
     name: 'binned <count> <plant>',
     kind: 'loss',
-    head: 'bin~past|pitch~past|chuck~past|throw~past|compost~past|toss~past|dump~past|scrap~past|discard~past|ditch~past|cull~past|destroy~past|turf~past|heave~past|biff~past|feck~past|hoy~past|yeet~past out|away|off?',
+    head: 'bin~past|pitch~past|chuck~past|throw~past|compost~past|toss~past|dump~past|scrap~past|discard~past|ditch~past|cull~past|destroy~past|turf~past|heave~past|biff~past|feck~past|hoy~past|yeet~past|trash~past out|away|off?',
     shape: 'object',
     unless: (p, f, t) =>
       // "It chucked it down, so I took six": it rained.
@@ -213,7 +213,7 @@ export const thrownAway: readonly Rule[] = [
   {
     name: '<count> in the bin',
     kind: 'loss',
-    head: 'went? in|on|to|into|onto|down the|my|our green|brown|garden|food? waste? bin|compost|heap|tip|skip|dustbin|bucket|caddy|bonfire',
+    head: 'went? in|on|to|into|onto|down the|my|our green|brown|garden|food? waste? bin|compost|heap|tip|skip|dustbin|bucket|caddy|bonfire|trash|rubbish|garbage|dumpster',
     shape: 'subject',
     // "In the bucket of sand", "in the green bin full of perlite": to root there; a plain bucket is no bin.
     unless: (p, f, t) =>

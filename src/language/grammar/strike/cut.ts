@@ -196,11 +196,13 @@ export const cut: readonly Rule[] = [
     shape: 'subject',
     when: (p, f, t) =>
       p.slice(0, f).some(({ is }) => is === 'plant') &&
-      /^(?:stools?|tubers?|crowns?|plants?|stock)$/.test(wordAt(p, f - 1)) &&
+      (/^(?:stools?|tubers?|crowns?|plants?|stock)$/.test(wordAt(p, f - 1)) ||
+        (p[f - 1]?.is === 'plant' && /^(?:cuttings|slips|basals)$/.test(wordAt(p, t)))) &&
       (/^(?:cuttings|slips|basals)$/.test(wordAt(p, t)) ||
         p.slice(t).some((piece) => piece.is === 'word' && /^(?:in|struck|stuck|inserted)$/.test(piece.text))),
     phrasings: [
       'the Salt Harrier tuber gave me six cuttings today',
+      'the Salt Harrier gave me fifteen cuttings, five to a pot in three pots',
       'the Salt Harrier stools gave 30, all struck by lunchtime',
       'the Salt Harrier tubers gave me 8 good shoots, all in now',
     ],

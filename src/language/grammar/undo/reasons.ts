@@ -57,14 +57,15 @@ const HOW_IT_CAME = anyOf`
   (i )?(wasn't|wasnt|was not) (looking|thinking|concentrating|paying attention)
 `;
 
-/** "The Salt Harrier have perked up", "they were only limp": those given up live. */
+/** "The Salt Harrier have perked up", "no wait, it's grand": those given up live. */
 const CAME_ROUND = `${leading`
   the|my|those|all
-`}(?:plantname|they|it|they've|they're|it's)${trailing`
+  oh|no|ah|wait|hang on|hold on|sorry|actually
+`}(?:plantname|they|it|she|he|they've|they're|it's|she's|he's)${trailing`
   have|has|had|are|is|were|was|look|looks|seem|all|both|only|just|actually|looking
 `} ${anyOf`
   perked up|picked up|(come|came) (round|around|back)|recovered|revived|rallied|bounced back|pulled through
-  fine|ok|okay|alright|grand|alive|not dead|limp|sulking|dry|thirsty|resting
+  fine|ok|okay|alright|grand|(still )?alive|(still )?living|not dead|limp|sulking|dry|thirsty|resting
 `}${trailing`
   now|again|after all|since|overnight|nicely|after a drink|with a drink|this morning|today
 `}`;

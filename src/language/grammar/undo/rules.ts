@@ -11,7 +11,7 @@ interface UndoRule {
 /** "Oh no wait, …", "could you please …". */
 const OPEN = leading`
   oh|ah|ach|och|arra|argh|um|erm|hmm|oops|whoops|omg|damn|wait|hang on|hold on
-  no|nope|nah|nvm|and|ok|just|actually|sorry|please|pls|kindly
+  no|nope|nah|nvm|so|and|ok|just|actually|sorry|please|pls|kindly
   (can|could) you|you (can|could|may)|can we|lets|let's|i (need|want) to
   wrong|mistake|my mistake|(that|i) was wrong|(i )?didn't mean that|as you were
 `;
