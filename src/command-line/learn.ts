@@ -4,13 +4,11 @@ import { actPhrasings, phrasingContext } from '../language/grammar/phrasings.js'
 import { learn as learnFrom, type Example } from '../language/likeness/learning.js';
 import { written } from '../language/likeness/learnt.js';
 import { traitsOf, wordsOf } from '../language/likeness/words.js';
-import { findNames } from '../language/names.js';
-import { normalise } from '../language/normalise.js';
 import { piecesOf } from '../language/read.js';
-import { neighbourOf } from '../language/spelling/by-neighbours.js';
+import { neighbourOf } from '../language/spelling/beside.js';
 import { writtenNeighbours } from '../language/spelling/learnt-neighbours.js';
 import { learnNeighbours } from '../language/spelling/neighbours.js';
-import { rowOf } from '../language/spoken-marks.js';
+import { settledRow } from '../language/utterance.js';
 import type { Run } from './commands.js';
 import { BadLine, parseObject } from './json-lines.js';
 import { noteOf } from './parse.js';
@@ -42,9 +40,8 @@ const neighboursOf = (lines: readonly Record<string, unknown>[]): string =>
 
 /** A note's words, and its names as names, also those that nobody knew before. */
 function rowOfNote(line: Record<string, unknown>): readonly string[] {
-  const { text, context = {} } = noteOf(line);
-  const tokens = rowOf(normalise(text), context);
-  const names = findNames(tokens, context);
+  const asItIs = <Row>(row: Row): Row => row;
+  const { tokens, names } = settledRow(noteOf(line), asItIs, asItIs);
   const told = new Set(
     entriesOf(line).flatMap(({ variety, to, from }) =>
       [variety, to, from].flatMap((name) => (typeof name === 'string' ? name.toLowerCase().split(' ') : [])),

@@ -9,6 +9,7 @@ import { mediumPiece } from './media.js';
 import { findNames } from './names.js';
 import { moneyAt } from './money.js';
 import { mendedByNeighbours } from './spelling/by-neighbours.js';
+import { likelierByNeighbours } from './spelling/written-for.js';
 import { isStruckDay, isTally } from './days-beside-names.js';
 import { beginsName } from './number-in-name.js';
 import { normalise } from './normalise.js';
@@ -55,18 +56,38 @@ export function isAmerican(note: Note): boolean {
 
 export function utteranceOf(note: Note): Utterance {
   const context = note.context ?? {};
+  const { text, tokens, names } = settledRow(note);
+  return { text, tokens, pieces: chunk(text, tokens, names, note, context) };
+}
+
+/** What the words beside a word say of it; nothing where these are yet to be learnt. */
+type Beside = (tokens: readonly Token[], isName: (at: number) => boolean) => readonly Token[];
+
+interface Settled {
+  readonly text: string;
+  readonly tokens: readonly Token[];
+  readonly names: ReturnType<typeof findNames>;
+}
+
+/** A note's tokens as they were meant, and the names in them. */
+export function settledRow(
+  note: Note,
+  slips: Beside = mendedByNeighbours,
+  alike: Beside = likelierByNeighbours,
+): Settled {
+  const context = note.context ?? {};
   const text = normalise(note.text);
   const row = rowOf(text, context);
   const named = findNames(row, context);
   const isNamed = (at: number): boolean => named.some(({ from, to }) => from <= at && at < to);
-  const whole = mendedByNeighbours(row, (at) => isNamed(at));
+  const whole = slips(row, isNamed);
   const written = withoutCourtesies(whole, isNamed);
   const names = written === whole ? named : findNames(written, context);
   const inName = new Set<number>();
   for (const { from, to } of names) for (let at = from; at < to; at++) inName.add(at);
   const isName = (at: number): boolean => inName.has(at);
   const words = written.map(({ text }) => text);
-  const tokens = restoreHeard(
+  const restored = restoreHeard(
     written,
     isName,
     (at) =>
@@ -75,9 +96,10 @@ export function utteranceOf(note: Note): Utterance {
       phraseAt(crops, words, at) !== undefined,
     placesBegin(written, context, isName),
   );
+  const tokens = alike(restored, isName);
   // A restored phrase may have lost a token; names are then found again on the new row.
   const settled = tokens.length === written.length ? names : findNames(tokens, context);
-  return { text, tokens, pieces: chunk(text, tokens, settled, note, context) };
+  return { text, tokens, names: settled };
 }
 
 function chunk(

@@ -1,4 +1,5 @@
 /** Phrases of time as the reader uses them: where each stands among the tokens, and what it would mean. */
+import { NUMBER_WORDS } from './numbers.js';
 import { addDays, type Day } from '../calendar/day.js';
 import { firstDay } from '../calendar/span.js';
 import { localDay, localTime } from '../calendar/zone.js';
@@ -132,8 +133,8 @@ function spelled(tokens: readonly Token[]): { text: string; starts: readonly num
   for (const token of tokens) {
     if (text !== '' && !token.glued) text += ' ';
     starts.push(text.length);
-    // "At won degree": a short word that was misheard tells no hour.
-    const isMisheard = token.raw.length === token.text.length && token.text.length < 6;
+    // "At won degree": a number that was misheard tells no hour.
+    const isMisheard = token.raw.length === token.text.length && NUMBER_WORDS.has(token.text);
     text += isMisheard || token.raw.toLowerCase() === token.text ? token.raw : token.text;
   }
   return { text, starts };

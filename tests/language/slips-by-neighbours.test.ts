@@ -7,6 +7,7 @@ import type { NoteContext } from '../../src/language/note.js';
 import { normalise } from '../../src/language/normalise.js';
 import { read } from '../../src/language/read.js';
 import { mendedByNeighbours } from '../../src/language/spelling/by-neighbours.js';
+import { likelierByNeighbours } from '../../src/language/spelling/written-for.js';
 import { learnNeighbours, likelihood } from '../../src/language/spelling/neighbours.js';
 import { writtenNeighbours } from '../../src/language/spelling/learnt-neighbours.js';
 import { aSlipAway } from '../../src/language/spelling/slips.js';
@@ -105,6 +106,36 @@ describe('slips put into the half of the corpus that nothing is learnt from', ()
     expect(count.right / all).toBeGreaterThan(0.8);
     expect(count.other / all).toBeLessThan(0.02);
     expect(count.changed / count.clean).toBeLessThan(0.001);
+  });
+});
+
+describe('a word that is written for another', () => {
+  const meant = (text: string): string =>
+    likelierByNeighbours(rowOf(normalise(text), {}), () => false)
+      .map(({ text }) => text)
+      .join(' ');
+
+  it.each([
+    ['took won of the cuttings', 'took one of the cuttings'],
+    ['lost too of the dahlias', 'lost two of the dahlias'],
+    ['84 sell trays of them', '84 cell trays of them'],
+    ['no routes yet', 'no roots yet'],
+  ])('“%s” is “%s”', (text, right) => {
+    expect(meant(text)).toBe(right);
+  });
+
+  it.each([
+    'moved them to the porch',
+    'it was too hot for them',
+    'sold two for a pound',
+    'slugs ate the rest',
+    'free to a good home',
+    'the old tin bath',
+    'gave four to gran',
+    'they heal in a day',
+    'undo that too',
+  ])('“%s” stays', (text) => {
+    expect(meant(text)).toBe(text);
   });
 });
 

@@ -4,19 +4,15 @@ import { isKnown, spelling } from '../lexicon.js';
 import { NUMBER_WORDS } from '../numbers.js';
 import type { Token } from '../tokens.js';
 import { learntNeighbours } from './learnt-neighbours.js';
-import { END, likelihood, NAME, type Neighbours, NUMBER, SELDOM, START } from './neighbours.js';
+import { likelihood, type Neighbours, SELDOM } from './neighbours.js';
+import { beside, kindOf } from './beside.js';
 import { aSlipAway } from './slips.js';
+import { WRITTEN_FOR } from './written-for.js';
 
 /** How much likelier than a word that nobody knows the meant one has to be, and than the next best; chosen by slips put into notes held back from learning. */
 const LEAST = { unknown: -6, english: 1, next: 0.7, nextNumber: 2.5 };
 /** A row with more such words is no talk of ours. */
 const MOST = 12;
-
-/** The word of a token as the neighbours know it. */
-export function neighbourOf(token: Token, isName: boolean): string {
-  if (isName) return NAME;
-  return token.is === 'number' ? NUMBER : token.is === 'line' ? '.' : token.text;
-}
 
 /** The row with each word that is none, or is none of notes, as the one that its letters and its neighbours mean. */
 export function mendedByNeighbours(
@@ -44,16 +40,15 @@ function isOdd({ is, raw, capital }: Token, at: number): boolean {
 function meantAt(row: readonly Token[], at: number, isName: (at: number) => boolean): string | undefined {
   const known = learntNeighbours();
   const word = row[at]?.raw.toLowerCase() ?? '';
-  if (known.words.has(word)) return undefined;
-  const beside = (at: number, edge: string): string => {
-    const token = row[at];
-    return token ? neighbourOf(token, isName(at)) : edge;
-  };
-  const before = beside(at - 1, START);
-  const after = beside(at + 1, END);
-  const [best, next] = aSlipAway(word)
-    .filter((each) => known.words.has(each) && (isKnown(each) || isEnglish(each)))
-    .map((each) => ({ word: each, likely: likelihood(known, before, each, after) - firstLetter(word, each) }))
+  if (known.words.has(kindOf(word))) return undefined;
+  const [before, after] = beside(row, at, isName);
+  const near = aSlipAway(word).flatMap((each) => [each, ...(WRITTEN_FOR.get(each) ?? [])]);
+  const [best, next] = [...new Set(near)]
+    .filter((each) => known.words.has(kindOf(each)) && (isKnown(each) || isEnglish(each)))
+    .map((each) => ({
+      word: each,
+      likely: likelihood(known, before, kindOf(each), after) - firstLetter(word, each),
+    }))
     .sort((a, b) => b.likely - a.likely);
   if (!best) return undefined;
   const counts = [best, next].filter((each) => each && NUMBER_WORDS.has(each.word)).length;
@@ -62,7 +57,7 @@ function meantAt(row: readonly Token[], at: number, isName: (at: number) => bool
   const english = isEnglish(word);
   const stranger = likelihood(known, before, SELDOM, after);
   if (best.likely - stranger < (english ? LEAST.english : LEAST.unknown)) return undefined;
-  return isBorneOut(known, before, best.word, after, english) ? best.word : undefined;
+  return isBorneOut(known, before, kindOf(best.word), after, english) ? best.word : undefined;
 }
 
 /** Thumbs seldom miss the first letter: "munday" is no Sunday. */
