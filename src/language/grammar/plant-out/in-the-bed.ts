@@ -30,11 +30,16 @@ const theyAreOut = (pieces: readonly Piece[], from: number): boolean =>
         piece.is === 'count' || (piece.is === 'word' && /^(?:they|they're|they've)$/.test(piece.text)),
     );
 
+/** Where pots stand, and nothing is planted. */
+const STANDS =
+  /\b(?:bench|shelf|table|staging|stand|windowsill|windowledge|sill|propagator|heat mat|heater)\b/;
+const UNDER_COVER = /\b(?:frame|greenhouse|tunnel|shed|house|porch)$/;
+
 export const inTheBed: readonly Rule[] = [
   {
     name: 'put <plant> in along <place>',
     kind: 'plantOut',
-    head: 'put~|pop~past|stick~past|bung~past|shove~past|plonk~past|get~past|dig~past|tuck~past|go~past|gone|be~ .. in|out along|beside|round|around|behind|alongside|by',
+    head: 'put~|pop~past|stick~past|bung~past|whack~past|bang~past|chuck~past|sling~past|shove~past|plonk~past|get~past|dig~past|tuck~past|go~past|gone|be~ .. in|out along|beside|round|around|behind|alongside|by',
     shape: 'object',
     when: (p, f, t) =>
       (p.slice(f, t).some(({ is }) => is === 'plant') || p.slice(0, f).some(({ is }) => is === 'plant')) &&
@@ -42,12 +47,18 @@ export const inTheBed: readonly Rule[] = [
         (piece) =>
           (piece.is === 'word' && /^(?:cuttings?|slips?|still|pots|trays|if|want)$/.test(piece.text)) ||
           // "Gone out on the bench by the shed": still in their pots.
-          (piece.is === 'place' && /\b(?:bench|shelf|table|staging|stand)\b/.test(piece.place)),
+          (piece.is === 'place' && STANDS.test(piece.place)),
       ) &&
       (p[t]?.is === 'place' || /^(?:the|my|our)$/.test(wordAt(p, t))),
     phrasings: [
       'bunged all the Salt Harrier in along the back fence',
       'the Tallow Bell are all in along the avenue now',
+      "whacked 20 Salt Harrier in along the neighbours' driveway",
+      'chucked six Salt Harrier in round the pond',
+    ],
+    mustNot: [
+      'put six Salt Harrier in along the windowsill',
+      'chucked six Salt Harrier in the bin by the shed',
     ],
   },
   {
@@ -61,10 +72,7 @@ export const inTheBed: readonly Rule[] = [
       !p.some(
         (piece) =>
           (piece.is === 'word' && /^(?:cuttings?|edges?|rims?|pots?|tray|if|want)$/.test(piece.text)) ||
-          (piece.is === 'place' &&
-            /\b(?:windowsill|sill|propagator|bench|shelf|frame|greenhouse|tunnel|shed|house|porch|heater)$/.test(
-              piece.place,
-            )),
+          (piece.is === 'place' && (STANDS.test(piece.place) || UNDER_COVER.test(piece.place))),
       ),
     phrasings: ['put in 8 Salt Harrier along the driveway'],
     mustNot: [
