@@ -22,6 +22,7 @@ export function actHits(rules: readonly Rule[], row: readonly Piece[]): readonly
               (all[n + 1]?.rule.kind === 'loss' && row[hit.from - 2]?.is === 'count'))
           ),
       )
+      .filter((hit, n, all) => !isWithRoots(row, hit, all[n - 1], all[n + 1]))
       .filter((hit, n, all) => !isSameFate(row, all[n - 1], hit))
       .filter((hit, n) => n === 0 || !isWhichWeTook(row, hit))
       .filter((hit) => !isWhichOnes(row, hit))
@@ -119,6 +120,22 @@ const isThatRooted = (row: readonly Piece[], { from, to }: Hit, next: Hit | unde
 /** "All potted, bar the three with no roots": which were not. */
 const isLeftOut = (row: readonly Piece[], at: number): boolean =>
   row[at]?.is === 'count' && excepts(row, /^(?:the|those)$/.test(wordAt(row, at - 1)) ? at - 2 : at - 1);
+
+/** "Doreen gave me three plants with roots", "has brought me three with roots": which came, no look at them. */
+const isWithRoots = (
+  row: readonly Piece[],
+  { rule, to, own }: Hit,
+  ...beside: (Hit | undefined)[]
+): boolean =>
+  rule.kind === 'check' &&
+  beside.some(
+    (hit) =>
+      hit &&
+      /^(?:stock|receive)$/.test(hit.rule.kind) &&
+      row.slice(hit.from, to).every(({ is }) => is !== 'break'),
+  ) &&
+  own.some((at) => /^roots?$/.test(wordAt(row, at))) &&
+  [2, 3, 4].some((n) => wordAt(row, to - n) === 'with');
 
 /** "Dumped the 18 with no roots": which were dumped, no look at the others. */
 function isWithoutRoots(row: readonly Piece[], { rule, from }: Hit): boolean {

@@ -82,8 +82,30 @@ export function isSetGrowing(pieces: readonly Piece[], from = 0): boolean {
     );
 }
 
+/** "With roots", "with good roots on", "with some root"; no "with root rot". */
+function withRoots(pieces: readonly Piece[], at: number): boolean {
+  if (wordAt(pieces, at) !== 'with') return false;
+  let next = at + 1;
+  while (
+    pieces[next]?.is === 'count' ||
+    /^(?:a|good|nice|decent|strong|little|small|their|its|lovely|bit|of|already|lots|plenty)$/.test(
+      wordAt(pieces, next),
+    )
+  )
+    next++;
+  return (
+    /^roots?$/.test(wordAt(pieces, next)) &&
+    !/^(?:rot|aphids?|problems?|trouble|hormone|powder|gel|trainers?|mealybugs?|damage)$/.test(
+      wordAt(pieces, next + 1),
+    )
+  );
+}
+
 /** Whether young plants, or pots of a size, stand near. */
 export const ofYoung = (pieces: readonly Piece[], from: number): boolean =>
   pieces
     .slice(Math.max(0, from - 7), from + 12)
-    .some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) || follows(pieces, from, 'size');
+    .some(
+      (piece, n) =>
+        piece.is === 'word' && (YOUNG.test(piece.text) || withRoots(pieces, Math.max(0, from - 7) + n)),
+    ) || follows(pieces, from, 'size');
