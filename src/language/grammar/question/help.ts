@@ -21,7 +21,10 @@ const WHAT_TO_SAY = anyOf`
   what (am|are) (i|we) (allowed|able|supposed|meant) to (say|ask|tell|type|write)\b.*
   what (sorts?|kinds?) of things? am i (allowed|able|supposed|meant) to (say|ask|tell|type|write)\b.*
   what (sorts?|kinds?) of things? (can|could|do) (you|i)\b.*
-  what else can (you|i) (do|say)\b.*
+  what else (can|could|should|may) (you|i|we) (even )?(do|say|ask|tell you|log|note|record|write|type|send|track|keep track of)\b.*
+  what else do you (do|know|understand|keep|log|note|record|track)\b.*
+  (what other|which other|any other) (sorts? of |kinds? of )?(things?|stuff|notes?|commands?) (that )?(can|could) (you|i|we) (do|say|ask|tell you|log|note|record|write|type|send)\b.*
+  (is there )?anything else (that )?i can (say|ask|tell you|log|note|record|write|type|send you)\b.*
   what words (do|can) (you|i) .*
 `;
 
@@ -60,6 +63,8 @@ export const helpQuestions: readonly QuestionRule[] = [
       'What can I say?',
       'what kinds of things am I allowed to ask',
       'how do I undo that?',
+      'what else can I tell you about?',
+      'is there anything else I can log?',
     ],
   },
 ];

@@ -55,6 +55,9 @@ const HOW_IT_CAME = anyOf`
     (walked|sat|trod|stood|jumped|ran|stepped) (on|over|across) (the |my )?(phone|screen|keyboard|tablet)
   `}
   (i )?(wasn't|wasnt|was not) (looking|thinking|concentrating|paying attention)
+  (i )?(was|got|had been|must have been) ${anyOf`
+    distracted|interrupted|half asleep|miles away|daydreaming|rushing|in a (hurry|rush)|tired
+  `}( by (the |my |a )?[a-z']+( [a-z']+)?)?
 `;
 
 /** "The Salt Harrier have perked up", "no wait, it's grand": those given up live. */

@@ -56,7 +56,9 @@ const LAST = `${alternatives`
 const WHAT_I_SAID = alternatives`
   (what )?i (just )?${anyOf`
     said|wrote|(sent|texted|messaged)( you| in| through| over)?|logged|put( in)?|told you|spoke|mentioned
-  `}( that| it| anything)?( (about|on|for) (the |my )?plantname)?
+  `}( that| it| anything)?( (about|on|for) (the |my )?plantname)?( ${anyOf`
+    (just|only) now|(just |only )?(a|one|two) (moment|minute|second|sec|min)s? ago
+  `})?
 `;
 
 const THAT = anyOf`
