@@ -25,6 +25,7 @@ import { eachPlace, withWhereTo } from '../where-to.js';
 import { beforeReturn, swappedAt } from './for-what.js';
 import { daysTold } from './on-days.js';
 import { eachUnrooted } from './looks.js';
+import { isPaidFor } from './paid-for.js';
 import { type Act, carriedHere, endOf, type Telling } from './telling.js';
 
 export function tellDone(telling: Telling, act: Act, kind: EntryKind): void {
@@ -140,7 +141,12 @@ function proposalOf(telling: Telling, act: Act, kind: EntryKind, found: Draft, d
   const carried = plantOf(telling, act, found, draft);
   const isPurpose =
     kind === 'hardenOff' && (wordAt(pieces, from - 1) === 'to' || wordAt(pieces, from) === 'to');
-  const how = swappedAt(pieces, act.clause) < 0 ? {} : { how: 'swapped' as const };
+  const how =
+    swappedAt(pieces, act.clause) >= 0
+      ? { how: 'swapped' as const }
+      : isPaidFor(rule, pieces, act.hit.to, act.clause.to)
+        ? { how: 'sold' as const }
+        : {};
   return {
     kind: told,
     draft,
