@@ -123,6 +123,8 @@ function behindPreposition(
       piece.to - piece.from === 1 &&
       pieces.slice(from, at).some(({ is }) => is === 'plant') &&
       pieces[at + 1]?.is === 'word' &&
+      // "The job took two hours".
+      !/^(?:hours?|days?|minutes?|mins|weeks?|months?|trips?|goes|attempts)$/.test(wordAt(pieces, at + 1)) &&
       // "Gave Salt Harrier 2 to Edna": that two counts.
       !/^(?:to|for|with|onto|on|by)$/.test(wordAt(pieces, at + 1));
     if (!LEAD.test(lead) && !two && !carriedFor) continue;

@@ -12,6 +12,7 @@ import { sent } from './dispatch/sent.js';
 import { carriedTo } from './dispatch/carried-to.js';
 import { cameBy } from './dispatch/came-by.js';
 import { fetched } from './dispatch/fetched.js';
+import { tookSomeToo } from './dispatch/took-some-too.js';
 import { wereGivenRules } from './dispatch/were-given.js';
 import type { Rule } from './rule.js';
 
@@ -28,6 +29,7 @@ export const dispatchRules: readonly Rule[] = [
   ...carriedTo,
   ...fetched,
   ...cameBy,
+  ...tookSomeToo,
   ...newHomes,
   ...wereGivenRules,
 ];

@@ -2,6 +2,7 @@
 import { CUTTINGS } from '../taken-away.js';
 import { cameAndTook, isSomeones } from '../other-people.js';
 import type { Piece } from '../../pieces.js';
+import { hadSomeToo } from '../dispatch/took-some-too.js';
 import { endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { forTheirOwn, takesSomethingElse } from './other-takings.js';
 import { isRelative } from './told-before.js';
@@ -29,6 +30,7 @@ export const taken: readonly Rule[] = [
       ((isSomeones(wordAt(p, f - 1)) || cameAndTook(p, f)) && !followsWord(p, t, CUTTINGS)) ||
       (endsAt(p, t) && precedes(p, f, 6, 'plant', 'count')) ||
       forTheirOwn(p, f, t) ||
+      hadSomeToo(p, f, t) ||
       /^(?:be|been|got)$/.test(wordAt(p, f - 1)),
     mustNot: [
       'Doreen took two of the Salt Harrier for her mother',
@@ -39,6 +41,7 @@ export const taken: readonly Rule[] = [
       'took two Salt Harrier into work',
       'took the dead leaves off the Salt Harrier',
       'took the other seven over to the windowsill',
+      'sold 7 Salt Harrier at the fete and Doreen took two',
     ],
   },
   {
