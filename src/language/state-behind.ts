@@ -1,4 +1,5 @@
 /** What is told of another plant's looks behind the acts of a row. */
+import { isDeniedState } from './denied-state.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 import { isSeenOn } from './seen-on.js';
@@ -20,9 +21,10 @@ export function stateBehind(
   const isState =
     start > from &&
     ((pieces[plant]?.is === 'plant' &&
-      /^(?:are|is|look|looks|looking|seem|seems|smell|have|has|starting|showing|getting|going)$/.test(
-        wordAt(pieces, plant + 1),
-      )) ||
+      (isDeniedState(pieces, plant + 1) ||
+        /^(?:are|is|look|looks|looking|seem|seems|smell|have|has|starting|showing|getting|going)$/.test(
+          wordAt(pieces, plant + 1),
+        ))) ||
       isSeenOn(pieces, start));
   return isState ? pieces.slice(start, to) : undefined;
 }

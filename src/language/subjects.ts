@@ -1,5 +1,6 @@
 /** Where what an act is told of stands, and where the next subject takes over. */
 import { isBoundary } from './boundaries.js';
+import { isDeniedState } from './denied-state.js';
 import { DUDS } from './duds.js';
 import type { Hit } from './grammar/hits.js';
 import { wordAt } from './grammar/rule.js';
@@ -48,16 +49,19 @@ export function anotherState(pieces: readonly Piece[], hit: Hit, end: number): n
     if (
       (named || (/^gets?$/.test(wordAt(pieces, plant + 1)) && before.some(isWhole))) &&
       (others || pieces[plant]?.is === 'plant') &&
-      verb?.is === 'word' &&
-      verb.verb &&
-      STATE.test(verb.verb.lemma) &&
-      verb.verb.form !== 'ing' &&
-      verb.text !== 'got'
+      (isState(verb) || isDeniedState(pieces, plant + 1))
     )
       return at;
   }
   return end;
 }
+
+const isState = (verb: Piece | undefined): boolean =>
+  verb?.is === 'word' &&
+  verb.verb !== undefined &&
+  STATE.test(verb.verb.lemma) &&
+  verb.verb.form !== 'ing' &&
+  verb.text !== 'got';
 
 const isAllOrThem = (piece: Piece): boolean =>
   isWhole(piece) || (piece.is === 'word' && /^(?:them|those|these|it)$/.test(piece.text));
