@@ -175,6 +175,7 @@ function openingFrom(tokens: readonly Token[], from: number, talk: boolean): num
     return whom ? from + 2 : isMark(tokens[from + 1]) ? from + 1 : from;
   }
   if (SIGHS.has(first) && TAKES_BACK.has(writtenAt(tokens, from + 1))) return from + 1;
+  if (first === 'actually' && asksFrom(tokens, from + 1)) return from + 1;
   if (first === 'well' && !talk) return HOW.test(writtenAt(tokens, from + 1)) ? from : from + 1;
   const part = first === 'good' ? from + 1 : from;
   if (DAYTIMES.has(writtenAt(tokens, part))) {
@@ -185,6 +186,19 @@ function openingFrom(tokens: readonly Token[], from: number, talk: boolean): num
   if (opening > 0) return from + opening;
   const heading = longest(HEADINGS, tokens, from);
   return heading > 0 && isMark(tokens[from + heading]) ? from + heading : from;
+}
+
+const ASKING = new Set(
+  wordsOf`what what's what've where where's where've when when's how how's how're how've which who who's remind`,
+);
+const ASKS_WHETHER = new Set(wordsOf`is are has have do does did can could am was were`);
+const ASKED_OF = new Set(wordsOf`i we you the it there they any my`);
+
+/** "Actually, how many …", "actually is it time to …": nothing is put right by it. */
+function asksFrom(tokens: readonly Token[], from: number): boolean {
+  const at = isMark(tokens[from]) ? from + 1 : from;
+  const word = writtenAt(tokens, at);
+  return ASKING.has(word) || (ASKS_WHETHER.has(word) && ASKED_OF.has(writtenAt(tokens, at + 1)));
 }
 
 function beforeClosings(tokens: readonly Token[], from: number, isName: (at: number) => boolean): number {

@@ -35,11 +35,16 @@ const THE_MORN =
 /** Characters of a plain keyboard, as most notes are written in; the lone backtick is a quote. */
 const KEYBOARD = /^[\n\w !"#$%&'()*+,./:;<=>?@[\\\]^{|}~-]*$/;
 
+/** "LOST TWO OVERNIGHT": no small letter, and two long words, which labels and initials are not. */
+const isShouted = (text: string): boolean =>
+  !/\p{Ll}/u.test(text) && (text.match(/\p{Lu}{3,}/gu)?.length ?? 0) > 1;
+
 /**
  * Text of any origin in the characters of a plain keyboard: digits ASCII, quotes and dashes straight, pictographs a
  * full stop (a bare thumb its word), one space between words. Runs in time linear in the text.
  */
-export function normalise(text: string): string {
+export function normalise(written: string): string {
+  const text = isShouted(written) ? written.toLowerCase() : written;
   if (KEYBOARD.test(text)) return spelledOut(text.replace(/[ \n]{2,}/g, asOneGap));
   const bare = text.replace(INVISIBLE, '').trim();
   return ANSWERING.get(bare.replace(/[\u{1F3FB}-\u{1F3FF}]/gu, '')) ?? spelledOut(onKeyboard(bare));

@@ -59,6 +59,10 @@ describe('a courtesy', () => {
     ['Good Morning lost two', 'Good Morning lost two'],
     ['what is due? cheers', 'what is due?'],
     ['have they rooted at last?', 'have they rooted at last?'],
+    ['actually, how many are left?', 'how many are left?'],
+    ['actually is it going to freeze', 'is it going to freeze'],
+    ['actually have six', 'actually have six'],
+    ['actually 5', 'actually 5'],
   ])('is left out of what is said in a talk: “%s”', (said, left) => {
     expect(withoutCourtesy(said, { varieties: [{ name: 'Good Morning' }] })).toBe(left);
   });

@@ -63,3 +63,15 @@ it('takes no praise of a name for another one', () => {
     { kind: 'amend' },
   ]);
 });
+
+it.each([
+  ['LOST TWO OVERNIGHT', { kind: 'loss', count: 2, variety: 'Marmalade Tom' }],
+  [
+    'TOOK SIX CUTTINGS OF MARSH TIGER IN THE PROPAGATOR',
+    { kind: 'strike', count: 6, variety: 'Marsh Tiger' },
+  ],
+  ['POTTED THEM ALL ON TODAY', { kind: 'potOn', count: 'all', variety: 'Marmalade Tom' }],
+  ['killed a load of slugs, and lost one marmalade tom', { kind: 'loss', count: 1 }],
+])('takes no capital for a name in a note of capitals: “%s”', (text, entry) => {
+  expect(entriesOf(text)).toMatchObject([entry]);
+});
