@@ -39,12 +39,20 @@ const KEYBOARD = /^[\n\w !"#$%&'()*+,./:;<=>?@[\\\]^{|}~-]*$/;
 const isShouted = (text: string): boolean =>
   !/\p{Ll}/u.test(text) && (text.match(/\p{Lu}{3,}/gu)?.length ?? 0) > 1;
 
+/** Words that only somebody who gives every word a capital writes with one. */
+const SMALL =
+  /(?<=\s)(?:The|Of|In|To|And|A|For|At|From|With|Into|On|Off|Up|Out|By|Were|Was|Is|Are|Have|Has|Them|It|All)(?=\s|$)/gu;
+
+/** "Potted The Six On": where every word has a capital, it tells no name from a word. */
+const isTitled = (text: string): boolean =>
+  !/(?<![\p{L}\d'’])\p{Ll}/u.test(text) && (text.match(SMALL)?.length ?? 0) > 1;
+
 /**
  * Text of any origin in the characters of a plain keyboard: digits ASCII, quotes and dashes straight, pictographs a
  * full stop (a bare thumb its word), one space between words. Runs in time linear in the text.
  */
 export function normalise(written: string): string {
-  const text = isShouted(written) ? written.toLowerCase() : written;
+  const text = isShouted(written) || isTitled(written) ? written.toLowerCase() : written;
   if (KEYBOARD.test(text)) return spelledOut(text.replace(/[ \n]{2,}/g, asOneGap));
   const bare = text.replace(INVISIBLE, '').trim();
   return ANSWERING.get(bare.replace(/[\u{1F3FB}-\u{1F3FF}]/gu, '')) ?? spelledOut(onKeyboard(bare));

@@ -71,6 +71,7 @@ it.each([
     { kind: 'strike', count: 6, variety: 'Marsh Tiger' },
   ],
   ['POTTED THEM ALL ON TODAY', { kind: 'potOn', count: 'all', variety: 'Marmalade Tom' }],
+  ['Took Six Cuttings Of Marsh Tiger In The Porch', { kind: 'strike', count: 6, variety: 'Marsh Tiger' }],
   ['killed a load of slugs, and lost one marmalade tom', { kind: 'loss', count: 1 }],
 ])('takes no capital for a name in a note of capitals: “%s”', (text, entry) => {
   expect(entriesOf(text)).toMatchObject([entry]);
