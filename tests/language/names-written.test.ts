@@ -76,3 +76,21 @@ it.each([
 ])('takes no capital for a name in a note of capitals: “%s”', (text, entry) => {
   expect(entriesOf(text)).toMatchObject([entry]);
 });
+
+it.each([
+  ['Plough Bronze: 12 trays of 70 struck, glasshouse 4', { variety: 'Plough Bronze', count: 840, pots: 12 }],
+  ['Late Ferry: two trays of 60 stuck Weds, mist bench', { variety: 'Late Ferry', count: 120 }],
+  ['Slow Ferry, half a dozen soft tips, in the propagator', { variety: 'Slow Ferry', count: 6 }],
+  ['Plough Bronze cuttings, 12, basal', { variety: 'Plough Bronze', count: 12, cutting: 'basal' }],
+])('knows a new name that heads what was struck: “%s”', (text, entry) => {
+  expect(entriesOf(text)).toMatchObject([{ kind: 'strike', ...entry }]);
+});
+
+it.each(['Garden Club: 12 plugs', 'Mrs Pike, two Marmalade Tom tips', 'Dora Finch, two Marmalade Tom tips'])(
+  'takes no heading for a name: “%s”',
+  (text) => {
+    expect(
+      entriesOf(text).filter((entry) => 'variety' in entry && entry.variety !== 'Marmalade Tom'),
+    ).toEqual([]);
+  },
+);

@@ -7,6 +7,7 @@ import { isCapitalOf } from './capitals.js';
 import { isCropOfTwo, looksLikeCrop } from './crop-like.js';
 import { isGiverOrTaker } from './giver-or-taker.js';
 import { isIntroduced } from './introduced.js';
+import { headsCuttings } from './heads-cuttings.js';
 import { endsName, inPlantPosition, isComeBy, isCrop } from './position.js';
 import { isAtEnd, isSentenceStart, lastWord, type NameSeen, type Run, type RunSeen } from './run.js';
 
@@ -190,6 +191,11 @@ const cases: readonly NameCase[] = [
     name: 'Ember Fox 10 of 12 have rooted',
     isName: true,
     when: (seen) => opensSentence(seen) && seen.pieces[seen.end]?.is === 'count',
+  },
+  {
+    name: 'Ember Fox: 12 trays of 70 struck',
+    isName: true,
+    when: (seen) => opensSentence(seen) && headsCuttings(seen),
   },
   {
     name: 'where no plant stands',
