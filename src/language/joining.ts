@@ -5,6 +5,7 @@ import { joinStrike, merge, strikeInto } from './joining/strikes.js';
 import { joinCare, joinSending, joinTwiceTold } from './joining/twice-told.js';
 import { joinHardening, joinMove, joinReceipt } from './joining/whereabouts.js';
 import type { Proposal } from './proposal.js';
+import type { Quantity } from './quantities/quantity.js';
 
 /** Joined and with what a pronoun carries over; in the order told. */
 export function joinProposals(proposals: readonly Proposal[]): readonly Proposal[] {
@@ -82,9 +83,10 @@ function carryCount(before: Proposal, next: Proposal): Proposal {
     return next;
   if (!next.draft.pronoun && !silentCheck) return next;
   const { quantity } = before.draft;
+  const carried = before.kind === 'check' ? theSame(quantity) : valueOf(quantity);
   if (
-    quantity?.value === undefined ||
-    quantity.more ||
+    carried === undefined ||
+    quantity?.more ||
     before.kind === 'loss' ||
     // What was given away is no longer there to be planted.
     (before.kind === 'dispatch' && next.kind !== 'dispatch') ||
@@ -94,5 +96,14 @@ function carryCount(before: Proposal, next: Proposal): Proposal {
     )
   )
     return next;
-  return { ...next, draft: { ...next.draft, quantity: { value: quantity.value } } };
+  return { ...next, draft: { ...next.draft, quantity: carried } };
+}
+
+const valueOf = (quantity: Quantity | undefined): Quantity | undefined =>
+  quantity?.value === undefined ? undefined : { value: quantity.value };
+
+/** "All but two have roots, bumped those up": so many of the same. */
+function theSame(quantity: Quantity | undefined): Quantity | undefined {
+  if (quantity?.value === undefined && quantity?.allBut !== undefined) return { allBut: quantity.allBut };
+  return valueOf(quantity);
 }

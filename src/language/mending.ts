@@ -93,7 +93,7 @@ function answered(last: Proposal, sentence: Sentence, note: Note): Proposal | un
 const saysMore = (piece: Piece): boolean =>
   piece.is !== 'word'
     ? piece.is !== 'when' || !/^(?:until|till|til|for)\b/i.test(piece.when.words)
-    : !/^(?:it's|its|is|they're|they|are|that's|for|now|just|moment|medium|compost|place|where|container|position|location|type|sat|sitting|standing|stood|below|beyond|over|out|up|down|back|by|both)$/.test(
+    : !/^(?:it's|its|is|they're|they|are|that's|for|now|just|moment|medium|compost|place|where|container|position|location|type|sat|sit|sits|sitting|stand|stands|standing|stood|live|lives|living|below|beyond|over|out|up|down|back|by|both)$/.test(
         piece.text,
       );
 
@@ -107,9 +107,12 @@ const withoutSet = (pieces: readonly Piece[]): readonly Piece[] =>
 
 /** "Took twelve. Tip cuttings, no hormone, in the utility room." */
 function filled(last: Proposal, sentence: Sentence): Proposal | undefined {
-  const added = /^(?:strike|stock|receive)$/.test(last.kind)
-    ? slotsAlone(withoutSet(withoutTalkBehind(sentence.pieces)).filter(saysMore))
-    : undefined;
+  // "The others live in the cold frame".
+  const isOfOthers = sentence.pieces.some((piece) => piece.is === 'count' && piece.quantity.whole === 'rest');
+  const added =
+    /^(?:strike|stock|receive)$/.test(last.kind) && !isOfOthers
+      ? slotsAlone(withoutSet(withoutTalkBehind(sentence.pieces)).filter(saysMore))
+      : undefined;
   return (
     added && {
       ...last,

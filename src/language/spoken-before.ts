@@ -77,11 +77,16 @@ export function sortedOut(
   for (let at = end - 1; at >= since; at--) {
     const piece = pieces[at];
     if (piece?.is === 'plant') return undefined;
-    if (piece?.is !== 'count' || piece.quantity.value === undefined) continue;
+    if (piece?.is !== 'count' || (piece.quantity.value === undefined && piece.quantity.whole !== 'rest'))
+      continue;
     const of = /^(?:of|them|had|have)$/;
     let next = at + 1;
     while (of.test(wordAt(pieces, next))) next++;
-    if (!/^(?:were|was|are|is|became|become|got|looked|that|which|had|turned)$/.test(wordAt(pieces, next)))
+    if (
+      !/^(?:were|was|are|is|became|become|got|gone|went|look|looked|that|which|had|turned)$/.test(
+        wordAt(pieces, next),
+      )
+    )
       return undefined;
     const words = pieces.slice(next, end).map((_, n) => wordAt(pieces, next + n));
     const cause = words.flatMap((_, n) => phraseAt(causes, words, n)?.value ?? [])[0];
