@@ -15,7 +15,9 @@ export function joinContainers(pieces: readonly Piece[]): readonly Piece[] {
   for (let at = 0; at < pieces.length;) {
     const opening = openingAt(pieces, at);
     const found =
-      (opening && (timesAt(pieces, opening) ?? containersAt(pieces, opening))) ?? eachAt(pieces, at);
+      (opening && (timesAt(pieces, opening) ?? containersAt(pieces, opening))) ??
+      eachAt(pieces, at) ??
+      potsOfSize(pieces, at);
     if (found) {
       joined.push(...found.pieces);
       at = found.to;
@@ -26,6 +28,16 @@ export function joinContainers(pieces: readonly Piece[]): readonly Piece[] {
     }
   }
   return countSame(countApart(countHeld(joined)));
+}
+
+/** "Into pots of 11 cm": their size. */
+function potsOfSize(pieces: readonly Piece[], at: number): Joined | undefined {
+  const pots = pieces[at];
+  const size = pieces[at + 2];
+  if (!pots || !/^(?:in|into|to|onto)$/.test(wordAt(pieces, at - 1)) || wordAt(pieces, at + 1) !== 'of')
+    return undefined;
+  if (size?.is !== 'size' || size.container || !isContainer(pieces, at)) return undefined;
+  return { pieces: [{ ...size, container: true, from: pots.from }], to: at + 3 };
 }
 
 /** So many containers, told by a word for them or by their size, with what each holds. */

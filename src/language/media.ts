@@ -16,6 +16,10 @@ export function mediumPiece(
     length === 1 &&
     !(/^(?:and|plus|\/)$/.test(textAt(tokens, at + 1)) && media.has(textAt(tokens, at + 2)));
   const before = textAt(tokens, at - 1);
+  // "In the earth" is the ground; "earth with perlite", "potting earth".
+  const isMixed = /^(?:and|plus|with)$/.test(textAt(tokens, at + 1)) && media.has(textAt(tokens, at + 2));
+  if (bare === 'earth' && length === 1 && !isMixed && !/^(?:potting|universal|fresh|new)$/.test(before))
+    return;
   if (
     ambiguous &&
     !/^(?:in|into|of|with|and|multipurpose|fresh|plain|tap|rain|new|gritty|the|a|some|more|potting|free|purpose|plus|garden|general|sandy|sieved|seed|bagged|straight|cheap)$/.test(

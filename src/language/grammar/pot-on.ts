@@ -127,6 +127,16 @@ export const potOnRules: readonly Rule[] = [
     unless: aboutCuttings,
     phrasings: ['moved Salt Harrier into 9cm pots', 'moved up Salt Harrier to 9cm'],
   },
+  {
+    name: 'passed <plant> to <size> pots',
+    kind: 'potOn',
+    head: 'pass~past|change~past .. to|into <size>',
+    shape: 'object',
+    // "Passed six to Doreen into 9cm pots".
+    unless: (p, f, t) => aboutCuttings(p, f, t) || followsWord(p.slice(0, t - 2), f, /^(?:to|on|back)$/),
+    phrasings: ['passed six Salt Harrier to pots of 11 cm', 'changed the Salt Harrier to 9cm pots'],
+    mustNot: ['passed six Salt Harrier to Doreen in 9cm pots'],
+  },
   ...finals,
   {
     name: 'moved <plant> into their own pots',

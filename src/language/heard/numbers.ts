@@ -57,9 +57,12 @@ export const heardNumbers: readonly Misheard[] = [
   {
     name: '<number> pots of',
     mends: NUMBERS,
-    when: (v) => /^(?:pots|trays|pot|tray)$/.test(v.word(1)) && v.word(2) === 'of',
+    when: (v) =>
+      /^(?:pots|trays|pot|tray)$/.test(v.word(1)) &&
+      v.word(2) === 'of' &&
+      !/^(?:cms?|mm|l|litres?|liters?|inch|inches|cell|cells)$/.test(v.word(4)),
     phrasings: [['to pots of Salt Harrier', 'two pots of Salt Harrier']],
-    mustNot: ['moved to pots'],
+    mustNot: ['moved to pots', 'moved six Salt Harrier to pots of 11 cm'],
   },
   {
     name: 'with <number> in each',
