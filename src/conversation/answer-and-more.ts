@@ -32,6 +32,7 @@ export function answerAndMore(
   understanding: Understanding,
 ): AnswerAndMore | null {
   if (asked.slot !== 'count' && asked.slot !== 'rooted') return null;
+  if (tellsBoth(sitting, asked, text)) return null;
   for (const mark of text.matchAll(MARK)) {
     const answer = text.slice(0, mark.index);
     if (answer.length > LONGEST_ANSWER) return null;
@@ -48,6 +49,22 @@ export function answerAndMore(
       return { entry, told: { ...told, entries, asks } };
   }
   return null;
+}
+
+/** "9 Salt Harrier and 4 Tallow Bell are potted on": one deed of both, of another kind than was asked about. */
+function tellsBoth(sitting: Sitting, { entry }: SlotAsk, text: string): boolean {
+  const { entries, asks } = readIn(sitting, text);
+  const [first, second] = entries;
+  return (
+    asks.length === 0 &&
+    second !== undefined &&
+    first?.entry.kind === second.entry.kind &&
+    first.entry.kind !== entry.kind &&
+    entries.every(
+      (each) =>
+        isLogged(each.entry) && 'count' in each.entry && named(plantSaid(each.entry as Plant, each.sources)),
+    )
+  );
 }
 
 /** "Six. Six of them, in one pot on the sill": how the cuttings stand, behind how many there are. */

@@ -203,10 +203,17 @@ const isSecondTime = (text: string): boolean =>
   !/\b(?:once|same|duplicate|not (?:another|again)|no more|no other)\b/i.test(text);
 
 function yesIn(text: string): Yes {
+  // "It happened twice, so yes".
+  if (
+    /^\s*(?:it|that|they|i did it|i did that|both) (?:happened|was|were|came|did) (?:twice|two times)\b|\bso yes\b/i.test(
+      text,
+    )
+  )
+    return 'yes';
   if (/^\s*(?:yes|yep|yeah|aye|y|ok|okay|sure|right|correct|again|another|a second time)\b/i.test(text))
     return 'yes';
   if (
-    /^\s*(?:no|nope|nah|n|once|just once|the same|same ones?|(?:it )?(?:just )?sent twice|duplicate|wrong)\b/i.test(
+    /^\s*(?:no|nope|nah|n|(?:just |only )?(?:once|(?:the )?(?:one|1) time|(?:the )?one)(?! (?:more|again|else|other))|the same|same ones?|(?:it )?(?:just )?sent twice|duplicate|wrong)\b/i.test(
       text,
     )
   )

@@ -18,7 +18,7 @@ const ofPlants = new Set(['tend', 'check', 'potOn', 'pinch', 'move', 'hardenOff'
 const ofNumbers = new Set(['strike', 'loss', 'potOn', 'pinch', 'move', 'plantOut', 'dispatch']);
 
 const LEAD =
-  /^(?:(?:oh|ah|oops|sorry)[, ]+)?(?:(?:and|also|plus|then|ditto|likewise|(?:the )?same(?: again)?(?: for| with| goes for| to| on)?)\b[, ]*(?:(?:(?:i|we|i['’]ve|we['’]ve) )?(?:just |also )?(?:did|done|forgot)\b[,: ]*)?|(?:i |we )?forgot\b[,: ]*)/i;
+  /^(?:(?:oh|ah|oops|sorry)[, ]+)?(?:(?:(?:and |then )?(?:(?:i|we) )?did (?:exactly |just )?the same (?:for|with|to)|and|also|plus|then|ditto|likewise|(?:the )?same(?: again)?(?: for| with| goes for| to| on)?)\b[, ]*(?:(?:(?:i|we|i['’]ve|we['’]ve) )?(?:just |also )?(?:did|done|forgot)\b[,: ]*)?|(?:i |we )?forgot\b[,: ]*)/i;
 const TAIL = /(?<![, ])[, ]*\b(?:too|as well|also|likewise)$/i;
 /** "Six Parish Gossip, also a geranium, done this evening". */
 const CROP_BESIDE =

@@ -41,7 +41,12 @@ export function withPartsNamed({ ledger, origin }: Sitting, text: string): strin
   return named.replace(NUMBERED, (words, of: string | undefined, number: string, from: number) => {
     const many =
       SMALL.indexOf(number.toLowerCase()) < 0 ? Number(number) : SMALL.indexOf(number.toLowerCase());
-    const [only, another] = live.filter((batch) => alive(batch) === many || batch.rooted === many);
+    // Straight behind the split, its parts alone are spoken of.
+    const isLast =
+      at === ledger.standing.length - 1 && parts.filter((part) => alive(part) === many).length === 1;
+    const [only, another] = (isLast ? parts : live).filter(
+      (batch) => alive(batch) === many || (!isLast && batch.rooted === many),
+    );
     if (!only || another || !parts.includes(only) || alive(only) !== many) return words;
     // "Potted on the seven rooted" may be any seven.
     if (!of && /^ rooted\b/i.test(text.slice(from + words.length))) return words;

@@ -70,8 +70,10 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
   }
   const plain = plainlyTold(text);
   const which = asked.slot === 'batch' ? withPartsNamed(sitting, text) : text;
+  // "They came from the six": which, and nothing that came in.
+  const isWhich = asked.slot === 'batch' && CAME_FROM.test(text.trim());
   const entry =
-    fill(asked, which, read, sitting.ledger, understanding) ??
+    fill(asked, which, isWhich ? { entries: [], asks: [] } : read, sitting.ledger, understanding) ??
     (plain === null ? null : sameTold(asked, readIn(sitting, plain))) ??
     (read.entries.length === 0 ? retold(sitting, asked, text) : null);
   if (entry) {
@@ -106,6 +108,9 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
   );
   return true;
 }
+
+const CAME_FROM =
+  /^(?:they|those|these|it|that|he|she)(?:['’]re| (?:came|come|were|was|are|is|went))? (?:all )?(?:from|out of|off)\b/i;
 
 /** "Undo that", "scrap that sale", said of the entry that still waits: nothing else has been told since it was asked about. */
 function undoesAsked(sitting: Sitting, { askedAt }: Ask, { entry }: SlotAsk, read: ReadNote): boolean {

@@ -8,6 +8,7 @@ import { amend } from './amending.js';
 import { answerQuestion } from './questions.js';
 import { notANote, notUnderstood, nothingWaits } from '../words/answers.js';
 import { type Context, isBare, pendingOf } from './answering.js';
+import { withPlantAtFault } from './correcting/at-fault.js';
 import { putsRight } from './correcting/beside-a-note.js';
 import { isOfJustTold } from './correcting/just-told.js';
 import { hasSecondThoughts, kindTold } from './correcting/few-words.js';
@@ -84,7 +85,7 @@ export function sayText(
     snoozePrompts(sitting, context.prompts);
     return;
   }
-  const said = withoutCourtesy(text, contextOf(sitting.ledger));
+  const said = withPlantAtFault(sitting, withoutCourtesy(text, contextOf(sitting.ledger)));
   const pending = isOfJustTold(sitting, said, context) ? undefined : pendingOf(context);
   const read = readSaid(sitting, said, { pending, heard, weighed: !meant });
   const right = read.instruction ? null : putsRight(sitting, said, read, context);

@@ -15,6 +15,7 @@ const EXCUSES: readonly RegExp[] = [
   `(?:(?:i|we) )?(?:should|ought to|meant to) (?:have |of )?(?:${TOLD}|${TELL})${WHAT}(?:${SOONER})?`,
   `(?:(?:i|we) )?could (?:have |of )?(?:${TOLD}|${TELL})${WHAT}${SOONER}`,
   `(?:(?:i|we) )?(?:never|forgot to|didn't|haven't|clean forgot to) (?:${TELL}|wrote|${TOLD})${WHAT}(?:${SOONER})?`,
+  'what (?:really |actually )?happened (?:is|was)',
   'sorry to (?:be (?:a pain|a nuisance|a bother)|bother you|pester you|trouble you|keep on|go on)(?: again)?',
   '(?:(?:i|we) )?(?:nearly |almost |clean |completely |quite )?(?:forgot|forgotten)',
   `(?:(?:i'm|i am|we're) )?(?:a bit |a little |very |rather )?late (?:telling|writing|logging|noting|with|in telling)${WHAT}`,
@@ -33,7 +34,9 @@ export function pastExcuse(row: readonly Piece[]): number {
   for (let at = 1; at < row.length - 1 && at <= LONGEST; at++) {
     // "Meant to say on Monday I took five".
     if (row[at]?.is === 'when' && tellsOwnDeed(row, at + 1) && isExcuse(said(row, at))) return at;
-    const ends = row[at]?.is === 'break' || wordAt(row, at) === 'but';
+    // "I never told you that I took five".
+    const leads = wordAt(row, at) === 'that' && /^(?:i|we)$/.test(wordAt(row, at + 1));
+    const ends = row[at]?.is === 'break' || wordAt(row, at) === 'but' || leads;
     if (ends) return isExcuse(said(row, at)) || ANNOUNCES.test(said(row, at)) ? at + 1 : 0;
   }
   return 0;

@@ -48,7 +48,7 @@ export function settlePastForms(row: readonly Piece[]): readonly Piece[] {
     if (
       to === 'after' &&
       piece.verb.form === 'ing' &&
-      /^(?:i'm|we're|i've|am|are|is|was|he's|she's|just|only)$/.test(wordAt(pieces, before - 1))
+      /^(?:i'm|we're|i've|am|are|is|was|just|only)$|'s$/.test(wordAt(pieces, before - 1))
     )
       return { ...piece, verb: { lemma: piece.verb.lemma, form: 'past' as const } };
     // "Couldn't resist snipping another handful".

@@ -35,10 +35,14 @@ const BIDDEN_TO_TELL = either(
 const TOLD_LAST =
   /^(?:right |so |well |actually |no |sorry )*what (?:i|we)(?:'ve)? (?:have )?(?:actually |really |only )?(?:did|done|took|lost|gave|sold|moved|potted|struck|meant)\b.{0,30}? (?:was|were|is) (?!that\b|it\b)/;
 
+/** "Did the same for the Salt Harrier": told, of what was told before. */
+const DID_THE_SAME = /^(?:(?:and|then|also|i|we) )*did (?:exactly |just )?the same\b/;
+
 /** Whether a sentence asks. */
 export function isQuestion({ asked, line }: Sentence): boolean {
   if (!asked && TOLD_LAST.test(line.slice(0, LINE_LIMIT))) return false;
   if (BIDDEN.test(line.slice(0, LINE_LIMIT))) return false;
+  if (!asked && DID_THE_SAME.test(line)) return false;
   const bare = line.replace(PREAMBLE, '');
   return (
     asked ||

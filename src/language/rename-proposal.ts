@@ -100,7 +100,7 @@ function knownAs(told: readonly Piece[], name: string): string {
 
 /** What shows that a name was wrong, in so many words. */
 const MISREAD =
-  /\b(?:misread|misheard|mistook|mixed up|muddled|(?:read|got|had|wrote|spelt|heard|remembered) (?:it|the tag|the name|that|them|the writing) wrong|wrong (?:tag|name)|mistake (?:with|in|on) (?:the |its )?name)\b/;
+  /\b(?:misread|misheard|mistook|mixed up|muddled|(?:read|got|getting|had|saying|writing|spelling|wrote|spelt|heard|remembered) (?:it|the tag|the name|that|them|the writing) wrong|wrong (?:tag|name)|mistake (?:with|in|on) (?:the |its )?name)\b/;
 
 /**
  * "Is really Zinc Parson", "is really tin person, misread it": written as a name, with a word of its own that is no

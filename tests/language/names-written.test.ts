@@ -26,6 +26,29 @@ it.each([
       { variety: 'Tin Sermon', count: 3 },
     ],
   ],
+  ['took 20 night ferry salvia', [{ variety: 'Night Ferry', crop: 'salvia', count: 20 }]],
+  [
+    'did Marsh Tiger as well, pelargonium, nine cuttings in three pots',
+    [{ variety: 'Marsh Tiger', crop: 'pelargonium', count: 9, pots: 3 }],
+  ],
+  [
+    'From Marsh Tiger (it is a fuchsia) I made 11 cuttings',
+    [{ variety: 'Marsh Tiger', crop: 'fuchsia', count: 11 }],
+  ],
+  [
+    "Five cuttings of Marsh Tiger, that's the geranium, were taken this morning",
+    [{ variety: 'Marsh Tiger', crop: 'pelargonium', count: 5 }],
+  ],
+  ['Old Vicar chrysanth: ten basal cuttings', [{ variety: 'Old Vicar', crop: 'chrysanthemum', count: 10 }]],
+  [
+    'Pinks today. Took 6 Marsh Tiger and 4 Half Crown',
+    [
+      { variety: 'Marsh Tiger', crop: 'pink' },
+      { variety: 'Half Crown', crop: 'pink' },
+    ],
+  ],
+  ['6 further Marsh Tiger cuttings made today', [{ variety: 'Marsh Tiger', count: 6 }]],
+  ['stuck 20 Marsh Tiger, ten in each of 2 trays', [{ variety: 'Marsh Tiger', count: 20, pots: 2 }]],
 ])('“%s” is a strike', (text, entries) => {
   expect(entriesOf(text)).toMatchObject(entries.map((entry) => ({ kind: 'strike', ...entry })));
 });
@@ -94,3 +117,19 @@ it.each(['Garden Club: 12 plugs', 'Mrs Pike, two Marmalade Tom tips', 'Dora Finc
     ).toEqual([]);
   },
 );
+
+it('takes the variety said behind its crop for its name, and nobody whom plugs came from', () => {
+  expect(entriesOf('received 84 gazania plugs, variety Marsh Tiger')).toMatchObject([
+    { kind: 'receive', variety: 'Marsh Tiger', crop: 'gazania', count: 84 },
+  ]);
+  expect(entriesOf('Received 3 plugs from Doreen Pike')).not.toMatchObject([{ variety: 'Doreen Pike' }]);
+});
+
+it('takes so many without roots that were thrown out for no look at the others', () => {
+  expect(entriesOf('threw out the 2 Marmalade Tom that had no roots')).toMatchObject([
+    { kind: 'loss', variety: 'Marmalade Tom', count: 2 },
+  ]);
+  expect(entriesOf('3 Marmalade Tom had no roots, binned the lot')).toMatchObject([
+    { kind: 'loss', variety: 'Marmalade Tom', count: 3 },
+  ]);
+});

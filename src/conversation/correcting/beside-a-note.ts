@@ -18,6 +18,10 @@ import { tellsOfPartner } from './partner-told.js';
 const JOINT =
   /^(.{8,90}?)(?:,? (?:and|but|plus|also)(?: also)?|[,;.]| -+) (?=(?:also |then |today )?(?:i|we|i['’]ve|we['’]ve|another|gave|sold|lost|took|moved|potted|planted|pinched|watered|put|have)\b)(.{8,})$/i;
 
+/** "I have planted": a deed without what it was done to. */
+const BARE_DEED =
+  /^(?:i|we)(?: have|['’]ve| had)? (?:\p{L}+ed|sold|lost|gave|given|took|taken|put|cut|struck|stuck)(?: (?:on|out|up|off|away|in|back))?[.!]?$/iu;
+
 /** "Hang about, four of those are alive. It's only two lost." */
 const BEHIND_TALK = /^([^.!?]{6,90}[.!]) ([^.!?]{6,90}[.!]?)$/;
 
@@ -38,6 +42,9 @@ export function putsRight(
     read.entries.every(({ entry }) => entry.kind === 'amend');
   if (isTalk && rights(sitting, last, readIn(sitting, last), context)) return { rest: '' };
   if (first === '') return null;
+  // "Ten, not nine, I have planted": what it was that was ten.
+  if (BARE_DEED.test(rest.trim()) && rights(sitting, first, readIn(sitting, first), context))
+    return { rest: '' };
   const isNote = readIn(sitting, rest).entries.some(
     ({ entry }) => isLogged(entry) && entry.kind !== 'remark',
   );

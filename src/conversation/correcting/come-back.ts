@@ -74,12 +74,16 @@ export function givesBack(sitting: Sitting, text: string): boolean {
   return true;
 }
 
+/** "One of those Moss Cardinal has come back, so 2 lost": with what is lost still. */
+const SO_MANY_LOST =
+  /^(?<number>\d+|\p{L}+)(?: of)? (?:those |the |them )?(?<which>.{0,40}?) ?(?:has|have|had|['’]s) (?:come|came) (?:back|round)[^,;]{0,30}[,;]? so (?:it['’]s |that['’]s |there['’]s )?(?:only |just )?(?:\d+|\p{L}+) (?:lost|dead|gone|died)[.!]?$/iu;
+
 /** Whether the text says that some of what was lost live, and the loss is put right. */
 export function comesBack(sitting: Sitting, text: string): boolean {
   const { number, which = '' } =
     (text.length > LONGEST || !SAYS_BACK.test(normalise(text))
       ? null
-      : COME_BACK.exec(withoutDoubts(withWholeNames(noteOf(sitting, text)).trim()))
+      : saidBack(withoutDoubts(withWholeNames(noteOf(sitting, text)).trim()))
     )?.groups ?? {};
   if (number === undefined) return false;
   const { ledger } = sitting;
@@ -96,6 +100,8 @@ export function comesBack(sitting: Sitting, text: string): boolean {
   else setSlots(sitting, [loss], { count: left });
   return true;
 }
+
+const saidBack = (words: string): RegExpExecArray | null => COME_BACK.exec(words) ?? SO_MANY_LOST.exec(words);
 
 /** How many of the loss stay lost; undefined where that is not plain. */
 function lostStill(sitting: Sitting, { entry }: StandingEntry, number: string): number | undefined {

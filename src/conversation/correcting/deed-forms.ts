@@ -31,6 +31,8 @@ export const FORMS: readonly RegExp[] = [
   `(?<owner>\\p{L}[\\p{L}'’-]+)['’]s (?<which>.{1,40}?)${WAS}(?<value>.{1,20}?)(?: of them)?`,
   // "It was two she had", "it was five Mossie got off me".
   `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,20}?)(?: of them)? (?:that )?(?<theirs>\\p{L}[\\p{L}'’]*)(?: only| just)? (?:had|got|took|bought|went off with|ended up with)(?: (?:off|from) (?:me|us))?`,
+  // "Only two he bought".
+  `(?:only |just )(?<value>.{1,12}?)(?: of them)?,? (?:that )?(?<theirs>he|she|they|\\p{Lu}\\p{L}+)(?: only| just)? (?:had|got|took|bought|wanted)(?: (?:off|from) (?:me|us))?`,
   // "It was four I gave Idris".
   `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,30}?) ${DID}`,
   // "What I lost was three".
@@ -55,6 +57,8 @@ export const FORMS: readonly RegExp[] = [
   `(?:the|those|my) (?<which>.{1,40}?) (?:for|to) (?<gave>.{1,40}?),?(?: (?:that|it|they|those))?${WAS}(?<value>.{1,20}?)`,
   // "Change the Moss Cardinal loss to three".
   `(?:change|correct|alter|amend|put) (?:the|that|my) (?:last )?(?<which>.{0,30}? ?)(?<noun>${deedNouns})(?: (?<how>of .{1,40}?))? to (?<value>.{1,40})`,
+  // "The Moss Cardinal came to nine".
+  `(?:the )?(?<which>.{3,40}?) (?<counted>came to|comes to|come to|turned out to be) (?<value>.{1,20}?)(?: of them)?(?:,? (?:i find|i see|all told|when i counted(?: them)?(?: again)?|on a recount))?`,
   // "I've just counted the Moss Cardinal again and it's eight".
   `(?:i|we)(?:['’]ve)? (?:just )?(?<counted>counted|recounted) (?:the )?(?<which>.{1,40}?)(?: again)?,? and (?:${IT_IS}|they['’]re|i make it|i get|i got) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
   // "I've one too many down for the Moss Cardinal, it's 11".

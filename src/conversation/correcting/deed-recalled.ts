@@ -24,7 +24,7 @@ function beforeLast(ledger: Ledger): readonly StandingEntry[] {
 }
 
 /** "She only took two in the end". */
-const FEWER = /\bonly\b|\bin the end\b/i;
+const FEWER = /\bonly\b|\bin the end\b|\bas it turns? out\b/i;
 
 /** Whether the text says what a deed told before should have said, and that is done; `context` says what it replies to. */
 export function recallsDeed(sitting: Sitting, said: string, context: Context): boolean {
@@ -181,7 +181,10 @@ function withoutAsides(sitting: Sitting, text: string): string {
       // "…, now I think of it, not Tuesday".
       .replace(/, not (?:on |the )?[^,.!?]{1,20}$/i, '')
       .replace(/,? now (?:that )?i (?:think|come to think) (?:of|about) it$/i, '')
-      .replace(/,? (?:in the end|after all|altogether|in total|by the way|btw)$/i, '')
+      .replace(
+        /,? (?:in the end|after all|altogether|in total|by the way|btw|as it turns out|as it turned out|it turns out)$/i,
+        '',
+      )
   );
 }
 

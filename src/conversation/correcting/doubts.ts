@@ -43,4 +43,4 @@ export const doubtsFirst = new RegExp(
 
 /** "To Nora, I mean", "three in fact". */
 export const doubtsLast =
-  /(?<![, ])[, ]+(?:i mean|i meant|i should say|i should have said|actually|in fact|sorry|(?:that|it) should (?:be|have been|say))[.!]?$/i;
+  /(?<![, ])[, ]+(?:i mean|i meant|i should say|i should have said|actually|in fact|sorry|rather|(?:that|it) should (?:be|have been|say))[.!]?$/i;

@@ -46,6 +46,8 @@ const didThat = /^(?:i |we )?did (?:that|those|them|it) (.{1,30})$/i;
 /** "There were 14 actually". */
 const thereWere =
   /^(?:but )?there(?:['’]s| is| are| was| were) (?:actually |really |only |just )*(.{1,20})$/i;
+/** "Nope, the Gravy Boat it was": the plant told first. */
+const wasThat = /^(?:no|nope|nah|naw|ah no|oh no)[,.! ]+(?:the |my )?(.{2,40}?),? (?:it|that) was$/i;
 /** "No, 3 was right after all". */
 const wasRight =
   /^(?:the )?(.{1,20}) (?:was|is) (?:right|correct)(?: (?:after all|the first time|all along|before|really))?$/i;
@@ -119,7 +121,9 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     wentTo.exec(words) ??
     rightAfterAll(sitting, words) ??
     (hasSecondThoughts(text) ? (thereWere.exec(words) ?? afterThought.exec(words)) : null);
-  const other = hasSecondThoughts(text) ? lookedAt.exec(words)?.[1] : undefined;
+  const other =
+    wasThat.exec(withWholeNames(noteOf(sitting, text)).trim().replace(/[.!]$/, ''))?.[1] ??
+    (hasSecondThoughts(text) ? lookedAt.exec(words)?.[1] : undefined);
   const plant = other === undefined ? null : slotIn(sitting, other);
   if (plant && ('variety' in plant || 'batch' in plant)) {
     amend(sitting, { kind: 'amend', set: plant }, meant);

@@ -79,6 +79,20 @@ function eachBehind(pieces: readonly Piece[], from: number): Joined | undefined 
   };
 }
 
+/** "Ten in each of 2 trays": how many each of so many holds. */
+function eachOfSeveral(pieces: readonly Piece[], at: number, count: PieceOf<'count'>): Joined | undefined {
+  const lead = [1, 2, 3].map((n) => wordAt(pieces, at + n)).join(' ');
+  if (!/^(?:in|to|into) each of$/.test(lead)) return undefined;
+  const many = /^(?:the|my|those)$/.test(wordAt(pieces, at + 4)) ? at + 5 : at + 4;
+  const pots = countAt(pieces, many)?.quantity.value;
+  if (pots === undefined || !isContainer(pieces, many + 1)) return undefined;
+  const to = pieces[many + 1]?.to ?? count.to;
+  return {
+    pieces: [{ is: 'pots', pots, each: count.quantity.value ?? 0, from: count.from, to }],
+    to: many + 2,
+  };
+}
+
 /** "Two per pot", "5 to a tray" on its own: how many each holds. */
 export function eachAt(pieces: readonly Piece[], at: number): Joined | undefined {
   const count = countAt(pieces, at);
@@ -93,6 +107,8 @@ export function eachAt(pieces: readonly Piece[], at: number): Joined | undefined
       to: at + 4,
     };
   const word = wordAt(pieces, at + 1);
+  const ofSeveral = eachOfSeveral(pieces, at, count);
+  if (ofSeveral) return ofSeveral;
   if (!/^(?:per|to|in|a)$/.test(word)) return undefined;
   const to = perContainer(pieces, at + 1) ?? ofEvery(pieces, at);
   if (

@@ -66,7 +66,14 @@ export const holidays: Rule[] = [
   rule('day', 'Easter Monday 2026', '<holiday> ,? of|in? <year>', ({ holiday: of, year }) =>
     fixed(({ zone }) => resolved(of(year, zone))),
   ),
-  rule('day', 'next Easter', 'next|coming|this <holiday>', ({ holiday: of }) =>
+  rule('day', 'this Good Friday', 'this <holiday>', ({ holiday: of }) =>
+    fixed((now: Moment) =>
+      of(Number(now.today.slice(0, 4)), now.zone) === now.today
+        ? resolved(now.today)
+        : nearest(of).mean('future', now),
+    ),
+  ),
+  rule('day', 'next Easter', 'next|coming <holiday>', ({ holiday: of }) =>
     fixed((now: Moment) => nearest(of).mean('future', now)),
   ),
   rule('day', 'last Easter', 'last|previous|past <holiday>', ({ holiday: of }) =>

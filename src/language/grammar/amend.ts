@@ -123,6 +123,7 @@ export const amendRules: readonly AmendRule[] = [
       (is|are) (really|actually) called
       (isn't|aren't|wasn't|not) ((really|actually) )?(called|named)( the)? plantname
       name (isn't|is not|wasn't|was not|should not be|shouldn't be) plantname
+      (getting|got|had|saying|writing|spelling) (it|that|the name|them) wrong … plantname (is|are)(?= )
       plantname (isn't|(is|was) not|wasn't|aren't) (the|its|her|their) ((right|correct|real|proper|actual) )?name
       plantname (${TRULY}|(is|are) in fact|(was|were) (really|actually|in fact))(?= )
       (i|we|i'd|we'd|i've|we've) (called|named|labelled|labeled) (it|them|that|this|these) plantname

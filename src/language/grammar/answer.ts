@@ -14,6 +14,12 @@ const AROUND = whole`
   my|lovely|${CALLED}
 `;
 
+/** The same where something is asked: "17 good ones", "nine pieces", "180 up". */
+const AROUND_ASKED = whole`
+  good|great|grand|nice|decent|healthy|strong|happy|alright|right|up|away|going|growing|doing|goers?|winners?
+  pieces?|bits|sticks|stems|babies|beauties|survivors|takers|successes|rooters
+`;
+
 /** Behind a second number, which is then how many have not. */
 const HAVE_NOT = whole`
   haven't|hasn't|didn't|don't|aren't|not
@@ -64,7 +70,7 @@ export function bareQuantity(pieces: readonly Piece[], asked: boolean): Quantity
       return undefined; // "All well".
     else if (text === 'half' && found === undefined) found = { share: [1, 2] };
     else if (piece.is === 'break' || piece.is === 'when' || AROUND.test(text)) continue;
-    else if (text === "let's" && asked) continue;
+    else if (asked && (text === "let's" || (found !== undefined && AROUND_ASKED.test(text)))) continue;
     else if (SETTLING.test(text) && found !== undefined) continue;
     else if (at === 0 && asked && NO.test(text)) continue;
     else if (/^(?:maybe|or|possibly|perhaps)$/.test(text) && found !== undefined) continue;

@@ -198,6 +198,16 @@ const cases: readonly NameCase[] = [
     when: (seen) => opensSentence(seen) && headsCuttings(seen),
   },
   {
+    name: 'From Salt Harrier 8 have roots',
+    isName: true,
+    when: (seen) =>
+      isWritten(seen) &&
+      seen.before.length === 1 &&
+      /^(?:from|of|by)$/.test(lastWord(seen)) &&
+      seen.pieces[seen.end]?.is === 'count' &&
+      /^(?:have|has|are|is|were|had|rooted|died|lost)$/.test(wordAt(seen.pieces, seen.end + 1)),
+  },
+  {
     name: 'where no plant stands',
     isName: false,
     when: (seen) => !standsForPlant(seen),

@@ -95,7 +95,11 @@ function partedTo(pieces: readonly Piece[]): { place?: string } {
   const apart = behind.some(({ is }) => is === 'break');
   // "Off as a separate batch on the heated bench".
   const asBatch = behind.some((piece) => piece.is === 'word' && /^(?:batch|lot|own)$/.test(piece.text));
-  return counted && (apart || asBatch || /^(?:to|into|onto)$/.test(place.prep ?? ''))
+  // "Put 4 of these in the greenhouse as their own batch".
+  const putThere =
+    said.some((_, n) => /^(?:put|move|set|stand|place)$/.test(wordAt(said, n))) &&
+    pieces.slice(at + 1).some((piece) => piece.is === 'word' && /^(?:batch|lot|own)$/.test(piece.text));
+  return counted && (apart || asBatch || putThere || /^(?:to|into|onto)$/.test(place.prep ?? ''))
     ? { place: place.place }
     : {};
 }

@@ -41,6 +41,19 @@ export const broken: readonly Rule[] = [
     mustNot: ['killed six slugs round the Salt Harrier'],
   },
   {
+    name: '<count> <plant> killed by <something>',
+    kind: 'loss',
+    head: 'killed|murdered|destroyed|zapped|wrecked|finished off? by',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 5, 'count') && precedes(p, f, 5, 'plant'),
+    // Those that were killed are the slugs.
+    unless: (p, f, t) =>
+      /^(?:hand|me|us|torchlight|accident)$/.test(wordAt(p, t)) ||
+      p.slice(0, f).some((_, at) => PESTS.includes(wordAt(p, at))),
+    phrasings: ['7 Salt Harrier killed by frost', 'two of the Salt Harrier were destroyed by the dog'],
+    mustNot: ['Salt Harrier finished by lunchtime'],
+  },
+  {
     name: 'wiped out <count> <plant>',
     kind: 'loss',
     head: 'wipe~past out',

@@ -96,10 +96,14 @@ export const rotted: readonly Rule[] = [
   {
     name: 'botrytis got <count> <plant>',
     kind: 'loss',
-    head: 'botrytis|mould|mildew have~|get~|take~|kill~|claim~|do~|finish~past for|off|out?',
+    head: 'botrytis|mould|mildew has|have? have~|get~|take~|kill~|claim~|do~|finish~past for|off|out?',
     shape: 'object',
     cause: 'mould',
     when: needsPlantOrCount,
-    phrasings: ['grey mould finished off four Salt Harrier', 'botrytis did for two Salt Harrier'],
+    phrasings: [
+      'grey mould finished off four Salt Harrier',
+      'botrytis did for two Salt Harrier',
+      'mould has killed two Salt Harrier',
+    ],
   },
 ];

@@ -26,7 +26,9 @@ export const garden = (pieces: readonly Piece[], _from: number, to: number): boo
         piece.is === 'place' &&
         // "Brought in from the garden".
         piece.prep !== 'from' &&
-        !/^(?:standing|heated|hot|mist|misting|propagating|propagation|rooting)\b/.test(piece.place) &&
+        !/^(?:standing|heated|hot|mist|misting|propagating|propagation|rooting|winter (?=garden))\b/.test(
+          piece.place,
+        ) &&
         piece.place.split(' ').some((word) => GARDEN.test(word)),
     ));
 

@@ -46,19 +46,22 @@ export const intoSize: readonly Rule[] = [
   {
     name: '<plant> are in <size> now',
     kind: 'potOn',
-    head: "are|is|they're|theyre|it's|live|lives|living|sit|sits|sitting in|into <pots>? <size>",
+    head: "are|is|they're|theyre|it's|live|lives|living|sit|sits|sitting <count>? in|into <pots>? <size>",
     shape: 'subject',
     when: (p, f, t) => {
       const filled = wordAt(p, t) === 'of' && p[t + 1]?.is === 'medium' ? t + 2 : t;
       return (
         p.slice(0, f).some(({ is }) => is === 'plant') &&
-        (/^(?:now|today)$/.test(wordAt(p, filled)) || p[filled]?.is === 'when' || wordAt(p, f - 1) === 'now')
+        (/^(?:now|today)$/.test(wordAt(p, filled)) ||
+          p[/^(?:since|from)$/.test(wordAt(p, filled)) ? filled + 1 : filled]?.is === 'when' ||
+          wordAt(p, f - 1) === 'now')
       );
     },
     unless: aboutCuttings,
     phrasings: [
       'the ten rooted Salt Harrier are in 3 inch pots now',
       'the Salt Harrier are in 1 litre pots of composted bark now',
+      'Salt Harrier are all in 3 inch pots since this morning',
     ],
     mustNot: ['the Salt Harrier are in 3 inch pots', 'Salt Harrier sit in 9cm pots'],
   },

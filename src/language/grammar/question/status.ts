@@ -10,7 +10,7 @@ export const statusQuestions: readonly QuestionRule[] = [
     pattern: opening`
       how|hows|what|whats (up|happening|the)|which|any
       where (are|do|have) (we|i)
-      are|is|have|has|did|do|does|will|can|could|should|would
+      are|is|have|has|did(?! (exactly |just )?the same\b)|do|does|will|can|could|should|would
       status|state|update on
     `,
     phrasings: [
