@@ -27,5 +27,17 @@ function formOf(pieces: readonly Piece[], at: number): VerbForm | undefined {
   const wish = wordAt(pieces, lead);
   const isWish =
     wordAt(pieces, at - 1) === 'to' && (WISHES.test(wish) || /^(?:wanted|hoped|tried|attempted)$/.test(wish));
-  return form === 'past' && isWish ? 'base' : form;
+  // "One should put a bag over them", "might cut six".
+  const isSupposed =
+    MODAL.test(
+      wordAt(
+        pieces,
+        /^(?:just|also|probably|really|then|not)$/.test(wordAt(pieces, at - 1)) ? at - 2 : at - 1,
+      ),
+    ) && isSameInPast(wordAt(pieces, at));
+  return form === 'past' && (isWish || isSupposed) ? 'base' : form;
 }
+
+const MODAL = /^(?:should|shall|will|would|could|can|may|might|must|i'll|we'll|let's)$/;
+const isSameInPast = (word: string): boolean =>
+  /^(?:put|cut|set|shut|let|spread|split|cast|stick)$/.test(word);

@@ -130,6 +130,8 @@ function isUnasked(
 
 /** Small talk that has the shape of a question. */
 const TALK = either(
+  // "… but where to put them?": advice, which no ledger has.
+  within`where (on earth |the heck )?to (put|stand|keep|fit|start|begin)`,
   /^(?:do|did) you remember when|^remember when/,
   opening`
     what if|who (knew|would have|would've|cares)|who'd have

@@ -8,8 +8,14 @@ export function asksToBeReminded(pieces: readonly Piece[]): boolean {
   const found = findRemind(pieces);
   if (!found || found.rule.beforeVerb || found.from > 3) return false;
   const to = pieces[found.to]?.is === 'break' ? found.to + 1 : found.to;
-  return !/^(?:what|when|where|whereabouts|how|which|who|if|whether|why)$/.test(wordAt(pieces, to));
+  // "Remind an old fool, what did I take?": who is to be told stands between.
+  const mark = pieces.findIndex(({ is }) => is === 'break');
+  const isOfSomebody =
+    mark > found.to && mark < found.to + 6 && /^(?:an?|this|your)$/.test(wordAt(pieces, found.to));
+  return ![to, ...(isOfSomebody ? [mark + 1] : [])].some((at) => ASKS.test(wordAt(pieces, at)));
 }
+
+const ASKS = /^(?:what|when|where|whereabouts|how|which|who|if|whether|why)$/;
 
 /** "I want to have 15", "would like to end up with a dozen": plants to have, no act to be reminded of. */
 export function wantsToHave(pieces: readonly Piece[]): boolean {

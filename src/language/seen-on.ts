@@ -36,3 +36,19 @@ const bears = (pieces: readonly Piece[], plant: number): boolean => {
   const before = /^(?:the|my|our)$/.test(wordAt(pieces, plant - 1)) ? plant - 2 : plant - 1;
   return BEARS.test(wordAt(pieces, before));
 };
+
+const THEY = /^(?:they've|they|they're|it's|it|theyve|theyre)$/;
+const BEAR =
+  /^(?:got|have|has|are|is|in|covered|with|full|of|showing|throwing|sporting|carrying|their|its|the|a|an|first|some|lots|loads|bit|already|now|tiny|fat|flower|new|all|both|lovely)$/;
+
+/** Whether such a sight is told of those just named, and nothing behind it: "they've got their first buds". */
+export function isSeenOnThem(pieces: readonly Piece[], at: number): boolean {
+  if (!THEY.test(wordAt(pieces, at))) return false;
+  let next = at + 1;
+  while (BEAR.test(wordAt(pieces, next)) && next < at + LONGEST) next++;
+  if (next === at + 1 || !SIGHT.test(wordAt(pieces, next))) return false;
+  next++;
+  while (/^(?:on|them|too|already|now|coming|open|opening|everywhere|all|over)$/.test(wordAt(pieces, next)))
+    next++;
+  return pieces[next] === undefined || pieces[next]?.is === 'break';
+}

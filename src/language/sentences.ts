@@ -1,6 +1,7 @@
 /** Sentences of a note: their pieces, their words in one line, and the text behind them. */
 import { CALLED } from './grammar/called.js';
 import { pastExcuse, withoutExcuse } from './late-telling.js';
+import { withoutMarvel } from './marvels.js';
 import type { Piece, PieceOf } from './pieces.js';
 import type { Utterance } from './utterance.js';
 
@@ -28,7 +29,9 @@ export function sentencesOf(pieces: readonly Piece[], utterance: Utterance): rea
     const piece = pieces[at];
     if (piece && !(piece.is === 'break' && piece.hard)) continue;
     if (at > from) {
-      const row = withoutTalk(pieces.slice(from, at));
+      const told = pieces.slice(from, at);
+      const plain = withoutMarvel(told);
+      const row = withoutTalk(plain);
       if (row.length > 0)
         sentences.push({
           from,
@@ -36,7 +39,7 @@ export function sentencesOf(pieces: readonly Piece[], utterance: Utterance): rea
           pieces: row,
           line: lineOf(row, utterance),
           // "Gone green?? Not purple any more": astonishment, no question.
-          asked: piece?.is === 'break' && piece.mark === '?' && !isAgain(pieces[at + 1]),
+          asked: piece?.is === 'break' && piece.mark === '?' && !isAgain(pieces[at + 1]) && plain === told,
         });
     }
     from = at + 1;

@@ -2,7 +2,7 @@
 import { isDeniedState } from './denied-state.js';
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
-import { isSeenOn } from './seen-on.js';
+import { isSeenOn, isSeenOnThem } from './seen-on.js';
 
 /** "… and the fuchsias are starting to flower", "…, a first bud on these": what is told of another plant behind the acts, without the words that join it. */
 export function stateBehind(
@@ -25,6 +25,7 @@ export function stateBehind(
         /^(?:are|is|look|looks|looking|seem|seems|smell|have|has|starting|showing|getting|going)$/.test(
           wordAt(pieces, plant + 1),
         ))) ||
-      isSeenOn(pieces, start));
+      isSeenOn(pieces, start) ||
+      isSeenOnThem(pieces, start));
   return isState ? pieces.slice(start, to) : undefined;
 }

@@ -6,7 +6,7 @@ import type { Hit } from './grammar/hits.js';
 import { wordAt } from './grammar/rule.js';
 import { isWhole } from './grammar/stand-ins.js';
 import type { Piece } from './pieces.js';
-import { isSeenOn } from './seen-on.js';
+import { isSeenOn, isSeenOnThem } from './seen-on.js';
 
 const BE = new Set(['be', 'get', 'have']);
 const STATE = /^(?:be|have|get|look|need|want|seem|smell)$/;
@@ -45,10 +45,12 @@ export function anotherState(pieces: readonly Piece[], hit: Hit, end: number): n
     const before = pieces.slice(0, at);
     const named = before.some(({ is }) => is === 'plant');
     const told = named || before.some((piece) => piece.is === 'place' || isAllOrThem(piece));
-    if (told && !isReason(pieces, at) && isSeenOn(pieces, plant)) return at;
+    if (told && !isReason(pieces, at) && (isSeenOn(pieces, plant) || isSeenOnThem(pieces, plant))) return at;
     if (
       (named || (/^gets?$/.test(wordAt(pieces, plant + 1)) && before.some(isWhole))) &&
       (others || pieces[plant]?.is === 'plant') &&
+      // "…, Late Bus is the name on it": no state.
+      wordAt(pieces, plant + 3) !== 'name' &&
       (isState(verb) || isDeniedState(pieces, plant + 1))
     )
       return at;

@@ -52,7 +52,13 @@ export function tellDone(telling: Telling, act: Act, kind: EntryKind): void {
   }
   const state = stateBehind(pieces, clause.to, endOf(telling, act));
   if (state && drafts.ours.length > 0 && clauses[n + 1] === undefined)
-    proposals.push(...(proposeRemark(sentenceOf(state, utterance), utterance) ?? []));
+    proposals.push(
+      ...(proposeRemark(sentenceOf(state, utterance), utterance) ?? []).map((remark) =>
+        remark.draft.plant === undefined && telling.plantNamed
+          ? { ...remark, carried: telling.plantNamed }
+          : remark,
+      ),
+    );
 }
 
 /** A care on each of its days; a look on the last of them, which its finding is of. */

@@ -16,9 +16,14 @@ const FIGURES = whole`
   `}
 `;
 
+/** "What cuttings did I take": what is asked for by its sort. */
+const THINGS = anyOf`
+  cuttings|plants|varieties|things|stuff|else|other (cuttings|plants|varieties)|new (cuttings|plants|varieties)
+`;
+
 /** "What did we lose", "what Doreen did take", "everything I sold". */
 const WHAT_WE_DID = anyOf`
-  what (did|have) (i|we)
+  what( ${THINGS})? (did|have) (i|we)
   what did [a-z']+ (do|take|lose|pot|plant|sell|give)
   what (i|we) ${anyOf`
     did|have done|took|struck|stuck|sold|gave|lost|binned
@@ -76,6 +81,7 @@ export const historyQuestions: readonly QuestionRule[] = [
       'What did we lose last month?',
       'what happened in March?',
       'Who had the Salt Harrier?',
+      'What cuttings did I actually take in the last week of February?',
       'Did the plugs ever turn up?',
     ],
   },

@@ -14,6 +14,7 @@ export const PREAMBLE = new RegExp(
     do (you|we) know|would you know|you wouldn't know|any idea|(y'all |you )?got any (idea|clue)|any clue|no idea|(i'm )?not sure
     i forget|i forgot|forgot|(i've|i have|i've quite) forgotten|(i )?(can't|don't) remember|cannot remember
 
+    remind (a|an|this|your) (poor |daft |forgetful )?(old )?(fool|man|woman|lady|lad|soul|duffer|codger|brain|gardener)
     (tell|say|remind|inform|advise) me|tell us|let me know|do tell me|be a dear and tell me|mind telling me
     (can|could) you (please )?tell me|(would|will) you tell me|would you ever tell me|could you say
     you might tell me|perhaps you could tell me|(can|could|will) you remind me

@@ -33,12 +33,13 @@ const IN_WHICH_PLACE = anyOf`
 const NO_PLACE = anyOf`
   (the |my |our )?${anyOf`
     plantname|${MONTH}|spring|summer|autumn|winter|total|all|record|file
+    (last|first|second|third|past|same) (week|weekend|month|fortnight|days|few)
   `}\b
 `;
 
 /** "What did I do in the greenhouse" asks of the past. */
 const DONE_THERE = anyOf`
-  what (on earth )?did
+  what (on earth )?did|what (cuttings|plants|varieties|things|else) (did|have)
   what have (i|we) done
   what (i|we) did
   what was done
