@@ -1,5 +1,6 @@
 /** What one act of a row lends to the others: the day that opens it, the visit's day, the plant named last. */
 import { placedBoth } from './both-meant.js';
+import { dayOfEvent, dayToldAt } from './day-told.js';
 import { wordAt } from './grammar/rule.js';
 import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
@@ -28,7 +29,7 @@ function pastHeading(row: readonly Piece[]): number {
 
 /** "Sunday: pinched these, watered those": a day that opens the sentence belongs to all that it tells. */
 function dated(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
-  const opening = pastHeading(row);
+  const opening = dayToldAt(row) ?? dayOfEvent(row) ?? pastHeading(row);
   const first = row[/^(?:on|so|and)$/.test(wordAt(row, opening)) ? opening + 1 : opening];
   if (first?.is !== 'when' || first.struck === true || first.when.past === undefined) return proposals;
   // "Late entry for 3 June": when it was, not how long.

@@ -8,6 +8,13 @@ const BEASTS: ReadonlySet<string> = new Set([...PESTS, 'cats', 'dogs', 'pup', 'l
 const WHOSE =
   /^(?:the|a|our|my|some|next|door's|neighbour's|that|blasted|bloody|wretched|flaming|damn|damned)$/;
 
+/** "My cat", "the neighbour's dog": whether such words begin there. */
+export function isBeastAt(pieces: readonly Piece[], from: number): boolean {
+  let at = from;
+  while (WHOSE.test(wordAt(pieces, at))) at++;
+  return BEASTS.has(wordAt(pieces, at));
+}
+
 /** Whether a beast and its deed begin behind the boundary there, with nothing of the grower's plants before the deed. */
 export function isBeastBehind(pieces: readonly Piece[], boundary: number): boolean {
   if (!isBoundary(pieces[boundary])) return false;

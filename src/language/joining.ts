@@ -105,5 +105,6 @@ const valueOf = (quantity: Quantity | undefined): Quantity | undefined =>
 /** "All but two have roots, bumped those up": so many of the same. */
 function theSame(quantity: Quantity | undefined): Quantity | undefined {
   if (quantity?.value === undefined && quantity?.allBut !== undefined) return { allBut: quantity.allBut };
+  if (quantity?.value === undefined && quantity?.share) return { share: quantity.share };
   return valueOf(quantity);
 }

@@ -186,7 +186,8 @@ function listedReadings(pieces: readonly Piece[], line: string, note: Note): rea
     const behind = inTenths && second?.is === 'place' && /^(?:in|on|inside|at)$/.test(second.prep ?? '');
     const [place, value] = behind ? [second, first] : [first, second];
     // "Propagator up to 24".
-    const [, upTo] = /\bup to (\d{1,2}(?:\.\d)?)(?: now| already| today)?$/.exec(line) ?? [];
+    const [, upTo] =
+      /\bup to (\d{1,2}(?:\.\d)?)(?=$| (?:now|already|today|by|at|before|again)\b)/.exec(line) ?? [];
     const celsius =
       upTo !== undefined && value?.is === 'count' && value.quantity.vague === true
         ? degrees(Number(upTo), note)

@@ -2,12 +2,15 @@
 import { addDays } from '../calendar/day.js';
 import { firstDay, lastDay } from '../calendar/span.js';
 import type { Cause } from '../ledger/entry.js';
+import { isBeastAt } from './beast-next.js';
 import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
 import { causes, phraseAt } from './lexicon.js';
 import type { Piece, PlantWords, When } from './pieces.js';
 import type { Quantity } from './quantities/quantity.js';
 import type { Proposal } from './proposal.js';
+
+const OPENINGS = /^(?:ends?|doors?|sides?|windows?|lights?|vents?|flaps?)$/;
 
 /** "Propagator at 24 so I opened its vents": the place whose temperature was just told. */
 export function placeOfIt(
@@ -23,6 +26,17 @@ export function placeOfIt(
       // "While I was at it".
       wordAt(pieces, clause.from + n - 1) !== 'at',
   );
+  // "Tunnel 2 at 34, vented both ends": what warms a place is let out of it.
+  const isAired =
+    last?.kind === 'reading' &&
+    /^(?:vent|shade)$/.test(clause.hit?.rule.care ?? '') &&
+    !pieces
+      .slice(clause.from, clause.to)
+      .some(
+        ({ is }, n) =>
+          is === 'plant' || (is === 'count' && !OPENINGS.test(wordAt(pieces, clause.from + n + 1))),
+      );
+  if (isAired) return last.slots['place'] as string | undefined;
   const told = last?.kind === 'reading' || (last?.kind === 'tend' && last.draft.plant === undefined);
   return it && told ? (last.slots['place'] as string | undefined) : undefined;
 }
@@ -79,13 +93,15 @@ export function sortedOut(
     if (piece?.is === 'plant') return undefined;
     if (piece?.is !== 'count' || (piece.quantity.value === undefined && piece.quantity.whole !== 'rest'))
       continue;
-    const of = /^(?:of|them|had|have)$/;
+    const of = /^(?:of|them|had|have|has)$/;
     let next = at + 1;
     while (of.test(wordAt(pieces, next))) next++;
     if (
       !/^(?:were|was|are|is|became|become|got|gone|went|look|looked|that|which|had|turned)$/.test(
         wordAt(pieces, next),
-      )
+      ) &&
+      // "One has my cat broken, so I threw it away".
+      !(next > at + 1 && isBeastAt(pieces, next))
     )
       return undefined;
     const words = pieces.slice(next, end).map((_, n) => wordAt(pieces, next + n));

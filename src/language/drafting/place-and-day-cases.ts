@@ -1,4 +1,5 @@
 /** Places and days that are not where and when the act was done. */
+import { dayOfEvent, dayToldAt } from '../day-told.js';
 import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import { pastPerson } from '../somebody-else.js';
@@ -42,6 +43,13 @@ export const placeCases: readonly Case<Seen<'place'>>[] = [
           (isGivers(pieces, at, clause.from) || isNowElsewhere(pieces, at, clause.to)))
       );
     },
+    does: passOver,
+  },
+  {
+    // Where what they came off stands.
+    name: 'took <count> from the bush in <place>',
+    phrasings: ['Took six hydrangea cuttings from the big bush in the front garden'],
+    when: ({ pieces, at, clause }) => clause.hit?.rule.kind === 'strike' && isWhatTheyCameOff(pieces, at),
     does: passOver,
   },
   {
@@ -92,6 +100,16 @@ export const dayCases: readonly Case<Seen<'when'>>[] = [
     name: '<plant> I potted on <day> died',
     phrasings: ['Of the ten Salt Harrier I potted on last week three died'],
     when: (seen) => seen.clause.subjectFirst && isBeforeAct(seen) && dealtWithBefore(seen.pieces, seen.at),
+    does: passOver,
+  },
+  {
+    // The act has its own day.
+    name: 'busy day <day>, <act> <day>',
+    phrasings: ['Busy day on Saturday, watered the greenhouse yesterday'],
+    when: ({ pieces, at, clause }) =>
+      at < (clause.hit?.from ?? 0) &&
+      (dayToldAt(pieces) ?? dayOfEvent(pieces)) === at &&
+      pieces.slice(clause.hit?.to ?? at, clause.to).some(({ is }) => is === 'when'),
     does: passOver,
   },
   {
@@ -197,3 +215,24 @@ const keepsThem = (pieces: readonly Piece[]): boolean =>
       piece.is === 'word' &&
       /^(?:keeping|kept|keep|staying|stayed|stays|leaving|left|that's|that|which|who)$/.test(piece.text),
   );
+
+/** "Off the one by", "from the big bush at the bottom of". */
+function isWhatTheyCameOff(pieces: readonly Piece[], place: number): boolean {
+  let at = place - 1;
+  while (
+    /^(?:by|at|near|in|on|outside|behind|beside|next|to|over|growing|standing|the|my|our)$/.test(
+      wordAt(pieces, at),
+    )
+  )
+    at--;
+  const one = pieces[at];
+  const isOne =
+    /^(?:ones?|bush|shrub|hedge|tree|clump|mother|specimen)$/.test(wordAt(pieces, at)) ||
+    (one?.is === 'count' && one.quantity.value === 1);
+  if (!isOne || at === place) return false;
+  do at--;
+  while (/^(?:big|old|large|huge|little|other|lovely|parent)$/.test(wordAt(pieces, at)));
+  return (
+    /^(?:the|my|our|that|next)$/.test(wordAt(pieces, at)) && /^(?:off|from|of)$/.test(wordAt(pieces, at - 1))
+  );
+}
