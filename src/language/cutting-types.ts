@@ -27,6 +27,14 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
     // "Two went down the tip": where rubbish goes.
     if (words === 'tip' && before === 'the' && /^(?:to|down|up|at|on)$/.test(textAt(tokens, at - 2)))
       return nextIsCutting;
+    // "Seven cuttings off the tips": whence they were cut.
+    if (
+      /^(?:tips|tip)$/.test(words) &&
+      before === 'the' &&
+      /^(?:off|from)$/.test(textAt(tokens, at - 2)) &&
+      /^(?:cuttings?|slips?|pieces|bits)$/.test(textAt(tokens, at - 3))
+    )
+      return true;
     if (nextIsCutting || (next === '-' && /^cutting/.test(textAt(tokens, at + length + 1)))) return true;
     // ", tips,": how they were taken, said by itself.
     if (/^(?:tip|tips)$/.test(words))

@@ -56,7 +56,12 @@ export const plantCases: readonly Case<PlantSeen>[] = [
   },
   {
     name: '<variety> <crop>',
-    phrasings: ['Took 6 Ember Fox dahlia', 'Binned 4 Salt Harrier out of SH1', 'Fed the Salt Harrier in SH1'],
+    phrasings: [
+      "Took six cuttings of a salvia, Rusty Verger it's called",
+      'Took 6 Ember Fox dahlia',
+      'Binned 4 Salt Harrier out of SH1',
+      'Fed the Salt Harrier in SH1',
+    ],
     when: ({ draft, piece, pieces, at }) =>
       draft.plant !== undefined && joins(draft.plant, piece.plant, pieces, at),
     does: nameAgain,

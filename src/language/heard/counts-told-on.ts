@@ -115,4 +115,27 @@ export const heardToldOn: readonly Misheard[] = [
     ],
     mustNot: ['nearly done for tips this year', 'I have done for cuttings'],
   },
+  {
+    name: 'put in ate cuttings',
+    mends: { ate: 'eight', won: 'one', for: 'four', too: 'two' },
+    when: (v) =>
+      v.word(-1) === 'in' &&
+      /^(?:put|stuck|popped|got|puttin|putting)$/.test(v.word(-2)) &&
+      /^(?:cuttings?|slips|tips|basals?)$/.test(v.word(1)),
+    phrasings: [
+      ['i put in ate cuttings of Salt Harrier', 'i put in eight cuttings of Salt Harrier'],
+      ['stuck in for cuttings', 'stuck in four cuttings'],
+    ],
+    mustNot: ['put in for the cuttings exam'],
+  },
+  {
+    name: 'off the won by',
+    mends: { won: 'one' },
+    when: (v) =>
+      v.word(-1) === 'the' &&
+      /^(?:off|from|of)$/.test(v.word(-2)) &&
+      /^(?:by|at|near|in|outside|behind|beside|next)$/.test(v.word(1)),
+    phrasings: [['took four off the won by the gate', 'took four off the one by the gate']],
+    mustNot: ['off the prize won at the show'],
+  },
 ];

@@ -250,4 +250,15 @@ export const heardWords: readonly Misheard[] = [
     ],
     mustNot: ['gave Salt Harrier two more', 'gave the Salt Harrier two good soaks'],
   },
+  {
+    // No lodger's.
+    name: 'the front boarder',
+    mends: { boarder: 'border', boarders: 'borders' },
+    when: (v) =>
+      /^(?:front|back|long|side|main|top|bottom|rose|hot|sunny|shady|mixed|herbaceous|flower|shrub)$/.test(
+        v.word(-1),
+      ),
+    phrasings: [['six Salt Harrier into the front boarder', 'six Salt Harrier into the front border']],
+    mustNot: ['gave two to the boarder upstairs'],
+  },
 ];

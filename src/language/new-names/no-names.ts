@@ -6,7 +6,7 @@ const JOINING = wordsOf`
   i we he she they it you me us them her my our your his its their own mine yours ours theirs hers
   the a an this that these those and or but then than so if as because while yes no not
   of to in into on onto from ex with without for at by under over off out up down back about around through during
-  till until after before since per apiece
+  till until after before since per apiece near beside behind beneath above below against along amongst opposite
   who what which when where why how let's lets that's thats it's what's whatever they're
 `;
 

@@ -1,4 +1,5 @@
 /** Plants that went to new homes: "found a home for three", "all gone to the fete", "left on Joyce's step". */
+import { isToCome } from '../../yet-to-be.js';
 import { isSomeones } from '../other-people.js';
 import type { Piece } from '../../pieces.js';
 import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
@@ -11,6 +12,9 @@ function isSomebodys(pieces: readonly Piece[], at: number): boolean {
   const isEnd = endsAt(pieces, at + 1);
   return isSomeones(wordAt(pieces, at)) && isEnd && /^(?:at|on|round)$/.test(wordAt(pieces, at - 1));
 }
+
+/** Not gone yet, or no gift. */
+const KEPT = /^(?:for|meant|reserved|would|will|lovely|nice|good|ideal|perfect|as|ready|needed|wanted)$/;
 
 export const newHomes: readonly Rule[] = [
   {
@@ -36,6 +40,29 @@ export const newHomes: readonly Rule[] = [
     unless: (p, _f, t) => /^(?:slugs?|rot|frost|mould|mush|seed|mice|botrytis|damping)$/.test(wordAt(p, t)),
     phrasings: ['six Salt Harrier gone, all to the church plant sale'],
     mustNot: ['six Salt Harrier gone, all to slugs', 'six Salt Harrier gone, all rotten'],
+  },
+  {
+    // Told without a verb; "took six as a present for Edna" is told by its own.
+    name: '<count> <plant> as a present for <recipient>',
+    kind: 'dispatch',
+    head: 'as a? present|gift|prezzie|pressie|thankyou for|to',
+    shape: 'subject',
+    how: 'given',
+    faint: true,
+    when: (p, f) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') && p.slice(0, f).some(({ is }) => is === 'count'),
+    unless: (p, f, t) =>
+      /^(?:me|us|myself)$/.test(wordAt(p, t)) ||
+      p.some(isToCome) ||
+      p
+        .slice(0, f)
+        .some((piece) => piece.is === 'word' && (piece.verb !== undefined || KEPT.test(piece.text))),
+    phrasings: ['Salt Harrier, 3 pieces, as present for Edna', 'six Salt Harrier as a gift to the church'],
+    mustNot: [
+      'need six Salt Harrier as a present for Edna',
+      'six Salt Harrier as a present for me',
+      'took six Salt Harrier as a present for Edna',
+    ],
   },
   {
     name: "left <count> <plant> on <someone>'s step",
