@@ -4,6 +4,7 @@ import { alive, began, placeOf } from '../ledger/batch.js';
 import type { Day } from '../calendar/day.js';
 import { firstDay, lastDay, type Span } from '../calendar/span.js';
 import { batchLabelled, type Ledger } from '../ledger/ledger.js';
+import { crops, phraseAt } from '../language/lexicon.js';
 import { numberAt } from '../language/numbers.js';
 import { tokenise } from '../language/tokens.js';
 import { standingAt } from '../ledger/place-meant.js';
@@ -53,7 +54,7 @@ export function chooseBatch(
     ...placeTries(lower, offered),
     (batch) => offered.length > 0 && byWord(dateWords(began(batch), speech)),
     (batch) => day !== null && firstDay(day) <= began(batch) && began(batch) <= lastDay(day),
-    (batch) => byWord(batch.crop),
+    (batch) => byWord(batch.crop) || (batch.crop !== null && namesCrop(lower, batch.crop)),
     (batch) => isNamedInPart(lower, batch, offered),
     (batch) => alive(batch) === size,
   ];
@@ -69,6 +70,12 @@ export function chooseBatch(
   );
   for (const [pattern, pick] of ordinals) if (pattern.test(rest)) return pick(offered) ?? null;
   return null;
+}
+
+/** "The salvias", "the geraniums" of a pelargonium: by any of the crop's names, in a few words. */
+function namesCrop(lower: string, crop: string): boolean {
+  const words = lower.trim().split(' ');
+  return words.length <= MOST_WORDS && words.some((_, at) => phraseAt(crops, words, at)?.value === crop);
 }
 
 /** "The second lot, not the first", "not the old one, the new one": without the one that is not meant. */

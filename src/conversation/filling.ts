@@ -1,7 +1,8 @@
 /** Whether a reply answers the question that waits for a slot, and the entry with it filled. */
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import type { Day } from '../calendar/day.js';
-import type { Span } from '../calendar/span.js';
+import { contains, isSpan, type Span } from '../calendar/span.js';
+import { began } from '../ledger/batch.js';
 import { batchLabelled, type Ledger, liveBatches } from '../ledger/ledger.js';
 import type { Entry } from '../ledger/entry.js';
 import type { ReadNote } from '../language/note.js';
@@ -62,14 +63,18 @@ export function fill(
   }
   const value = ask.slot === 'date' ? day(text) : valueFor(ask, text, said[0], ledger, day);
   if (value === null) return null;
-  // "Two on Friday".
-  // "Eleven of the first" tells no day.
+  // "Two on Friday"; "eleven of the first" tells no day.
   // The day that tells a lot is that on which it began.
   const isOfLot =
     /\bthe (?:first|second|third)\b/i.test(text) || (ask.slot === 'batch' && NAMES_LOT.test(text));
-  const on = said[0]?.kind === 'answer' && ask.slot !== 'date' && !isOfLot ? said[0].date : undefined;
+  const told = said[0]?.kind === 'answer' && ask.slot !== 'date' && !isOfLot ? said[0].date : undefined;
+  const batch = ask.slot === 'batch' && typeof value === 'string' ? batchLabelled(ledger, value) : undefined;
+  const tellsLot = batch !== undefined && told !== undefined && holds(told, began(batch));
+  const on = tellsLot ? undefined : told;
   return { ...withValue(ask, value, ledger), ...(on === undefined ? {} : { date: on }) } as LoggedEntry;
 }
+
+const holds = (told: Day | Span, day: Day): boolean => (isSpan(told) ? contains(told, day) : told === day);
 
 /** "Do I change the water", for want of a question mark: no name. */
 const ASKS =

@@ -31,6 +31,7 @@ import { snoozePrompts } from './snoozing.js';
 import { tap } from './tapping.js';
 import { tellsAgain } from './correcting/telling-again.js';
 import { undoLast } from './undoing.js';
+import { undoneToo } from './undone-too.js';
 import { batchLabelled } from '../ledger/ledger.js';
 import { named, plantOf } from '../ledger/reach.js';
 import { whichLedger } from '../words/instructions.js';
@@ -85,7 +86,7 @@ export function sayText(
     snoozePrompts(sitting, context.prompts);
     return;
   }
-  const said = withPlantAtFault(sitting, withoutCourtesy(text, contextOf(sitting.ledger)));
+  const said = withPlantAtFault(sitting, withoutCourtesy(undoneToo(sitting, text), contextOf(sitting.ledger)));
   const pending = isOfJustTold(sitting, said, context) ? undefined : pendingOf(context);
   const read = readSaid(sitting, said, { pending, heard, weighed: !meant });
   const right = read.instruction ? null : putsRight(sitting, said, read, context);

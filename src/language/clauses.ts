@@ -6,6 +6,7 @@ import { isBeastBehind } from './beast-next.js';
 import { boundaryBefore, isBoundary, isCut } from './boundaries.js';
 import { excepts } from './drafting/except-words.js';
 import { DUDS } from './duds.js';
+import { behindOtherDeed } from './other-deed.js';
 import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 import { rootlessFrom } from './rootless.js';
@@ -69,7 +70,8 @@ export function clausesOf(pieces: readonly Piece[], rules: readonly Rule[]): rea
       const cut = next ? cutBetween(pieces, hit, next) : to;
       const end = anotherState(pieces, hit, subjectFirst ? anotherSubject(pieces, start, hit, cut) : cut);
       const named = pieces.slice(hit.to, end).some(({ is }) => is === 'plant');
-      const begin = subjectFirst || !named ? ownSubject(pieces, start, hit) : start;
+      const begin =
+        subjectFirst || !named ? ownSubject(pieces, start, hit) : behindOtherDeed(pieces, start, hit.from);
       clauses.push({ from: begin, to: end, hit, sentence, asked, subjectFirst });
       start = cut;
     }

@@ -41,6 +41,16 @@ export const FORMS: readonly RegExp[] = [
   `(?:it|that)(?:['’]s |${WAS})(?<value>.{1,40}?) (?:that |which |who )?(?<gone>went) (?<how>(?:to|in|into) .{1,40})`,
   // "That should be three to Peg".
   `(?:(?:it|that)(?:['’]s |${WAS}))?(?<value>\\d+|\\p{L}+)(?: of them)? (?<had>to \\p{L}.{1,30})`,
+  // "Correction, 32 Salt Harrier were taken on 7 February", "the docket says 22 Salt Harrier were struck on 15 March".
+  `(?:there (?:was|were) )?(?<value>\\d+|\\p{L}+) (?:of )?(?:the )?(?<which>.{2,40}?) (?<late>was|were) (?<verb>taken|struck) (?<how>(?:on )?.{2,20})`,
+  // "There were 14 Salt Harrier in the 5 September lot".
+  `there (?<late>were) (?:actually |really |only )?(?<value>\\d+|\\p{L}+) (?:of )?(?:the )?(?<which>.{2,40}?) in (?:the|that|my) (?<how>.{2,20}?) (?<stood>lot|batch)`,
+  // "The 5 September lot of Salt Harrier was 14".
+  `(?:the|that|my) (?<how>.{2,20}?) (?<stood>lot|batch)(?: of (?<which>.{2,40}?))? (?<late>was|were)(?: really| actually| only)? (?<value>\\d+|\\p{L}+)`,
+  // "Mistake: the Salt Harrier I took on Sunday".
+  `(?:the )?(?<which>.{2,40}?) (?<late>i|we)(?: have)? (?<verb>${deedVerbs}) (?<value>on .{2,20}|yesterday)`,
+  // "We did that potting on Easter Monday actually".
+  `(?:i|we)(?:['’]d| had)? (?:did|done) (?:that|the|those) (?<noun>${deedNouns})(?: (?<how>of .{1,40}?))? (?<value>(?:on .{2,20}|yesterday))`,
   // "The ones on the windowsill were four".
   `(?:the|those) (?<stood>ones?|batch|lot|cuttings) (?<which>(?:in|on|under|at|by) .{2,30}?)${WAS}(?<value>.{1,20}?)`,
   // "The Moss Cardinal loss was three", "the gift to Idris was four", "Moss Cardinal loss was only two".
@@ -68,3 +78,11 @@ export const FORMS: readonly RegExp[] = [
   // "Ines had three actually".
   `(?:\\p{L}{1,5}(?: \\p{L}{1,5})?, )?(?<who>\\p{L}[\\p{L}'’]*(?: (?!only |actually |really )\\p{Lu}[\\p{L}'’]*)?) (?:only |actually |really )*(?:had|has(?: got)?|got|took|kept|wanted|needed|bought|ended up (?:with|taking|buying|having)) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
 ].map((form) => new RegExp(`^${form}$`, 'iu'));
+
+/** "The docket says …", "I find …", "found one more hiding, …": how it came out, before what it should have said. */
+export const FOUND_OUT =
+  /^(?:(?:the |my )?(?:docket|label|labels|tag|book|diary|notebook|notes?|list|sheet|ticket) (?:says?|said|reads?|has)(?: that)? |(?:i|we)(?: now)? (?:find|found|see)(?: that)? (?=there )|(?:it )?turns out (?:that )?|(?:i )?found (?:one|another|two|a few)(?: more)?[^,.]{0,40}[,.] )/i;
+
+/** "… were 120, five trays of 24". */
+export const IN_POTS =
+  /^(.{1,20}?),? (?:in )?([\p{L}\d]+) (?:pots?|trays?|modules?|jars?|cells?)(?: of [\p{L}\d]+| each)?$/iu;

@@ -9,7 +9,7 @@ import { isAnswering } from './is-answering.js';
 import { hasSecondThoughts, numberIn, slotIn } from './few-words.js';
 import { dayAloneIn } from '../day-in.js';
 import { standingOn } from '../deeds.js';
-import { FORMS } from './deed-forms.js';
+import { FORMS, FOUND_OUT, IN_POTS } from './deed-forms.js';
 import { doubtsLast, LONGEST, withoutDoubts } from './doubts.js';
 import { lotSaid, ORDINAL } from './lots.js';
 import { fell, isAbout, lastNote, type Slots, takes } from '../entry-meant.js';
@@ -60,7 +60,13 @@ export function recallsDeed(sitting: Sitting, said: string, context: Context): b
 /** "Going through the labels: the ones I took on 21 February were 16", without what leads to it and doubts it. */
 const wordsOf = (sitting: Sitting, text: string): string =>
   withoutDoubts(
-    withoutAsides(sitting, text.replace(doubtsLast, '').replace(/^[^:]{3,60}: (?=the |it |that )/i, '')),
+    withoutAsides(
+      sitting,
+      text
+        .replace(doubtsLast, '')
+        .replace(FOUND_OUT, '')
+        .replace(/^[^:]{3,60}: (?=the |it |that )/i, ''),
+    ).replace(doubtsLast, ''),
   );
 
 type Groups = Readonly<Record<string, string | undefined>>;
@@ -75,7 +81,10 @@ interface Recalled {
 
 /** Which deed is recalled, and its value; null where the words are no such thing. */
 function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | null {
-  const { which = '', how = '', verb, noun = '', value = '', counted, gone, day = '', who, whose } = said;
+  const { how = '', verb, noun = '', counted, gone, day = '', who } = said;
+  const { which = '', whose } = withName(sitting, said);
+  // "… were 120, five trays of 24".
+  const [, value = said['value'] ?? '', inPots = ''] = IN_POTS.exec(said['value'] ?? '') ?? [];
   const { stood, back, had, came, gave, late, by, theirs, owner } = said;
   // "It was two I had".
   if (theirs !== undefined && /^(?:i|we|you)$/i.test(theirs)) return null;
@@ -85,7 +94,7 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
     (whose !== undefined && /^(?:got|bought|had)$/i.test(verb ?? ''));
   if (who !== undefined && !hasSecondThoughts(text) && !FEWER.test(text)) return null;
   // "3 to Peg" alone is a gift more; "actually Peg took three more" is told besides.
-  if ((had ?? late) !== undefined && !hasSecondThoughts(text)) return null;
+  if ((had ?? late) !== undefined && !hasSecondThoughts(text) && !FOUND_OUT.test(text)) return null;
   if (/\b(?:more|another|extra)\b/i.test(value)) return null;
   const isGiven = hadBy || had !== undefined || gave !== undefined;
   const kind = isGiven
@@ -107,8 +116,10 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
       .slice(0, about === '' ? undefined : -about.length)
       .replace(/^(?:the|my|a) *$/i, '')
       .trim() || about;
-  const set =
+  const alone =
     slotIn(sitting, bare) ?? (kind === 'dispatch' && /^\p{Lu}\p{L}+$/u.test(bare) ? { to: bare } : null);
+  const pots = inPots === '' || kind !== 'strike' ? null : numberIn(sitting, inPots);
+  const set = alone && pots !== null ? { ...alone, pots } : alone;
   if (counted !== undefined && !(set && 'count' in set && namesPlant(sitting, which))) return null;
   return {
     isOfKind: (each) => {
@@ -127,7 +138,13 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
   };
 }
 
-/** Who had them, by name. */
+/** "The Salt Harrier struck on 11 March": the last word before the verb is of the name, and nobody's. */
+function withName({ ledger }: Sitting, { which = '', whose }: Groups): Groups {
+  const whole = `${which} ${whose}`.toLowerCase();
+  const isName = whose !== undefined && [...ledger.varieties.keys()].some((name) => endsWith(whole, name));
+  return isName ? { which: whole } : { which, whose };
+}
+
 const nameOf = (whose = ''): string => (/^(?:he|she|they)$/i.test(whose) ? '' : whose);
 
 /** "Eight short": what came is so many fewer than was told. */

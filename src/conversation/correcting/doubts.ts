@@ -20,7 +20,7 @@ export function withoutNoise(text: string): string {
   return text
     .trim()
     .replace(
-      /^(?:lol|haha?|oh|ooh|ah|aw|och|um|er|erm|god|omg|jeez|argh|ugh)[,.! ] ?(?=no\b|nope\b|sorry\b|wait\b|actually\b|i mean|oops\b|hang on\b|hold on\b)/i,
+      /^(?:lol|haha?|oh|ooh|ah|aw|och|um|er|erm|god|lord|lordy|omg|jeez|argh|ugh)[,.! ] ?(?=no\b|nope\b|sorry\b|wait\b|actually\b|i mean|oops\b|hang on\b|hold on\b)/i,
       '',
     );
 }
@@ -43,4 +43,4 @@ export const doubtsFirst = new RegExp(
 
 /** "To Nora, I mean", "three in fact". */
 export const doubtsLast =
-  /(?<![, ])[, ]+(?:i mean|i meant|i should say|i should have said|actually|in fact|sorry|rather|(?:that|it) should (?:be|have been|say))[.!]?$/i;
+  /(?<![, ])[, ]+(?:i mean|i meant|i should say|i should have said|actually|in fact|sorry|rather|excuse me|pardon(?: me)?|my mistake|my bad|apologies|(?:that|it) should (?:be|have been|say))[.!]?$/i;

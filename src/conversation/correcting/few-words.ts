@@ -38,7 +38,8 @@ export function hasSecondThoughts(text: string): boolean {
 const itWas =
   /^(?:it|that(?: (?:tray|pot|lot|batch|one|row|shelf))?|this|they|them|those|these|(?:the )?(?:cause|place|date|day|count|number|size))(?: \d+)?(?:['’]s| is| was| were| came| arrived| happened| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$/i;
 /** "Sorry, three". */
-const afterThought = /^(?:well |just |only |make that |in )?(.{1,40})$/i;
+const afterThought =
+  /^(?:well |just |only |make that |in |i(?: now)? (?:make it|see|count|counted|get|find)(?: only| just)? )?(.{1,40})$/i;
 const onlyDid =
   /^(?:no[, ]+|sorry[, ]+|well[, ]+|actually[, ]+)?(?:i |we )?(?:only|just) (?:did|managed|got round to) (.{1,30})$/i;
 /** "Did those yesterday". */

@@ -45,6 +45,8 @@ const entries = new Map<string, Meant>([
 
 const verbs = new Map<string, LoggedEntry['kind']>([
   ['took', 'strike'],
+  ['taken', 'strike'],
+  ['made', 'strike'],
   ['struck', 'strike'],
   ['cut', 'strike'],
   ['potted on', 'potOn'],

@@ -32,6 +32,16 @@ export const newHomes: readonly Rule[] = [
     ],
   },
   {
+    name: '<count> <plant> to <recipient> as a present',
+    kind: 'dispatch',
+    head: 'to .. as|for a present|gift|treat|thank-you|thankyou',
+    shape: 'subject',
+    how: 'given',
+    when: (p, f) => precedes(p, f, 2, 'plant') && precedes(p, f, 5, 'count'),
+    phrasings: ['5 Salt Harrier to the sacristan as a present', 'two Salt Harrier to Doreen for a thank-you'],
+    mustNot: ['potted 5 Salt Harrier to give as a present'],
+  },
+  {
     name: '<count> <plant> gone, all to <recipient>',
     kind: 'dispatch',
     head: 'go~past|gone <break>? <count> to|with',

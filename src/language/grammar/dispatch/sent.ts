@@ -26,6 +26,13 @@ function livesThere(pieces: readonly Piece[], at: number): boolean {
   return person.sure || ADDRESS.test(home.place);
 }
 
+/** The last few before the head: behind a mark where so many are told anew ("50 sold, 3 went to the vicar"). */
+function ownWords(pieces: readonly Piece[], head: number): readonly Piece[] {
+  const few = pieces.slice(Math.max(0, head - 4), head);
+  const mark = few.findLastIndex(({ is }) => is === 'break');
+  return few[mark + 1]?.is === 'count' ? few.slice(mark + 1) : few;
+}
+
 export const sent: readonly Rule[] = [
   {
     name: 'dispatched <count> <plant> to <recipient>',
@@ -101,9 +108,9 @@ export const sent: readonly Rule[] = [
       (closeBehind(p, t, 'place') && !p.slice(t, t + 2).some(isReceiver) && !livesThere(p, t)) ||
       // "All out to sand bed".
       (follows(p, t, 'medium') && !followsWord(p, t, /^(?:the|her|his)$/)) ||
-      p
-        .slice(Math.max(0, f - 4), f)
-        .some((piece) => piece.is === 'word' && /^(?:gave|given|give|sold|sent)$/.test(piece.text)) ||
+      ownWords(p, f).some(
+        (piece) => piece.is === 'word' && /^(?:gave|given|give|sold|sent)$/.test(piece.text),
+      ) ||
       cameToNothing(p, t) ||
       // "There was a frost, two are gone with it".
       (wordAt(p, t - 1) === 'with' && /^(?:it|that)$/.test(wordAt(p, t)) && endsAt(p, t + 1)) ||

@@ -20,6 +20,7 @@ const AS_ONE = new RegExp(
     (lump|club|count|treat|log|call|class|consider|keep|have|put)\b.* (as |on )?(the )?(one|a single) ${ENTRY}${FROM_NOW}$
     (lump|club|count|treat|log)\b.* together(${FROM_NOW}$| (the|both)\b)
     put\b.* (lots|batches|records) together( please| pls)?${FROM_NOW}$
+    put\b.* (lots|batches) of (the )?plantname together(?! (?:on|in|under|by|at|into|near|beside|with)\b)
   `}`,
 );
 /** "SH1 and SH2", "both lots of Salt Harrier". */
