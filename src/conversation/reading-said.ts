@@ -3,7 +3,7 @@ import { CALLED } from '../language/grammar/called.js';
 import type { ReadNote } from '../language/note.js';
 import type { Line } from '../ledger/posting.js';
 import type { Context } from './answering.js';
-import { withoutVocative } from './correcting/deed-recalled.js';
+import { withoutVocative } from './correcting/vocatives.js';
 import { withPartsNamed } from './parts-named.js';
 import { saysMine } from './pointing.js';
 import { readIn } from './reading.js';

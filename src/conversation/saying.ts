@@ -86,7 +86,8 @@ export function sayText(
     snoozePrompts(sitting, context.prompts);
     return;
   }
-  const said = withPlantAtFault(sitting, withoutCourtesy(undoneToo(sitting, text), contextOf(sitting.ledger)));
+  sitting.text = undoneToo(sitting, text);
+  const said = withPlantAtFault(sitting, withoutCourtesy(sitting.text, contextOf(sitting.ledger)));
   const pending = isOfJustTold(sitting, said, context) ? undefined : pendingOf(context);
   const read = readSaid(sitting, said, { pending, heard, weighed: !meant });
   const right = read.instruction ? null : putsRight(sitting, said, read, context);

@@ -114,8 +114,12 @@ const isSameFate = (row: readonly Piece[], before: Hit | undefined, { rule, from
 
 /** "The Salt Harrier that rooted have been potted on": which were potted on. */
 const isThatRooted = (row: readonly Piece[], { from, to }: Hit, next: Hit | undefined): boolean =>
-  /^(?:that|which)$/.test(wordAt(row, /^(?:have|had)$/.test(wordAt(row, from - 1)) ? from - 2 : from - 1)) &&
-  (next ? /^(?:have|has|are|were|was|is|got|went)$/ : /^(?:look|looks|seem|seems)$/).test(wordAt(row, to));
+  // "All the Salt Harrier with roots went into 9cm pots".
+  (next !== undefined &&
+    wordAt(row, from) === 'with' &&
+    /^(?:went|go|got|are|is|were|was|have|has|now|all)$/.test(wordAt(row, to))) ||
+  (/^(?:that|which)$/.test(wordAt(row, /^(?:have|had)$/.test(wordAt(row, from - 1)) ? from - 2 : from - 1)) &&
+    (next ? /^(?:have|has|are|were|was|is|got|went)$/ : /^(?:look|looks|seem|seems)$/).test(wordAt(row, to)));
 
 /** "All potted, bar the three with no roots": which were not. */
 const isLeftOut = (row: readonly Piece[], at: number): boolean =>

@@ -8,7 +8,7 @@ import type { Line } from '../../ledger/posting.js';
 import { named } from '../../ledger/reach.js';
 import { amend, setSlots } from '../amending.js';
 import type { Context } from '../answering.js';
-import { withoutVocative } from './deed-recalled.js';
+import { withoutVocative } from './vocatives.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
 import { isAnswering } from './is-answering.js';
 import { standingOn } from '../deeds.js';

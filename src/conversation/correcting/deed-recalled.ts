@@ -10,9 +10,10 @@ import { hasSecondThoughts, numberIn, slotIn } from './few-words.js';
 import { dayAloneIn } from '../day-in.js';
 import { standingOn } from '../deeds.js';
 import { FORMS, FOUND_OUT, IN_POTS } from './deed-forms.js';
+import { withoutVocative } from './vocatives.js';
 import { doubtsLast, LONGEST, withoutDoubts } from './doubts.js';
 import { lotSaid, ORDINAL } from './lots.js';
-import { fell, isAbout, lastNote, type Slots, takes } from '../entry-meant.js';
+import { fell, isAbout, lastNote, noteOfLine, type Slots, takes } from '../entry-meant.js';
 import { isLogged } from '../noting.js';
 import { noteOf, readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
@@ -126,7 +127,9 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
       if (back !== undefined) return true;
       if (counted !== undefined) return isCountedAnew(sitting, each);
       if (gone !== undefined) return GOES.has(each.entry.kind);
-      return kind === undefined ? isCalled(noun, each.entry) : each.entry.kind === kind;
+      return kind === undefined
+        ? isCalled(noun, each.entry)
+        : each.entry.kind === kind && wentSo(sitting, each, verb);
     },
     setOf: (each) => {
       if (by !== undefined) return outBy(each, set, by);
@@ -155,6 +158,14 @@ function outBy({ entry }: StandingEntry, set: Slots | null, by: string): Slots |
   return { count: /short|few|light/i.test(by) ? count - out : count + out };
 }
 
+/** "It was 55 we sold": of a sale, and no gift told beside it. */
+function wentSo({ ledger }: Sitting, standing: StandingEntry, verb = ''): boolean {
+  const how = verb.toLowerCase();
+  const isSo = ({ entry }: StandingEntry) => entry.kind === 'dispatch' && entry.how === how;
+  if (standing.entry.kind !== 'dispatch' || !/^(?:sold|swapped)$/.test(how) || isSo(standing)) return true;
+  return standing.entry.how === undefined && !noteOfLine(ledger, standing).some(isSo);
+}
+
 /** What takes plants to somebody or somewhere. */
 const GOES: ReadonlySet<string> = new Set(['dispatch', 'move', 'plantOut', 'hardenOff']);
 
@@ -164,16 +175,6 @@ const namesPlant = ({ ledger }: Sitting, words: string) =>
   );
 
 const endsWith = (text: string, name: string) => text.trim().toLowerCase().endsWith(name.toLowerCase());
-
-/** "Col, that was …", "no Col, it was …", "Col's wrong there, it was …" without whom it is said to or of. */
-export function withoutVocative(text: string): string {
-  return text
-    .trim()
-    .replace(
-      /^(?:(?:[Nn]o|[Nn]ah|[Nn]ope|[Ss]orry|[Oo]i|[Hh]ey),? )?\p{Lu}\p{L}+(?:(?:['’]s| is| was| got it| had it) wrong(?: there)?)?, (?=(?:that|it|the|those|they)\b)/u,
-      '',
-    );
-}
 
 /** Before this many letters nothing is said yet of which the rest could be the reason. */
 const SHORTEST = 14;
