@@ -18,7 +18,6 @@ import { isLogged } from '../noting.js';
 import { noteOf, readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
 
-/** What stood before the last note. */
 function beforeLast(ledger: Ledger): readonly StandingEntry[] {
   const last = new Set(lastNote(ledger));
   return ledger.standing.filter((each) => !last.has(each));
@@ -166,7 +165,6 @@ function wentSo({ ledger }: Sitting, standing: StandingEntry, verb = ''): boolea
   return standing.entry.how === undefined && !noteOfLine(ledger, standing).some(isSo);
 }
 
-/** What takes plants to somebody or somewhere. */
 const GOES: ReadonlySet<string> = new Set(['dispatch', 'move', 'plantOut', 'hardenOff']);
 
 const namesPlant = ({ ledger }: Sitting, words: string) =>
@@ -220,7 +218,6 @@ function isCountedAnew({ ledger, origin }: Sitting, { entry, touched, journal }:
   );
 }
 
-/** "Frau Oswin" of "neighbour Frau Oswin". */
 const nameIn = (to: string): string => to.slice(Math.max(0, to.search(/\p{Lu}/u)));
 
 /** Words of a description that tell nothing by themselves. */

@@ -37,7 +37,10 @@ export const newHomes: readonly Rule[] = [
     head: 'to .. as|for a present|gift|treat|thank-you|thankyou',
     shape: 'subject',
     how: 'given',
-    when: (p, f) => precedes(p, f, 2, 'plant') && precedes(p, f, 5, 'count'),
+    when: (p, f) =>
+      precedes(p, f, 2, 'plant') &&
+      precedes(p, f, 5, 'count') &&
+      !/^(?:give|go|be|use|keep|sell|send|grow|have|take)$/.test(wordAt(p, f + 1)),
     phrasings: ['5 Salt Harrier to the sacristan as a present', 'two Salt Harrier to Doreen for a thank-you'],
     mustNot: ['potted 5 Salt Harrier to give as a present'],
   },
