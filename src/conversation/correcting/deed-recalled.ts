@@ -23,7 +23,6 @@ function beforeLast(ledger: Ledger): readonly StandingEntry[] {
   return ledger.standing.filter((each) => !last.has(each));
 }
 
-/** "She only took two in the end". */
 const FEWER = /\bonly\b|\bin the end\b|\bas it turns? out\b/i;
 
 /** Whether the text says what a deed told before should have said, and that is done; `context` says what it replies to. */
