@@ -31,7 +31,7 @@ export function answer(
     sitting.reply.text.push(nothingWaits);
     return;
   }
-  if (value === undefined) {
+  if (value === undefined || (value === 'yes' && assents(text) && prompt?.about.about === 'check')) {
     askNumber(sitting, another ? undefined : prompt);
     return;
   }
@@ -57,6 +57,12 @@ export function answer(
   const [only] = live;
   sitting.reply.text.push(only && live.length === 1 ? nothingOpenWith(only, text.trim()) : nothingOpen);
 }
+
+/** "Ok" to how many have rooted: heard, and nothing seen. */
+const assents = (text: string): boolean =>
+  /^(?:ok|okay|okey|okey dokey|k|kk|right|right you are|righto|sure|alright|all right|fine)[ .!]*$/i.test(
+    text.trim(),
+  );
 
 /** So long after a look is a number alone of it. */
 const LOOKED_MS = 3_600_000;

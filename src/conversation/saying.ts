@@ -1,12 +1,13 @@
 /** A text from a grower: an answer, a button's words, an instruction, a question, a correction or a note. */
 import { withoutCourtesy } from '../language/courtesies.js';
+import { withoutSlips } from '../language/spelling/without-slips.js';
 import type { HeardWord, ReadNote } from '../language/note.js';
 import type { Amend, Entry } from '../ledger/entry.js';
 import { answersByName } from './answer-by-name.js';
 import { answer } from './answer-given.js';
 import { amend } from './amending.js';
 import { answerQuestion } from './questions.js';
-import { notANote, notUnderstood, nothingWaits } from '../words/answers.js';
+import { notANote, notUnderstood, nothingWaits, welcome } from '../words/answers.js';
 import { type Context, isBare, pendingOf } from './answering.js';
 import { withPlantAtFault } from './correcting/at-fault.js';
 import { putsRight } from './correcting/beside-a-note.js';
@@ -30,6 +31,7 @@ import { putsBack } from './putting-back.js';
 import { snoozePrompts } from './snoozing.js';
 import { tap } from './tapping.js';
 import { tellsAgain } from './correcting/telling-again.js';
+import { thanks } from './thanking.js';
 import { undoLast } from './undoing.js';
 import { undoneToo } from './undone-too.js';
 import { batchLabelled } from '../ledger/ledger.js';
@@ -71,23 +73,31 @@ export function sayText(
     sitting.reply.text.push(whichLedger(sitting.world.current, sitting.world.ledgers));
     return;
   }
-  const button = matchButton(sitting, text, context);
+  const known = contextOf(sitting.ledger);
+  const spelt = heard ? text : withoutSlips(text, known);
+  const button = matchButton(sitting, spelt, context);
   if (button) {
     remember(sitting, text, false);
     tap(sitting, button.data, button.key);
     return;
   }
-  if (putsBack(sitting, text)) {
+  if (putsBack(sitting, spelt)) {
     remember(sitting, text, false);
     return;
   }
-  if (!context.ask && context.prompts.length > 0 && putsOff(text)) {
+  if (!context.ask && context.prompts.length > 0 && putsOff(spelt)) {
     remember(sitting, text, false);
     snoozePrompts(sitting, context.prompts);
     return;
   }
-  sitting.text = undoneToo(sitting, text);
-  const said = withPlantAtFault(sitting, withoutCourtesy(sitting.text, contextOf(sitting.ledger)));
+  // "Ok thanks" to a prompt about roots is no yes to it.
+  if (!context.ask && thanks(spelt)) {
+    remember(sitting, text, false);
+    sitting.reply.text.push(welcome);
+    return;
+  }
+  sitting.text = undoneToo(sitting, spelt);
+  const said = withPlantAtFault(sitting, withoutCourtesy(sitting.text, known));
   const pending = isOfJustTold(sitting, said, context) ? undefined : pendingOf(context);
   const read = readSaid(sitting, said, { pending, heard, weighed: !meant });
   const right = read.instruction ? null : putsRight(sitting, said, read, context);

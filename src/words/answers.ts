@@ -36,6 +36,9 @@ export function nothingOpenWith(batch: Batch, value: string): string {
 export const nothingWaits =
   'That message waits for no answer. Say it with the plant’s name, for example “Ember Fox: 3 rooted”.';
 
+/** To thanks. */
+export const welcome = 'You’re welcome.';
+
 export const notANote = 'Nothing in that to note. Say what you did or saw, or ask “what’s due?”.';
 
 export function notUnderstood(words: string): string {
