@@ -32,6 +32,7 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
     return true;
   }
   if (asked.ask !== 'slot') return settleAsk(sitting, ask, text, read);
+  if (CODE.test(sitting.text)) return false;
   if (undoesAsked(sitting, ask, asked, read)) {
     drop(sitting, ask);
     // What the same note has logged already is taken back as well.
@@ -108,6 +109,9 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
   );
   return true;
 }
+
+/** Marks of a program: what stands among them answers nothing. */
+const CODE = /[{}<>\\$]|;[^;]*;/;
 
 const CAME_FROM =
   /^(?:they|those|these|it|that|he|she)(?:['’]re| (?:came|come|were|was|are|is|went))? (?:all )?(?:from|out of|off)\b/i;
