@@ -43,6 +43,11 @@ const OPENINGS = phrases(`
   for the record
   dear diary
   heads up
+  sad day
+  sad news
+  bad news
+  good news
+  great news
   yay
   hooray
   woohoo

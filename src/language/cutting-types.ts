@@ -41,6 +41,8 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
       return (
         isByItself(tokens, at, at + length) ||
         next === 'ones' ||
+        // "Stuck this morning tips no hormone".
+        (before === OPAQUE_TEXT && /^(?:no|dipped|without)$/.test(next)) ||
         // "Half a dozen soft tips, in the propagator", "eleven tips under the cloche".
         (isCounted(tokens, at) &&
           (tokens[at + length] === undefined ||

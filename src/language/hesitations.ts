@@ -20,13 +20,13 @@ const LONGEST_START = 3;
 const ARTICLE = whole`the|a|an|my|our|those|these|them|each|every`;
 
 /** Behind them "like the" likens nothing. */
-const LEADS = whole`of|from|off|in|into|onto|on|at|by|under|with|for|and|then|since|until|till|bar|except`;
+const LEADS = whole`of|from|off|in|into|onto|on|at|by|under|with|for|and|then|since|until|till|bar|except|along|behind|beside|round|around|near`;
 
 /** Verbs that "in", "on" and "off" are as often part of: "potted on like the Tallow Bell". */
 const WITH_PARTICLE = whole`pot|move|take|come|get|go|bring|carry|pass|finish|fetch|hold|keep|put`;
 
 /** What is done to plants, so that they are told behind it. */
-const DONE_TO = whole`take|put|pot|strike|stick|move|shift|carry|plant|lose|sell|give|swap|bin|chuck|toss|dump|water|mist|feed|pinch|cut|open|close|shut|pull|kick|check|send|pop|bring|fetch`;
+const DONE_TO = whole`take|put|pot|strike|stick|move|shift|carry|plant|lose|sell|give|swap|bin|chuck|toss|dump|water|mist|feed|pinch|cut|open|close|shut|pull|kick|check|send|pop|bring|fetch|sit|stand|lift|crack`;
 
 const WHO_DID = whole`i|we|i've|we've|just|then|and|also|have|but|so`;
 
@@ -36,7 +36,7 @@ const WHERE_AND_WHEN = whole`in|into|inside|from|off|on|onto|at|under|over|out|o
 /** What is likened to something: "they look like in a jungle", "roots like on the Tallow Bell". */
 const LIKENED = whole`
   look|looks|looked|looking|feel|feels|felt|smell|smells|smelt|smelled|sound|sounds|sounded|seem|seems|seemed
-  is|are|was|were|be|been|being|it's|its|that's|they're|act|acts|acting|behave|behaves|behaving|treat|treats|treated
+  be|been|being|it's|its|that's|act|acts|acting|behave|behaves|behaving|treat|treats|treated
   just|exactly|much|more|something|anything|nothing|not|bit|rather|quite|very|so|too|what|how
   i|we|you|they|it|she|he|who|that|this|would|i'd|we'd|they'd|don't|didn't|doesn't|do|does|did|to|really|or|also
   grow|grows|grew|grown|root|roots|rooted|rooting|sprout|sprouted|die|died|dead|rot|rotted|flop|flopped
@@ -46,7 +46,7 @@ const LIKENED = whole`
 /** "Like in the book", "like the others": as it was there, or was with them. */
 const COMPARED = whole`
   book|books|picture|pictures|photo|photos|video|videos|films?|telly|tv|magazine|shop|shops|past|old|wild|tropics
-  last|before|same|other|others|rest|first|previous|next|one|ones
+  last|same|other|others|rest|first|previous|next|one|ones
 `;
 
 /** The row as it was meant to be said; inside a known name the words stand. */

@@ -75,6 +75,8 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     // "Lost two and the rest are fine", "two lost and the rest are fine": the number stood alone.
     const number = at === hit.to ? hit.from - 1 : at - 1;
     if (!front && pieces[number]?.is === 'count' && tellsOn(pieces, at)) return true;
+    // "Binned the last three riddled with whitefly": what they were like.
+    if (pieces[at - 1]?.is === 'count' && isInfested(pieces, at)) return true;
     if (FUNCTION.test(piece.text)) continue;
     if (hit.rule.kind === 'dispatch' && pieces[at + 1]?.is === 'count' && endsAt(pieces, at + 2)) return true;
     if (hit.rule.kind === 'dispatch' && givesSome(pieces, at + 1, to)) return true;
@@ -94,6 +96,11 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
   }
   return true;
 }
+
+const isInfested = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:riddled|crawling|full|covered|smothered|infested|ridden|heaving|alive|furry)$/.test(
+    wordAt(pieces, at),
+  ) && /^(?:with|of|in|by)$/.test(wordAt(pieces, at + 1));
 
 /** "And the rest are fine", "but they look well": what is told behind is of others. */
 function tellsOn(pieces: readonly Piece[], at: number): boolean {

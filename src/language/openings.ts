@@ -21,7 +21,7 @@ const TOOK_SOME =
   /^(?:well |so |right |ok |oh |finally |just |i |we |have |i've |we've )*(?:took|taken|did|done|made|struck) (?:my|our|the|some|a few|more|another few|first)(?: very| ever| own)*(?: first| second| last| few| more| new)* (?:cuttings|slips)(?: today| this morning| tonight| at last| ever| of the (?:year|season|spring))*$/;
 
 /** Whether the sentence [from, to) is nothing but an opening, with one plant. */
-function isOpening(pieces: readonly Piece[], from: number, to: number): boolean {
+export function isOpening(pieces: readonly Piece[], from: number, to: number): boolean {
   let plants = 0;
   let opened = false;
   for (let at = from; at < to; at++) {

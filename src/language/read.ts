@@ -12,6 +12,7 @@ import { instruct } from './instructing.js';
 import { instructionInTalk } from './instruction-in-talk.js';
 import { joinProposals } from './joining.js';
 import { heeded } from './likeness/heeding.js';
+import { withMarks } from './marks-meant.js';
 import { mendedBy } from './mending.js';
 import { joinNewNames } from './new-names.js';
 import { withCropsSaid } from './new-names/crop-said.js';
@@ -80,7 +81,7 @@ function readByRules(note: Note): Reading {
   if (instruction) return { ...seen, outcome: { entries: [], asks: [], instruction } };
   const reply = fullerReply(pieces, utterance, note);
   const sentences = withDeeds(
-    sentencesOf(undoApart(withOpenings(reply?.rest ?? pieces), utterance), utterance),
+    sentencesOf(undoApart(withOpenings(withMarks(reply?.rest ?? pieces)), utterance), utterance),
     utterance,
   );
   const told: Proposal[] = [...(reply?.proposals ?? [])];

@@ -110,7 +110,8 @@ export function namedNames(
         /^(?:in|into|on|at|from|today|yesterday|this|for|with|to|by|and|which|that|last|please)$/.test(
           textAt(tokens, end),
         )
-      )
+      ) &&
+      !(end - start >= 2 && !tokens[end]?.capital && goesOn(textAt(tokens, end)))
     )
       end++;
     while (end > start && /^(?:of|the|de|la|and|on|in)$/.test(textAt(tokens, end - 1))) end--;
@@ -118,6 +119,10 @@ export function namedNames(
     claim(nameAt(text, tokens, start, end));
   }
 }
+
+/** What goes on behind a name in small letters: "one called tin whistler pinched from Joan's hedge". */
+const goesOn = (word: string): boolean =>
+  verbSense(word)?.form === 'past' || /^(?:all|come|a|an|off|out|i|we|they|they're|it's|that's)$/.test(word);
 
 /** "The one the raiser is calling Tin Whistler", "a seedling he's calling it"; no "Ken is calling Doreen". */
 function isBeingCalled(tokens: readonly Token[], at: number): boolean {

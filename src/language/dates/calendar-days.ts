@@ -8,21 +8,9 @@ import {
   weekday as weekdayOf,
   year as yearOf,
 } from '../../calendar/day.js';
-import {
-  fixed,
-  impossible,
-  type Moment,
-  type Resolved,
-  open,
-  unsure,
-  type When,
-  when,
-  yearlyDay,
-} from './meaning.js';
-import { fullYear } from './numbers.js';
+import { centuryOf, dotted, numeric, resolvedDay } from './days-in-numbers.js';
+import { fixed, impossible, open, unsure, type When, when, yearlyDay } from './meaning.js';
 import { rule } from './pattern.js';
-
-const resolvedDay = (day: Day | null): Resolved => (day === null ? impossible : { date: day });
 
 /** A day with its month; without a year the nearest. */
 function dayInMonth(day: number, month: number, year?: number, shortYear?: number): When {
@@ -30,13 +18,6 @@ function dayInMonth(day: number, month: number, year?: number, shortYear?: numbe
   if (shortYear !== undefined)
     return when((leaning, { today }) => resolvedDay(dayOf(centuryOf(shortYear, leaning, today), month, day)));
   return yearlyDay(month, day);
-}
-
-/** Two digits lean like the rest of the phrase, but no further than some decades. */
-function centuryOf(short: number, leaning: 'past' | 'future', today: Day): number {
-  const nearest = fullYear(short, yearOf(today));
-  if (leaning === 'past' && nearest > yearOf(today) + 1) return nearest - 100;
-  return nearest;
 }
 
 /** The nearest month whose such day exists: "the 10th". */
@@ -84,22 +65,6 @@ function onWeekday(weekday: number, calendar: When): When {
       return { problem: 'impossible', options: [resolved.date] };
     },
   };
-}
-
-/** Two numbers with a mark between, in the order of the note's dates; the other order where only that one exists. */
-function numeric(
-  first: number,
-  second: number,
-  yearFor: (leaning: 'past' | 'future', now: Moment) => number | null,
-): When {
-  return when((leaning, now) => {
-    const year = yearFor(leaning, now);
-    const [day, month] = now.dateOrder === 'MDY' ? [second, first] : [first, second];
-    const make = (d: number, m: number): Resolved =>
-      year === null ? yearlyDay(m, d).mean(leaning, now) : resolvedDay(dayOf(year, m, d));
-    if (month > 12 && day <= 12) return make(month, day);
-    return make(day, month);
-  });
 }
 
 /** A day of the month that may as well count a thing. */
@@ -186,9 +151,8 @@ export const calendarDays = [
       ? null
       : unsure(numeric(first, second, () => null)),
   ),
-  rule('calendar', '03.05.', '<first:int> . <second:int> .', ({ first, second }) =>
-    first > 31 || second > 12 || first === 0 || second === 0 ? null : numeric(first, second, () => null),
-  ),
+  rule('calendar', 'on 03.05', 'on <first:int> . <second:shortYear>', dotted),
+  rule('calendar', '03.05.', '<first:int> . <second:int> .', dotted),
   rule('day', 'Mon 3 May', '<weekday> ,|-? the? <calendar>', ({ weekday, calendar }) =>
     onWeekday(weekday, calendar),
   ),

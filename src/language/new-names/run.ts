@@ -1,6 +1,6 @@
 /** A run of words that may be one name: capitals, words nobody knows, and what names hold between them. */
 import { wordAt } from '../grammar/rule.js';
-import { isKnown } from '../lexicon.js';
+import { causes, isKnown, phraseAt } from '../lexicon.js';
 import type { Piece } from '../pieces.js';
 import type { Token } from '../tokens.js';
 import { NEVER } from './no-names.js';
@@ -86,6 +86,8 @@ export function runAt({ pieces, tokens, at, before, isShouted }: NameSeen): Run 
     // "Took: From Salt Harrier": a capital because something begins.
     if (length === 0 && SMALL.test(token.text) && tokens[piece.from - 1]?.raw === ':') break;
     if (isMonthOfLot(pieces, at + length)) break;
+    // "Lost two grey mould again".
+    if (length === 0 && !token.capital && isCause(tokens, piece.from)) break;
     const isCapital = !isShouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
     // "Four parson bright fuchsias": a colour between a word nobody knows and the crop.
     const inside = length > 0 && unknown > 0 && PLAIN.test(token.text) && isCrop(pieces[at + length + 1]);
@@ -128,6 +130,12 @@ const isTimeInName = (pieces: readonly Piece[], at: number, before: readonly Pie
   pieces[at + 1]?.is === 'word' &&
   !NEVER.has(wordAt(pieces, at + 1)) &&
   isCrop(pieces[at + 2]);
+
+/** A cause told in two words or more. */
+const isCause = (tokens: readonly Token[], at: number): boolean => {
+  const words = tokens.slice(at, at + 4).map(({ text }) => text);
+  return (phraseAt(causes, words, 0)?.words.length ?? 0) > 1;
+};
 
 const opensWithDay = (
   pieces: readonly Piece[],

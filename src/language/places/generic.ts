@@ -1,5 +1,5 @@
 /** Places that only the words tell of: a noun of place, with its modifiers and number. */
-import { crops, isKnown, phraseAt, placeNouns, placePhrases, verbSense } from '../lexicon.js';
+import { causes, crops, isKnown, phraseAt, placeNouns, placePhrases, verbSense } from '../lexicon.js';
 import { DETERMINER, PREPOSITION, prepositionBefore } from './prepositions.js';
 import { whole, wordsOf } from '../phrases.js';
 import { textAt, type Token } from '../tokens.js';
@@ -91,7 +91,16 @@ export function genericAt(
     let start = at;
     while (start > 0 && at - start < 2 && free(start - 1) && isName(tokens, start - 1)) start--;
     const lead = tokens[start - 1];
-    if (start < at && lead && (PREPOSITION.has(lead.text) || DETERMINER.has(lead.text) || lead.raw === ','))
+    // "From Dunmore Liners bench 7", "to botrytis bench 6": what has a number needs no name.
+    const isOther =
+      tokens[to - 1]?.is === 'number' &&
+      (lead?.text === 'from' || (lead?.text === 'to' && causes.has(textAt(tokens, start))));
+    if (
+      start < at &&
+      lead &&
+      !isOther &&
+      (PREPOSITION.has(lead.text) || DETERMINER.has(lead.text) || lead.raw === ',')
+    )
       from = start;
   }
   // "Took 10 Porch Swing": a name that a place opens.

@@ -1,0 +1,82 @@
+/** Where another sentence begins: another day's deed, what was got round to, a question. */
+import { wordAt } from '../grammar/rule.js';
+import { isOpening } from '../openings.js';
+import { whole } from '../phrases.js';
+import { hasObject, tellsDeed } from './deeds.js';
+import { type MarkMeant, wordBack } from './record.js';
+
+const ASKS = whole`when|how|where|what|which|why`;
+const ASKS_WITH = whole`will|do|did|are|is|was|were|many|much|should|can|could|have|has|long|would|does`;
+
+export const sentencesBegun: readonly MarkMeant[] = [
+  {
+    name: '<day> <deed> <day> <deed>',
+    mark: '.',
+    begins: ['when'],
+    when: (before, behind) => {
+      const told = behind[1];
+      const isNext = tellsDeed(told) ? hasObject(behind.slice(1)) : told?.is === 'count';
+      return (
+        before[0]?.is === 'when' &&
+        before.some((piece) => piece.is === 'word' && piece.verb?.form === 'past') &&
+        isNext &&
+        !/^(?:on|in|since|from|until|till|by|for|of|last|at|and|then)$/.test(wordBack(before))
+      );
+    },
+    phrasings: [
+      [
+        'Saturday fed the greenhouse Sunday struck twelve Salt Harrier',
+        'Saturday fed the greenhouse. Sunday struck twelve Salt Harrier',
+      ],
+      [
+        'yesterday nine Salt Harrier taken this morning five more',
+        'yesterday nine Salt Harrier taken. this morning five more',
+      ],
+    ],
+    mustNot: ['yesterday potted on the Salt Harrier struck in May', 'yesterday took six Salt Harrier'],
+  },
+  {
+    name: 'got round to <plant> <day> <count>',
+    mark: '.',
+    begins: ['count'],
+    when: (before, behind) =>
+      isOpening(before, 0, before.length) && behind.slice(0, 6).every(({ is }) => is !== 'plant'),
+    phrasings: [
+      [
+        'finally got round to the Salt Harrier this afternoon nine tips dipped in hormone',
+        'finally got round to the Salt Harrier this afternoon. nine tips dipped in hormone',
+      ],
+    ],
+    mustNot: [
+      'finally got round to potting the Salt Harrier nine of them',
+      'got round to the Salt Harrier nine Tallow Bell died',
+    ],
+  },
+  {
+    name: '<deed> <question>',
+    mark: '.',
+    begins: ['word'],
+    when: (before, behind) => {
+      const asked = behind.findIndex(({ is }) => is === 'break');
+      const mark = behind[asked];
+      return (
+        mark?.is === 'break' &&
+        mark.mark === '?' &&
+        ASKS.test(wordAt(behind, 0)) &&
+        ASKS_WITH.test(wordAt(behind, 1)) &&
+        !/^(?:and|but|or|so|know|see|say|tell|told|asked|ask|wonder|wondered|wondering|idea|me|sure|since|from|to|about|of|on|for|exactly)$/.test(
+          wordBack(before),
+        ) &&
+        before.some((piece) => tellsDeed(piece)) &&
+        before.some(({ is }) => is === 'plant')
+      );
+    },
+    phrasings: [
+      [
+        'potted on six Salt Harrier and misted the propagator for a bit when will the Tallow Bell be ready?',
+        'potted on six Salt Harrier and misted the propagator for a bit. when will the Tallow Bell be ready?',
+      ],
+    ],
+    mustNot: ['potted on six Salt Harrier and asked Doreen how many are left?'],
+  },
+];
