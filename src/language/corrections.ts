@@ -131,7 +131,10 @@ function markerAt(pieces: readonly Piece[], start: number): Settled | undefined 
   if (preposition && !/^(?:place|plant|medium)$/.test(next.is)) return undefined;
   const brokenBefore = pieces[start - 1]?.is === 'break';
   const bareNo = core.length === 1 && core[0] === 'no';
-  if (bareNo && brokenBefore && !broken && next.is !== 'count' && next.is !== 'when') return undefined;
+  // "… off four of the Salt Harrier - no the Tallow Bell": said last, and with its article.
+  const isLast = next.is === 'plant' && at > start + 1 && at + 1 >= pieces.length;
+  if (bareNo && brokenBefore && !broken && !isLast && next.is !== 'count' && next.is !== 'when')
+    return undefined;
   if (
     /^(?:well|actually|wait|that)$/.test(core[0] ?? '') &&
     core.length === 1 &&

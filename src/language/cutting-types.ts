@@ -47,7 +47,7 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
         (isCounted(tokens, at) &&
           (tokens[at + length] === undefined ||
             DIVIDES.has(tokens[at + length]?.raw ?? '') ||
-            /^(?:under|round|into|this|today|yesterday|and|on)$/.test(next) ||
+            /^(?:under|round|into|this|today|yesterday|and|on|dipped|dunked|no|all)$/.test(next) ||
             next === OPAQUE_TEXT)) ||
         // "Ten grevillea tips in today": put in to root.
         (next === 'in' && endsThere(tokens, at + length + 1) && isCounted(tokens, at)) ||

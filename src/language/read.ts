@@ -37,7 +37,7 @@ import { type Utterance, utteranceOf } from './utterance.js';
 /** Every stage of a note's reading, for whoever wants to see how it came about. */
 export interface Reading {
   readonly utterance: Utterance;
-  /** With containers and new names joined. */
+  /** With containers and new names joined, and the marks that speech left out. */
   readonly pieces: readonly Piece[];
   readonly sentences: readonly Sentence[];
   /** What each rule made of it, before the ledger was asked. */
@@ -80,10 +80,8 @@ function readByRules(note: Note): Reading {
   const instruction = instruct(line, pieces, utterance, note) ?? instructionInTalk(pieces, utterance, note);
   if (instruction) return { ...seen, outcome: { entries: [], asks: [], instruction } };
   const reply = fullerReply(pieces, utterance, note);
-  const sentences = withDeeds(
-    sentencesOf(undoApart(withOpenings(withMarks(reply?.rest ?? pieces)), utterance), utterance),
-    utterance,
-  );
+  const marked = withMarks(reply?.rest ?? pieces);
+  const sentences = withDeeds(sentencesOf(undoApart(withOpenings(marked), utterance), utterance), utterance);
   const told: Proposal[] = [...(reply?.proposals ?? [])];
   // A sentence in which nothing was done, but a plant spoken of.
   let spokenOf: Sentence | undefined;
@@ -112,7 +110,8 @@ function readByRules(note: Note): Reading {
     }
   }
   const proposals = joinProposals(withoutAnother(told, sentences));
-  return { utterance, pieces, sentences, proposals, outcome: refined(proposals, note) };
+  const outcome = refined(proposals, note);
+  return { utterance, pieces: reply ? pieces : marked, sentences, proposals, outcome };
 }
 
 const UNDO: ReadEntry = { entry: { kind: 'undo' }, sources: {} };

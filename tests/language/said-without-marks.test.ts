@@ -63,3 +63,27 @@ describe('"like" that likens nothing', () => {
     expect(told(text)).toBe('');
   });
 }); // prettier-ignore
+
+describe('a second thing that begins without a mark', () => {
+  it.each([
+    ['sold two salt harrier gave pauline three tallow bell misted the propagator', 'dispatch Salt Harrier 2 sold, dispatch Tallow Bell 3 given pauline, tend mist propagator'],
+    ['swapped four salt harrier with ken for a bag of logs binned the last two riddled with greenfly', 'dispatch Salt Harrier 4 swapped ken, loss Salt Harrier 2 pest'],
+    ['greenhouse down to 4 by midnight propagator steady on 20', 'reading 4 greenhouse, reading 20 propagator'],
+    ['took salt harrier five tallow bell three', 'strike Salt Harrier 5, strike Tallow Bell 3'],
+    ['three tallow bell to brenda two to colin', 'dispatch Tallow Bell 3 brenda, dispatch Tallow Bell 2 colin'],
+    ['yesterday fed the greenhouse today took six salt harrier', 'tend feed greenhouse 2026-07-14, strike Salt Harrier 6 2026-07-15'],
+    ['on 28.06 i took six salt harrier', 'strike Salt Harrier 6 2026-06-28'],
+    ['nipped the tips off four of the salt harrier - no the tallow bell', 'pinch Tallow Bell 4'],
+    ['six cuttings in of a hebe called mossy dot pinched from next door', 'strike Mossy Dot 6'],
+    ['lost three tallow bell i mean two grey mould again', 'loss Tallow Bell 2 mould'],
+  ])('is told of itself: "%s"', (text, expected) => {
+    expect(told(text)).toBe(expected);
+  });
+
+  it.each([
+    ['moved the salt harrier struck in may to the porch', 'move Salt Harrier porch'],
+    ['potted on four salt harrier into 9cm pots tallow bell pinched the lot', 'potOn Salt Harrier 4 9cm, pinch Tallow Bell all'],
+  ])('is not cut where it is one: "%s"', (text, expected) => {
+    expect(told(text)).toBe(expected);
+  });
+}); // prettier-ignore

@@ -51,7 +51,9 @@ export const endsWithPerson = (before: readonly Piece[]): boolean => {
     last?.is === 'word' &&
     last.verb === undefined &&
     !LEADS.test(last.text) &&
-    [2, 3, 4].some((back) => /^(?:to|with|from|for)$/.test(wordBack(before, back)))
+    ([2, 3, 4].some((back) => /^(?:to|with|from)$/.test(wordBack(before, back))) ||
+      // "For a jar of honey".
+      [2, 3, 4, 5].some((back) => wordBack(before, back) === 'for'))
   );
 };
 
@@ -78,9 +80,9 @@ export const deedsBegun: readonly MarkMeant[] = [
       const last = lastOf(before);
       if (!last || !tellsDeed(behind[0]) || !hasObject(behind)) return false;
       if (isTalk(before)) return true;
-      if (!before.some((piece) => tellsDeed(piece) || wentSomewhere(piece))) return false;
+      if (!before.some((piece) => isPast(piece) || wentSomewhere(piece))) return false;
       if (isStray(before) && !behind.slice(1, 5).some(({ is }) => is === 'plant')) return false;
-      return ENDS_DEED.has(last.is) || endsWithPerson(before) || isWay(before);
+      return ENDS_DEED.has(last.is) || endsWithPerson(before) || isWay(before) || isNumberOf(before);
     },
     phrasings: [
       [
@@ -100,6 +102,11 @@ export const deedsBegun: readonly MarkMeant[] = [
         'went down the porch, put six Salt Harrier in the greenhouse',
       ],
       ["can't sleep fed the Salt Harrier", "can't sleep, fed the Salt Harrier"],
+      ['did four Salt Harrier lost one', 'did four Salt Harrier, lost one'],
+      [
+        'all the Salt Harrier got thrown out riddled with whitefly carried the Tallow Bell to the porch',
+        'all the Salt Harrier got thrown out riddled with whitefly, carried the Tallow Bell to the porch',
+      ],
       [
         'went down the plot put six Salt Harrier in the greenhouse',
         'went down the plot, put six Salt Harrier in the greenhouse',
@@ -159,6 +166,13 @@ const isWay = (before: readonly Piece[]): boolean => {
 };
 
 const ON_THE_WAY = whole`out|down|up|over|round|across|along|back|to|into|the|my|our`;
+
+const isPast = (piece: Piece | undefined): boolean =>
+  piece?.is === 'word' && piece.verb?.form === 'past' && !/^(?:be|have)$/.test(piece.verb.lemma);
+
+/** "Did four": a deed and its number. */
+const isNumberOf = (before: readonly Piece[]): boolean =>
+  lastOf(before)?.is === 'count' && isPast(before.at(-2));
 
 /** "Can't sleep": what kept the grower up, of no plant. */
 const isTalk = (before: readonly Piece[]): boolean =>

@@ -2,7 +2,7 @@
 import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import { endsWithPerson } from './deeds.js';
-import { lastOf, type MarkMeant } from './record.js';
+import { lastOf, type MarkMeant, wordBack } from './record.js';
 
 const isPlainCount = (piece: Piece | undefined): boolean =>
   piece?.is === 'count' && piece.quantity.value !== undefined && piece.quantity.outOf === undefined;
@@ -58,7 +58,9 @@ export const listsToldOn: readonly MarkMeant[] = [
         wordAt(behind, to) === 'to' &&
         !(
           there?.is === 'word' &&
-          (/^(?:a|each|every|go|do|come|the)$/.test(there.text) || there.verb !== undefined)
+          (/^(?:a|each|every|go|do|come)$/.test(there.text) ||
+            /^(?:pot|tray|go|end)$/.test(wordAt(behind, to + 2)) ||
+            there.verb !== undefined)
         ) &&
         there !== undefined
       );
@@ -71,5 +73,50 @@ export const listsToldOn: readonly MarkMeant[] = [
       ],
     ],
     mustNot: ['three Salt Harrier to the porch two to a pot', 'six Salt Harrier to Brenda two to go'],
+  },
+  {
+    name: '<deed> another <count> to do',
+    mark: ',',
+    begins: ['count', 'word'],
+    when: (before, behind) => {
+      const [count, next, after] = behind;
+      if (!/^(?:size|plant|place|when)$/.test(lastOf(before)?.is ?? '')) return false;
+      if (count?.is === 'word')
+        return count.text === 'rest' && next?.is === 'when' && (after === undefined || after.is === 'break');
+      return (
+        wordAt(behind, 1) === 'to' &&
+        /^(?:do|go|pot|finish)$/.test(wordAt(behind, 2)) &&
+        before.some(({ is }) => is === 'plant')
+      );
+    },
+    phrasings: [
+      [
+        'potted on 20 Salt Harrier to 2L another 20 to do Thursday',
+        'potted on 20 Salt Harrier to 2L, another 20 to do Thursday',
+      ],
+      [
+        'half of the Salt Harrier up into 10cm today rest tomorrow',
+        'half of the Salt Harrier up into 10cm today, rest tomorrow',
+      ],
+    ],
+    mustNot: ['potted on 20 Salt Harrier and the rest of them yesterday'],
+  },
+  {
+    name: '<count> … <count> I have <done>',
+    mark: ',',
+    begins: ['count'],
+    when: (before, behind) =>
+      /^(?:i|we)$/.test(wordAt(behind, 1)) &&
+      /^(?:have|put|potted|gave|moved|lost|binned|threw|sold)$/.test(wordAt(behind, 2)) &&
+      before.some(({ is }) => is === 'count') &&
+      before.some((_, at) => /^(?:are|is|were|have|has|died|rooted|gone)$/.test(wordAt(before, at))) &&
+      !/^(?:of|the|those|these|and|all|but|last|other|to|in|with)$/.test(wordBack(before)),
+    phrasings: [
+      [
+        '3 Salt Harrier are dead from mould 10 I have put in the porch',
+        '3 Salt Harrier are dead from mould, 10 I have put in the porch',
+      ],
+    ],
+    mustNot: ['3 Salt Harrier are dead of the 10 I have'],
   },
 ];

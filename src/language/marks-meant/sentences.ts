@@ -2,6 +2,7 @@
 import { wordAt } from '../grammar/rule.js';
 import { isOpening } from '../openings.js';
 import { whole } from '../phrases.js';
+import type { Piece } from '../pieces.js';
 import { hasObject, tellsDeed } from './deeds.js';
 import { type MarkMeant, wordBack } from './record.js';
 
@@ -79,4 +80,47 @@ export const sentencesBegun: readonly MarkMeant[] = [
     ],
     mustNot: ['potted on six Salt Harrier and asked Doreen how many are left?'],
   },
+  {
+    name: 'need to <deed> … did <plant>',
+    mark: '.',
+    begins: ['word'],
+    when: (before, behind) =>
+      /^(?:did|done)$/.test(wordAt(behind, 0)) &&
+      /^(?:need|must|have|got|want|ought|should|going)$/.test(firstWord(before)) &&
+      before.some(({ is }) => is === 'plant') &&
+      (behind[1]?.is === 'plant' ||
+        (/^(?:the|my|all)$/.test(wordAt(behind, 1)) && behind[2]?.is === 'plant')) &&
+      (/^(?:next|soon|now|too|first)$/.test(wordBack(before)) ||
+        /^(?:when|plant)$/.test(before.at(-1)?.is ?? '')),
+    phrasings: [
+      [
+        'need to pot on the Tallow Bell next did the Salt Harrier this morning',
+        'need to pot on the Tallow Bell next. did the Salt Harrier this morning',
+      ],
+    ],
+    mustNot: ['the ones I did the Salt Harrier with'],
+  },
+  {
+    name: 'meant to <deed> … only got <count>',
+    mark: ',',
+    begins: ['word'],
+    when: (before, behind) =>
+      /^(?:only|just|but)$/.test(wordAt(behind, 0)) &&
+      /^(?:got|managed|took|did|had|found)$/.test(wordAt(behind, 1)) &&
+      behind[2]?.is === 'count' &&
+      /^(?:meant|wanted|hoped|planned|intended|going|hoping)$/.test(firstWord(before)) &&
+      before.some(({ is }) => is === 'plant'),
+    phrasings: [
+      [
+        'meant to take ten Salt Harrier only got six in before the light went',
+        'meant to take ten Salt Harrier, only got six in before the light went',
+      ],
+    ],
+  },
 ];
+
+/** What it opens with, past whoever speaks. */
+const firstWord = (before: readonly Piece[]): string =>
+  before
+    .map((_, at) => wordAt(before, at))
+    .find((word) => !/^(?:i|we|i'd|i'm|was|were|still|really|we'd)$/.test(word)) ?? '';

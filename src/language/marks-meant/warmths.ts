@@ -49,6 +49,12 @@ const GOES_ON = whole`
   which|where|that|degrees?|or|i|we|it|is|was|the|only|again|already|still|now|there|here|brr+|max|min|maximum|minimum|high|low
 `;
 
+/** "By dinner time", "at lunch". */
+const endsWithHour = (before: readonly Piece[]): boolean =>
+  /^(?:time|noon|midday|dinner|lunch|lunchtime|teatime|tea|inside|outside|overnight|midnight|dawn|dusk)$/.test(
+    wordBack(before),
+  );
+
 /** "Glasshouse 1 vented": what was done to a place, said in short. */
 function isToldOf(before: readonly Piece[]): boolean {
   const last = lastOf(before);
@@ -64,7 +70,7 @@ export const warmthsTold: readonly MarkMeant[] = [
       const [place] = behind;
       const last = lastOf(before);
       if (place?.is !== 'place' || place.prep !== undefined || warmthLedTo(behind, 1) < 0) return false;
-      if (last?.is === 'word') return isToldOf(before);
+      if (last?.is === 'word') return isToldOf(before) || (endsWithHour(before) && before.some(isNumber));
       if (last?.is === 'when' && before.some(isTended)) return true;
       return last !== undefined && /^(?:when|celsius|count|place)$/.test(last.is) && before.some(isNumber);
     },

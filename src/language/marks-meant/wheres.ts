@@ -50,4 +50,37 @@ export const wheresAndHows: readonly MarkMeant[] = [
       ["took six Salt Harrier no hormone I'd run out", "took six Salt Harrier no hormone, I'd run out"],
     ],
   },
+  {
+    name: '… straight in <medium>, tips out',
+    mark: ',',
+    begins: ['word'],
+    when: (before, behind) =>
+      (wordAt(behind, 0) === 'straight' &&
+        /^(?:in|into)$/.test(wordAt(behind, 1)) &&
+        /^(?:them|these|those|hormone|powder)$/.test(wordBack(before)) &&
+        before.some(({ is }) => is === 'plant')) ||
+      (/^tips?$/.test(wordAt(behind, 0)) && wordAt(behind, 1) === 'out' && lastOf(before)?.is === 'when'),
+    phrasings: [
+      [
+        '40 Salt Harrier struck no hormone on any of them straight in sand',
+        '40 Salt Harrier struck no hormone on any of them, straight in sand',
+      ],
+      [
+        'stopped 24 Salt Harrier a week last Monday tips out to three pairs',
+        'stopped 24 Salt Harrier a week last Monday, tips out to three pairs',
+      ],
+    ],
+    mustNot: ['put them straight in sand', 'pinched the tips out on Monday'],
+  },
+  {
+    name: '<tended> frost forecast',
+    mark: ',',
+    begins: ['word'],
+    when: (before, behind) =>
+      /^(?:frost|rain|snow|storm|gales?|heatwave)$/.test(wordAt(behind, 0)) &&
+      /^(?:forecast|due|coming|expected|tonight|warning)$/.test(wordAt(behind, 1)) &&
+      /^(?:place|plant|when)$/.test(lastOf(before)?.is ?? ''),
+    phrasings: [['fleeced the porch frost forecast tomorrow', 'fleeced the porch, frost forecast tomorrow']],
+    mustNot: ['fleeced the porch because of the frost forecast'],
+  },
 ];
