@@ -82,7 +82,12 @@ export const deedsBegun: readonly MarkMeant[] = [
       if (isTalk(before)) return true;
       if (!before.some((piece) => isPast(piece) || wentSomewhere(piece))) return false;
       if (isStray(before) && !behind.slice(1, 5).some(({ is }) => is === 'plant')) return false;
-      return ENDS_DEED.has(last.is) || endsWithPerson(before) || isWay(before) || isNumberOf(before);
+      return (
+        ENDS_DEED.has(last.is) ||
+        endsWithPerson(before) ||
+        isWay(before) ||
+        (isNumberOf(before) && behind[1]?.is === 'count')
+      );
     },
     phrasings: [
       [
@@ -118,6 +123,7 @@ export const deedsBegun: readonly MarkMeant[] = [
     ],
     mustNot: [
       'a possum got into the greenhouse and knocked ten of the Salt Harrier to bits',
+      'sold three potted Salt Harrier',
       'moved the Salt Harrier struck in May to the porch',
       'moved the Salt Harrier taken the other week',
       'sold the Tallow Bell potted two to a pot',
