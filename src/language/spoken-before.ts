@@ -96,6 +96,8 @@ export function sortedOut(
     const of = /^(?:of|them|had|have|has)$/;
     let next = at + 1;
     while (of.test(wordAt(pieces, next))) next++;
+    // "Chucked two of them gone all rotten": told of those by the act itself.
+    if (wordAt(pieces, next) === 'gone' && !/^(?:have|had)$/.test(wordAt(pieces, next - 1))) return undefined;
     if (
       !/^(?:were|was|are|is|became|become|got|gone|went|look|looked|that|which|had|turned)$/.test(
         wordAt(pieces, next),
