@@ -7,7 +7,8 @@ import { traitsOf, wordsOf } from '../language/likeness/words.js';
 import { piecesOf } from '../language/read.js';
 import { neighbourOf } from '../language/spelling/beside.js';
 import { writtenNeighbours } from '../language/spelling/learnt-neighbours.js';
-import { learnNeighbours } from '../language/spelling/neighbours.js';
+import { WRITTEN_FOR } from '../language/spelling/written-for.js';
+import { learnNeighbours, SELDOM } from '../language/spelling/neighbours.js';
 import { settledRow } from '../language/utterance.js';
 import type { Run } from './commands.js';
 import { BadLine, parseObject } from './json-lines.js';
@@ -38,6 +39,9 @@ const likenessOf = (lines: readonly Record<string, unknown>[]): string =>
 const neighboursOf = (lines: readonly Record<string, unknown>[]): string =>
   writtenNeighbours(learnNeighbours(lines.map(rowOfNote)));
 
+const COMMON = new Set(['to', 'too', 'for']);
+const MISHEARD = new Set([...WRITTEN_FOR.keys()].filter((word) => !COMMON.has(word)));
+
 /** A note's words, and its names as names, also those that nobody knew before. */
 function rowOfNote(line: Record<string, unknown>): readonly string[] {
   const asItIs = <Row>(row: Row): Row => row;
@@ -49,6 +53,8 @@ function rowOfNote(line: Record<string, unknown>): readonly string[] {
   );
   return tokens.map((token, at) => {
     const isName = names.some(({ from, to }) => from <= at && at < to);
+    // What dictation wrote for another word says nothing of that word's own neighbours.
+    if (line['voice'] === 'dictated' && MISHEARD.has(token.text)) return SELDOM;
     return neighbourOf(token, isName || (token.capital && told.has(token.text)));
   });
 }

@@ -109,6 +109,18 @@ const CLOSINGS = phrases(
   btw
   fyi
   as it happens
+  tbh
+  tbf
+  imo
+  ngl
+  to be honest
+  to be fair
+  i'm afraid
+  im afraid
+  i am afraid
+  sadly
+  alas
+  honestly
   that's me
   that is me
   that's me done

@@ -44,6 +44,8 @@ describe('a courtesy', () => {
     ' and that’s me done for the day',
     ' (finally)',
     ', pleased with that',
+    ' tbh',
+    ', sadly',
     ' btw',
   ])('changes nothing behind one: “%s”', (closing) => {
     for (const example of examples) {

@@ -21,7 +21,7 @@ export function tellHormoneAndCause({
       noteSlot(told, 'hormone');
     }
     if (
-      (/^(?:iba|dipped)$/.test(text) && texts[at + 1] !== 'in') ||
+      (/^(?:iba|dipped)$/.test(text) && texts[at + 1] !== 'in' && !isDippedInOther(texts, at)) ||
       (clause.hit?.rule.kind === 'strike' && isPowdered(texts, at))
     )
       draft.hormone ??= !/^(?:not|never|un|without|no|aren't|weren't)$/.test(texts[at - 1] ?? '');
@@ -53,6 +53,14 @@ const isPowdered = (texts: readonly string[], at: number): boolean =>
   /^(?:powdered|gelled)$/.test(texts[at] ?? '') &&
   !/^(?:in|into|of|with|on)$/.test(texts[at - 1] ?? '') &&
   !/^(?:with|by|in)$/.test(texts[at + 1] ?? '');
+
+/** "Dipped em in honey": in no hormone. */
+const isDippedInOther = (texts: readonly string[], at: number): boolean =>
+  /^(?:them|it|those|these|each|all)$/.test(texts[at + 1] ?? '') &&
+  texts[at + 2] === 'in' &&
+  /^(?:honey|cinnamon|charcoal|aloe|water|willow|sulphur|sulfur|fungicide|soap|vinegar)$/.test(
+    texts[at + 3] ?? '',
+  );
 
 /** "Dipped in the powder", "dipped the lot into gel". */
 function isDippedIn(texts: readonly string[], at: number): boolean {

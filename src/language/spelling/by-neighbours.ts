@@ -4,7 +4,7 @@ import { isKnown, spelling } from '../lexicon.js';
 import { NUMBER_WORDS } from '../numbers.js';
 import type { Token } from '../tokens.js';
 import { learntNeighbours } from './learnt-neighbours.js';
-import { likelihood, type Neighbours, SELDOM } from './neighbours.js';
+import { likelihood, SELDOM } from './neighbours.js';
 import { beside, kindOf } from './beside.js';
 import { aSlipAway } from './slips.js';
 import { WRITTEN_FOR } from './written-for.js';
@@ -52,27 +52,22 @@ function meantAt(row: readonly Token[], at: number, isName: (at: number) => bool
     .sort((a, b) => b.likely - a.likely);
   if (!best) return undefined;
   const counts = [best, next].filter((each) => each && NUMBER_WORDS.has(each.word)).length;
-  const ahead = best.likely - (next?.likely ?? -Infinity);
-  if (ahead < (counts === 1 ? LEAST.nextNumber : LEAST.next)) return undefined;
+  const lead = best.likely - (next?.likely ?? -Infinity);
+  if (lead < (counts === 1 ? LEAST.nextNumber : LEAST.next)) return undefined;
   const english = isEnglish(word);
   const stranger = likelihood(known, before, SELDOM, after);
   if (best.likely - stranger < (english ? LEAST.english : LEAST.unknown)) return undefined;
-  return isBorneOut(known, before, kindOf(best.word), after, english) ? best.word : undefined;
+  const behind = known.pairs.get(`${before} ${kindOf(best.word)}`) ?? 0;
+  const ahead = known.pairs.get(`${kindOf(best.word)} ${after}`) ?? 0;
+  return isBorneOut(behind, ahead, word.length < 4, english) ? best.word : undefined;
 }
 
 /** Thumbs seldom miss the first letter: "munday" is no Sunday. */
 const firstLetter = (word: string, meant: string): number =>
   word[0] === meant[0] || word[0] === meant[1] ? 0 : 3;
 
-/** A word that is English has to be unlikely on both sides to be another. */
-function isBorneOut(
-  { pairs }: Neighbours,
-  before: string,
-  word: string,
-  after: string,
-  english: boolean,
-): boolean {
-  const behind = pairs.get(`${before} ${word}`) ?? 0;
-  const ahead = pairs.get(`${word} ${after}`) ?? 0;
-  return english ? behind > 0 && ahead > 0 && behind + ahead > 2 : behind + ahead > 0;
+/** What is English, or as short as a name ("gave two to jas"), has to be another on both sides. */
+function isBorneOut(behind: number, ahead: number, isShort: boolean, isEnglish: boolean): boolean {
+  if (isShort) return behind > 1 && ahead > 1;
+  return isEnglish ? behind > 0 && ahead > 0 && behind + ahead > 2 : behind + ahead > 0;
 }

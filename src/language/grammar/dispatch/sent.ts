@@ -175,6 +175,23 @@ export const sent: readonly Rule[] = [
       p[t]?.is === 'place' || /ing$|^(?:the|a|now|days|go|be|move|pot|take)$/.test(wordAt(p, t)),
   },
   {
+    name: '<count> <plant> in the post to <recipient>',
+    kind: 'dispatch',
+    head: 'in the post|mail to|for',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 4, 'count') && p[f - 1]?.is === 'plant',
+    phrasings: [
+      'popped two Salt Harrier in the post to my sister',
+      'put two Salt Harrier in the post for Joan',
+      'pinched the Tallow Bell and popped two Salt Harrier in the post to my sister in Aratoka',
+    ],
+    mustNot: [
+      'must put two Salt Harrier in the post to my sister',
+      'two Salt Harrier still in the post to us',
+    ],
+    unless: (p, _f, t) => /^(?:me|us|you)$/.test(wordAt(p, t)),
+  },
+  {
     name: '<count> <plant> to <recipient>',
     kind: 'dispatch',
     head: 'to',

@@ -9,6 +9,20 @@ const isDone = (pieces: readonly Piece[], at: number): boolean => {
   return piece?.is === 'word' && piece.verb?.form === 'past';
 };
 
+/** "Hexley quoting 600 plugs", "can do 600 plugs": not here yet. */
+const isOffered = (pieces: readonly Piece[], head: number): boolean =>
+  pieces
+    .slice(0, head)
+    .some(
+      (_, at) =>
+        /^(?:quote|quotes|quoted|quoting|offer|offers|offered|offering|promise|promised|promising|list|lists|listing)$/.test(
+          wordAt(pieces, at),
+        ) ||
+        /^(?:can|could|may|might) (?:do|supply|send|get)$/.test(
+          `${wordAt(pieces, at)} ${wordAt(pieces, at + 1)}`,
+        ),
+    );
+
 export const POST =
   /^(?:post|mail|postie|postman|postwoman|mailman|courier|carrier|van|lorry|truck|delivery|parcel|dpd|ups|fedex|usps)$/;
 
@@ -103,6 +117,7 @@ export const delivered: readonly Rule[] = [
     unless: (p, f) =>
       p.some((_, at) => /^(?:eta|due|expected|etd)$/.test(wordAt(p, at))) ||
       p.slice(0, f).some(isToDo) ||
+      isOffered(p, f) ||
       // "We have 250 Salt Harrier plugs on order".
       p.some((_, at) => /^(?:on|awaiting) order$/.test(`${wordAt(p, at)} ${wordAt(p, at + 1)}`)),
     phrasings: ['Salt Harrier plugs here at last, 3 trays of 104'],
@@ -112,6 +127,9 @@ export const delivered: readonly Rule[] = [
       'order 250 Salt Harrier plugs',
       'need 60 Salt Harrier plugs',
       'pot 60 Salt Harrier plugs',
+      'Hexley quoting 600 Salt Harrier liners for Sept, nothing confirmed',
+      'Hexley offered 600 Salt Harrier plugs at 40p',
+      'Hexley can do 600 Salt Harrier plugs in September',
     ],
   },
   {
