@@ -18,9 +18,9 @@ import type { Proposal } from './proposal.js';
 import { firstOf, LINE_LIMIT, lineOf, plantsIn, type Sentence } from './sentences.js';
 import type { Utterance } from './utterance.js';
 
-/** "Do change it, would you?": bidden, not asked. */
+/** "Do change it, would you?", "can you rename the Salt Harrier": bidden, not asked. */
 const BIDDEN =
-  /^(?:please )?do (?:please )?(?:change|correct|amend|fix|alter|update|mend|put)\b.* (?:would|will|could|can) you(?: please)?$/;
+  /^(?:please )?do (?:please )?(?:change|correct|amend|fix|alter|update|mend|put)\b.* (?:would|will|could|can) you(?: please)?$|^(?:can|could|would|will) you (?:please )?(?:just )?(?:rename|change the name|correct the name)\b/;
 
 /** "Everything I struck this spring, please", "we need a tally", "show my losses". */
 const BIDDEN_TO_TELL = either(

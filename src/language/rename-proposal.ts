@@ -9,6 +9,9 @@ import { plantsIn, type Sentence, textOf, trimmed } from './sentences.js';
 import { titleCase } from './told-names.js';
 import type { Utterance } from './utterance.js';
 
+/** "… to Pale Jessie please"; with a capital it is of the name. */
+const BIDDING = / (?:please|pls|plz|thanks|would you|will you|could you|can you|from now on|instead)\b.*$/;
+
 /** The rule of `grammar/amend.ts` that these sentences fit. */
 export const RENAME = 'rename <plant> to <name>';
 
@@ -41,7 +44,7 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
   // "Rename it to Pale Jessie, misread the label": the reason is no part of the name.
   const stop = pieces.findIndex(({ is }, at) => at > to + 1 && is === 'break');
   const told = pieces.slice(to + 1, stop < 0 ? undefined : stop);
-  const name = trimmed(textOf(told, utterance)).replace(/^(?:the|be) /i, '');
+  const name = trimmed(textOf(told, utterance)).replace(/^(?:the|be) /i, '').replace(BIDDING, '');
   // "Should be down as 13"; no "3 Sisters".
   if (name === '' || /^\d+(?!\d| \p{Lu})/u.test(name)) return undefined;
   const isPlain =
