@@ -44,7 +44,9 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
   // "Rename it to Pale Jessie, misread the label": the reason is no part of the name.
   const stop = pieces.findIndex(({ is }, at) => at > to + 1 && is === 'break');
   const told = pieces.slice(to + 1, stop < 0 ? undefined : stop);
-  const name = trimmed(textOf(told, utterance)).replace(/^(?:the|be) /i, '').replace(BIDDING, '');
+  const name = trimmed(textOf(told, utterance))
+    .replace(/^(?:the|be) /i, '')
+    .replace(BIDDING, '');
   // "Should be down as 13"; no "3 Sisters".
   if (name === '' || /^\d+(?!\d| \p{Lu})/u.test(name)) return undefined;
   const isPlain =
