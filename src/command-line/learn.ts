@@ -9,7 +9,7 @@ import { neighbourOf } from '../language/spelling/beside.js';
 import { writtenNeighbours } from '../language/spelling/learnt-neighbours.js';
 import { WRITTEN_FOR } from '../language/spelling/written-for.js';
 import { learnNeighbours, SELDOM } from '../language/spelling/neighbours.js';
-import { settledRow } from '../language/utterance.js';
+import { settledRow } from '../language/settled-row.js';
 import type { Run } from './commands.js';
 import { BadLine, parseObject } from './json-lines.js';
 import { noteOf } from './parse.js';

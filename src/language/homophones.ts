@@ -7,6 +7,7 @@ import type { Misheard } from './heard/record.js';
 import { heardVerbs } from './heard/verbs.js';
 import { thumbed } from './heard/thumbed.js';
 import { HeardView, type Standing } from './heard/view.js';
+import { heardWeeks } from './heard/weeks.js';
 import { heardWords } from './heard/words.js';
 import type { Token } from './tokens.js';
 
@@ -16,6 +17,7 @@ export const misheard: readonly Misheard[] = [
   ...heardVerbs,
   ...thumbed,
   ...heardWords,
+  ...heardWeeks,
   ...heardToldOn,
   ...heardSpokenOf,
   ...heardCounts,

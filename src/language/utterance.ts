@@ -1,29 +1,23 @@
 /** The third stage: tokens to pieces. Names first, then times, sizes, places, crops and counts; the rest stays words. */
-import { withoutCourtesies } from './courtesies.js';
 import { cropAt } from './crop-words.js';
 import { isCuttingType } from './cutting-types.js';
-import { restoreHeard } from './homophones.js';
 import { placeNamesOf } from './places/known.js';
 import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
 import { mediumPiece } from './media.js';
-import { findNames } from './names.js';
+import type { FoundName } from './names/known.js';
 import { moneyAt } from './money.js';
-import { mendedByNeighbours } from './spelling/by-neighbours.js';
-import { likelierByNeighbours } from './spelling/written-for.js';
 import { isStruckDay, isTally } from './days-beside-names.js';
 import { beginsName } from './number-in-name.js';
-import { normalise } from './normalise.js';
 import type { Note, NoteContext } from './note.js';
 import type { Piece } from './pieces.js';
 import { findPlaces } from './places.js';
-import { placesBegin } from './places/begin.js';
 import { prepositionBefore } from './places/prepositions.js';
 import { quantityAt } from './quantities.js';
+import { settledRow } from './settled-row.js';
 import { sizeAt } from './sizes.js';
-import { rowOf } from './spoken-marks.js';
 import { struckDays } from './struck-days.js';
 import { temperatureAt } from './temperatures.js';
-import { textAt, type Token } from './tokens.js';
+import type { Token } from './tokens.js';
 import { namedNames, namesBeforeCrop, quotedNames } from './told-names.js';
 import { findWhens } from './when.js';
 
@@ -60,52 +54,10 @@ export function utteranceOf(note: Note): Utterance {
   return { text, tokens, pieces: chunk(text, tokens, names, note, context) };
 }
 
-/** What the words beside a word say of it; nothing where these are yet to be learnt. */
-type Beside = (tokens: readonly Token[], isName: (at: number) => boolean) => readonly Token[];
-
-interface Settled {
-  readonly text: string;
-  readonly tokens: readonly Token[];
-  readonly names: ReturnType<typeof findNames>;
-}
-
-/** A note's tokens as they were meant, and the names in them. */
-export function settledRow(
-  note: Note,
-  slips: Beside = mendedByNeighbours,
-  alike: Beside = likelierByNeighbours,
-): Settled {
-  const context = note.context ?? {};
-  const text = normalise(note.text);
-  const row = rowOf(text, context);
-  const named = findNames(row, context);
-  const isNamed = (at: number): boolean => named.some(({ from, to }) => from <= at && at < to);
-  const whole = slips(row, isNamed);
-  const written = withoutCourtesies(whole, isNamed);
-  const names = written === whole ? named : findNames(written, context);
-  const inName = new Set<number>();
-  for (const { from, to } of names) for (let at = from; at < to; at++) inName.add(at);
-  const isName = (at: number): boolean => inName.has(at);
-  const words = written.map(({ text }) => text);
-  const restored = restoreHeard(
-    written,
-    isName,
-    (at) =>
-      isName(at) ||
-      isName(textAt(written, at) === 'the' ? at + 1 : at) ||
-      phraseAt(crops, words, at) !== undefined,
-    placesBegin(written, context, isName),
-  );
-  const tokens = alike(restored, isName);
-  // A restored phrase may have lost a token; names are then found again on the new row.
-  const settled = tokens.length === written.length ? names : findNames(tokens, context);
-  return { text, tokens, names: settled };
-}
-
 function chunk(
   text: string,
   tokens: readonly Token[],
-  names: ReturnType<typeof findNames>,
+  names: readonly FoundName[],
   note: Note,
   context: NoteContext,
 ): readonly Piece[] {
