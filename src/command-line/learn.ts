@@ -16,6 +16,10 @@ import { noteOf } from './parse.js';
 
 /** Lines of `fixtures/notes/dev` in, the whole of `shared/likeness.json` out or, asked for neighbours, of `shared/neighbours.json`. */
 export const learn: Run = async ([what = 'likeness'], { input, output, errors }) => {
+  if (what !== 'likeness' && what !== 'neighbours') {
+    errors.write(`nothing called "${what}" is learnt: say likeness or neighbours\n`);
+    return 2;
+  }
   const lines: Record<string, unknown>[] = [];
   for await (const text of createInterface({ input, crlfDelay: Infinity })) {
     if (text.trim() === '') continue;

@@ -62,7 +62,8 @@ function withCountedPart(text: string, parts: readonly Batch[], live: readonly B
   const at = text.toLowerCase().indexOf(` ${variety.toLowerCase()}`);
   const [counted, number = ''] = /\bthe (\p{L}+|\d{1,3})$/iu.exec(text.slice(0, Math.max(0, at))) ?? [];
   if (counted === undefined) return text;
-  const many = SMALL.indexOf(number.toLowerCase()) < 0 ? Number(number) : SMALL.indexOf(number.toLowerCase());
+  const small = SMALL.indexOf(number.toLowerCase());
+  const many = small < 0 ? Number(number) : small;
   const [only, another] = live.filter((batch) => batch.variety === variety && alive(batch) === many);
   if (!only || another || !parts.includes(only)) return text;
   return `${text.slice(0, at)} ${only.label}${text.slice(at + 1 + variety.length)}`;

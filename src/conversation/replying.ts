@@ -32,7 +32,7 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
     return true;
   }
   if (asked.ask !== 'slot') return settleAsk(sitting, ask, text, read);
-  if (CODE.test(sitting.text)) return false;
+  if (isCode(sitting.text)) return false;
   if (undoesAsked(sitting, ask, asked, read)) {
     drop(sitting, ask);
     // What the same note has logged already is taken back as well.
@@ -110,8 +110,9 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
   return true;
 }
 
-/** Marks of a program: what stands among them answers nothing. */
-const CODE = /[{}<>\\$]|;[^;]*;/;
+/** Marks of a program, which no "two at $5; the rest later" has: what stands among them answers nothing. */
+const isCode = (text: string): boolean =>
+  /[{}\\]|<[/%a-z]/i.test(text) || (text.includes(';') && text.includes('--'));
 
 const CAME_FROM =
   /^(?:they|those|these|it|that|he|she)(?:['’]re| (?:came|come|were|was|are|is|went))? (?:all )?(?:from|out of|off)\b/i;

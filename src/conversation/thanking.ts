@@ -2,10 +2,11 @@
 import { wordsOf } from '../language/phrases.js';
 
 const THANKS = new Set(wordsOf`thanks thank thx thanx ta cheers night goodnight bye`);
+// No "one", "all" or "later": "one, ta" answers how many have rooted.
 const AROUND = new Set(wordsOf`
-  you very much so a lot million bunch many again for that all then and
-  ok okay great lovely perfect brilliant good grand super right ah oh nice one now
-  bot slipnote mate love pet lads everyone see later tomorrow
+  you very much so a lot million bunch many again for that then and
+  ok okay great lovely perfect brilliant good grand super right ah oh nice now
+  bot slipnote mate love pet lads everyone see
   x xx xxx
 `);
 
