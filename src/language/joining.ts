@@ -1,6 +1,7 @@
 /** Proposals of one note that tell of one act: a look and what it found, cuttings taken and where they were put. */
 import { joinCheck, joinLoss, withoutWhatIsLeft } from './joining/looks-and-losses.js';
 import { isOnePlant, plantToldOf } from './joining/plant-of.js';
+import { putInShares } from './joining/put-in-shares.js';
 import { joinStrike, merge, strikeInto } from './joining/strikes.js';
 import { joinCare, joinSending, joinTwiceTold } from './joining/twice-told.js';
 import { joinHardening, joinMove, joinReceipt } from './joining/whereabouts.js';
@@ -10,7 +11,7 @@ import type { Quantity } from './quantities/quantity.js';
 /** Joined and with what a pronoun carries over; in the order told. */
 export function joinProposals(proposals: readonly Proposal[]): readonly Proposal[] {
   const joined: Proposal[] = [];
-  for (const proposal of withoutWhatIsLeft(proposals)) {
+  for (const proposal of putInShares(withoutWhatIsLeft(proposals))) {
     const last = joined.at(-1);
     const one =
       last &&

@@ -1,4 +1,5 @@
 /** Whether an act is done to plants at all: "lost my secateurs", "sold the car" are told in the same words. */
+import { countsBeasts } from './beasts-killed.js';
 import { isBoundary } from './boundaries.js';
 import type { Clause } from './clauses.js';
 import type { Draft } from './drafting/draft.js';
@@ -46,6 +47,7 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     (actsOnThing(pieces, clause.hit.to) || isPartOf(draft, pieces, clause))
   )
     return false;
+  if (countsBeasts(pieces, clause)) return false;
   if (draft.plant !== undefined || draft.pronoun || draft.leftOut) return true;
   const { hit } = clause;
   if (!hit) return true;

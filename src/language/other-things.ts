@@ -21,6 +21,10 @@ const THING = whole`
   tools?|spade|fork|trowel|dibber|knife|secateurs|shears|loppers
 `;
 
+const WASTE = whole`
+  rubbish|trash|waste|weeds?|prunings|clippings|trimmings|leaves|grass|junk|litter|cardboard|soil|muck
+`;
+
 export const isThing = (word: string): boolean => THING.test(word);
 
 /** "Swapped the labels on …", "potted up some compost for …": another thing is named where plants would be. */
@@ -36,6 +40,9 @@ export function actsOnThing(pieces: readonly Piece[], to: number): boolean {
     return pieces[at + 2]?.is === 'medium';
   if (pieces[at]?.is === 'pots' && wordAt(pieces, at + 1) === 'of' && pieces[at + 2]?.is === 'medium')
     return BOUGHT.test(wordAt(pieces, to - 1)) || !pieces.some(({ is }) => is === 'plant');
+  // "Binned 3 bags of rubbish".
+  if (pieces[at]?.is === 'pots' && wordAt(pieces, at + 1) === 'of' && WASTE.test(wordAt(pieces, at + 2)))
+    return true;
   if (BOUGHT.test(wordAt(pieces, to - 1)) && (pieces[at]?.is === 'pots' || pieces[at]?.is === 'size')) {
     while (pieces[at]?.is === 'pots' || pieces[at]?.is === 'size') at++;
     return wordAt(pieces, at) === 'for';

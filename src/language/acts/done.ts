@@ -18,6 +18,7 @@ import type { Proposal } from '../proposal.js';
 import { proposeRemark } from '../remark-proposal.js';
 import { sentenceOf } from '../sentences.js';
 import { saysEverything, sharedObject, sharedPlace } from '../side-by-side.js';
+import { eachPlaced } from '../shares-placed.js';
 import { slotsOf } from '../slots.js';
 import { plantBefore, sortedOut, spokenOf } from '../spoken-before.js';
 import { stateBehind } from '../state-behind.js';
@@ -81,7 +82,7 @@ function draftsOfAct(
   const { rule } = hit;
   const parts = partsOf(pieces, beforeReturn(pieces, clause));
   const all = parts.flatMap((part) =>
-    draftsOf(pieces, part).map((found) =>
+    eachPlaced(draftsOf(pieces, part), pieces, part).map((found) =>
       withWhereTo(found, rule, pieces, rule.kind === 'move' || parts.length > 1 ? part : clause, utterance),
     ),
   );
@@ -140,7 +141,11 @@ function proposalOf(telling: Telling, act: Act, kind: EntryKind, found: Draft, d
   const { pieces } = telling;
   const { rule, from } = act.hit;
   // "Threw eight Mossy Dell into the propagator, tips, no powder": cuttings, however they were told.
-  const isInserted = kind === 'move' && (draft.cutting !== undefined || draft.hormone !== undefined);
+  const isInserted =
+    kind === 'move' &&
+    (draft.cutting !== undefined ||
+      draft.hormone !== undefined ||
+      (/^put /.test(rule.name) && isSharedOut(draft)));
   // "Stood three dahlia tubers on the heat mat to start them off": woken, however they were carried.
   const isWoken = kind === 'move' && isSetGrowing(pieces.slice(act.clause.from, act.clause.to));
   const told = isInserted ? 'strike' : isWoken ? 'stock' : kind;
@@ -162,6 +167,14 @@ function proposalOf(telling: Telling, act: Act, kind: EntryKind, found: Draft, d
     ...(isPurpose ? { purpose: true } : {}),
   };
 }
+
+/** "Bunged 15 Salt Harrier in the greenhouse, three to a tube": so many in each are put in to root. */
+const isSharedOut = ({ each, plant, quantity, fromPlace, which }: Draft): boolean =>
+  each !== undefined &&
+  plant !== undefined &&
+  quantity?.value !== undefined &&
+  fromPlace === undefined &&
+  which === undefined;
 
 /** The plant that an act without one is about, where it names no place either. */
 function plantOf(telling: Telling, act: Act, found: Draft, draft: Draft): PlantWords | undefined {

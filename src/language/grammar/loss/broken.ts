@@ -19,6 +19,14 @@ const isByThem = (pieces: readonly Piece[], from: number): boolean => {
   return pieces[count]?.is === 'count' && /^(?:of|by|on|in|for|beside)$/.test(wordAt(pieces, count - 1));
 };
 
+/** "Slugs", "the frost": what kills plants, and so plants are what it killed. */
+const killsPlants = (pieces: readonly Piece[], at: number): boolean => {
+  const killer = wordAt(pieces, /^(?:the|a|that|last)$/.test(wordAt(pieces, at)) ? at + 1 : at);
+  return (
+    PESTS.includes(killer) || /^(?:frosts?|cold|heat|sun|mould|rot|botrytis|blackleg|drought)$/.test(killer)
+  );
+};
+
 export const broken: readonly Rule[] = [
   {
     name: '<count> <plant> ruined',
@@ -45,13 +53,17 @@ export const broken: readonly Rule[] = [
     kind: 'loss',
     head: 'killed|murdered|destroyed|zapped|wrecked|finished off? by',
     shape: 'subject',
-    when: (p, f) => precedes(p, f, 5, 'count') && precedes(p, f, 5, 'plant'),
+    when: (p, f, t) => precedes(p, f, 5, 'count') && (precedes(p, f, 5, 'plant') || killsPlants(p, t)),
     // Those that were killed are the slugs.
     unless: (p, f, t) =>
       /^(?:hand|me|us|torchlight|accident)$/.test(wordAt(p, t)) ||
       p.slice(0, f).some((_, at) => PESTS.includes(wordAt(p, at))),
-    phrasings: ['7 Salt Harrier killed by frost', 'two of the Salt Harrier were destroyed by the dog'],
-    mustNot: ['Salt Harrier finished by lunchtime'],
+    phrasings: [
+      '7 Salt Harrier killed by frost',
+      'four killed by slugs',
+      'two of the Salt Harrier were destroyed by the dog',
+    ],
+    mustNot: ['Salt Harrier finished by lunchtime', 'six slugs killed by torchlight'],
   },
   {
     name: 'wiped out <count> <plant>',

@@ -179,6 +179,19 @@ export const arrived: readonly Rule[] = [
     ],
   },
   {
+    name: 'came <count> plugs of <plant>',
+    kind: 'receive',
+    head: 'come~past',
+    shape: 'object',
+    when: (p, f, t) =>
+      p[t]?.is === 'count' &&
+      YOUNG.test(wordAt(p, t + 1)) &&
+      p.slice(t + 1, t + 4).some(({ is }) => is === 'plant') &&
+      (p[f - 1] === undefined || /^(?:when|break)$/.test(p[f - 1]?.is ?? '')),
+    phrasings: ['today came 30 plugs of Salt Harrier, they stand in the greenhouse'],
+    mustNot: ['the postman came, 30 plugs of Salt Harrier still to come'],
+  },
+  {
     name: '<someone> turned up with <count> <plant>',
     kind: 'receive',
     head: 'turn~past|come~past|appear~past|arrive~past|go~past|landed|called up|round|back|over|home|in? .. with',

@@ -62,6 +62,27 @@ export const taken: readonly Rule[] = [
     mustNot: ['the Salt Harrier taken on 20 March: three rooted, one rotted away'],
   },
   {
+    name: '<count> <plant> I took on <day>',
+    kind: 'strike',
+    head: 'i|we took|cut|struck',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p[0]?.is === 'count' &&
+      p[f - 1]?.is === 'plant' &&
+      p.slice(0, f).every(({ is }) => is !== 'break') &&
+      endsAt(p, p[t]?.is === 'when' ? t + 1 : t) &&
+      // "Three of the Salt Harrier I took have rooted": which.
+      !/^(?:the|those|my|of)$/.test(wordAt(p, 1)),
+    phrasings: [
+      "12 Salt Harrier I took yesterday, they're in the greenhouse in sand",
+      'a dozen slips of Salt Harrier we took on Sunday',
+    ],
+    mustNot: [
+      'three of the Salt Harrier I took on Sunday, gone',
+      '12 Salt Harrier I took on Sunday have rooted',
+    ],
+  },
+  {
     name: 'take <count> cuttings of <plant>',
     kind: 'strike',
     head: 'take~base',
