@@ -69,10 +69,9 @@ export const taken: readonly Rule[] = [
     when: (p, f, t) =>
       p[0]?.is === 'count' &&
       p[f - 1]?.is === 'plant' &&
-      p.slice(0, f).every(({ is }) => is !== 'break') &&
-      endsAt(p, p[t]?.is === 'when' ? t + 1 : t) &&
       // "Three of the Salt Harrier I took have rooted": which.
-      !/^(?:the|those|my|of)$/.test(wordAt(p, 1)),
+      p.slice(1, f - 1).every((_, at) => /^(?:of|slips|cuttings|tips)$/.test(wordAt(p, at + 1))) &&
+      endsAt(p, p[t]?.is === 'when' ? t + 1 : t),
     phrasings: [
       "12 Salt Harrier I took yesterday, they're in the greenhouse in sand",
       'a dozen slips of Salt Harrier we took on Sunday',
@@ -80,6 +79,7 @@ export const taken: readonly Rule[] = [
     mustNot: [
       'three of the Salt Harrier I took on Sunday, gone',
       '12 Salt Harrier I took on Sunday have rooted',
+      '4 rooted of the Salt Harrier I took on Sunday',
     ],
   },
   {
