@@ -23,12 +23,16 @@ const TAIL = /(?<![, ])[, ]*\b(?:too|as well|also|likewise)$/i;
 /** "Six Parish Gossip, also a geranium, done this evening". */
 const CROP_BESIDE =
   /^[^,]{3,40}, ?(?:(?:and )?also|another|an?) (?:an? )?\p{L}+(?: too| as well)?(?:$|[,.])/iu;
+/** "Take back the other one as well": nothing is done once more. */
+const UNDOES =
+  /^(?:(?:and|also|then|now|please|can you|could you) )*(?:undo|delete|remove|cancel|revert|scrap|scratch|ignore|forget|take back|take (?:the|that|it) .{0,20}\bback)\b/i;
 const DONE = /,? (?:all )?(?:done|did)\b/i;
 const ANOTHER = /\b(?:other|another|more(?! like| than| or less)|rest|remaining|last)\b/i;
 
 /** Whether the text leans on the last note, and what it says is logged or asked about. */
 export function saysLikewise(sitting: Sitting, text: string): boolean {
   const words = text.trim().replace(/(?<![.!])[.!]+$/, '');
+  if (UNDOES.test(words)) return false;
   const bare = (CROP_BESIDE.test(words) ? words.replace(DONE, ' ') : words)
     .replace(LEAD, '')
     .replace(TAIL, '');

@@ -8,6 +8,7 @@ import { answer } from './answer-given.js';
 import { amend } from './amending.js';
 import { answerQuestion } from './questions.js';
 import { notANote, notUnderstood, nothingWaits, welcome } from '../words/answers.js';
+import { askedEarlier } from './asked-earlier.js';
 import { type Context, isBare, pendingOf } from './answering.js';
 import { withPlantAtFault } from './correcting/at-fault.js';
 import { putsRight } from './correcting/beside-a-note.js';
@@ -106,11 +107,8 @@ export function sayText(
     if (right.rest !== '') act(sitting, right.rest, readIn(sitting, right.rest), context);
     return;
   }
-  if (
-    context.ask &&
-    !correctsSince(sitting, context.ask, read) &&
-    replyToAsk(sitting, context.ask, said, read)
-  ) {
+  const ask = context.ask ?? askedEarlier(sitting, said, read, context);
+  if (ask && !correctsSince(sitting, ask, read) && replyToAsk(sitting, ask, said, read)) {
     remember(sitting, text, false);
     return;
   }

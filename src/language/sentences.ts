@@ -77,12 +77,12 @@ function withoutTalk(row: readonly Piece[]): readonly Piece[] {
       (to < row.length && row[to - 1]?.is === 'break'))
   )
     to--;
-  // "I meant lost two of them": the deed told again.
-  const deed = from + (/^(?:i|we)$/.test(text(from + 2)) ? 3 : 2);
+  // "I meant lost two of them", "meant sold two": the deed told again.
+  const behind = text(from) === 'meant' ? from + 1 : from + 2;
+  const deed = behind + (/^(?:i|we)$/.test(text(behind)) ? 1 : 0);
   const again = row[deed];
   if (
-    text(from) === 'i' &&
-    /^(?:meant|mean)$/.test(text(from + 1)) &&
+    (text(from) === 'meant' || (text(from) === 'i' && /^(?:meant|mean)$/.test(text(from + 1)))) &&
     again?.is === 'word' &&
     again.verb?.form === 'past' &&
     !/^(?:was|were|be|is|are)$/.test(again.text)

@@ -2,10 +2,13 @@
 import type { ReadNote } from '../../language/note.js';
 import { amend } from '../amending.js';
 import type { Context } from '../answering.js';
+import type { Plant } from '../../ledger/entry.js';
+import { isAmendment } from '../../ledger/posting.js';
 import { named } from '../../ledger/reach.js';
 import { isLogged } from '../noting.js';
 import { readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
+import { plantSaid } from '../slots.js';
 import { comesBack, givesBack } from './come-back.js';
 import { contradicts } from './contradicting.js';
 import { recallsDeed } from './deed-recalled.js';
@@ -51,9 +54,23 @@ export function putsRight(
   );
   if (!isNote) return null;
   const told = readIn(sitting, first);
+  const before = sitting.journal.length;
   return rights(sitting, first, told, context) || amendsAlone(sitting, first, told, read, context)
-    ? { rest }
+    ? { rest: isPutRightIn(sitting, before, rest) ? '' : rest }
     : null;
+}
+
+/** "Those were four, not three, I threw them away myself": the deed that was put right, and no other. */
+function isPutRightIn(sitting: Sitting, before: number, rest: string): boolean {
+  const amended = sitting.journal.slice(before).map(({ what }) => what);
+  const [only, another] = readIn(sitting, rest).entries;
+  if (!only || another || !/\b(?:them|those|these|it)\b/i.test(rest)) return false;
+  const { entry, sources } = only;
+  return (
+    !('count' in entry) &&
+    !named(plantSaid(entry as Plant, sources)) &&
+    amended.some((what) => isAmendment(what) && what.entries.some(({ kind }) => kind === entry.kind))
+  );
 }
 
 /** "It was cold, and I watered the rest": of the day, and of no loss. */

@@ -27,14 +27,16 @@ const IT_IS = "it['’]s|it is|it was|there['’]s|there are|there were";
 export const FORMS: readonly RegExp[] = [
   // "The three Moss Cardinal I lost were four", "the ten potted on were nine".
   `(?:the|those|my) (?<which>.{1,40}?) ?${DID}${WAS}(?<value>.{1,30})`,
-  // "Enid's Moss Cardinal were only four".
-  `(?<owner>\\p{L}[\\p{L}'’-]+)['’]s (?<which>.{1,40}?)${WAS}(?<value>.{1,20}?)(?: of them)?`,
+  // "Enid's Moss Cardinal were only four", "Enid's were four".
+  `(?<owner>\\p{L}[\\p{L}'’-]+)['’]s(?: (?<which>.{1,40}?))?${WAS}(?<value>.{1,20}?)(?: of them)?`,
   // "It was two she had", "it was five Mossie got off me".
   `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,20}?)(?: of them)? (?:that )?(?<theirs>\\p{L}[\\p{L}'’]*)(?: only| just)? (?:had|got|took|bought|went off with|ended up with)(?: (?:off|from) (?:me|us))?`,
   // "Only two he bought".
   `(?:only |just )(?<value>.{1,12}?)(?: of them)?,? (?:that )?(?<theirs>he|she|they|\\p{Lu}\\p{L}+)(?: only| just)? (?:had|got|took|bought|wanted)(?: (?:off|from) (?:me|us))?`,
   // "It was four I gave Idris".
   `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,30}?) ${DID}`,
+  // "It was only six of the Salt Harrier that got potted on".
+  `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>\\d+|\\p{L}+)(?: of)? (?<which>(?:the |my )?.{2,40}?) (?:that |which )?(?:got|were|was) (?<verb>${deedVerbs})(?: (?<how>.{1,40}?))?`,
   // "What I lost was three".
   `(?<what>what) ${DID}${WAS}(?<value>.{1,30})`,
   // "It was four that went to Idris".

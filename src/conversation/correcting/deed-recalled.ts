@@ -180,7 +180,7 @@ const SHORTEST = 14;
 function withoutAsides(sitting: Sitting, text: string): string {
   const said = withoutVocative(
     text
-      .replace(/^['’]?twas\b/i, 'it was')
+      .replace(/(?<![\p{L}'’])['’]?twas\b/iu, 'it was')
       // "They weren't the first lot, they were the second".
       .replace(/\b(?:was|were)n['’]?t [^,.]{2,30}?,? (?:but )?(?:they|it|that) (?=(?:was|were) )/i, ''),
   ).replace(/, \p{Lu}\p{L}+(?=[.!]|$)/u, '');

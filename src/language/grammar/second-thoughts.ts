@@ -1,6 +1,6 @@
 /** Phrases by which growers take back what was said a moment ago; one may follow another. */
 export const secondThoughts: readonly string[] = [
-  'no', 'nope', 'nah', 'no wait', 'no sorry', 'oops', 'whoops', 'sorry', 'sorry now', 'wait', 'wait a minute', 'hold up', 'hang about', 'whoa', 'my error', 'ignore me', 'actually', 'correction', 'hang on', 'hold on', 'i mean', 'i meant',
+  'no', 'nope', 'nah', 'no wait', 'no sorry', 'oops', 'whoops', 'sorry', 'sorry now', 'wait', 'wait a minute', 'hold up', 'hang about', 'whoa', 'my error', 'ignore me', 'actually', 'correction', 'hang on', 'hold on', 'i mean', 'i meant', 'i see now', 'i see now that', 'i now see', 'i now see that', 'now i see', 'now i see that', 'i realise now', 'i realise now that', 'i realize now', 'i realize now that',
   'mistake', 'my mistake', 'i made a mistake', 'i have made a mistake', 'i have made mistake', 'made a mistake', 'my bad', 'typo', 'silly me', 'my fault',
   'i got that wrong', 'got that wrong', 'i had that wrong', 'that was wrong', "that's wrong", 'thats wrong', 'i was wrong', 'i mistyped', 'i misread', 'wrong',
   'counted again', 'counted them again', 'just counted them again', 'counted it again', 'recounted', 'recount', 'just counted', 'just counted again', 'just recounted', 'looked again', 'had another look', "i can't count", 'i cant count', "can't count",

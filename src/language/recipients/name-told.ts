@@ -16,7 +16,9 @@ export function nameEnd(
     const piece = pieces[at];
     if (!piece || piece.is === 'break' || piece.is === 'when' || piece.is === 'money') break;
     const afterArticle = at === from + 1 && /^(?:the|a|an|my|our)$/.test(wordAt(pieces, from));
-    if (piece.is === 'place' && at > from && !afterArticle && !tokens[piece.from]?.capital) break;
+    // "The lads at the allotment".
+    const isWhere = /^(?:the|our|my)$/.test(wordAt(pieces, at - 1)) && SOMEBODY.test(wordAt(pieces, at - 3));
+    if (piece.is === 'place' && at > from && !afterArticle && !isWhere && !tokens[piece.from]?.capital) break;
     // "Number 12".
     if (piece.is === 'count' && wordAt(pieces, at - 1) === 'number' && at > from) continue;
     if (piece.is === 'count' || piece.is === 'size' || piece.is === 'pots') break;
