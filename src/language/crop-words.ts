@@ -85,6 +85,8 @@ const unowned = (text: string): string => (text.endsWith("'s") ? text.slice(0, -
 /** Crops that are colours too. */
 const COLOURS = /^(?:pinks?|roses?|lavender|lilac|violet|peach|orange|plum|cherry|olive)$/;
 
+const isKnownPlant = (piece: Piece | undefined): boolean => piece?.is === 'plant' && piece.known;
+
 export function cropAt(
   tokens: readonly Token[],
   at: number,
@@ -162,7 +164,8 @@ export function cropAt(
       );
     // "Off my Rumble Seat mum".
     const named =
-      tokens[at - 1]?.capital === true && tokens[at - 2]?.capital === true && tokens[at]?.raw === phrase;
+      (tokens[at - 1]?.capital === true && tokens[at - 2]?.capital === true && tokens[at]?.raw === phrase) ||
+      (owner[at - 1]?.is === 'plant' && !isKnownPlant(owner[at - 1]));
     // "Seven of the rose Tallow Bell", no "the box Derek sent".
     const leads =
       tokens[at]?.raw === phrase &&

@@ -1,7 +1,5 @@
 /** Names that a note itself marks as names: in quotes, or behind "called". */
 import { crops, phraseAt, verbSense } from './lexicon.js';
-import { NEVER } from './new-names/no-names.js';
-import { numberAt } from './numbers.js';
 import type { Piece } from './pieces.js';
 import { textAt, type Token } from './tokens.js';
 
@@ -146,51 +144,6 @@ const nameAt = (text: string, tokens: readonly Token[], from: number, to: number
   known: false,
   plant: { variety: titleCase(text.slice(tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0)) },
 });
-
-/** "Six water bailiff, that's a plectranthus": words between a number and the crop that they are said to be. */
-export function namesBeforeCrop(
-  text: string,
-  tokens: readonly Token[],
-  free: (at: number) => boolean,
-  claim: (piece: Piece) => boolean,
-): void {
-  for (let at = 2; at < tokens.length; at++) {
-    if (
-      !/^(?:that's|thats|it's|its)$/.test(textAt(tokens, at)) ||
-      !/^(?:a|an|the|my)$/.test(textAt(tokens, at + 1))
-    )
-      continue;
-    const words = tokens.slice(at + 2, at + 6).map((token) => token.text);
-    if (!phraseAt(crops, words, 0)) continue;
-    const end = tokens[at - 1]?.raw === ',' ? at - 1 : at;
-    let start = end;
-    while (
-      start > 0 &&
-      end - start < 4 &&
-      isNameWord(tokens[start - 1]) &&
-      free(start - 1) &&
-      numberAt(tokens, start - 1) === undefined
-    )
-      start--;
-    const isName = tokens.slice(start, end).some((token) => !OPENERS.test(token.text));
-    // "Apricot Sexton, that's a pelargonium: …": written as a name where the telling begins.
-    const isWritten =
-      end < at &&
-      (start === 0 || /^(?:mark|line)$/.test(tokens[start - 1]?.is ?? '')) &&
-      tokens.slice(start, end).every(({ capital }) => capital);
-    if (end - start < 2 || !isName || (!isWritten && numberAt(tokens, start - 1) === undefined)) continue;
-    claim(nameAt(text, tokens, start, end));
-  }
-}
-
-/** Words of the trade and of every day that open many a name. */
-const OPENERS =
-  /^(?:water|moss|sand|sun|house|lady|night|morning|evening|sunday|old|new|big|little|red|white|blue|golden|purple|pink|black)$/;
-
-const isNameWord = (token: Token | undefined): boolean =>
-  token?.is === 'word' &&
-  (!NEVER.has(token.text) || OPENERS.test(token.text)) &&
-  !/^(?:past|ing)$/.test(verbSense(token.text)?.form ?? '');
 
 const SMALL = /^(?:of|the|de|du|la|von)$/;
 

@@ -4,6 +4,7 @@ import { isCuttingType } from './cutting-types.js';
 import { placeNamesOf } from './places/known.js';
 import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
 import { mediumPiece } from './media.js';
+import { countedNames } from './new-names/counted.js';
 import type { FoundName } from './names/known.js';
 import { moneyAt } from './money.js';
 import { isStruckDay, isTally } from './days-beside-names.js';
@@ -18,7 +19,7 @@ import { sizeAt } from './sizes.js';
 import { struckDays } from './struck-days.js';
 import { temperatureAt } from './temperatures.js';
 import type { Token } from './tokens.js';
-import { namedNames, namesBeforeCrop, quotedNames } from './told-names.js';
+import { namedNames, quotedNames } from './told-names.js';
 import { findWhens } from './when.js';
 
 export interface Utterance {
@@ -81,7 +82,7 @@ function chunk(
   }
   quotedNames(text, tokens, free, claim);
   namedNames(text, tokens, free, claim);
-  namesBeforeCrop(text, tokens, free, claim);
+  countedNames(text, tokens, free, claim);
   const words = tokens.map(({ text }) => text);
   for (let at = 0; at < tokens.length; at++) {
     if (!free(at)) continue;

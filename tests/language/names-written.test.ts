@@ -48,9 +48,42 @@ it.each([
     ],
   ],
   ['6 further Marsh Tiger cuttings made today', [{ variety: 'Marsh Tiger', count: 6 }]],
+  ['took 6 wet slate salvia', [{ variety: 'Wet Slate', crop: 'salvia', count: 6 }]],
+  ['took 5 static gran tradescantia', [{ variety: 'Static Gran', crop: 'tradescantia', count: 5 }]],
+  ['12 cuttings of monday blanket pelargonium', [{ variety: 'Monday Blanket', count: 12 }]],
+  ["took 12 heel cuttings of thursday's child rosemary", [{ variety: "Thursday's Child", cutting: 'heel' }]],
+  ['took 5 queen of the bins dahlia', [{ variety: 'Queen of the Bins', crop: 'dahlia', count: 5 }]],
+  ['took 6 leggy static gran salvia', [{ variety: 'Static Gran', crop: 'salvia', count: 6 }]],
+  ['took four of neon hallway its a pothos', [{ variety: 'Neon Hallway', crop: 'pothos', count: 4 }]],
+  [
+    'took 7 cuttings of burnt ladder which is apparently a coleus',
+    [{ variety: 'Burnt Ladder', crop: 'coleus' }],
+  ],
+  [
+    'took six hydrangea cuttings velour tuba two pots',
+    [{ variety: 'Velour Tuba', crop: 'hydrangea', pots: 2 }],
+  ],
+  ['took 14 mum cuttings from Velvet Turnstile', [{ variety: 'Velvet Turnstile', crop: 'chrysanthemum' }]],
   ['stuck 20 Marsh Tiger, ten in each of 2 trays', [{ variety: 'Marsh Tiger', count: 20, pots: 2 }]],
 ])('“%s” is a strike', (text, entries) => {
   expect(entriesOf(text)).toMatchObject(entries.map((entry) => ({ kind: 'strike', ...entry })));
+});
+
+it.each([
+  'took 5 pale blue salvia',
+  'took 6 leggy straggling salvia',
+  "took 6 of mum's salvia",
+  'took 6 next door salvia',
+  'took 8 hot pink salvia',
+  'took 6 frost bitten salvia',
+  'took 6 garden centre salvia',
+  'took 6 salvia cuttings from Mary Dolan',
+  'took 6 salvia cuttings from Hexley Nurseries',
+  'took six salvia cuttings fingers crossed',
+])('“%s” names no variety', (text) => {
+  const entries = entriesOf(text);
+  expect(entries).toMatchObject([{ kind: 'strike', crop: 'salvia' }]);
+  expect(entries[0]).not.toHaveProperty('variety');
 });
 
 it('takes no word of the deed for a name', () => {

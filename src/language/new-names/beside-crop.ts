@@ -2,6 +2,7 @@
 import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import { cropSaidOf } from './crop-said.js';
+import { isFirm, isPerson } from './people.js';
 import { isCrop } from './position.js';
 import { isAtEnd, lastWord, type RunSeen } from './run.js';
 
@@ -25,6 +26,43 @@ export function isOfCropBefore(seen: RunSeen): boolean {
     (/^(?:too|also|today)$/.test(wordAt(before, before.length - 2)) && isCrop(before.at(-3)))
   );
 }
+
+/** "Took 14 mum cuttings from Velvet Turnstile": the plant, where it is nobody and no nursery. */
+export function isParentOfCuttings({ before, pieces, at, end, isCapital, length }: RunSeen): boolean {
+  if (!isCapital || length < 2 || !/^(?:from|off)$/.test(wordAt(before, before.length - 1))) return false;
+  const words = pieces.slice(at, end).map((_, n) => wordAt(pieces, at + n));
+  return (
+    isTakenOfCrop(before.slice(0, -1)) &&
+    !isPerson(words) &&
+    !isFirm(words) &&
+    !/(?:'s|s')$/.test(words.at(-1) ?? '')
+  );
+}
+
+/** "Took six hydrangea cuttings velour tuba two pots": said without marks, words nobody knows. */
+export function isBehindCuttings({ before, pieces, at, end, capital, unknown, length }: RunSeen): boolean {
+  const next = pieces[end];
+  return (
+    length > 1 &&
+    (capital === length || (capital === 0 && unknown > 0)) &&
+    (next === undefined || /^(?:break|count|pots|place|when)$/.test(next.is)) &&
+    isTakenOfCrop(before) &&
+    pieces
+      .slice(at, end)
+      .every((piece) => piece.is === 'word' && !piece.verb && !/(?:ly|ing|ed)$/.test(piece.text))
+  );
+}
+
+/** "Took 14 mum cuttings". */
+const isTakenOfCrop = (before: readonly Piece[]): boolean =>
+  /^(?:cuttings|tips|slips)$/.test(wordAt(before, before.length - 1)) &&
+  isCrop(before.at(-2)) &&
+  before.some(
+    (piece) =>
+      piece.is === 'word' &&
+      piece.verb?.form === 'past' &&
+      /^(?:take|strike|stick|insert|do|make)$/.test(piece.verb.lemma),
+  );
 
 /** "…, pelargonium, …": its crop by itself between two marks. */
 export function isCropApart({ pieces, end }: RunSeen): boolean {

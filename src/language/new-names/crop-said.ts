@@ -3,8 +3,10 @@ import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import { isCrop } from './position.js';
 
-const IS = /^(?:it's|its|that's|thats|which's|they're|is|are|being)$/;
+const IS = /^(?:it's|its|that's|thats|which's|they're|theyre|is|are|being)$/;
 const ARTICLE = /^(?:a|an|the|my|our|another|also)$/;
+const SURELY =
+  /^(?:apparently|actually|basically|supposedly|probably|really|just|i|think|believe|one|of|some|kind|sort|type|new)$/;
 const TOO = /^(?:as|well|too|also|again)$/;
 
 /** Where the crop stands that is said of the name before `at`, and where the saying ends. */
@@ -13,12 +15,17 @@ export function cropSaidOf(
   at: number,
 ): { readonly crop: number; readonly to: number } | undefined {
   const mark = pieces[at];
+  if (mark?.is === 'word') return saidWithoutMark(pieces, at);
   if (mark?.is !== 'break' || mark.hard || !/^[,(-]$/.test(mark.mark)) return undefined;
   let next = at + 1;
   if (/^(?:it|that|which|they)$/.test(wordAt(pieces, next)) && IS.test(wordAt(pieces, next + 1))) next += 2;
   else if (IS.test(wordAt(pieces, next))) next++;
   const isSaid = next > at + 1;
-  while (ARTICLE.test(wordAt(pieces, next))) next++;
+  while (
+    ARTICLE.test(wordAt(pieces, next)) ||
+    (isSaid && (SURELY.test(wordAt(pieces, next)) || isOne(pieces[next])))
+  )
+    next++;
   if (!isCrop(pieces[next])) return undefined;
   const crop = next++;
   while (TOO.test(wordAt(pieces, next))) next++;
@@ -32,6 +39,26 @@ export function cropSaidOf(
   if (end.is !== 'break') return undefined;
   return { crop, to: end.hard ? next : next + 1 };
 }
+
+/** "Neon Hallway its a pothos": told by a new name, and by words that say nothing else. */
+function saidWithoutMark(
+  pieces: readonly Piece[],
+  at: number,
+): { readonly crop: number; readonly to: number } | undefined {
+  const name = pieces[at - 1];
+  if (name?.is !== 'plant' || name.known) return undefined;
+  let next = at;
+  if (/^(?:that|which)$/.test(wordAt(pieces, next)) && IS.test(wordAt(pieces, next + 1))) next += 2;
+  else if (/^(?:it's|its|that's|thats|they're|theyre)$/.test(wordAt(pieces, next))) next++;
+  else return undefined;
+  const from = next;
+  while (SURELY.test(wordAt(pieces, next)) || ARTICLE.test(wordAt(pieces, next)) || isOne(pieces[next]))
+    next++;
+  return next > from && isCrop(pieces[next]) ? { crop: next, to: next + 1 } : undefined;
+}
+
+/** "One of the fuchsias". */
+const isOne = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.value === 1;
 
 /** "Harbour Biscuit as well, pelargonium, nine cuttings": the crop of a new name, between two commas. */
 function cropApart(

@@ -2,9 +2,17 @@
 import { wordAt } from '../grammar/rule.js';
 import { isOnLabel } from '../on-label.js';
 import type { Piece } from '../pieces.js';
-import { isBesideCrop, isCountedBehind, isCropApart, isOfCropBefore } from './beside-crop.js';
+import {
+  isBehindCuttings,
+  isBesideCrop,
+  isCountedBehind,
+  isCropApart,
+  isOfCropBefore,
+  isParentOfCuttings,
+} from './beside-crop.js';
 import { isCapitalOf } from './capitals.js';
 import { isCropOfTwo, looksLikeCrop } from './crop-like.js';
+import { onlyDescribes } from './describing.js';
 import { isGiverOrTaker } from './giver-or-taker.js';
 import { isIntroduced } from './introduced.js';
 import { headsCuttings } from './heads-cuttings.js';
@@ -149,6 +157,22 @@ const cases: readonly NameCase[] = [
     name: "Auntie Joan's pelargonium",
     isName: false,
     when: (seen) => isBesideCrop(seen) && /'s$/.test(wordAt(seen.pieces, seen.end - 1)),
+  },
+  {
+    name: 'took 14 mum cuttings from Velvet Turnstile',
+    isName: true,
+    when: isParentOfCuttings,
+  },
+  {
+    name: 'took six leggy straggling salvia',
+    isName: false,
+    when: ({ pieces, at, end, capital }) =>
+      capital === 0 && onlyDescribes(pieces.slice(at, end).map((_, n) => wordAt(pieces, at + n))),
+  },
+  {
+    name: 'took six hydrangea cuttings velour tuba two pots',
+    isName: true,
+    when: isBehindCuttings,
   },
   {
     name: 'Quarry Annie dahlia',

@@ -176,5 +176,11 @@ export const woken: readonly Rule[] = [
     head: 'tubers|tuber|crowns|stools|crown .. started|potted|boxed|woken|off|going',
     shape: 'subject',
     when: (p) => p.some(({ is }) => is === 'plant'),
+    // "Bought a dahlia tuber and potted it up": told by its coming.
+    unless: (p, f, t) =>
+      wordAt(p, t - 1) === 'potted' &&
+      wordAt(p, t - 2) === 'and' &&
+      /^(?:it|them|this|both|straight)$/.test(wordAt(p, t)) &&
+      p.slice(0, f).some((piece) => /^(?:a|an)$/.test(piece.is === 'word' ? piece.text : '')),
   },
 ];

@@ -30,6 +30,8 @@ const sharesPot = (pieces: readonly Piece[]): boolean =>
         pieces.some((each) => each.is === 'count' && (each.quantity.value ?? 0) > (piece.pots ?? Infinity))),
   );
 
+const ROOTING_PLACE = /\b(?:propagator|mat|mist|misting|fog|hotbed|sill|windowsill|grow ?lights?)\b/;
+
 export const telegrams: readonly Rule[] = [
   ...shoots,
   {
@@ -202,5 +204,30 @@ export const telegrams: readonly Rule[] = [
       ),
     phrasings: ['18 Salt Harrier, rooting hormone used'],
     mustNot: ['used hormone, 18 Salt Harrier rooted'],
+  },
+  {
+    // Nothing but cuttings of what nobody has had before is told by its number, its crop and a place to root in.
+    name: '<count> <new plant> <crop>, <rooting place>',
+    kind: 'strike',
+    head: '<count>',
+    shape: 'object',
+    faint: true,
+    when: (p, f, t) => {
+      const [name, crop] = p.slice(t, t + 2);
+      const places = p.filter((piece) => piece.is === 'place');
+      return (
+        f === 0 &&
+        name?.is === 'plant' &&
+        !name.known &&
+        name.plant.variety !== undefined &&
+        crop?.is === 'plant' &&
+        p.length < 8 &&
+        places.length === 1 &&
+        places.every(({ place }) => ROOTING_PLACE.test(place)) &&
+        allSlots(p)
+      );
+    },
+    phrasings: ['8 Marsh Tiger dahlia, propagator', '8 Marsh Tiger as well, dahlia, heat mat'],
+    mustNot: ['8 Marsh Tiger dahlia, cold frame', '8 Marsh Tiger dahlia dead, propagator'],
   },
 ];
