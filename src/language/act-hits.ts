@@ -25,6 +25,7 @@ export function actHits(rules: readonly Rule[], row: readonly Piece[]): readonly
       .filter((hit, n, all) => !isWithRoots(row, hit, all[n - 1], all[n + 1]))
       .filter((hit, n, all) => !isSameFate(row, all[n - 1], hit))
       .filter((hit, n) => n === 0 || !isWhichWeTook(row, hit))
+      .filter((hit, n, all) => !isHowCut(row, all[n - 1], hit))
       .filter((hit) => !isWhichOnes(row, hit))
       .filter((hit, n, all) => !(hit.rule.kind === 'check' && isThatRooted(row, hit, all[n + 1])))
       .filter((hit, n, all) => !isForHardening(row, hit, all[n + 1]))
@@ -55,6 +56,15 @@ function isWhichWeTook(row: readonly Piece[], { from, to, rule }: Hit): boolean 
   return rule.shape === 'object' && /^(?:the|those|my)$/.test(wordAt(row, from - 3)) && !behind;
 }
 
+/** "Took six Salt Harrier cut just under a node": how they were taken. */
+const isHowCut = (row: readonly Piece[], before: Hit | undefined, { rule, from, to }: Hit): boolean =>
+  before?.rule.kind === 'strike' &&
+  rule.kind === 'strike' &&
+  /^(?:cut|trimmed|snipped|sliced)$/.test(wordAt(row, from)) &&
+  to === from + 1 &&
+  /^(?:plant|when|cutting)$/.test(row[from - 1]?.is ?? '') &&
+  !row.slice(to).some(({ is }) => is === 'plant' || is === 'count');
+
 /** "The six Salt Harrier I potted on are doing well", "of the twenty I potted on, three wilted": which. */
 function isWhichOnes(row: readonly Piece[], { from, to }: Hit): boolean {
   const who = /^(?:have|had|just|only|last)$/.test(wordAt(row, from - 1)) ? from - 2 : from - 1;
@@ -70,7 +80,9 @@ function isWhichOnes(row: readonly Piece[], { from, to }: Hit): boolean {
   )
     return false;
   // "Of the Salt Harrier I have lost five" tells how many of them.
-  if (/^(?:of|out)$/.test(wordAt(row, 0)))
+  // "Of my twelve Salt Harrier, two I gave to Pat" tells of the two.
+  const isPart = named?.is === 'count' && row.slice(0, who - 1).some(({ is }) => is === 'count');
+  if (/^(?:of|out)$/.test(wordAt(row, 0)) && !isPart)
     return (
       named?.is !== 'plant' ||
       !row.slice(from, from + 4).some(({ is }) => is === 'count') ||

@@ -49,6 +49,12 @@ export function proposeReply(
   const first = pieces.slice(0, cut);
   const opening = lineOf(first, utterance);
   const answer = proposeAnswer(opening, first, note);
+  // "No, would you give them a chance, not yet".
+  const last = pieces.slice(pieces.findLastIndex(({ is }) => is === 'break') + 1);
+  const closing = proposeAnswer(lineOf(last, utterance), last, note);
+  const opened = String(answer?.slots['value'] ?? 'no');
+  if (note.context?.pending && closing?.slots['value'] === 'notYet' && /^(?:no|none)$/.test(opened))
+    return closing;
   // "Right, kettle on" opens a talk and answers nothing.
   if (answer?.slots['value'] === 'yes' && OPENERS.test(opening)) return undefined;
   // With nothing asked, only "not yet" can be nothing but an answer.

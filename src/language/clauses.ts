@@ -151,6 +151,7 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
   at = rootlessFrom(pieces, plantToldOf(pieces, low, at - 1) ?? at);
   let plant = false;
   let count = false;
+  if (isAllInThere(pieces, at)) return boundaryBefore(pieces, low, at - 3);
   while (at > low) {
     const piece = pieces[at - 1];
     // "Roots on five of them Ember Fox nothing yet": so many of the plant before.
@@ -185,6 +186,17 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
     }
   }
   return boundaryBefore(pieces, low, at);
+}
+
+/** "Everything in there": all of a place named before. */
+function isAllInThere(pieces: readonly Piece[], behind: number): boolean {
+  const all = pieces[behind - 3];
+  return (
+    wordAt(pieces, behind - 1) === 'there' &&
+    wordAt(pieces, behind - 2) === 'in' &&
+    all?.is === 'count' &&
+    all.quantity.whole === 'all'
+  );
 }
 
 /** "Are all", "have both": the words between a plant and the "all" that is told of it. */

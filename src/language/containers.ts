@@ -2,6 +2,7 @@
 import { countApart } from './containers/apart.js';
 import { countHeld } from './containers/held.js';
 import { countSame } from './containers/same-as-before.js';
+import { withSharesTold } from './containers/shares-told.js';
 import { isFull, type Opening, openingAt } from './containers/opening.js';
 import { countAt, eachAt, isContainer, type Joined, perContainer } from './containers/per-container.js';
 import { timesAt } from './containers/times.js';
@@ -27,7 +28,7 @@ export function joinContainers(pieces: readonly Piece[]): readonly Piece[] {
       at++;
     }
   }
-  return countSame(countApart(countHeld(joined)));
+  return withSharesTold(countSame(countApart(countHeld(joined))));
 }
 
 /** "Into pots of 11 cm": their size. */

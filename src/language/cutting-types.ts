@@ -35,6 +35,13 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
       /^(?:cuttings?|slips?|pieces|bits)$/.test(textAt(tokens, at - 3))
     )
       return true;
+    // "Cut just below a node".
+    if (
+      words === 'node' &&
+      /^(?:a|the)$/.test(before) &&
+      /^(?:below|under|beneath)$/.test(textAt(tokens, at - 2))
+    )
+      return true;
     if (nextIsCutting || (next === '-' && /^cutting/.test(textAt(tokens, at + length + 1)))) return true;
     // ", tips,": how they were taken, said by itself.
     if (/^(?:tip|tips)$/.test(words))

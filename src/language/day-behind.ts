@@ -1,4 +1,5 @@
 /** The day of what was told, in a sentence of its own: "lost 3 Salt Harrier. Raging. Yesterday.", "misted it all. That was Sunday." */
+import { MONTH } from './no-days.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
 import type { Sentence } from './sentences.js';
@@ -21,6 +22,8 @@ export function datedBy(
   const [when, more] = pieces.filter((piece) => !isAround(piece));
   if (asked || more || when?.is !== 'when' || when.when.past === undefined || when.when.past === 'ask')
     return undefined;
+  // "38F on the fire escape. In May!": told of today, and a wonder.
+  if (MONTH.test(when.when.words) && told.every(({ kind }) => kind === 'reading')) return told;
   const isOpen = ({ kind, draft }: Proposal): boolean => DEED.test(kind) && draft.when === undefined;
   if (!told.every(({ kind }) => DEED.test(kind) || kind === 'remark') || !told.some(isOpen)) return undefined;
   return told.map((each) => (isOpen(each) ? { ...each, draft: { ...each.draft, when: when.when } } : each));

@@ -1,5 +1,6 @@
 /** What reads like a phrase of time and names none: people called as months are, shares, numbers of plants. */
 import { crops } from './lexicon.js';
+import { numberAt } from './numbers.js';
 import { textAt, type Token } from './tokens.js';
 
 const GIVES = /^(?:gave|give|given|gives|sold|passed|handed|posted|swapped|dropped|went|gone)$/;
@@ -33,6 +34,21 @@ export function isShare(
     asBefore
   );
 }
+
+/** "5/6 Ember Fox have roots": how many of how many, with no other number before what became of them. */
+export function isShareOfPlant(tokens: readonly Token[], behind: number, phrase: string): boolean {
+  const [part = 0, whole = 0] = phrase.split('/').map(Number);
+  if (part > whole) return false;
+  for (let at = behind; at < behind + MOST_OF_PLANT; at++) {
+    const token = tokens[at];
+    if (token?.is !== 'word' || numberAt(tokens, at)) return false;
+    if (/^(?:rooted|roots|have|survived|alive|dead|died)$/.test(token.text)) return true;
+  }
+  return false;
+}
+
+/** Words of a plant and what is told of it. */
+const MOST_OF_PLANT = 6;
 
 /** "From the 16 Ashlar Pink": a number of plants, no day of the month. */
 export function isCounted(

@@ -21,10 +21,11 @@ import { isInFahrenheit, ownPlace, partsOfPlaces, temperaturesToo } from './read
 import { isPersons, pastPerson } from './somebody-else.js';
 import { isAmerican } from './utterance.js';
 
-/** What was told before a temperature: a place that "in there" may mean, or some care of plants. */
+/** What was told beside a temperature: a place that "in there" may mean, or some care of plants; or what heat did. */
 export interface ToldBeforeReading {
   readonly place: boolean;
   readonly care: boolean;
+  readonly heat?: boolean;
 }
 
 /** "Ten of those stop in the porch and six are up in the loft". */
@@ -53,7 +54,7 @@ export function proposeReading(
   const marked = pieces.filter((piece): piece is PieceOf<'celsius'> => piece.is === 'celsius');
   const isBesideCare = before.care && isWarmthBesideCare(line);
   const isThere = before.place && WARM_IN_THERE.test(line);
-  const isSaid = isThere || isBesideCare || STRONG_CUE.test(line);
+  const isSaid = isThere || isBesideCare || before.heat === true || STRONG_CUE.test(line);
   if (marked.length === 0 && (!isSaid || plantsIn(pieces).length > 0)) return undefined;
   const [draft = {}] = draftsOf(pieces, wholeOf(pieces));
   const base: Draft = { ...(draft.when ? { when: draft.when } : {}) };

@@ -2,6 +2,7 @@
 import { findHits } from './grammar/hits.js';
 import { wordAt } from './grammar/rule.js';
 import { rules } from './grammar/rules.js';
+import { tellsHeat } from './heat-told.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
@@ -65,6 +66,7 @@ export function withoutReadings(sentence: Sentence, utterance: Utterance, note: 
         ? proposeReading(sentenceOf(part, utterance), note, {
             place: rest.some(({ is }) => is === 'place'),
             care: tellsOfCare(rest),
+            heat: rest.length === 0 && tellsHeat(part, pieces.slice(at)),
           })
         : undefined;
     if (!readings) rest.push(...part);

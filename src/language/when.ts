@@ -5,7 +5,7 @@ import { firstDay } from '../calendar/span.js';
 import { localDay, localTime } from '../calendar/zone.js';
 import { datesIn, type Moment, type Resolved } from './dates.js';
 import { crops } from './lexicon.js';
-import { isCounted, isCountedOnDay, isShare, isTaker, MONTH } from './no-days.js';
+import { isCounted, isCountedOnDay, isShare, isShareOfPlant, isTaker, MONTH } from './no-days.js';
 import type { Note } from './note.js';
 import type { When } from './pieces.js';
 import { isOfGroup } from './meets-on.js';
@@ -162,6 +162,7 @@ function plausible(tokens: readonly Token[], from: number, to: number): boolean 
   const next = tokens[to]?.text ?? '';
   if (/^\d+ ?\/ ?\d+$/.test(phrase)) {
     if (/^(?:rooted|have|had|with|are|dead|died|showing|roots|of)$/.test(next)) return false;
+    if (isShareOfPlant(tokens, to, phrase)) return false;
     const [, second = '0'] = phrase.split('/');
     return Number(second) <= 12 || Number(phrase.split('/')[0]) <= 12;
   }

@@ -41,7 +41,9 @@ export function placeThere(
   clause: Clause,
   told: readonly Proposal[],
 ): string | undefined {
-  for (let at = clause.hit?.to ?? clause.from; at < clause.to; at++)
+  // "Everything in there got a drink" tells it before the act.
+  const from = clause.subjectFirst ? clause.from : (clause.hit?.to ?? clause.from);
+  for (let at = from; at < clause.to; at++)
     if (wordAt(pieces, at) === 'there' && /^(?:in|into|out|over|up|down|on)$/.test(wordAt(pieces, at - 1)))
       return told.findLast(({ slots }) => typeof slots['place'] === 'string')?.slots['place'] as
         string | undefined;

@@ -85,3 +85,34 @@ describe('what was counted and is no plant', () => {
     expect(told(text)).toEqual(entries);
   });
 });
+
+describe('a share beside what it is a share of', () => {
+  it.each([
+    ['half of my twelve Salt Harrier went into the long border', ['plantOut 6 long border']],
+    ['of the twelve Salt Harrier, half went into the long border', ['plantOut 6 long border']],
+    ['of my twelve Salt Harrier, two I gave to the school this morning', ['dispatch 2']],
+    ['sold a third of the 12 Salt Harrier', ['dispatch 4']],
+  ])('“%s” is so many', (text, entries) => {
+    expect(told(text)).toEqual(entries);
+  });
+
+  it('is asked about where it comes out at no whole number', () => {
+    expect(told('half of the 11 Copper Moth went into the long border')).toEqual(['plantOut long border']);
+  });
+});
+
+describe('heat in a bare number', () => {
+  it.each([
+    ['43 in the propagator today and the Salt Harrier cooked', ['reading propagator', 'loss']],
+    [
+      'was 42 in the tunnel yesterday so I chucked the shade cloth over it',
+      ['reading tunnel', 'tend tunnel'],
+    ],
+    ['38 in the tunnel, opened the vents', ['reading tunnel', 'tend tunnel']],
+    // So many plants, it may be.
+    ['38 in the tunnel, watered them', ['tend tunnel']],
+    ['12 in the tunnel, opened the vents', ['tend tunnel']],
+  ])('“%s”', (text, entries) => {
+    expect(told(text)).toEqual(entries);
+  });
+});

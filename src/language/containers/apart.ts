@@ -8,8 +8,9 @@ import { counted, endsThere, pastJoint, valueAt } from './words.js';
 export function countApart(row: readonly Piece[]): readonly Piece[] {
   for (let at = 2; at < row.length; at++) {
     const pots = row[at];
-    if (pots?.is !== 'pots' || pots.pots !== 1 || wordAt(row, at - 1) !== 'in') continue;
-    const first = heldBefore(row, at - 1);
+    const into = wordAt(row, at - 1) === 'the' ? at - 2 : at - 1;
+    if (pots?.is !== 'pots' || pots.pots !== 1 || wordAt(row, into) !== 'in') continue;
+    const first = heldBefore(row, into);
     const next = pastJoint(row, at + 1);
     if (first === undefined || next === at + 1) continue;
     const end = pastOther(row, next);

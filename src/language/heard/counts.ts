@@ -173,6 +173,9 @@ export const heardCounts: readonly Misheard[] = [
       afterParticle(v) ||
       afterCountWord(v) ||
       ((v.isName(-1) || v.isPlant(-1)) && v.word(2) === 'them') ||
+      (v.heard !== 'for' &&
+        v.word(2) === 'them' &&
+        /^(?:have|has|rooted|routed|died|are)$/.test(v.word(3))) ||
       // "Gave Moira too of".
       (/^(?:give|sell|hand|send|bring)$/.test(v.verb(-2)) && v.heard !== 'for'),
     phrasings: [

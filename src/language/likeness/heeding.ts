@@ -68,13 +68,22 @@ export function heeded(
       ((most.get(kind) ?? 1) < UNLIKE_BELOW && like.some(([other]) => other !== kind)));
   // What names no plant leans on what was said before: alone it is like anything.
   const names = pieces.some(({ is }) => is === 'plant');
-  const believed = read.entries.filter((each) => !names || !isDoubted(each));
+  const believed = read.entries.filter((each) => !names || !isDoubted(each) || isExplained(pieces));
   const told = believed.length === 0 ? plainly(whole, read, pieces) : undefined;
   if (told !== undefined && (names || told === 'undo')) {
     const headed = readUnder(HEADINGS[told] ?? '');
     if (tellsOnly(headed, told)) return headed;
   }
   return believed.length === read.entries.length ? read : without(read, isDoubted);
+}
+
+const SMALL =
+  /^(?:the|my|our|a|an|of|i|we|i've|we've|have|has|had|is|are|was|were|got|all|just|and|to|in|on|into|at|by|with|for|whole|trays?|pots?|batch|lot|cuttings?|plants?)$/;
+
+/** "The Salt Harrier died last night": the rules account for every word, so that none is left to doubt them by. */
+function isExplained(pieces: readonly Piece[]): boolean {
+  const own = new Set(findHits(rules, pieces).flatMap((hit) => hit.own));
+  return pieces.every((piece, at) => piece.is !== 'word' || own.has(at) || SMALL.test(piece.text));
 }
 
 /** The one kind that the words are plainly like and the rules did not see; held back by a mood, they saw it. */

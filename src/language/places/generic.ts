@@ -110,9 +110,12 @@ export function genericAt(
   const bare =
     phrase === undefined && (EVERYDAY.has(noun) || EVERYDAY.has(noun.replace(/s$/, ''))) && to - from === 1;
   // "Watered the tunnel": what is tended is a place.
+  const care = verbSense(textAt(tokens, from - 2))?.lemma ?? '';
   const tended =
     DETERMINER.has(textAt(tokens, from - 1)) &&
-    /^(?:water|mist|vent|shade|feed|spray|air|damp)$/.test(verbSense(textAt(tokens, from - 2))?.lemma ?? '');
+    (/^(?:water|mist|vent|shade|feed|spray|air|damp)$/.test(care) ||
+      // "Uncovered the frame"; no "opened the box".
+      (/^(?:open|cover|uncover|close)$/.test(care) && /^(?:frame|tunnel)$/.test(noun)));
   if (
     bare &&
     !tended &&

@@ -41,8 +41,12 @@ export function beyond(tokens: readonly Token[], at: number): FoundQuantity | un
       )
     )
       continue;
-    // "Greenfly all over three pots": on every side of them.
-    if (words[0] === 'over' && textAt(tokens, at - 1) === 'all') continue;
+    // "Greenfly all over three pots": on every side of them; "spread over two trays": in them.
+    if (
+      words[0] === 'over' &&
+      /^(?:all|spread|divided|split|shared|spaced|distributed|dotted)$/.test(textAt(tokens, at - 1))
+    )
+      continue;
     // "Back up to 20": as warm as that.
     if (
       words[0] === 'up' &&

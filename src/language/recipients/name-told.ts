@@ -4,6 +4,10 @@ import type { Piece } from '../pieces.js';
 import type { Token } from '../tokens.js';
 import { NOBODY, SOMEBODY, STOP } from './words.js';
 
+/** "Number 42", and no price. */
+const isHouse = (piece: Piece | undefined, tokens: readonly Token[]): boolean =>
+  piece?.is === 'money' && tokens[piece.from]?.text === 'number';
+
 /** Past the words of the name that begins at `from`. */
 export function nameEnd(
   pieces: readonly Piece[],
@@ -14,7 +18,12 @@ export function nameEnd(
   let at = from;
   for (; at < to; at++) {
     const piece = pieces[at];
-    if (!piece || piece.is === 'break' || piece.is === 'when' || piece.is === 'money') break;
+    if (!piece || piece.is === 'break' || piece.is === 'when') break;
+    if (piece.is === 'money') {
+      // "The chap at number 42".
+      if (isHouse(piece, tokens) && wordAt(pieces, at - 1) === 'at') continue;
+      break;
+    }
     const afterArticle = at === from + 1 && /^(?:the|a|an|my|our)$/.test(wordAt(pieces, from));
     // "The lads at the allotment".
     const isWhere = /^(?:the|our|my)$/.test(wordAt(pieces, at - 1)) && SOMEBODY.test(wordAt(pieces, at - 3));
@@ -29,7 +38,8 @@ export function nameEnd(
       // "People in my form", "the ladies at church" keep their tail.
       if (!(
         /^(?:in|at|from|of)$/.test(piece.text) &&
-        /^(?:my|the|our|his|her|church|work|number|next)$/.test(wordAt(pieces, at + 1)) &&
+        (/^(?:my|the|our|his|her|church|work|number|next)$/.test(wordAt(pieces, at + 1)) ||
+          isHouse(pieces[at + 1], tokens)) &&
         SOMEBODY.test(wordAt(pieces, at - 1))
       ))
         break;

@@ -24,6 +24,6 @@ export const CARRIER = whole`
 
 /** People told by what they are: "the ladies at church". */
 export const SOMEBODY = whole`
-  people|everyone|someone|folks?|ladies|lady|woman|man|lads?|girls|boys|chap|fella|guys?|couple|family
+  people|everyone|someone|folks?|ladies|lady|woman|man|lads?|girls|boys|chap|bloke|fellow|gent|gentleman|fella|guys?|couple|family
   neighbours?|friends?|mates?|kids|team|lot|teacher|boss|colleagues?
 `;

@@ -41,6 +41,14 @@ const isThrownOut = (piece: Piece): boolean =>
     piece.verb?.lemma ?? '',
   );
 
+/** "Two have rooted, the other three nothing doing": of the ones that were not told of before. */
+const isOfOthers = (pieces: readonly Piece[], from: number): boolean => {
+  const count = pieces[from - 1];
+  const isOthers =
+    count?.is === 'count' && (count.quantity.besides === true || count.quantity.whole === 'rest');
+  return isOthers && pieces.slice(0, from - 1).some((piece) => piece.is === 'count');
+};
+
 export const noRoots: readonly Rule[] = [
   {
     name: 'no roots',
@@ -104,7 +112,7 @@ export const noRoots: readonly Rule[] = [
     rooted: 'none',
     // "Nothing doing here today" is talk.
     when: (p, _f, t) => wordAt(p, t - 1) !== 'doing' || p.some(({ is }) => is === 'plant'),
-    unless: (p, f, t) => saysWhyGone(p, f) || isSent(p, t) || onSomethingElse(p, t),
+    unless: (p, f, t) => saysWhyGone(p, f) || isSent(p, t) || onSomethingElse(p, t) || isOfOthers(p, f),
     mustNot: [
       'nothing on the telly tonight',
       'nothing on wriggly',

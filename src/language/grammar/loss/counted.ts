@@ -18,3 +18,13 @@ export function causeAt(pieces: readonly Piece[], at: number): Cause | undefined
   const words = pieces.slice(from, from + 4).map((_, n) => wordAt(pieces, from + n));
   return phraseAt(causes, words, 0)?.value;
 }
+
+/** "The Salt Harrier got", "the whole tray of Salt Harrier has": plants before the words, and nothing of theirs. */
+export function isOnlyPlantBefore(pieces: readonly Piece[], from: number): boolean {
+  let at = from - 1;
+  while (/^(?:got|get|were|was|are|have|has|been|all|being)$/.test(wordAt(pieces, at))) at--;
+  if (pieces[at]?.is !== 'plant') return false;
+  if (wordAt(pieces, at - 1) === 'of' && /^(?:tray|pot|batch|lot|jar)$/.test(wordAt(pieces, at - 2))) at -= 2;
+  while (/^(?:the|my|our|those|whole|entire)$/.test(wordAt(pieces, at - 1))) at--;
+  return at === 0 || pieces[at - 1]?.is === 'break' || wordAt(pieces, at - 1) === 'and';
+}

@@ -1,11 +1,14 @@
 /** Plants that died, in plain words and in the trade's jokes: "keeled over", "didn't make it", "kicked the bucket". */
 import type { Piece } from '../../pieces.js';
 import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
-import { counted } from './counted.js';
+import { counted, isOnlyPlantBefore } from './counted.js';
 import { cameToNothing } from './to-nothing.js';
 
 /** What only looks so may live. */
 const LOOKS = /^(?:look|looks|looked|looking|seem|seems|seemed|feel|apparently|as)$/;
+
+/** Of these words nobody asks whether the plants may come round. */
+const FOR_GOOD = /^(?:perished|croaked|cooked|fried|frazzled|drowned|shrivelled|withered|succumbed|expired)$/;
 
 /** "Received 20 plugs, six dead on arrival"; of those that were sent elsewhere the ledger holds none any more. */
 const onArrival = (pieces: readonly Piece[], from: number, to: number): boolean =>
@@ -86,10 +89,11 @@ export const died: readonly Rule[] = [
       'three of the Salt Harrier crisped to nothing',
       'three Salt Harrier fried to a crisp in the porch',
       'three Salt Harrier baked to death',
+      'the whole tray of Salt Harrier has cooked',
     ],
     mustNot: ['three Salt Harrier failed to root', 'three Salt Harrier crisped at the edges'],
     when: (p, f, t) =>
-      counted(p, f, t) &&
+      (counted(p, f, t) || (isOnlyPlantBefore(p, f) && FOR_GOOD.test(wordAt(p, f)))) &&
       // "All flopped this evening": thirsty, not dead.
       !(
         /^flop/.test(wordAt(p, f)) &&

@@ -1,7 +1,7 @@
 /** What animals, children and feet did: "slugs had three", "two eaten by mice", "one got trodden on". */
 import type { Piece } from '../../pieces.js';
 import { closeBehind, endsAt, pastOf, precedes, type Rule, wordAt } from '../rule.js';
-import { counted, needsPlantOrCount } from './counted.js';
+import { counted, isOnlyPlantBefore, needsPlantOrCount } from './counted.js';
 import { PESTS } from './pests.js';
 
 const ANY_PEST = PESTS.join('|');
@@ -132,8 +132,11 @@ export const eaten: readonly Rule[] = [
     head: 'eaten|munched|devoured|scoffed|nibbled',
     shape: 'subject',
     cause: 'pest',
-    when: (p, f) => precedes(p, f, 6, 'count'),
-    phrasings: ['five eaten', 'five eaten by slugs'],
+    when: (p, f, t) =>
+      precedes(p, f, 6, 'count') ||
+      (wordAt(p, t) === 'by' && wordAt(p, f) !== 'nibbled' && isOnlyPlantBefore(p, f)),
+    phrasings: ['five eaten', 'five eaten by slugs', 'the Salt Harrier got eaten by slugs'],
+    mustNot: ['the Salt Harrier got nibbled by slugs', 'the label on the Salt Harrier got eaten by slugs'],
   },
   {
     name: '<pest> had <count> <plant>',
