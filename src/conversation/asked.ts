@@ -43,6 +43,7 @@ export function settleAsk(sitting: Sitting, ask: Ask, text: string, read: ReadNo
     case 'meant':
     case 'bringIn':
       if (asked.ask === 'repeat' && isSecondTime(text)) choose(sitting, ask, 0);
+      else if (asked.ask === 'repeat' && isOnce(text)) choose(sitting, ask, null);
       else if (yes === null) return false;
       else choose(sitting, ask, yes === 'yes' ? 0 : null);
       return true;
@@ -199,8 +200,15 @@ export function choose(sitting: Sitting, ask: Ask, index: number | null): void {
 
 /** "No, that's two more", "a separate two". */
 const isSecondTime = (text: string): boolean =>
-  /\b(?:more|another|other|separate|different|new|fresh|extra)\b/i.test(text) &&
-  !/\b(?:once|same|duplicate|not (?:another|again)|no more|no other)\b/i.test(text);
+  /\b(?:more|another|other|separate|different|new|fresh|extra|second (?:lot|batch)|two (?:lots|batches))\b/i.test(
+    text,
+  ) && !/\b(?:once|same|twice|signal|ignore|duplicate|not (?:another|again)|no more|no other)\b/i.test(text);
+
+/** "Just the once", "pressed send twice", "ignore the second one". */
+const isOnce = (text: string): boolean =>
+  /\b(?:the once|once only|the one lot|only (?:the )?one|same (?:one|lot|message|thing)|(?:sent|send|pressed|hit|tapped|clicked|posted|went|gone|came) .{0,20}twice|double[- ](?:tap|click|post)(?:ped|ed)?|(?:ignore|scrap|skip|forget) (?:the |that )?(?:second|last|other)(?: one)?)\b/i.test(
+    text,
+  );
 
 function yesIn(text: string): Yes {
   // "It happened twice, so yes".

@@ -7,9 +7,11 @@ import { addsToLast } from './adding.js';
 import type { Context } from './answering.js';
 import { doubtsFirst } from './correcting/doubts.js';
 import { corrects, hasSecondThoughts } from './correcting/few-words.js';
+import { countsThereAnew } from './correcting/same-place.js';
 import { saysLotOfDay, saysOther, saysOtherOnly, swapsBatch, swapsToDay } from './correcting/swapping.js';
 import { turnsRound } from './correcting/wrong-way-round.js';
-import { hadByThem } from './had-by-them.js';
+import { goesOn } from './going-on.js';
+import { hadBySomebody, hadByThem } from './had-by-them.js';
 import { onlyOfLastNote } from './last-note.js';
 import { saysLikewise } from './likewise.js';
 import { namesLast } from './naming.js';
@@ -40,12 +42,16 @@ export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, cont
     sitting.reply.text.push(noOther);
     return true;
   }
-  const had = hadByThem(sitting, onlyOfLastNote(sitting, THEY_MS)?.entry as LoggedEntry | undefined, text);
+  const had =
+    hadByThem(sitting, onlyOfLastNote(sitting, THEY_MS)?.entry as LoggedEntry | undefined, text) ??
+    (read.entries.length === 0 ? hadBySomebody(sitting, text) : null);
   if (had) {
     takeNote(sitting, had);
     return true;
   }
   if (silent && restWentOut(sitting, text)) return true;
+  if (ofLastNote && countsThereAnew(sitting, text)) return true;
+  if (silent && goesOn(sitting, text)) return true;
   if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text) || namesLast(sitting, text)))
     return true;
   return silent && corrects(sitting, text, context.lines);

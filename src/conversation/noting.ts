@@ -16,9 +16,11 @@ import {
   whichOf,
   withBatch,
 } from './completing.js';
+import { allMeant, eachOfBoth, meansEverything } from './all-of-them.js';
 import { askFor } from './asked-instead.js';
 import { isPlainlyAbout } from './given-prompts.js';
-import { allSpokenOf, batchPointedAt, meansEverything, movedAsSpoken, spokenOfSince } from './pointing.js';
+import { batchPointedAt, movedAsSpoken, spokenOfSince } from './pointing.js';
+import { placeMeant, placeThere } from './places-pointed-at.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
 import { batchToldByPlace } from './told-by-place.js';
@@ -39,7 +41,8 @@ export function takeNote(
   return read.entries.flatMap((each, index) => {
     if (!isLogged(each.entry)) return [];
     const entry = unguessed(sitting, each, each.entry, pending);
-    const own = inFull(sitting, movedAsSpoken(sitting, ofTheSame(sitting, entry, read.entries.length)));
+    const told = eachOfBoth(sitting, ofTheSame(sitting, entry, read.entries.length));
+    const own = inFull(sitting, movedAsSpoken(sitting, told));
     const [first, ...then] = read.asks
       .filter((ask) => ask.entry === index && !(ask.slot in own))
       .map(({ slot, options }) => ({ slot, options: options ?? [] }));
@@ -87,26 +90,12 @@ function unknownLabel({ ledger, text }: Sitting): Plant | null {
   return label === undefined || batchLabelled(ledger, label) ? null : { batch: label };
 }
 
-/** "Same shelf": where the last note put its plants; a care's place by the name that the ledger has for it. */
-function placeMeant(
-  { ledger }: Sitting,
-  entry: LoggedEntry & { readonly place?: string },
-): string | undefined {
-  if (/^(?:the )?same\b/i.test(entry.place ?? '')) {
-    const stood = ledger.standing.findLast(
-      (each) => 'place' in each.entry && !/^(?:reading|tend)$/.test(each.entry.kind),
-    );
-    return (stood?.entry as { readonly place?: string } | undefined)?.place;
-  }
-  return entry.kind === 'tend' ? knownPlace(ledger, entry.place) : undefined;
-}
-
 /** "The rest" as a number, less what the same note named before; places by the name that the ledger has for them. */
 function inFull(sitting: Sitting, told: LoggedEntry): LoggedEntry {
   const entry = theOnlyOne(sitting, told);
   const rested =
     'count' in entry && entry.count === 'rest' ? { ...entry, ...theRest(sitting, entry) } : entry;
-  const place = 'place' in rested ? placeMeant(sitting, rested) : undefined;
+  const place = 'place' in rested ? placeMeant(sitting, rested) : placeThere(sitting, rested);
   const from = 'fromPlace' in rested ? knownPlace(sitting.ledger, rested.fromPlace) : undefined;
   return { ...rested, ...(place ? { place } : {}), ...(from ? { fromPlace: from } : {}) };
 }
@@ -214,12 +203,12 @@ function onEverything(
   options: readonly unknown[],
   origin: Origin,
 ): Line[] | null {
-  if (!options.includes(allOfThem) || named(entry as Plant)) return null;
-  const spoken = allSpokenOf(sitting).filter((label) => options.includes(label));
-  const all = meansEverything(sitting.text, options.length - 1) ? options : spoken;
+  if (!options.includes(allOfThem)) return null;
+  const labels = options.flatMap((each) => (typeof each === 'string' && each !== allOfThem ? [each] : []));
+  const all = allMeant(sitting, entry, labels);
   if (all.length === 0) return null;
   return all.flatMap((label) => {
-    const batch = typeof label === 'string' ? batchLabelled(sitting.ledger, label) : undefined;
+    const batch = batchLabelled(sitting.ledger, label);
     return batch ? postEntry(sitting, withBatch(entry, batch), origin) : [];
   });
 }

@@ -1,27 +1,24 @@
 /** Which of several batches a note points at without naming it: the one that was just spoken of, or all of them. */
+import { SMALL } from '../language/number-names.js';
 import { alive, type Batch } from '../ledger/batch.js';
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import { type Ledger, batchLabelled } from '../ledger/ledger.js';
 import { named } from '../ledger/reach.js';
+import { meansEverything } from './all-of-them.js';
 import { askedJustBefore } from './asked-before.js';
 import type { Sitting } from './sitting.js';
-
-/** "Planted out everything": of all that live; "pinched both", where `fitting` are two. */
-export function meansEverything(text: string, fitting: number): boolean {
-  return (
-    /\b(?:everything|every one of them|the whole lot)\b/i.test(text) ||
-    (fitting === 2 && /\bboth\b/i.test(text))
-  );
-}
+import { batchToldByPlace } from './told-by-place.js';
 
 /** So long "them" may mean what was last told of. */
-const SPOKEN_OF_MS = 3_600_000;
+export const SPOKEN_OF_MS = 3_600_000;
 /** What is carried may come back the same day. */
 const CARRIED_MS = 24 * 3_600_000;
 
 /** "Them", "the seven", "the rest". */
 const THEM =
   /\b(?:them|these|those|they|the (?:rest|others?|remaining|\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen))\b/i;
+
+const THOSE = new RegExp(`\\b(?:the|those|these) (\\d+|${SMALL.slice(2).join('|')})\\b`, 'i');
 
 /** "Another gone", "two more dead", behind the same of a batch. */
 const ONE_MORE = /\b(?:another|more)\b/i;
@@ -39,14 +36,34 @@ export function batchPointedAt(
   if (named(entry as Plant)) return null;
   const asked = askedJustBefore(sitting);
   if (asked && labels.includes(asked.label)) return asked;
+  const there = 'place' in entry ? null : batchToldByPlace(sitting);
+  if (there && labels.includes(there.label)) return there;
+  const told = thoseTold(sitting, labels);
+  if (told) return told;
   const oneMore = ONE_MORE.test(sitting.text) && sitting.ledger.standing.at(-1)?.entry.kind === entry.kind;
   if (!oneMore && !THEM.test(sitting.text)) return null;
   const spoken = lastSpokenOf(sitting, oneMore ? ONE_MORE_MS : SPOKEN_OF_MS);
   return spoken !== null && labels.includes(spoken) ? (batchLabelled(sitting.ledger, spoken) ?? null) : null;
 }
 
+/** "Those seven", "the seven": of the one batch that seven were lately told of. */
+function thoseTold({ ledger, origin, text }: Sitting, labels: readonly string[]): Batch | null {
+  const [, number = ''] = THOSE.exec(text) ?? [];
+  if (number === '') return null;
+  const small = SMALL.indexOf(number.toLowerCase());
+  const many = small < 0 ? Number(number) : small;
+  const told = ledger.standing.filter(({ entry, journal }) => {
+    const { count, rooted } = entry as { readonly count?: unknown; readonly rooted?: unknown };
+    return origin.at - journal.at <= CARRIED_MS && (rooted ?? count) === many;
+  });
+  const [only, another] = new Set(told.flatMap(({ touched }) => touched));
+  return only !== undefined && another === undefined && labels.includes(only)
+    ? (batchLabelled(ledger, only) ?? null)
+    : null;
+}
+
 /** So long may "the other one" mean what is left of what was told of. */
-const OTHER_MS = 14 * 24 * 3_600_000;
+export const OTHER_MS = 14 * 24 * 3_600_000;
 
 /** "The other one has died too", of two: what is left of the batch that was spoken of; "the other lot": its fellow. */
 function theOther(sitting: Sitting, entry: LoggedEntry, labels: readonly string[]): Batch | null {
@@ -138,29 +155,22 @@ export function spokenOfSince(sitting: Sitting, asked: string): string | null {
   return spoken === asked ? null : spoken;
 }
 
-/** "Potted them all on", "planted out the lot" behind what was told of several: those; none where it was told of one. */
-export function allSpokenOf(sitting: Sitting): readonly string[] {
-  if (
-    !/\b(?:them (?:all|both)|all of (?:them|these)|the lot|all (?:two|three|four|five|six))\b/i.test(
-      sitting.text,
-    )
-  )
-    return [];
-  const spoken = spokenOfLast(sitting, OTHER_MS);
-  return spoken.length > 1 ? spoken : [];
-}
-
 /** The only batch of the chat's last note, where the same grower said that lately. */
 function lastSpokenOf(sitting: Sitting, within: number): string | null {
   const [only, another] = spokenOfLast(sitting, within);
   return only === undefined || another !== undefined ? null : only;
 }
 
+/** "Three of those", said to another of the group right behind what they told. */
+const OF_THOSE = /\bof (?:those|them|these)\b/i;
+
 /** The batches of the chat's last note, where the same grower said that lately. */
-function spokenOfLast({ ledger, origin, world }: Sitting, within: number): readonly string[] {
+export function spokenOfLast({ ledger, origin, text, world }: Sitting, within: number): readonly string[] {
   const last = ledger.standing.at(-1);
   const source = last?.journal.source;
-  if (!last || source?.chat !== world.chat || last.by !== origin.by) return [];
+  if (!last || source?.chat !== world.chat) return [];
+  if (last.by !== origin.by && !(OF_THOSE.test(text) && origin.at - last.journal.at <= SPOKEN_OF_MS))
+    return [];
   if (origin.at - last.journal.at > within) return [];
   const together = ledger.standing.filter(
     ({ journal }) => journal.source?.message === source.message && journal.source.chat === source.chat,

@@ -11,6 +11,7 @@ import { notANote, notUnderstood, nothingWaits, welcome } from '../words/answers
 import { askedEarlier } from './asked-earlier.js';
 import { type Context, isBare, pendingOf } from './answering.js';
 import { withPlantAtFault } from './correcting/at-fault.js';
+import { excused } from './correcting/doubts.js';
 import { putsRight } from './correcting/beside-a-note.js';
 import { isOfJustTold } from './correcting/just-told.js';
 import { hasSecondThoughts, kindTold } from './correcting/few-words.js';
@@ -33,7 +34,7 @@ import { snoozePrompts } from './snoozing.js';
 import { tap } from './tapping.js';
 import { tellsAgain } from './correcting/telling-again.js';
 import { thanks } from './thanking.js';
-import { undoLast } from './undoing.js';
+import { undoesPlant, undoLast } from './undoing.js';
 import { undoneToo } from './undone-too.js';
 import { batchLabelled } from '../ledger/ledger.js';
 import { named, plantOf } from '../ledger/reach.js';
@@ -57,7 +58,7 @@ export function sayText(
   context: Context,
   { heard, meant = false }: Said = {},
 ): void {
-  sitting.text = text;
+  sitting.text = excused(text);
   const opened = OPENS.exec(text);
   if (opened) {
     open(sitting, text, opened[1]);
@@ -75,7 +76,7 @@ export function sayText(
     return;
   }
   const known = contextOf(sitting.ledger);
-  const spelt = heard ? text : withoutSlips(text, known);
+  const spelt = heard ? text : withoutSlips(sitting.text, known);
   const button = matchButton(sitting, spelt, context);
   if (button) {
     remember(sitting, text, false);
@@ -152,7 +153,7 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
   if (read.entries.length === 0 && !context.explicit && answersByName(sitting, text, context)) return;
   if (read.entries.length === 0) {
     if (!sitting.talk.welcomed && greets(text)) return void start(sitting);
-    if (asksWhetherMeant(sitting, text, read, context)) return;
+    if (undoesPlant(sitting, text) || asksWhetherMeant(sitting, text, read, context)) return;
     const batch = batchLabelled(sitting.ledger, text.trim().replace(/[?!.]$/, ''));
     if (!batch && !context.forgotten && rightInPart(sitting, text, context, false, act)) return;
     if (batch) return void answerQuestion(sitting, { kind: 'question', topic: 'status', batch: batch.label });

@@ -39,6 +39,28 @@ export function undoLast(sitting: Sitting, which = 0): void {
   else revert(sitting, deed.lines);
 }
 
+const UNDO_PLANT =
+  /^(?:(?:no|oh|sorry|actually|wait|please|can you|could you)[, ]+)*(?:(?<undo>undo|revert|unlog|retract|cancel|scratch)|delete|remove|erase|scrap) (?:the |that |my |those )?(?<name>[^,.;:–—-]{2,60}?)(?: (?:cuttings|ones|lot|batch|strike|please))*(?:[,.;:] .{0,80})?[.!]?$/iu;
+/** So long after it was begun is a batch deleted, and not thrown away. */
+const BEGUN_MS = 48 * 3_600_000;
+
+/** "Delete the Clay Piper, they were my sister's": whether a plant is named alone, and its last note, or how it began, is taken back. */
+export function undoesPlant(sitting: Sitting, text: string): boolean {
+  const { ledger, origin } = sitting;
+  const { undo, name = '' } = UNDO_PLANT.exec(text.trim())?.groups ?? {};
+  const same = (each: string) => each.toLowerCase() === name.toLowerCase();
+  const variety = [...ledger.varieties.keys()].find(same);
+  const last =
+    variety === undefined
+      ? undefined
+      : ledger.standing.findLast((each) => each.touched.length < 2 && isAbout(ledger, each, { variety }));
+  if (!last) return false;
+  const isBeginning = /^(?:strike|receive|stock)$/.test(last.entry.kind);
+  if (isBeginning ? origin.at - last.journal.at > BEGUN_MS : undo === undefined) return false;
+  takeBack(sitting, [last.line]);
+  return true;
+}
+
 const hadBy = (entry: object, name: string): boolean =>
   String((entry as { readonly to?: string }).to ?? '')
     .toLowerCase()

@@ -31,8 +31,8 @@ export const FORMS: readonly RegExp[] = [
   `(?<owner>\\p{L}[\\p{L}'’-]+)['’]s(?: (?<which>.{1,40}?))?${WAS}(?<value>.{1,20}?)(?: of them)?`,
   // "It was two she had", "it was five Mossie got off me".
   `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,20}?)(?: of them)? (?:that )?(?<theirs>\\p{L}[\\p{L}'’]*)(?: only| just)? (?:had|got|took|bought|went off with|ended up with)(?: (?:off|from) (?:me|us))?`,
-  // "Only two he bought".
-  `(?:only |just )(?<value>.{1,12}?)(?: of them)?,? (?:that )?(?<theirs>he|she|they|\\p{Lu}\\p{L}+)(?: only| just)? (?:had|got|took|bought|wanted)(?: (?:off|from) (?:me|us))?`,
+  // "Only two he bought", "three she took".
+  `(?:only |just )?(?<value>.{1,12}?)(?: of them)?,? (?:that )?(?<theirs>he|she|they|\\p{Lu}\\p{L}+)(?: only| just)? (?:had|got|took|bought|wanted)(?: (?:off|from) (?:me|us))?`,
   // "It was four I gave Idris".
   `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,30}?) ${DID}`,
   // "It was only six of the Salt Harrier that got potted on".

@@ -11,7 +11,7 @@ import { dayAloneIn } from '../day-in.js';
 import { standingOn } from '../deeds.js';
 import { FORMS, FOUND_OUT, IN_POTS } from './deed-forms.js';
 import { withoutVocative } from './vocatives.js';
-import { doubtsLast, LONGEST, withoutDoubts } from './doubts.js';
+import { doubtsLast, LONGEST, withoutDoubts, withoutNoise } from './doubts.js';
 import { lotSaid, ORDINAL } from './lots.js';
 import { fell, isAbout, lastNote, noteOfLine, type Slots, takes } from '../entry-meant.js';
 import { isLogged } from '../noting.js';
@@ -61,7 +61,7 @@ const wordsOf = (sitting: Sitting, text: string): string =>
   withoutDoubts(
     withoutAsides(
       sitting,
-      text
+      withoutNoise(text)
         .replace(doubtsLast, '')
         .replace(FOUND_OUT, '')
         .replace(/^[^:]{3,60}: (?=the |it |that )/i, ''),

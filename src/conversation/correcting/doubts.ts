@@ -8,7 +8,7 @@ const phrases = [...secondThoughts]
 
 /** What is wrong, or should be otherwise, said before it. */
 const WRONG =
-  "edit|more like|wrong (?:one|pot|batch)|(?:that |it )?should(?:['’]ve| have)? be(?:en)?|should have said";
+  "edit|more like|(?:(?:i(?:['’]d| had| got| picked| did| said| put| wrote)|that(?:['’]s| was| is)) )?(?:the )?wrong (?:one|pot|batch|lot|name|plant|label)|(?:that |it )?should(?:['’]ve| have)? be(?:en)?|should have said";
 
 const DOUBT = new RegExp(`^(?:and|${WRONG}|${phrases})[,:;. ]+`, 'i');
 
@@ -44,3 +44,11 @@ export const doubtsFirst = new RegExp(
 /** "To Nora, I mean", "three in fact". */
 export const doubtsLast =
   /(?<![, ])[, ]+(?:i mean|i meant|i should say|i should have said|actually|in fact|sorry|rather|excuse me|pardon(?: me)?|my mistake|my bad|apologies|(?:that|it) should (?:be|have been|say))[.!]?$/i;
+
+/** "6 sry", "*6", "6*": as they are meant. */
+export function excused(text: string): string {
+  const words = text.replace(/(?<![\p{L}\d])(?:sry|srry|soz)(?![\p{L}\d])/giu, 'sorry');
+  const bare = words.trim();
+  const inner = bare.startsWith('*') ? bare.slice(1) : bare.endsWith('*') ? bare.slice(0, -1) : '*';
+  return inner.includes('*') || inner.length > 60 ? words : `sorry, ${inner.trim()}`;
+}

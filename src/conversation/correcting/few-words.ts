@@ -29,10 +29,16 @@ const noValue = new RegExp(
 const WHY =
   /, (?:there (?:was|were)|(?:the|my) (?:others?|rest|remaining)(?! .{0,30}\b(?:died|rotted|rooted|dead))|(?:one|two|another) (?:was|were|had|got|fell|came|went|broke|snapped|dropped|died|rotted|turned)|found|i (?:had )?(?:missed|found|forgot|miscounted|misread))\b[^,;.]{0,60}$/i;
 
+/** "Only 22 once I'd counted them properly", "22 now I've counted": what it came to. */
+const CAME_TO =
+  /^(?<value>(?:only |just |in fact )?(?:\d+|[\p{L}-]+)),? (?:once|when|after|now(?: that)?)(?: (?:i|we)(?:['’](?:d|ve))?)? (?:re)?counted\b[^,;.]{0,30}[.!]?$/iu;
+
 /** Whether the text takes back what was just said, by its first words or its last. */
 export function hasSecondThoughts(text: string): boolean {
   const words = text.trim().slice(0, LONGEST);
-  return [doubtsFirst, doubtsLast, onlyDid, noValue].some((pattern) => pattern.test(words.replace(WHY, '')));
+  return [CAME_TO, doubtsFirst, doubtsLast, onlyDid, noValue].some((pattern) =>
+    pattern.test(words.replace(WHY, '')),
+  );
 }
 /** "They were nodal", "the cause was rot". */
 const itWas =
@@ -111,6 +117,7 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     withWholeNames(noteOf(sitting, text))
       .trim()
       .replace(/[.!]$/, '')
+      .replace(CAME_TO, '$<value>')
       .replace(WHY, '')
       .replace(doubtsLast, '')
       .replace(/ (?:that|it) was$/i, ''),

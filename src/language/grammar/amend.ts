@@ -94,6 +94,14 @@ export const amendRules: readonly AmendRule[] = [
     `,
   },
   {
+    name: '<plant> please correct to <x>',
+    pattern: opening`
+      ${ASKED}(correct|change|amend|alter|edit|update|set|fix) (the |my )?plantname( (cuttings|count|number|strike))? to
+      (the )?plantname( (cuttings|count|number|strike))? ${leading`please|pls|can you|could you|kindly`}(correct|change|amend|alter|edit|update|set|fix)( (it|that|this|them))? to
+    `,
+    overActs: true,
+  },
+  {
     name: 'change the <plant> strike to <x>',
     pattern: opening`
       ${ASKED}(change|update|alter|amend|correct|adjust) … ${anyOf`

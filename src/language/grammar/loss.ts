@@ -8,6 +8,7 @@ import { eaten } from './loss/eaten.js';
 import { ate } from './loss/ate.js';
 import { weather } from './loss/weather.js';
 import { thrownAway } from './loss/thrown-away.js';
+import { pulledOut } from './loss/pulled-out.js';
 import { fedTo } from './loss/fed-to.js';
 import { broken } from './loss/broken.js';
 import type { Rule } from './rule.js';
@@ -21,6 +22,7 @@ export const lossRules: readonly Rule[] = [
   ...ate,
   ...weather,
   ...thrownAway,
+  ...pulledOut,
   ...fedTo,
   ...broken,
   ...left,

@@ -14,6 +14,8 @@ export interface Quantity {
   readonly more?: true;
   /** "The other two": beside those that were told before. */
   readonly besides?: true;
+  /** "The last two": in a look beside those that had rooted. */
+  readonly last?: true;
   /** "Say six": the number to go by, where another was left open. */
   readonly settles?: true;
   /** "Three out of eight": the eight. */

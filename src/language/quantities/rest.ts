@@ -4,6 +4,9 @@ import { numberAt } from '../numbers.js';
 import { type FoundQuantity, pastOf } from './quantity.js';
 import { isPhraseAt, textAt, type Token } from '../tokens.js';
 
+/** A name stands masked. */
+const NAME = '\u0000';
+
 export function restAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
   const left = whatIsLeft(tokens, at);
   if (left > at) return { quantity: { whole: 'rest' }, to: left };
@@ -11,6 +14,7 @@ export function restAt(tokens: readonly Token[], at: number): FoundQuantity | un
   const the = hasThe ? at + 1 : at;
   const word = textAt(tokens, the);
   if (/^(?:remaining|other)$/.test(word)) return othersCounted(tokens, the);
+  if (/^(?:last|final)$/.test(word)) return lastCounted(tokens, the);
   return isTheRest(tokens, at, word, hasThe)
     ? { quantity: { whole: 'rest' }, to: pastOf(tokens, the + 1) }
     : undefined;
@@ -43,7 +47,7 @@ function isTheRest(tokens: readonly Token[], at: number, word: string, hasThe: b
   // "Remainder of Salt Harrier potted into 9cm": a name stands masked.
   if (textAt(tokens, behind) === 'of' && word !== 'others' && (opens || hasThe)) {
     const named = /^(?:the|my|our)$/.test(textAt(tokens, behind + 1)) ? behind + 2 : behind + 1;
-    if (textAt(tokens, named) === '\u0000') return true;
+    if (textAt(tokens, named) === NAME) return true;
   }
   if (word !== 'rest') return false;
   if (isPhraseAt(tokens, behind, ['of', 'the']) && (opens || isBehindDeed)) return true;
@@ -75,6 +79,22 @@ function othersCounted(tokens: readonly Token[], at: number): FoundQuantity | un
   return { quantity: { value: found.value, besides: true, ...weak }, to: pastOf(tokens, found.to) };
 }
 
+const SPAN_OR_LOT =
+  /^(?:second|minute|hour|day|night|evening|weekend|week|fortnight|month|season|year|time|lot|batch|tray|pot|row|note|entry|message|in|on)(?:e?s)?$/;
+
+/** "The last two have rooted too": beside those before them; "the last two weeks", "the last two lots" count no plants. */
+function lastCounted(tokens: readonly Token[], at: number): FoundQuantity | undefined {
+  const found = numberAt(tokens, at + 1);
+  if (!found || SPAN_OR_LOT.test(textAt(tokens, found.to)) || /^of$/.test(textAt(tokens, at - 1)))
+    return undefined;
+  const isOne = textAt(tokens, at + 1) === 'one';
+  // "Four in each bar the last one": a pot.
+  if (isOne && textAt(tokens, found.to) !== NAME && !/^(?:of|has)$/.test(textAt(tokens, found.to)))
+    return undefined;
+  const weak = isOne ? { weak: true as const } : {};
+  return { quantity: { value: found.value, last: true, ...weak }, to: pastOf(tokens, found.to) };
+}
+
 /** Nothing stands before it, or a mark or a new line. */
 const opensTelling = (tokens: readonly Token[], at: number): boolean =>
   /^(?:mark|line)$/.test(tokens[at - 1]?.is ?? 'mark');
@@ -83,4 +103,4 @@ const opensTelling = (tokens: readonly Token[], at: number): boolean =>
 const isOnward = (tokens: readonly Token[], at: number): boolean =>
   /^(?:to|into)$/.test(textAt(tokens, at)) &&
   // What is found stands masked.
-  (tokens[at + 1]?.is === 'word' || textAt(tokens, at + 1) === '\u0000' || textAt(tokens, at + 1) === 'the');
+  (tokens[at + 1]?.is === 'word' || textAt(tokens, at + 1) === NAME || textAt(tokens, at + 1) === 'the');

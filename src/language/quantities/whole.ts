@@ -33,6 +33,8 @@ const readings: ReadonlyMap<string, readonly Reading[]> = new Map(
     others: [restAt],
     remaining: [restAt],
     other: [restAt],
+    last: [restAt],
+    final: [restAt],
     none: [noneAt],
     neither: [noneAt],
     zilch: [noneAt],

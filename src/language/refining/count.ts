@@ -67,12 +67,12 @@ function partOf({ allBut, share }: Quantity, alive: number | undefined): number 
 /** How many have roots, "two more" than last time or "the other two" besides, and of how many, where that is not all of the batch. */
 function tellRooted(
   value: number,
-  { more: told, besides, outOf }: Quantity,
+  { more: told, besides, last, outOf }: Quantity,
   batch: KnownBatch | undefined,
   entry: OpenEntry,
 ): void {
   const { rooted: before = 0, count: alive = 0 } = batch ?? {};
-  const more = told ?? (besides && before > 0 && before + value <= alive);
+  const more = told ?? ((besides ?? last) && before > 0 && before + value <= alive);
   if (more && batch?.rooted === undefined) {
     ask(entry, 'rooted');
     return;

@@ -52,6 +52,7 @@ export const rooted: readonly Rule[] = [
       'rooted around in the shed for the Salt Harrier labels',
       'rooted to the sofa all evening with the snooker',
       'stood there rooted to the spot',
+      "potted on everything that's rooted",
     ],
   },
   {

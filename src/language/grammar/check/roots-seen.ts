@@ -2,6 +2,7 @@
 import type { Piece } from '../../pieces.js';
 import { follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { notAboutRoots } from './not-about-roots.js';
+import { hadByThose } from './told-of-rooted.js';
 
 /** What is done to find roots. */
 const isSeeking = (pieces: readonly Piece[], at: number): boolean =>
@@ -49,17 +50,12 @@ export const rootsSeen: readonly Rule[] = [
       wordAt(p, t - 2) === 'to' ||
       // "Have wanted to look for roots": sought.
       p.slice(f, t).some((_, n) => /^(?:to|not)$/.test(wordAt(p, f + n)) && isSeeking(p, f + n + 1)) ||
-      // "Potted on the three with roots": which ones.
-      (wordAt(p, f) === 'with' &&
-        p
-          .slice(0, f)
-          .some(
-            (piece) =>
-              piece.is === 'word' &&
-              piece.verb?.form === 'past' &&
-              /^(?:pot|plant|move|give|sell|pinch|put|shift|send|swap)$/.test(piece.verb.lemma),
-          )),
-    mustNot: ['I have wanted to look for roots on the Salt Harrier'],
+      hadByThose(p, f),
+    mustNot: [
+      'I have wanted to look for roots on the Salt Harrier',
+      'potted on all of them that had roots',
+      'potted on everything that has roots',
+    ],
     phrasings: ['five of Salt Harrier have roots', 'five showing roots'],
   },
   {

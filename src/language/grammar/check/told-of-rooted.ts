@@ -74,6 +74,19 @@ export const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: nu
   return closeBehind(pieces, to, 'medium') && closeBehind(pieces, to, 'plant');
 };
 
+const DEED = /^(?:pot|plant|move|give|sell|pinch|put|shift|send|swap)$/;
+
+/** "Potted on the three with roots", "all of them that had roots": `from` is at the "with" or the "had". */
+export const hadByThose = (pieces: readonly Piece[], from: number): boolean => {
+  const at = wordAt(pieces, from) === 'with' ? from : from - 1;
+  return (
+    /^(?:with|that|which|that['’](?:s|ve|d))$/.test(wordAt(pieces, at)) &&
+    pieces
+      .slice(0, at)
+      .some((piece) => piece.is === 'word' && piece.verb?.form === 'past' && DEED.test(piece.verb.lemma))
+  );
+};
+
 /** "… the eight that had rooted" behind another act. */
 export const tellsWhichOnes = (pieces: readonly Piece[], from: number): boolean => {
   let at = from - 1;
@@ -89,7 +102,7 @@ export const tellsWhichOnes = (pieces: readonly Piece[], from: number): boolean 
   while (/^(?:had|have|has|already|all|never|not|hadn't|haven't|hasn't|didn't)$/.test(wordAt(pieces, at)))
     at--;
   return (
-    /^(?:that|which|who)$/.test(wordAt(pieces, at)) &&
+    /^(?:that|which|who|(?:that|which)['’](?:s|ve|d))$/.test(wordAt(pieces, at)) &&
     pieces
       .slice(0, at)
       .some(

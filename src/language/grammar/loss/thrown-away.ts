@@ -2,17 +2,7 @@
 import type { Piece } from '../../pieces.js';
 import { RUINED } from './ruined.js';
 import { TIP } from './tip.js';
-import { causeAt } from './counted.js';
-import {
-  closeBehind,
-  endsAt,
-  follows,
-  followsInAct,
-  followsWord,
-  precedes,
-  type Rule,
-  wordAt,
-} from '../rule.js';
+import { closeBehind, follows, followsInAct, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 /** "Chucked them into the greenhouse", "threw six in with the lobelia": put there, not thrown away. */
 function putSomewhere(pieces: readonly Piece[], from: number): boolean {
@@ -80,7 +70,7 @@ const GROWN =
   /^(?:buds?|flower(?:s|ing)?|shoots?|spikes?|blooms?|growth|suckers?|runners?|sports?|leaves|leaf|roots?|stems?|sideshoots?|seed|pups?|trusses|truss)$/;
 
 /** "Two dead leaves": parts of a plant that lives. */
-const ofPartsOnly = (pieces: readonly Piece[], _from: number, to: number): boolean =>
+export const ofPartsOnly = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   followsWord(pieces, to, /^(?:leaf|leaves|flowers?|blooms?|heads?|buds?|stems?|pots?|trays?|canes?)$/);
 
 export const thrownAway: readonly Rule[] = [
@@ -106,46 +96,6 @@ export const thrownAway: readonly Rule[] = [
     unless: ofPartsOnly,
     phrasings: ['got rid of four blackened Salt Harrier'],
     mustNot: ['got rid of four spare Salt Harrier', 'got rid of two dead Salt Harrier leaves'],
-  },
-  {
-    name: 'pulled the <count> floppy <plant> out',
-    kind: 'loss',
-    head: 'pull~past|whip~past|pick~past|hoick~past|take~past|remove~past|fished|yanked|plucked out? the|those? <count>',
-    shape: 'object',
-    when: (p, f, t) =>
-      /^(?:floppy|limp|manky|squishy|slimy|brown|black|blackened|crispy|soggy|hopeless|feeble|sickly)$/.test(
-        wordAt(p, t),
-      ) &&
-      (wordAt(p, t + 1) === 'ones' || p[t + 1]?.is === 'plant') &&
-      (f === 0 || /^$|^(?:i|we|i've|we've|and|then|just|have|so)$/.test(wordAt(p, f - 1))),
-    unless: ofPartsOnly,
-    phrasings: ['pulled the two floppy Salt Harrier out', "I've whipped out three limp Salt Harrier"],
-    mustNot: ['pulled the two dead Salt Harrier leaves off', 'pulled the two Salt Harrier out for a look'],
-  },
-  {
-    name: 'pulled out <count> <plant> with mould',
-    kind: 'loss',
-    head: 'pull~past|pick~past|hoick~past|take~past|fished|yanked|plucked|weeded out <count> .. with|showing',
-    shape: 'object',
-    when: (p, f, t) =>
-      p.slice(f, t).some(({ is }) => is === 'plant') &&
-      /^(?:rot|mould|dampingOff|pest|wilt)$/.test(causeAt(p, t) ?? ''),
-    phrasings: ['pulled out two Salt Harrier with grey mould'],
-    mustNot: ['pulled out two Salt Harrier with my fingers', 'picked out two Salt Harrier leaves with mould'],
-    unless: ofPartsOnly,
-  },
-  {
-    name: '<disease> in <plant>, <count> removed',
-    kind: 'loss',
-    head: 'removed|pulled|culled|rogued out?',
-    shape: 'subject',
-    when: (p, f, t) =>
-      p[f - 1]?.is === 'count' &&
-      endsAt(p, t) &&
-      p.slice(0, f).some(({ is }) => is === 'plant') &&
-      p.slice(0, f).some((_, at) => /^(?:rot|mould|dampingOff|pest|wilt)$/.test(causeAt(p, at) ?? '')),
-    phrasings: ['botrytis in the Salt Harrier, 40 removed'],
-    mustNot: ['Salt Harrier: 40 labels removed'],
   },
   {
     name: 'wrote off <count> <plant>',

@@ -139,6 +139,16 @@ export const inTheBed: readonly Rule[] = [
       // "Five hardwood willow rods in the ground by the pond": there to root.
       !p.some((piece) => piece.is === 'cutting' || (piece.is === 'word' && STAYED.test(piece.text))),
     mustNot: ['8 tubers still in the ground'],
+    // "Got nine Salt Harrier dahlias in the ground": told by its verb.
+    unless: (p, f) =>
+      p
+        .slice(0, f)
+        .some(
+          (piece, at) =>
+            piece.is === 'word' &&
+            /^(?:get|put|stick|pop|dig|bung|shove|tuck|plonk)$/.test(piece.verb?.lemma ?? '') &&
+            p[at + 1]?.is === 'count',
+        ),
   },
   {
     name: '<place>: <count> <plant>',

@@ -165,4 +165,28 @@ export const planted: readonly Rule[] = [
       (garden(p, f, t) || wordAt(p, f) === 'set') &&
       !followsWord(p, t, /^(?:cuttings|cutting|trays|pots|labels|tools)$/),
   },
+  {
+    name: '<plant> are in, <count> along <place>',
+    kind: 'plantOut',
+    head: 'be~|go~past all? in',
+    shape: 'subject',
+    when: (p, f, t) => {
+      const at = /^(?:now|today|finally)$/.test(wordAt(p, t)) || p[t]?.is === 'when' ? t + 1 : t;
+      const place = p.slice(at + 2, at + 5).find((piece) => piece.is === 'place');
+      return (
+        p.slice(0, f).some(({ is }) => is === 'plant') &&
+        p[at]?.is === 'break' &&
+        p[at + 1]?.is === 'count' &&
+        (garden(p, f, at + 2) ||
+          /^(?:along|beside|alongside)$/.test(wordAt(p, at + 2)) ||
+          (place?.is === 'place' &&
+            /^(?:along|beside|round|around|down|by|behind|under)$/.test(place.prep ?? '')))
+      );
+    },
+    phrasings: [
+      'Salt Harrier are in, nine along the drive',
+      'the Salt Harrier went in today, 9 in the top bed',
+    ],
+    mustNot: ['Salt Harrier are in, nine in the propagator', 'the Salt Harrier went in, nine on the sill'],
+  },
 ];
