@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 // Apia skipped a day and has no summer time, Santiago springs forward at midnight.
 const dated = [
   'tests/calendar/**/*.test.ts',
-  'tests/language/**/*.test.ts',
+  'tests/language/{contract,dates,dates-properties,day-behind,read-properties,which-batch}.test.ts',
   'tests/conversation/**/*.test.ts',
   'tests/exchange/**/*.test.ts',
 ];
