@@ -71,8 +71,8 @@ const othersOf = ({ value, outOf, share, negative }: Quantity): Quantity => {
  */
 export function lookBefore(pieces: readonly Piece[], clause: Clause, found: Clause): Draft | undefined {
   const [draft] = draftsOf(pieces, clause);
-  const { value, weak, outOf: of } = draft?.quantity ?? {};
-  if (draft === undefined || value === undefined || weak || of !== undefined) return undefined;
+  const { value, weak } = draft?.quantity ?? {};
+  if (draft === undefined || value === undefined || weak) return undefined;
   const lots = new Set(
     pieces.slice(clause.to).flatMap((piece) => (piece.is === 'plant' ? [JSON.stringify(piece.plant)] : [])),
   );

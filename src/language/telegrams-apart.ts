@@ -19,6 +19,7 @@ export function telegramsApart(row: readonly Piece[]): readonly (readonly Piece[
   for (let joint = 1; joint < row.length; joint++) {
     if (!isBoundary(row[joint]) || isBoundary(row[joint - 1])) continue;
     const from = pastJoint(row, joint);
+    if (isSaidInShort(row, joint, from)) return [row.slice(0, joint), row.slice(from)];
     const plant = plantLedTo(row, from);
     if (plant < 0) continue;
     const before = row.slice(0, joint);
@@ -31,6 +32,28 @@ export function telegramsApart(row: readonly Piece[]): readonly (readonly Piece[
     return [before, ...deedsApart(behind).flatMap(telegramsApart)];
   }
   return [row];
+}
+
+/**
+ * "Five Salt Harrier into the long border and the other two I gave to Peg", "… and gave two to Peg": so many of a plant put
+ * out or moved in short, and others of it that something else was done to.
+ */
+function isSaidInShort(row: readonly Piece[], joint: number, from: number): boolean {
+  const before = row.slice(0, joint);
+  const counted = before.findIndex(({ is }) => is === 'count');
+  if (counted > 0 || !before.some(({ is }) => is === 'plant') || !before.some(({ is }) => is === 'place'))
+    return false;
+  const behind = row.slice(from);
+  if (behind.some(({ is }) => is === 'plant') || !behind.some(({ is }) => is === 'count')) return false;
+  const deed = onlyDeed(before);
+  const next = onlyDeed(behind);
+  if (deed?.rule.faint !== true || !/^(?:plantOut|move)$/.test(deed.rule.kind)) return false;
+  return (
+    next !== undefined &&
+    next.rule.faint !== true &&
+    /^(?:dispatch|loss|potOn)$/.test(next.rule.kind) &&
+    isDone(before)
+  );
 }
 
 function pastJoint(row: readonly Piece[], joint: number): number {

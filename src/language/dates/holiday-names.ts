@@ -121,7 +121,7 @@ export const holidayNames: Rule[] = [
     byLaw(/summer bank holiday|First Monday in August/i, nth(-1, 1, 8)),
   ),
   holiday('Labor Day', ['labor day?'], byLaw(/labou?r day|eight hours day|workers' day/i, yearly(5, 1))),
-  holiday("King's Day", ['kings day', 'koningsdag'], byLaw(/king's day|koningsdag/i)),
+  holiday("King's Day", ['king|kings day', 'koningsdag'], byLaw(/king's day|koningsdag/i)),
   holiday("King's Birthday", ['king|kings|queens birthday'], byLaw(/(?:king|queen)'?s'? birthday/i)),
   holiday('Matariki', ['matariki'], byLaw(/matariki/i)),
   // Not every province keeps it by law; its weekend opens the season in all of them.

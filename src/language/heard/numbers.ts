@@ -28,6 +28,19 @@ export const heardNumbers: readonly Misheard[] = [
     mustNot: ['the mouse we swore at ate the lot'],
   },
   {
+    name: 'twenty ate in each',
+    mends: { ate: 'eight', too: 'two', won: 'one' },
+    when: (v) =>
+      /^(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)$/.test(v.word(-1)) &&
+      (/^(?:in|of|per|each|to|all|cuttings?|plants?|plugs|rooted|have|into)$/.test(v.word(1)) ||
+        v.isPlant(1)),
+    phrasings: [
+      ['two trays of Salt Harrier twenty ate in each', 'two trays of Salt Harrier twenty eight in each'],
+      ['took thirty too Salt Harrier', 'took thirty two Salt Harrier'],
+    ],
+    mustNot: ['lost twenty too'],
+  },
+  {
     name: 'sold too at the gate',
     mends: TWO,
     when: (v) => /^(?:sold|flogged)$/.test(v.word(-1)) && /^(?:at|off|for|from)$/.test(v.word(1)),

@@ -21,7 +21,7 @@ const VERBS = wordsOf`
 /** How many, and how often. */
 const NUMBERS = wordsOf`
   x one ones nine further dozen pair pairs all some any each every both few more most other another rest else extra spare
-  everything everyone total lots lot loads heap bit bits piece pieces
+  nothing nowt doing everything everyone total lots lot loads heap bit bits piece pieces
   only just also too very really quite still yet again already always never here there now
   individually separately singly together properly
 `;

@@ -52,7 +52,7 @@ export function exactly(tokens: readonly Token[], at: number): FoundQuantity | u
       tokens[from]?.glued === false);
   if (negative) from++;
   const found = numberAt(tokens, from);
-  if (!found || isWhichOne(tokens, from)) return undefined;
+  if (!found || isWhichOne(tokens, from) || isInPieces(tokens, from)) return undefined;
   let { to } = found;
   if (negative) return { quantity: { negative: true, value: -found.value }, to };
   if (!Number.isInteger(found.value)) return undefined;
@@ -106,6 +106,15 @@ export function exactly(tokens: readonly Token[], at: number): FoundQuantity | u
     to: pastOf(tokens, to),
   };
 }
+
+/** "Snapped clean in two": broken, and no number of plants. */
+const isInPieces = (tokens: readonly Token[], at: number): boolean =>
+  textAt(tokens, at) === 'two' &&
+  textAt(tokens, at - 1) === 'in' &&
+  /^(?:snapped|snap|broke|broken|torn|tore|clean|bent|cracked|right|sliced)$/.test(textAt(tokens, at - 2)) &&
+  (tokens[at + 1] === undefined ||
+    tokens[at + 1]?.is === 'mark' ||
+    /^(?:and|by|when|so|but|today|yesterday)$/.test(textAt(tokens, at + 1)));
 
 /** "Six of that pink one": which, and no number. */
 const isWhichOne = (tokens: readonly Token[], at: number): boolean =>

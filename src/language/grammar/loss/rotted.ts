@@ -39,6 +39,19 @@ export const rotted: readonly Rule[] = [
     phrasings: ['Salt Harrier: 6 rooted, 2 mould'],
   },
   {
+    name: '<count> blackleg, binned',
+    kind: 'loss',
+    head: 'blackleg',
+    shape: 'subject',
+    cause: 'rot',
+    when: (p, f, t) =>
+      p[/^(?:with|got|has)$/.test(wordAt(p, f - 1)) ? f - 2 : f - 1]?.is === 'count' &&
+      p[t]?.is === 'break' &&
+      followsWord(p, t + 1, /^(?:binned|bin|chucked|pulled|out|gone|dumped|tossed|scrapped|composted)$/),
+    phrasings: ['Salt Harrier 5 of 10 rooted. 1 blackleg, binned', 'two with blackleg, pulled them'],
+    mustNot: ['two with blackleg, watch them'],
+  },
+  {
     name: '<count> turned to mush',
     kind: 'loss',
     head: 'turn~|turned to|black|in? mush|mushy|slime|soup|black',

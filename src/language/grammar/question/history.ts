@@ -50,6 +50,14 @@ const RECORD = anyOf`
   last (week|month)'s
 `;
 
+/** "May I have the record of what was struck", "could I see a list of what we lost". */
+const ASKED_FOR = anyOf`
+  (can|could|may|might) (i|we|you) (please )?(have|see|get|show me|give me|send me|tell me) (please )?(the |a |my |our )?${anyOf`
+    (records?|lists?|log|diary|summary|history|account|run-?down) (of|for|from)
+    what (was|were|i|we|has been|have)
+  `}
+`;
+
 /** "Do I have anything written down about Salt Harrier", "is there a note on them". */
 const NOTED = anyOf`
   (is|was|have (i|we)|do (i|we) have|did (i|we) (make|have|keep|write)) (there )?(got )?(anything|owt|any (notes?|records?)|a (note|record)) ${anyOf`
@@ -68,6 +76,7 @@ export const historyQuestions: readonly QuestionRule[] = [
         ${WHAT_WE_DID}
         ${WHAT_HAPPENED}
         ${RECORD}
+        ${ASKED_FOR}
       `,
       closing`log|diary|journal|summary|recap`,
       whole`
@@ -83,6 +92,8 @@ export const historyQuestions: readonly QuestionRule[] = [
       'Who had the Salt Harrier?',
       'What cuttings did I actually take in the last week of February?',
       'Did the plugs ever turn up?',
+      'May I have the record of what was struck in March?',
+      'could I see a list of what we lost in April',
     ],
   },
   {

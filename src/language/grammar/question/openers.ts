@@ -62,6 +62,7 @@ const OF_A_VERB = anyOf`
 /** "Can they go out", but not "can you put me down for ten". */
 const OF_WHAT_MAY_BE = anyOf`
   will (i|we|the|my|they|it|there|this|these)\b
+  (may|might) (i|we) (please )?(have|see|know|ask)\b
   can (i|we|they)\b
   can you (?!put (me|us) down)
   could (i|you|we)\b

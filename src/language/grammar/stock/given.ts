@@ -24,8 +24,13 @@ export const given: readonly Rule[] = [
     head: 'give~past me|us .. old|big|spare|overgrown',
     shape: 'object',
     when: (p, _f, t) =>
-      closeBehind(p, t, 'plant') && !followsWord(p, t, /^(?:cuttings?|plugs?|pots?|compost|trays?)$/),
-    phrasings: ['Mum gave me her old Salt Harrier, just the one plant, 200mm pot'],
+      closeBehind(p, t, 'plant') &&
+      !followsWord(p, t, /^(?:plugs?|pots?|compost|trays?)$/) &&
+      !asCuttings(p, t),
+    phrasings: [
+      'Mum gave me her old Salt Harrier, just the one plant, 200mm pot',
+      'gran gave me her big Salt Harrier so I can take cuttings off it',
+    ],
     mustNot: ['Mum gave me her old pots for the Salt Harrier'],
   },
   {

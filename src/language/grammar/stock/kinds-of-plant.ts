@@ -24,12 +24,18 @@ export const ofStock = (pieces: readonly Piece[], to: number): boolean =>
     );
 
 /** Whether cuttings are what came, not what was taken from it next ("picked one up and had four cuttings off it"). */
+/** "So I can take cuttings off it", "to take slips from". */
+const isWhatFor = (pieces: readonly Piece[], at: number): boolean =>
+  pieces.slice(at, at + 6).some((_, n) => /^(?:take|cut|have|get)$/.test(wordAt(pieces, at + n)) && n > 0);
+
 export function asCuttings(pieces: readonly Piece[], to: number): boolean {
   let named = false;
   for (let at = to; at < pieces.length; at++) {
     const piece = pieces[at];
     const next = pieces[at + 1];
     if (piece?.is === 'break') return false;
+    // "Her old Salt Harrier, to take cuttings off": what for.
+    if (named && /^(?:so|to|for)$/.test(wordAt(pieces, at)) && isWhatFor(pieces, at)) return false;
     if (piece?.is === 'plant') named = true;
     // "A few tips off her Salt Harrier", but "a Salt Harrier with lovely stems".
     if (piece?.is === 'cutting' && !named) return true;

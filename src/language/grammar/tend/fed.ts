@@ -15,10 +15,11 @@ export const fed: readonly Rule[] = [
   {
     name: 'gave <plant> a feed',
     kind: 'tend',
-    head: 'give~past|give~ing .. feed|feeding|seaweed|tomorite|fertiliser|fertilizer|plantfood|food|seasol|maxicrop|comfrey',
+    head: 'give~past|give~ing|hit|hitting .. feed|feeding|seaweed|tomorite|fertiliser|fertilizer|plantfood|food|seasol|maxicrop|comfrey',
     shape: 'object',
     care: 'feed',
     unless: (p, _f, t) => /^(?:pantry|bank|hub|larder|festival|fair)$/.test(wordAt(p, t)),
+    phrasings: ['hit the Salt Harrier with a half-strength feed'],
     mustNot: ['gave 10 Salt Harrier to the food pantry'],
   },
   {
