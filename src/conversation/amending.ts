@@ -37,12 +37,11 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
   if (again) return void putRightBy(sitting, [again]);
   const named = Object.keys(plantOf(entry)).length > 0 || entry.date !== undefined;
   const lines = meant.length > 0 || named ? meant : justPutRight(sitting);
-  const candidates = ofDeedTold(
-    sitting.text,
-    candidatesFor(sitting.ledger, entry, set, lines, kind).filter(
-      (each) => lines.length > 0 || named || !deniesOther(sitting, each),
-    ),
+  const open = lines.length === 0 && !named;
+  const likely = candidatesFor(sitting.ledger, entry, set, lines, kind).filter(
+    (each) => !open || !deniesOther(sitting, each),
   );
+  const candidates = ofDeedTold(sitting.text, open ? saidSo(sitting, likely, set) : likely);
   const [only, another] = candidates;
   const anew = only ? null : takenBackLast(sitting, kind);
   if (anew) postAnew(sitting, withSlots(sitting.ledger, anew, set));
@@ -67,11 +66,28 @@ function postAnew(sitting: Sitting, posting: Posting): void {
 /** So long an entry may be put right by a number that it does not hold. */
 const FRESH_MS = 24 * 3_600_000;
 
+function deniedNumber(text: string): number | undefined {
+  const denied = /\bnot (?:the )?([\p{L}\d]+)/iu.exec(text)?.[1];
+  return denied === undefined ? undefined : numberAt(tokenise(denied), 0)?.value;
+}
+
 /** "Not five, four" is not of what was noted long ago and never was five. */
 function deniesOther({ text, origin }: Sitting, { entry, journal }: StandingEntry): boolean {
-  const denied = /\bnot (?:the )?([\p{L}\d]+)/iu.exec(text)?.[1];
-  const number = denied === undefined ? undefined : numberAt(tokenise(denied), 0)?.value;
+  const number = deniedNumber(text);
   return number !== undefined && numberOf(entry) !== number && origin.at - journal.at > FRESH_MS;
+}
+
+/** "Eight, not nine", where the last note tells of twelve and one before it of nine: that one. */
+function saidSo(sitting: Sitting, likely: readonly StandingEntry[], set: Slots): readonly StandingEntry[] {
+  const { ledger, origin, text } = sitting;
+  const number = deniedNumber(text);
+  if (number === undefined || !('count' in set) || likely.some(({ entry }) => numberOf(entry) === number))
+    return likely;
+  const [only, another] = ledger.standing.filter(
+    ({ entry, journal }) =>
+      numberOf(entry) === number && takes(entry, set) && origin.at - journal.at <= FRESH_MS,
+  );
+  return only && !another ? [only] : likely;
 }
 
 /** A day as the entry needs it: "make it Saturday" of a reminder is the coming one. */

@@ -2,6 +2,7 @@
 import type { ReadEntry, ReadNote } from '../language/note.js';
 import type { LoggedEntry } from '../ledger/entry.js';
 import type { Ledger } from '../ledger/ledger.js';
+import { named } from '../ledger/reach.js';
 import { noOther } from '../words/answers.js';
 import { addsToLast } from './adding.js';
 import type { Context } from './answering.js';
@@ -10,6 +11,7 @@ import { corrects, hasSecondThoughts } from './correcting/few-words.js';
 import { countsThereAnew } from './correcting/same-place.js';
 import { saysLotOfDay, saysOther, saysOtherOnly, swapsBatch, swapsToDay } from './correcting/swapping.js';
 import { turnsRound } from './correcting/wrong-way-round.js';
+import { takes } from './entry-meant.js';
 import { goesOn } from './going-on.js';
 import { hadBySomebody, hadByThem } from './had-by-them.js';
 import { onlyOfLastNote } from './last-note.js';
@@ -27,6 +29,7 @@ export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, cont
   const ofLastNote = isOfLastNote(sitting, read, context, text);
   if (ofLastNote && hasSecondThoughts(text) && !saysOther(text) && corrects(sitting, text, context.lines))
     return true;
+  if (tellsLotByPlace(sitting, read) && corrects(sitting, text, context.lines)) return true;
   const last = sitting.ledger.standing.at(-1)?.journal;
   const silent = read.entries.length === 0 || read.entries.every(({ entry }) => entry.kind === 'remark');
   const isAsked = context.ask !== null && last !== undefined && last.postedAt <= context.ask.askedAt;
@@ -55,6 +58,19 @@ export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, cont
   if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text) || namesLast(sitting, text)))
     return true;
   return silent && corrects(sitting, text, context.lines);
+}
+
+/** "No, it was one of the bathroom lot" behind a loss, which has no place: of which lot it was. */
+function tellsLotByPlace({ ledger }: Sitting, { entries }: ReadNote): boolean {
+  const [only, another] = entries;
+  const last = ledger.standing.at(-1);
+  if (another || !last || only?.entry.kind !== 'amend' || named(only.entry)) return false;
+  const { set = {} } = only.entry;
+  return (
+    'place' in set &&
+    Object.keys(set).every((slot) => /^(?:place|count)$/.test(slot)) &&
+    !takes(last.entry, set)
+  );
 }
 
 /** "I looked on the label, that was the other ones". */

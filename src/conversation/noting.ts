@@ -19,8 +19,9 @@ import {
 import { allMeant, eachOfBoth, meansEverything } from './all-of-them.js';
 import { askFor } from './asked-instead.js';
 import { isPlainlyAbout } from './given-prompts.js';
-import { batchPointedAt, movedAsSpoken, spokenOfSince } from './pointing.js';
+import { batchPointedAt, cameOrCut, movedAsSpoken, spokenOfSince } from './pointing.js';
 import { placeMeant, placeThere } from './places-pointed-at.js';
+import { ofSameSort } from './same-sort.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
 import { batchToldByPlace } from './told-by-place.js';
@@ -92,7 +93,7 @@ function unknownLabel({ ledger, text }: Sitting): Plant | null {
 
 /** "The rest" as a number, less what the same note named before; places by the name that the ledger has for them. */
 function inFull(sitting: Sitting, told: LoggedEntry): LoggedEntry {
-  const entry = theOnlyOne(sitting, told);
+  const entry = ofSameSort(sitting, theOnlyOne(sitting, told));
   const rested =
     'count' in entry && entry.count === 'rest' ? { ...entry, ...theRest(sitting, entry) } : entry;
   const place = 'place' in rested ? placeMeant(sitting, rested) : placeThere(sitting, rested);
@@ -144,7 +145,8 @@ function unguessed(
   if (batch === undefined || batch !== pending?.batch) return entry;
   // "Potted on ten of them", told right behind what another batch did.
   if (said) return entry;
-  const there = batchToldByPlace(sitting);
+  const live = liveBatches(sitting.ledger).map(({ label }) => label);
+  const there = batchToldByPlace(sitting) ?? cameOrCut(sitting, live);
   if (there) return withBatch(entry, there);
   const counted = ofSoMany(sitting, entry, batch);
   if (counted) return withRootedBefore(withBatch(entry, counted), counted);

@@ -1,6 +1,6 @@
 /** Which of several batches a note points at without naming it: the one that was just spoken of, or all of them. */
 import { SMALL } from '../language/number-names.js';
-import { alive, type Batch } from '../ledger/batch.js';
+import { alive, type Batch, placeOf } from '../ledger/batch.js';
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import { type Ledger, batchLabelled } from '../ledger/ledger.js';
 import { named } from '../ledger/reach.js';
@@ -31,7 +31,11 @@ export function batchPointedAt(
   entry: LoggedEntry,
   labels: readonly string[],
 ): Batch | null {
-  const came = ofTheGrower(sitting, labels) ?? cameOrCut(sitting, labels) ?? theOther(sitting, entry, labels);
+  const came =
+    ofTheGrower(sitting, labels) ??
+    cameOrCut(sitting, labels) ??
+    theOther(sitting, entry, labels) ??
+    fromWhere(sitting, entry, labels);
   if (came) return came;
   if (named(entry as Plant)) return null;
   const asked = askedJustBefore(sitting);
@@ -81,6 +85,32 @@ function theOther(sitting: Sitting, entry: LoggedEntry, labels: readonly string[
   return alive(spoken) === 1 && spoken.count > 1 && labels.includes(spoken.label) ? spoken : null;
 }
 
+/** "Sold 4 from the greenhouse", "lost 2 in the porch": the only one on offer that stands there. */
+function fromWhere(
+  { ledger, text }: Sitting,
+  { kind }: LoggedEntry,
+  labels: readonly string[],
+): Batch | null {
+  const words = ` ${text.toLowerCase().replace(/[^\p{L}\d'’]+/gu, ' ')} `;
+  const leads = [
+    'from',
+    'out of',
+    'off',
+    'fae',
+    'frae',
+    ...(kind === 'loss' || kind === 'check' ? ['in', 'on'] : []),
+  ];
+  const [only, another] = labels
+    .flatMap((label) => batchLabelled(ledger, label) ?? [])
+    .filter((batch) => {
+      const place = placeOf(batch)?.toLowerCase();
+      return leads.some((lead) =>
+        ['the ', 'my ', ''].some((the) => words.includes(` ${lead} ${the}${place} `)),
+      );
+    });
+  return only && !another && labels.length > 1 ? only : null;
+}
+
 const MINE =
   /\b(?:mine|(?:my|me) (?:lot|batch|ones|own|\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve))\b/i;
 
@@ -121,7 +151,7 @@ const DENIED =
   /\b(?:not|none of|no) (?:(?:the|my|any of|those|\p{L}+['’]s) ){0,2}(?:bought[- ]in |shop[- ]bought |bought )?(?:plugs?|plug plants?|liners?|young plants|ones|cuttings?|slips)\b/iu;
 
 /** "Two of the Copperplate plugs", "the cuttings": the only batch that came in, or was cut, of those on offer. */
-function cameOrCut({ ledger, text }: Sitting, labels: readonly string[]): Batch | null {
+export function cameOrCut({ ledger, text }: Sitting, labels: readonly string[]): Batch | null {
   // "Two, not the plugs": those that are not denied.
   const [denied = ''] = DENIED.exec(text) ?? [];
   const said = text.replace(DENIED, ' ');

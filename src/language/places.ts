@@ -28,13 +28,12 @@ export function findPlaces(
   for (let at = 0; at < tokens.length; at++) {
     if (!free(at) || tokens[at]?.is === 'mark' || tokens[at]?.is === 'line') continue;
     const known = knownAt(plain, tokens, at, names, free);
-    const room = known ?? genericAt(tokens, at, free);
+    const generic = known === undefined || isHouse(known.place) ? genericAt(tokens, at, free) : undefined;
+    // "The cold house" beside a house that is known.
+    const own = generic && known && generic.from < known.from ? undefined : known;
+    const room = own ?? generic;
     if (!room) continue;
-    const found = withTail(
-      withFurniture({ ...room, known: known !== undefined }, tokens, free),
-      tokens,
-      free,
-    );
+    const found = withTail(withFurniture({ ...room, known: own !== undefined }, tokens, free), tokens, free);
     const last = finds.at(-1);
     if (last && found.from < last.to) continue;
     finds.push(found);
@@ -42,6 +41,8 @@ export function findPlaces(
   }
   return finds;
 }
+
+const isHouse = (place: string): boolean => place.toLowerCase() === 'house';
 
 /** "Spare room windowsill" where the spare room alone is known: a place of its own within it. */
 function withFurniture(

@@ -10,6 +10,7 @@ import { amend, setSlots } from '../amending.js';
 import type { Context } from '../answering.js';
 import { withoutVocative } from './vocatives.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
+import { WHY } from './few-words.js';
 import { isAnswering } from './is-answering.js';
 import { standingOn } from '../deeds.js';
 import { fell, isAbout, lastNote, type Slots } from '../entry-meant.js';
@@ -40,7 +41,7 @@ export function contradicts(sitting: Sitting, text: string, read: ReadNote, cont
   if (text.length > LONGEST || isAnswering(sitting, context)) return false;
   // "That was 3, and there were 11 taken, not 12": two things.
   if (read.entries.length > 1 && read.entries.every(({ entry }) => entry.kind === 'amend')) return false;
-  const contrast = contrastIn(noteOf(sitting, withoutDoubts(withoutVocative(text))));
+  const contrast = contrastIn(noteOf(sitting, withoutDoubts(withoutVocative(text)).replace(WHY, '')));
   if (!contrast || AGAIN.test(text) || REGRET.test(text) || saysOther(text)) return false;
   const { ledger } = sitting;
   const denied = contrast.denied.variety;

@@ -41,6 +41,8 @@ export const FORMS: readonly RegExp[] = [
   `(?<what>what) ${DID}${WAS}(?<value>.{1,30})`,
   // "It was four that went to Idris".
   `(?:it|that)(?:['’]s |${WAS})(?<value>.{1,40}?) (?:that |which |who )?(?<gone>went) (?<how>(?:to|in|into) .{1,40})`,
+  // "It was four at the yard sale".
+  `(?:it|that)(?:['’]s |${WAS})(?<value>\\d+|\\p{L}+)(?: of them)?(?: (?:that )?(?:went|sold|gone))? (?<sale>(?:at|for) (?:the|our|that) (?:.{1,20} )?(?:sale|market|fair|f[eê]te|show|stall|swap|open day))`,
   // "That should be three to Peg".
   `(?:(?:it|that)(?:['’]s |${WAS}))?(?<value>\\d+|\\p{L}+)(?: of them)? (?<had>to \\p{L}.{1,30})`,
   // "Correction, 32 Salt Harrier were taken on 7 February", "the docket says 22 Salt Harrier were struck on 15 March".
@@ -78,7 +80,7 @@ export const FORMS: readonly RegExp[] = [
   // "The one before last should be three".
   `(?:the |my )?(?<back>(?:one|entry|note|message) before(?: the)?(?: last(?: one)?| that(?: one)?| it)?|last but one|second last|second to last)(?: one)?${WAS}(?<value>.{1,30})`,
   // "Ines had three actually".
-  `(?:\\p{L}{1,5}(?: \\p{L}{1,5})?, )?(?<who>\\p{L}[\\p{L}'’]*(?: (?!only |actually |really )\\p{Lu}[\\p{L}'’]*)?) (?:only |actually |really )*(?:had|has(?: got)?|got|took|kept|wanted|needed|bought|ended up (?:with|taking|buying|having)) (?:only )?(?<value>.{1,20}?)(?: of them)?`,
+  `(?:\\p{L}{1,5}(?: \\p{L}{1,5})?, )?(?<who>\\p{L}[\\p{L}'’]*(?: (?!only |actually |really )\\p{Lu}[\\p{L}'’]*)?) (?:only |actually |really )*(?:had|has(?: got)?|got|took|kept|wanted|needed|bought|ended up (?:with|taking|buying|having)) (?:only )?(?<value>.{1,40}?)(?: of them)?`,
 ].map((form) => new RegExp(`^${form}$`, 'iu'));
 
 /** "The docket says …", "I find …", "found one more hiding, …": how it came out, before what it should have said. */

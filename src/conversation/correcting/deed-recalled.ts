@@ -95,7 +95,7 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
   // "3 to Peg" alone is a gift more; "actually Peg took three more" is told besides.
   if ((had ?? late) !== undefined && !hasSecondThoughts(text) && !FOUND_OUT.test(text)) return null;
   if (/\b(?:more|another|extra)\b/i.test(value)) return null;
-  const isGiven = hadBy || had !== undefined || gave !== undefined;
+  const isGiven = hadBy || [had, gave, said['sale']].some((each) => each !== undefined);
   const kind = isGiven
     ? 'dispatch'
     : came !== undefined
@@ -114,6 +114,7 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
       .replace(noun === 'check' ? / rooted$/i : / of them$/i, '')
       .slice(0, about === '' ? undefined : -about.length)
       .replace(/^(?:the|my|a) *$/i, '')
+      .replace(/(?<=\S) of(?: the| my| those)? *$/i, '')
       .trim() || about;
   const alone =
     slotIn(sitting, bare) ?? (kind === 'dispatch' && /^\p{Lu}\p{L}+$/u.test(bare) ? { to: bare } : null);

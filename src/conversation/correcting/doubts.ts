@@ -37,7 +37,7 @@ export function withoutDoubts(text: string): string {
 
 /** "Sorry", "no, wait", "I tell a lie": as the first words. A bare "no" or "wrong" may answer something else. */
 export const doubtsFirst = new RegExp(
-  String.raw`^(?:(?:no|nope|nah)[, ]+(?:wait|sorry|just|only|it was|that was|make that)|(?!no\b|nope\b|nah\b|wrong\b|in fact\b|recount\b)(?:${phrases})|${WRONG}|recount(?:ed)?)\b`,
+  String.raw`^(?:(?:no|nope|nah)[, ]+(?:wait|sorry|just|only|it was|that was|make that|s?he (?:only |just )?(?:had|took|got|wanted)|they (?:only |just )?(?:had|took|got|wanted)|the [a-z]+ (?:ones?|lot|batch)$)|(?!no\b|nope\b|nah\b|wrong\b|in fact\b|recount\b)(?:${phrases})|${WRONG}|recount(?:ed)?)\b`,
   'i',
 );
 

@@ -21,13 +21,13 @@ const noValue = new RegExp(
     \d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a dozen
     (on )?(mon|tues?|weds?|wednes|thu(rs?)?|fri|sat|satur|sun)(day)?
     yesterday|last night|the \d+(st|nd|rd|th)|the day before( yesterday)?
-  `}[.!]?$`,
+  `}(?: (?:in all|all up|all told|altogether|in total|of them))?[.!]?$`,
   'i',
 );
 
 /** "4 actually, there was another under the leaves": how it came out. */
-const WHY =
-  /, (?:there (?:was|were)|(?:the|my) (?:others?|rest|remaining)(?! .{0,30}\b(?:died|rotted|rooted|dead))|(?:one|two|another) (?:was|were|had|got|fell|came|went|broke|snapped|dropped|died|rotted|turned)|found|i (?:had )?(?:missed|found|forgot|miscounted|misread))\b[^,;.]{0,60}$/i;
+export const WHY =
+  /, (?:there (?:was|were)|(?:the|my) (?:others?|rest|remaining)(?! .{0,30}\b(?:died|rotted|rooted|dead))|(?:one|two|three|another|\d+) (?:was|were|is|are|had|got|fell|came|went|broke|snapped|dropped|died|rotted|turned)|found|i (?:had )?(?:missed|found|forgot|miscounted|misread))\b[^,;.]{0,60}$/i;
 
 /** "Only 22 once I'd counted them properly", "22 now I've counted": what it came to. */
 const CAME_TO =
@@ -47,7 +47,7 @@ const itWas =
 const afterThought =
   /^(?:well |just |only |make that |in |i(?: now)? (?:make it|see|count|counted|get|find)(?: only| just)? )?(.{1,40})$/i;
 const onlyDid =
-  /^(?:no[, ]+|sorry[, ]+|well[, ]+|actually[, ]+)?(?:i |we )?(?:only|just) (?:did|managed|got round to) (.{1,30})$/i;
+  /^(?:no[, ]+|sorry[, ]+|well[, ]+|actually[, ]+)?(?:i |we )?(?:only|just) (?:did|managed|got (?:round to|through|as far as)|got(?=.* (?:done|in|out|up|through)$)) (.{1,40}?)(?: done| in| out| up| through)?$/i;
 /** "Did those yesterday". */
 const didThat = /^(?:i |we )?did (?:that|those|them|it) (.{1,30})$/i;
 /** "There were 14 actually". */
@@ -137,11 +137,25 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     amend(sitting, { kind: 'amend', set: plant }, meant);
     return true;
   }
-  const value = (was?.[1] ?? '').trim();
+  const value = withoutOwnPlant(sitting, (was?.[1] ?? '').trim());
   const set = was && (slotIn(sitting, value) ?? otherLot(sitting, value, meant) ?? ofTheRest(sitting, value));
   if (!set) return false;
   amend(sitting, { kind: 'amend', set }, meant);
   return true;
+}
+
+/** "Only managed nine of the Salt Harrier", "six in the window box", where the last note tells of those: nine. */
+function withoutOwnPlant({ ledger }: Sitting, words: string): string {
+  const [, many = '', there = ''] =
+    /^(\S+) (?:in|into|on|to|at|by|under) (?:the |my )?(.{2,30})$/i.exec(words) ?? [];
+  const isThere = lastNote(ledger).some(
+    ({ entry }) => 'place' in entry && entry.place?.toLowerCase() === there.toLowerCase(),
+  );
+  if (isThere) return many;
+  const [, value = '', plant = ''] = /^(\S+)(?: of)?(?: the| my| those)? (\p{L}.{1,40})$/iu.exec(words) ?? [];
+  const own = lastNote(ledger).flatMap(({ touched }) => touched.map((label) => ledger.batches.get(label)));
+  const isOwn = own.some((batch) => batch?.variety?.toLowerCase() === plant.toLowerCase());
+  return isOwn && value !== '' ? value : words;
 }
 
 /** "No, 3 was right": a number, and no plant or label. */
@@ -209,15 +223,12 @@ function personIn({ ledger }: Sitting, words: string): NonNullable<Amend['set']>
   return gave && /^\p{Lu}[\p{L}'’]*(?: \p{Lu}[\p{L}'’]*){0,2}$/u.test(words) ? { to: words } : null;
 }
 
-export function numberIn(sitting: Sitting, words: string): number | null {
+export function numberIn(sitting: Sitting, said: string): number | null {
+  const words = said.replace(/ (?:in all|all up|all told|in total|altogether)$/i, '');
   // "20 people at the club" is a number of something else.
   if (
-    words
-      .replace(
-        / (?:of (?:them|those|these|\d+)|in all|in total|altogether|cuttings|plants|plugs|tubers|pots)$/i,
-        '',
-      )
-      .split(' ').length > 2
+    words.replace(/ (?:of (?:them|those|these|\d+)|cuttings|plants|plugs|tubers|pots)$/i, '').split(' ')
+      .length > 2
   )
     return null;
   const [only, another] = readIn(sitting, words).entries;

@@ -1,4 +1,6 @@
 /** "The second lot, not the first", "from the March ones": the lot that an entry should have said. */
+import { numberAt } from '../../language/numbers.js';
+import { tokenise } from '../../language/tokens.js';
 import { type Batch, isOf } from '../../ledger/batch.js';
 import type { Plant } from '../../ledger/entry.js';
 import { matching, type StandingEntry } from '../../ledger/ledger.js';
@@ -12,12 +14,19 @@ import type { Sitting } from '../sitting.js';
 const LOT =
   /^(?:(?:out )?(?:of|off|from|in) )?(?:the |those |my )?(?:[\p{L}\d]+ ){0,4}(?:lots?|batch|ones?|pots?|trays?|plants?|cuttings)(?: (?:from|of|in|on|by|at|under) .{1,25})?(?:, not .{1,30})?$|^from .{1,25}$|^(?:the )?(?:first|second|third|older|newer|earlier|later)$/iu;
 
+/** "Two of the bathroom lot". */
+const SO_MANY = /^([\p{L}\d]+)(?: of| o| out of| from| off) (?=the |those |my )/iu;
+
 /** "The second" is no day of a month. */
 export const ORDINAL = /\b(?:first|second|third)(?: (?:one|lot|batch|pot|tray)s?)?(?:, not .*)?$/i;
 
 /** The batch that the words name, of those of the same plant as the entry's; null where they name none. */
-export function lotSaid(sitting: Sitting, words: string, { entry, touched }: StandingEntry): Slots | null {
+export function lotSaid(sitting: Sitting, said: string, { entry, touched }: StandingEntry): Slots | null {
   const { ledger, origin, settings } = sitting;
+  const [lead = '', many] = SO_MANY.exec(said) ?? [];
+  const count = many === undefined ? undefined : numberAt(tokenise(many), 0)?.value;
+  if (many !== undefined && (count === undefined || !('count' in entry))) return null;
+  const words = said.slice(lead.length);
   const [own, another] = touched.flatMap((label) => ledger.batches.get(label) ?? []);
   if (!own || another || !('batch' in entry) || !LOT.test(words)) return null;
   const plant =
@@ -30,7 +39,7 @@ export function lotSaid(sitting: Sitting, words: string, { entry, touched }: Sta
     ledger,
     ORDINAL.test(words) ? null : dayIn(words, origin.at, settings, 'past'),
   );
-  return chosen && { batch: chosen.label };
+  return chosen && { batch: chosen.label, ...(count === undefined ? {} : { count }) };
 }
 
 /** "That was the Moss Cardinal, the younger lot": of a plant with several batches the one that is named, else all; none where no lot is in doubt. */

@@ -19,6 +19,9 @@ const TAKEN_BACK =
   /^(?:no[, ]+(?!(?:roots?|sign|luck|joy|change|movement)\b)|nope[, ]|wrong way round|other way (?:round|about))/i;
 /** What a new mishap begins with as often as a correction. */
 const MISHAP = /^(?:oops|whoops|sorry|wait|hang on|hold on)\b/i;
+/** "It was 14 Salt Harrier in the bin": what was told is told again. */
+const CLEFT =
+  /^(?:(?:it|that|there) (?:was|were)|(?:it|that)['’]s) (?:only |just |actually |really )?(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b(?! (?:more|other))/i;
 /** "Only lost the one": fewer than was told. */
 const FEWER =
   /^(?:(?:i|we) \p{L}+(?: \p{L}+){0,3}, )?(?:i |we )?(?:only |just (?=\d|the\b|one\b|two\b|three\b))/iu;
@@ -52,7 +55,9 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
   const isPlantAsked = asks.every(({ slot }) => slot === 'batch' || (isStrike && slot === 'variety'));
   const ofThose = !another && isOfThem && (isPlantAsked || isDayAlone(only));
   if (asks.length > 0 && !ofThose) return false;
-  const isTakenBack = isUndone || TAKEN_BACK.test(words) || doubtsFirst.test(words) || doubtsLast.test(words);
+  const isCleft = CLEFT.test(bare) && !another;
+  const isTakenBack =
+    isUndone || isCleft || TAKEN_BACK.test(words) || doubtsFirst.test(words) || doubtsLast.test(words);
   if (asks.length === 0 && OF_ANOTHER.test(words) && wasOfOther(sitting, entries)) return true;
   // "No, is not correct, I have sold 2 Marble Wren": of another plant than was told a moment ago.
   const isDenied = TAKEN_BACK.test(words) && another === undefined;
@@ -60,8 +65,8 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
     return true;
   if (!isTakenBack && !isFew && !(ofThose && isDayAlone(only))) return false;
   const isPlain = ofThose && isFew && (isTakenBack || /\bof (?:them|those|these)\b/i.test(words));
-  const isLate = isPlain || (another === undefined && isToTheSame(sitting, only));
-  const before = lately(sitting, isLate ? PLAINLY_WITHIN_MS : WITHIN_MS, TAKEN_BACK.test(words));
+  const isLate = isPlain || isCleft || (another === undefined && isToTheSame(sitting, only));
+  const before = lately(sitting, isLate ? PLAINLY_WITHIN_MS : WITHIN_MS, isCleft || TAKEN_BACK.test(words));
   const amended = entries.map(({ entry, sources }) => {
     const told = plantSaid(entry as Plant, sources);
     const fits = before.filter(

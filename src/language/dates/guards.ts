@@ -59,6 +59,12 @@ export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: nu
   if (tokens[end]?.word === 'to' && (tokens[at]?.word === 'on' || tokens[at - 1]?.word === 'on'))
     return false;
   if (phrase.ordinal !== true) return false;
+  // "Three of the first lot have gone and one of the second".
+  const isLot =
+    tokens[at]?.word === 'the' &&
+    tokens[at - 1]?.word === 'of' &&
+    tokens.slice(0, at).some(({ word }) => word === 'lot' || word === 'batch');
+  if (isLot) return true;
   // "The second two were limp", but "on the second two rooted".
   const isSpelt = last?.digits !== true && tokens[at]?.word !== 'on' && tokens[at - 1]?.word !== 'on';
   return counted.has(tokens[end]?.word ?? '') || (isSpelt && several.has(tokens[end]?.word ?? ''));

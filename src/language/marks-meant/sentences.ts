@@ -11,6 +11,20 @@ const ASKS_WITH = whole`will|do|did|are|is|was|were|many|much|should|can|could|h
 
 export const sentencesBegun: readonly MarkMeant[] = [
   {
+    name: 'it was only <count> I ran out',
+    mark: ',',
+    begins: ['word'],
+    when: (before, behind) =>
+      before.at(-1)?.is === 'count' &&
+      /^(?:was|only|were|it's)$/.test(wordBack(before, 2)) &&
+      /^(?:i|we)$/.test(wordAt(behind, 0)) &&
+      /^(?:ran (?:out|short)|got (?:muddled|distracted|confused|called)|was (?:tired|rushing|distracted))$/.test(
+        `${wordAt(behind, 1)} ${wordAt(behind, 2)}`,
+      ),
+    phrasings: [['it was only fifteen I ran out of pots', 'it was only fifteen, I ran out of pots']],
+    mustNot: ['it was only fifteen I potted on'],
+  },
+  {
     name: '<day> <deed> <day> <deed>',
     mark: '.',
     begins: ['when'],

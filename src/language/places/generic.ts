@@ -157,7 +157,7 @@ function isModifier(tokens: readonly Token[], at: number): boolean {
 const NO_NAME = whole`
   and|of|then|but|for|with|no|not|very|really|now|today|i|we|they|it|them|that|which|there|here|before|after|until|till|since|during
   one|two|three|four|five|six|ten|half|all|some|more|both|each|every|another|rest
-  cuttings?|plants|pots|rooted
+  cuttings?|plants|pots|rooted|also|plus
 `;
 
 /** A word that may stand before a place's noun: none of the trade's verbs or the small words. */

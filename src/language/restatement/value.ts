@@ -31,6 +31,12 @@ export interface Value {
   readonly denied?: Piece;
 }
 
+/** "Nine from the Salt Harrier". */
+const isOff = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:from|off)$/.test(wordAt(pieces, at)) &&
+  pieces[at - 1]?.is === 'count' &&
+  pieces[/^(?:the|my)$/.test(wordAt(pieces, at + 1)) ? at + 2 : at + 1]?.is === 'plant';
+
 /** The value to the end of the sentence, and the one denied beside it. */
 export function valueAt(pieces: readonly Piece[], from: number): Value | undefined {
   const set: Record<string, unknown> = {};
@@ -53,7 +59,7 @@ export function valueAt(pieces: readonly Piece[], from: number): Value | undefin
       if (
         kinds.length === 0
           ? BETWEEN.test(text)
-          : NOUN.test(text) || POLITE.test(text) || /^(?:in|on|at|the|to)$/.test(text)
+          : NOUN.test(text) || POLITE.test(text) || /^(?:in|on|at|the|to)$/.test(text) || isOff(pieces, at)
       )
         continue;
       return undefined;

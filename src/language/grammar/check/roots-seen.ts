@@ -9,7 +9,11 @@ const isSeeking = (pieces: readonly Piece[], at: number): boolean =>
   /^(?:look|looked|check|checked|feel|search|see|dig)$/.test(wordAt(pieces, at));
 
 /** "Looking for the first roots", "expected Friday": still to be seen. */
+const SCARCELY = /^(?:hardly|barely|scarcely)$/;
+
 function notYetSeen(pieces: readonly Piece[], from: number, to: number): boolean {
+  // "Two had hardly any root".
+  if (pieces.slice(from, to).some((piece) => piece.is === 'word' && SCARCELY.test(piece.text))) return true;
   for (let at = from - 1; at >= 0 && pieces[at]?.is !== 'break'; at--)
     if (
       /^(?:want|wants|until|till|hope|hoping|waiting|expect|expecting)$/.test(wordAt(pieces, at)) ||

@@ -64,6 +64,21 @@ export const fetched: readonly Rule[] = [
     mustNot: ['Doreen took home six Salt Harrier cuttings', 'took off six Salt Harrier'],
   },
   {
+    name: '<recipient> only took <count> <plant>',
+    kind: 'dispatch',
+    sense: 'recipient first',
+    head: 'only|just took',
+    shape: 'object',
+    when: (p, f, t) => isSomebody(p, f) && p[t]?.is === 'count' && closeBehind(p, t, 'plant'),
+    unless: (p, _f, t) => followsWord(p, t, CUTTINGS),
+    phrasings: ['my sister only took two of the Salt Harrier', 'Doreen just took one Salt Harrier'],
+    mustNot: [
+      'only took two Salt Harrier',
+      'I only took two Salt Harrier',
+      'Doreen only took two Salt Harrier cuttings',
+    ],
+  },
+  {
     name: '<recipient> picked up their <count> <plant>',
     kind: 'dispatch',
     sense: 'recipient first',

@@ -52,6 +52,15 @@ export const rotted: readonly Rule[] = [
     mustNot: ['two with blackleg, watch them'],
   },
   {
+    name: '<count> mush',
+    kind: 'loss',
+    head: 'mush|mushy|slime|rot|soup',
+    shape: 'subject',
+    cause: 'rot',
+    when: (p, f, t) => p[f - 1]?.is === 'count' && (!p[t] || p[t]?.is === 'break'),
+    phrasings: ['Salt Harrier: 4 rooted, 1 mush'],
+  },
+  {
     name: '<count> turned to mush',
     kind: 'loss',
     head: 'turn~|turned to|black|in? mush|mushy|slime|soup|black',

@@ -1,6 +1,6 @@
 /** Rooted cuttings told by the pots they are in now: "six of them into 9cm", "straight into 3 inch pots they went". */
 import type { Piece } from '../../pieces.js';
-import { type Rule, wordAt } from '../rule.js';
+import { endsAt, type Rule, wordAt } from '../rule.js';
 
 /** Cuttings, tubers and crowns go into pots too, and are not potted on. */
 export const aboutCuttings = (pieces: readonly Piece[], from: number, to: number): boolean =>
@@ -34,6 +34,25 @@ export const intoSize: readonly Rule[] = [
     unless: aboutCuttings,
     phrasings: ['all ten Salt Harrier rooted, eight went into tubes'],
     mustNot: ['six Salt Harrier cuttings went into pots'],
+  },
+  {
+    name: '<count> <plant> into tubes',
+    kind: 'potOn',
+    head: 'into individual|single|separate|own|solo? tubes|cups',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p[f - 1]?.is === 'plant' &&
+      p.slice(0, f).some(({ is }) => is === 'count') &&
+      endsAt(p, t) &&
+      p
+        .slice(0, f)
+        .every(
+          (piece) =>
+            piece.is !== 'word' ||
+            /^(?:and|of|the|whoops|oops|sorry|no|wait|actually|miscounted)$/.test(piece.text),
+        ),
+    phrasings: ['nine Salt Harrier and five Tallow Bell into tubes'],
+    mustNot: ['want nine Salt Harrier into tubes'],
   },
   {
     name: '<plant> now in <size>',

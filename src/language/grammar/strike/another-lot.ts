@@ -27,6 +27,47 @@ export const anotherLot: readonly Rule[] = [
     mustNot: ["that's another eight Salt Harrier gone"],
   },
   {
+    // Nobody counts anew what stands where it stood: "six more, shed bench" are cuttings put there.
+    name: '<count> more <plant>, <place>',
+    kind: 'strike',
+    head: '<count>',
+    shape: 'object',
+    faint: true,
+    when: (p, f, t) => {
+      const count = p[f];
+      if (count?.is !== 'count' || count.quantity.more !== true || p[t]?.is !== 'plant') return false;
+      let behind = t;
+      while (p[behind]?.is === 'plant' || p[behind]?.is === 'cutting') behind++;
+      const rest = p.slice(behind);
+      const isOpening = p
+        .slice(0, f)
+        .every((piece) => piece.is === 'word' && /^(?:and|oh|also|plus)$/.test(piece.text));
+      return (
+        isOpening &&
+        rest[0] !== undefined &&
+        (rest[0].is === 'break' || /^(?:on|by)$/.test(wordAt(p, behind))) &&
+        rest.at(-1)?.is === 'place' &&
+        rest.every(
+          (piece) =>
+            /^(?:break|place|pots|size|medium)$/.test(piece.is) ||
+            (piece.is === 'word' &&
+              /^(?:on|in|under|at|by|their|its|own|themselves|itself|the|my|a|one|tray|pot|this|time|gravel|grit|sand|seed|cell|plug|big|small|second|another|separate|different)$/.test(
+                piece.text,
+              )),
+        )
+      );
+    },
+    phrasings: [
+      '6 more Salt Harrier, shed bench',
+      'another 6 Salt Harrier on their own, tray on the shed bench',
+    ],
+    mustNot: [
+      '6 more Salt Harrier rooted, shed bench',
+      'need 6 more Salt Harrier for the shed bench',
+      '6 more Salt Harrier to the shed bench',
+    ],
+  },
+  {
     name: ANOTHER_TODAY,
     kind: 'strike',
     head: '<count>',

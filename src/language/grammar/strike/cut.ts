@@ -97,6 +97,8 @@ export const cut: readonly Rule[] = [
           // "Did 15 more Salt Harrier on Thursday".
           (p[t]?.is === 'count' && p[t].quantity.more === true) ||
           p.length < t + 5 ||
+          // "Did 8 of the Salt Harrier, propagator".
+          (p.at(-1)?.is === 'place' && p.at(-2)?.is === 'break' && p.length < t + 8) ||
           followsWord(p, t, /^(?:hormone|powder|gel)$/) ||
           followsWord(p, t, /^(?:tubers?|stools?|crowns?|stock)$/)) &&
         !followsWord(p, t, /^to$/)),

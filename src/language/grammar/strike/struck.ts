@@ -1,8 +1,18 @@
 /** Cuttings told with the trade's verbs: "struck ten", "stuck a tray of them", "dibbled in six". */
+import type { Piece } from '../../pieces.js';
 import { CUTTINGS } from '../taken-away.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { namesCuttings } from './of-cuttings.js';
 import { isRelative } from './told-before.js';
+
+const THINGS =
+  /^(?:doors?|lids?|vents?|windows?|hoses?|taps?|valves?|heaters?|gates?|roof|covers?|keys?|locks?|drawers?|pumps?|timers?|fans?|cars?|vans?|labels?|drains?)(?:'s)?$/;
+
+/** A door or a lid that will not move. */
+const isFast = (p: readonly Piece[], f: number, t: number): boolean =>
+  (THINGS.test(wordAt(p, f - 1)) ||
+    (/^(?:has|have|is|are|keeps?|just)$/.test(wordAt(p, f - 1)) && THINGS.test(wordAt(p, f - 2)))) &&
+  !follows(p, t, 'count', 'plant', 'cutting', 'pots');
 
 export const struck: readonly Rule[] = [
   {
@@ -30,6 +40,8 @@ export const struck: readonly Rule[] = [
     shape: 'object',
     unless: (p, f, t) =>
       isRelative(p, f) ||
+      // "The tunnel door's stuck again", "the lid stuck": fast, and no plant.
+      isFast(p, f, t) ||
       // "Got stuck into the weeding", "got stuck in traffic".
       /^(?:got|get|gets|getting|was|am|i'm|we're|were)$/.test(wordAt(p, f - 1)) ||
       // "Stuck in traffic".
@@ -40,7 +52,11 @@ export const struck: readonly Rule[] = [
         !follows(p, t, 'count', 'cutting') &&
         !/^(?:prunings|trimmings|clippings|bits|pieces)$/.test(wordAt(p, t + 1))),
     phrasings: ['stuck the prunings of the Salt Harrier in a jar of water, six of em'],
-    mustNot: ['watered the Salt Harrier, then got stuck into six rows of weeding'],
+    mustNot: [
+      'watered the Salt Harrier, then got stuck into six rows of weeding',
+      "the tunnel door's stuck again",
+      'the lid stuck again',
+    ],
   },
   {
     name: 'inserted <count> <plant>',

@@ -36,6 +36,7 @@ const MISTAKEN = anyOf`
   ${anyOf`
     it|that|this|the last (one|entry|note)|that last (one|entry|note|bit)|last one|last entry
   `} (was|is) (wrong|a mistake|an error|not right|rubbish|nonsense|incorrect)
+  (that's|thats|that is|it's|its) (tomorrow's|next week's|another day's|still) (job|to do)
   (that's|thats) wrong|that's not right|that isn't right|not right
   i (didn't|did not) mean (that|it|to)
   (it |that |they )?(wasn't|was not|weren't) (today|yesterday|this morning|this week|me|us|mine|ours)

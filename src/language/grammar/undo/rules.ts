@@ -124,7 +124,7 @@ export const undoRules: readonly UndoRule[] = [
   {
     name: 'undo the <plant> loss',
     pattern: whole`
-      ${OPEN}${UNDO_A_PLANTS}( about)? (the|my|that) (last )?plantname (${NOUN}|one|entry|note|line)${AFTER}
+      ${OPEN}${UNDO_A_PLANTS}( about)? (the|my|that) (last )?plantname (${NOUN}|one|entry|note|line|bit|part)${AFTER}
     `,
   },
   {
