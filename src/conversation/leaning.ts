@@ -6,6 +6,7 @@ import { named } from '../ledger/reach.js';
 import { noOther } from '../words/answers.js';
 import { addsToLast } from './adding.js';
 import type { Context } from './answering.js';
+import { countsAnew, someWereOther } from './correcting/counted-anew.js';
 import { doubtsFirst } from './correcting/doubts.js';
 import { corrects, hasSecondThoughts } from './correcting/few-words.js';
 import { countsThereAnew } from './correcting/same-place.js';
@@ -26,6 +27,7 @@ const THEY_MS = 3_600_000;
 
 /** Whether the words put right the last note or add to it, or the one that they reply to, and that is done or asked about. */
 export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Context): boolean {
+  if (someWereOther(sitting, text)) return true;
   const ofLastNote = isOfLastNote(sitting, read, context, text);
   if (ofLastNote && hasSecondThoughts(text) && !saysOther(text) && corrects(sitting, text, context.lines))
     return true;
@@ -47,13 +49,14 @@ export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, cont
   }
   const had =
     hadByThem(sitting, onlyOfLastNote(sitting, THEY_MS)?.entry as LoggedEntry | undefined, text) ??
-    (read.entries.length === 0 ? hadBySomebody(sitting, text) : null);
+    (silent ? hadBySomebody(sitting, text) : null);
   if (had) {
     takeNote(sitting, had);
     return true;
   }
   if (silent && restWentOut(sitting, text)) return true;
   if (ofLastNote && countsThereAnew(sitting, text)) return true;
+  if (!isAsked && (silent || ofLastNote) && countsAnew(sitting, text)) return true;
   if (silent && goesOn(sitting, text)) return true;
   if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text) || namesLast(sitting, text)))
     return true;

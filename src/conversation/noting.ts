@@ -101,11 +101,21 @@ function inFull(sitting: Sitting, told: LoggedEntry): LoggedEntry {
   return { ...rested, ...(place ? { place } : {}), ...(from ? { fromPlace: from } : {}) };
 }
 
+const UNROOTED =
+  /\b(?:unrooted|(?:that|which) (?:never|hadn['’]?t|haven['’]?t|didn['’]?t) root(?:ed)?|without (?:any )?roots)\b/i;
+
 /** "EF1 has died", of which one is left: nobody need be asked how many. */
-function theOnlyOne({ ledger }: Sitting, entry: LoggedEntry): LoggedEntry {
+function theOnlyOne(sitting: Sitting, entry: LoggedEntry): LoggedEntry {
+  const { ledger } = sitting;
   if ((entry.kind !== 'loss' && entry.kind !== 'dispatch') || 'count' in entry || !named(entry)) return entry;
   const [only, another] = matching(ledger, plantOf(entry));
-  return only && !another && alive(only) === 1 ? { ...entry, count: 1 } : entry;
+  if (!only || another) return entry;
+  const { rooted } = only;
+  const unrooted = alive(only) - rooted;
+  // "Binned the unrooted Ember Fox".
+  if (entry.kind === 'loss' && rooted > 0 && unrooted > 0 && UNROOTED.test(sitting.text))
+    return { ...entry, count: unrooted };
+  return alive(only) === 1 ? { ...entry, count: 1 } : entry;
 }
 
 /** Silence in a note means the one batch that the note has named: "potted on the 10 Violet Ledger, lost the rest". */

@@ -8,7 +8,7 @@ const MOST = 8;
 
 /** Behind "each" stands no noun: "two of each colour" is of something else. */
 const GOES_ON =
-  /^(?:to|for|by|in|into|on|onto|at|with|from|out|away|and|but|too|also|please|went|gone|died|dead|lost|rooted|sold|left|spare|over|today|yesterday|this|last|potted|planted|had|has)$/;
+  /^(?:to|for|by|in|into|on|onto|at|with|from|out|away|and|but|too|also|please|went|gone|died|dead|lost|rooted|sold|left|spare|over|today|yesterday|this|last|potted|planted|had|has|is|are|was|were)$/;
 
 /** The row with the plants that "each" stands for told one by one, each with the number. */
 export function eachNamed(pieces: readonly Piece[], context: NoteContext = {}): readonly Piece[] {

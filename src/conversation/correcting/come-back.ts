@@ -47,9 +47,25 @@ const COME_BACK = new RegExp(
 const RETURNED =
   /^(?<who>(?:(?:my|the) )?\p{L}[\p{L}'’-]*(?: \p{L}[\p{L}'’-]*)?)(?: (?:has|had|have))? (?:brought|gave|given|sent|handed|returned|fetched)(?: me| us)? (?<number>the (?:rest|others|lot|whole lot)|them all|all of them|\d+|\p{L}+)(?: of (?:them|those|these|the (?<which>[^,.!?]{2,40}?)))?(?: back| again| home)?[.!]?$/iu;
 
+/** "2 came back unsold so 28". */
+const UNSOLD =
+  /^(?<number>\d+|\p{L}+)(?: of (?:them|those))? (?:(?:came|come|went) back|(?:was|were) returned|returned)(?: home)?(?: unsold)?(?:,? so (?:that['’]s |it['’]s |it was |makes )?(?:only )?(?<left>\d+|\p{L}+)(?: sold| in all| altogether)?)?[.!]?$/iu;
+
+/** Whether some of what was last sold or given came back, and that is put right. */
+function comesBackUnsold(sitting: Sitting, words: string): boolean {
+  const { number = '', left } = UNSOLD.exec(words)?.groups ?? {};
+  const last = sitting.ledger.standing.at(-1);
+  if (number === '' || last?.entry.kind !== 'dispatch') return false;
+  const still = lostStill(sitting, last, number);
+  if (still === undefined || still < 1 || (left !== undefined && numberIn(sitting, left) !== still))
+    return false;
+  return setSlots(sitting, [last], { count: still });
+}
+
 /** Whether somebody gave back some of what they had, and the gift is put right. */
 export function givesBack(sitting: Sitting, text: string): boolean {
   const words = withoutDoubts(text.trim());
+  if (text.length <= LONGEST && comesBackUnsold(sitting, words)) return true;
   const { who = '', number = '' } = (text.length > LONGEST ? null : RETURNED.exec(words))?.groups ?? {};
   if (who === '' || !/\b(?:back|returned)\b/i.test(words)) return false;
   const [last = ''] = who.toLowerCase().split(' ').slice(-1);
@@ -76,7 +92,7 @@ export function givesBack(sitting: Sitting, text: string): boolean {
 
 /** "One of those Moss Cardinal has come back, so 2 lost": with what is lost still. */
 const SO_MANY_LOST =
-  /^(?<number>\d+|\p{L}+)(?: of)? (?:those |the |them )?(?<which>.{0,40}?) ?(?:has|have|had|['’]s) (?:come|came) (?:back|round)[^,;]{0,30}[,;]? so (?:it['’]s |that['’]s |there['’]s )?(?:only |just )?(?:\d+|\p{L}+) (?:lost|dead|gone|died)[.!]?$/iu;
+  /^(?<number>\d+|\p{L}+)(?: of)? (?:those |the |them )?(?:(?:two|three|four|five|six|\d+) )?(?<which>.{0,40}?) ?(?:(?:has|have|had|['’]s) )?(?:(?:come|came) (?:back|round)|pulled through|revived|recovered|survived)[^,;]{0,30}[,;]? so (?:it['’]s |that['’]s |there['’]s )?(?:only |just )?(?:the )?(?:\d+|\p{L}+) (?:lost|dead|gone|died)[.!]?$/iu;
 
 /** Whether the text says that some of what was lost live, and the loss is put right. */
 export function comesBack(sitting: Sitting, text: string): boolean {

@@ -32,7 +32,9 @@ export const FORMS: readonly RegExp[] = [
   // "It was two she had", "it was five Mossie got off me".
   `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,20}?)(?: of them)? (?:that )?(?<theirs>\\p{L}[\\p{L}'’]*)(?: only| just)? (?:had|got|took|bought|went off with|ended up with)(?: (?:off|from) (?:me|us))?`,
   // "Only two he bought", "three she took".
-  `(?:only |just )?(?<value>.{1,12}?)(?: of them)?,? (?:that )?(?<theirs>he|she|they|\\p{Lu}\\p{L}+)(?: only| just)? (?:had|got|took|bought|wanted)(?: (?:off|from) (?:me|us))?`,
+  `(?:only |just )?(?<value>.{1,40}?)(?: of them)?,? (?:that )?(?<theirs>he|she|they|\\p{Lu}\\p{L}+)(?: only| just)? (?:had|got|took|bought|wanted)(?: (?:off|from) (?:me|us))?`,
+  // "Only three went".
+  `(?:only|just) (?<value>\\d+|\\p{L}+)(?: of (?:them|those))? (?<gone>went|(?:were|was|got) (?:taken|sold|given))`,
   // "It was four I gave Idris".
   `(?:it|that)(?:['’]s (?:only |just )?|${WAS})(?<value>.{1,30}?) ${DID}`,
   // "It was only six of the Salt Harrier that got potted on".
@@ -80,7 +82,7 @@ export const FORMS: readonly RegExp[] = [
   // "The one before last should be three".
   `(?:the |my )?(?<back>(?:one|entry|note|message) before(?: the)?(?: last(?: one)?| that(?: one)?| it)?|last but one|second last|second to last)(?: one)?${WAS}(?<value>.{1,30})`,
   // "Ines had three actually".
-  `(?:\\p{L}{1,5}(?: \\p{L}{1,5})?, )?(?<who>\\p{L}[\\p{L}'’]*(?: (?!only |actually |really )\\p{Lu}[\\p{L}'’]*)?) (?:only |actually |really )*(?:had|has(?: got)?|got|took|kept|wanted|needed|bought|ended up (?:with|taking|buying|having)) (?:only )?(?<value>.{1,40}?)(?: of them)?`,
+  `(?:\\p{L}{1,5}(?: \\p{L}{1,5})?, )?(?:the )?(?<who>\\p{L}[\\p{L}'’]*(?: (?!only |actually |really )\\p{Lu}[\\p{L}'’]*)?) (?:only |actually |really )*(?:had|has(?: got)?|got|took|kept|wanted|needed|bought|ended up (?:with|taking|buying|having)) (?:only )?(?<value>.{1,40}?)(?: of them)?`,
 ].map((form) => new RegExp(`^${form}$`, 'iu'));
 
 /** "The docket says …", "I find …", "found one more hiding, …": how it came out, before what it should have said. */
@@ -90,3 +92,7 @@ export const FOUND_OUT =
 /** "… were 120, five trays of 24". */
 export const IN_POTS =
   /^(.{1,20}?),? (?:in )?([\p{L}\d]+) (?:pots?|trays?|modules?|jars?|cells?)(?: of [\p{L}\d]+| each)?$/iu;
+
+/** "…, she came back for two more": why; "…, she had" is told of the deed. */
+export const ASIDE =
+  /[.!,] (?:i|we|(?:she|he|they)(?! (?:had|took|got|bought)[.!]?$)|one|two|another|turns out|just)\b[^.!?]{0,60}[.!]?$/i;

@@ -7,13 +7,14 @@ import { setSlots } from '../amending.js';
 import type { Context } from '../answering.js';
 import { isAnswering } from './is-answering.js';
 import { hasSecondThoughts, numberIn, slotIn } from './few-words.js';
-import { dayAloneIn } from '../day-in.js';
 import { standingOn } from '../deeds.js';
-import { FORMS, FOUND_OUT, IN_POTS } from './deed-forms.js';
+import { isTold } from './deed-described.js';
+import { ASIDE, FORMS, FOUND_OUT, IN_POTS } from './deed-forms.js';
 import { withoutVocative } from './vocatives.js';
 import { doubtsLast, LONGEST, withoutDoubts, withoutNoise } from './doubts.js';
 import { lotSaid, ORDINAL } from './lots.js';
-import { fell, isAbout, lastNote, noteOfLine, type Slots, takes } from '../entry-meant.js';
+import { lastNote, noteOfLine, type Slots, takes } from '../entry-meant.js';
+import { ofLastNote } from '../last-note.js';
 import { isLogged } from '../noting.js';
 import { noteOf, readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
@@ -91,7 +92,8 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
   const hadBy =
     (who ?? theirs ?? owner) !== undefined ||
     (whose !== undefined && /^(?:got|bought|had)$/i.test(verb ?? ''));
-  if (who !== undefined && !hasSecondThoughts(text) && !FEWER.test(text)) return null;
+  if (who !== undefined && !hasSecondThoughts(text) && !FEWER.test(text) && !hadJustNow(sitting, who))
+    return null;
   // "3 to Peg" alone is a gift more; "actually Peg took three more" is told besides.
   if ((had ?? late) !== undefined && !hasSecondThoughts(text) && !FOUND_OUT.test(text)) return null;
   if (/\b(?:more|another|extra)\b/i.test(value)) return null;
@@ -140,6 +142,13 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
   };
 }
 
+/** "The Canon had three", behind two that were given to Canon Dacre. */
+const hadJustNow = (sitting: Sitting, who: string): boolean =>
+  ofLastNote(sitting, JUST_MS).some(
+    ({ entry }) =>
+      entry.kind === 'dispatch' && (entry.to ?? '').toLowerCase().split(' ').includes(who.toLowerCase()),
+  );
+
 /** "The Salt Harrier struck on 11 March": the last word before the verb is of the name, and nobody's. */
 function withName({ ledger }: Sitting, { which = '', whose }: Groups): Groups {
   const whole = `${which} ${whose}`.toLowerCase();
@@ -185,7 +194,7 @@ function withoutAsides(sitting: Sitting, text: string): string {
       // "They weren't the first lot, they were the second".
       .replace(/\b(?:was|were)n['’]?t [^,.]{2,30}?,? (?:but )?(?:they|it|that) (?=(?:was|were) )/i, ''),
   ).replace(/, \p{Lu}\p{L}+(?=[.!]|$)/u, '');
-  const aside = /[.!,] (?:i|we|she|he|they|one|two|another|turns out|just)\b[^.!?]{0,60}[.!]?$/i.exec(said);
+  const aside = ASIDE.exec(said);
   // "It was four I gave Idris. I lost 2 Moss Cardinal today": a deed is no aside.
   const isAside =
     aside &&
@@ -204,6 +213,8 @@ function withoutAsides(sitting: Sitting, text: string): string {
   );
 }
 
+/** So long after a gift is what they had told of it. */
+const JUST_MS = 15 * 60_000;
 /** So long after cuttings were taken is what is counted again what was taken. */
 const COUNTED_MS = 24 * 3_600_000;
 
@@ -216,36 +227,4 @@ function isCountedAnew({ ledger, origin }: Sitting, { entry, touched, journal }:
     batch !== undefined &&
     alive(batch) === batch.count
   );
-}
-
-const nameIn = (to: string): string => to.slice(Math.max(0, to.search(/\p{Lu}/u)));
-
-/** Words of a description that tell nothing by themselves. */
-const IDLE =
-  /\b(?:he|she|they|him|her|them|it|those|to|for|with|of|in|into|on|at|from|the|ones?|batch|lot|cuttings|plants|away|out|off|up)\b/g;
-
-/** Whether all that is said of the deed holds of the entry: its plant, its number, its day and who had them. */
-function isTold(sitting: Sitting, standing: StandingEntry, words: string): boolean {
-  const { ledger, origin, settings } = sitting;
-  const own = standing.entry as unknown as Slots;
-  let rest = ` ${words} `.toLowerCase();
-  const take = (name: string): boolean => {
-    const at = rest.indexOf(` ${name.toLowerCase()} `);
-    if (at >= 0) rest = `${rest.slice(0, at)} ${rest.slice(at + name.length + 1)}`;
-    return at >= 0;
-  };
-  for (const variety of ledger.varieties.keys())
-    if (take(variety) && !isAbout(ledger, standing, { variety })) return false;
-  for (const label of ledger.batches.keys())
-    if (take(label) && !standing.touched.includes(label)) return false;
-  for (const slot of ['to', 'place', 'fromPlace'])
-    for (const name of typeof own[slot] === 'string' ? [own[slot], nameIn(own[slot])] : [])
-      if (name !== '' && take(name)) break;
-  const day = / on /.test(rest) ? 'on ' : '';
-  rest = rest.replace(IDLE, ' ').trim();
-  if (rest === '') return true;
-  const number = numberIn(sitting, rest);
-  if (number !== null) return number === own['count'] || number === own['rooted'];
-  const date = dayAloneIn(`${day}${rest}`, origin.at, settings, 'past');
-  return date !== null && fell(standing, date);
 }

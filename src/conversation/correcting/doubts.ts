@@ -10,7 +10,7 @@ const phrases = [...secondThoughts]
 const WRONG =
   "edit|more like|(?:(?:i(?:['’]d| had| got| picked| did| said| put| wrote)|that(?:['’]s| was| is)) )?(?:the )?wrong (?:one|pot|batch|lot|name|plant|label)|(?:that |it )?should(?:['’]ve| have)? be(?:en)?|should have said";
 
-const DOUBT = new RegExp(`^(?:and|${WRONG}|${phrases})[,:;. ]+`, 'i');
+const DOUBT = new RegExp(`^(?:and|${WRONG}|${phrases})[,:;. –—-]+`, 'i');
 
 /** No correction has more letters. */
 export const LONGEST = 200;

@@ -47,7 +47,7 @@ const itWas =
 const afterThought =
   /^(?:well |just |only |make that |in |i(?: now)? (?:make it|see|count|counted|get|find)(?: only| just)? )?(.{1,40})$/i;
 const onlyDid =
-  /^(?:no[, ]+|sorry[, ]+|well[, ]+|actually[, ]+)?(?:i |we )?(?:only|just) (?:did|managed|got (?:round to|through|as far as)|got(?=.* (?:done|in|out|up|through)$)) (.{1,40}?)(?: done| in| out| up| through)?$/i;
+  /^(?:no[, ]+|sorry[, ]+|well[, ]+|actually[, ]+)?(?:(?:i|we)(?:['’]ve| have)? )?(?:only|just) (?:did|done|managed|got (?:round to|to|through|as far as)|got(?=.* (?:done|in|out|up|through)$)) (.{1,40}?)(?: done| in| out| up| through)?$/i;
 /** "Did those yesterday". */
 const didThat = /^(?:i |we )?did (?:that|those|them|it) (.{1,30})$/i;
 /** "There were 14 actually". */

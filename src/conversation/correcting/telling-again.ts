@@ -28,7 +28,7 @@ const FEWER =
 const THOSE = /\b(?:them|those|these|they|it|em)\b/i;
 /** "That's the Salt Harrier that have seven rooted": the same deed and number, of another plant. */
 const OF_ANOTHER =
-  /\b(?:it|that|they|those)(?:['’]s| is| was| were| are) (?:the |my )?[^,.!?]{2,40}? (?:that|which|who|what|i|we)(?:['’](?:s|ve)| has| have| had| is| are| got)?\b/i;
+  /\b(?:it|that|they|those)(?:['’]s| is| was| were| are) (?:the |my )?[^,.!?]{2,40}? (?:(?:of )?(?:that|which|whom)|who|what|i|we)(?:['’](?:s|ve)| has| have| had| is| are| got)?\b/i;
 /** Told besides, or at last. */
 const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
 
@@ -58,7 +58,7 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
   const isCleft = CLEFT.test(bare) && !another;
   const isTakenBack =
     isUndone || isCleft || TAKEN_BACK.test(words) || doubtsFirst.test(words) || doubtsLast.test(words);
-  if (asks.length === 0 && OF_ANOTHER.test(words) && wasOfOther(sitting, entries)) return true;
+  if (asks.length === 0 && OF_ANOTHER.test(words) && wasOfOther(sitting, entries, isTakenBack)) return true;
   // "No, is not correct, I have sold 2 Marble Wren": of another plant than was told a moment ago.
   const isDenied = TAKEN_BACK.test(words) && another === undefined;
   if (isDenied && asks.length === 0 && named(only.entry as Plant) && wasOfOther(sitting, entries))
@@ -98,8 +98,8 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
 }
 
 /** Whether the first entry is the last note's, of another plant; then that is put right, and what else is said is noted. */
-function wasOfOther(sitting: Sitting, [first, ...more]: readonly ReadEntry[]): boolean {
-  const before = lately(sitting, WITHIN_MS, true);
+function wasOfOther(sitting: Sitting, [first, ...more]: readonly ReadEntry[], isTakenBack = false): boolean {
+  const before = lately(sitting, isTakenBack ? PLAINLY_WITHIN_MS : WITHIN_MS, true);
   const said = first && isLogged(first.entry) ? first.entry : undefined;
   const { batch, variety, crop } = (said ?? {}) as Plant;
   const numbers = (each: object) => {
