@@ -92,7 +92,7 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
   const hadBy =
     (who ?? theirs ?? owner) !== undefined ||
     (whose !== undefined && /^(?:got|bought|had)$/i.test(verb ?? ''));
-  if (who !== undefined && !hasSecondThoughts(text) && !FEWER.test(text) && !hadJustNow(sitting, who))
+  if (who !== undefined && !hasSecondThoughts(text) && !FEWER.test(text) && !hadJustNow(sitting, who, text))
     return null;
   // "3 to Peg" alone is a gift more; "actually Peg took three more" is told besides.
   if ((had ?? late) !== undefined && !hasSecondThoughts(text) && !FOUND_OUT.test(text)) return null;
@@ -143,7 +143,8 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
 }
 
 /** "The Canon had three", behind two that were given to Canon Dacre. */
-const hadJustNow = (sitting: Sitting, who: string): boolean =>
+const hadJustNow = (sitting: Sitting, who: string, text: string): boolean =>
+  !/\b(?:wanted|needed|kept)\b/i.test(text) &&
   ofLastNote(sitting, JUST_MS).some(
     ({ entry }) =>
       entry.kind === 'dispatch' && (entry.to ?? '').toLowerCase().split(' ').includes(who.toLowerCase()),
