@@ -94,8 +94,25 @@ export function givesBack(sitting: Sitting, text: string): boolean {
 const SO_MANY_LOST =
   /^(?<number>\d+|\p{L}+)(?: of)? (?:those |the |them )?(?:(?:two|three|four|five|six|\d+) )?(?<which>.{0,40}?) ?(?:(?:has|have|had|['’]s) )?(?:(?:come|came) (?:back|round)|pulled through|revived|recovered|survived)[^,;]{0,30}[,;]? so (?:it['’]s |that['’]s |there['’]s )?(?:only |just )?(?:the )?(?:\d+|\p{L}+) (?:lost|dead|gone|died)[.!]?$/iu;
 
+/** So long after a loss was told is what only droops of it. */
+const DROOPS_MS = 3 * 24 * 3_600_000;
+/** "Ah no, she's only drooping, leave her in": what was given up lives. */
+const ONLY_DROOPS =
+  /^(?:(?:ah|oh|och|well)[, ]+)?(?:no|wait|hang on|hold on|actually|false alarm)[, ]+(?:it|she|he|they)(?:['’]s|['’]re| is| are| was| were) (?:only|just) (?:drooping|droopy|sulking|thirsty|limp|dry|resting|asleep|dormant|wilting|wilted)(?:(?:[,.!]| after| from| with) [^?]{0,40})?[.!]?$/i;
+
+function onlyDroops(sitting: Sitting, text: string): boolean {
+  const { ledger, origin, world } = sitting;
+  const last = ledger.standing.at(-1);
+  if (!last || text.length > LONGEST || !ONLY_DROOPS.test(text.trim())) return false;
+  const isHere = last.journal.source?.chat === world.chat && origin.at - last.journal.at <= DROOPS_MS;
+  if (last.entry.kind !== 'loss' || !isHere) return false;
+  takeBack(sitting, [last.line]);
+  return true;
+}
+
 /** Whether the text says that some of what was lost live, and the loss is put right. */
 export function comesBack(sitting: Sitting, text: string): boolean {
+  if (onlyDroops(sitting, text)) return true;
   const { number, which = '' } =
     (text.length > LONGEST || !SAYS_BACK.test(normalise(text))
       ? null

@@ -29,6 +29,9 @@ const THOSE = /\b(?:them|those|these|they|it|em)\b/i;
 /** "That's the Salt Harrier that have seven rooted": the same deed and number, of another plant. */
 const OF_ANOTHER =
   /\b(?:it|that|they|those)(?:['’]s| is| was| were| are) (?:the |my )?[^,.!?]{2,40}? (?:(?:of )?(?:that|which|whom)|who|what|i|we)(?:['’](?:s|ve)| has| have| had| is| are| got)?\b/i;
+/** "Whoops, miscounted, 8 Salt Harrier into 9cm", the day after. */
+const MISCOUNTED =
+  /^[^.!?]{0,20}\b(?:miscounted|counted wrong|wrong count|counted (?:them )?again|recounted|mistyped|typo)\b/i;
 /** Told besides, or at last. */
 const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
 
@@ -65,7 +68,11 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
     return true;
   if (!isTakenBack && !isFew && !(ofThose && isDayAlone(only))) return false;
   const isPlain = ofThose && isFew && (isTakenBack || /\bof (?:them|those|these)\b/i.test(words));
-  const isLate = isPlain || isCleft || (another === undefined && isToTheSame(sitting, only));
+  const isLate =
+    isPlain ||
+    isCleft ||
+    (MISCOUNTED.test(words) && !another) ||
+    (another === undefined && isToTheSame(sitting, only));
   const before = lately(sitting, isLate ? PLAINLY_WITHIN_MS : WITHIN_MS, isCleft || TAKEN_BACK.test(words));
   const amended = entries.map(({ entry, sources }) => {
     const told = plantSaid(entry as Plant, sources);
