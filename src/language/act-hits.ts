@@ -3,6 +3,7 @@ import { excepts } from './drafting/except-words.js';
 import { findHits, type Hit } from './grammar/hits.js';
 import { type Rule, wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
+import { onlyDescribes } from './new-names/describing.js';
 import { sourceBefore } from './source-led.js';
 
 /** Hits in the order of the row. */
@@ -29,7 +30,20 @@ export function actHits(rules: readonly Rule[], row: readonly Piece[]): readonly
       .filter((hit) => !isWhichOnes(row, hit))
       .filter((hit, n, all) => !(hit.rule.kind === 'check' && isThatRooted(row, hit, all[n + 1])))
       .filter((hit, n, all) => !isForHardening(row, hit, all[n + 1]))
+      .filter((hit, n, all) => !isOfWhatKind(row, hit, all[n - 1]))
   );
+}
+
+/** "Potted on 8 well rooted salvias", "took 6 frosted purple heuchera": of what kind those are that the deed before it befell. */
+function isOfWhatKind(row: readonly Piece[], hit: Hit, deed: Hit | undefined): boolean {
+  if (deed?.rule.shape !== 'object') return false;
+  // "Gave Joan 3 nicely rooted salvias".
+  const count = row.findIndex((piece, at) => at >= deed.to && piece.is !== 'word');
+  const plant = row.findIndex((piece, at) => at > count && piece.is !== 'word');
+  if (row[count]?.is !== 'count' || count > deed.to + 2 || row[plant]?.is !== 'plant') return false;
+  if (hit.from <= count || hit.to > plant + 1) return false;
+  const words = row.slice(count + 1, plant).map((_, n) => wordAt(row, count + 1 + n));
+  return words.length > 0 && onlyDescribes(words);
 }
 
 /** "Moved these and those to the cold frame to harden off": carried there for what is told behind. */

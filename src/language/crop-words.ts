@@ -152,6 +152,15 @@ export function cropAt(
     !phraseAt(crops, [textAt(tokens, to)], 0)
   )
     return undefined;
+  // "6 Plum Duff": fruit that begins a name, both in capitals.
+  if (
+    /^(?:plum|pear|apple|cherry|orange|peach|olive|box|bay|vine|elder)$/.test(phrase) &&
+    at > 0 &&
+    isNameWord(tokens[at]) &&
+    isNameWord(tokens[to]) &&
+    !phraseAt(crops, [textAt(tokens, to)], 0)
+  )
+    return undefined;
   if (EVERYDAY_CROPS.has(phrase)) {
     const before = textAt(tokens, at - 1);
     const next = textAt(tokens, to);
@@ -159,6 +168,8 @@ export function cropAt(
     const counted =
       behindPlant ||
       tokens[at - 1]?.is === 'number' ||
+      // "Dad's rose".
+      (/'s$/.test(before) && /^(?:rose|holly|vine|laurel|olive)$/.test(phrase)) ||
       /^(?:of|cuttings|some|few|one|two|three|four|five|six|seven|eight|nine|ten|twelve|dozen|more|basal|tip|heel|hardwood|softwood|couple|basil)$/.test(
         before,
       );

@@ -64,7 +64,10 @@ export function namedNames(
         (/^(?:we|i|they|people|all) call$/.test(`${textAt(tokens, at - 1)} ${textAt(tokens, at)}`) ||
           /^(?:known|sold|listed|labelled) as$/.test(`${textAt(tokens, at - 1)} ${textAt(tokens, at)}`))) ||
       isBeingCalled(tokens, at) ||
-      (textAt(tokens, at) === 'of' && textAt(tokens, at - 1) === 'name' && textAt(tokens, at - 3) === 'by') ||
+      (textAt(tokens, at) === 'of' &&
+        textAt(tokens, at - 1) === 'name' &&
+        (textAt(tokens, at - 3) === 'by' ||
+          (tokens[at + 1]?.capital === true && textAt(tokens, at - 2) !== 'the'))) ||
       // "With the name Wolkenherd", but "with the name rubbed off".
       (textAt(tokens, at) === 'name' &&
         ((textAt(tokens, at - 1) === 'the' && textAt(tokens, at - 2) === 'with') ||
@@ -145,7 +148,7 @@ const nameAt = (text: string, tokens: readonly Token[], from: number, to: number
   plant: { variety: titleCase(text.slice(tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0)) },
 });
 
-const SMALL = /^(?:of|the|de|du|la|von)$/;
+const SMALL = /^(?:of|the|de|du|la|von|and|on|in)$/;
 
 /** "Duchess of Nowhere": the small words within stay small. */
 export function titleCase(name: string): string {

@@ -4,6 +4,7 @@ import { isCuttingType } from './cutting-types.js';
 import { placeNamesOf } from './places/known.js';
 import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
 import { mediumPiece } from './media.js';
+import { namesBehindCrop, namesOpening } from './new-names/behind-crop.js';
 import { countedNames } from './new-names/counted.js';
 import type { FoundName } from './names/known.js';
 import { moneyAt } from './money.js';
@@ -83,6 +84,8 @@ function chunk(
   quotedNames(text, tokens, free, claim);
   namedNames(text, tokens, free, claim);
   countedNames(text, tokens, free, claim);
+  namesBehindCrop(text, tokens, free, claim);
+  namesOpening(text, tokens, free, claim);
   const words = tokens.map(({ text }) => text);
   for (let at = 0; at < tokens.length; at++) {
     if (!free(at)) continue;

@@ -64,6 +64,23 @@ it.each([
     [{ variety: 'Velour Tuba', crop: 'hydrangea', pots: 2 }],
   ],
   ['took 14 mum cuttings from Velvet Turnstile', [{ variety: 'Velvet Turnstile', crop: 'chrysanthemum' }]],
+  ['took 5 Rhubarb and Custard dahlia', [{ variety: 'Rhubarb and Custard', crop: 'dahlia', count: 5 }]],
+  ['did 6 man on the moon salvia', [{ variety: 'Man on the Moon', crop: 'salvia', count: 6 }]],
+  ['struck 6 big dave dahlia', [{ variety: 'Big Dave', crop: 'dahlia', count: 6 }]],
+  ['salvia cold tap 12 cuttings one tray', [{ variety: 'Cold Tap', crop: 'salvia', count: 12, pots: 1 }]],
+  ['penstemon march hare 15 taken', [{ variety: 'March Hare', crop: 'penstemon', count: 15 }]],
+  ['8 of the new pelargonium, name of Brass Monkey, two pots', [{ variety: 'Brass Monkey', pots: 2 }]],
+  ['took about 20 wet slate salvia', [{ variety: 'Wet Slate', crop: 'salvia', count: 20 }]],
+  ['took 7 wet paint (coleus) in one pot', [{ variety: 'Wet Paint', crop: 'coleus', count: 7, pots: 1 }]],
+  ['prawn cocktail coleus cuttings 12 in two pots', [{ variety: 'Prawn Cocktail', count: 12, pots: 2 }]],
+  [
+    'took five each of the brass neck and jelly baby salvias',
+    [
+      { variety: 'Brass Neck', crop: 'salvia', count: 5 },
+      { variety: 'Jelly Baby', crop: 'salvia', count: 5 },
+    ],
+  ],
+  ['took 6 Plum Duff and 6 Tin Sermon', [{ variety: 'Plum Duff' }, { variety: 'Tin Sermon' }]],
   ['stuck 20 Marsh Tiger, ten in each of 2 trays', [{ variety: 'Marsh Tiger', count: 20, pots: 2 }]],
 ])('“%s” is a strike', (text, entries) => {
   expect(entriesOf(text)).toMatchObject(entries.map((entry) => ({ kind: 'strike', ...entry })));
@@ -80,6 +97,12 @@ it.each([
   'took 6 salvia cuttings from Mary Dolan',
   'took 6 salvia cuttings from Hexley Nurseries',
   'took six salvia cuttings fingers crossed',
+  'took 6 tall and leggy salvia',
+  'took 6 frosted purple salvia',
+  'salvia leggy old took 8',
+  'took 6 aphid covered salvia',
+  'quick update salvia 12 cuttings',
+  'salvia kitchen windowsill 12 cuttings',
 ])('“%s” names no variety', (text) => {
   const entries = entriesOf(text);
   expect(entries).toMatchObject([{ kind: 'strike', crop: 'salvia' }]);

@@ -1,18 +1,20 @@
 /** Names told between a number and a crop: whatever its words mean elsewhere, "six monday blanket salvia" names the salvia. */
-import { crops, phraseAt, verbSense } from '../lexicon.js';
+import { placeNouns, verbSense } from '../lexicon.js';
 import { numberAt } from '../numbers.js';
 import { whole, wordsOf } from '../phrases.js';
 import type { Piece } from '../pieces.js';
 import { textAt, type Token } from '../tokens.js';
 import { titleCase } from '../told-names.js';
 import { LED_BY, onlyDescribes } from './describing.js';
+import { COUNTED, leadBefore, numberBefore } from './before-name.js';
+import { cropLength, cropSaidAt } from './crop-words-said.js';
 import { isPerson } from './people.js';
 
 type Claim = (piece: Piece) => boolean;
 
 /** Words that stand in no name, so that none goes past them. */
-const NEVER_WITHIN: ReadonlySet<string> = new Set(wordsOf`
-  i we he she they it you me us them him my her our your his its their own mine yours ours theirs hers a an this that these those and & or but than so
+export const NEVER_WITHIN: ReadonlySet<string> = new Set(wordsOf`
+  i we he she they it you me us them him my her our your his its their own mine yours ours theirs hers the a an this that these those and & or but than so
   if as because while yes no not to in into on onto from off ex with without for at by under over out up down about through during till until after before
   of since per apiece near beside behind each every all some any both which who what when where why how
   is are was were be been being am has have had do did does can could will would should
@@ -22,82 +24,36 @@ const NEVER_WITHIN: ReadonlySet<string> = new Set(wordsOf`
   i'm i've i'll it's its that's they're there's thanks please ta
 `);
 
-/** What is counted of a plant. */
-const COUNTED = whole`
-  cuttings?|tips?|slips?|bits?|pieces?|sprigs?|stems?|shoots?|plugs?|liners?|plants?|pots?|trays?|tubers?|crowns?|divisions?|leaves|nodes?|starts?
-  stalks?|sticks?|lengths|basals|heels?|offsets|runners|seedlings|layers|couple|some|more|few|lots|dozen
-`;
-
 const TAKING = whole`took|taken|tk|struck|stuck|did|done|made|cut|inserted|rooted|propagated|got|bought|received|had|potted|lost|binned|sold|gave|swapped|and|also|,`;
-
-/** Before an article, what tells that a plant was come by: "bought a …", "home with a …". */
-const COMING_BY = whole`bought|got|given|brought|scored|bagged|inherited|treated|acquired|with|found|won|ordered|received|adopted|for|of|potted|picked|up|home|myself|me|ourselves`;
-
-/** A number behind these counts nothing: "at 6", "bench 2", "order 2213". */
-const NUMBERS_NO_PLANTS = whole`
-  at|by|until|till|around|about|past|no|number|bench|tray|tunnel|house|shelf|bay|bed|block|row|plot|zone|frame|polytunnel|glasshouse|greenhouse
-  order|invoice|docket|batch|page|week|day|in|to|from|since|on
-`;
 
 /** Crops named by words that everyday talk uses as often: no name is told by these alone. */
 const EVERYDAY = whole`box|boxes|bay|bays|pans?|hops?|vines?|elder|orange|peach|plum|pear|apple|olive|cherry|mum|laurel|iris`;
 
 const MONTH = /^(?:jan|feb|mar|apr|jun|jul|aug|sep|oct|nov|dec)[a-z]*$|^(?:may|march|april|june|july)$/;
 
-/** Where a crop begins, and of how many words. */
-function cropLength(tokens: readonly Token[], at: number): number {
-  const words = [0, 1, 2].map((n) => textAt(tokens, at + n).replace(/'s$/, ''));
-  return phraseAt(crops, words, 0)?.words.length ?? 0;
-}
-
-/** Joins words within a name: "queen of the bins", "salt and vinegar". */
+/** How many words ending at `at` join others within a name: "queen of the bins", "salt and vinegar", "man on the moon". */
 function jointBefore(tokens: readonly Token[], at: number): number {
-  if (
-    textAt(tokens, at) === 'the' &&
-    textAt(tokens, at - 1) === 'of' &&
-    !COUNTED.test(textAt(tokens, at - 2))
-  )
-    return 2;
-  if (textAt(tokens, at) === 'the' && textAt(tokens, at - 1) === 'on') return 0;
-  return textAt(tokens, at) === 'of' && !COUNTED.test(textAt(tokens, at - 1)) ? 1 : 0;
-}
-
-/** What stands before a name from `start` on and tells that a plant follows; "number" where it counts it. */
-function leadBefore(tokens: readonly Token[], start: number): 'number' | 'of' | 'article' | undefined {
-  let at = start - 1;
-  const last = textAt(tokens, at);
-  if (/^an?$/.test(last)) {
-    const verb = textAt(tokens, at - 1);
-    return COMING_BY.test(verb) && !/^(?:of|for)$/.test(verb) ? 'article' : undefined;
-  }
-  if (/^(?:the|my|our|that|this|these|those|her|his|your|their)$/.test(last)) at--;
-  if (/^(?:of|off|from)$/.test(textAt(tokens, at))) {
-    const counted = textAt(tokens, at - 1);
-    return COUNTED.test(counted) || numberBefore(tokens, at) ? 'of' : undefined;
-  }
-  if (at < start - 1) return undefined;
-  if (COUNTED.test(last) && !/^(?:some|few|lots|couple|dozen|more)$/.test(last))
-    return numberBefore(tokens, at) ? 'number' : undefined;
-  if (last === 'x') return numberBefore(tokens, at) ? 'number' : undefined;
-  return numberBefore(tokens, start) ? 'number' : undefined;
-}
-
-/** Whether a number that may count plants ends at `to`. */
-function numberBefore(tokens: readonly Token[], to: number): boolean {
-  if (to <= 0) return false;
-  for (let from = to - 1; from >= 0 && to - from <= 4; from--) {
-    const number = numberAt(tokens, from);
-    if (number?.to !== to) continue;
-    const before = textAt(tokens, from - 1);
-    // "Potted on 4 wet slate salvias".
-    const isVerbs = /^(?:on|in)$/.test(before) && verbSense(textAt(tokens, from - 2))?.form === 'past';
-    if (NUMBERS_NO_PLANTS.test(before) && !isVerbs) return false;
-    if (tokens[from - 1]?.raw === '/' || (tokens[from - 1]?.raw === ':' && tokens[from]?.glued)) return false;
-    // "24 nine bob duchess": the second is of the name.
-    if (tokens[from]?.is === 'word' && tokens[from - 1]?.is === 'number') return false;
-    return tokens[from]?.is !== 'ordinal';
-  }
-  return false;
+  const word = textAt(tokens, at);
+  const length = word === 'the' && /^(?:of|on|in|under|over|by|to|at)$/.test(textAt(tokens, at - 1)) ? 2 : 1;
+  const joint = textAt(tokens, at + 1 - length);
+  const before = textAt(tokens, at - length);
+  if (COUNTED.test(before) || !/^(?:word|number)$/.test(tokens[at - length]?.is ?? '')) return 0;
+  if (joint === 'of') return numberAt(tokens, at - length) ? 0 : length;
+  const behind = textAt(tokens, at + 1);
+  const isPlain = verbSense(before)?.form !== 'past' && !NEVER_WITHIN.has(before) && !onlyDescribes([before]);
+  if (length === 2)
+    return isPlain && leadBefore(tokens, at - length) === 'number' && !placeNouns.has(behind) ? 2 : 0;
+  // A word each, and nothing before the first: "five Rhubarb and Custard dahlia".
+  return joint === 'and' &&
+    isPlain &&
+    !isPerson([before]) &&
+    cropLength(tokens, at - length) === 0 &&
+    numberAt(tokens, at + 1) === undefined &&
+    !onlyDescribes([behind]) &&
+    cropLength(tokens, at + 2) > 0 &&
+    leadBefore(tokens, at - length) !== undefined
+    ? 1
+    : 0;
 }
 
 /** Where the name begins that ends before `end`, if one does. */
@@ -139,9 +95,16 @@ function withoutLead(
   const hasCapital = !isTitle && tokens.slice(from, end).some(({ capital }) => capital);
   let start = from;
   if (hasCapital) while (tokens[start]?.capital !== true) start++;
-  else while (end - start > 1 && LED_BY.test(textAt(tokens, start))) start++;
-  return /^(?:of|the)$/.test(textAt(tokens, start)) ? undefined : start;
+  else
+    while (end - start > 1 && LED_BY.test(textAt(tokens, start)) && !isNickname(tokens, start, end)) start++;
+  return /^(?:of|the|and|on|in)$/.test(textAt(tokens, start)) ? undefined : start;
 }
+
+/** "Big dave", "little nell". */
+const isNickname = (tokens: readonly Token[], start: number, end: number): boolean =>
+  end === start + 2 &&
+  /^(?:big|little|tiny)$/.test(textAt(tokens, start)) &&
+  isPerson([textAt(tokens, start + 1)]);
 
 function isNameHere(
   tokens: readonly Token[],
@@ -152,7 +115,8 @@ function isNameHere(
 ): boolean {
   const words = tokens.slice(from, end).map(({ text }) => text);
   const written =
-    !isTitle && tokens.slice(from, end).every(({ capital, text }) => capital || /^(?:of|the)$/.test(text));
+    !isTitle &&
+    tokens.slice(from, end).every(({ capital, text }) => capital || /^(?:of|the|and|on|in)$/.test(text));
   if (/(?:'s|s')$/.test(words.at(-1) ?? '')) return false;
   if (written) return end - from > 1;
   if (onlyDescribes(words) || (lead === 'of' && isPerson(words))) return false;
@@ -163,25 +127,6 @@ function isNameHere(
   return (
     !isDeed || lead !== 'number' || /^(?:took|taken|tk|struck|stuck|inserted)$/.test(textAt(tokens, from - 2))
   );
-}
-
-/** Words that say of a name what crop it is: "its a pothos", "which is apparently a coleus", "it's one of the fuchsias". */
-function cropSaidAt(tokens: readonly Token[], at: number): boolean {
-  let next = at;
-  if (/^(?:it|that|which|they)$/.test(textAt(tokens, next))) next++;
-  const verb = textAt(tokens, next);
-  if (next > at ? !/^(?:is|was|are)$/.test(verb) : !/^(?:that's|thats|it's|its|they're|theyre)$/.test(verb))
-    return false;
-  next++;
-  while (
-    /^(?:apparently|actually|basically|supposedly|probably|really|just|i|think|believe)$/.test(
-      textAt(tokens, next),
-    )
-  )
-    next++;
-  const article = next;
-  while (/^(?:a|an|the|my|our|one|of|another|new|kind|sort|type|some)$/.test(textAt(tokens, next))) next++;
-  return next > article && cropLength(tokens, next) > 0;
 }
 
 export function countedNames(
@@ -198,16 +143,56 @@ export function countedNames(
     if (length > 1) at += length - 1;
     const isSaid = length === 0 && cropSaidAt(tokens, at);
     if (length === 0 && !isSaid) continue;
-    const end = isSaid && tokens[crop - 1]?.raw === ',' ? crop - 1 : crop;
     if (!isSaid && !endsName(tokens, crop, length)) continue;
+    const end = isSaid && tokens[crop - 1]?.raw === ',' ? crop - 1 : nameEnd(tokens, crop, length);
     const isTitle = shouted || (!isSaid && tokens[crop]?.capital === true);
     const from = isSaid
       ? (openingBefore(tokens, end, free) ?? beginningOf(tokens, end, free, 1, isTitle))
       : beginningOf(tokens, end, free, 2, isTitle);
-    if (from === undefined) continue;
-    const name = text.slice(tokens[from]?.start ?? 0, tokens[end - 1]?.end ?? 0);
-    claim({ is: 'plant', from, to: end, known: false, plant: { variety: titleCase(name) } });
+    if (from === undefined) {
+      for (const [first, last] of eachBefore(tokens, end, free)) claimName(text, tokens, first, last, claim);
+      continue;
+    }
+    claimName(text, tokens, from, end, claim);
   }
+}
+
+function claimName(text: string, tokens: readonly Token[], from: number, end: number, claim: Claim): void {
+  const name = text.slice(tokens[from]?.start ?? 0, tokens[end - 1]?.end ?? 0);
+  claim({ is: 'plant', from, to: end, known: false, plant: { variety: titleCase(name) } });
+}
+
+/** "Five each of the brass neck and jelly baby salvias": where both names stand. */
+function eachBefore(
+  tokens: readonly Token[],
+  end: number,
+  free: (at: number) => boolean,
+): readonly (readonly [number, number])[] {
+  const isPart = (at: number): boolean =>
+    tokens[at]?.is === 'word' && free(at) && !NEVER_WITHIN.has(textAt(tokens, at));
+  let second = end;
+  while (end - second < 4 && isPart(second - 1)) second--;
+  if (textAt(tokens, second - 1) !== 'and') return [];
+  let first = second - 1;
+  while (second - first < 5 && isPart(first - 1)) first--;
+  const of = textAt(tokens, first - 1) === 'the' ? first - 2 : first - 1;
+  if (textAt(tokens, of) !== 'of' || textAt(tokens, of - 1) !== 'each' || !numberBefore(tokens, of - 1))
+    return [];
+  const names = [[first, second - 1] as const, [second, end] as const];
+  const areNames = names.every(([from, to]) => {
+    const words = tokens.slice(from, to).map((token) => token.text);
+    return (
+      words.length > 0 && !onlyDescribes(words) && words.every((_, n) => cropLength(tokens, from + n) === 0)
+    );
+  });
+  return areNames ? names : [];
+}
+
+/** Where the name before a crop ends: "wet paint coleus", "wet paint (coleus)", "wet paint, a coleus". */
+function nameEnd(tokens: readonly Token[], crop: number, length: number): number {
+  if (tokens[crop - 1]?.raw === '(' && tokens[crop + length]?.raw === ')') return crop - 1;
+  const isApposed = /^an?$/.test(textAt(tokens, crop - 1)) && tokens[crop - 2]?.raw === ',';
+  return isApposed ? crop - 2 : crop;
 }
 
 /** "Apricot Sexton, that's a pelargonium: …": written as a name where the telling begins. */

@@ -83,7 +83,8 @@ function nameSaidOf(pieces: readonly Piece[], at: number): number | undefined {
     !/^(?:variety|var|cultivar|cv|sort|sorte|name)$/.test(wordAt(pieces, mark + 1))
   )
     return undefined;
-  const name = pieces[mark + 2]?.is === 'break' ? mark + 3 : mark + 2;
+  // "Variety: Tin Valise", "name of Tin Valise".
+  const name = pieces[mark + 2]?.is === 'break' || wordAt(pieces, mark + 2) === 'of' ? mark + 3 : mark + 2;
   return pieces[name]?.is === 'plant' ? name : undefined;
 }
 

@@ -28,6 +28,7 @@ const HEALTH = wordsOf`
   sick sickly poorly ailing dying struggling sulking sulky tired limp floppy droopy drooping wilted wilting wilty flagging yellowing shrivelled mouldy rotted rotting
   overgrown pot-bound potbound rootbound overwintered dormant established mature immature unrooted rooted callused calloused sprouting shooting budding
   ripe unripe soft hard firm tight plump vigorous bonny lush green tall short thin thick fat skinny slim long lean chunky heavy light
+  bright dark pale deep cheerful cheery
   surviving remaining leftover left-over spare extra leading main
   mushy squishy slimy soggy crispy crisp furry fuzzy frazzled blackened browned browning bruised scorched soaked soaking unflowered ropey non
   snapped broken bent crushed damaged frosted frozen nibbled eaten chewed infested stunted blind
@@ -42,12 +43,13 @@ const PRAISE = wordsOf`
 `;
 
 const WHENCE = wordsOf`
-  garden centre center allotment supermarket market shop bought store stall nursery bargain reduced sale second hand rescue rescued charity donated
+  garden centre center allotment supermarket market shop bought store stall nursery bargain reduced price priced sale pound second hand rescue rescued charity donated
   homegrown home grown raised sown taken struck saved potted unpotted planted sold given gifted swapped inherited free mail online collected
   shared boxed bagged
   unnamed unknown nameless mystery unlabelled unlabeled unidentified noid named mixed assorted various random sundry different other same usual
   last first second third next final batch lot year years month week day season old new year's seedling seedlings stock mother parent
   pot potted bare root rooted plug liner side shoot shoots tip top basal heel nodal softwood hardwood semi-ripe semiripe cutting
+  surplus unwanted unsold excess duplicate
   dozen more another further couple few pair
 `;
 
@@ -81,10 +83,13 @@ const MAKES_DESCRIPTION = whole`
   ripened|ripe|thick|long|tall|wide|deep|old|inch|looking|sized|size|bound|shaped|centred|type|style|wintered
 `;
 
+/** "Aphid covered", "long stemmed"; no "seed", "head" or "hundred". */
+const PARTICIPLE = /^(?!(?:hundred|kindred|sacred|naked|wicked|crooked|hatred)$)[a-z]{2,}[^aeious]ed$/;
+
 /** Whether the words are a description and no name: "leggy old", "slug eaten", "next door's", "hot pink". */
 export function onlyDescribes(words: readonly string[]): boolean {
   const last = words.at(-1) ?? '';
-  if (MAKES_DESCRIPTION.test(last)) return true;
+  if (MAKES_DESCRIPTION.test(last) || (words.length > 1 && PARTICIPLE.test(last))) return true;
   return words.every(
     (word, at) =>
       DESCRIBING.has(word) ||

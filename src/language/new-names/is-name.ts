@@ -170,6 +170,16 @@ const cases: readonly NameCase[] = [
       capital === 0 && onlyDescribes(pieces.slice(at, end).map((_, n) => wordAt(pieces, at + n))),
   },
   {
+    name: 'took 5 each of Tin Whistler and Spotted Dick',
+    isName: true,
+    when: (seen) =>
+      isWritten(seen) &&
+      lastWord(seen) === 'and' &&
+      seen.before.at(-2)?.is === 'plant' &&
+      wordAt(seen.before, seen.before.length - 4) === 'each' &&
+      wordAt(seen.before, seen.before.length - 3) === 'of',
+  },
+  {
     name: 'took six hydrangea cuttings velour tuba two pots',
     isName: true,
     when: isBehindCuttings,

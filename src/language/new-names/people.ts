@@ -25,7 +25,7 @@ const GIVEN: ReadonlySet<string> = new Set(wordsOf`
 const FIRMS: ReadonlySet<string> = new Set(wordsOf`
   nursery nurseries farm farms plants market garden gardens centre center show fair fete growers grower herbs seeds sons bros ltd trust society club hall college
   school church stall shop stores sale exchange swap dahlias fuchsias pelargoniums salvias perennials
-  lane road street avenue close park house cottage lodge manor abbey castle
+  court palace lane road street avenue close park house cottage lodge manor abbey castle
 `);
 
 /** "mary dolan", "auntie joan", "mrs pike". */

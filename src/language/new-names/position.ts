@@ -5,7 +5,7 @@ import { whole } from '../phrases.js';
 import type { Piece, PieceOf } from '../pieces.js';
 
 const LINK = whole`
-  of|from|off|the|my|our|her|his|some|these|those|another|more|further|extra|called|named
+  of|from|off|each|the|my|our|her|his|some|these|those|another|more|further|extra|called|named
   new|fresh|lovely|good|nice|little|old|big
   cuttings?|plugs?|liners|slips|pieces|bits|divisions?|crowns?|tubers?|stools?
 `;
