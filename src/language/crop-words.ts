@@ -152,6 +152,9 @@ export function cropAt(
     !phraseAt(crops, [textAt(tokens, to)], 0)
   )
     return undefined;
+  // "Six apple scented pelargoniums".
+  if (/^(?:scented|flavoured|flavored|leaved|flowered|coloured|colored)$/.test(textAt(tokens, to)))
+    return undefined;
   // "6 Plum Duff": fruit that begins a name, both in capitals.
   if (
     /^(?:plum|pear|apple|cherry|orange|peach|olive|box|bay|vine|elder)$/.test(phrase) &&

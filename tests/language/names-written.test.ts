@@ -71,6 +71,7 @@ it.each([
   ['penstemon march hare 15 taken', [{ variety: 'March Hare', crop: 'penstemon', count: 15 }]],
   ['8 of the new pelargonium, name of Brass Monkey, two pots', [{ variety: 'Brass Monkey', pots: 2 }]],
   ['took about 20 wet slate salvia', [{ variety: 'Wet Slate', crop: 'salvia', count: 20 }]],
+  ['took twelve three legged stool salvia', [{ variety: 'Three Legged Stool', count: 12 }]],
   ['took 7 wet paint (coleus) in one pot', [{ variety: 'Wet Paint', crop: 'coleus', count: 7, pots: 1 }]],
   ['prawn cocktail coleus cuttings 12 in two pots', [{ variety: 'Prawn Cocktail', count: 12, pots: 2 }]],
   [
@@ -101,6 +102,8 @@ it.each([
   'took 6 frosted purple salvia',
   'salvia leggy old took 8',
   'took 6 aphid covered salvia',
+  'took 6 raspberry red salvia',
+  'took 6 apple scented salvia',
   'quick update salvia 12 cuttings',
   'salvia kitchen windowsill 12 cuttings',
 ])('“%s” names no variety', (text) => {

@@ -50,8 +50,8 @@ export function numberBefore(tokens: readonly Token[], to: number): boolean {
     const isVerbs = /^(?:on|in)$/.test(before) && verbSense(textAt(tokens, from - 2))?.form === 'past';
     if (NUMBERS_NO_PLANTS.test(before) && !isVerbs) return false;
     if (tokens[from - 1]?.raw === '/' || (tokens[from - 1]?.raw === ':' && tokens[from]?.glued)) return false;
-    // "24 nine bob duchess": the second is of the name.
-    if (tokens[from]?.is === 'word' && tokens[from - 1]?.is === 'number') return false;
+    // "24 nine bob duchess", "twelve three legged stool": the second is of the name.
+    if (tokens[from]?.is === 'word' && numberAt(tokens, from - 1)?.to === from) return false;
     return tokens[from]?.is !== 'ordinal';
   }
   return false;

@@ -11,6 +11,7 @@ const COLOURS = wordsOf`
 /** What stands before a colour to say which. */
 const SHADE = whole`
   hot|cherry|dusky|sky|navy|royal|wine|ruby|blood|brick|lime|lemon|butter|shell|baby|rose|deep|dark|pale|light|bright|soft
+  raspberry|strawberry|tomato|beetroot|rust|claret|port|emerald|sapphire|amber|honey|tangerine|primrose|canary|mint|olive|leaf|apple|bottle|ice
   pillar|post|box|milky|creamy|pure|snow|jet|off|candy|sugar|salmon|coral|fire|dusty|vivid|electric|powder|shocking|neon|burnt
   acid|mustard|plum|coffee|chocolate|rich|strong|pastel
 `;
@@ -31,6 +32,7 @@ const HEALTH = wordsOf`
   bright dark pale deep cheerful cheery
   surviving remaining leftover left-over spare extra leading main
   mushy squishy slimy soggy crispy crisp furry fuzzy frazzled blackened browned browning bruised scorched soaked soaking unflowered ropey non
+  blowsy mildewed growth whippy wispy bendy weedy
   snapped broken bent crushed damaged frosted frozen nibbled eaten chewed infested stunted blind
 `;
 
@@ -49,6 +51,7 @@ const WHENCE = wordsOf`
   unnamed unknown nameless mystery unlabelled unlabeled unidentified noid named mixed assorted various random sundry different other same usual
   last first second third next final batch lot year years month week day season old new year's seedling seedlings stock mother parent
   pot potted bare root rooted plug liner side shoot shoots tip top basal heel nodal softwood hardwood semi-ripe semiripe cutting
+  basket baskets tub tubs planter planters trough troughs container container-grown
   surplus unwanted unsold excess duplicate
   dozen more another further couple few pair
 `;
@@ -84,12 +87,13 @@ const MAKES_DESCRIPTION = whole`
 `;
 
 /** "Aphid covered", "long stemmed"; no "seed", "head" or "hundred". */
-const PARTICIPLE = /^(?!(?:hundred|kindred|sacred|naked|wicked|crooked|hatred)$)[a-z]{2,}[^aeious]ed$/;
+const PARTICIPLE = /^(?!(?:hundred|kindred|sacred|naked|wicked|crooked|hatred)$)[a-z]{2,}[^aeiou]ed$/;
 
 /** Whether the words are a description and no name: "leggy old", "slug eaten", "next door's", "hot pink". */
 export function onlyDescribes(words: readonly string[]): boolean {
   const last = words.at(-1) ?? '';
-  if (MAKES_DESCRIPTION.test(last) || (words.length > 1 && PARTICIPLE.test(last))) return true;
+  if (/^end of (?:line|range|season)$/.test(words.join(' '))) return true;
+  if (MAKES_DESCRIPTION.test(last) || PARTICIPLE.test(last)) return true;
   return words.every(
     (word, at) =>
       DESCRIBING.has(word) ||
@@ -106,6 +110,6 @@ const isColour = (word: string): boolean => colours.has(word) || /ish$/.test(wor
 
 /** How a plant fares or grows, before a name in small letters: "six leggy static gran salvia"; no part of the name. */
 export const LED_BY = whole`
-  rooted|unrooted|leggy|lanky|straggly|healthy|strong|sturdy|stocky|nice|good|lovely|decent|small|large|big|tiny|fresh|extra|spare|more|another|further
+  rooted|unrooted|leggy|lanky|straggly|healthy|strong|sturdy|stocky|nice|good|lovely|decent|small|large|big|tiny|extra|spare|more|another|further
   established|mature|overwintered|potted|bare|basal|tip|heel|nodal|softwood|hardwood|semi-ripe|leaf
 `;
