@@ -152,6 +152,12 @@ export function cropAt(
     !phraseAt(crops, [textAt(tokens, to)], 0)
   )
     return undefined;
+  // "Raspberry red salvias".
+  if (
+    /^(?:red|pink|yellow|orange|purple|white|blue|green|black)$/.test(textAt(tokens, to)) &&
+    phraseAt(crops, [textAt(tokens, to + 1)], 0)
+  )
+    return undefined;
   // "Six apple scented pelargoniums".
   if (/^(?:scented|flavoured|flavored|leaved|flowered|coloured|colored)$/.test(textAt(tokens, to)))
     return undefined;
