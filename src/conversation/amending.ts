@@ -44,7 +44,8 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
   const candidates = ofDeedTold(sitting.text, open ? saidSo(sitting, likely, set) : likely);
   const [only, another] = candidates;
   const anew = only ? null : takenBackLast(sitting, kind);
-  if (anew) postAnew(sitting, withSlots(sitting.ledger, anew, set));
+  // "It was the Ember Fox I moved": what was taken back, of the plant that is named now.
+  if (anew) postAnew(sitting, withSlots(sitting.ledger, anew, { ...plantOf(entry), ...set }));
   else if (!only) sitting.reply.text.push(nothingToAmend);
   else if (another && !sameNote(candidates)) ask(sitting, set, candidates);
   else if (another && 'date' in set) setSlots(sitting, candidates, set);

@@ -153,8 +153,10 @@ function unguessed(
   if (!said && batch !== undefined && unknownLabel(sitting))
     return withoutSlots(entry, 'batch', 'variety', 'crop');
   if (batch === undefined || batch !== pending?.batch) return entry;
+  // "The third Ember Fox never rooted, so I threw it out": named in the same note.
+  const { variety } = batchLabelled(sitting.ledger, batch) ?? {};
+  if (said || (variety && sitting.text.toLowerCase().includes(variety.toLowerCase()))) return entry;
   // "Potted on ten of them", told right behind what another batch did.
-  if (said) return entry;
   const live = liveBatches(sitting.ledger).map(({ label }) => label);
   const there = batchToldByPlace(sitting) ?? cameOrCut(sitting, live);
   if (there) return withBatch(entry, there);

@@ -164,15 +164,18 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
       if (excepts(pieces, /^(?:the|those)$/.test(wordAt(pieces, at - 2)) ? at - 3 : at - 2)) break;
       count = true;
     }
-    // "Mist bench 1 misted and tunnel 5 vented".
+    // "Mist bench 1 misted and tunnel 5 vented", "tunnel 1 5 rooted, tunnel 2 3 rooted".
     else if (
       piece?.is === 'place' &&
       !plant &&
-      !count &&
-      hit.rule.kind === 'tend' &&
+      (count ? /^(?:check|loss)$/ : /^tend$/).test(hit.rule.kind) &&
       isBoundary(pieces[/^(?:the|my|our)$/.test(wordAt(pieces, at - 2)) ? at - 3 : at - 2])
     )
       plant = true;
+    // "…, tunnel 2: 3 rooted".
+    else if (count && !plant && isHeadOf(pieces, at - 1)) {
+      // carries on
+    }
     // "… and the Ember Fox are all dead".
     else if (count && !plant && isFloated(pieces, at)) {
       // carries on
@@ -187,6 +190,12 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
   }
   return boundaryBefore(pieces, low, at);
 }
+
+/** The colon behind a place. */
+const isHeadOf = (pieces: readonly Piece[], at: number): boolean => {
+  const colon = pieces[at];
+  return colon?.is === 'break' && colon.mark === ':' && pieces[at - 1]?.is === 'place';
+};
 
 /** "Everything in there": all of a place named before. */
 function isAllInThere(pieces: readonly Piece[], behind: number): boolean {

@@ -50,6 +50,18 @@ export function isShareOfPlant(tokens: readonly Token[], behind: number, phrase:
 /** Words of a plant and what is told of it. */
 const MOST_OF_PLANT = 6;
 
+/** "The third Ember Fox never rooted": one of them, and no day. */
+export const isOneOfThem = (
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  isName: (at: number) => boolean,
+): boolean =>
+  to - from === 2 &&
+  textAt(tokens, from) === 'the' &&
+  /^(?:second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)$/.test(textAt(tokens, from + 1)) &&
+  isName(to);
+
 /** "From the 16 Ashlar Pink": a number of plants, no day of the month. */
 export function isCounted(
   tokens: readonly Token[],

@@ -18,6 +18,7 @@ import { joinNewNames } from './new-names.js';
 import { withCropsSaid } from './new-names/crop-said.js';
 import { withoutCallings, withoutIntroductions } from './new-names/introduced.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
+import { withNthPlants } from './nth-plant.js';
 import { onceMore } from './once-more.js';
 import { datedBy } from './day-behind.js';
 import { eachNamed } from './of-each.js';
@@ -64,7 +65,7 @@ export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
   const utterance = utteranceOf(note);
   const joined = joinContainers(withTowards(withoutCallings(withoutAsides(utterance.pieces))));
   const named = withCropsSaid(withoutIntroductions(joinNewNames(joined, utterance.tokens, utterance.text)));
-  const pieces = eachNamed(named, note.context);
+  const pieces = withNthPlants(eachNamed(named, note.context));
   return { utterance, pieces };
 }
 

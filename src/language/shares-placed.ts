@@ -28,7 +28,10 @@ export function eachPlaced(
   clause: Clause,
 ): readonly Draft[] {
   const [draft, another] = drafts;
-  if (!draft || another || !/^(?:strike|receive)$/.test(clause.hit?.rule.kind ?? '')) return drafts;
+  const kind = clause.hit?.rule.kind ?? '';
+  if (!draft || another) return drafts;
+  if (/^(?:check|loss)$/.test(kind) && clause.subjectFirst) return eachStanding(draft, pieces, clause);
+  if (!/^(?:strike|receive)$/.test(kind)) return drafts;
   const shares = sharesIn(pieces, clause);
   const [first] = shares;
   if (!first) return drafts;
@@ -44,6 +47,19 @@ export function eachPlaced(
   if (!isFirst || total === undefined || others.includes(undefined) || pieces[first.from]?.is !== 'count')
     return drafts;
   return [draft, ...shares.map((share, n) => placed(draft, share, others[n]))];
+}
+
+/** "5 in the tunnel and 3 on the bench have rooted": so many of each place. */
+function eachStanding(draft: Draft, pieces: readonly Piece[], clause: Clause): readonly Draft[] {
+  const shares: Share[] = [];
+  for (let at = clause.from; at < (clause.hit?.from ?? clause.to);) {
+    const share = shareAt(pieces, at);
+    if (!share || share.where.is !== 'place' || share.quantity.value === undefined) break;
+    shares.push(share);
+    at = share.to;
+    while (jointBefore(pieces, at + 1) > 0 && at < clause.to) at++;
+  }
+  return shares.length > 1 ? shares.map((share) => placed(draft, share, share.quantity.value)) : [draft];
 }
 
 const placed = (draft: Draft, { where }: Share, value: number | undefined): Draft => ({

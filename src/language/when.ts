@@ -5,7 +5,15 @@ import { firstDay } from '../calendar/span.js';
 import { localDay, localTime } from '../calendar/zone.js';
 import { datesIn, type Moment, type Resolved } from './dates.js';
 import { crops } from './lexicon.js';
-import { isCounted, isCountedOnDay, isShare, isShareOfPlant, isTaker, MONTH } from './no-days.js';
+import {
+  isCounted,
+  isCountedOnDay,
+  isOneOfThem,
+  isShare,
+  isShareOfPlant,
+  isTaker,
+  MONTH,
+} from './no-days.js';
 import type { Note } from './note.js';
 import type { When } from './pieces.js';
 import { isOfGroup } from './meets-on.js';
@@ -95,6 +103,7 @@ export function findWhens(
       isOfGroup(tokens, from, to) ||
       isShare(tokens, from, to, isName) ||
       isCounted(tokens, from, to, isName) ||
+      isOneOfThem(tokens, from, to, isName) ||
       (!find.certain && !plausible(tokens, from, to) && !isBareWeekend(tokens, from, to, isName))
     )
       continue;

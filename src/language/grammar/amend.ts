@@ -88,6 +88,13 @@ export const amendRules: readonly AmendRule[] = [
     `,
   },
   {
+    name: 'put that loss down as <x>',
+    overActs: true,
+    pattern: within`
+      down as (only |just )?(\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?=$| (please|pls|not|one|only|sorry|thanks|instead|cuttings|then|because|as)\b)
+    `,
+  },
+  {
     name: 'change the <number> to a <number>',
     pattern: whole`
       ${leading`please|(can|could) you`}(change|correct|alter|amend|switch) (the |that )?[\da-z]+ (to|into) (an? )?[\da-z]+

@@ -193,6 +193,9 @@ function knownVarieties({ varieties = [], batches = [] }: NoteContext): readonly
   return [...names.values()];
 }
 
+/** Kinds beside which a place tells where their plants stand. */
+const STANDS_THERE: ReadonlySet<EntryKind> = new Set(['check', 'loss', 'pinch', 'dispatch']);
+
 /** No plant was said of what is alive: the prompt's batch, the only one there is, or a question. */
 function assumeBatch(
   { kind, draft }: Proposal,
@@ -200,8 +203,9 @@ function assumeBatch(
   entry: OpenEntry,
 ): KnownBatch | undefined {
   const asked = draft.quantity?.both ? undefined : pending?.batch;
-  // "The second lot" is of all that live, whichever was asked about.
-  const chosen = draft.which ? singledOut(batches, draft, kind) : [];
+  // "The second lot", "tunnel house: five rooted" are of all that live, whichever was asked about.
+  const isPlaced = STANDS_THERE.has(kind) && (draft.place ?? draft.fromPlace) !== undefined;
+  const chosen = draft.which || isPlaced ? singledOut(batches, draft, kind) : [];
   const isChosen = chosen.length === 1 && batches.length > 1;
   const live = asked === undefined ? batches : batches.filter(({ label }) => label === asked);
   const fits = isChosen ? chosen : singledOut(live, draft, kind);

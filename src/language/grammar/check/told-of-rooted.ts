@@ -53,7 +53,9 @@ export const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: nu
     wordAt(pieces, to) === 'of' &&
     (pieces[to + 1]?.is === 'plant' ||
       (/^(?:the|my|those)$/.test(wordAt(pieces, to + 1)) && pieces[to + 2]?.is === 'plant'));
-  const adjective = pieces[to]?.is === 'plant' || ofPlant;
+  // "The 4 rooted basement Salt Harrier".
+  const isPlaced = pieces[to]?.is === 'place' && pieces[to + 1]?.is === 'plant';
+  const adjective = pieces[to]?.is === 'plant' || isPlaced || ofPlant;
   // "The ten rooted Salt Harrier are in 3 inch pots".
   if (
     (pieces[from - 1]?.is === 'count' || /^(?:the|my|those|all)$/.test(before)) &&
