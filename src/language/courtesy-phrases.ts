@@ -26,6 +26,10 @@ export const OPENINGS = phrases(`
   fyi
   btw
   by the way
+  be a love and
+  be a dear and
+  be a pet and
+  do me a favour and
   quick one
   quick note
   quick update

@@ -143,6 +143,7 @@ const TALK = either(
 /** The same, where no plant is named. */
 const GREETING = opening`
   how are you|how do you do|how's it going|how are things|what's up|what's new|(are )?you ok|what do you think
+  did you (?!(log|note|get|record|count|save|put|write)\b)|have you (seen|watched|heard|been|read)\b
   who are you|is this thing on|(are )?you there|is anyone there|can you hear me|hello is this|is it me
 `;
 /** "No idea where the secateurs are": nothing of the ledger's. */

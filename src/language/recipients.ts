@@ -144,6 +144,7 @@ function behindPreposition(
       /^(?:forgot|forgotten|meant|going|trying|remembered|able)$/.test(wordAt(pieces, at - 1))
     )
       continue;
+    if (lead === 'to' && isWhatFor(pieces, at + 1, tokens)) continue;
     const end = nameEnd(pieces, at + 1, to, tokens);
     const name = wordsOf(pieces, at + 1, end, tokens, text);
     if (name === undefined) continue;
@@ -152,6 +153,13 @@ function behindPreposition(
   }
   return undefined;
 }
+
+/** "To cheer her up", "to shut him up": what it was for. */
+const isWhatFor = (pieces: readonly Piece[], at: number, tokens: readonly Token[]): boolean =>
+  pieces[at]?.is === 'word' &&
+  tokens[pieces[at]?.from ?? 0]?.capital !== true &&
+  /^(?:her|him|them|us|me|myself)$/.test(wordAt(pieces, at + 1)) &&
+  !/^(?:for|with)$/.test(wordAt(pieces, at));
 
 /** "Gave my sister 2 Neon Rodeo": what stands between the verb and the number or plant. */
 function indirectObject(

@@ -1,10 +1,11 @@
-/** Which pots each of several plants went into, told in a sentence of its own: "Bellhops in 1L, the others 9cm". */
+/** Which pots plants went into, told in a sentence of its own: "Pots of 11 cm.", "Bellhops in 1L, the others 9cm". */
 import type { Piece, PlantWords } from './pieces.js';
 import { isOnePlant, plantToldOf } from './joining/plant-of.js';
 import type { Proposal } from './proposal.js';
 import { partsAtMarks, type Sentence } from './sentences.js';
 
-const AROUND = /^(?:the|my|in|into|to|are|were|went|go|all|now|and|pots?|of|them|those|up)$/;
+const AROUND =
+  /^(?:the|my|in|into|to|are|were|went|go|all|now|and|pots?|of|them|those|up|used|using|this|time|each|it|was|size)$/;
 
 /** A part of such a sentence: a plant, or the others, and the size. */
 interface Sized {
@@ -18,7 +19,7 @@ export function sizedBy(
   { pieces, asked }: Sentence,
 ): readonly Proposal[] | undefined {
   const open = told.filter(isOpen);
-  if (asked || open.length < 2) return undefined;
+  if (asked || open.length === 0) return undefined;
   const parts = partsAtMarks(pieces).map(sizedIn);
   if (parts.length === 0 || !parts.every((part) => part !== undefined)) return undefined;
   let sized = told;
@@ -40,6 +41,7 @@ const isOpen = ({ kind, slots }: Proposal): boolean =>
 function sizedIn(part: readonly Piece[]): Sized | undefined {
   const told = part.filter((piece) => !(piece.is === 'word' && AROUND.test(piece.text)));
   const [which, size, more] = told;
+  if (which?.is === 'size' && !size) return { size: which.size };
   if (more || size?.is !== 'size') return undefined;
   if (which?.is === 'plant') return { plant: which.plant, size: size.size };
   return which?.is === 'count' && which.quantity.whole === 'rest' ? { size: size.size } : undefined;

@@ -9,6 +9,13 @@ const GOES = /^(?:is|was|has|went|goes|going|seems|seemed|took|takes)$/;
 const tellsHowItGoes = (pieces: readonly Piece[], from: number, to: number): boolean =>
   wordAt(pieces, from) === 'hardening' && GOES.test(wordAt(pieces, to));
 
+/** "Planted out six hardened off Salt Harrier": which, beside another deed. */
+const tellsWhichSort = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  wordAt(pieces, from) === 'hardened' &&
+  (pieces[from - 1]?.is === 'count' || /^(?:the|my|those)$/.test(wordAt(pieces, from - 1))) &&
+  pieces[to]?.is === 'plant' &&
+  pieces.slice(0, from).some((piece) => piece.is === 'word' && piece.verb?.form === 'past');
+
 const namesPlant = (pieces: readonly Piece[]): boolean => pieces.some(({ is }) => is === 'plant');
 
 export const hardenOffRules: readonly Rule[] = [
@@ -17,8 +24,8 @@ export const hardenOffRules: readonly Rule[] = [
     kind: 'hardenOff',
     head: 'harden~ .. off|of',
     shape: 'object',
-    unless: tellsHowItGoes,
-    mustNot: ['hardening off is going well with the Salt Harrier'],
+    unless: (p, f, t) => tellsHowItGoes(p, f, t) || tellsWhichSort(p, f, t),
+    mustNot: ['hardening off is going well with the Salt Harrier', 'planted out 6 hardened off Salt Harrier'],
     phrasings: ['hardening Salt Harrier off', 'hardening off Salt Harrier'],
   },
   {

@@ -138,4 +138,17 @@ export const heardToldOn: readonly Misheard[] = [
     phrasings: [['took four off the won by the gate', 'took four off the one by the gate']],
     mustNot: ['off the prize won at the show'],
   },
+  {
+    name: 'took eight <plant> and for <plant>',
+    mends: { for: 'four', to: 'two', too: 'two' },
+    when: (v) =>
+      v.word(-1) === 'and' &&
+      v.isPlant(1) &&
+      v.within(-8, -2, /^(?:took|taken|done|did|struck|stuck|cut)$/) &&
+      v.within(-7, -2, /^(?:ate|to|too|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\d+)$/),
+    phrasings: [
+      ['just done nine Salt Harrier and for Tallow Bell', 'just done nine Salt Harrier and four Tallow Bell'],
+    ],
+    mustNot: ['filled the trays and for Salt Harrier used perlite'],
+  },
 ];

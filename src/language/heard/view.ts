@@ -66,7 +66,9 @@ export class HeardView {
 
   /** Whether one of `words` stands from one offset up to another, which is left out. */
   within(from: number, to: number, words: RegExp): boolean {
-    return this.#tokens.slice(this.#at + from, this.#at + to).some(({ text }) => words.test(text));
+    // A negative place would count from the end of the row.
+    const [first, last] = [from, to].map((offset) => Math.max(0, this.#at + offset));
+    return this.#tokens.slice(first, last).some(({ text }) => words.test(text));
   }
 
   get clauseStart(): boolean {

@@ -61,10 +61,15 @@ export function allAt(tokens: readonly Token[], at: number): FoundQuantity | und
   const but = exceptedAt(tokens, isPhraseAt(tokens, next, ['of', 'them']) ? at + 3 : next);
   if (but) return but;
   if (textAt(tokens, next) === 'the') next++;
+  // "From all the wet": weather.
+  if (next > at + 1 && WEATHER.test(textAt(tokens, next))) return undefined;
   const found = numberAt(tokens, next);
   if (found && found.value > 0) return result(tokens, { value: found.value }, found.to);
   return tellsHow(tokens, at) ? undefined : result(tokens, { whole: 'all' }, at + 1);
 }
+
+const WEATHER =
+  /^(?:wet|rain|damp|cold|heat|sun|wind|frost|snow|fog|gloom|fuss|bother|excitement|rush|time)$/;
 
 /** "Gone all mouldy"; "gone all rotten" tells how, "are all rotten" how many. */
 function tellsHow(tokens: readonly Token[], at: number): boolean {

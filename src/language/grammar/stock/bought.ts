@@ -1,7 +1,8 @@
 /** Plants bought or come by, stock or young: "bought two at the sale", "picked up a tray of plugs". */
 import { cameByOurs } from '../dispatch/came-by.js';
 import { CUTTINGS, isBuyer } from '../taken-away.js';
-import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
+import type { Piece } from '../../pieces.js';
+import { closeBehind, follows, followsWord, nextPlant, type Rule, wordAt } from '../rule.js';
 import { isSomebody } from '../dispatch/fetched.js';
 import { isOneComeBy, isSome } from './come-by.js';
 import { asCuttings, ofStock, ofYoung, YOUNG } from './kinds-of-plant.js';
@@ -10,6 +11,18 @@ const MARKETS = /^(?:raffle|tombola|sale|market|nursery|fair|auction|stall|shop|
 const LUCKY =
   'score~past|bag~past|blag~past|snaffle~past|win~past|inherit~past|get~past|pick~past|nab~past|grab~past';
 const BUYING = `${LUCKY}|nick~past|buy~past|purchase~past|collect~past|acquire~past up?`;
+
+/** "The Salt Harrier potted on": what was got done with plants that were there. */
+function isDoneWith(pieces: readonly Piece[], to: number): boolean {
+  const plant = nextPlant(pieces, to);
+  const deed = pieces[plant + 1];
+  return (
+    plant >= 0 &&
+    deed?.is === 'word' &&
+    deed.verb?.form === 'past' &&
+    /^(?:pot|move|plant|repot|pinch|shift|bring|harden|feed|water)$/.test(deed.verb.lemma)
+  );
+}
 
 export const bought: readonly Rule[] = [
   {
@@ -22,9 +35,15 @@ export const bought: readonly Rule[] = [
       follows(p, t, 'plant') &&
       !ofStock(p, t) &&
       !asCuttings(p, t) &&
+      // "Got the Salt Harrier potted on into 9cm".
+      !isDoneWith(p, t) &&
       // "Got 32 stuck in a 72 cell".
       !followsWord(p, t, /^(?:stuck|struck|inserted|dibbed)$/),
-    mustNot: ['got 32 Salt Harrier stuck in a 72 cell today'],
+    mustNot: [
+      'got 32 Salt Harrier stuck in a 72 cell today',
+      'got the Salt Harrier potted on into two litre pots',
+      'got all the Salt Harrier moved into 9cm',
+    ],
   },
   {
     name: 'treated myself to <plant>',
