@@ -3,6 +3,7 @@ import { CALLED } from '../language/grammar/called.js';
 import type { ReadNote } from '../language/note.js';
 import type { Line } from '../ledger/posting.js';
 import type { Context } from './answering.js';
+import { withNumbersNamed } from './by-their-numbers.js';
 import { withoutVocative } from './correcting/vocatives.js';
 import { withPartsNamed } from './parts-named.js';
 import { saysMine } from './pointing.js';
@@ -20,7 +21,11 @@ export function readSaid(sitting: Sitting, text: string, asked: Parameters<typeo
   // "Potted up my eight", while another's batch is asked about.
   const how = sitting.world.group && saysMine(text) ? { ...asked, pending: undefined } : asked;
   if (sitting.world.group && TO_ANOTHER.test(text.trim())) return { entries: [], asks: [] };
-  const read = readIn(sitting, withPartsNamed(sitting, ofOwnRoots(sitting, text)), how);
+  const read = readIn(
+    sitting,
+    withPartsNamed(sitting, withNumbersNamed(sitting, ofOwnRoots(sitting, text))),
+    how,
+  );
   const bare = withoutVocative(text);
   const isSilent = read.entries.length === 0 && !read.instruction;
   return isSilent && bare !== text.trim() ? readIn(sitting, bare, how) : read;

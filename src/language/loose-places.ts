@@ -35,7 +35,7 @@ const HOW_AND_WHOSE = anyOf`
   new|bigger|larger|smaller|other|another|own|least|best|good
   a|an|it|them|me|us|you|my|her|his|their|our|which|that|this|what
   rot|mould|mush|slime|death|growth|return|advance|turn|order|use|need|hope|case|way|place|hurry|work|post|bed
-  book|diary
+  book|diary|fact|truth|theory|reality|practice|general|particular|short
 `;
 
 /** Verbs behind "to": "out to harden". */

@@ -1,6 +1,5 @@
 /** Words that tell one lot of a plant from another: "the March lot", "the older ones", "the second batch". */
 import { wordAt } from './grammar/rule.js';
-import { isWhole } from './grammar/stand-ins.js';
 import type { Piece } from './pieces.js';
 
 type Age = 'first' | 'second' | 'last';
@@ -53,7 +52,8 @@ export function ageOf(pieces: readonly Piece[], at: number): Age | undefined {
   const isOfThem =
     wordAt(pieces, at + 1) === 'ones' &&
     wordAt(pieces, at - 1) === 'the' &&
-    (wordAt(pieces, at - 2) === 'of' || isWhole(pieces[at - 2]));
+    wordAt(pieces, at + 2) !== 'to' &&
+    (wordAt(pieces, at - 2) === 'of' || pieces[at - 2]?.is === 'count');
   const isLot = isAfterLot(pieces, at) || isOfThem || /^(?:lot|batch)$/.test(wordAt(pieces, at + 1));
   return [...AGES, ...(isLot ? ORDERED : [])].find(([, pattern]) => pattern.test(text))?.[0];
 }

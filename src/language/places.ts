@@ -14,6 +14,9 @@ export interface FoundPlace {
 /** What stands inside a room or a house. */
 const FURNITURE = /^(?:shelf|windowsill|sill|bench|ledge|table|floor|window)$/;
 
+/** "Garage heat mat": what warms or lights what stands in a room. */
+const WARMED = /^(?:heat|heated|light|lights) (?:mat|mats|pad|bench|shelf|stand|rack)$/;
+
 /** What such a thing is fixed to. */
 const WITHIN = /^(?:rail|railing|wall|corner|side|end|door|window|back|top|bottom)$/;
 
@@ -54,6 +57,8 @@ function withFurniture(
   // "The balcony rail shelf".
   const next = textAt(tokens, found.to + 1);
   if (free(found.to) && free(found.to + 1) && WITHIN.test(noun) && FURNITURE.test(next))
+    return { ...found, to: found.to + 2, place: `${found.place} ${noun} ${next}`, known: false };
+  if (free(found.to) && free(found.to + 1) && WARMED.test(`${noun} ${next}`) && !/\d$/.test(found.place))
     return { ...found, to: found.to + 2, place: `${found.place} ${noun} ${next}`, known: false };
   if (!free(found.to) || !FURNITURE.test(noun) || /\d$/.test(found.place)) return found;
   return { ...found, to: found.to + 1, place: `${found.place} ${noun}`, known: false };

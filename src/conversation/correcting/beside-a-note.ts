@@ -10,6 +10,7 @@ import { readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
 import { plantSaid } from '../slots.js';
 import { comesBack, givesBack } from './come-back.js';
+import { toldByReport } from './as-reported.js';
 import { contradicts } from './contradicting.js';
 import { recallsDeed } from './deed-recalled.js';
 import { withoutVocative } from './vocatives.js';
@@ -106,4 +107,5 @@ const rights = (sitting: Sitting, text: string, read: ReadNote, context: Context
     read.entries.every(({ entry }) => !isLogged(entry) || entry.kind === 'remark') &&
     findsMore(sitting, text)) ||
   comesBack(sitting, text) ||
+  toldByReport(sitting, text) ||
   givesBack(sitting, text);

@@ -90,6 +90,18 @@ export function definesCrop(pieces: readonly Piece[], at: number): boolean {
   );
 }
 
+/** "24 plugs of Weir Plum came, petunias, they're in the porch": what they are, between commas. */
+export function isAppositive(pieces: readonly Piece[], at: number): boolean {
+  const [before, behind] = [pieces[at - 1], pieces[at + 1]];
+  return (
+    before?.is === 'break' &&
+    before.mark === ',' &&
+    (behind === undefined || behind.is === 'break') &&
+    !/^(?:count|plant)$/.test(pieces[at + 2]?.is ?? '') &&
+    pieces.filter(({ is }) => is === 'plant').length === 2
+  );
+}
+
 /** "… , another geranium, this evening": no next plant of a list behind it. */
 function isSetApart(pieces: readonly Piece[], at: number): boolean {
   if (wordAt(pieces, at - 1) !== 'another') return true;

@@ -3,7 +3,7 @@ import { wordAt } from '../grammar/rule.js';
 import { isOnLabel } from '../on-label.js';
 import type { Piece } from '../pieces.js';
 import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
-import { definesCrop, isCropAlone, isSamePlant, joins } from './one-plant.js';
+import { definesCrop, isAppositive, isCropAlone, isSamePlant, joins } from './one-plant.js';
 import { nearestWord } from './words-before.js';
 
 type PlantSeen = Seen<'plant'>;
@@ -72,12 +72,16 @@ export const plantCases: readonly Case<PlantSeen>[] = [
       'Took 6 Weir Plum, also hydrangea, one pot',
       "Took 6 of Weir Plum as well, she's a hydrangea",
       'Took 6 Weir Plum, another hydrangea, this evening',
+      "24 plugs of Weir Plum came, petunias, they're in the porch",
     ],
-    when: ({ draft, piece, pieces, at }) =>
+    when: ({ draft, piece, pieces, at, clause }) =>
       draft.plant?.crop === undefined &&
       piece.plant.crop !== undefined &&
       piece.plant.variety === undefined &&
-      definesCrop(pieces, at),
+      (definesCrop(pieces, at) ||
+        (draft.plant?.variety !== undefined &&
+          clause.hit?.rule.kind === 'receive' &&
+          isAppositive(pieces, at))),
     does: nameAgain,
   },
   {

@@ -31,6 +31,9 @@ const seeksPests = (pieces: readonly Piece[], to: number): boolean =>
           )),
     );
 
+const wordsFrom = (pieces: readonly Piece[], from: number): string =>
+  [0, 1, 2].map((n) => wordAt(pieces, from + n)).join(' ');
+
 export const looked: readonly Rule[] = [
   {
     name: 'pulled: <count> checked',
@@ -120,6 +123,14 @@ export const looked: readonly Rule[] = [
     head: 'look~past|sample~past|tug~past|lift~past|pull~past at|up|out? <count>',
     shape: 'object',
     when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'count'),
+    // "Pulled 3 Salt Harrier and 2 Tallow Bell, they damped off": why, and no look.
+    unless: (p, _f, t) =>
+      p.some(
+        (piece, at) =>
+          at > t &&
+          piece.is === 'break' &&
+          /^(?:(?:they|all|both) )?(?:have |had )?damped/.test(wordsFrom(p, at + 1)),
+      ),
   },
   {
     name: 'pulled: <count> looked at',

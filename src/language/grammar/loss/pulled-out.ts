@@ -9,30 +9,58 @@ const SICK = /^(?:rot|mould|dampingOff|pest|wilt)$/;
 const BETWEEN =
   /^(?:out|up|that|they|they'd|they'll|which|had|have|has|were|was|all|gone|going|with|some|those|the)$/;
 
-/** "…, damped off", "that had gone mouldy" behind the plant, and nothing else before it. */
+/** "…, damped off", "that had gone mouldy" behind the plant, or the last of several, and nothing else before it. */
 function ruinedBehind(pieces: readonly Piece[], to: number): boolean {
   let at = pieces.findIndex(({ is }, n) => n >= to && is === 'plant') + 1;
   if (at === 0) return false;
+  // "Pulled 3 Salt Harrier and 2 Tallow Bell, damped off".
+  for (let next = at; isJoint(pieces, next); next++) {
+    const plant = pieces.findIndex(({ is }, n) => n > next && is !== 'count' && is !== 'word');
+    if (
+      !(pieces[next + 1]?.is === 'count' || /^an?$/.test(wordAt(pieces, next + 1))) ||
+      plant > next + 4 ||
+      pieces[plant]?.is !== 'plant'
+    )
+      break;
+    at = plant + 1;
+    next = plant;
+  }
   while (pieces[at]?.is === 'break' || BETWEEN.test(wordAt(pieces, at))) at++;
-  return RUINED.test(wordAt(pieces, at)) || SICK.test(causeAt(pieces, at) ?? '');
+  return (
+    wordAt(pieces, at) === 'damped' || RUINED.test(wordAt(pieces, at)) || SICK.test(causeAt(pieces, at) ?? '')
+  );
 }
+
+const isJoint = (pieces: readonly Piece[], at: number): boolean =>
+  pieces[at]?.is === 'break' || wordAt(pieces, at) === 'and';
+
+/** Several plants pulled, with their numbers. */
+export const isPulled = (pieces: readonly Piece[]): boolean =>
+  pieces.filter(({ is }) => is === 'plant').length > 1 &&
+  pieces.some(
+    (piece, at) =>
+      piece.is === 'word' &&
+      /^(?:pulled|whipped|hoicked|fished|yanked|plucked|culled)$/.test(piece.text) &&
+      (pieces[at + 1]?.is === 'count' ||
+        (wordAt(pieces, at + 1) === 'out' && pieces[at + 2]?.is === 'count')),
+  );
 
 export const pulledOut: readonly Rule[] = [
   {
     name: 'pulled <count> <plant>, damped off',
     kind: 'loss',
-    head: 'pull~past|whip~past|hoick~past|fished|yanked|plucked|culled|removed out?',
+    head: 'pull~past|whip~past|hoick~past|fished|yanked|plucked|culled|removed out? <count>',
     shape: 'object',
     when: (p, f, t) =>
-      p[t]?.is === 'count' &&
-      closeBehind(p, t, 'plant') &&
+      closeBehind(p, t - 1, 'plant') &&
       ruinedBehind(p, t) &&
       (f === 0 || /^$|^(?:i|we|i've|we've|and|then|just|have|so|had|i'd)$/.test(wordAt(p, f - 1))),
-    unless: (p, f, t) => ofPartsOnly(p, f, t),
+    unless: (p, f, t) => ofPartsOnly(p, f, t - 1),
     phrasings: [
       'pulled 3 Salt Harrier, damped off',
       'yanked out two Salt Harrier, mushy',
       'pulled four of the Salt Harrier that had gone mouldy',
+      'pulled 3 Salt Harrier and 2 Tallow Bell, damped off',
     ],
     mustNot: ['pulled 3 Salt Harrier out for a look', 'pulled 3 Salt Harrier labels, mouldy'],
   },

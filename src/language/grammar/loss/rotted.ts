@@ -1,6 +1,7 @@
 /** Rot, mould and damping off: "five are mush", "went furry", "botrytis got two". */
 import { followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { counted, needsPlantOrCount } from './counted.js';
+import { isPulled } from './pulled-out.js';
 
 export const rotted: readonly Rule[] = [
   {
@@ -90,7 +91,10 @@ export const rotted: readonly Rule[] = [
     head: 'damp~|damping off|of',
     shape: 'subject',
     cause: 'dampingOff',
-    unless: (p, f) => /^(?:to|with|of|from|by|like)$/.test(wordAt(p, f - 1)),
+    unless: (p, f) =>
+      /^(?:to|with|of|from|by|like)$/.test(wordAt(p, f - 1)) ||
+      // "Pulled 3 Salt Harrier and 2 Tallow Bell, damped off": what befell all that were pulled.
+      (p[f - 1]?.is === 'break' && isPulled(p.slice(0, f))),
   },
   {
     name: 'rot on <plant>, pulled out <count>',
