@@ -1,4 +1,5 @@
 /** Cuttings or plants that died or were thrown out, by what became of them. */
+import { isOfPartsOnly } from './loss/counted.js';
 import { left } from './loss/left.js';
 import { lost } from './loss/lost.js';
 import { rotted } from './loss/rotted.js';
@@ -13,6 +14,12 @@ import { fedTo } from './loss/fed-to.js';
 import { broken } from './loss/broken.js';
 import type { Rule } from './rule.js';
 
+/** "Leaves all scorched down the one side": what befell a part of them is no loss of a plant. */
+const ofWholePlants = (rule: Rule): Rule =>
+  rule.shape === 'subject'
+    ? { ...rule, unless: (p, f, t) => isOfPartsOnly(p, f) || rule.unless?.(p, f, t) === true }
+    : rule;
+
 export const lossRules: readonly Rule[] = [
   ...lost,
   ...rotted,
@@ -26,4 +33,4 @@ export const lossRules: readonly Rule[] = [
   ...fedTo,
   ...broken,
   ...left,
-];
+].map(ofWholePlants);

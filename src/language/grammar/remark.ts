@@ -39,13 +39,13 @@ const GROWN = anyOf`
 const EATEN = anyOf`
   greenfly|whitefly|blackfly|aphids?|thrips?|mites?|mealybugs?|mealy|scale|gnats?|sciarid|grubs?
   slugs?|snails?|caterpillars?|weevils?|leafminer
-  holes?|nibbled|chewed|munched|webbing|webs?|sticky|honeydew
+  holes?|nibbled|chewed|munched|eaten|webbing|webs?|sticky|honeydew
 `;
 
 /** What rots, dries or burns them. */
 const AILING = anyOf`
   fungus|mildew|mould|mouldy|mold|rust|botrytis|blackleg|virus|algae|moss|liverwort
-  rot|rotting|mush|mushy|soft|soggy|wet
+  rot|rotting|rotted|rotten|mush|mushy|soft|soggy|wet
   dry|crisp|crispy|crisping|scorch(ed|ing)?|sunburn|sunburnt|burnt|frosted
   shrivelling|shrivelled|dropping|dropped|shedding|defoliated
 `;

@@ -12,6 +12,33 @@ export const needsPlantOrCount = (pieces: readonly Piece[], _from: number, to: n
 export const counted = (pieces: readonly Piece[], from: number, to: number): boolean =>
   precedes(pieces, from, 7, 'count') || closeBehind(pieces, to, 'count');
 
+/** "The leaves are all", "its edges have": what hangs on a plant that may live, straight before the words; no "six leaves" that were struck. */
+export function isOfPartsOnly(pieces: readonly Piece[], from: number): boolean {
+  let at = from - 1;
+  while (isBesidePart(pieces, at)) at--;
+  // "The leaves on the Salt Harrier have all shrivelled".
+  if (pieces[at]?.is === 'plant') {
+    const on = /^(?:the|my|our|those|these)$/.test(wordAt(pieces, at - 1)) ? at - 2 : at - 1;
+    if (/^(?:on|of)$/.test(wordAt(pieces, on))) at = on - 1;
+  }
+  return isPlantPart(wordAt(pieces, at)) && pieces[at - 1]?.is !== 'count';
+}
+
+export const isPlantPart = (word: string): boolean => PARTS.test(word);
+
+const PARTS =
+  /^(?:leaf|leaves|foliage|edges?|margins?|buds?|blooms?|flowers?|petals?|growth|needles?|fronds?|sepals?)$/;
+
+/** Of a part "all" says how much of it, and not how many plants. */
+const isBesidePart = (pieces: readonly Piece[], at: number): boolean => {
+  const piece = pieces[at];
+  return piece?.is === 'count'
+    ? piece.quantity.whole === 'all'
+    : /^(?:all|both|have|has|had|are|is|were|was|been|got|gone|getting|half|badly|really|completely|totally|a|bit)$/.test(
+        wordAt(pieces, at),
+      );
+};
+
 /** What the words from `at` say that plants were lost to: "the slugs", "botrytis". */
 export function causeAt(pieces: readonly Piece[], at: number): Cause | undefined {
   const from = /^(?:the|some|a|an)$/.test(wordAt(pieces, at)) ? at + 1 : at;

@@ -91,7 +91,11 @@ export const died: readonly Rule[] = [
       'three Salt Harrier baked to death',
       'the whole tray of Salt Harrier has cooked',
     ],
-    mustNot: ['three Salt Harrier failed to root', 'three Salt Harrier crisped at the edges'],
+    mustNot: [
+      'three Salt Harrier failed to root',
+      'three Salt Harrier crisped at the edges',
+      'Salt Harrier looking poorly, leaves all scorched down the one side',
+    ],
     when: (p, f, t) =>
       (counted(p, f, t) || (isOnlyPlantBefore(p, f) && FOR_GOOD.test(wordAt(p, f)))) &&
       // "All flopped this evening": thirsty, not dead.

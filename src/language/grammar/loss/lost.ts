@@ -1,7 +1,7 @@
 /** Losses told as losses: "lost three", "losses: 3 Salt Harrier", "two short", "3 down". */
 import type { Piece, PieceOf } from '../../pieces.js';
 import { closeBehind, endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
-import { causeAt, counted } from './counted.js';
+import { causeAt, counted, isPlantPart } from './counted.js';
 
 /** "Gone with the kids": who took them along. */
 const TAKES = /^(?:kids|kid|children|boys|girls|lads|lasses|family|grandkids)$/;
@@ -72,8 +72,11 @@ export const lost: readonly Rule[] = [
         /^(?:hour|morning|afternoon|day|evening|weekend|week|glove|gloves|knife|secateurs|dibber|plot|thread|bet|key|keys|phone|signal)$/.test(
           wordAt(p, t + 1),
         )) ||
-      /^(?:label|labels|leaves|leaf|tag|will)$/.test(wordAt(p, t + 1)),
+      /^(?:label|labels|leaves|leaf|tag|will)$/.test(wordAt(p, t + 1)) ||
+      // "Lost all its leaves", "lost most of their buds".
+      (/^(?:its|their|her|his|the)$/.test(wordAt(p, t + 1)) && isPlantPart(wordAt(p, t + 2))),
     phrasings: ['lost five Salt Harrier', 'five Salt Harrier lost'],
+    mustNot: ['Salt Harrier lost all its leaves'],
   },
   {
     name: 'losses in <plant>, <count>',
