@@ -47,6 +47,8 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
     if (/^(?:tip|tips)$/.test(words))
       return (
         isByItself(tokens, at, at + length) ||
+        // ", soft tips,".
+        (SORT_OF_TIP.test(before) && isByItself(tokens, at - 1, at + length)) ||
         next === 'ones' ||
         // "Stuck this morning tips no hormone".
         (before === OPAQUE_TEXT && /^(?:no|dipped|without)$/.test(next)) ||
@@ -78,6 +80,8 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
   }
   return true;
 }
+
+const SORT_OF_TIP = /^(?:soft|fresh|green|short|young|good|strong|growing|nice|new|non-flowering)$/;
 
 /** What divides the parts of a note. */
 const DIVIDES = new Set([',', '-', '–', ':', ';', '(', ')', '/', '.', '\n']);

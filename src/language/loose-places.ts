@@ -62,6 +62,12 @@ const ENDS_PLACE = whole`
 
 const STANDS = whole`trays?|pots?|mix|kit|tent|racks?|station|shelf|shelves|bench|shed|set up|table|box|dome|area`;
 
+/** "…, out by the peat stack". */
+const isOutBy = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:out|oot|away|back|outside)$/.test(wordAt(pieces, at)) &&
+  /^(?:by|beside|behind|near|under|against|round|alongside)$/.test(wordAt(pieces, at + 1)) &&
+  /^(?:the|my|our)$/.test(wordAt(pieces, at + 2));
+
 /** The place behind the last fitting preposition of the clause, as written, without its article. */
 export function loosePlace(
   pieces: readonly Piece[],
@@ -74,7 +80,9 @@ export function loosePlace(
     if (
       pieces[at]?.is === 'break' &&
       !LEAD.test(wordAt(pieces, at + 1)) &&
-      pieces[at + 1]?.is !== 'count' &&
+      !isOutBy(pieces, at + 1) &&
+      // "All 14", in Scots "a' 14".
+      pieces[wordAt(pieces, at + 1) === 'a' ? at + 2 : at + 1]?.is !== 'count' &&
       !tellsWhereTheyAre(pieces, at + 1)
     )
       return undefined;

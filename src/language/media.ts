@@ -30,6 +30,8 @@ export function mediumPiece(
   // "In the compost bucket": what is thrown away goes there.
   if (bare === 'compost' && /^(?:bucket|bin|heap|caddy|pile|bay|bins|tumbler)$/.test(textAt(tokens, at + 1)))
     return;
+  // "Out by the peat stack", "behind the bark pile": where it is kept.
+  if (/^(?:stack|stacks|pile|bunker|shed|bog|store|bay|bales)$/.test(textAt(tokens, at + length))) return;
   // "Short of compost": what there was none of.
   if (before === 'of' && /^(?:short|out)$/.test(textAt(tokens, at - 2))) return;
   // "Took 5 Peat Lark chrysanthemum": part of a name.

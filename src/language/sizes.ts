@@ -162,6 +162,9 @@ function withContainer(tokens: readonly Token[], size: string, to: number): Foun
     CONTAINERS.has(text(tokens, end + 1))
   )
     end++;
-  const container = CONTAINERS.has(text(tokens, end));
+  // "Two 12-cell packs"; of anything else a pack is no container.
+  const container =
+    CONTAINERS.has(text(tokens, end)) ||
+    (size.endsWith('cell') && /^packs?$/.test(text(tokens, end)) && !/^packs?$/.test(text(tokens, end - 1)));
   return { size, to: container ? end + 1 : end, container };
 }

@@ -93,6 +93,28 @@ function eachOfSeveral(pieces: readonly Piece[], at: number, count: PieceOf<'cou
   };
 }
 
+/** "Always two pieces in one pot", "each time three in a pot": so many in each of them. */
+function alwaysInOne(pieces: readonly Piece[], at: number, count: PieceOf<'count'>): Joined | undefined {
+  const lead = `${wordAt(pieces, at - 2)} ${wordAt(pieces, at - 1)}`;
+  if (!/(?:^| )always$|^(?:each|every) time$/.test(lead)) return undefined;
+  let next = at + 1;
+  if (CUTTINGS.test(wordAt(pieces, next))) next++;
+  if (wordAt(pieces, next) === 'together') next++;
+  if (!/^(?:in|into|to)$/.test(wordAt(pieces, next))) return undefined;
+  if (wordAt(pieces, next + 1) === 'the') next++;
+  const one = countAt(pieces, next + 1)?.quantity.value === 1 || /^(?:a|the)$/.test(wordAt(pieces, next + 1));
+  const size = pieces[next + 2];
+  const isSized = size?.is === 'size' && size.container;
+  if (!one || !(isSized || isContainer(pieces, next + 2))) return undefined;
+  const to = isSized ? next + 2 : next + 3;
+  return {
+    pieces: [
+      { is: 'pots', each: count.quantity.value ?? 0, from: count.from, to: pieces[to - 1]?.to ?? count.to },
+    ],
+    to,
+  };
+}
+
 /** "Two per pot", "5 to a tray" on its own: how many each holds. */
 export function eachAt(pieces: readonly Piece[], at: number): Joined | undefined {
   const count = countAt(pieces, at);
@@ -109,6 +131,8 @@ export function eachAt(pieces: readonly Piece[], at: number): Joined | undefined
   const word = wordAt(pieces, at + 1);
   const ofSeveral = eachOfSeveral(pieces, at, count);
   if (ofSeveral) return ofSeveral;
+  const always = alwaysInOne(pieces, at, count);
+  if (always) return always;
   if (!/^(?:per|to|in|a)$/.test(word)) return undefined;
   const to = perContainer(pieces, at + 1) ?? ofEvery(pieces, at);
   if (

@@ -1,7 +1,7 @@
 /** Plants told of where they stand now: "they live in the porch now", "everything that was in the hot press is on the sill". */
 import type { Piece } from '../../pieces.js';
 import { isReceiver } from '../other-people.js';
-import { bedAt, groundAt } from '../plant-out/quarters.js';
+import { bedAt, groundAt, withoutReason } from '../plant-out/quarters.js';
 import { followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isWhole } from '../stand-ins.js';
 import { OUTSIDE, toPlace } from './to-place.js';
@@ -26,7 +26,7 @@ const standing = (pieces: readonly Piece[], from: number, to: number): boolean =
     isThey(pieces, from) ||
     pieces.slice(0, from).some(isTold)) &&
   toPlace(pieces, from, to) &&
-  !pieces
+  !withoutReason(pieces, to)
     .slice(from)
     .some(
       (piece) =>
@@ -119,6 +119,7 @@ export const stoodElsewhere: readonly Rule[] = [
       'ten Salt Harrier potted on, six of which went out to the cold frame and four onto the windowsill',
       'potted on six Salt Harrier, the rest went to the cold frame',
       'Salt Harrier went into the cold frame',
+      'everything in the cold frame went over to the greenhouse yesterday so the bed can be scrubbed',
       'had the Salt Harrier down for Monday but the wind dropped, so they went into the cold frame',
     ],
   },

@@ -16,7 +16,21 @@ const isIndoors = (pieces: readonly Piece[], to: number): boolean =>
           piece.place,
         ),
     );
-export const garden = (pieces: readonly Piece[], _from: number, to: number): boolean =>
+/** The row up to "so the bed can be scrubbed", "because the border floods": what is told for a reason goes nowhere. */
+export function withoutReason(pieces: readonly Piece[], to: number): readonly Piece[] {
+  const at = pieces.findIndex(
+    (_, n) =>
+      n >= to &&
+      /^(?:so|because|cos|coz|since|while|whilst)$/.test(wordAt(pieces, n)) &&
+      /^(?:i|we|he|she|they|it|you|that|there|the|this|my|our)$/.test(wordAt(pieces, n + 1)),
+  );
+  return at < 0 ? pieces : pieces.slice(0, at);
+}
+
+export const garden = (row: readonly Piece[], _from: number, to: number): boolean =>
+  plantedIn(withoutReason(row, to), to);
+
+const plantedIn = (pieces: readonly Piece[], to: number): boolean =>
   // "In the honesty box": for sale.
   !followsWord(pieces, to, /^(?:honesty|stall|shop)$/) &&
   !isIndoors(pieces, to) &&

@@ -40,20 +40,24 @@ export const putIn: readonly Rule[] = [
   {
     name: 'put <count> <plant> in <medium>',
     kind: 'strike',
-    head: 'put~|start~past|pop~past|stick~past|bung~past|place~past|chuck~past|throw~past|sling~past|fire~past|lob~past|fling~past|whack~past|shove~past|set~past|root~past|dunk~past|plonk~past .. in|into <pots>? of|with? <medium>',
+    head: 'put~|start~past|pop~past|stick~past|bung~past|place~past|chuck~past|throw~past|sling~past|fire~past|lob~past|fling~past|whack~past|shove~past|set~past|root~past|dunk~past|plonk~past .. in|into the? <pots>? of|with? <medium>',
     shape: 'object',
     when: (p, f, t) =>
       (p.slice(f, t).some(({ is }) => is === 'count' || is === 'cutting') ||
         p.slice(f, t).some((piece) => piece.is === 'word' && CUTTINGS.test(piece.text))) &&
       !p.slice(f, t).some(({ is }) => is === 'size') &&
+      // "Chucked in the sand bed", but "chucked six cuttings in the compost": thrown out.
+      (wordAt(p, t - 2) !== 'the' || /^(?:bed|beds|bench|frame|trough|box)$/.test(wordAt(p, t))) &&
       // "Seven rooted cuttings": that they are.
       !(wordAt(p, f) === 'rooted' && p[f - 1]?.is === 'count') &&
       !p.slice(f, t).some((piece) => piece.is === 'word' && /^(?:flowers?|blooms?|roses?)$/.test(piece.text)),
     phrasings: [
       'put five Salt Harrier in perlite',
+      'chucked a few Salt Harrier cuttings in the sand bed before milking',
       'yesterday I have put 7 twigs of Salt Harrier in a glass with water',
     ],
     mustNot: [
+      'chucked six Salt Harrier cuttings in the compost',
       'planted seven rooted cuttings of Salt Harrier in compost',
       'put six Salt Harrier flowers in a vase with water',
     ],
