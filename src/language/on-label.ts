@@ -7,7 +7,11 @@ const LABEL = /^(?:label|labels|tag|tags|pot|packet|stick)$/;
 /** Whether the pieces [from, to) are such a name. */
 export function isOnLabel(pieces: readonly Piece[], from: number, to: number): boolean {
   const isLabel = (at: number): boolean => pieces[at]?.is === 'pots' || LABEL.test(wordAt(pieces, at));
-  if (/^(?:says|said|reads|read)$/.test(wordAt(pieces, from - 1)) && isLabel(from - 2)) return true;
+  if (
+    /^(?:says|said|reads|read|reckons|reckoned|claims|claimed)$/.test(wordAt(pieces, from - 1)) &&
+    isLabel(from - 2)
+  )
+    return true;
   if (pieces[from - 1]?.is !== 'break') return false;
   if (isSaidOf(pieces, to) && isOfCrop(pieces, from - 1)) return true;
   let at = to;

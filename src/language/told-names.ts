@@ -48,7 +48,9 @@ export function namedNames(
 ): void {
   for (let at = 1; at < tokens.length; at++) {
     const isNamed =
-      /^(?:called|named|labelled|labeled|calls|christened|titled)$/.test(textAt(tokens, at)) ||
+      /^(?:called|named|labelled|labeled|calls|christened|dubbed|nicknamed|titled)$/.test(
+        textAt(tokens, at),
+      ) ||
       (/^(?:is|was)$/.test(textAt(tokens, at)) &&
         (textAt(tokens, at - 1) === 'name' ||
           // "The sort is Blaue Hexe".

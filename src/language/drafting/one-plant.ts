@@ -9,7 +9,7 @@ export const isSamePlant = (a: PlantWords, b: PlantWords): boolean =>
   a.variety === b.variety && a.crop === b.crop && a.batch === b.batch;
 
 /** Words that a name follows. */
-const NAMED = /^(?:called|named|labelled|labeled|marked|tagged|christened|by)$/;
+const NAMED = /^(?:called|named|labelled|labeled|marked|tagged|christened|dubbed|nicknamed|by)$/;
 
 const isKnownAs = (pieces: readonly Piece[], at: number): boolean =>
   /^(?:known|sold|listed) as$/.test(`${wordAt(pieces, at)} ${wordAt(pieces, at + 1)}`) ||
@@ -23,6 +23,7 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     (a.batch !== undefined && b.batch !== undefined)
   )
     return false;
+  if (b.variety !== undefined && isCropAlone(a) && isNamedBehind(pieces, at)) return true;
   for (let before = at - 1; before >= 0 && before >= at - 6; before--) {
     const piece = pieces[before];
     if (piece?.is === 'plant') return true;
@@ -54,6 +55,20 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     return false;
   }
   return false;
+}
+
+/** "A pelargonium after lunch, which the novices have christened Fallen Arches": how the plant before it is called, whoever says so. */
+function isNamedBehind(pieces: readonly Piece[], at: number): boolean {
+  if (
+    !/^(?:call|calls|called|named|christened|dubbed|nicknamed|labelled|titled)$/.test(wordAt(pieces, at - 1))
+  )
+    return false;
+  let which = at - 2;
+  while (which > at - 8 && pieces[which]?.is === 'word' && !/^(?:which|that)$/.test(wordAt(pieces, which)))
+    which--;
+  if (!/^(?:which|that)$/.test(wordAt(pieces, which))) return false;
+  const plant = pieces.slice(0, which).findLastIndex(({ is }) => is === 'plant');
+  return plant >= 0 && !pieces.slice(plant, which).some(({ is }) => is === 'count' || is === 'pots');
 }
 
 /** "In SH2", "out of SH2", straight before the label that stands at `label`. */

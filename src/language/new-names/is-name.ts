@@ -11,6 +11,7 @@ import {
   isParentOfCuttings,
 } from './beside-crop.js';
 import { isCapitalOf } from './capitals.js';
+import { isBoughtFrom } from './bought-from.js';
 import { isCropOfTwo, looksLikeCrop } from './crop-like.js';
 import { onlyDescribes } from './describing.js';
 import { isGiverOrTaker } from './giver-or-taker.js';
@@ -133,6 +134,13 @@ const cases: readonly NameCase[] = [
       /^(?:hedges?|bush|bushes|shrubs?|trees?|border|wall|fence|gate|lane|verge|front|back)$/.test(
         wordAt(pieces, end - 1),
       ),
+  },
+  {
+    // Where they were come by.
+    name: 'bought some geraniums off the wholesale market',
+    isName: false,
+    when: ({ pieces, before, end, capital }) =>
+      capital === 0 && isBoughtFrom(before, wordAt(pieces, end - 1)),
   },
   {
     name: 'Salt Harrier tubers',
