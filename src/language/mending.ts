@@ -15,6 +15,7 @@ import type { Note } from './note.js';
 import { whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 import type { Proposal } from './proposal.js';
+import { atHour } from './reminding/hour-behind.js';
 import { secondThoughtsBefore } from './restatement/second-thoughts.js';
 import { restatementIn } from './restatement.js';
 import type { Sentence } from './sentences.js';
@@ -27,6 +28,7 @@ const NO_ACT = /^(?:question|answer|undo|amend|remark|remind|reading|tend)$/;
 export function mendedBy(last: Proposal | undefined, sentence: Sentence, note: Note): Proposal | undefined {
   if (last?.kind === 'tend') return otherCare(last, sentence) ?? otherPlant(last, sentence);
   if (last?.kind === 'amend') return amendedMore(last, sentence);
+  if (last?.kind === 'remind') return atHour(last, sentence);
   if (!last || NO_ACT.test(last.kind)) return undefined;
   return (
     answered(last, sentence, note) ??

@@ -107,7 +107,12 @@ export function proposeSentence(
   const remind = proposeRemind(corrected, utterance, note);
   if (remind) {
     const before = proposeActs(remind.before, earlier, utterance, note);
-    return [...before.proposals, ...remind.proposals];
+    // "Doreen wants 50 Salt Harrier for October, so can you remind me in May to take cuttings".
+    const target =
+      before.proposals.length === 0 && remind.before.some(({ is }) => is === 'plant')
+        ? proposeTarget(sentenceOf(remind.before, utterance), false)
+        : undefined;
+    return [...(target ?? before.proposals), ...remind.proposals];
   }
   if (wanted) return wanted;
   const apart = [...readBefore, ...readBehind.map(({ reading }) => reading)];

@@ -14,9 +14,9 @@ export function proposeTarget(
   hasAct: boolean,
   carried?: PlantWords,
 ): readonly Proposal[] | undefined {
-  const rule = ruleOf(sentence);
+  const pieces = potsWanted(sentence.pieces);
+  const rule = ruleOf({ ...sentence, pieces });
   if (!rule) return undefined;
-  const { pieces } = sentence;
   const line = sentence.line.slice(0, LINE_LIMIT);
   // "I need forty of them by the end of June": those told of before.
   const them =
@@ -57,8 +57,21 @@ export function proposeTarget(
   }));
 }
 
+/** "Fifty pots of Salt Harrier" are fifty of them, where they are only wanted; no "two trays of". */
+const potsWanted = (pieces: readonly Piece[]): readonly Piece[] =>
+  pieces.map((piece, at) =>
+    piece.is === 'pots' &&
+    piece.pots !== undefined &&
+    wordAt(pieces, at + 1) === 'of' &&
+    pieces[at + 2]?.is === 'plant' &&
+    !pieces.some(({ is }) => is === 'count')
+      ? { is: 'count', quantity: { value: piece.pots }, from: piece.from, to: piece.to }
+      : piece,
+  );
+
 /** Whether a sentence may say how many plants are wanted. */
-export const wantsPlants = (sentence: Sentence): boolean => ruleOf(sentence) !== undefined;
+export const wantsPlants = (sentence: Sentence): boolean =>
+  ruleOf({ ...sentence, pieces: potsWanted(sentence.pieces) }) !== undefined;
 
 /** The rule by which so many are wanted; none where nothing is counted. */
 function ruleOf({ pieces, line }: Sentence): TargetRule | undefined {

@@ -60,7 +60,7 @@ export const ADVISED = within`
 export const BETWEEN = whole`
   a|the|this|at|in|on|to|up|down|back|inside|about|around|already|again|now|just|am|pm|is|was|are|were
   min|max|minimum|maximum|temp|temperature|thermometer|sensor|probe|reads|reading|read|showing|shows
-  sitting|sits|sat|holding|steady|crept|crawled|climbed|rose|shot|soared|peaked|dropped|fell
+  sitting|sits|sat|holding|held|stayed|stays|stood|kept|hovered|hovering|hung|steady|crept|crawled|climbed|rose|shot|soared|peaked|dropped|fell
   balmy|toasty|warm|cosy|lovely|sweltering|cool|chilly|perishing|mere
 `;
 

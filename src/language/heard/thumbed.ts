@@ -12,6 +12,16 @@ export const thumbed: readonly Misheard[] = [
     mustNot: ['on the 4 th'],
   },
   {
+    // Before a verb and who asks: it may be a name too.
+    name: 'wen can i',
+    mends: { wen: 'when' },
+    when: (v) =>
+      /^(?:can|could|do|did|does|will|should|shall|am|are|is|was)$/.test(v.word(1)) &&
+      /^(?:i|we|they|it|you)$/.test(v.word(2)),
+    phrasings: [['wen can i expect roots', 'when can i expect roots']],
+    mustNot: ['gave two to wen'],
+  },
+  {
     // "Lst" by itself is "lost".
     name: 'lost night',
     mends: { lost: 'last' },

@@ -17,11 +17,15 @@ export function matterOf(behind: readonly Piece[], before: readonly Piece[], utt
   // "Bring the pellies in on the tenth": the "in" belongs to the bringing.
   const inwards = /^(?:to )?(?:bring|take|get|fetch|move|carry|come)\b.* in$/i.test(text);
   const onwards = /\b(?:pot|potted|potting|repotted|moved|bring|brought) on$/i.test(text);
-  return text
-    .replace(LEAD, '')
-    .replace(TAIL, (tail) =>
-      (inwards && / in$/i.test(tail)) || (onwards && / on$/i.test(tail)) ? tail : '',
-    );
+  return (
+    text
+      .replace(LEAD, '')
+      .replace(TAIL, (tail) =>
+        (inwards && / in$/i.test(tail)) || (onwards && / on$/i.test(tail)) ? tail : '',
+      )
+      // "… , would you?".
+      .replace(/ ?,$/, '')
+  );
 }
 
 function stripLead(pieces: readonly Piece[]): readonly Piece[] {

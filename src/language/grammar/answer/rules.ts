@@ -14,7 +14,7 @@ export interface AnswerRule {
 const OPEN = leading`
   yes|yeah|yep|yup|no|nope|nah|ok|okay|sure|right|well|so|just|only|still|please
   oh|ah|um|eh|hm|ha|hi|hello|oops|sorry|sadly|unfortunately
-  i am|i'm|(i )?think|(the answer is|answer)
+  i am|i'm|(i'm |i am |am )?(afraid|feart|afeared)|(i )?think|(the answer is|answer)
   looked|just looked|(just )?checked|had a (look|peek)
   (yes|yeah|yep|yup|aye|no|nope|nah|not yet|sorry|ah|oh|hi|hello) (${CALLED})
 `;

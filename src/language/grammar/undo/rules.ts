@@ -21,7 +21,8 @@ const AFTER = trailing`
   out|off|again|then|too|as well|also|please|pls|thanks|sorry|lol|mate|bot|(would|will) you
   from the (records?|log|ledger|books?|list)
   off the (records?|log|ledger|list)
-  mistake|my mistake|i made a mistake|i (got|had) (it|that) wrong|(it|that) was (wrong|a mistake)|it's wrong|its wrong
+  mistake|my mistake|i made a mistake|i (got|had) (it|that) wrong
+  (it|that) was (wrong|(a mistake|an error)( (from|of) me| on my part)?)|it's wrong|its wrong
   wrong (plant|one|pot|batch|button|entry|person|chat|window|group)( entirely| altogether)?
   i was (looking at|on|thinking of) (the wrong|my \w+|another|the other) \w+
 `;
@@ -46,7 +47,7 @@ const THAT_ONE = anyOf`
 const LAST = `${alternatives`
   (the |my |that )?(very )?(last|previous|latest|most recent)
 `}(?: ${anyOf`
-  one|entry|note|thing|bit|log|message|line|record|post|update|${KIND}
+  one|entry|note|thing|bit|log|message|line|writing|record|post|update|${KIND}
 `})?(?: ${anyOf`
   (i|you) (just )?(said|wrote|logged|made|put( in| down)?|entered|told you|gave you|typed)
   (i|i've|you|you've) (just )?(sent|texted|messaged)( you| in| through| over| across| to you)?
@@ -81,7 +82,7 @@ const PUT_BACK = anyOf`take|put|rub|cross|strike|knock|wipe`;
 
 /** Words without one of which a line undoes nothing, and is looked at no further. */
 export const MAY_UNDO = within`
-  ${UNDO}|${PUT_BACK} … (back|out|off)
+  ${UNDO}|(${PUT_BACK}|make|throw) … (back|out|off|away)
   happen(ed)?|one before|as you were|never ?mind|mistake|wrong|error|not right
 `;
 
@@ -115,6 +116,8 @@ export const undoRules: readonly UndoRule[] = [
     name: 'that never happened',
     pattern: whole`${OPEN}(that|it|this|(the|that|my) ${KIND}) (never happened|didn't happen)${AFTER}`,
   },
+  // As it is said where "away" goes with a verb of making.
+  { name: 'make the last entry away', pattern: whole`${OPEN}(make|take|throw|put) ${LAST} away${AFTER}` },
   { name: 'ignore me', pattern: whole`${OPEN}(ignore|disregard) me${AFTER}` },
   // Behind verbs that nobody would say of plants: "take off the watering" and "drop the feed" may be anything.
   {
