@@ -53,7 +53,7 @@ const CHANGE =
 
 /** "I told you 15 got potted on yesterday but there were only 14". */
 const SAID =
-  /^(?!.*\b(?:now|left|still)\b)(?:sorry,? |no,? |(?:(?:i|we)(?:['’]ve)? )?just (?:noticed|seen|spotted|realised|realized) (?:that )?)?(?:i|we) (?:said|told you|put|wrote|logged|noted|typed) (.{1,60}?)(?:,? but|,) (?:really |actually )?(?:(?:it|there|they|that) (?:was|were|is|are|should be|should have been)|it['’]s|they['’]re|they['’]d|they had|there['’]s|that['’]s) (?:only |really |actually |just )*([^,;.!?]{1,20}?)(?: (?:in|on) (?:the|it|there)\b[^,;.!?]{0,20})?[.!]?$/i;
+  /^(?!.*\b(?:now|left|still)\b)(?:sorry,? |no,? |(?:(?:i|we)(?:['’]ve)? )?just (?:noticed|seen|spotted|realised|realized) (?:that )?)?(?:i|we) (?:said|told you|put|wrote|logged|noted|typed) (.{1,60}?)(?:,? but|,) (?:really |actually )?(?:(?:it|there|they|that) (?:was|were|is|are|should be|should have been)|(?:it|they) (?:actually |really )?(?:went|live|stand) (?:in|into|on|onto|to|under)|it['’]s|they['’]re|they['’]d|they had|there['’]s|that['’]s) (?:only |really |actually |just )*([^,;.!?]{1,20}?)(?: (?:in|on) (?:the|it|there)\b[^,;.!?]{0,20})?[.!]?$/i;
 
 /** "Did I say 12? I think I took 11". */
 const ASKED =

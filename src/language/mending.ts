@@ -164,7 +164,7 @@ const LONGEST_TALK = 12;
 const TELLS = /^(?:hormone|powder|gel|dip|dipped)$/;
 
 const AROUND_SLOTS = whole`
-  no|with|without|in|into|on|under|at|to|of|and|plus|the|a|an|all|each|per|my|i|it|them|this|any|time|today
+  no|with|without|in|into|on|under|at|to|of|and|plus|also|too|the|a|an|all|each|per|my|i|it|them|this|any|time|today
   hormone|powder|gel|root|rooting|dip|dipped|use|used|cuttings?|bundles?
   didn't|did|not|bother|bothered|skipped
 `;

@@ -50,6 +50,22 @@ export function isShareOfPlant(tokens: readonly Token[], behind: number, phrase:
 /** Words of a plant and what is told of it. */
 const MOST_OF_PLANT = 6;
 
+/** "The seven April Ember Fox": so many of the lot of a month. */
+export const isCountedLot = (
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  isName: (at: number) => boolean,
+): boolean => {
+  const words = tokens.slice(textAt(tokens, from) === 'the' ? from + 1 : from, to);
+  return (
+    words.length === 2 &&
+    /^(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)$/.test(words[0]?.text ?? '') &&
+    MONTH.test(words[1]?.text ?? '') &&
+    isName(to)
+  );
+};
+
 /** "The third Ember Fox never rooted": one of them, and no day. */
 export const isOneOfThem = (
   tokens: readonly Token[],

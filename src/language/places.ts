@@ -1,5 +1,5 @@
 /** Where things stand: places the ledger knows, and places that only the words tell of. */
-import { genericAt } from './places/generic.js';
+import { genericAt, NUMBERED } from './places/generic.js';
 import { knownAt, type PlaceName } from './places/known.js';
 import { tailEnd } from './places/tails.js';
 import { textAt, type Token } from './tokens.js';
@@ -36,7 +36,8 @@ export function findPlaces(
     const own = generic && known && generic.from < known.from ? undefined : known;
     const room = own ?? generic;
     if (!room) continue;
-    const found = withTail(withFurniture({ ...room, known: own !== undefined }, tokens, free), tokens, free);
+    const whole = withFurniture({ ...room, known: own !== undefined }, tokens, free);
+    const found = withTail(withLetter(whole, tokens, free), tokens, free);
     const last = finds.at(-1);
     if (last && found.from < last.to) continue;
     finds.push(found);
@@ -63,6 +64,25 @@ function withFurniture(
   if (!free(found.to) || !FURNITURE.test(noun) || /\d$/.test(found.place)) return found;
   return { ...found, to: found.to + 1, place: `${found.place} ${noun}`, known: false };
 }
+
+/** "Bench A", and "bench 3" where a bench alone is known: one of several. */
+function withLetter(found: FoundPlace, tokens: readonly Token[], free: (at: number) => boolean): FoundPlace {
+  const { to, place } = found;
+  const noun = place.split(' ').at(-1) ?? '';
+  const raw = tokens[to]?.raw ?? '';
+  const isOne =
+    (/^[A-HJ-Z]$/.test(raw) && endsPlace(tokens, to + 1)) ||
+    (/^[1-9]$/.test(raw) && FURNITURE.test(noun) && isMarkOrEnd(tokens, to + 1));
+  if (!free(to) || !isOne || !NUMBERED.test(noun)) return found;
+  return { ...found, to: to + 1, place: `${place} ${raw}`, known: false };
+}
+
+const isMarkOrEnd = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at] === undefined || tokens[at]?.is === 'mark' || tokens[at]?.is === 'line';
+
+/** No "A" that begins what comes next. */
+const endsPlace = (tokens: readonly Token[], at: number): boolean =>
+  isMarkOrEnd(tokens, at) || /^(?:at|is|was|today|yesterday|and|on|for|to)$/.test(textAt(tokens, at));
 
 /** "The bed by the gate" is another than "the bed". */
 function withTail(found: FoundPlace, tokens: readonly Token[], free: (at: number) => boolean): FoundPlace {

@@ -7,6 +7,7 @@ import { datesIn, type Moment, type Resolved } from './dates.js';
 import { crops } from './lexicon.js';
 import {
   isCounted,
+  isCountedLot,
   isCountedOnDay,
   isOneOfThem,
   isShare,
@@ -104,6 +105,7 @@ export function findWhens(
       isShare(tokens, from, to, isName) ||
       isCounted(tokens, from, to, isName) ||
       isOneOfThem(tokens, from, to, isName) ||
+      isCountedLot(tokens, from, to, isName) ||
       (!find.certain && !plausible(tokens, from, to) && !isBareWeekend(tokens, from, to, isName))
     )
       continue;

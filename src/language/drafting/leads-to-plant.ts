@@ -17,12 +17,18 @@ export function leadsToPlant(pieces: readonly Piece[], at: number, end: number):
     if (piece.is === 'plant') return true;
     if (piece.is === 'cutting' || piece.is === 'size' || piece.is === 'pots') continue;
     if (piece.is === 'word' && AFTER_COUNT.test(piece.text)) continue;
+    // "Six of a new dahlia": the "of" went with the number.
+    if (next === at + 1 && endsWithOf(pieces[at]) && /^an?$/.test(wordAt(pieces, next))) continue;
     // "Two off a fuchsia".
     if (/^(?:of|off|from) an?$/.test(`${wordAt(pieces, next - 1)} ${wordAt(pieces, next)}`)) continue;
     return false;
   }
   return false;
 }
+
+/** "6 of": a number of more than one word. */
+export const endsWithOf = (piece: Piece | undefined): boolean =>
+  piece?.is === 'count' && piece.quantity.value !== undefined && piece.to > piece.from + 1;
 
 /** "Two pots of these": whether the containers are of a plant that the clause names behind them. */
 export function leadsToAnother(pieces: readonly Piece[], at: number, end: number): boolean {

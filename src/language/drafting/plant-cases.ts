@@ -3,6 +3,7 @@ import { wordAt } from '../grammar/rule.js';
 import { isOnLabel } from '../on-label.js';
 import type { Piece } from '../pieces.js';
 import { type Case, isBeforeAct, passOver, type Seen } from './case.js';
+import { endsWithOf } from './leads-to-plant.js';
 import { definesCrop, isAppositive, isCropAlone, isSamePlant, joins } from './one-plant.js';
 import { nearestWord } from './words-before.js';
 
@@ -194,6 +195,8 @@ function areOffOne(pieces: readonly Piece[], at: number): boolean {
   let from = at - 1;
   while (from > at - 8 && (pieces[from]?.is === 'plant' || AND_A.test(wordAt(pieces, from)))) from--;
   const what = pieces[from - 1];
+  // "Six of a new dahlia".
+  if (endsWithOf(pieces[from]) && /^an?$/.test(wordAt(pieces, from + 1))) return true;
   return (
     /^(?:of|off|from)$/.test(wordAt(pieces, from)) &&
     // "Two off a fuchsia".

@@ -5,7 +5,7 @@ import { whole, wordsOf } from '../phrases.js';
 import { textAt, type Token } from '../tokens.js';
 
 /** Nouns that take a number ("bench 2"). */
-const NUMBERED = whole`
+export const NUMBERED = whole`
   bench|shelf|table|bay|bed|block|row|field|plot|zone|frame|room|house
   tunnel|polytunnel|polyhouse|shadehouse|glasshouse|greenhouse|igloo|propagator
 `;
@@ -183,7 +183,8 @@ const opensReading = (tokens: readonly Token[], from: number, to: number): boole
 /** "…, tunnel", "…, tunnel as well": between commas or at the end, with nothing else told there. */
 function isSlotAlone(tokens: readonly Token[], from: number, to: number): boolean {
   if (!/^[,;-]$/.test(textAt(tokens, from - 1))) return false;
-  let end = to;
+  // "…, tunnel B".
+  let end = /^[A-HJ-Z]$/.test(tokens[to]?.raw ?? '') ? to + 1 : to;
   if (textAt(tokens, end) === 'too') end++;
   else if (textAt(tokens, end) === 'as' && textAt(tokens, end + 1) === 'well') end += 2;
   return tokens[end] === undefined || /^[,;.]$/.test(textAt(tokens, end));

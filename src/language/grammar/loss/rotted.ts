@@ -36,8 +36,12 @@ export const rotted: readonly Rule[] = [
     head: 'mould|mouldy|botrytis',
     shape: 'subject',
     cause: 'mould',
-    when: (p, f, t) => p[f - 1]?.is === 'count' && (!p[t] || p[t]?.is === 'break'),
-    phrasings: ['Salt Harrier: 6 rooted, 2 mould'],
+    when: (p, f, t) =>
+      p[f - 1]?.is === 'count' &&
+      (!p[t] ||
+        p[t]?.is === 'break' ||
+        (wordAt(p, t) === 'and' && /^(?:binned|chucked|dumped|tossed|composted)$/.test(wordAt(p, t + 1)))),
+    phrasings: ['Salt Harrier: 6 rooted, 2 mould', 'eight Salt Harrier rooted, 2 mouldy and binned'],
   },
   {
     name: '<count> blackleg, binned',
