@@ -112,6 +112,8 @@ function onlyDeed(part: readonly Piece[]): Hit | undefined {
 function areTwo(before: readonly Piece[], { rule, from }: Hit, { rule: next }: Hit): boolean {
   // "6 Salt Harrier in the shed and 4 Tallow Bell sold": where they stand.
   if (rule.faint === true && !/^(?:move|dispatch|potOn|loss)$/.test(rule.kind)) return false;
+  // "Pulled 3 Salt Harrier and 2 Tallow Bell, damped off": what was pulled is told behind both.
+  if (rule.kind === 'aside' && next.kind === 'loss') return false;
   switch (rule.kind) {
     // "2 Salt Harrier to Len and Tallow Bell x 4 sold".
     case next.kind:

@@ -35,7 +35,7 @@ const LIVES = anyOf`
   pull through|make it|recover|revive|survive|rally|live|perk up|come (back|round|around)|be (ok|okay|fine|alright|all right)
 `;
 const CALL_IT = new RegExp(
-  `^(?<number>\\d+|\\p{L}+)(?: of (?:them|those|these))? (?:(?:might|may|could|should)(?: well| just| still| yet)* ${LIVES}|(?:is|are) looking (?:better|brighter|perkier))(?: yet| after all| still)?[,;.]? (?:and )?(?:so )?(?:let['’]s )?(?:(?:call|make|put) (?:it|that)(?: down as)?|say|(?:it|that)['’]s|only|just) (?:only |just )?(?:the )?(?<left>\\d+|\\p{L}+)(?: lost| dead| gone)?[.!]?$`,
+  `^(?<number>\\d+|\\p{L}+)(?: of (?:them|those|these))? (?:(?:might|may|could|should)(?: well| just| still| yet)* ${LIVES}|(?:is|are) looking (?:better|brighter|perkier))(?: yet| after all| still| actually)?[,;.]? (?:and )?(?:so )?(?:let['’]s )?(?:(?:call|make|put) (?:it|that)(?: down as)?|say|(?:it|that)['’]s|only|just) (?:only |just )?(?:the )?(?<left>\\d+|\\p{L}+)(?: lost| dead| gone)?[.!]?$`,
   'iu',
 );
 

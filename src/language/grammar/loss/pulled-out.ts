@@ -40,7 +40,7 @@ export const isPulled = (pieces: readonly Piece[]): boolean =>
   pieces.some(
     (piece, at) =>
       piece.is === 'word' &&
-      /^(?:pulled|whipped|hoicked|fished|yanked|plucked|culled)$/.test(piece.text) &&
+      /^(?:pulled|whipped|hoicked|fished|yanked|plucked|culled|pull)$/.test(piece.text) &&
       (pieces[at + 1]?.is === 'count' ||
         (wordAt(pieces, at + 1) === 'out' && pieces[at + 2]?.is === 'count')),
   );
@@ -49,12 +49,15 @@ export const pulledOut: readonly Rule[] = [
   {
     name: 'pulled <count> <plant>, damped off',
     kind: 'loss',
-    head: 'pull~past|whip~past|hoick~past|fished|yanked|plucked|culled|removed out? <count>',
+    head: 'pull~|whip~past|hoick~past|fished|yanked|plucked|culled|removed out? <count>',
     shape: 'object',
     when: (p, f, t) =>
       closeBehind(p, t - 1, 'plant') &&
       ruinedBehind(p, t) &&
-      (f === 0 || /^$|^(?:i|we|i've|we've|and|then|just|have|so|had|i'd)$/.test(wordAt(p, f - 1))),
+      !/^pull(?:ing|s)$/.test(wordAt(p, f)) &&
+      (wordAt(p, f) === 'pull'
+        ? wordAt(p, f - 2) === 'had' && wordAt(p, f - 1) === 'to'
+        : f === 0 || /^$|^(?:i|we|i've|we've|and|then|just|have|so|had|i'd)$/.test(wordAt(p, f - 1))),
     unless: (p, f, t) => ofPartsOnly(p, f, t - 1),
     phrasings: [
       'pulled 3 Salt Harrier, damped off',
