@@ -21,11 +21,14 @@ import { isAnswering } from './is-answering.js';
 import { tellsOfPartner } from './partner-told.js';
 
 const JOINT =
-  /^(.{8,90}?)(?:,? (?:and|but|plus|also)(?: also)?|[,;.]| -+) (?=(?:also |then |today )?(?:i|we|i['’]ve|we['’]ve|another|gave|sold|lost|took|moved|potted|planted|pinched|watered|put|have)\b)(.{8,})$/i;
+  /^(.{8,90}?)(?:,? (?:and|but|plus|also)(?: also)?|[,;.]| -+) (?=(?:also |then |today )?(?:i|we|i['’]ve|we['’]ve|another|gave|sold|lost|took|moved|potted|planted|pinched|watered|put|have|dropped|broke|snapped|binned|chucked|knocked|squashed|killed)\b)(.{8,})$/i;
 
 /** "I have planted": a deed without what it was done to. */
 const BARE_DEED =
   /^(?:i|we)(?: have|['’]ve| had)? (?:\p{L}+ed|sold|lost|gave|given|took|taken|put|cut|struck|stuck)(?: (?:on|out|up|off|away|in|back))?[.!]?$/iu;
+
+const ONE_BROKEN =
+  /^(?:i )?(?:dropped|broke|snapped|binned|chucked|knocked over|squashed|killed|lost) (?:one|two|three|four|five|six|\d+)(?=$|[,.;!]| and\b)/i;
 
 /** "Hang about, four of those are alive. It's only two lost." */
 const BEHIND_TALK = /^([^.!?]{6,90}[.!]) ([^.!?]{6,90}[.!]?)$/;
@@ -38,7 +41,8 @@ export function putsRight(
   context: Context,
 ): { readonly rest: string } | null {
   if (rights(sitting, text, read, context)) return { rest: '' };
-  const [, first = '', rest = ''] = JOINT.exec(withoutVocative(text).slice(0, LONGEST + 1)) ?? [];
+  const [, first = '', behind = ''] = JOINT.exec(withoutVocative(text).slice(0, LONGEST + 1)) ?? [];
+  const rest = withPlantOf(sitting, first, behind);
   if (text.length > LONGEST) return null;
   const [, lead = '', last = ''] = BEHIND_TALK.exec(text.trim()) ?? [];
   const isTalk =
@@ -59,6 +63,13 @@ export function putsRight(
   return rights(sitting, first, told, context) || amendsAlone(sitting, first, told, read, context)
     ? { rest: isPutRightIn(sitting, before, rest) ? '' : rest }
     : null;
+}
+
+/** "Dropped one" behind "oops, 4 Salt Harrier": of those. */
+function withPlantOf({ ledger }: Sitting, first: string, rest: string): string {
+  const told = first.toLowerCase();
+  const name = [...ledger.varieties.keys()].find((each) => told.endsWith(` ${each.toLowerCase()}`));
+  return name === undefined ? rest : rest.replace(ONE_BROKEN, (words) => `${words} ${name}`);
 }
 
 /** "Those were four, not three, I threw them away myself": the deed that was put right, and no other. */

@@ -89,7 +89,7 @@ function isMeant(
   const { plant, date } = contrast;
   if (plant && !isAbout(ledger, standing, plant)) return false;
   if (date !== undefined && !fell(standing, date)) return false;
-  if (/\broot(?:s|ed)?\b/i.test(text) && standing.entry.kind !== 'check') return false;
+  if (/\broot(?:s|ed)?\b/i.test(text.replace(WHY, '')) && standing.entry.kind !== 'check') return false;
   if (DELIVERED.test(text) && standing.entry.kind !== 'receive') return false;
   const isLate = origin.at - standing.journal.at > LATELY_MS && !RECALLED.test(text) && !plant;
   return entries.every(({ entry, sources }) => {

@@ -40,7 +40,8 @@ export function recallsDeed(sitting: Sitting, said: string, context: Context): b
     const told = form.exec(words)?.groups;
     const recalled = told && recalledIn(sitting, told as Groups, text);
     // What is asked about is answered, and another deed put right beside it.
-    if (!recalled || (isAnswer && told['came'] === undefined)) continue;
+    if (!recalled || (isAnswer && told['came'] === undefined && !(recalled.isTheirs && asksOther(context))))
+      continue;
     const before =
       told['what'] !== undefined
         ? lastNote(sitting.ledger)
@@ -77,7 +78,15 @@ interface Recalled {
   readonly setOf: (standing: StandingEntry) => Slots | null;
   /** All that is said of the deed. */
   readonly about: string;
+  /** Somebody and a plant that they had are named. */
+  readonly isTheirs: boolean;
 }
+
+/** "Wickett only took 20 Salt Harrier" tells no number that is asked for where it is asked which of others were potted on. */
+const asksOther = ({ ask, explicit }: Context): boolean =>
+  !explicit &&
+  ask?.asked.ask === 'slot' &&
+  (ask.asked.slot !== 'count' || ask.asked.entry.kind !== 'dispatch');
 
 /** Which deed is recalled, and its value; null where the words are no such thing. */
 function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | null {
@@ -138,6 +147,7 @@ function recalledIn(sitting: Sitting, said: Groups, text: string): Recalled | nu
       const lot = set === null || ORDINAL.test(bare) ? lotSaid(sitting, bare, each) : null;
       return lot ?? set;
     },
+    isTheirs: (who ?? theirs) !== undefined && about !== '',
     about: `${which} ${how} ${day} ${who ?? theirs ?? owner ?? nameOf(whose)} ${had ?? gave ?? ''} ${bare === about ? '' : about}`,
   };
 }

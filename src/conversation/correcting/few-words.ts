@@ -27,7 +27,7 @@ const noValue = new RegExp(
 
 /** "4 actually, there was another under the leaves": how it came out. */
 export const WHY =
-  /, (?:there (?:was|were)|(?:the|my) (?:others?|rest|remaining)(?! .{0,30}\b(?:died|rotted|rooted|dead))|(?:one|two|three|another|\d+) (?:was|were|is|are|had|got|fell|came|went|broke|snapped|dropped|died|rotted|turned)|found|i (?:had )?(?:missed|found|forgot|miscounted|misread))\b[^,;.]{0,60}$/i;
+  /, (?:there (?:was|were)|(?:the|my) (?:others?|rest|remaining)(?! .{0,30}\b(?:died|rotted|rooted|dead))|(?:one|two|three|another|\d+) (?:was|were|is|are|had|(?:had|has|have|was|were)n['’]t|got|fell|came|went|broke|snapped|dropped|died|rotted|turned)|found|i (?:had )?(?:missed|found|forgot|miscounted|misread))\b[^,;.]{0,60}$/i;
 
 /** "Only 22 once I'd counted them properly", "22 now I've counted": what it came to. */
 const CAME_TO =

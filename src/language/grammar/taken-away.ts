@@ -38,6 +38,7 @@ export const isBuyer = (pieces: readonly Piece[], from: number): boolean =>
   (BUYER.test(subjectOf(pieces, from)) ||
     FOLK.test(subjectOf(pieces, from)) ||
     isBody(pieces, from) ||
+    isFirmAt(pieces, subjectAt(pieces, from)) ||
     isTakerAgain(pieces, from)) &&
   // "The lads took 40, two trays of 20": put in to root.
   !pieces.slice(from).some(({ is }) => is === 'pots' || is === 'medium');
@@ -60,6 +61,20 @@ function isBody(pieces: readonly Piece[], from: number): boolean {
   return (
     BODY.test(name.slice(name.lastIndexOf(' ') + 1)) &&
     [1, 2, 3].some((n) => /^(?:the|our|local|village|a)$/.test(wordAt(pieces, at - n)))
+  );
+}
+
+/** "Wickett Barn took six": a place that nothing is done in, behind a word of no list of ours, is the name of whoever took them. */
+export function isFirmAt(pieces: readonly Piece[], at: number): boolean {
+  const place = pieces[at];
+  const named = pieces[at - 1];
+  return (
+    place?.is === 'place' &&
+    place.prep === undefined &&
+    named?.is === 'word' &&
+    named.verb === undefined &&
+    !isKnown(named.text) &&
+    (at === 1 || pieces[at - 2]?.is === 'break' || /^(?:the|and|but|then)$/.test(wordAt(pieces, at - 2)))
   );
 }
 

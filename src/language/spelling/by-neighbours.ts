@@ -1,6 +1,6 @@
 /** Slips of the pen told by the words beside them: "lost thee of the", "hosed them dwon", "have rooyed". */
 import { isEnglish } from '../english.js';
-import { isKnown, spelling } from '../lexicon.js';
+import { isKnown, spelling, verbSense } from '../lexicon.js';
 import { NUMBER_WORDS } from '../numbers.js';
 import type { Token } from '../tokens.js';
 import { learntNeighbours } from './learnt-neighbours.js';
@@ -30,6 +30,16 @@ export function mendedByNeighbours(
   return row;
 }
 
+/** "Fred only had the one", "fred took two": what somebody did, who is no verb. */
+const HAVING = /^(?:had|has|took|got|wanted|needed|bought|kept|gave|came)$/;
+const BETWEEN = /^(?:only|just|really|actually|never|also)$/;
+
+function isSubject(row: readonly Token[], at: number): boolean {
+  let next = at + 1;
+  while (BETWEEN.test(row[next]?.text ?? '')) next++;
+  return HAVING.test(row[next]?.text ?? '');
+}
+
 /** A word that no list of ours holds; a capital inside a row makes it a name. */
 function isOdd({ is, raw, capital }: Token, at: number): boolean {
   if (is !== 'word' || (capital && at > 0)) return false;
@@ -45,6 +55,7 @@ function meantAt(row: readonly Token[], at: number, isName: (at: number) => bool
   const near = aSlipAway(word).flatMap((each) => [each, ...(WRITTEN_FOR.get(each) ?? [])]);
   const [best, next] = [...new Set(near)]
     .filter((each) => known.words.has(kindOf(each)) && (isKnown(each) || isEnglish(each)))
+    .filter((each) => verbSense(each) === undefined || !isSubject(row, at))
     .map((each) => ({
       word: each,
       likely: likelihood(known, before, kindOf(each), after) - firstLetter(word, each),

@@ -35,6 +35,18 @@ const saysWhich = (pieces: readonly Piece[], from: number, to: number): boolean 
   );
 };
 
+/** "Potted on twenty, two had no roots": of those two, and no look at all of them. */
+const areSome = (pieces: readonly Piece[], from: number): boolean => {
+  const count = pieces[from - 2];
+  return (
+    /^(?:had|have|has|got|with|made|show|showed)$/.test(wordAt(pieces, from - 1)) &&
+    count?.is === 'count' &&
+    // "All four had no roots".
+    (count.to - count.from === 1 || count.quantity.besides === true) &&
+    pieces.slice(0, from - 2).some(({ is }) => is === 'count')
+  );
+};
+
 const isThrownOut = (piece: Piece): boolean =>
   piece.is === 'word' &&
   /^(?:cull|bin|chuck|throw|compost|dump|toss|ditch|scrap|biff|trash|clear|lose|lift|pull)$/.test(
@@ -53,7 +65,12 @@ export const noRoots: readonly Rule[] = [
   {
     name: 'no roots',
     phrasings: ['Salt Harrier no roots', 'no sign of roots'],
-    mustNot: ['threw out the 2 Salt Harrier that had no roots', 'binned 3 Salt Harrier with no roots'],
+    mustNot: [
+      'threw out the 2 Salt Harrier that had no roots',
+      'binned 3 Salt Harrier with no roots',
+      'potted on 20 Salt Harrier, two had no roots',
+      'potted on 20 Salt Harrier, the other two had no root to speak of',
+    ],
     kind: 'check',
     head: 'no|zero|zilch|not|nary|any|nothing .. roots|root',
     shape: 'object',
@@ -62,6 +79,7 @@ export const noRoots: readonly Rule[] = [
       notAboutRoots(p, f, t) ||
       saysWhyGone(p, f) ||
       saysWhich(p, f, t) ||
+      areSome(p, f) ||
       (wordAt(p, f) === 'any' &&
         !p
           .slice(0, f)

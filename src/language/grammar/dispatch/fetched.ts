@@ -1,7 +1,7 @@
 /** Plants that somebody fetched or was let have, told from their side: "Sal came for her 4", "Doreen's taken two". */
 import type { Piece } from '../../pieces.js';
 import { closeBehind, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { asTheyWanted, CUTTINGS, isBuyer, isCarried } from '../taken-away.js';
+import { asTheyWanted, CUTTINGS, isBuyer, isCarried, isFirmAt } from '../taken-away.js';
 import { PESTS } from '../loss/pests.js';
 import { FOLK, KIN, pastPerson, WORD_NAMES } from '../../somebody-else.js';
 import { GROUP } from '../../meets-on.js';
@@ -16,6 +16,7 @@ const isForMe = (pieces: readonly Piece[], from: number): boolean =>
 
 /** Who is told to have had something: somebody, and never the grower. */
 export function isSomebody(pieces: readonly Piece[], head: number): boolean {
+  if (isFirmAt(pieces, head - 1)) return true;
   // "Birgit, my colleague, had two".
   const aside =
     pieces[head - 1]?.is === 'break'
@@ -71,7 +72,11 @@ export const fetched: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) => isSomebody(p, f) && p[t]?.is === 'count' && closeBehind(p, t, 'plant'),
     unless: (p, _f, t) => followsWord(p, t, CUTTINGS),
-    phrasings: ['my sister only took two of the Salt Harrier', 'Doreen just took one Salt Harrier'],
+    phrasings: [
+      'my sister only took two of the Salt Harrier',
+      'Doreen just took one Salt Harrier',
+      'Abbery Barn only took 2 Salt Harrier',
+    ],
     mustNot: [
       'only took two Salt Harrier',
       'I only took two Salt Harrier',
@@ -150,6 +155,7 @@ export const fetched: readonly Rule[] = [
       'my neighbour took a Salt Harrier',
       'my sister took 4 Salt Harrier',
       'the Rotary took six Salt Harrier',
+      'Abbery Barn took six Salt Harrier',
       'gave Edna two Tallow Bell and she took six Salt Harrier',
       'the allotment society had 6 Salt Harrier',
     ],

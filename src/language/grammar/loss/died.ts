@@ -28,6 +28,18 @@ const isWhereTheyLie = (pieces: readonly Piece[], to: number): boolean =>
     (n) => pieces[to + n]?.is === 'place' || /^(?:bench|sill|tray|shelf)$/.test(wordAt(pieces, to + n)),
   );
 
+/** "4 Salt Harrier, dropped one, it's toast": that one, and not the four. */
+const isOneOfThem = (pieces: readonly Piece[], from: number): boolean => {
+  const at = pieces[from - 2]?.is === 'break' ? from - 3 : from - 2;
+  const one = pieces[at];
+  return (
+    /^(?:it's|that's|he's|she's|it|is)$/.test(wordAt(pieces, from - 1)) &&
+    one?.is === 'count' &&
+    one.quantity.value === 1 &&
+    pieces.slice(0, at).some((piece) => piece.is === 'count' && piece.quantity.value !== 1)
+  );
+};
+
 export const died: readonly Rule[] = [
   {
     name: '<count> <plant> died',
@@ -51,13 +63,15 @@ export const died: readonly Rule[] = [
       'sent 20 Salt Harrier to Doreen, six dead on arrival',
       'three of the Salt Harrier look dead',
       'the Salt Harrier seemed dead but they have come round',
+      "oops 4 Salt Harrier, dropped one, it's toast",
     ],
     unless: (p, f, t) =>
-      !onArrival(p, f, t) &&
-      !isWhereTheyLie(p, t) &&
-      /^(?:on|headed|heading|chuffed|pleased|good|leaf|leaves|mice|mouse|rats?|slugs?|snails?|bees?|birds?|flies|fly|wasps?|worms?|batter(?:y|ies)|bulbs?|heads|head|easy|tired|line|end|proud|slow|excited)$/.test(
-        wordAt(p, t),
-      ),
+      isOneOfThem(p, f) ||
+      (!onArrival(p, f, t) &&
+        !isWhereTheyLie(p, t) &&
+        /^(?:on|headed|heading|chuffed|pleased|good|leaf|leaves|mice|mouse|rats?|slugs?|snails?|bees?|birds?|flies|fly|wasps?|worms?|batter(?:y|ies)|bulbs?|heads|head|easy|tired|line|end|proud|slow|excited)$/.test(
+          wordAt(p, t),
+        )),
   },
   {
     name: 'rip <count> <plant>',

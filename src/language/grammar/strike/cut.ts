@@ -97,8 +97,10 @@ export const cut: readonly Rule[] = [
           // "Did 15 more Salt Harrier on Thursday".
           (p[t]?.is === 'count' && p[t].quantity.more === true) ||
           p.length < t + 5 ||
-          // "Did 8 of the Salt Harrier, propagator".
-          (p.at(-1)?.is === 'place' && p.at(-2)?.is === 'break' && p.length < t + 8) ||
+          // "Did 8 of the Salt Harrier, propagator", "…, same propagator".
+          (p.at(-1)?.is === 'place' &&
+            p.at(/^(?:same|in|on)$/.test(wordAt(p, p.length - 2)) ? -3 : -2)?.is === 'break' &&
+            p.length < t + 8) ||
           followsWord(p, t, /^(?:hormone|powder|gel)$/) ||
           followsWord(p, t, /^(?:tubers?|stools?|crowns?|stock)$/)) &&
         !followsWord(p, t, /^to$/)),
