@@ -2,6 +2,7 @@
 import type { EntryKind } from '../ledger/entry.js';
 import { proposeAnswer } from './answer-proposal.js';
 import { wholeOf } from './clauses.js';
+import type { Draft } from './drafting/draft.js';
 import { draftsOf } from './drafting.js';
 import { plantsWithNumber } from './elided.js';
 import { findHits } from './grammar/hits.js';
@@ -31,22 +32,31 @@ export function fullerReply(
   if (off) return { proposals: off, rest: [] };
   const kind = note.context?.pending?.kind as EntryKind | undefined;
   if (kind === undefined) return undefined;
-  const named = ofPlants(kind, pieces);
+  const named = ofPlants(kind, pieces, note);
   if (named.length > 0) return { proposals: named, rest: [] };
   const whole = withSlots(kind, pieces) ?? onDay(kind, pieces);
   return whole ? { proposals: [whole], rest: [] } : beforeAnAct(kind, pieces, utterance, note);
 }
 
 /** "Ember Fox 5", "Copper Lantern: 4, Marble Wren: 3": plants with their numbers, of what was asked about. */
-function ofPlants(kind: EntryKind, pieces: readonly Piece[]): readonly Proposal[] {
+function ofPlants(kind: EntryKind, pieces: readonly Piece[], note: Note): readonly Proposal[] {
   if (kind !== 'check' && !DONE.test(kind)) return [];
   const row = pieces.filter((piece, at) => piece.is !== 'break' || pieces[at - 1]?.is !== 'plant');
   return plantsWithNumber(row, 0, row.length).map((draft) => ({
-    kind,
+    kind: kind === 'potOn' && haveRooted(draft, pieces, note) ? 'check' : kind,
     draft,
     slots: {},
     rule: '<plant> <count>, to a prompt',
   }));
+}
+
+/** "All four Tallow Bell now", of which two had rooted: as many have roots, and nobody has potted them. */
+function haveRooted({ plant, quantity }: Draft, pieces: readonly Piece[], { context }: Note): boolean {
+  const now = pieces.some((piece) => piece.is === 'word' && piece.text === 'now');
+  const of = context?.batches?.filter(({ label, variety }) =>
+    plant?.batch === undefined ? variety === plant?.variety : label === plant.batch,
+  );
+  return now && of?.every(({ rooted = 0 }) => rooted < (quantity?.value ?? 0)) === true;
 }
 
 const DONE = /^(?:potOn|pinch|hardenOff|plantOut|tend)$/;

@@ -33,6 +33,7 @@ import { proposeSentence } from './sentence-proposal.js';
 import { lineOf, plantsIn, type Sentence, sentencesOf } from './sentences.js';
 import { sizedBy } from './sizes-told.js';
 import { undoApart, undosInParts } from './undo-in-parts.js';
+import { withoutTotals } from './totals-told.js';
 import { type Utterance, utteranceOf } from './utterance.js';
 
 /** Every stage of a note's reading, for whoever wants to see how it came about. */
@@ -63,7 +64,7 @@ export function readingOf(note: Note): Reading {
 /** A note's utterance, and its pieces with containers and new names joined. */
 export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
   const utterance = utteranceOf(note);
-  const joined = joinContainers(withTowards(withoutCallings(withoutAsides(utterance.pieces))));
+  const joined = joinContainers(withTowards(withoutCallings(withoutTotals(withoutAsides(utterance.pieces)))));
   const named = withCropsSaid(withoutIntroductions(joinNewNames(joined, utterance.tokens, utterance.text)));
   const pieces = withNthPlants(eachNamed(named, note.context));
   return { utterance, pieces };

@@ -110,9 +110,31 @@ function onlyDroops(sitting: Sitting, text: string): boolean {
   return true;
 }
 
+/** "Two of those might pull through so call it one lost", "make it one lost": what is lost still, of a loss told lately. */
+const MAY_LIVE =
+  /^(?:(?:(?:no|well|oh|actually|hang on|wait)[, ]+)*(?:\d+|\p{L}+)(?: of (?:them|those|these|the \p{L}+))? (?:might|may|could|should|look|looks|seem|seems|will)\b[^.?!;]{3,50}?(?:,| actually|, actually)* so )?(?<said>call it|make it|make that|put(?: it)? down as|that['’]s|it['’]s)? ?(?:only |just )?(?:the )?(?<number>\d+|\p{L}+)(?<lost> (?:lost|dead|gone))?[.!]?$/iu;
+
+function mayLive(sitting: Sitting, text: string): boolean {
+  const words = text.trim();
+  const { said, number = '', lost } = (text.length > LONGEST ? null : MAY_LIVE.exec(words))?.groups ?? {};
+  // "One dead" alone, and "make it one" of whatever was told, are read as they are.
+  if (
+    number === '' ||
+    !(/ so /i.test(words) || (lost !== undefined && /^(?:call|make|put)/i.test(said ?? '')))
+  )
+    return false;
+  const { ledger, origin, world } = sitting;
+  const last = ledger.standing.at(-1);
+  if (last?.entry.kind !== 'loss' || last.journal.source?.chat !== world.chat) return false;
+  const { count } = last.entry as { readonly count?: unknown };
+  const still = numberIn(sitting, number);
+  const isLess = still !== null && typeof count === 'number' && still > 0 && still < count;
+  return isLess && origin.at - last.journal.at <= DROOPS_MS && setSlots(sitting, [last], { count: still });
+}
+
 /** Whether the text says that some of what was lost live, and the loss is put right. */
 export function comesBack(sitting: Sitting, text: string): boolean {
-  if (onlyDroops(sitting, text)) return true;
+  if (onlyDroops(sitting, text) || mayLive(sitting, text)) return true;
   const { number, which = '' } =
     (text.length > LONGEST || !SAYS_BACK.test(normalise(text))
       ? null

@@ -15,9 +15,14 @@ import { numberIn } from './few-words.js';
 const JUST_MS = 15 * 60_000;
 const LATELY_MS = 24 * 3_600_000;
 const SO_MANY =
-  /^(?:only |just )?(?<number>\d+|\p{L}+) (?:of )?(?:the |my )?(?<name>\p{L}[^,.;:!?]{1,60}?)(?<was> (?:it|that|there) was| there were)?[.!]?$/iu;
+  /^(?:only |just )?(?<number>\d+|\p{L}+) (?:of )?(?:the |my )?(?<name>\p{L}[^,.;:!?]{1,60}?)(?<was> (?:it|that|there) was| there were| (?:got|were|was|are) done)?[.!]?$/iu;
 const ONLY_THERE =
   /^there(?:['’]s| is| are| was| were) only (?<number>\d+|\p{L}+) (?:of )?(?:the |my )?(?<name>\p{L}[^,.;:!?]{1,60})[.!]?$/iu;
+/** "Only 7 of the Salt Harrier got done, ran out of compost". */
+const RAN_OUT = /,? (?:i |we )?(?:ran out|had run out|run out|was out|were out) of [^,.;]{2,30}[.!]?$/i;
+/** "One of my trays was only 20, so that's 116 Salt Harrier", "that makes 116 Salt Harrier". */
+const SO_MAKES =
+  /^(?:[^.?!]{3,80}?,? so (?:that['’]s |it['’]s |that makes |makes )?|(?:so )?(?:that|which) makes )(?:only |just )?(?<number>\d+|\p{L}+) (?:of )?(?:the |my )?(?<name>\p{L}[^,.;:!?]{1,60}?)(?: in all| altogether| all told| in total| then| now)?[.!]?$/iu;
 const OF_THOSE =
   /^(?<number>\d+|\p{L}+) of (?:those|them|these) (?:was|were) (?:actually |really )?(?:the |my )?(?<name>[^,.;:!?]{2,60}?)(?:(?:, | and |, and )(?:only |just |the other )*(?<rest>\d+|\p{L}+) (?:was|were) (?:the |my )?[^,.;:!?]{2,60})?[.!]?$/iu;
 const NOT_THAT =
@@ -26,7 +31,7 @@ const NOT_THAT =
 /** Whether the words tell another number of a plant of the last note, another plant of some of it, or that one of its plants is not of it. */
 export function countsAnew(sitting: Sitting, text: string): boolean {
   if (text.length > LONGEST) return false;
-  const words = withoutDoubts(text.trim());
+  const words = withoutDoubts(text.trim().replace(RAN_OUT, ''));
   return tellsNumber(sitting, words) || tellsStrike(sitting, text) || leavesOut(sitting, words);
 }
 
@@ -45,10 +50,11 @@ function setCount(
   entries: readonly StandingEntry[],
   variety: string,
   number: string,
+  isFew = false,
 ): boolean {
   const [only, another] = entries.filter((each) => isAbout(sitting.ledger, each, { variety }));
   const count = numberIn(sitting, number);
-  const isOther = only !== undefined && countOf(only) !== undefined && countOf(only) !== count;
+  const isOther = only !== undefined && (countOf(only) ?? (isFew ? Infinity : count)) !== count;
   return isOther && !another && count !== null && count > 0 && setSlots(sitting, [only], { count });
 }
 
@@ -56,16 +62,20 @@ function tellsNumber(sitting: Sitting, words: string): boolean {
   const { number = '', name, was } = SO_MANY.exec(words)?.groups ?? {};
   const variety = varietyIn(sitting, name);
   const told = ofLastNote(sitting, was === undefined ? JUST_MS : LATELY_MS);
-  return variety !== undefined && setCount(sitting, told, variety, number);
+  // "Only 7 of the Salt Harrier got done", where all were potted on.
+  const isFew = was !== undefined && /^(?:only|just)\b/i.test(words);
+  return variety !== undefined && setCount(sitting, told, variety, number, isFew);
 }
 
 /** "Walt counted wrong, there's only 11 Salt Harrier": of cuttings taken lately, by anyone of the group. */
 function tellsStrike(sitting: Sitting, text: string): boolean {
   const { number = '', name } =
+    SO_MAKES.exec(withoutDoubts(text.trim()))?.groups ??
     text
       .split(/[,.;:] +/)
       .map((part) => ONLY_THERE.exec(withoutDoubts(part.trim()))?.groups)
-      .find((each) => each !== undefined) ?? {};
+      .find((each) => each !== undefined) ??
+    {};
   const variety = varietyIn(sitting, name);
   const { ledger, origin } = sitting;
   const begun = ledger.standing.filter(({ entry, journal, touched }) => {

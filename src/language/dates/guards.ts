@@ -13,6 +13,11 @@ const counted = new Set(
 /** How many of them: "the first two". */
 const several = new Set(['two', 'three', 'four', 'five', 'six', 'few', 'couple']);
 
+/** What one of several does: "three are dead, the fourth comes again". */
+const lives = new Set(
+  'comes came looks looked seems seemed survived recovered perked pulled made might may has had'.split(' '),
+);
+
 /** What says that a day comes again and again ("every Friday"): a habit is no date. */
 const habits = new Set(['every', 'each', 'most']);
 
@@ -67,7 +72,8 @@ export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: nu
   if (isLot) return true;
   // "The second two were limp", but "on the second two rooted".
   const isSpelt = last?.digits !== true && tokens[at]?.word !== 'on' && tokens[at - 1]?.word !== 'on';
-  return counted.has(tokens[end]?.word ?? '') || (isSpelt && several.has(tokens[end]?.word ?? ''));
+  const next = tokens[end]?.word ?? '';
+  return counted.has(next) || (isSpelt && (several.has(next) || lives.has(next)));
 }
 
 /** "Last month's": written with two characters more than the word has. */

@@ -12,6 +12,13 @@ const isToSpot = (pieces: readonly Piece[], from: number, to: number): boolean =
     !precedes(pieces, from, 8, 'plant', 'count')) &&
   !/^(?:bottom|edge|edges|sides?|base)$/.test(wordAt(pieces, to + 2));
 
+/** "Three were barely rooted": why those were left, and nothing that has rooted. */
+const areBarely = (pieces: readonly Piece[], from: number): boolean =>
+  /^(?:barely|hardly|scarcely)$/.test(wordAt(pieces, from - 1)) &&
+  /^(?:was|were|are|is)$/.test(wordAt(pieces, from - 2)) &&
+  pieces[from - 3]?.is === 'count' &&
+  pieces.slice(0, from - 3).some(({ is }) => is === 'count');
+
 export const rooted: readonly Rule[] = [
   {
     name: '<plant> fully rooted',
@@ -44,6 +51,7 @@ export const rooted: readonly Rule[] = [
     unless: (p, f, t) =>
       rootedIsAdjective(p, f, t) ||
       tellsWhichOnes(p, f) ||
+      areBarely(p, f) ||
       (/^(?:around|about)$/.test(wordAt(p, t)) && /^(?:in|the)$/.test(wordAt(p, t + 1))) ||
       // "Rooted through the drawer".
       (wordAt(p, t) === 'through' && f === 0) ||
@@ -53,6 +61,7 @@ export const rooted: readonly Rule[] = [
       'rooted to the sofa all evening with the snooker',
       'stood there rooted to the spot',
       "potted on everything that's rooted",
+      'potted on 10 Salt Harrier, two were barely rooted',
     ],
   },
   {

@@ -30,10 +30,11 @@ const isWhereTheyLie = (pieces: readonly Piece[], to: number): boolean =>
 
 /** "4 Salt Harrier, dropped one, it's toast": that one, and not the four. */
 const isOneOfThem = (pieces: readonly Piece[], from: number): boolean => {
-  const at = pieces[from - 2]?.is === 'break' ? from - 3 : from - 2;
+  const at = from - 3;
   const one = pieces[at];
   return (
-    /^(?:it's|that's|he's|she's|it|is)$/.test(wordAt(pieces, from - 1)) &&
+    /^(?:it's|that's|he's|she's)$/.test(wordAt(pieces, from - 1)) &&
+    pieces[from - 2]?.is === 'break' &&
     one?.is === 'count' &&
     one.quantity.value === 1 &&
     pieces.slice(0, at).some((piece) => piece.is === 'count' && piece.quantity.value !== 1)
