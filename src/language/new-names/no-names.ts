@@ -14,7 +14,7 @@ const JOINING = wordsOf`
 const VERBS = wordsOf`
   is are was were be been being am has have had do did does can could
   going goes gone went come came get gets getting got look looks looking seem seems make wait punt
-  call calls called
+  call calls called serve serves
   sorry please thanks oops according written
 `;
 
