@@ -41,7 +41,7 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
   const likely = candidatesFor(sitting.ledger, entry, set, lines, kind).filter(
     (each) => !open || !deniesOther(sitting, each),
   );
-  const candidates = ofDeedTold(sitting.text, open ? saidSo(sitting, likely, set) : likely);
+  const candidates = whereSaid(ofDeedTold(sitting.text, open ? saidSo(sitting, likely, set) : likely), set);
   const [only, another] = candidates;
   const anew = only ? null : takenBackLast(sitting, kind);
   // "It was the Ember Fox I moved": what was taken back, of the plant that is named now.
@@ -76,6 +76,16 @@ function deniedNumber(text: string): number | undefined {
 function deniesOther({ text, origin }: Sitting, { entry, journal }: StandingEntry): boolean {
   const number = deniedNumber(text);
   return number !== undefined && numberOf(entry) !== number && origin.at - journal.at > FRESH_MS;
+}
+
+/** "Make that seven on the sill", of six there and six elsewhere: the one that is there. */
+function whereSaid(likely: readonly StandingEntry[], { place }: Slots): readonly StandingEntry[] {
+  const there = likely.filter(
+    ({ entry }) =>
+      typeof place === 'string' &&
+      (entry as { readonly place?: string }).place?.toLowerCase() === place.toLowerCase(),
+  );
+  return there.length === 1 ? there : likely;
 }
 
 /** "Eight, not nine", where the last note tells of twelve and one before it of nine: that one. */

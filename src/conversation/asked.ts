@@ -24,7 +24,8 @@ import { dependantsOf } from './undoing.js';
 import { takenBack } from '../words/undo.js';
 import { briefly } from '../words/receipts.js';
 import { doneOf, speechOf, standingOn } from './deeds.js';
-import { postEntry, takeNote } from './noting.js';
+import { isLogged, postEntry, takeNote } from './noting.js';
+import { lineNamed } from './which-line.js';
 
 type Yes = 'yes' | 'no' | null;
 
@@ -70,12 +71,9 @@ export function settleAsk(sitting: Sitting, ask: Ask, text: string, read: ReadNo
       return true;
     }
     case 'whichLine': {
-      const standing = standingOn(sitting.ledger, asked.lines);
-      const chosen = standing.findIndex(({ entry, touched }) =>
-        [...touched, (entry as { variety?: string }).variety ?? ''].some(
-          (name) => name !== '' && text.toLowerCase().includes(name.toLowerCase()),
-        ),
-      );
+      // "Lost 2 Ember Fox in the propagator" is a note of its own.
+      if (read.entries.some(({ entry }) => isLogged(entry) && entry.kind !== 'remark')) return false;
+      const chosen = lineNamed(standingOn(sitting.ledger, asked.lines), text);
       if (chosen < 0) return false;
       choose(sitting, ask, chosen);
       return true;

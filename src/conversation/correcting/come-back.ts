@@ -112,7 +112,7 @@ function onlyDroops(sitting: Sitting, text: string): boolean {
 
 /** "Two of those might pull through so call it one lost", "make it one lost": what is lost still, of a loss told lately. */
 const MAY_LIVE =
-  /^(?:(?:(?:no|well|oh|actually|hang on|wait)[, ]+)*(?:\d+|\p{L}+)(?: of (?:them|those|these|the \p{L}+))? (?:might|may|could|should|look|looks|seem|seems|will)\b[^.?!;]{3,50}?(?:,| actually|, actually)* so )?(?<said>call it|make it|make that|put(?: it)? down as|that['’]s|it['’]s)? ?(?:only |just )?(?:the )?(?<number>\d+|\p{L}+)(?<lost> (?:lost|dead|gone))?[.!]?$/iu;
+  /^(?:(?:(?:no|well|oh|actually|hang on|wait)[, ]+)*(?:\d+|\p{L}+)(?: of (?:them|those|these|the \p{L}+))? (?:might|may|could|should|look|looks|seem|seems|will)\b[^.?!;]{3,50}?,?(?: actually)?,? so )?(?<said>call it|make it|make that|put(?: it)? down as|that['’]s|it['’]s)? ?(?:only |just )?(?:the )?(?<number>\d+|\p{L}+)(?<lost> (?:lost|dead|gone))?[.!]?$/iu;
 
 function mayLive(sitting: Sitting, text: string): boolean {
   const words = text.trim();
