@@ -2,19 +2,10 @@
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import { batchLabelled, matching } from '../ledger/ledger.js';
 import { named, plantOf } from '../ledger/reach.js';
+import { meansEverything } from './means-everything.js';
 import { OTHER_MS, SPOKEN_OF_MS, spokenOfLast } from './pointing.js';
 import type { Sitting } from './sitting.js';
 import { withoutSlots } from './slots.js';
-
-/** "Planted out everything": of all that live; "pinched both", where `fitting` are two. */
-export function meansEverything(text: string, fitting: number): boolean {
-  return (
-    /\b(?:everything|every one of them|the whole lot|every (?:last|single) one|both (?:kinds|sorts|varieties))\b/i.test(
-      text,
-    ) ||
-    (fitting === 2 && /\bboth\b/i.test(text))
-  );
-}
 
 /** "All the rooted ones", "all of them that had roots", "any with roots": whichever they stand in. */
 const ALL_SUCH =

@@ -16,7 +16,8 @@ import {
   whichOf,
   withBatch,
 } from './completing.js';
-import { allMeant, eachOfBoth, meansEverything } from './all-of-them.js';
+import { allMeant, eachOfBoth } from './all-of-them.js';
+import { meansEverything } from './means-everything.js';
 import { askFor } from './asked-instead.js';
 import { isPlainlyAbout } from './given-prompts.js';
 import { batchPointedAt, cameOrCut, movedAsSpoken, spokenOfSince } from './pointing.js';

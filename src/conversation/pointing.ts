@@ -4,7 +4,7 @@ import { alive, type Batch, placeOf } from '../ledger/batch.js';
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
 import { type Ledger, batchLabelled } from '../ledger/ledger.js';
 import { named } from '../ledger/reach.js';
-import { meansEverything } from './all-of-them.js';
+import { meansEverything } from './means-everything.js';
 import { askedJustBefore } from './asked-before.js';
 import type { Sitting } from './sitting.js';
 import { batchToldByPlace } from './told-by-place.js';
@@ -104,8 +104,9 @@ function fromWhere(
     .flatMap((label) => batchLabelled(ledger, label) ?? [])
     .filter((batch) => {
       const place = placeOf(batch)?.toLowerCase();
-      return leads.some((lead) =>
-        ['the ', 'my ', ''].some((the) => words.includes(` ${lead} ${the}${place} `)),
+      return (
+        place !== undefined &&
+        leads.some((lead) => ['the ', 'my ', ''].some((the) => words.includes(` ${lead} ${the}${place} `)))
       );
     });
   return only && !another && labels.length > 1 ? only : null;

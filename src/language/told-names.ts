@@ -142,7 +142,8 @@ function isBeingCalled(tokens: readonly Token[], at: number): boolean {
 const opensNumbered = (tokens: readonly Token[], at: number): boolean =>
   tokens[at]?.is === 'number' && tokens[at + 1]?.is === 'word' && tokens[at + 1]?.capital === true;
 
-const nameAt = (text: string, tokens: readonly Token[], from: number, to: number): Piece => ({
+/** The words [from, to) as a name that nobody knows. */
+export const nameAt = (text: string, tokens: readonly Token[], from: number, to: number): Piece => ({
   is: 'plant',
   from,
   to,

@@ -2,7 +2,7 @@
 import { isKnown, placeNouns, verbSense } from '../lexicon.js';
 import { numberAt } from '../numbers.js';
 import type { Piece } from '../pieces.js';
-import { titleCase } from '../told-names.js';
+import { nameAt } from '../told-names.js';
 import { textAt, type Token } from '../tokens.js';
 import { NEVER_WITHIN } from './counted.js';
 import { cropLength } from './crop-words-said.js';
@@ -29,8 +29,7 @@ export function namesBehindCrop(
     if (words.length < 2 || words.length > 3) continue;
     if (words.every((word) => NEVER.has(word) || onlyDescribes([word]))) continue;
     if (!isTaken(tokens, to)) continue;
-    const name = text.slice(tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0);
-    claim({ is: 'plant', from, to, known: false, plant: { variety: titleCase(name) } });
+    claim(nameAt(text, tokens, from, to));
   }
 }
 
@@ -51,8 +50,7 @@ export function namesOpening(
     const crop = cropLength(tokens, to);
     if (words.length < 2 || crop === 0 || !free(to) || words.every(isKnown) || onlyDescribes(words)) continue;
     if (/'s$/.test(words.at(-1) ?? '') || !isToldOf(tokens, to + crop)) continue;
-    const name = text.slice(tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0);
-    claim({ is: 'plant', from, to, known: false, plant: { variety: titleCase(name) } });
+    claim(nameAt(text, tokens, from, to));
   }
 }
 

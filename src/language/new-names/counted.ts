@@ -4,7 +4,7 @@ import { numberAt } from '../numbers.js';
 import { whole, wordsOf } from '../phrases.js';
 import type { Piece } from '../pieces.js';
 import { textAt, type Token } from '../tokens.js';
-import { titleCase } from '../told-names.js';
+import { nameAt } from '../told-names.js';
 import { LED_BY, onlyDescribes } from './describing.js';
 import { COUNTED, leadBefore, numberBefore } from './before-name.js';
 import { cropLength, cropSaidAt } from './crop-words-said.js';
@@ -150,16 +150,11 @@ export function countedNames(
       ? (openingBefore(tokens, end, free) ?? beginningOf(tokens, end, free, 1, isTitle))
       : beginningOf(tokens, end, free, 2, isTitle);
     if (from === undefined) {
-      for (const [first, last] of eachBefore(tokens, end, free)) claimName(text, tokens, first, last, claim);
+      for (const [first, last] of eachBefore(tokens, end, free)) claim(nameAt(text, tokens, first, last));
       continue;
     }
-    claimName(text, tokens, from, end, claim);
+    claim(nameAt(text, tokens, from, end));
   }
-}
-
-function claimName(text: string, tokens: readonly Token[], from: number, end: number, claim: Claim): void {
-  const name = text.slice(tokens[from]?.start ?? 0, tokens[end - 1]?.end ?? 0);
-  claim({ is: 'plant', from, to: end, known: false, plant: { variety: titleCase(name) } });
 }
 
 /** "Five each of the brass neck and jelly baby salvias": where both names stand. */
