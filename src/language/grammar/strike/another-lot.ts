@@ -1,10 +1,24 @@
 /** One more lot of cuttings: "that's another eight Salt Harrier", "another 6 today". */
+import type { Piece } from '../../pieces.js';
 import { endsAt, type Rule, wordAt } from '../rule.js';
 
 const TODAY = /^(?:earlier )?(?:today|this (?:morning|afternoon|evening|arvo)|just now|tonight)$/i;
 
 /** The rule that speaks only where a note tells nothing else. */
 export const ANOTHER_TODAY = 'another <count> <plant> today';
+
+/** Behind "6 more Salt Harrier cuttings" where these open the note; undefined where they don't. */
+function behindMoreOf(pieces: readonly Piece[], from: number, to: number): number | undefined {
+  const count = pieces[from];
+  if (count?.is !== 'count' || count.quantity.more !== true || pieces[to]?.is !== 'plant') return undefined;
+  const isOpening = pieces
+    .slice(0, from)
+    .every((piece) => piece.is === 'word' && /^(?:and|oh|also|plus)$/.test(piece.text));
+  if (!isOpening) return undefined;
+  let behind = to;
+  while (pieces[behind]?.is === 'plant' || pieces[behind]?.is === 'cutting') behind++;
+  return behind;
+}
 
 export const anotherLot: readonly Rule[] = [
   {
@@ -34,16 +48,10 @@ export const anotherLot: readonly Rule[] = [
     shape: 'object',
     faint: true,
     when: (p, f, t) => {
-      const count = p[f];
-      if (count?.is !== 'count' || count.quantity.more !== true || p[t]?.is !== 'plant') return false;
-      let behind = t;
-      while (p[behind]?.is === 'plant' || p[behind]?.is === 'cutting') behind++;
+      const behind = behindMoreOf(p, f, t);
+      if (behind === undefined) return false;
       const rest = p.slice(behind);
-      const isOpening = p
-        .slice(0, f)
-        .every((piece) => piece.is === 'word' && /^(?:and|oh|also|plus)$/.test(piece.text));
       return (
-        isOpening &&
         rest[0] !== undefined &&
         (rest[0].is === 'break' || /^(?:on|by)$/.test(wordAt(p, behind))) &&
         rest.at(-1)?.is === 'place' &&
@@ -74,15 +82,11 @@ export const anotherLot: readonly Rule[] = [
     shape: 'object',
     faint: true,
     when: (p, f, t) => {
-      const count = p[f];
-      if (count?.is !== 'count' || count.quantity.more !== true || p[t]?.is !== 'plant') return false;
-      let behind = t;
-      while (p[behind]?.is === 'plant' || p[behind]?.is === 'cutting') behind++;
-      const isOpening = p
-        .slice(0, f)
-        .every((piece) => piece.is === 'word' && /^(?:and|oh|also)$/.test(piece.text));
-      const day = p[behind];
-      return isOpening && day?.is === 'when' && TODAY.test(day.when.words) && endsAt(p, behind + 1);
+      const behind = behindMoreOf(p, f, t);
+      const day = behind === undefined ? undefined : p[behind];
+      return (
+        behind !== undefined && day?.is === 'when' && TODAY.test(day.when.words) && endsAt(p, behind + 1)
+      );
     },
     phrasings: ['another 6 Salt Harrier today, these went on the heat mat'],
     mustNot: [
