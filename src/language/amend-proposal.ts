@@ -15,7 +15,7 @@ import { proposePutInAs, proposeRename, RENAME } from './rename-proposal.js';
 import { restatementIn } from './restatement.js';
 import { withoutReasons } from './restatement/reasons.js';
 import { LINE_LIMIT, lineOf, plantsIn, type Sentence, textOf } from './sentences.js';
-import { titleCase } from './told-names.js';
+import { titleCase } from './told-names/name-piece.js';
 import type { Utterance } from './utterance.js';
 import { proposeWhereTo } from './where-they-went.js';
 

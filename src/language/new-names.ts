@@ -9,7 +9,7 @@ import { isName } from './new-names/is-name.js';
 import { inPlantPosition, isCrop } from './new-names/position.js';
 import { type NameSeen, runAt } from './new-names/run.js';
 import { nameBeforeTimes, nameHoldingCrop } from './new-names/words-in-names.js';
-import { titleCase } from './told-names.js';
+import { titleCase } from './told-names/name-piece.js';
 
 /** Turns runs of unknown words behind a count, "cuttings of" or beside a crop into plants. */
 export function joinNewNames(

@@ -6,7 +6,7 @@ import type { Piece } from './pieces.js';
 import { putInAs } from './put-in-as.js';
 import type { Proposal } from './proposal.js';
 import { plantsIn, type Sentence, textOf, trimmed } from './sentences.js';
-import { titleCase } from './told-names.js';
+import { titleCase } from './told-names/name-piece.js';
 import type { Utterance } from './utterance.js';
 
 /** "… to Pale Jessie please"; with a capital it is of the name. */

@@ -3,7 +3,7 @@ import { wordAt } from './grammar/rule.js';
 import { leading } from './grammar/runs.js';
 import type { Proposal } from './proposal.js';
 import { LINE_LIMIT, plantsIn, type Sentence, textOf } from './sentences.js';
-import { titleCase } from './told-names.js';
+import { titleCase } from './told-names/name-piece.js';
 import type { Utterance } from './utterance.js';
 
 const OPEN = leading('no|nope|oops|sorry|wait|actually|ah|oh|by the way|btw|and|but|well|just|think you');

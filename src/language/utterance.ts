@@ -20,7 +20,8 @@ import { sizeAt } from './sizes.js';
 import { struckDays } from './struck-days.js';
 import { temperatureAt } from './temperatures.js';
 import type { Token } from './tokens.js';
-import { namedNames, quotedNames } from './told-names.js';
+import { namedNames } from './told-names/announced.js';
+import { quotedNames } from './told-names/quoted.js';
 import { findWhens } from './when.js';
 
 export interface Utterance {

@@ -1,7 +1,7 @@
 /** What an amendment sets anew, and which entry it is of. */
 import type { Piece, PlantWords, When } from '../pieces.js';
 import { textOf } from '../sentences.js';
-import { titleCase } from '../told-names.js';
+import { titleCase } from '../told-names/name-piece.js';
 import type { Utterance } from '../utterance.js';
 import { valueSaid } from '../value-said.js';
 import { partOf } from './reason.js';

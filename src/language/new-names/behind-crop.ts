@@ -2,7 +2,7 @@
 import { isKnown, placeNouns, verbSense } from '../lexicon.js';
 import { numberAt } from '../numbers.js';
 import type { Piece } from '../pieces.js';
-import { nameAt } from '../told-names.js';
+import { nameAt } from '../told-names/name-piece.js';
 import { textAt, type Token } from '../tokens.js';
 import { NEVER_WITHIN } from './counted.js';
 import { cropLength } from './crop-words-said.js';

@@ -4,7 +4,7 @@ import { numberAt } from '../numbers.js';
 import { whole, wordsOf } from '../phrases.js';
 import type { Piece } from '../pieces.js';
 import { textAt, type Token } from '../tokens.js';
-import { nameAt } from '../told-names.js';
+import { nameAt } from '../told-names/name-piece.js';
 import { LED_BY, onlyDescribes } from './describing.js';
 import { COUNTED, leadBefore, numberBefore } from './before-name.js';
 import { cropLength, cropSaidAt } from './crop-words-said.js';

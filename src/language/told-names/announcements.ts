@@ -1,0 +1,113 @@
+/** Words behind which a name stands: "a dahlia called …", "known as …", "variety …". */
+import { crops, phraseAt } from '../lexicon.js';
+import { textAt, type Token } from '../tokens.js';
+
+export interface Announcement {
+  /** Like the phrase. */
+  readonly name: string;
+  /** Notes in which "Tin Whistler" is told by it. */
+  readonly phrasings: readonly string[];
+  readonly mustNot?: readonly string[];
+  /** Whether the word at `at` is the last that stands before a name. */
+  readonly endsAt: (tokens: readonly Token[], at: number) => boolean;
+}
+
+export const announcements: readonly Announcement[] = [
+  {
+    name: 'called <name>',
+    phrasings: [
+      'Took six of a dahlia called Tin Whistler',
+      'Struck four of a salvia christened tin whistler',
+    ],
+    // A visit.
+    mustNot: ['Aunty Joan called over with six plugs'],
+    endsAt: (tokens, at) => CALLED.test(textAt(tokens, at)),
+  },
+  {
+    name: 'name is <name>',
+    phrasings: ['Took six dahlia tips, name is tin whistler'],
+    endsAt: (tokens, at) => IS.test(textAt(tokens, at)) && textAt(tokens, at - 1) === 'name',
+  },
+  {
+    name: "name's <name>",
+    phrasings: ["Took six dahlia tips, name's tin whistler"],
+    endsAt: (tokens, at) => textAt(tokens, at) === "name's",
+  },
+  {
+    name: 'the sort is <Name>',
+    phrasings: ['Took six dahlia tips, the sort is Tin Whistler'],
+    endsAt: (tokens, at) =>
+      IS.test(textAt(tokens, at)) &&
+      /^(?:variety|cultivar|sort)$/.test(textAt(tokens, at - 1)) &&
+      isCapital(tokens, at + 1),
+  },
+  {
+    name: ', variety <Name>',
+    phrasings: ['84 gazania plugs in, variety Tin Whistler', 'Took six dahlia tips (cv: Tin Whistler)'],
+    endsAt: (tokens, at) =>
+      /^(?:name|sorte|variety|var|cultivar|cv)$/.test(textAt(tokens, at)) &&
+      /^[,(-]$/.test(textAt(tokens, at - 1)) &&
+      isCapital(tokens, /^[:.]$/.test(textAt(tokens, at + 1)) ? at + 2 : at + 1),
+  },
+  {
+    name: 'we call <Name>',
+    phrasings: ['Took six of the salvia we call Tin Whistler'],
+    endsAt: (tokens, at) =>
+      textAt(tokens, at) === 'call' &&
+      /^(?:we|i|they|people|all)$/.test(textAt(tokens, at - 1)) &&
+      isCapital(tokens, at + 1),
+  },
+  {
+    name: 'known as <Name>',
+    phrasings: ['Took six of the salvia known as Tin Whistler'],
+    endsAt: (tokens, at) =>
+      textAt(tokens, at) === 'as' &&
+      /^(?:known|sold|listed|labelled)$/.test(textAt(tokens, at - 1)) &&
+      isCapital(tokens, at + 1),
+  },
+  {
+    name: 'calling it <Name>',
+    phrasings: ['Took six of the seedling he is calling Tin Whistler'],
+    // A telephone.
+    mustNot: ['Ken is calling Doreen about the six plugs'],
+    endsAt: (tokens, at) =>
+      /^(?:calling|naming|christening)$/.test(textAt(tokens, at)) &&
+      isCapital(tokens, textAt(tokens, at + 1) === 'it' ? at + 2 : at + 1) &&
+      isOfPlant(tokens, at),
+  },
+  {
+    name: 'by the name of <name>',
+    phrasings: [
+      'Took six of a dahlia by the name of tin whistler',
+      'Six tips of a dahlia by name of Tin Whistler',
+    ],
+    endsAt: (tokens, at) =>
+      textAt(tokens, at) === 'of' &&
+      textAt(tokens, at - 1) === 'name' &&
+      (textAt(tokens, at - 3) === 'by' || (isCapital(tokens, at + 1) && textAt(tokens, at - 2) !== 'the')),
+  },
+  {
+    name: 'with the name <Name>',
+    phrasings: ['Took six of a dahlia with the name Tin Whistler'],
+    mustNot: ['Six dahlia pots with the name rubbed off'],
+    endsAt: (tokens, at) =>
+      textAt(tokens, at) === 'name' &&
+      textAt(tokens, textAt(tokens, at - 1) === 'the' ? at - 2 : at - 1) === 'with' &&
+      isCapital(tokens, at + 1),
+  },
+];
+
+const CALLED = /^(?:called|named|labelled|labeled|calls|christened|dubbed|nicknamed|titled)$/;
+const IS = /^(?:is|was)$/;
+
+const isCapital = (tokens: readonly Token[], at: number): boolean => tokens[at]?.capital === true;
+
+/** Whether the words shortly before `at` speak of a plant: "the one", "a seedling", "a dahlia". */
+function isOfPlant(tokens: readonly Token[], at: number): boolean {
+  for (let before = at - 1; before > at - 7 && tokens[before]?.is === 'word'; before--) {
+    const word = textAt(tokens, before);
+    if (/^(?:one|which|what|that|seedling|sport|variety|ones)$/.test(word) || phraseAt(crops, [word], 0))
+      return true;
+  }
+  return false;
+}
