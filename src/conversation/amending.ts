@@ -174,7 +174,8 @@ export function setSlotsOfEach(
   );
 }
 
-function amendmentsOf(ledger: Ledger, standing: readonly StandingEntry[], set: Slots): Amendment[] {
+/** What sets the slots on each of these entries; none where all say so already. */
+export function amendmentsOf(ledger: Ledger, standing: readonly StandingEntry[], set: Slots): Amendment[] {
   const amendments: Amendment[] = [];
   for (const { line } of standing) {
     const onLine = standingOn(ledger, [line]).map(({ entry }) => entry);

@@ -6,6 +6,7 @@ import { isLive } from '../ledger/batch.js';
 import type { HeardWord } from '../language/note.js';
 import type { JournalLine } from '../ledger/posting.js';
 import type { LedgerSettings } from './ledger-settings.js';
+import { lotsToldWith } from './lots-unnamed.js';
 import { MemoryBooks } from './memory-books.js';
 import { Session } from './session.js';
 import type { Prompt } from './talk.js';
@@ -127,11 +128,13 @@ function promptKey(
   now: Instant,
 ): string {
   const { talk, ledger, settings } = world;
+  const toldWith = variety === undefined ? [] : lotsToldWith(ledger, talk.heard, variety);
   const batches = [...ledger.batches.values()].filter(
     (batch) =>
       (variety === undefined ||
         batch.variety?.toLowerCase() === variety.toLowerCase() ||
-        (batch.variety === null && batch.crop === variety.toLowerCase())) &&
+        (batch.variety === null && batch.crop === variety.toLowerCase()) ||
+        toldWith.includes(batch)) &&
       (struck === undefined || batch.struck === struck || batch.received === struck),
   );
   const labels = new Set(batches.map(({ label }) => label));

@@ -4,6 +4,7 @@ import { dayIn } from './day-in.js';
 import { withPartsNamed } from './parts-named.js';
 import { plainlyTold } from './cleft-told.js';
 import { fill, sameTold, type Understanding } from './filling.js';
+import { nameLot } from './lots-unnamed.js';
 import { isLogged, postEntry, takeNote } from './noting.js';
 import { noteOf, readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
@@ -20,6 +21,7 @@ import { isCalled } from '../language/grammar/entry-words.js';
 import { undosMeant } from '../language/undo-meant.js';
 import { plantSaid, withoutSlots } from './slots.js';
 import type { LoggedEntry, Plant } from '../ledger/entry.js';
+import { batchLabelled } from '../ledger/ledger.js';
 import { named } from '../ledger/reach.js';
 import type { Origin, SlotAsk } from './talk.js';
 
@@ -191,6 +193,10 @@ export function goOn(sitting: Sitting, asked: SlotAsk, entry: LoggedEntry, origi
         );
     return;
   }
+  const meant = batch === undefined ? undefined : batchLabelled(sitting.ledger, batch);
+  // "Which is Neon Gravy?", and a lot without a name is chosen.
+  if (meant && asked.refusal?.refused === 'noBatch' && asked.refusal.plant.variety !== undefined)
+    nameLot(sitting, meant, asked.refusal.plant.variety);
   const [next, ...then] = asked.then.filter(({ slot }) => !(slot in entry));
   if (next) {
     const options = next.options.length > 0 ? next.options : optionsFor(sitting.ledger, entry, next.slot);

@@ -19,6 +19,7 @@ import { isAbout } from './entry-meant.js';
 import { follow } from './instructing.js';
 import { leansOnLast } from './leaning.js';
 import { rightInPart } from './right-in-part.js';
+import { namesLots } from './lots-unnamed.js';
 import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './offering.js';
 import { asksWhetherMeant } from './meaning.js';
@@ -101,7 +102,9 @@ export function sayText(
   sitting.text = undoneToo(sitting, spelt);
   const said = withPlantAtFault(sitting, withoutCourtesy(sitting.text, known));
   const pending = isOfJustTold(sitting, said, context) ? undefined : pendingOf(context);
-  const read = readSaid(sitting, said, { pending, heard, weighed: !meant });
+  const how = { pending, heard, weighed: !meant };
+  const first = readSaid(sitting, said, how);
+  const read = namesLots(sitting, first) ? readSaid(sitting, said, how) : first;
   const right = read.instruction ? null : putsRight(sitting, said, read, context);
   if (right) {
     remember(sitting, text, right.rest !== '');

@@ -71,3 +71,6 @@ export function kindWords(what: 'photo' | 'sticker' | 'forwarded' | 'voice' | 'u
       return 'I can’t read that. Tell me in words what you did or saw.';
   }
 }
+
+/** A lot that had no name has been given one. */
+export const lotCalled = (label: string, variety: string): string => `${label} is ${variety} from now on.`;
