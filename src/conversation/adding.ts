@@ -21,7 +21,7 @@ const LATE =
   /^(?:and |oh |sorry |ps )*(?:(?:i )?(?:forgot|meant) to (?:say|add|mention|put)|(?:i )?should have (?:said|added)|didn['’]t say)(?: that)?\b[ ,:–-]*/i;
 /** "They are in a jam jar on the windowsill", "all in the propagator". */
 const THEY_ARE =
-  /^(?:(?:and|oh|also) )*(?:they|they['’]re|these|those|it|it['’]s|all|both|each)(?: are| is| were| went)?(?: all| both| now| just)? (?=(?:in|into|on|at|under|by|with|to) )/i;
+  /^(?:(?:and|oh|also) )*(?:they|they['’]re|these|those|it|it['’]s|all|both|each)(?: are| is| were| went)?(?: all| both| now| just)? (?=(?:in|into|on|at|under|by|with|to) |(?:tips?|nodal|internodal|heel|basal)\b)/i;
 
 /** Whether the words are a slot or two that the last note lacks, and they are set; "all in the propagator" sets those of several plants. */
 export function addsToLast(sitting: Sitting, text: string): boolean {
@@ -29,7 +29,7 @@ export function addsToLast(sitting: Sitting, text: string): boolean {
   const now = told.replace(LATE, '');
   const words = now.replace(THEY_ARE, '');
   if (
-    !/^(?:and |oh and |oh |also )?(?:in|into|to|with|on|at|for|all in|one|two|three|four|five|six|\d{1,2}) /i.test(
+    !/^(?:and |oh and |oh |also )?(?:in|into|to|with|on|at|for|all in|one|two|three|four|five|six|\d{1,2}|tips?|nodal|internodal|heel|basal)(?: |$)/i.test(
       words,
     ) ||
     words.length > 60

@@ -16,7 +16,7 @@ import { takes } from './entry-meant.js';
 import { goesOn } from './going-on.js';
 import { hadBySomebody, hadByThem } from './had-by-them.js';
 import { onlyOfLastNote } from './last-note.js';
-import { saysLikewise } from './likewise.js';
+import { SAME_PLACE, saysLikewise } from './likewise.js';
 import { namesLast } from './naming.js';
 import { takeNote } from './noting.js';
 import type { Sitting } from './sitting.js';
@@ -124,11 +124,16 @@ function isSameAgain({ entry, sources }: ReadEntry, { standing }: Ledger): boole
   );
 }
 
+const CAME_IN =
+  /\b(?:plugs?|liners?|plants?|came|come|coming|in|arrived?|bought|got|had|delivered|delivery|order|received|gave|given|rooted)\b/i;
+
 /** "Also 6 from the Ember Fox, I have put them on the sill" behind a strike: nobody moves a plant that was not there before. */
 function isOfNewPlant({ entry, sources }: ReadEntry, text: string, { standing, varieties }: Ledger): boolean {
+  if (standing.at(-1)?.entry.kind !== 'strike') return false;
+  // "And another 5 Rust Bonnet, same place", "plus 6 of Rust Bonnet".
+  if (entry.kind === 'strike') return SAME_PLACE.test(text);
   return (
-    entry.kind === 'move' &&
-    standing.at(-1)?.entry.kind === 'strike' &&
+    (entry.kind === 'move' || (entry.kind === 'receive' && !CAME_IN.test(text))) &&
     sources.variety === 'said' &&
     entry.variety !== undefined &&
     ![...varieties.keys()].some((name) => name.toLowerCase() === entry.variety?.toLowerCase()) &&

@@ -1,7 +1,7 @@
 /** "And the Marble Wren too", "another six", "and 9 Soft Anchor, same place": the last note again, of another plant or number. */
 import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
 import { named } from '../ledger/reach.js';
-import { ofLastNote, onlyOfLastNote } from './last-note.js';
+import { ofLastNote, onlyOfLastNote, struckInLastNote } from './last-note.js';
 import type { ReadEntry, ReadNote } from '../language/note.js';
 import { isLogged, takeNote } from './noting.js';
 import { readIn } from './reading.js';
@@ -23,6 +23,8 @@ const TAIL = /(?<![, ])[, ]*\b(?:too|as well|also|likewise)$/i;
 /** "Six Parish Gossip, also a geranium, done this evening". */
 const CROP_BESIDE =
   /^[^,]{3,40}, ?(?:(?:and )?also|another|an?) (?:an? )?\p{L}+(?: too| as well)?(?:$|[,.])/iu;
+/** "And 24 Parish Gossip from me": as of another of the group. */
+const FROM_ME = /(?<![, ])[, ]*\b(?:from|by) (?:me|us)\b(?: (?:too|as well|also))?/i;
 /** "Take back the other one as well": nothing is done once more. */
 const UNDOES =
   /^(?:(?:and|also|then|now|please|can you|could you) )*(?:undo|delete|remove|cancel|revert|scrap|scratch|ignore|forget|take back|take (?:the|that|it) .{0,20}\bback)\b/i;
@@ -35,19 +37,27 @@ export function saysLikewise(sitting: Sitting, text: string): boolean {
   if (UNDOES.test(words)) return false;
   const bare = (CROP_BESIDE.test(words) ? words.replace(DONE, ' ') : words)
     .replace(LEAD, '')
-    .replace(TAIL, '');
+    .replace(TAIL, '')
+    .replace(FROM_ME, '');
   const leans = bare !== words || SAME_PLACE.test(words) || CROP_BESIDE.test(words);
   const own = leans || ANOTHER.test(words) ? lastEntry(sitting, words) : null;
   const last = own ?? (I_DID.test(words) ? doneByAnother(sitting) : null);
-  if (!last || bare === '' || bare.length > LONGEST_LIKEWISE) return false;
+  if (bare === '' || bare.length > LONGEST_LIKEWISE) return false;
+  const struck = leans && !last ? struckInLastNote(sitting, ANSWERS_MS) : null;
+  const others = struck ? struckToo(toldBy(sitting, bare), words, struck) : undefined;
+  if (others) {
+    takeNote(sitting, { entries: others, asks: [] });
+    return true;
+  }
+  if (!last) return false;
   const told = toldBy(sitting, last.kind === 'dispatch' ? toWhom(bare) : bare);
   const more =
     leans && ofNumbers.has(last.kind)
-      ? (moreIn(told, bare, last) ??
+      ? (moreIn(told, words, last) ??
         elsewhereIn(told, FREE.test(bare) ? ({ ...last, how: 'given' } as LoggedEntry) : last))
       : undefined;
   if (more) {
-    takeNote(sitting, { entries: [more], asks: [] });
+    takeNote(sitting, { entries: more, asks: [] });
     return true;
   }
   const again =
@@ -82,20 +92,33 @@ function toldBy(sitting: Sitting, words: string): Told {
   };
 }
 
-/** So many of another plant. Cuttings share nothing but the place, where that is said. */
-function moreIn(told: Told, words: string, last: LoggedEntry): ReadEntry | undefined {
-  const { entries, asks } = told(last.kind === 'strike' ? 'took' : 'lost');
+/** Cuttings of other plants. They share nothing with those before but the place, where that is said. */
+function struckToo(told: Told, words: string, last: LoggedEntry): readonly ReadEntry[] | undefined {
+  if (NOT_DONE.test(words)) return undefined;
+  const { entries, asks } = told('took');
+  const place = SAME_PLACE.test(words) && 'place' in last ? { place: last.place } : {};
+  const struck = entries.flatMap((each) =>
+    each.entry.kind === 'strike' && 'count' in each.entry && named(plantSaid(each.entry, each.sources))
+      ? [{ ...each, entry: { ...place, ...each.entry } as LoggedEntry }]
+      : [],
+  );
+  return struck.length > 0 && struck.length === entries.length && asks.length === 0 ? struck : undefined;
+}
+
+/** "Didn't do the 6 Parish Gossip as well", "and 6 Parish Gossip still to do": with a verb before them such words are lost. */
+const NOT_DONE =
+  /n['’]t\b|\b(?:not|never|still|yet|to do|to go|wants?|wanted|needs?|needed|should|could|would|will|might|must|if|going to|plan|planned|hope|hoping|instead|came|come|arrived)\b/i;
+
+/** So many of another plant. */
+function moreIn(told: Told, words: string, last: LoggedEntry): readonly ReadEntry[] | undefined {
+  if (last.kind === 'strike') return struckToo(told, words, last);
+  const { entries, asks } = told('lost');
   const [only, another] = entries;
-  if (!only || another || asks.length > 0 || !('count' in only.entry)) return undefined;
-  const plant = plantSaid(only.entry as Plant, only.sources);
+  if (only?.entry.kind !== 'loss' || another || asks.length > 0 || !('count' in only.entry)) return undefined;
+  const plant = plantSaid(only.entry, only.sources);
   if (!named(plant)) return undefined;
-  if (only.entry.kind === 'strike') {
-    const place = SAME_PLACE.test(words) && 'place' in last ? { place: last.place } : {};
-    return { ...only, entry: { ...place, ...only.entry } as LoggedEntry };
-  }
-  if (only.entry.kind !== 'loss') return undefined;
   const own = withoutSlots(last, 'date', 'pots', 'cause', 'variety', 'crop', 'batch');
-  return { entry: { ...own, ...plant, count: only.entry.count } as LoggedEntry, sources: {} };
+  return [{ entry: { ...own, ...plant, count: only.entry.count } as LoggedEntry, sources: {} }];
 }
 
 const VERBS: Readonly<Partial<Record<LoggedEntry['kind'], string>>> = {
@@ -105,7 +128,7 @@ const VERBS: Readonly<Partial<Record<LoggedEntry['kind'], string>>> = {
 };
 
 /** "And 4 in the tub by the door", "and two to Nell": so many of the same, elsewhere. */
-function elsewhereIn(told: Told, last: LoggedEntry): ReadEntry | undefined {
+function elsewhereIn(told: Told, last: LoggedEntry): readonly ReadEntry[] | undefined {
   const verb = VERBS[last.kind];
   if (verb === undefined) return undefined;
   const [only, another] = told(verb).entries;
@@ -116,7 +139,7 @@ function elsewhereIn(told: Told, last: LoggedEntry): ReadEntry | undefined {
   const where = entry.kind === 'dispatch' ? { to: entry.to } : { place: entry.place };
   if (typeof entry.count !== 'number' || Object.values(where)[0] === undefined) return undefined;
   const own = withoutSlots(last, 'date', 'count', 'place', 'fromPlace', 'to');
-  return { entry: { ...own, ...where, count: entry.count } as LoggedEntry, sources: {} };
+  return [{ entry: { ...own, ...where, count: entry.count } as LoggedEntry, sources: {} }];
 }
 
 /** "One for next door, gratis": given to them. */
@@ -124,7 +147,8 @@ const FREE = /,? (?:gratis|free(?: of charge)?|for nothing|for free|as a present
 const toWhom = (words: string): string => words.replace(FREE, '').replace(/^(\S+) for /i, '$1 to ');
 
 const SAME_AGAIN = /^(?:the )?same again\b/i;
-const SAME_PLACE =
+/** Told of where the last note's plants stand. */
+export const SAME_PLACE =
   /\bsame (?:place|spot|bench|shelf|mat|tray|propagator|frame|cold frame|greenhouse|tunnel|window ?sill|sill|table|rack|room|house)\b/i;
 
 /** The last note's only entry, or its last where all were of one kind and one is said to have been forgotten, ready to be said again. */

@@ -47,6 +47,8 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
     if (/^(?:tip|tips)$/.test(words))
       return (
         isByItself(tokens, at, at + length) ||
+        // ", all tips,".
+        (/^(?:all|both)$/.test(before) && isByItself(tokens, at - 1, at + length)) ||
         // ", soft tips,".
         (SORT_OF_TIP.test(before) && isByItself(tokens, at - 1, at + length)) ||
         next === 'ones' ||

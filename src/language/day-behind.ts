@@ -6,7 +6,8 @@ import type { Sentence } from './sentences.js';
 
 const DEED =
   /^(?:strike|loss|check|potOn|pinch|move|hardenOff|plantOut|dispatch|receive|stock|tend|reading)$/;
-const AROUND = /^(?:that|this|it|they|these|those|was|were|is|all|both|done|did|happened|on|back|only|just)$/;
+const AROUND =
+  /^(?:that|this|it|i|we|they|them|these|those|was|were|is|all|both|done|did|happened|on|back|only|just)$/;
 
 /** "That was", "both on". */
 const isAround = (piece: Piece): boolean =>

@@ -3,6 +3,7 @@ import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
 import { anyOf, whole } from './phrases.js';
 import type { Piece } from './pieces.js';
+import { LANDMARKS } from './places/tails.js';
 import type { Token } from './tokens.js';
 
 const LEAD = whole`
@@ -60,6 +61,15 @@ const ENDS_PLACE = whole`
   today|yesterday|overnight|now|again|already|too|also|there|this|each|please
 `;
 
+/** What is planted up out of doors. */
+const PLANTED_UP = /^(?:tubs?|urns?|troughs?|planters?|barrels?|half-barrels?|hanging baskets?)$/;
+
+/** "Planted out eight, tubs by the gate": what they were planted in, named behind a mark. */
+const isPlantedUp = (pieces: readonly Piece[], mark: number, { hit }: Clause): boolean =>
+  hit?.rule.kind === 'plantOut' &&
+  pieces[mark]?.is === 'break' &&
+  PLANTED_UP.test(wordAt(pieces, /^(?:the|my|our)$/.test(wordAt(pieces, mark + 1)) ? mark + 2 : mark + 1));
+
 const STANDS = whole`trays?|pots?|mix|kit|tent|racks?|station|shelf|shelves|bench|shed|set up|table|box|dome|area`;
 
 /** "…, out by the peat stack". */
@@ -81,6 +91,7 @@ export function loosePlace(
       pieces[at]?.is === 'break' &&
       !LEAD.test(wordAt(pieces, at + 1)) &&
       !isOutBy(pieces, at + 1) &&
+      !isPlantedUp(pieces, at, clause) &&
       // "All 14", in Scots "a' 14".
       pieces[wordAt(pieces, at + 1) === 'a' ? at + 2 : at + 1]?.is !== 'count' &&
       !tellsWhereTheyAre(pieces, at + 1)
@@ -96,7 +107,11 @@ export function loosePlace(
     const filled =
       clause.hit?.rule.kind === 'plantOut' &&
       (/^(?:filled|stuffed|crammed)$/.test(lead) || (lead === 'up' && wordAt(pieces, at - 1) === 'made'));
-    if ((!LEAD.test(lead) && !outTheFront && !filled) || (lead === 'next' && wordAt(pieces, at + 1) !== 'to'))
+    const plantedUp = isPlantedUp(pieces, at, clause);
+    if (
+      (!LEAD.test(lead) && !outTheFront && !filled && !plantedUp) ||
+      (lead === 'next' && wordAt(pieces, at + 1) !== 'to')
+    )
       continue;
     // "Off the one by the gate": where the mother plant stands.
     if (
@@ -127,6 +142,11 @@ export function loosePlace(
           /^(?:the|my|our)$/.test(wordAt(pieces, end + 1)) &&
           end - start < 3
         ) {
+          end += 2;
+          continue;
+        }
+        // "Tubs by gate".
+        if (end > start && piece.text === 'by' && LANDMARKS.has(wordAt(pieces, end + 1))) {
           end += 2;
           continue;
         }

@@ -92,7 +92,7 @@ function answered(last: Proposal, sentence: Sentence, note: Note): Proposal | un
 }
 
 /** Other than the talk around where a plant just come by stands: "it's in the cold frame for now", "… till Friday". */
-const saysMore = (piece: Piece): boolean =>
+export const saysMore = (piece: Piece): boolean =>
   piece.is !== 'word'
     ? piece.is !== 'when' || !/^(?:until|till|til|for)\b/i.test(piece.when.words)
     : !/^(?:it's|its|is|they're|they|are|that's|for|now|just|moment|medium|compost|place|where|container|position|location|type|sat|sit|sits|sitting|stand|stands|standing|stood|live|lives|living|below|beyond|over|out|up|down|back|by|both)$/.test(
@@ -169,7 +169,8 @@ const AROUND_SLOTS = whole`
   didn't|did|not|bother|bothered|skipped
 `;
 
-function slotsAlone(pieces: readonly Piece[]): Draft | undefined {
+/** What a row says that is nothing but slots ("tip cuttings, no hormone, in the utility room"); undefined where it says more. */
+export function slotsAlone(pieces: readonly Piece[]): Draft | undefined {
   const isAlone = pieces.every(
     (piece) =>
       piece.is !== 'plant' &&

@@ -37,13 +37,21 @@ export function findPlaces(
     const room = own ?? generic;
     if (!room) continue;
     const whole = withFurniture({ ...room, known: own !== undefined }, tokens, free);
-    const found = withTail(withLetter(whole, tokens, free), tokens, free);
+    const found = asWritten(withTail(withLetter(whole, tokens, free), tokens, free), tokens);
     const last = finds.at(-1);
     if (last && found.from < last.to) continue;
     finds.push(found);
     at = found.to - 1;
   }
   return finds;
+}
+
+/** "Prop bench", which the ledger does not know: of a propagator or for propagation, so that it stays as it is written. */
+function asWritten(found: FoundPlace, tokens: readonly Token[]): FoundPlace {
+  const short = tokens.slice(found.from, found.to).some(({ raw }) => raw.toLowerCase() === 'prop');
+  return found.known || !short
+    ? found
+    : { ...found, place: found.place.replace(/\bpropagator(?= \p{L})/u, 'prop') };
 }
 
 const isHouse = (place: string): boolean => place.toLowerCase() === 'house';

@@ -31,6 +31,7 @@ import type { Proposal } from './proposal.js';
 import { refine } from './refining.js';
 import { proposeSentence } from './sentence-proposal.js';
 import { lineOf, plantsIn, type Sentence, sentencesOf } from './sentences.js';
+import { saidOfAll, speaksOfSeveral } from './said-of-all.js';
 import { sizedBy } from './sizes-told.js';
 import { undoApart, undosInParts } from './undo-in-parts.js';
 import { withoutTotals } from './totals-told.js';
@@ -88,13 +89,14 @@ function readByRules(note: Note): Reading {
   // A sentence in which nothing was done, but a plant spoken of.
   let spokenOf: Sentence | undefined;
   for (const sentence of sentences) {
-    const filled = sizedBy(told, sentence) ?? datedBy(told, sentence);
+    const filled = sizedBy(told, sentence) ?? datedBy(told, sentence) ?? saidOfAll(told, sentence, utterance);
     if (filled) {
       told.splice(0, told.length, ...filled);
       continue;
     }
     const again = onceMore(told.at(-1), sentence);
-    const mended = again ? undefined : mendedBy(told.at(-1), sentence, note);
+    const mended =
+      again || speaksOfSeveral(told, sentence) ? undefined : mendedBy(told.at(-1), sentence, note);
     if (again) told.push(again);
     else if (mended) told[told.length - 1] = mended;
     else {

@@ -78,6 +78,18 @@ export function recipientOf(
   );
 }
 
+/** "To Hettie", where that is all that a row says. */
+export function giftBehind(
+  pieces: readonly Piece[],
+  tokens: readonly Token[],
+  text: string,
+): string | undefined {
+  const end = nameEnd(pieces, 1, pieces.length, tokens);
+  return wordAt(pieces, 0) === 'to' && end === pieces.length
+    ? wordsOf(pieces, 1, end, tokens, text)
+    : undefined;
+}
+
 /** "Palmed six off on Edna": a capital that is no place and no day. */
 function isOnSomebody(pieces: readonly Piece[], on: number, tokens: readonly Token[]): boolean {
   const whom = pieces[on + 1];

@@ -44,5 +44,7 @@ function sizedIn(part: readonly Piece[]): Sized | undefined {
   if (which?.is === 'size' && !size) return { size: which.size };
   if (more || size?.is !== 'size') return undefined;
   if (which?.is === 'plant') return { plant: which.plant, size: size.size };
-  return which?.is === 'count' && which.quantity.whole === 'rest' ? { size: size.size } : undefined;
+  // "All in 9cm", "the others 9cm".
+  const { both, whole } = which?.is === 'count' ? which.quantity : {};
+  return both === true || whole === 'all' || whole === 'rest' ? { size: size.size } : undefined;
 }

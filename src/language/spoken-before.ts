@@ -10,6 +10,7 @@ import type { Piece, PlantWords, When } from './pieces.js';
 import type { Quantity } from './quantities/quantity.js';
 import type { Proposal } from './proposal.js';
 
+const LIDDED = /\b(?:propagators?|frames?|cloches?|incubator|hotbed)(?: \w)?$/;
 const OPENINGS = /^(?:ends?|doors?|sides?|windows?|lights?|vents?|flaps?)$/;
 
 /** "Propagator at 24 so I opened its vents": the place whose temperature was just told. */
@@ -36,7 +37,14 @@ export function placeOfIt(
         ({ is }, n) =>
           is === 'plant' || (is === 'count' && !OPENINGS.test(wordAt(pieces, clause.from + n + 1))),
       );
-  if (isAired) return last.slots['place'] as string | undefined;
+  // "Propagator at 19, lids on": what has a lid is covered; no garden is.
+  const isCovered =
+    last?.kind === 'reading' &&
+    /^(?:cover|uncover)$/.test(clause.hit?.rule.care ?? '') &&
+    typeof last.slots['place'] === 'string' &&
+    LIDDED.test(last.slots['place']) &&
+    !pieces.slice(clause.from, clause.to).some(({ is }) => /^(?:plant|count|place)$/.test(is));
+  if (isAired || isCovered) return last.slots['place'] as string | undefined;
   const told = last?.kind === 'reading' || (last?.kind === 'tend' && last.draft.plant === undefined);
   return it && told ? (last.slots['place'] as string | undefined) : undefined;
 }

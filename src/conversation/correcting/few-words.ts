@@ -49,7 +49,7 @@ const afterThought =
 const onlyDid =
   /^(?:no[, ]+|sorry[, ]+|well[, ]+|actually[, ]+)?(?:(?:i|we)(?:['’]ve| have)? )?(?:only|just) (?:did|done|managed|got (?:round to|to|through|as far as)|got(?=.* (?:done|in|out|up|through)$)) (.{1,40}?)(?: done| in| out| up| through)?$/i;
 /** "Did those yesterday". */
-const didThat = /^(?:i |we )?did (?:that|those|them|it) (.{1,30})$/i;
+const didThat = /^(?:i |we )?did (?:that|those|them|it)(?: all| both)? (.{1,30})$/i;
 /** "There were 14 actually". */
 const thereWere =
   /^(?:but )?there(?:['’]s| is| are| was| were) (?:actually |really |only |just )*(.{1,20})$/i;

@@ -87,6 +87,7 @@ function isWord(written: string, expected: string, asWritten: string, words: num
   // "C frame", "prop house": a place's own words, however the trade would spell them out.
   if (n === 0 && words > 1 && written.length === 1 && expected.startsWith(written)) return true;
   const raw = asWritten.toLowerCase();
+  if (raw === 'prop' && words > 1 && /^propagat(?:ion|ing)$/.test(expected)) return true;
   return (
     raw === expected ||
     lacksVowels(written, expected) ||
