@@ -8,17 +8,18 @@ import { nothingToAmend, putRight, sameAlready, wouldNotFollow } from '../words/
 import { refusalWords } from '../words/asks.js';
 import { undoLabel } from '../words/undo.js';
 import { briefly, receipt } from '../words/receipts.js';
+import { ofAnswerGiven } from './correcting/after-question.js';
 import { ofDeedTold } from './correcting/deed-told.js';
+import { saidTo } from './correcting/group.js';
+import { deniedNumber } from './correcting/number-denied.js';
 import { lotsMeant } from './correcting/lots.js';
 import { splitAnew } from './correcting/split-anew.js';
-import { takenBackLast } from './correcting/told-anew.js';
+import { takenBackLast, toldAnew } from './correcting/told-anew.js';
 import { dayIn } from './day-in.js';
 import { doneOf, speechOf, standingOn } from './deeds.js';
-import { numberAt } from '../language/numbers.js';
-import { tokenise } from '../language/tokens.js';
 import { candidatesFor, isAbout, preferBeginnings, sameNote, type Slots, takes } from './entry-meant.js';
 import { lastDeed } from './history.js';
-import { renames } from './renaming.js';
+import { renamedAnew, renames } from './renaming.js';
 import { withoutSlots } from './slots.js';
 import type { Sitting } from './sitting.js';
 
@@ -36,8 +37,13 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
   const again = kind === undefined && meant.length === 0 ? splitAnew(sitting, set) : null;
   if (again) return void putRightBy(sitting, [again]);
   const named = Object.keys(plantOf(entry)).length > 0 || entry.date !== undefined;
-  const lines = meant.length > 0 || named ? meant : justPutRight(sitting);
+  const lines = meant.length > 0 || named ? meant : (saidTo(sitting) ?? justPutRight(sitting));
   const open = lines.length === 0 && !named;
+  const told = open && kind === undefined ? ofAnswerGiven(sitting, set) : undefined;
+  if (told === null) return;
+  if (told) return void setSlots(sitting, [told], set);
+  const undone = named && 'count' in set ? toldAnew(sitting, kind, plantOf(entry)) : null;
+  if (undone) return postAnew(sitting, withSlots(sitting.ledger, undone, set));
   const likely = candidatesFor(sitting.ledger, entry, set, lines, kind).filter(
     (each) => !open || !deniesOther(sitting, each),
   );
@@ -66,11 +72,6 @@ function postAnew(sitting: Sitting, posting: Posting): void {
 
 /** So long an entry may be put right by a number that it does not hold. */
 const FRESH_MS = 24 * 3_600_000;
-
-function deniedNumber(text: string): number | undefined {
-  const denied = /\bnot (?:the )?([\p{L}\d]+)/iu.exec(text)?.[1];
-  return denied === undefined ? undefined : numberAt(tokenise(denied), 0)?.value;
-}
 
 /** "Not five, four" is not of what was noted long ago and never was five. */
 function deniesOther({ text, origin }: Sitting, { entry, journal }: StandingEntry): boolean {
@@ -226,6 +227,7 @@ function reasons(
 /** The entry with these slots set. Another plant takes the place of the whole plant: its batch is found anew. */
 export function withSlots(ledger: Ledger, entry: Posting, set: Slots): Posting {
   const { variety, crop, batch, count, ...rest } = set;
+  if (entry.kind === 'rename') return renamedAnew(ledger, entry, variety);
   const changed: Record<string, unknown> = { ...entry, ...rest };
   if (count !== undefined) changed[entry.kind === 'check' ? 'rooted' : 'count'] = count;
   const plant = plantOf({ variety, crop, batch } as Plant);

@@ -9,6 +9,8 @@ import type { Context } from './answering.js';
 import { countsAnew, someWereOther } from './correcting/counted-anew.js';
 import { doubtsFirst } from './correcting/doubts.js';
 import { corrects, hasSecondThoughts } from './correcting/few-words.js';
+import { misreadLabel } from './correcting/label-misread.js';
+import { wasRightFirst } from './correcting/right-first.js';
 import { countsThereAnew } from './correcting/same-place.js';
 import { saysLotOfDay, saysOther, saysOtherOnly, swapsBatch, swapsToDay } from './correcting/swapping.js';
 import { turnsRound } from './correcting/wrong-way-round.js';
@@ -28,6 +30,10 @@ const THEY_MS = 3_600_000;
 /** Whether the words put right the last note or add to it, or the one that they reply to, and that is done or asked about. */
 export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, context: Context): boolean {
   if (someWereOther(sitting, text)) return true;
+  const isBare = read.entries.every(({ entry }) => entry.kind === 'answer');
+  const isSince = (sitting.journal.at(-1)?.postedAt ?? 0) >= (context.ask?.askedAt ?? 0);
+  if (isBare && isSince && wasRightFirst(sitting, text)) return true;
+  if (read.entries.length === 0 && misreadLabel(sitting, text)) return true;
   const ofLastNote = isOfLastNote(sitting, read, context, text);
   if (ofLastNote && hasSecondThoughts(text) && !saysOther(text) && corrects(sitting, text, context.lines))
     return true;

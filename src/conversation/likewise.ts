@@ -60,6 +60,8 @@ export function saysLikewise(sitting: Sitting, text: string): boolean {
     takeNote(sitting, { entries: more, asks: [] });
     return true;
   }
+  if (leans && last.kind === 'strike' && !more && asksHowMany(sitting, told('took'), words, last))
+    return true;
   const again =
     SAME_AGAIN.test(words) && last.kind === 'strike' ? plantIn(told('took'), 'strike') : undefined;
   if (again) {
@@ -120,6 +122,33 @@ function moreIn(told: Told, words: string, last: LoggedEntry): readonly ReadEntr
   const own = withoutSlots(last, 'date', 'pots', 'cause', 'variety', 'crop', 'batch');
   return [{ entry: { ...own, ...plant, count: only.entry.count } as LoggedEntry, sources: {} }];
 }
+
+/** "And some of the Marble Wren, same day": how many is asked. */
+function asksHowMany(
+  sitting: Sitting,
+  { entries, asks }: ReadNote,
+  words: string,
+  last: LoggedEntry,
+): boolean {
+  const [only, another] = entries;
+  if (!only || another || only.entry.kind !== 'strike' || !VAGUE.test(words)) return false;
+  const { variety, crop } = only.entry;
+  const isPlant =
+    crop !== undefined &&
+    variety !== undefined &&
+    only.sources.variety === 'said' &&
+    only.sources.crop !== undefined;
+  if (!isPlant || asks.some(({ slot }) => slot !== 'count') || asks.length === 0) return false;
+  const place = SAME_PLACE.test(words) && 'place' in last ? { place: last.place } : {};
+  const date = /\bsame (?:day|time)\b/i.test(words) && last.date !== undefined ? { date: last.date } : {};
+  takeNote(sitting, {
+    entries: [{ ...only, entry: { ...only.entry, ...place, ...date } as LoggedEntry }],
+    asks,
+  });
+  return true;
+}
+
+const VAGUE = /\b(?:some|a few|several|loads|lots|a handful)\b/i;
 
 const VERBS: Readonly<Partial<Record<LoggedEntry['kind'], string>>> = {
   plantOut: 'planted',

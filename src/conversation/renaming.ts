@@ -1,4 +1,5 @@
 /** Another name for a variety that the ledger has. */
+import type { Ledger } from '../ledger/ledger.js';
 import type { Posting } from '../ledger/posting.js';
 import type { Sitting } from './sitting.js';
 
@@ -46,4 +47,14 @@ export function renames(sitting: Sitting, from: string, to: string): boolean {
 export function rename(sitting: Sitting, from: string, to: string): void {
   const line = sitting.post({ kind: 'rename', variety: from, to: { variety: to }, date: sitting.today });
   if (typeof line === 'number') sitting.reply.lines.push(line);
+}
+
+/** "Tin Parson, I mean" behind a renaming: the new name; of a plant that is known, the one that has it. */
+export function renamedAnew(ledger: Ledger, entry: Posting & { kind: 'rename' }, variety: unknown): Posting {
+  if (typeof variety !== 'string') return entry;
+  const { to } = entry;
+  const known = [...ledger.varieties.keys()].find((name) => name.toLowerCase() === variety.toLowerCase());
+  return known === undefined || known.toLowerCase() === to.variety?.toLowerCase()
+    ? { ...entry, to: { ...to, variety } }
+    : { ...entry, variety: known };
 }

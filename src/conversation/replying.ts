@@ -9,10 +9,12 @@ import { isLogged, postEntry, takeNote } from './noting.js';
 import { noteOf, readIn } from './reading.js';
 import type { Sitting } from './sitting.js';
 import type { Ask } from './talk.js';
+import { setSlots } from './amending.js';
 import { settleAsk } from './asked.js';
 import { retold } from './retelling.js';
 import { leftIt } from '../words/answers.js';
 import { allOfThem, optionsFor } from './completing.js';
+import { dayOfNoted } from './correcting/day-of-noted.js';
 import { moreThanKnown } from './more-than-known.js';
 import { ofOtherPlant } from './other-plant.js';
 import { sharedOut } from './shared-out.js';
@@ -93,6 +95,9 @@ export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadN
   }
   const corrected = withCorrection(asked, read);
   if (corrected) {
+    const day = dayOfNoted(sitting, ask, asked, read);
+    if (day) setSlots(sitting, day.noted, { date: corrected.date });
+    if (day?.both === false) return true;
     drop(sitting, ask);
     sitting.ask({ ...asked, entry: corrected }, ask.origin);
     return true;

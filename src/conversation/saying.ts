@@ -13,6 +13,7 @@ import { type Context, isBare, pendingOf } from './answering.js';
 import { withPlantAtFault } from './correcting/at-fault.js';
 import { excused } from './correcting/doubts.js';
 import { putsRight } from './correcting/beside-a-note.js';
+import { isOfAnother } from './correcting/of-another.js';
 import { isOfJustTold } from './correcting/just-told.js';
 import { hasSecondThoughts, kindTold } from './correcting/few-words.js';
 import { isAbout } from './entry-meant.js';
@@ -105,13 +106,15 @@ export function sayText(
   const how = { pending, heard, weighed: !meant };
   const first = readSaid(sitting, said, how);
   const read = namesLots(sitting, first) ? readSaid(sitting, said, how) : first;
-  const right = read.instruction ? null : putsRight(sitting, said, read, context);
+  const isApart = context.ask !== null && isOfAnother(sitting, context.ask, said, read);
+  const free = isApart ? { ...context, ask: null } : context;
+  const right = read.instruction ? null : putsRight(sitting, said, read, free);
   if (right) {
     remember(sitting, text, right.rest !== '');
-    if (right.rest !== '') act(sitting, right.rest, readIn(sitting, right.rest), context);
+    if (right.rest !== '') act(sitting, right.rest, readIn(sitting, right.rest), free);
     return;
   }
-  const ask = context.ask ?? askedEarlier(sitting, said, read, context);
+  const ask = isApart ? null : (context.ask ?? askedEarlier(sitting, said, read, context));
   if (ask && !correctsSince(sitting, ask, read) && replyToAsk(sitting, ask, said, read)) {
     remember(sitting, text, false);
     return;
@@ -119,7 +122,7 @@ export function sayText(
   const counts = read.entries.some(({ entry }) => isLogged(entry));
   if (counts && asksAgain(sitting, text)) return;
   remember(sitting, text, counts);
-  act(sitting, said, read, context);
+  act(sitting, said, read, free);
 }
 
 /** "I meant 12", "actually it was 3" are of what was noted after the question was put; "it was 6" is the question's answer. */

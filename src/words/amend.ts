@@ -5,6 +5,8 @@ export const nothingToAmend = 'I have no note that this would put right.';
 export const changeQuestion =
   'What should it say? For example “make that four”, “it was Sunday” or “cold frame”.';
 export const sameAlready = 'That is how it stands already.';
+export const sayWhatBefell =
+  'Some of those have gone since they began. Say what should read otherwise: how many were taken, lost or gone.';
 export const whichQuestion = 'Which one do you mean?';
 
 /** "Put right: EF1: 14 cuttings …" */

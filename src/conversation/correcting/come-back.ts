@@ -13,10 +13,10 @@ import { numberIn } from './few-words.js';
 
 const LOST = anyOf`
   lost|wrote off|written off|binned|chucked|(threw|thrown) out|(gave|given) up on
-  thought (was|were) (dead|gone|goners)|(told you|said|put down) (was|were|as) (dead|lost|gone)
+  thought (was|were) (dead|gone|goners)|(told you|said|put down) (was|were|as|had) (dead|lost|gone|died)
 `;
 const BACK = anyOf`
-  revived|recovered|rallied|perked up|pulled through|(come|came) (back|round)|alive|on the mend|green
+  revived|recovered|rallied|perked up|pulled through|(come|came) (back|round)|alive|on the mend|fine|ok|okay|all right|alright|green
   shooting|reshooting|sprouting|sprouted|resprouted|regrown|growing|grown back
 `;
 /** "Growing mould", "recovered, but died again". */
@@ -27,7 +27,7 @@ const AILING = alternatives`
 `;
 /** "Two of the ten", "both of them". */
 const HOW_MANY = alternatives`
-  (?<number>all|both|\d+|\p{L}+)( of)?( (the|those|them|my))?( ${anyOf`
+  (the (?=\d|two\b|three\b|four\b|five\b|six\b))?(?<number>all|both|\d+|\p{L}+)( of)?( (the|those|them|my))?( ${anyOf`
     \d+|two|three|four|five|six|seven|eight|nine|ten
   `})?( of)?( (the|those|them|my))?
 `;
@@ -92,7 +92,7 @@ export function givesBack(sitting: Sitting, text: string): boolean {
 
 /** "One of those Moss Cardinal has come back, so 2 lost": with what is lost still. */
 const SO_MANY_LOST =
-  /^(?<number>\d+|\p{L}+)(?: of)? (?:those |the |them )?(?:(?:two|three|four|five|six|\d+) )?(?<which>.{0,40}?) ?(?:(?:has|have|had|['’]s) )?(?:(?:come|came) (?:back|round)|pulled through|revived|recovered|survived)[^,;]{0,30}[,;]? so (?:it['’]s |that['’]s |there['’]s )?(?:only |just )?(?:the )?(?:\d+|\p{L}+) (?:lost|dead|gone|died)[.!]?$/iu;
+  /^(?<number>\d+|\p{L}+)(?: of)? (?:those |the |them )?(?:(?:two|three|four|five|six|\d+) )?(?<which>.{0,40}?) ?(?:(?:has|have|had|['’]s) )?(?:(?:come|came) (?:back|round)|pulled through|revived|recovered|survived)[^,;]{0,30}[,;]? so (?:it['’]s |that['’]s |there['’]s )?(?:only |just )?(?:the )?(?<left>\d+|\p{L}+)(?: (?:lost|dead|gone|died))?[.!]?$/iu;
 
 /** So long after a loss was told is what only droops of it. */
 const DROOPS_MS = 3 * 24 * 3_600_000;
@@ -100,10 +100,15 @@ const DROOPS_MS = 3 * 24 * 3_600_000;
 const ONLY_DROOPS =
   /^(?:(?:ah|oh|och|well)[, ]+)?(?:no|wait|hang on|hold on|actually|false alarm)[, ]+(?:it|she|he|they)(?:['’]s|['’]re| is| are| was| were) (?:only|just) (?:drooping|droopy|sulking|thirsty|limp|dry|resting|asleep|dormant|wilting|wilted)(?:(?:[,.!]| after| from| with) [^?]{0,40})?[.!]?$/i;
 
+/** "Nope, my mistake, none dead", a moment after a loss. */
+const NONE_DEAD =
+  /^(?:(?:ah|oh|no|nope|sorry|wait|hang on|actually|ignore me)[, ]+)*(?:my (?:mistake|bad|error)|false alarm|i was wrong|i got that wrong)[,.! ]+(?:none|nothing|not one|no plants)(?: of (?:them|those|it))?(?:['’]s| is| are| was| were| has| have)? ?(?:actually )?(?:dead|died|lost|gone)[.!]?$/i;
+
 function onlyDroops(sitting: Sitting, text: string): boolean {
   const { ledger, origin, world } = sitting;
   const last = ledger.standing.at(-1);
-  if (!last || text.length > LONGEST || !ONLY_DROOPS.test(text.trim())) return false;
+  if (!last || text.length > LONGEST || ![ONLY_DROOPS, NONE_DEAD].some((form) => form.test(text.trim())))
+    return false;
   const isHere = last.journal.source?.chat === world.chat && origin.at - last.journal.at <= DROOPS_MS;
   if (last.entry.kind !== 'loss' || !isHere) return false;
   takeBack(sitting, [last.line]);
@@ -135,11 +140,14 @@ function mayLive(sitting: Sitting, text: string): boolean {
 /** Whether the text says that some of what was lost live, and the loss is put right. */
 export function comesBack(sitting: Sitting, text: string): boolean {
   if (onlyDroops(sitting, text) || mayLive(sitting, text)) return true;
-  const { number, which = '' } =
-    (text.length > LONGEST || !SAYS_BACK.test(normalise(text))
-      ? null
-      : saidBack(withoutDoubts(withWholeNames(noteOf(sitting, text)).trim()))
-    )?.groups ?? {};
+  const {
+    number,
+    which = '',
+    left: told,
+  } = (text.length > LONGEST || !SAYS_BACK.test(normalise(text))
+    ? null
+    : saidBack(withoutDoubts(withWholeNames(noteOf(sitting, text)).trim()))
+  )?.groups ?? {};
   if (number === undefined) return false;
   const { ledger } = sitting;
   const variety = [...ledger.varieties.keys()].find(
@@ -151,6 +159,7 @@ export function comesBack(sitting: Sitting, text: string): boolean {
   );
   const left = loss && lostStill(sitting, loss, number);
   if (!loss || left === undefined || left < 0) return false;
+  if (told !== undefined && numberIn(sitting, told) !== left) return false;
   if (left === 0) takeBack(sitting, [loss.line]);
   else setSlots(sitting, [loss], { count: left });
   return true;

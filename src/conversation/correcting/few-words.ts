@@ -4,13 +4,14 @@ import { claimsIn } from '../../language/contrast.js';
 import { anyOf } from '../../language/phrases.js';
 import { withWholeNames } from '../../language/whole-names.js';
 import type { Amend } from '../../ledger/entry.js';
-import { liveBatches } from '../../ledger/ledger.js';
+import { type Ledger, liveBatches } from '../../ledger/ledger.js';
 import type { Line, Posting } from '../../ledger/posting.js';
 import { amend } from '../amending.js';
 import { dayAloneIn } from '../day-in.js';
 import { standingOn } from '../deeds.js';
 import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts } from './doubts.js';
 import { candidatesFor, lastNote } from '../entry-meant.js';
+import { ownLast, withoutListener } from './group.js';
 import { lotSaid } from './lots.js';
 import { noteOf, readIn } from '../reading.js';
 import type { Sitting } from '../sitting.js';
@@ -27,22 +28,25 @@ const noValue = new RegExp(
 
 /** "4 actually, there was another under the leaves": how it came out. */
 export const WHY =
-  /, (?:there (?:was|were)|(?:the|my) (?:others?|rest|remaining)(?! .{0,30}\b(?:died|rotted|rooted|dead))|(?:one|two|three|another|\d+) (?:was|were|is|are|had|(?:had|has|have|was|were)n['’]t|got|fell|came|went|broke|snapped|dropped|died|rotted|turned)|found|i (?:had )?(?:missed|found|forgot|miscounted|misread))\b[^,;.]{0,60}$/i;
+  /, (?:there (?:was|were)|(?:the|my) (?:others?|rest|remaining)(?! .{0,30}\b(?:died|rotted|rooted|dead))|(?:one|two|three|another|\d+) (?:was|were|is|are|had|(?:had|has|have|was|were)n['’]t|got|fell|came|went|broke|snapped|dropped|died|rotted|turned)|found|i (?:had )?(?:missed|found|forgot|miscounted|misread|counted|was there|saw (?:it|them)))\b[^,;.]{0,60}$/i;
 
 /** "Only 22 once I'd counted them properly", "22 now I've counted": what it came to. */
 const CAME_TO =
   /^(?<value>(?:only |just |in fact )?(?:\d+|[\p{L}-]+)),? (?:once|when|after|now(?: that)?)(?: (?:i|we)(?:['’](?:d|ve))?)? (?:re)?counted\b[^,;.]{0,30}[.!]?$/iu;
+/** "Five with the one I forgot about". */
+const WITH_IT =
+  /^(?<value>(?:only |just )?(?:\d+|[\p{L}-]+)),? (?:with|counting|including) (?:the|that) (?:(?:other )?one|other) (?:that )?(?:i|we)(?:['’]d| had)? (?:forgot|forgotten|missed|overlooked|left out|dropped)\b[^,;.]{0,30}[.!]?$/iu;
 
 /** Whether the text takes back what was just said, by its first words or its last. */
 export function hasSecondThoughts(text: string): boolean {
   const words = text.trim().slice(0, LONGEST);
-  return [CAME_TO, doubtsFirst, doubtsLast, onlyDid, noValue].some((pattern) =>
+  return [CAME_TO, WITH_IT, doubtsFirst, doubtsLast, onlyDid, noValue].some((pattern) =>
     pattern.test(words.replace(WHY, '')),
   );
 }
 /** "They were nodal", "the cause was rot". */
 const itWas =
-  /^(?:it|that(?: (?:tray|pot|lot|batch|one|row|shelf))?|this|they|them|those|these|(?:the )?(?:cause|place|date|day|count|number|size))(?: \d+)?(?:['’]s| is| was| were| came| arrived| happened| went in| were taken| were struck) (?:actually |really |only |all )?(.{1,60})$/i;
+  /^(?:mine|it|that(?: (?:tray|pot|lot|batch|one|row|shelf))?|this|they|them|those|these|(?:the )?(?:cause|place|date|day|count|number|size))(?: \d+)?(?:['’]?s| is| was| were| came| arrived| happened| went in| were taken| were struck) (?:actually |really |only |all )?(?:(?:meant|supposed) to (?:be|say|have been) )?(.{1,60}?)(?:,? (?:that )?(?:i['’]m|i am|i was|we['’]re) (?:looking at|holding|on about|talking about))?$/i;
 /** "Sorry, three". */
 const afterThought =
   /^(?:well |just |only |make that |in |i(?: now)? (?:make it|see|count|counted|get|find)(?: only| just)? )?(.{1,40})$/i;
@@ -110,18 +114,24 @@ export function kindTold({ ledger }: Sitting, text: string, said: Amend): Postin
 /** "Amend the Tin Herald: 11 cuttings". */
 const kindOf = (text: string) => (/\bcuttings\b/i.test(text) ? 'strike' : undefined);
 
+/** Without doubts before it, and the one of the group to whom it is said. */
+const said = (words: string, ledger: Ledger): string => withoutListener(ledger, withoutDoubts(words));
+
 /** Whether the text puts something right, and that is done or asked about; `meant` are the lines of a message replied to. */
 export function corrects(sitting: Sitting, text: string, meant: readonly Line[]): boolean {
   if (text.length > LONGEST || sitting.ledger.standing.length === 0) return false;
-  const words = withoutDoubts(
+  const words = said(
     withWholeNames(noteOf(sitting, text))
       .trim()
       .replace(/[.!]$/, '')
       .replace(CAME_TO, '$<value>')
+      .replace(WITH_IT, '$<value>')
       .replace(WHY, '')
       .replace(doubtsLast, '')
       .replace(/ (?:that|it) was$/i, ''),
+    sitting.ledger,
   );
+  const lines = meant.length === 0 && /^mine\b/i.test(words) ? ownLast(sitting) : meant;
   const was =
     itWas.exec(words) ??
     onlyDid.exec(words) ??
@@ -134,13 +144,13 @@ export function corrects(sitting: Sitting, text: string, meant: readonly Line[])
     (hasSecondThoughts(text) ? lookedAt.exec(words)?.[1] : undefined);
   const plant = other === undefined ? null : slotIn(sitting, other);
   if (plant && ('variety' in plant || 'batch' in plant)) {
-    amend(sitting, { kind: 'amend', set: plant }, meant);
+    amend(sitting, { kind: 'amend', set: plant }, lines);
     return true;
   }
   const value = withoutOwnPlant(sitting, (was?.[1] ?? '').trim());
-  const set = was && (slotIn(sitting, value) ?? otherLot(sitting, value, meant) ?? ofTheRest(sitting, value));
+  const set = was && (slotIn(sitting, value) ?? otherLot(sitting, value, lines) ?? ofTheRest(sitting, value));
   if (!set) return false;
-  amend(sitting, { kind: 'amend', set }, meant);
+  amend(sitting, { kind: 'amend', set }, lines);
   return true;
 }
 

@@ -11,10 +11,16 @@ export function nounTakenBack(line: string): string | null | undefined {
 /** "Undo that and the one before". */
 const BOTH = /^(.+?) and (?:also )?the one before(?: that| it)?$/;
 
+/** "Forget both of those", "scrap those two"; "bin both" is done to plants. */
+const BOTH_OF =
+  /^((?:(?:oh|no|sorry|actually|please|wait|hang on|ok|can you|could you) )*(?:undo|forget|ignore|scrap|scratch|delete|cancel|disregard|revert)) (?:both(?: of (?:those|them|these))?|(?:those|these|them) (?:two|both)|them both|the two of (?:those|them))( .{1,60})?$/;
+
 /** How many entries the line takes back: "undo the last two" two, most one, other lines none. */
 export function undosIn(line: string): number {
   const both = BOTH.exec(line);
   if (both?.[1] !== undefined && isUndo(both[1])) return 2;
+  const two = BOTH_OF.exec(line);
+  if (two?.[1] !== undefined && isUndo(`${two[1]} that${two[2] ?? ''}`)) return 2;
   if (!isUndo(line)) return 0;
   const number = NUMBERED.exec(line)?.[2];
   return number === undefined ? 1 : (COUNTS[number] ?? Number(number));

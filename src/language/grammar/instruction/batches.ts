@@ -20,6 +20,7 @@ const AS_ONE = new RegExp(
     (lump|club|count|treat|log|call|class|consider|keep|have|put)\b.* (as |on )?(the )?(one|a single) ${ENTRY}${FROM_NOW}$
     (lump|club|count|treat|log)\b.* together(${FROM_NOW}$| (the|both)\b)
     put\b.* (lots|batches|records) together( please| pls)?${FROM_NOW}$
+    put (the two|both)( of)?( the| my)? plantname together(?! (?:on|in|under|by|at|into|near|beside|with)\b)
     put\b.* (lots|batches) of (the )?plantname together(?! (?:on|in|under|by|at|into|near|beside|with)\b)
   `}`,
 );
@@ -50,6 +51,17 @@ export const batches: readonly InstructionRule[] = [
       return plants[0] && !/^(?:took|struck|i took|a? ?new batch)\b|\bcuttings\b/.test(line)
         ? { kind: 'split', plant: plants[0], ...partsTold(words) }
         : undefined;
+    },
+  },
+  {
+    name: 'keep <count> of <plant> apart',
+    pattern: starts(
+      '(?:keep|set|put|have) (?!the |my |those |these |them )\\S+(?: of)?(?: the| my| those)? plantname (?:apart|separate|separately)\\b.*',
+    ),
+    read: (words) => {
+      const [plant] = words.plants;
+      const { parts } = partsTold(words);
+      return plant && parts[0] && 'count' in parts[0] ? { kind: 'split', plant, parts } : undefined;
     },
   },
   {

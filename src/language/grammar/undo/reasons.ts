@@ -77,6 +77,12 @@ const CAME_ROUND = `${leading`
 /** Whether the line tells that those given up live. */
 export const TELLS_CAME_ROUND = whole`${CAME_ROUND}`;
 
+/** "That was the plan for tomorrow": nothing of it was done. */
+const NOT_YET_DONE = anyOf`
+  (that|it|this|those|they|these) (was|were|is|are) (only |just |still )?(the|my|a) plans?( (for|of) (the )?[a-z]+( [a-z]+)?)?
+  i (haven't|have not) (actually )?done (it|that|them|those|either)( yet)?
+`;
+
 /** "Oh bother", "please". */
 const BESIDE = anyOf`
   oh|oh no|no|no wait|wait|hang on|hold on|(oh )?bother|blast|drat|damn|argh|oops|whoops|sorry
@@ -89,5 +95,6 @@ export const WHY = whole`
   ${MISTAKEN}
   ${HOW_IT_CAME}
   ${CAME_ROUND}
+  ${NOT_YET_DONE}
   ${BESIDE}
 `;
