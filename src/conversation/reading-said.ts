@@ -3,8 +3,10 @@ import { CALLED } from '../language/grammar/called.js';
 import type { ReadNote } from '../language/note.js';
 import type { Line } from '../ledger/posting.js';
 import type { Context } from './answering.js';
+import { withGrowersNamed } from './growers-named.js';
 import { withNumbersNamed } from './by-their-numbers.js';
 import { withoutVocative } from './correcting/vocatives.js';
+import { withRootsMeant } from './of-roots-told.js';
 import { withPartsNamed } from './parts-named.js';
 import { saysMine } from './pointing.js';
 import { readIn } from './reading.js';
@@ -23,7 +25,10 @@ export function readSaid(sitting: Sitting, text: string, asked: Parameters<typeo
   if (sitting.world.group && TO_ANOTHER.test(text.trim())) return { entries: [], asks: [] };
   const read = readIn(
     sitting,
-    withPartsNamed(sitting, withNumbersNamed(sitting, ofOwnRoots(sitting, text))),
+    withGrowersNamed(
+      sitting,
+      withPartsNamed(sitting, withNumbersNamed(sitting, withRootsMeant(sitting, ofOwnRoots(sitting, text)))),
+    ),
     how,
   );
   const bare = withoutVocative(text);

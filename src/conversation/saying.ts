@@ -25,6 +25,7 @@ import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './offering.js';
 import { asksWhetherMeant } from './meaning.js';
 import { contextOf, readIn } from './reading.js';
+import { oneMoreOf } from './one-more.js';
 import { ownLines, readSaid, unprompted } from './reading-said.js';
 import { replyToAsk } from './replying.js';
 import { greets, start } from './starting.js';
@@ -102,7 +103,9 @@ export function sayText(
   }
   sitting.text = undoneToo(sitting, spelt);
   const said = withPlantAtFault(sitting, withoutCourtesy(sitting.text, known));
-  const pending = isOfJustTold(sitting, said, context) ? undefined : pendingOf(context);
+  const pending = isOfJustTold(sitting, said, context)
+    ? undefined
+    : (oneMoreOf(sitting, said, context) ?? pendingOf(context));
   const how = { pending, heard, weighed: !meant };
   const first = readSaid(sitting, said, how);
   const read = namesLots(sitting, first) ? readSaid(sitting, said, how) : first;

@@ -3,13 +3,14 @@ import type { Cause } from '../ledger/entry.js';
 import { wordAt } from './grammar/rule.js';
 import { leading, trailing } from './grammar/runs.js';
 import { causes, phraseAt } from './lexicon.js';
+import { opening } from './phrases.js';
 import type { Proposal } from './proposal.js';
 import type { Sentence } from './sentences.js';
 
 /** The loss with the cause that the sentence behind it tells; undefined where it says anything else. */
 export function causeOf(last: Proposal, sentence: Sentence): Proposal | undefined {
   if (last.kind !== 'loss' || last.slots['cause'] !== undefined || sentence.asked) return undefined;
-  const cause = causeAlone(sentence) ?? causeInVerb(sentence);
+  const cause = causeAlone(sentence) ?? causeInVerb(sentence) ?? causeGotIn(sentence);
   return cause && { ...last, slots: { ...last.slots, cause } };
 }
 
@@ -23,6 +24,22 @@ function causeInVerb({ pieces }: Sentence): Cause | undefined {
   const cause = phraseAt(causes, words, at)?.value;
   if (cause === undefined || verb?.is !== 'word' || verb.verb?.form !== 'past') return undefined;
   return pieces.some(({ is }) => is === 'plant' || is === 'count') ? undefined : cause;
+}
+
+const GOT_IN = opening`
+  (has|have|had|must have|'ve)? (got|gotten|come|came|crept) (in|into|inside|through|under|to|at|them|it)
+  (has|have|had|must have|'ve)? (had|hit|struck|took|taken|caught|done|did|found|eaten|ate|killed|finished) (them|it|for|in|off|the lot|the (frame|greenhouse|tunnel|tray|trays|bench|pots))
+`;
+
+/** What did it, and how it came to them: "frost got in the frame last night", "the slugs found them". */
+function causeGotIn({ line, pieces }: Sentence): Cause | undefined {
+  if (pieces.some(({ is }) => is === 'plant' || is === 'count')) return undefined;
+  const words = line
+    .replace(/^(?:(?:the|a|that|those|bloody|blasted|damn|stupid|i think|must be) )+/, '')
+    .split(' ');
+  const cause = phraseAt(causes, words, 0);
+  const behind = words.slice(cause?.words.length).join(' ');
+  return cause && GOT_IN.test(behind) ? cause.value : undefined;
 }
 
 const LEAD = new RegExp(

@@ -6,12 +6,13 @@ import { joinStrike, merge, strikeInto } from './joining/strikes.js';
 import { joinCare, joinSending, joinTwiceTold } from './joining/twice-told.js';
 import { joinHardening, joinMove, joinReceipt } from './joining/whereabouts.js';
 import type { Proposal } from './proposal.js';
+import { withoutSums } from './sums-told.js';
 import type { Quantity } from './quantities/quantity.js';
 
 /** Joined and with what a pronoun carries over; in the order told. */
 export function joinProposals(proposals: readonly Proposal[]): readonly Proposal[] {
   const joined: Proposal[] = [];
-  for (const proposal of putInShares(withoutWhatIsLeft(proposals))) {
+  for (const proposal of putInShares(withoutSums(withoutWhatIsLeft(proposals)))) {
     const last = joined.at(-1);
     const one =
       last &&

@@ -34,6 +34,7 @@ import { lineOf, plantsIn, type Sentence, sentencesOf } from './sentences.js';
 import { saidOfAll, speaksOfSeveral } from './said-of-all.js';
 import { sizedBy } from './sizes-told.js';
 import { undoApart, undosInParts } from './undo-in-parts.js';
+import { withSums } from './sums-told.js';
 import { withoutTotals } from './totals-told.js';
 import { type Utterance, utteranceOf } from './utterance.js';
 
@@ -65,7 +66,9 @@ export function readingOf(note: Note): Reading {
 /** A note's utterance, and its pieces with containers and new names joined. */
 export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
   const utterance = utteranceOf(note);
-  const joined = joinContainers(withTowards(withoutCallings(withoutTotals(withoutAsides(utterance.pieces)))));
+  const joined = joinContainers(
+    withTowards(withoutCallings(withSums(withoutTotals(withoutAsides(utterance.pieces))))),
+  );
   const named = withCropsSaid(withoutIntroductions(joinNewNames(joined, utterance.tokens, utterance.text)));
   const pieces = withNthPlants(eachNamed(named, note.context));
   return { utterance, pieces };

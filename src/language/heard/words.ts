@@ -45,6 +45,13 @@ export const heardWords: readonly Misheard[] = [
     ],
   },
   {
+    name: 'another ones rooted',
+    mends: { ones: 'one' },
+    when: (v) => v.word(-1) === 'another' && /^(?:rooted|died|gone|rotted|snapped|dead)$/.test(v.word(1)),
+    phrasings: [['another ones rooted', 'another one rooted']],
+    mustNot: ['the ones rooted'],
+  },
+  {
     name: 'damping of',
     mends: { of: 'off' },
     when: (v) => /^(?:damping|damped|dampened)$/.test(v.word(-1)),

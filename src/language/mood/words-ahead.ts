@@ -97,6 +97,18 @@ export const wordsAhead: readonly MoodCase[] = [
       has(seen, SUPPOSED) && !(seen.form === 'past' && has(seen, /^thought$/) && has(seen, /^i$/)),
   },
   {
+    name: 'hope <count> of <plant> have rooted',
+    mood: 'supposed',
+    phrasings: [
+      'hope two Salt Harrier have rooted by Friday',
+      'hoping another Salt Harrier has rooted',
+      'just hoping the Salt Harrier have rooted',
+      'fingers crossed another Salt Harrier has rooted by then',
+    ],
+    when: ({ form, pieces, hit, clause, start }) =>
+      form === 'past' && isHoped(pieces, Math.min(start, clause.from), hit.from),
+  },
+  {
     name: "didn't water",
     mood: 'denied',
     phrasings: ["didn't water the Salt Harrier", 'never potted on the Salt Harrier'],
@@ -184,6 +196,21 @@ function isStillToDo({ pieces, start, hit }: MoodSeen): boolean {
   const got = pieces.findLastIndex((_, at) => at < hit.from && /^(?:got|found)$/.test(wordAt(pieces, at)));
   return got >= start && pieces.slice(got, hit.from).some(({ is }) => is === 'count' || is === 'plant');
 }
+
+/** A hope straight before what is hoped; no "hope you are well", "hoping for ten but two have rooted". */
+function isHoped(pieces: readonly Piece[], start: number, head: number): boolean {
+  let at = head - 1;
+  while (at >= start && !HOPE.test(wordAt(pieces, at))) {
+    if (pieces[at]?.is === 'break' || NO_HOPE.test(wordAt(pieces, at))) return false;
+    at--;
+  }
+  if (at < start) return false;
+  return wordAt(pieces, at) !== 'crossed' || /^(?:fingers|everything)$/.test(wordAt(pieces, at - 1));
+}
+
+const HOPE = /^(?:hope|hoping|crossed)$/;
+const NO_HOPE =
+  /^(?:you|your|ye|u|for|so|not|to|of|but|though|only|because|as|since|and|already|all's|it's|is|are|this|finds)$/;
 
 /** By another; "I reckon" and "I said" are one's own, "had to say" is talk. */
 function isReported(before: readonly string[]): boolean {

@@ -24,6 +24,8 @@ export interface Quantity {
   readonly both?: true;
   /** "Some", which a check may be answered with. */
   readonly some?: true;
+  /** "… so that's three gone": what was lost before comes to it; `bare` where nothing but its place says so. */
+  readonly sum?: 'led' | 'bare';
   readonly negative?: true;
   /** A pronoun-like "one", which may count nothing. */
   readonly weak?: true;

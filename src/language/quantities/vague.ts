@@ -54,6 +54,9 @@ export function beyond(tokens: readonly Token[], at: number): FoundQuantity | un
     )
       continue;
     const found = numberAt(tokens, at + words.length);
+    // "They are up to four rooted now": so many have by now.
+    if (words[0] === 'up' && found && ROOTED.test(textsFrom(tokens, found.to)))
+      return { quantity: { value: found.value }, to: pastOf(tokens, found.to) };
     // "Over half a dozen" before "over half".
     if (found && Number.isInteger(found.value))
       return { quantity: { vague: true }, to: pastOf(tokens, found.to) };
@@ -62,6 +65,13 @@ export function beyond(tokens: readonly Token[], at: number): FoundQuantity | un
   }
   return undefined;
 }
+
+/** No "up to four rooted cuttings for each of you". */
+const ROOTED =
+  /^(?:of (?:them|those) )?(?:now )?(?:(?:with|have|having|showing|got|that have) (?:got )?)?(?:good |some )?(?:rooted|roots)(?! (?:cuttings?|plants?|plugs?|ones?|each|per|for|\0)(?: |$))/;
+
+const textsFrom = (tokens: readonly Token[], at: number): string =>
+  [0, 1, 2, 3, 4, 5, 6].map((n) => textAt(tokens, at + n)).join(' ');
 
 /** "A few", "some", "loads". */
 export function vaguely(tokens: readonly Token[], at: number): FoundQuantity | undefined {
