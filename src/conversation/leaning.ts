@@ -64,8 +64,8 @@ export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, cont
   if (ofLastNote && countsThereAnew(sitting, text)) return true;
   if (!isAsked && (silent || ofLastNote) && countsAnew(sitting, text)) return true;
   if (silent && goesOn(sitting, text)) return true;
-  if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text) || namesLast(sitting, text)))
-    return true;
+  if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text))) return true;
+  if ((silent || ofLastNote) && namesLast(sitting, text)) return true;
   return silent && corrects(sitting, text, context.lines);
 }
 

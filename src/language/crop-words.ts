@@ -117,6 +117,8 @@ export function cropAt(
   // "A pink geranium", "lavender salvias": of that colour.
   if (COLOURS.test(phrase) && phraseAt(crops, [textAt(tokens, to), textAt(tokens, to + 1)], 0))
     return undefined;
+  // "Off mums fuchsia": hers.
+  if (phrase === 'mums' && phraseAt(crops, [textAt(tokens, to), textAt(tokens, to + 1)], 0)) return undefined;
   // "Cuttings from mums": from hers.
   if (
     phrase === 'mums' &&

@@ -2,7 +2,7 @@
 import { wordAt } from './grammar/rule.js';
 import type { Piece } from './pieces.js';
 
-const LABEL = /^(?:label|labels|tag|tags|pot|packet|stick)$/;
+const LABEL = /^(?:label|labels|tag|tags|ticket|tickets|pot|packet|stick|sticker)$/;
 
 /** Whether the pieces [from, to) are such a name. */
 export function isOnLabel(pieces: readonly Piece[], from: number, to: number): boolean {
@@ -27,7 +27,7 @@ function isSaidOf(pieces: readonly Piece[], at: number): boolean {
   const ends = (behind: number): boolean => pieces[behind] === undefined || pieces[behind]?.is === 'break';
   return (
     /^(?:it's|its|she's|they're|it is|they are) (?:called|named|labelled)/.test(said) ||
-    (/^(?:he|she|they|i|we) calls? (?:it|them|her|him)$/.test(said) && ends(at + 3)) ||
+    (/^(?:he|she|they|i|we) call(?:s|ed)? (?:it|them|her|him)$/.test(said) && ends(at + 3)) ||
     /^(?:is|was) the name/.test(said) ||
     (/^(?:it|they|she) (?:is|are) $/.test(said) && ends(at + 2))
   );

@@ -37,7 +37,10 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
         // "I called it Tin Parson, it's Zinc Parson".
         (calledIt && saysWhatItIs(pieces, at)) ||
         (wordAt(pieces, at) === 'fact' && wordAt(pieces, at - 1) === 'in') ||
-        (/^(?:says|reads|said)$/.test(wordAt(pieces, at)) && wordAt(pieces, at - 1) === 'label')) &&
+        (/^(?:says|reads|said)$/.test(wordAt(pieces, at)) &&
+          wordAt(pieces, at - 1) === 'label' &&
+          // "Took five cuttings of a salvia, the label says …": told, not put right.
+          !pieces.some(({ is, to }) => is === 'count' && to <= old.from))) &&
       (wordAt(pieces, at + 1) !== 'be' || wordAt(pieces, at - 1) === 'out'),
   );
   if (to < 0) return undefined;

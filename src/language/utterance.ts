@@ -4,7 +4,7 @@ import { isCuttingType } from './cutting-types.js';
 import { placeNamesOf } from './places/known.js';
 import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
 import { mediumPiece } from './media.js';
-import { namesBehindCrop, namesOpening } from './new-names/behind-crop.js';
+import { namesBehindCrop, namesOfParent, namesOpening } from './new-names/behind-crop.js';
 import { countedNames } from './new-names/counted.js';
 import type { FoundName } from './names/known.js';
 import { moneyAt } from './money.js';
@@ -87,6 +87,7 @@ function chunk(
   countedNames(text, tokens, free, claim);
   namesBehindCrop(text, tokens, free, claim);
   namesOpening(text, tokens, free, claim);
+  namesOfParent(text, tokens, free, claim);
   const words = tokens.map(({ text }) => text);
   for (let at = 0; at < tokens.length; at++) {
     if (!free(at)) continue;

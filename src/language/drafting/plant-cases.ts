@@ -130,10 +130,7 @@ export const plantCases: readonly Case<PlantSeen>[] = [
   },
   {
     name: '<crop>, <variety> on the label',
-    phrasings: [
-      'Bought 3 dahlia tubers at the jumble sale, Rusty Verger on the label',
-      'Bought 3 dahlia tubers at the jumble sale, the label says Rusty Verger',
-    ],
+    phrasings: ['Bought 3 dahlia tubers at the jumble sale, Rusty Verger on the label'],
     when: ({ draft, piece, pieces, at }) =>
       draft.plant !== undefined &&
       isCropAlone(draft.plant) &&

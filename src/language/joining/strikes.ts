@@ -17,6 +17,15 @@ export function joinStrike(before: Proposal, next: Proposal): Proposal | undefin
     next.draft.quantity !== undefined
   )
     return { ...next, draft: { ...before.draft, ...next.draft, plant: { ...heading, ...next.draft.plant } } };
+  // "Jean let me have some bits off her geranium so I've done 6 cuttings of it": how many they made.
+  if (
+    next.kind === 'strike' &&
+    before.draft.quantity?.vague === true &&
+    (next.draft.pronoun === true || before.rule === 'let me snip <count> off <plant>') &&
+    next.draft.quantity?.value !== undefined &&
+    (next.draft.plant === undefined || isOnePlant(plantToldOf(before), next.draft.plant))
+  )
+    return { ...next, draft: { ...before.draft, ...next.draft } };
   // "4 Salt Harrier in one pot, penstemon cuttings": the crop of what is told before it.
   const { plant } = next.draft;
   if (

@@ -4,10 +4,12 @@ import { numberAt } from '../numbers.js';
 import type { Piece } from '../pieces.js';
 import { nameAt } from '../told-names/name-piece.js';
 import { textAt, type Token } from '../tokens.js';
+import { leadBefore } from './before-name.js';
 import { NEVER_WITHIN } from './counted.js';
 import { cropLength } from './crop-words-said.js';
 import { LED_BY, onlyDescribes } from './describing.js';
 import { NEVER } from './no-names.js';
+import { isPerson, isTitled } from './people.js';
 
 const CUTTINGS = /^(?:cuttings?|tips|slips|basals|taken|struck|stuck|inserted|done)$/;
 const TOOK = /^(?:took|tk|struck|stuck|taken|did)$/;
@@ -63,6 +65,38 @@ function isToldOf(tokens: readonly Token[], at: number): boolean {
   const number = numberAt(tokens, next);
   return number !== undefined && (isNamed || CUTTINGS.test(textAt(tokens, number.to)));
 }
+
+/** "8 cuttings of my coleus disco nan, in water": words behind the crop that cuttings are of, and nothing more said of them. */
+export function namesOfParent(
+  text: string,
+  tokens: readonly Token[],
+  free: (at: number) => boolean,
+  claim: (piece: Piece) => boolean,
+): void {
+  for (let at = 2; at < tokens.length - 1; at++) {
+    const crop = free(at) ? cropLength(tokens, at) : 0;
+    if (crop === 0 || leadBefore(tokens, at) !== 'of') continue;
+    const from = at + crop;
+    let to = from;
+    while (to - from < 4 && free(to) && isOfName(tokens[to])) to++;
+    const words = tokens.slice(from, to).map((token) => token.text);
+    if (words.length < 2 || words.length > 3 || onlyDescribes(words) || /(?:'s|s')$/.test(words.at(-1) ?? ''))
+      continue;
+    // Written as a name it is known by that.
+    if (tokens.slice(from, to).some(({ capital }) => capital)) continue;
+    // "… the fuchsia mary dolan in the club": of whom, as likely as what.
+    const isSomebody = isPerson(words);
+    if (!isSomebody && !isTitled(words) && words.every(isKnown)) continue;
+    if (isEnd(tokens[to]) || (isSomebody ? WHEN : WHEN_OR_WHERE).test(textAt(tokens, to)))
+      claim(nameAt(text, tokens, from, to));
+  }
+}
+
+const isEnd = (token: Token | undefined): boolean =>
+  token === undefined || token.is === 'line' || /^[,.;!(-]$/.test(token.raw);
+
+const WHEN = /^(?:today|yesterday|this|they're|theyre)$/;
+const WHEN_OR_WHERE = /^(?:today|yesterday|this|they're|theyre|in|into)$/;
 
 const opensTelling = (tokens: readonly Token[], at: number): boolean =>
   at === 0 || tokens[at - 1]?.is === 'line' || /^[.!;]$/.test(tokens[at - 1]?.raw ?? '');

@@ -64,6 +64,31 @@ const isTakenOfCrop = (before: readonly Piece[]): boolean =>
       /^(?:take|strike|stick|insert|do|make)$/.test(piece.verb.lemma),
   );
 
+/** "30 petunia plugs came from Hexley's, Captain Drizzle, …": two marks apart, behind where they came from. */
+export function isBehindWhence({ pieces, before, at, end, isShouted }: RunSeen): boolean {
+  const words = pieces.slice(at, end).map((_, n) => wordAt(pieces, at + n));
+  if (isShouted || !isComma(before.at(-1)) || isPerson(words) || isFirm(words)) return false;
+  if (/(?:'s|s')$/.test(words.at(-1) ?? '') || WISHES.test(words[0] ?? '')) return false;
+  const opens = before.findLastIndex((piece) => piece.is === 'break' && piece.hard) + 1;
+  const told = before.slice(opens, -1);
+  const crop = told.findIndex(({ is }) => is === 'plant');
+  const behind = told.slice(crop + 1);
+  return (
+    isCrop(told[crop]) &&
+    told.some(({ is }) => is === 'count') &&
+    behind.some((_, n) => /^(?:from|off|at|came|arrived)$/.test(wordAt(behind, n))) &&
+    behind.every((piece) =>
+      piece.is === 'word'
+        ? piece.verb === undefined || CAME.test(piece.text)
+        : /^(?:when|place)$/.test(piece.is),
+    )
+  );
+}
+
+/** "Happy Birthday". */
+const WISHES = /^(?:happy|merry|good|bless|thank|well|many)$/;
+const CAME = /^(?:came|arrived|delivered|turned|come)$/;
+
 /** "…, pelargonium, …": its crop by itself between two marks. */
 export function isCropApart({ pieces, end }: RunSeen): boolean {
   let at = end;

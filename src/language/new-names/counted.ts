@@ -21,7 +21,7 @@ export const NEVER_WITHIN: ReadonlySet<string> = new Set(wordsOf`
   am pm oclock o'clock minutes mins min hours hrs hour days weeks months years degrees celsius cm mm inch inches in ins litre litres liter ltr gallon gal quart ml l percent pence quid
   p x cells cell times only just also too still yet again already here there now then today yesterday tomorrow tonight ones one's
   cuttings cutting slips tips pots pot trays tray plugs plants shoots stems bits pieces tubers crowns divisions seedlings roots leaves nodes heads
-  i'm i've i'll it's its that's they're there's thanks please ta
+  i'm i've i'll it's its that's they're there's thanks please ta cheers
 `);
 
 const TAKING = whole`took|taken|tk|struck|stuck|did|done|made|cut|inserted|rooted|propagated|got|bought|received|had|potted|lost|binned|sold|gave|swapped|and|also|,`;
@@ -183,12 +183,19 @@ function eachBefore(
   return areNames ? names : [];
 }
 
-/** Where the name before a crop ends: "wet paint coleus", "wet paint (coleus)", "wet paint, a coleus". */
+/** Where the name before a crop ends: "wet paint coleus", "wet paint (coleus)", "wet paint, a coleus", "wet paint another coleus". */
 function nameEnd(tokens: readonly Token[], crop: number, length: number): number {
   if (tokens[crop - 1]?.raw === '(' && tokens[crop + length]?.raw === ')') return crop - 1;
-  const isApposed = /^an?$/.test(textAt(tokens, crop - 1)) && tokens[crop - 2]?.raw === ',';
-  return isApposed ? crop - 2 : crop;
+  const apposed = ['another new', 'another', 'a new', 'a', 'an'].find((words) => endsIn(tokens, crop, words));
+  if (apposed === undefined) return crop;
+  const end = crop - apposed.split(' ').length;
+  if (tokens[end - 1]?.raw === ',') return end - 1;
+  return apposed.length > 2 ? end : crop;
 }
+
+/** Whether these words stand straight before `to`. */
+const endsIn = (tokens: readonly Token[], to: number, words: string): boolean =>
+  words.split(' ').every((word, n, all) => textAt(tokens, to - all.length + n) === word);
 
 /** "Apricot Sexton, that's a pelargonium: …": written as a name where the telling begins. */
 function openingBefore(

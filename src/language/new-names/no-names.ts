@@ -15,7 +15,7 @@ const VERBS = wordsOf`
   is are was were be been being am has have had do did does can could
   going goes gone went come came get gets getting got look looks looking seem seems make wait punt
   call calls called serve serves
-  sorry please thanks oops according written
+  sorry please thanks cheers oops according written
 `;
 
 /** How many, and how often. */

@@ -28,6 +28,10 @@ const FIRMS: ReadonlySet<string> = new Set(wordsOf`
   court palace lane road street avenue close park house cottage lodge manor abbey castle
 `);
 
+/** "Auntie breda", "granny tuft"; no "old faithful". */
+export const isTitled = ([first = '', second]: readonly string[]): boolean =>
+  second !== undefined && TITLES.has(first) && first !== 'old';
+
 /** "mary dolan", "auntie joan", "mrs pike". */
 export function isPerson(words: readonly string[]): boolean {
   const [first = '', second] = words.map((word) => word.toLowerCase());

@@ -1,5 +1,6 @@
 /** Words behind which a name stands: "a dahlia called …", "known as …", "variety …". */
 import { crops, phraseAt } from '../lexicon.js';
+import { isSmallName } from './small-letters.js';
 import { textAt, type Token } from '../tokens.js';
 
 export interface Announcement {
@@ -50,11 +51,39 @@ export const announcements: readonly Announcement[] = [
       isCapital(tokens, /^[:.]$/.test(textAt(tokens, at + 1)) ? at + 2 : at + 1),
   },
   {
-    name: 'we call <Name>',
-    phrasings: ['Took six of the salvia we call Tin Whistler'],
+    name: 'we call <name>',
+    phrasings: ['Took six of the salvia we call Tin Whistler', 'Took six of a salvia we call tin whistler'],
+    // A visit, a telephone.
+    mustNot: ['Took six salvia before we call Doreen', 'Took six salvia tips, we call round on Friday'],
     endsAt: (tokens, at) =>
       textAt(tokens, at) === 'call' &&
       /^(?:we|i|they|people|all)$/.test(textAt(tokens, at - 1)) &&
+      ((isCapital(tokens, at + 1) && textAt(tokens, at - 2) !== 'before') || isCropAt(tokens, at - 2)),
+  },
+  {
+    name: 'the label says <name>',
+    phrasings: [
+      'Took six salvia tips, the label says tin whistler',
+      'Took six salvia tips think its tin whistler',
+    ],
+    mustNot: [
+      'Took six salvia tips, label says keep frost free',
+      "Took six salvia tips, I think it's red spider mite",
+    ],
+    endsAt: (tokens, at) =>
+      (/^(?:says|said|reads)$/.test(textAt(tokens, at))
+        ? /^(?:label|tag|ticket|packet|sticker)$/.test(textAt(tokens, at - 1))
+        : /^(?:it's|its)$/.test(textAt(tokens, at)) &&
+          /^(?:think|thinks|reckon|reckons|says|apparently)$/.test(textAt(tokens, at - 1))) &&
+      isSmallName(tokens, at + 1),
+  },
+  {
+    name: 'goes by <Name>',
+    phrasings: ['Took six of a salvia that goes by Tin Whistler'],
+    mustNot: ['Took six of the salvia as Doreen goes by on Fridays'],
+    endsAt: (tokens, at) =>
+      textAt(tokens, at) === 'by' &&
+      /^(?:goes|go|going)$/.test(textAt(tokens, at - 1)) &&
       isCapital(tokens, at + 1),
   },
   {
@@ -80,11 +109,14 @@ export const announcements: readonly Announcement[] = [
     phrasings: [
       'Took six of a dahlia by the name of tin whistler',
       'Six tips of a dahlia by name of Tin Whistler',
+      'Took six of a dahlia, name of tin whistler',
     ],
     endsAt: (tokens, at) =>
       textAt(tokens, at) === 'of' &&
       textAt(tokens, at - 1) === 'name' &&
-      (textAt(tokens, at - 3) === 'by' || (isCapital(tokens, at + 1) && textAt(tokens, at - 2) !== 'the')),
+      (textAt(tokens, at - 3) === 'by' ||
+        textAt(tokens, at - 2) === ',' ||
+        (isCapital(tokens, at + 1) && textAt(tokens, at - 2) !== 'the')),
   },
   {
     name: 'with the name <Name>',
@@ -101,6 +133,9 @@ const CALLED = /^(?:called|named|labelled|labeled|calls|christened|dubbed|nickna
 const IS = /^(?:is|was)$/;
 
 const isCapital = (tokens: readonly Token[], at: number): boolean => tokens[at]?.capital === true;
+
+const isCropAt = (tokens: readonly Token[], at: number): boolean =>
+  phraseAt(crops, [textAt(tokens, at)], 0) !== undefined;
 
 /** Whether the words shortly before `at` speak of a plant: "the one", "a seedling", "a dahlia". */
 function isOfPlant(tokens: readonly Token[], at: number): boolean {

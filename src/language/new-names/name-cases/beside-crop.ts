@@ -1,7 +1,9 @@
 /** Names that stand by the crop they are of, and words that only describe it. */
 import { wordAt } from '../../grammar/rule.js';
+import type { Piece } from '../../pieces.js';
 import {
   isBehindCuttings,
+  isBehindWhence,
   isBesideCrop,
   isCountedBehind,
   isCropApart,
@@ -9,8 +11,13 @@ import {
 } from '../beside-crop.js';
 import { onlyDescribes } from '../describing.js';
 import { inPlantPosition, isCrop } from '../position.js';
-import { lastWord } from '../run.js';
+import { isAtEnd, lastWord } from '../run.js';
 import { isWritten, opensSentence, standsForPlant, type NameCase } from './case.js';
+
+/** "… was chucking out", "… gave me": what somebody did. */
+const isDoing = (piece: Piece | undefined): boolean =>
+  piece?.is === 'word' &&
+  (piece.verb?.form === 'past' || /^(?:was|is|has|had|were|didn't|wanted|gave|got|can't)$/.test(piece.text));
 
 export const besideCrop: readonly NameCase[] = [
   {
@@ -47,9 +54,16 @@ export const besideCrop: readonly NameCase[] = [
   {
     name: 'dahlia Quarry Annie',
     isName: true,
-    when: ({ before, length, unknown, isCapital }) =>
+    when: ({ pieces, end, before, length, unknown, isCapital }) =>
       isCrop(before.at(-1)) &&
-      (isCapital || (unknown > 0 && length >= 2 && inPlantPosition(before.slice(0, -1)))),
+      (isCapital ||
+        // No "the fuchsia mary pellow was chucking out".
+        (unknown > 0 && length >= 2 && !isDoing(pieces[end]) && inPlantPosition(before.slice(0, -1)))),
+  },
+  {
+    name: "30 petunia plugs came from Hexley's, Captain Drizzle",
+    isName: true,
+    when: (seen) => isWritten(seen) && isAtEnd(seen) && isBehindWhence(seen),
   },
   {
     name: 'did Salt Harrier as well, penstemon, nine cuttings',

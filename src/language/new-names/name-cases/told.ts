@@ -8,6 +8,7 @@ import { isGiverOrTaker } from '../giver-or-taker.js';
 import { isIntroduced } from '../introduced.js';
 import { endsName, isComeBy, isCrop } from '../position.js';
 import { isAtEnd, lastWord } from '../run.js';
+import { isSomebody, isToldOf } from '../told-of.js';
 import { isWritten, type NameCase } from './case.js';
 
 const isBracket = (piece: Piece | undefined, mark: string): boolean =>
@@ -79,6 +80,14 @@ export const told: readonly NameCase[] = [
       isCapital &&
       before.some(isCrop) &&
       isOnLabel([...before, ...pieces.slice(at)], before.length, before.length + length),
+  },
+  {
+    name: "took six salvia, she says it's Marble Finch",
+    isName: true,
+    when: (seen) =>
+      isWritten(seen) &&
+      !isSomebody(seen.pieces.slice(seen.at, seen.end).map((_, n) => wordAt(seen.pieces, seen.at + n))) &&
+      isToldOf(seen.before),
   },
   {
     name: '8 coleus plugs in, one I have not grown before, Marble Finch',

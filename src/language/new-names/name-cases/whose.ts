@@ -31,6 +31,16 @@ export const whose: readonly NameCase[] = [
       ),
   },
   {
+    // As thumbs write it, without the apostrophe.
+    name: 'six cuttings off pats salvia',
+    isName: false,
+    when: (seen) =>
+      seen.length === 1 &&
+      /[^su]s$/.test(wordAt(seen.pieces, seen.at)) &&
+      /^(?:off|from)$/.test(wordAt(seen.before, seen.before.length - 1)) &&
+      isBesideCrop(seen),
+  },
+  {
     // Where they were come by.
     name: 'bought some geraniums off the wholesale market',
     isName: false,

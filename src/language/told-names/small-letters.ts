@@ -1,0 +1,38 @@
+/** Names in small letters behind words that may as well say something else: "the label says tin whistler", "think its tin whistler". */
+import { causes, crops, isKnown, phraseAt, verbSense } from '../lexicon.js';
+import { NEVER_WITHIN } from '../new-names/counted.js';
+import { onlyDescribes } from '../new-names/describing.js';
+import { textAt, type Token } from '../tokens.js';
+
+/**
+ * Whether two or three words that end what is said stand there, one of them in nobody's mouth every day, in a note of plants taken
+ * or come by; no "keep frost free", no "red spider mite".
+ */
+export function isSmallName(tokens: readonly Token[], from: number): boolean {
+  let to = from;
+  while (tokens[to]?.is === 'word') to++;
+  const words = tokens.slice(from, to).map(({ text }) => text);
+  return (
+    words.length > 1 &&
+    words.length < 4 &&
+    !tokens[from]?.capital &&
+    !words.every(isKnown) &&
+    !words.some(
+      (word, at) =>
+        NEVER_WITHIN.has(word) || verbSense(word) || ADVISES.test(word) || phraseAt(causes, words, at),
+    ) &&
+    !onlyDescribes(words) &&
+    isOfPlantsBegun(tokens.slice(0, from))
+  );
+}
+
+/** What labels advise, and how plants fare. */
+const ADVISES =
+  /^(?:keep|needs?|likes?|hardy|full|part|best|protect|avoid|sow|flowers?|height|spread|zone|ideal|toxic|organic|bit|sulking|dying)$|(?:ous|ing|ed)$/;
+
+function isOfPlantsBegun(before: readonly Token[]): boolean {
+  const isBegun = before.some((_, at) =>
+    /^(?:took|did|done|struck|got|bought|cuttings|plugs)$/.test(textAt(before, at)),
+  );
+  return isBegun && before.some((_, at) => phraseAt(crops, [textAt(before, at)], 0));
+}
