@@ -12,6 +12,7 @@ import { askedEarlier } from './asked-earlier.js';
 import { type Context, isBare, pendingOf } from './answering.js';
 import { withPlantAtFault } from './correcting/at-fault.js';
 import { excused } from './correcting/doubts.js';
+import { explains } from './correcting/explaining.js';
 import { putsRight } from './correcting/beside-a-note.js';
 import { isOfAnother } from './correcting/of-another.js';
 import { isOfJustTold } from './correcting/just-told.js';
@@ -186,7 +187,12 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     }
   };
   const noted = read.entries.findIndex(({ entry }) => isLogged(entry));
+  const since = sitting.journal.length;
   actOnEach(noted < 0 ? [] : read.entries.slice(0, noted).filter(({ entry }) => isOfBefore(entry)));
+  const isExplained =
+    read.entries.length === noted + 1 &&
+    read.entries.slice(noted).some((each) => explains(sitting, since, each));
+  if (isExplained) return;
   takeNote(sitting, read, sitting.origin, context.explicit ? undefined : pendingOf(context));
   actOnEach(read.entries.filter(({ entry }, at) => noted < 0 || at > noted || !isOfBefore(entry)));
 }

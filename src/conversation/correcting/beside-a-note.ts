@@ -1,9 +1,9 @@
 /** "That was three I lost, and I've moved the rest": what puts a deed right, and something new told behind it. */
-import type { ReadEntry, ReadNote } from '../../language/note.js';
+import type { ReadNote } from '../../language/note.js';
 import { amend } from '../amending.js';
 import type { Context } from '../answering.js';
 import type { Plant } from '../../ledger/entry.js';
-import { isAmendment, type JournalLine } from '../../ledger/posting.js';
+import { isAmendment } from '../../ledger/posting.js';
 import { named } from '../../ledger/reach.js';
 import { isLogged } from '../noting.js';
 import { readIn } from '../reading.js';
@@ -15,6 +15,7 @@ import { contradicts } from './contradicting.js';
 import { recallsDeed } from './deed-recalled.js';
 import { withoutVocative } from './vocatives.js';
 import { LONGEST } from './doubts.js';
+import { explains } from './explaining.js';
 import { kindTold } from './few-words.js';
 import { findsMore } from './found-more.js';
 import { isAnswering } from './is-answering.js';
@@ -32,8 +33,6 @@ const ONE_BROKEN =
 
 /** "Hang about, four of those are alive. It's only two lost." */
 const BEHIND_TALK = /^([^.!?]{6,90}[.!]) ([^.!?]{6,90}[.!]?)$/;
-
-type What = JournalLine['what'];
 
 /** Whether a text puts something right, alone or before a new note; the rest of it, where there is any, is still to be acted on. */
 export function putsRight(
@@ -78,7 +77,7 @@ function withPlantOf({ ledger }: Sitting, first: string, rest: string): string {
 function isPutRightIn(sitting: Sitting, before: number, rest: string): boolean {
   const amended = sitting.journal.slice(before).map(({ what }) => what);
   const [only, another] = readIn(sitting, rest).entries;
-  if (only && !another && makesUp(sitting, amended, only)) return true;
+  if (only && !another && explains(sitting, before, only)) return true;
   if (!only || another || !/\b(?:them|those|these|it)\b/i.test(rest)) return false;
   const { entry, sources } = only;
   return (
@@ -86,25 +85,6 @@ function isPutRightIn(sitting: Sitting, before: number, rest: string): boolean {
     !named(plantSaid(entry as Plant, sources)) &&
     amended.some((what) => isAmendment(what) && what.entries.some(({ kind }) => kind === entry.kind))
   );
-}
-
-/** "It was three, I binned one as well" of two: the one that makes three of them, and no fourth. */
-function makesUp({ journal }: Sitting, amended: readonly What[], { entry, sources }: ReadEntry): boolean {
-  const number = (each: object | undefined) => (each as { readonly count?: unknown } | undefined)?.count;
-  return amended.some((what) => {
-    if (!isAmendment(what)) return false;
-    const [now] = what.entries;
-    const first = journal[what.amends - 1]?.what;
-    const before = first && !isAmendment(first) ? number(first) : undefined;
-    const count = number(entry);
-    return (
-      now?.kind === entry.kind &&
-      !named(plantSaid(entry as Plant, sources)) &&
-      typeof before === 'number' &&
-      typeof count === 'number' &&
-      number(now) === before + count
-    );
-  });
 }
 
 /** "It was cold, and I watered the rest": of the day, and of no loss. */

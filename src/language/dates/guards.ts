@@ -44,6 +44,7 @@ const shines = new Set(
 /** Whether the tokens from `at` to `end` (exclusive) name a thing or a habit, for all that they read like a day. */
 export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: number, end: number): boolean {
   if (habits.has(tokens[at - 1]?.word ?? '')) return true;
+  if (isBelowZero(tokens, at)) return true;
   const last = tokens[end - 1];
   // "Burned from the sun.", "into full sun.": the mark ends the sentence and shortens no word.
   const isSun = (token: Token, n: number): boolean =>
@@ -74,6 +75,18 @@ export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: nu
   const isSpelt = last?.digits !== true && tokens[at]?.word !== 'on' && tokens[at - 1]?.word !== 'on';
   const next = tokens[end]?.word ?? '';
   return counted.has(next) || (isSpelt && (several.has(next) || lives.has(next)));
+}
+
+/** "Cold frame -1.5.", where the full stop ends the sentence: a minus straight before the number, and behind no other. */
+function isBelowZero(tokens: readonly Token[], at: number): boolean {
+  const minus = tokens[at - 1];
+  return (
+    tokens[at]?.digits === true &&
+    tokens[at].glued &&
+    minus?.word === '-' &&
+    !minus.glued &&
+    tokens[at - 2]?.digits !== true
+  );
 }
 
 /** "Last month's": written with two characters more than the word has. */

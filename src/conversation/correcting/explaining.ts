@@ -1,0 +1,31 @@
+/** What is told behind a correction to say how it came about, and is no deed of its own. */
+import type { ReadEntry } from '../../language/note.js';
+import type { Plant } from '../../ledger/entry.js';
+import { isAmendment } from '../../ledger/posting.js';
+import { named } from '../../ledger/reach.js';
+import type { Sitting } from '../sitting.js';
+import { plantSaid } from '../slots.js';
+
+/**
+ * Whether the entry accounts for a correction made since line `since` of the journal. "It was three, I binned one as
+ * well" of two: the one that makes three of them, and no fourth. "No, 8, one was hollow so I binned it" of nine
+ * cuttings: the one that was never struck, and no loss of the eight.
+ */
+export function explains({ journal }: Sitting, since: number, { entry, sources }: ReadEntry): boolean {
+  const count = countOf(entry);
+  if (count === undefined || named(plantSaid(entry as Plant, sources))) return false;
+  return journal.slice(since).some(({ what }) => {
+    if (!isAmendment(what)) return false;
+    const [now] = what.entries;
+    const first = journal[what.amends - 1]?.what;
+    const before = first && !isAmendment(first) ? countOf(first) : undefined;
+    if (now === undefined || before === undefined) return false;
+    const made = now.kind === 'strike' && entry.kind === 'loss' ? before - count : before + count;
+    return (now.kind === entry.kind || made < before) && countOf(now) === made;
+  });
+}
+
+function countOf(entry: object): number | undefined {
+  const { count } = entry as { readonly count?: unknown };
+  return typeof count === 'number' ? count : undefined;
+}
