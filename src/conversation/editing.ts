@@ -12,6 +12,7 @@ import { complete } from './completing.js';
 import { standingOn } from './deeds.js';
 import { takingBack } from './history.js';
 import { isLogged, takeNote } from './noting.js';
+import { withNumberEdited } from './number-edited.js';
 import { readIn } from './reading.js';
 import { remember, sayText } from './saying.js';
 import { settledEntry } from './settling.js';
@@ -33,11 +34,11 @@ export function editNote(sitting: Sitting, text: string, repliedTo: RepliedTo): 
     sayText(sitting, text, contextualAnswer(sitting, repliedTo));
     return;
   }
-  replace(sitting, lines, text);
+  replace(sitting, lines, text, before?.text ?? '');
 }
 
 /** Reads the new text as if the old entries had never been, keeps their labels, and puts each line right. */
-function replace(sitting: Sitting, lines: readonly Line[], text: string): void {
+function replace(sitting: Sitting, lines: readonly Line[], text: string, before: string): void {
   const old = standingOn(sitting.ledger, lines);
   const without = fold([
     ...sitting.journal,
@@ -52,7 +53,7 @@ function replace(sitting: Sitting, lines: readonly Line[], text: string): void {
   ]).ledger;
   const whole = sitting.ledger;
   sitting.ledger = without;
-  const read = readIn(sitting, text, { pending: pendingOf(old) });
+  const read = readIn(sitting, text, { pending: pendingOf(old), weighed: true });
   sitting.ledger = whole;
   remember(sitting, text, true);
   const [first] = read.entries;
@@ -67,6 +68,12 @@ function replace(sitting: Sitting, lines: readonly Line[], text: string): void {
   const doubts = read.asks.length > 0;
   const entries = read.entries.flatMap(({ entry }) => (isLogged(entry) ? [entry] : []));
   if (entries.length === 0) {
+    const renumbered = withNumberEdited(
+      old.map(({ entry }) => entry),
+      before,
+      text,
+    );
+    if (renumbered) return void putRightBy(sitting, amendmentsFor(lines, renumbered));
     if (putRightBy(sitting, takingBack(lines))) sitting.reply.text.splice(0, Infinity, editedAway);
     else sitting.reply.text.push(notANote);
     return;

@@ -27,6 +27,9 @@ export function moneyAt(tokens: readonly Token[], at: number): number | undefine
       /^[£$€%]$/.test(tokens[unit]?.raw ?? ''))
   )
     return /^(?:each|apiece)$/.test(textAt(tokens, unit + 1)) ? unit + 2 : unit + 1;
+  // "Two pound each"; by itself a pound is a weight.
+  if (/^(?:pound|dollar)$/.test(textAt(tokens, unit)) && /^(?:each|apiece)$/.test(textAt(tokens, unit + 1)))
+    return unit + 2;
   if (/^a$/.test(token.text) && /^(?:quid|fiver|tenner|pound|dollar)$/.test(textAt(tokens, at + 1)))
     return /^(?:each|apiece)$/.test(textAt(tokens, at + 2)) ? at + 3 : at + 2;
   if (

@@ -66,6 +66,13 @@ function behindDenial(pieces: readonly Piece[]): number | undefined {
   return it < 0 ? undefined : it + 2;
 }
 
-/** "The 10 March batch", "from the Sunday lot": which, and no other day. */
-const tellsLot = (pieces: readonly Piece[], at: number): boolean =>
-  pieces[at]?.is === 'when' && /^(?:batch|lot|ones?|pots?|trays?)$/.test(wordAt(pieces, at + 1));
+/** "The 10 March batch", "from the Sunday lot", "lost one of the Salt Harrier from the 9th": which, and no other day. */
+function tellsLot(pieces: readonly Piece[], at: number): boolean {
+  const day = pieces[at];
+  if (day?.is !== 'when') return false;
+  const isOfPlant =
+    /^from\b/i.test(day.when.words) &&
+    pieces[at - 1]?.is === 'plant' &&
+    pieces.slice(0, at).some(({ is }) => is === 'count');
+  return isOfPlant || /^(?:batch|lot|ones?|pots?|trays?)$/.test(wordAt(pieces, at + 1));
+}

@@ -4,6 +4,35 @@ import { allFor, type Misheard } from './record.js';
 
 export const thumbed: readonly Misheard[] = [
   {
+    name: 'ill pot on <plant>',
+    mends: { ill: "i'll" },
+    when: (v) =>
+      (v.clauseStart || /^(?:and|but|so|then|think|reckon|maybe|perhaps)$/.test(v.word(-1))) &&
+      ((v.verb(1) !== '' && v.verb(1) === v.word(1)) ||
+        /^(?:be|have|not|just|probably|do|try)$/.test(v.word(1))),
+    phrasings: [
+      ['ill pot on Salt Harrier tomorrow', "i'll pot on Salt Harrier tomorrow"],
+      ['lost two and ill move the rest', "lost two and i'll move the rest"],
+    ],
+    mustNot: ['Salt Harrier looks ill', 'been ill so lost two'],
+  },
+  {
+    // The North says "were" there.
+    name: 'it were only four',
+    mends: { were: 'was' },
+    when: (v) =>
+      v.word(-1) === 'it' && (/^(?:only|just|really|actually)$/.test(v.word(1)) || v.kind(1) === 'number'),
+    phrasings: [['it were only four Salt Harrier', 'it was only four Salt Harrier']],
+    mustNot: ['if it were me', 'they were only four'],
+  },
+  {
+    name: 'nay, it was',
+    mends: { nay: 'no' },
+    when: (v) => v.clauseStart && (v.kind(1) === 'mark' || /^(?:it|that|i|they|not|only)$/.test(v.word(1))),
+    phrasings: [['nay, it was four', 'no, it was four']],
+    mustNot: ['sold two to nay'],
+  },
+  {
     name: 'th <something>',
     mends: { th: 'the' },
     // "The 4 th".
