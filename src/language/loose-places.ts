@@ -78,6 +78,17 @@ const isOutBy = (pieces: readonly Piece[], at: number): boolean =>
   /^(?:by|beside|behind|near|under|against|round|alongside)$/.test(wordAt(pieces, at + 1)) &&
   /^(?:the|my|our)$/.test(wordAt(pieces, at + 2));
 
+/** "12 cuttings of the red salvia by the gate": where the plant stands that they came off. */
+function isWhereParentStands(pieces: readonly Piece[], at: number): boolean {
+  if (!/^(?:by|beside|near|against|behind)$/.test(wordAt(pieces, at)) || pieces[at - 1]?.is !== 'plant')
+    return false;
+  let of = at - 1;
+  // "8 of" is one piece.
+  const leads = (): boolean => /^(?:of|off|from)$/.test(wordAt(pieces, of)) || pieces[of]?.is === 'count';
+  while (of > 0 && at - of < 6 && !leads()) of--;
+  return leads() && /^(?:the|my|our|that)$/.test(wordAt(pieces, of + 1));
+}
+
 /** The place behind the last fitting preposition of the clause, as written, without its article. */
 export function loosePlace(
   pieces: readonly Piece[],
@@ -101,6 +112,7 @@ export function loosePlace(
     if (at > from && /^(?:while|whilst|when|because|though|although|if|unless)$/.test(wordAt(pieces, at)))
       return undefined;
     const lead = wordAt(pieces, at);
+    if (clause.hit?.rule.kind === 'strike' && isWhereParentStands(pieces, at)) continue;
     const outTheFront =
       lead === 'out' && wordAt(pieces, at + 1) === 'the' && /^(?:front|back)$/.test(wordAt(pieces, at + 2));
     // "Filled the urns with them".

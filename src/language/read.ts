@@ -17,7 +17,7 @@ import { mendedBy } from './mending.js';
 import { joinNewNames } from './new-names.js';
 import { withCropsSaid } from './new-names/crop-said.js';
 import { withoutCallings, withoutIntroductions } from './new-names/introduced.js';
-import { withNamesToldOf } from './new-names/told-of.js';
+import { withNamedMeant, withNamesToldOf } from './new-names/told-of.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import { withNthPlants } from './nth-plant.js';
 import { onceMore } from './once-more.js';
@@ -71,7 +71,9 @@ export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
     withTowards(withoutCallings(withSums(withoutTotals(withoutAsides(utterance.pieces))))),
   );
   const named = withCropsSaid(
-    withNamesToldOf(withoutIntroductions(joinNewNames(joined, utterance.tokens, utterance.text))),
+    withNamedMeant(
+      withNamesToldOf(withoutIntroductions(joinNewNames(joined, utterance.tokens, utterance.text))),
+    ),
   );
   const pieces = withNthPlants(eachNamed(named, note.context));
   return { utterance, pieces };

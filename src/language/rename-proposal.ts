@@ -12,6 +12,10 @@ import type { Utterance } from './utterance.js';
 /** "… to Pale Jessie please"; with a capital it is of the name. */
 const BIDDING = / (?:please|pls|plz|thanks|would you|will you|could you|can you|from now on|instead)\b.*$/;
 
+/** "… new bellringer i misread the label": why, told without a mark. */
+const REASON =
+  / (?:i|we|id|i'd|i've|ive|just|sorry) (?:just )?(?:misread|misheard|mistook|muddled|read|got|had|wrote|couldn't|cant|can't)\b.*$/;
+
 /** The rule of `grammar/amend.ts` that these sentences fit. */
 export const RENAME = 'rename <plant> to <name>';
 
@@ -49,7 +53,8 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
   const told = pieces.slice(to + 1, stop < 0 ? undefined : stop);
   const name = trimmed(textOf(told, utterance))
     .replace(/^(?:the|be) /i, '')
-    .replace(BIDDING, '');
+    .replace(BIDDING, '')
+    .replace(REASON, '');
   // "Should be down as 13"; no "3 Sisters".
   if (name === '' || /^\d+(?!\d| \p{Lu})/u.test(name)) return undefined;
   const isPlain =

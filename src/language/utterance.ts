@@ -6,6 +6,8 @@ import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
 import { mediumPiece } from './media.js';
 import { namesBehindCrop, namesOfParent, namesOpening } from './new-names/behind-crop.js';
 import { countedNames } from './new-names/counted.js';
+import { namesSetApart } from './new-names/set-apart.js';
+import { unaccountedNames } from './new-names/unaccounted.js';
 import type { FoundName } from './names/known.js';
 import { moneyAt } from './money.js';
 import { isStruckDay, isTally } from './days-beside-names.js';
@@ -88,6 +90,8 @@ function chunk(
   namesBehindCrop(text, tokens, free, claim);
   namesOpening(text, tokens, free, claim);
   namesOfParent(text, tokens, free, claim);
+  namesSetApart(text, tokens, free, claim);
+  unaccountedNames(text, tokens, placeNamesOf(context), free, claim);
   const words = tokens.map(({ text }) => text);
   for (let at = 0; at < tokens.length; at++) {
     if (!free(at)) continue;

@@ -1,5 +1,6 @@
 /** A crop that heads the list of its varieties: "potted up the dahlia tubers, 3 Ember Fox and 2 Rust Duchess". */
 import type { Clause } from '../clauses.js';
+import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import type { Draft } from './draft.js';
 import { isCropAlone } from './one-plant.js';
@@ -34,13 +35,17 @@ const ofCrop = (draft: Draft, crop: string): Draft =>
     ? { ...draft, plant: { ...draft.plant, crop } }
     : draft;
 
-/** "Took dahlia cuttings: Ember Fox 5, Rust Duchess 6": the crop stands before a colon or a dash, and then the first variety. */
+/** "Took dahlia cuttings: Ember Fox 5, Rust Duchess 6", "6 dahlia cuttings of Ember Fox and 5 of Rust Duchess": the crop stands before a colon, a dash or "of", and then the first variety. */
 function isCropFirst(pieces: readonly Piece[], { from, to }: Clause): boolean {
   const [crop, first] = pieces.slice(from, to).filter(({ is }) => is === 'plant');
   if (crop?.is !== 'plant' || first?.is !== 'plant' || !isCropAlone(crop.plant)) return false;
-  return pieces
-    .slice(pieces.indexOf(crop), pieces.indexOf(first))
-    .some((piece) => piece.is === 'break' && /^[:-]$/.test(piece.mark));
+  const between = pieces.slice(pieces.indexOf(crop) + 1, pieces.indexOf(first));
+  return (
+    between.some((piece) => piece.is === 'break' && /^[:-]$/.test(piece.mark)) ||
+    (between.length === 2 &&
+      /^(?:cuttings|tips|slips)$/.test(wordAt(between, 0)) &&
+      wordAt(between, 1) === 'of')
+  );
 }
 
 /** A mark stands between the heading and the list; behind a mere comma each of the list is counted, first the number. */

@@ -66,7 +66,8 @@ function cropApart(
   at: number,
 ): { readonly crop: number; readonly to: number } | undefined {
   let mark = at;
-  while (TOO.test(wordAt(pieces, mark))) mark++;
+  // "20 Canal Lamp struck, argyranthemum, 2 trays of 10".
+  while (TOO.test(wordAt(pieces, mark)) || /^(?:struck|taken|stuck|done)$/.test(wordAt(pieces, mark))) mark++;
   const [comma, crop, end, next] = pieces.slice(mark, mark + 4);
   if (comma?.is !== 'break' || comma.mark !== ',' || !isCrop(crop) || end?.is !== 'break') return undefined;
   const isListed = next?.is === 'plant' || (next?.is === 'count' && pieces[mark + 4]?.is === 'plant');

@@ -68,7 +68,8 @@ export function runAt({ pieces, tokens, at, before, isShouted }: NameSeen): Run 
     if (
       length === 0
         ? opensWithDay(pieces, tokens, at, before)
-        : capital === length && isDayInName(pieces, tokens, at + length)
+        : capital === length &&
+          isDayInName(pieces, tokens, at + length, length === 1 && before.at(-1)?.is === 'count')
     ) {
       capital++;
       length++;

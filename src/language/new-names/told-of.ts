@@ -11,13 +11,13 @@ const MOST_WORDS = 12;
 const IS = String.raw`(?:it's|its|it is|it was|they're|theyre|they are|she's|that's|thats|that is|this is|these are|those are|this one's|this one is)`;
 const SAYS = String.raw`(?:says|said|say|reckons|reckoned|thinks|thought|think|reckon|believes|believe|swears|tells me|told me|was told)`;
 const LABEL = String.raw`(?:label|labels|tag|ticket|pot|packet|stick|sticker)`;
-const OPENS = String.raw`(?:(?:and|but|so|now|oh|apparently|by the way|btw|turns out|turned out) )*`;
+const OPENS = String.raw`(?:(?:and|but|so|now|oh|apparently|by the way|btw|turns out|turned out|as well|aswell|too|also) )*`;
 
 /** The words between a mark, or a crop, and the name that is told of it. */
 const LEADS = whole`
   ${OPENS}${IS}( apparently| actually| really)?
   ${OPENS}(\S+ ){0,5}${SAYS}( that)? ${IS}
-  ${OPENS}(\S+ ){1,6}(calls|called) (it|them|her|him)
+  ${OPENS}(\S+ ){1,6}(calls|called|calling|naming|christened|named) (it|them|her|him)
   ${OPENS}${IS} (\S+ ){0,8}(called|named|labelled|known as)
   (the|that) (\S+ ){0,6}(called|named|labelled|known as)
   ${OPENS}((the|its|her|his|their) )?${LABEL} (says|said|reads|read)( ${IS})?
@@ -26,12 +26,12 @@ const LEADS = whole`
   ((the|its) )?name's
   (sold|given|passed on)( to me| to us)? as
   (that|which) (goes by|is called|we call|i call|they call)
-  ((the|its) )?(variety|cultivar|sort)( name)?( is| was)?
+  ((the|its) )?(variety|cultivar|sort)( name)?( is| was)?( called| named)?
 `;
 
 /** Words of a deed by which plants come to be there. */
 const BEGUN = whole`
-  took|taken|did|done|struck|stuck|inserted|put|got|bought|came|arrived|received|gave|given|let|made|cut|snipped|had|have|brought|ordered|picked
+  took|taken|did|done|struck|stuck|inserted|put|got|bought|came|arrived|received|gave|given|let|made|cut|snipped|had|have|brought|ordered|picked|aswell|too|also|well
   cuttings|plugs|liners|slips
 `;
 /** Words of what befalls plants that were there before. */
@@ -122,3 +122,21 @@ function isEnded(pieces: readonly Piece[], at: number): boolean {
 /** Words that are somebody's, and no plant's: "she says Mary Dolan". */
 export const isSomebody = (words: readonly string[]): boolean =>
   isPerson(words) || /(?:'s|s')$/.test(words.at(-1) ?? '');
+
+/** "My fuchsia had no name so I'm calling it Tin Whistler. Took 9 cuttings of it": of the plant that was just named. */
+export function withNamedMeant(pieces: readonly Piece[]): readonly Piece[] {
+  for (const [at, mark] of pieces.entries()) {
+    const [crop, name] = pieces.slice(Math.max(0, at - 2), at);
+    if (mark.is !== 'break' || !isCrop(crop) || name?.is !== 'plant' || name.plant.variety === undefined)
+      continue;
+    const opens = pieces.findLastIndex((each, n) => n < at && each.is === 'break') + 1;
+    if (pieces.slice(opens, at).some(({ is }) => is === 'count')) continue;
+    const it = pieces.findIndex((_, n) => n > at && /^(?:it|them)$/.test(wordAt(pieces, n)));
+    const between = pieces.slice(at + 1, it);
+    const isOfIt =
+      /^(?:cuttings|tips|slips|it)$/.test(wordAt(pieces, it - 2)) && wordAt(pieces, it - 1) === 'of';
+    if (!isOfIt || between.some(({ is }) => is === 'break' || is === 'plant')) continue;
+    return [...pieces.slice(0, it), name, crop, ...pieces.slice(it + 1)];
+  }
+  return pieces;
+}

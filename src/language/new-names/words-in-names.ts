@@ -7,14 +7,22 @@ import { monthWords } from '../dates/words.js';
 import { NEVER } from './no-names.js';
 import { isCrop } from './position.js';
 
-/** "Wet Sunday fuchsia": a day or month in capitals between a name and its crop is part of the name. */
-export function isDayInName(pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean {
+/**
+ * "Wet Sunday fuchsia", "lost 5 Shearer's Sunday": a day or month in capitals between a name and its crop, or straight behind the
+ * one word in capitals that was counted, is part of the name.
+ */
+export function isDayInName(
+  pieces: readonly Piece[],
+  tokens: readonly Token[],
+  at: number,
+  isSecondOfCounted: boolean,
+): boolean {
   const piece = pieces[at];
   return (
     piece?.is === 'when' &&
     piece.to === piece.from + 1 &&
     tokens[piece.from]?.capital === true &&
-    isCrop(pieces[at + 1])
+    (isCrop(pieces[at + 1]) || isSecondOfCounted)
   );
 }
 

@@ -19,7 +19,9 @@ export function mendedByNeighbours(
   tokens: readonly Token[],
   isName: (at: number) => boolean,
 ): readonly Token[] {
-  const odd = tokens.flatMap((token, at) => (isOdd(token, at) && !isName(at) ? [at] : []));
+  const odd = tokens.flatMap((token, at) =>
+    isOdd(token, at) && !isName(at) && !isTitledPlant(tokens, at) ? [at] : [],
+  );
   if (odd.length === 0 || odd.length > MOST) return tokens;
   const row = [...tokens];
   for (const at of odd) {
@@ -29,6 +31,11 @@ export function mendedByNeighbours(
   }
   return row;
 }
+
+/** "12 auntie breda", "cuttings of auntie breda": who is no slip of "bread". */
+const isTitledPlant = (row: readonly Token[], at: number): boolean =>
+  /^(?:auntie|aunty|aunt|uncle|granny|nana|nan|grandad|mrs|mr)$/.test(row[at - 1]?.text ?? '') &&
+  (row[at - 2]?.is === 'number' || /^(?:of|called|named)$/.test(row[at - 2]?.text ?? ''));
 
 /** "Fred only had the one", "fred took two": what somebody did, who is no verb. */
 const HAVING = /^(?:had|has|took|got|wanted|needed|bought|kept|gave|came)$/;

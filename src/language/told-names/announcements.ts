@@ -1,6 +1,6 @@
 /** Words behind which a name stands: "a dahlia called …", "known as …", "variety …". */
 import { crops, phraseAt } from '../lexicon.js';
-import { isSmallName } from './small-letters.js';
+import { isSmallName, namesSort } from './small-letters.js';
 import { textAt, type Token } from '../tokens.js';
 
 export interface Announcement {
@@ -35,12 +35,21 @@ export const announcements: readonly Announcement[] = [
     endsAt: (tokens, at) => textAt(tokens, at) === "name's",
   },
   {
-    name: 'the sort is <Name>',
-    phrasings: ['Took six dahlia tips, the sort is Tin Whistler'],
+    name: 'the sort is <name>',
+    phrasings: [
+      'Took six dahlia tips, the sort is Tin Whistler',
+      'Took six dahlia tips, the variety is tin whistler and they are in the porch',
+    ],
+    mustNot: [
+      'Took six dahlia tips, the variety is unknown',
+      'Took six dahlia tips, the variety is new to me',
+      'Took six dahlia tips, the variety is not marked',
+      'Took six dahlia tips, the variety is hard to tell',
+    ],
     endsAt: (tokens, at) =>
       IS.test(textAt(tokens, at)) &&
       /^(?:variety|cultivar|sort)$/.test(textAt(tokens, at - 1)) &&
-      isCapital(tokens, at + 1),
+      (isCapital(tokens, at + 1) || namesSort(tokens, at + 1)),
   },
   {
     name: ', variety <Name>',
@@ -110,12 +119,15 @@ export const announcements: readonly Announcement[] = [
       'Took six of a dahlia by the name of tin whistler',
       'Six tips of a dahlia by name of Tin Whistler',
       'Took six of a dahlia, name of tin whistler',
+      'Took six dahlia cuttings name of tin whistler',
     ],
     endsAt: (tokens, at) =>
       textAt(tokens, at) === 'of' &&
       textAt(tokens, at - 1) === 'name' &&
       (textAt(tokens, at - 3) === 'by' ||
         textAt(tokens, at - 2) === ',' ||
+        /^(?:cuttings|plugs|tips|slips|plants|aswell|too|well)$/.test(textAt(tokens, at - 2)) ||
+        isCropAt(tokens, at - 2) ||
         (isCapital(tokens, at + 1) && textAt(tokens, at - 2) !== 'the')),
   },
   {

@@ -26,6 +26,26 @@ export function isSmallName(tokens: readonly Token[], from: number): boolean {
   );
 }
 
+/** Whether the words behind "the variety is" name it, and do not only describe it: "old bellringer"; no "unknown", "new to me", "hard to tell". */
+export function namesSort(tokens: readonly Token[], from: number): boolean {
+  let to = from;
+  while (to - from < 5 && tokens[to]?.is === 'word' && !NEVER_WITHIN.has(textAt(tokens, to))) to++;
+  const words = tokens.slice(from, to).map(({ text }) => text);
+  const isAsked = /^(?:to|for|i|we|with)$/.test(textAt(tokens, to));
+  return (
+    words.length > 0 &&
+    words.length < 4 &&
+    !isAsked &&
+    !words.some((word) => SAYS_NOTHING.test(word) || /(?:ing|ly)$/.test(word)) &&
+    verbSense(words[0] ?? '')?.form !== 'past' &&
+    !onlyDescribes(words)
+  );
+}
+
+/** What is said of a sort that nobody can name. */
+const SAYS_NOTHING =
+  /^(?:un.*|not|never|anyones?|anyone's|anybody's|guess|marked|called|named|missing|mystery|gone|rubbed|illegible|doubtful|uncertain|same|true|tbc|something|nothing|someone|different)$/;
+
 /** What labels advise, and how plants fare. */
 const ADVISES =
   /^(?:keep|needs?|likes?|hardy|full|part|best|protect|avoid|sow|flowers?|height|spread|zone|ideal|toxic|organic|bit|sulking|dying)$|(?:ous|ing|ed)$/;

@@ -97,6 +97,8 @@ export const cut: readonly Rule[] = [
           // "Did 15 more Salt Harrier on Thursday".
           (p[t]?.is === 'count' && p[t].quantity.more === true) ||
           p.length < t + 5 ||
+          // "Did 8 of the little blue salvia by the gate, we're calling it Tin Whistler".
+          namesNew(p, t) ||
           // "Did 8 of the Salt Harrier, propagator", "…, same propagator".
           (p.at(-1)?.is === 'place' &&
             p.at(/^(?:same|in|on)$/.test(wordAt(p, p.length - 2)) ? -3 : -2)?.is === 'break' &&
@@ -247,3 +249,14 @@ export const cut: readonly Rule[] = [
     mustNot: ['Salt Harrier, chucked 14 tips in the bin'],
   },
 ];
+
+/** A name that nobody knew, beside its crop. */
+const namesNew = (pieces: readonly Piece[], from: number): boolean =>
+  pieces.some(
+    (piece, at) =>
+      at >= from &&
+      piece.is === 'plant' &&
+      !piece.known &&
+      piece.plant.variety !== undefined &&
+      pieces[at + 1]?.is === 'plant',
+  );

@@ -1,0 +1,181 @@
+/**
+ * Words that nobody accounts for where a plant would stand: "2 gull lantern rooted", "tat n tails 5 have rooted", "Ferry Queue: 3 with roots",
+ * "potted on 5 tat n tails and …". Whatever they mean elsewhere, they are read as a name, so that it is asked about; the lot that is
+ * alone or was prompted is not what was said.
+ */
+import { causes, media, phraseAt, placeNouns, verbSense } from '../lexicon.js';
+import { numberAt } from '../numbers.js';
+import { isThing } from '../other-things.js';
+import { whole } from '../phrases.js';
+import type { Piece } from '../pieces.js';
+import type { PlaceName } from '../places/known.js';
+import { nameAt } from '../told-names/name-piece.js';
+import { textAt, type Token } from '../tokens.js';
+import { NEVER_WITHIN } from './counted.js';
+import { cropLength } from './crop-words-said.js';
+import { onlyDescribes } from './describing.js';
+import { isFirm, isPerson, isTitled } from './people.js';
+
+type Free = (at: number) => boolean;
+
+/** What is told of plants behind their name. */
+const FARES = whole`rooted|have|has|got|had|with|now|rotted|died|dead|struck|potted|showing|gone`;
+
+/** Behind a number that stands behind a name. */
+const FARES_BEHIND_NUMBER = whole`rooted|have|has|got|with|rotted|died|potted|more|now|lost|dead|gone|roots`;
+
+/** What befalls so many of a plant. */
+const BEFELL = whole`lost|binned|chucked|dumped|composted|potted|sold|gave|given|swapped|planted|pinched`;
+
+const GOES_ON = whole`and|to|into|in|they|they're|today|yesterday|this|last|because|cos|so|but|now|all|both|died|rotted`;
+
+/** Nouns that stand for whatever plants are talked of. */
+const ANY_PLANTS = whole`
+  things?|babies|baby|beauties|beauty|lads|lasses|fellas|fellows|specimens?|survivors?|monsters?|beasts?|devils?|buggers?|sods?|darlings?|blighters?
+  guys|kids|children|heroes|stars|champions|winners|losers|casualties|goners|hopefuls|examples|individuals|growers|growths?|flowers?|lots?|batch|surprises
+`;
+
+/** What opens a telling and is no plant. */
+const OPENINGS = whole`
+  news|update|updates|look|check|checks|report|reports|time|tally|count|result|results|days?|inspection|round|rounds|progress|score|success|luck
+  job|work|list|notes?|summary|verdict|call|stuff|chance|heavens|god|gosh|god's|lord|morning|evening|afternoon|night|all|folks|everyone|mates?|status|head|total
+`;
+
+const JOINTS = /^(?:and|n|of)$/;
+
+export function unaccountedNames(
+  text: string,
+  tokens: readonly Token[],
+  places: readonly PlaceName[],
+  free: Free,
+  claim: (piece: Piece) => boolean,
+): void {
+  for (let at = 0; at < tokens.length; at++) {
+    const to = free(at)
+      ? (behindCuttingsOf(tokens, at, free) ??
+        behindNumber(tokens, at, free) ??
+        beforeNumber(tokens, at, free))
+      : undefined;
+    if (to === undefined || isPlaceKnown(tokens, at, to, places)) continue;
+    claim(nameAt(text, tokens, at, to));
+    at = to - 1;
+  }
+}
+
+/** "Took eight penstemon cuttings of widow lantern and another eight of corporal plum": whatever the words mean elsewhere. */
+function behindCuttingsOf(tokens: readonly Token[], at: number, free: Free): number | undefined {
+  const crop = at - 3;
+  const isCuttings =
+    textAt(tokens, at - 1) === 'of' &&
+    /^(?:cuttings|tips|slips)$/.test(textAt(tokens, at - 2)) &&
+    free(crop) &&
+    cropLength(tokens, crop) > 0;
+  const isAnother =
+    textAt(tokens, at - 1) === 'of' &&
+    numberAt(tokens, at - 2)?.to === at - 1 &&
+    textAt(tokens, at - 3) === 'another';
+  if (!isCuttings && !isAnother) return undefined;
+  const to = nameEnd(tokens, at, free);
+  if (to === undefined || !isName(tokens, at, to)) return undefined;
+  if (isPerson(tokens.slice(at, to).map(({ text }) => text))) return undefined;
+  return isEnd(tokens[to]) || /^(?:and|in|into|on|at|both|today|yesterday|this)$/.test(textAt(tokens, to))
+    ? to
+    : undefined;
+}
+
+/** "2 gull lantern rooted", "6 of disco nan got roots", "lost 3 of the gull lantern". */
+function behindNumber(tokens: readonly Token[], at: number, free: Free): number | undefined {
+  let number = textAt(tokens, at - 1) === 'the' ? at - 1 : at;
+  if (textAt(tokens, number - 1) === 'of') number--;
+  else if (number < at) return undefined;
+  const from = [1, 2].find((length) => numberAt(tokens, number - length)?.to === number);
+  if (from === undefined) return undefined;
+  const to = nameEnd(tokens, at, free);
+  if (to === undefined || !isName(tokens, at, to)) return undefined;
+  if (FARES.test(textAt(tokens, to)) && opensAt(tokens, number - from)) return to;
+  if (!isEnd(tokens[to]) && !GOES_ON.test(textAt(tokens, to))) return undefined;
+  const deed = /^(?:on|up|out|off)$/.test(textAt(tokens, number - from - 1))
+    ? number - from - 2
+    : number - from - 1;
+  return BEFELL.test(textAt(tokens, deed)) && !isSomebody(tokens, at, to) ? to : undefined;
+}
+
+/** "Tat n tails 5 have rooted", "Ferry Queue: 3 with roots now", "gull lantern 2 of 6 rooted". */
+function beforeNumber(tokens: readonly Token[], at: number, free: Free): number | undefined {
+  if (!opensAt(tokens, at)) return undefined;
+  const to = nameEnd(tokens, at, free);
+  if (to === undefined || !isName(tokens, at, to)) return undefined;
+  const last = textAt(tokens, to - 1);
+  if (OPENINGS.test(last) || placeNouns.has(last) || isSomebody(tokens, at, to)) return undefined;
+  const number = numberAt(tokens, /^[:,-]$/.test(tokens[to]?.raw ?? '') ? to + 1 : to);
+  const behind = textAt(tokens, number?.to ?? tokens.length);
+  // "4 of 6", "4 out of 6"; no "resist forty of the …".
+  const of =
+    number && behind === 'of' ? number.to + 1 : number && behind === 'out' ? number.to + 2 : undefined;
+  const fares = of === undefined ? FARES_BEHIND_NUMBER.test(behind) : numberAt(tokens, of) !== undefined;
+  return fares ? to : undefined;
+}
+
+/** Where a telling begins: the note, a sentence, or what "and" joins. */
+const opensAt = (tokens: readonly Token[], at: number): boolean =>
+  at === 0 ||
+  /^(?:mark|line)$/.test(tokens[at - 1]?.is ?? '') ||
+  /^(?:and|but|also|so|got|have|has|only|now|another|all|about|just|had|today|yesterday|of)$/.test(
+    textAt(tokens, at - 1),
+  );
+
+/** Where two to four words end that may be of a name; at what is told of it. */
+function nameEnd(tokens: readonly Token[], at: number, free: Free): number | undefined {
+  let to = at;
+  while (to - at < 5 && free(to) && isOfName(tokens, at, to)) to++;
+  return to - at < 2 || to - at > 4 ? undefined : to;
+}
+
+function isOfName(tokens: readonly Token[], from: number, at: number): boolean {
+  const token = tokens[at];
+  if (token?.is !== 'word') return false;
+  const word = token.text;
+  // "Tat n tails", "Cup of Tin".
+  if (token.raw.toLowerCase() === 'n') return at > from;
+  if (word === 'of') return at > from && tokens[at - 1]?.capital === true;
+  return (
+    !NEVER_WITHIN.has(word) &&
+    !(at > from && (FARES.test(word) || GOES_ON.test(word))) &&
+    verbSense(word)?.form !== 'past' &&
+    !/(?:ing|ly|n't|'(?:d|ve|ll|m|re))$/.test(word) &&
+    numberAt(tokens, at) === undefined &&
+    cropLength(tokens, at) === 0
+  );
+}
+
+/** No description, no cause, no medium, and nothing that stands for any plants. */
+function isName(tokens: readonly Token[], from: number, to: number): boolean {
+  const words = tokens.slice(from, to).map(({ text }) => text);
+  const last = words.at(-1) ?? '';
+  return (
+    !onlyDescribes(words) &&
+    !JOINTS.test(last) &&
+    !ANY_PLANTS.test(last) &&
+    !isThing(last) &&
+    !/(?:'s|s')$/.test(last) &&
+    !words.some((_, at) => phraseAt(causes, words, at) || phraseAt(media, words, at))
+  );
+}
+
+const isSomebody = (tokens: readonly Token[], from: number, to: number): boolean => {
+  const words = tokens.slice(from, to).map(({ text }) => text);
+  return isPerson(words) || isTitled(words) || isFirm(words);
+};
+
+const isPlaceKnown = (
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  places: readonly PlaceName[],
+): boolean => {
+  const words = tokens.slice(from, to).map(({ text }) => text.replace(/'/g, ''));
+  return places.some((place) => place.words.every((word, n) => words[n] === word));
+};
+
+const isEnd = (token: Token | undefined): boolean =>
+  token === undefined || token.is === 'line' || /^[,.;!?(-]$/.test(token.raw);
