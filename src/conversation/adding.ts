@@ -21,17 +21,19 @@ const LATE =
   /^(?:and |oh |sorry |ps )*(?:(?:i )?(?:forgot|meant) to (?:say|add|mention|put)|(?:i )?should have (?:said|added)|didn['’]t say)(?: that)?\b[ ,:–-]*/i;
 /** "They are in a jam jar on the windowsill", "all in the propagator". */
 const THEY_ARE =
-  /^(?:(?:and|oh|also) )*(?:they|they['’]re|these|those|it|it['’]s|all|both|each)(?: are| is| were| went)?(?: all| both| now| just)? (?=(?:in|into|on|at|under|by|with|to) |(?:tips?|nodal|internodal|heel|basal)\b)/i;
+  /^(?:(?:and|oh|also) )*(?:they|they['’]re|these|those|it|it['’]s|all|both|each)(?: are| is| were| went)?(?: all| both| now| just)? (?=(?:in|into|on|at|under|by|with|to|up|down|round|behind|beside|near|outside) |(?:tips?|nodal|internodal|heel|basal)\b)/i;
 
 /** Whether the words are a slot or two that the last note lacks, and they are set; "all in the propagator" sets those of several plants. */
 export function addsToLast(sitting: Sitting, text: string): boolean {
   const told = text.trim().replace(/(?<![.!])[.!]+$/, '');
   const now = told.replace(LATE, '');
   const words = now.replace(THEY_ARE, '');
+  const isUpOrDown = words !== now && /^(?:up|down|round|behind|beside|near|outside) /i.test(words);
   if (
-    !/^(?:and |oh and |oh |also )?(?:in|into|to|with|on|at|for|all in|one|two|three|four|five|six|\d{1,2}|tips?|nodal|internodal|heel|basal)(?: |$)/i.test(
-      words,
-    ) ||
+    (!isUpOrDown &&
+      !/^(?:and |oh and |oh |also )?(?:in|into|to|with|on|at|for|all in|one|two|three|four|five|six|\d{1,2}|tips?|nodal|internodal|heel|basal)(?: |$)/i.test(
+        words,
+      )) ||
     words.length > 60
   )
     return false;

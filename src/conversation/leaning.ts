@@ -19,9 +19,11 @@ import { goesOn } from './going-on.js';
 import { hadBySomebody, hadByThem } from './had-by-them.js';
 import { onlyOfLastNote } from './last-note.js';
 import { SAME_PLACE, saysLikewise } from './likewise.js';
+import { placesLotsTold } from './lots-placed.js';
 import { namesLast } from './naming.js';
 import { takeNote } from './noting.js';
 import type { Sitting } from './sitting.js';
+import { tellsStands } from './stands-told.js';
 import { restWentOut } from './went-out.js';
 
 /** So long after a gift are "they" those who had it. */
@@ -34,6 +36,7 @@ export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, cont
   const isSince = (sitting.journal.at(-1)?.postedAt ?? 0) >= (context.ask?.askedAt ?? 0);
   if (isBare && isSince && wasRightFirst(sitting, text)) return true;
   if (read.entries.length === 0 && misreadLabel(sitting, text)) return true;
+  if (isSince && placesLotsTold(sitting, text)) return true;
   const ofLastNote = isOfLastNote(sitting, read, context, text);
   if (ofLastNote && hasSecondThoughts(text) && !saysOther(text) && corrects(sitting, text, context.lines))
     return true;
@@ -63,6 +66,7 @@ export function leansOnLast(sitting: Sitting, text: string, read: ReadNote, cont
   if (silent && restWentOut(sitting, text)) return true;
   if (ofLastNote && countsThereAnew(sitting, text)) return true;
   if (!isAsked && (silent || ofLastNote) && countsAnew(sitting, text)) return true;
+  if (silent && !isAsked && tellsStands(sitting, text)) return true;
   if (silent && goesOn(sitting, text)) return true;
   if (ofLastNote && (saysLikewise(sitting, text) || addsToLast(sitting, text))) return true;
   if ((silent || ofLastNote) && namesLast(sitting, text)) return true;

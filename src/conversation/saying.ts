@@ -30,6 +30,7 @@ import { oneMoreOf } from './one-more.js';
 import { ownLines, readSaid, unprompted } from './reading-said.js';
 import { replyToAsk } from './replying.js';
 import { greets, start } from './starting.js';
+import { withPlacesByOthers } from './places-by-others.js';
 import type { Ask } from './talk.js';
 import type { Sitting } from './sitting.js';
 import { putsOff } from './not-now.js';
@@ -102,7 +103,7 @@ export function sayText(
     sitting.reply.text.push(welcome);
     return;
   }
-  sitting.text = undoneToo(sitting, spelt);
+  sitting.text = withPlacesByOthers(sitting, undoneToo(sitting, spelt));
   const said = withPlantAtFault(sitting, withoutCourtesy(sitting.text, known));
   const pending = isOfJustTold(sitting, said, context)
     ? undefined

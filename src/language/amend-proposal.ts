@@ -29,6 +29,13 @@ export function proposeRestatement(
   const not = pieces.findIndex((_, at) => wordAt(pieces, at) === 'not');
   if (!restated || isWish(pieces, lineOf(pieces, utterance))) return undefined;
   if (isOfSomethingElse(lineOf(withoutReasons(pieces), utterance), pieces, not)) return undefined;
+  // "They're not all in the shade house": where some of them are not.
+  if (
+    /^(?:all|both)$/.test(textOf(pieces.slice(not + 1, not + 2), utterance)) &&
+    not >= 0 &&
+    restated.set['place'] !== undefined
+  )
+    return undefined;
   const { plant, when } = restated;
   let { set } = restated;
   const lot = lotMeant(pieces, note);

@@ -1,7 +1,7 @@
 /** Places that only a preposition tells: "round the sundial", "in the scullery", "behind the shed". */
 import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
-import { anyOf, whole } from './phrases.js';
+import { anyOf, opening, whole } from './phrases.js';
 import type { Piece } from './pieces.js';
 import { LANDMARKS } from './places/tails.js';
 import type { Token } from './tokens.js';
@@ -51,6 +51,17 @@ const NOT_PLACES = whole`
   ${PARTS}
   ${HOW_AND_WHOSE}
   ${VERBS}
+`;
+
+/** What is said like a place and is none: "in trouble", "on the small side", "in the long run". */
+const SAYINGS = whole`
+  trouble|lead|running|mood|mend|know|clear|process|zone|rush|main|meanwhile|interim|offing|news
+  background|beginning|circumstances|bargain|balance|family|post|moon|nick|long run|first place|last legs
+  (same|wrong|right) (boat|side|track)|(small|dry|wet|leggy|thin|weak|slow|large|big|late|early) side
+`;
+/** "At the mercy of the slugs", "in full sun". */
+const OPENS_SAYING = opening`
+  mercy|verge|brink|cusp|nick of|full|great|fine|poor|bad|perfect
 `;
 
 /** Words that no place goes on behind. */
@@ -185,6 +196,8 @@ export function loosePlace(
       !/^(?:side|end|top|back|bed)$/.test(wordAt(pieces, end - 1))
     )
       continue;
+    const said = pieces.slice(start, end).map((_, n) => wordAt(pieces, start + n));
+    if (SAYINGS.test(said.join(' ')) || OPENS_SAYING.test(said.join(' '))) continue;
     if (!article && lead === 'by') continue;
     if (!article && lead === 'to' && !tokens[pieces[start]?.from ?? 0]?.capital) continue;
     return text.slice(

@@ -20,12 +20,19 @@ import { secondThoughtsBefore } from './restatement/second-thoughts.js';
 import { restatementIn } from './restatement.js';
 import type { Sentence } from './sentences.js';
 import { slotsOf } from './slots.js';
+import { stoodSomewhere, withoutCompany } from './stood-somewhere.js';
+import type { Utterance } from './utterance.js';
 import { valueSaid } from './value-said.js';
 
 const NO_ACT = /^(?:question|answer|undo|amend|remark|remind|reading|tend)$/;
 
 /** What the sentence makes of the act before it; undefined where it speaks for itself. */
-export function mendedBy(last: Proposal | undefined, sentence: Sentence, note: Note): Proposal | undefined {
+export function mendedBy(
+  last: Proposal | undefined,
+  sentence: Sentence,
+  note: Note,
+  utterance: Utterance,
+): Proposal | undefined {
   if (last?.kind === 'tend') return otherCare(last, sentence) ?? otherPlant(last, sentence);
   if (last?.kind === 'amend') return amendedMore(last, sentence);
   if (last?.kind === 'remind') return atHour(last, sentence);
@@ -33,6 +40,7 @@ export function mendedBy(last: Proposal | undefined, sentence: Sentence, note: N
   return (
     answered(last, sentence, note) ??
     filled(last, sentence) ??
+    stoodSomewhere(last, sentence, utterance) ??
     namedNow(last, sentence) ??
     causeOf(last, sentence) ??
     heldBack(last, sentence) ??
@@ -95,7 +103,7 @@ function answered(last: Proposal, sentence: Sentence, note: Note): Proposal | un
 export const saysMore = (piece: Piece): boolean =>
   piece.is !== 'word'
     ? piece.is !== 'when' || !/^(?:until|till|til|for)\b/i.test(piece.when.words)
-    : !/^(?:it's|its|is|they're|they|are|that's|for|now|just|moment|medium|compost|place|where|container|position|location|type|sat|sit|sits|sitting|stand|stands|standing|stood|live|lives|living|below|beyond|over|out|up|down|back|by|both)$/.test(
+    : !/^(?:it's|its|is|they're|they|these|those|are|that's|for|now|just|moment|medium|compost|place|where|container|position|location|type|sat|sit|sits|sitting|stand|stands|standing|stood|live|lives|living|below|beyond|over|out|up|down|back|by|both)$/.test(
         piece.text,
       );
 
@@ -110,10 +118,11 @@ const withoutSet = (pieces: readonly Piece[]): readonly Piece[] =>
 /** "Took twelve. Tip cuttings, no hormone, in the utility room." */
 function filled(last: Proposal, sentence: Sentence): Proposal | undefined {
   // "The others live in the cold frame".
-  const isOfOthers = sentence.pieces.some((piece) => piece.is === 'count' && piece.quantity.whole === 'rest');
+  const pieces = withoutCompany(sentence.pieces);
+  const isOfOthers = pieces.some((piece) => piece.is === 'count' && piece.quantity.whole === 'rest');
   const added =
     /^(?:strike|stock|receive)$/.test(last.kind) && !isOfOthers
-      ? slotsAlone(withoutSet(withoutTalkBehind(sentence.pieces)).filter(saysMore))
+      ? slotsAlone(withoutSet(withoutTalkBehind(pieces)).filter(saysMore))
       : undefined;
   return (
     added && {

@@ -104,7 +104,7 @@ function readByRules(note: Note): Reading {
     }
     const again = onceMore(told.at(-1), sentence);
     const mended =
-      again || speaksOfSeveral(told, sentence) ? undefined : mendedBy(told.at(-1), sentence, note);
+      again || speaksOfSeveral(told, sentence) ? undefined : mendedBy(told.at(-1), sentence, note, utterance);
     if (again) told.push(again);
     else if (mended) told[told.length - 1] = mended;
     else {

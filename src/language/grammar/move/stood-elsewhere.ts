@@ -149,16 +149,21 @@ export const stoodElsewhere: readonly Rule[] = [
   {
     name: '<plant> are in <place> now',
     kind: 'move',
-    head: "be~|they're out|up|down|over|back? in|on|under|at the|my? <place> now|<when>",
+    head: "be~|they're out|up|down|over|back? in|on|under|at the|my? <place> now|nowadays|currently|these|<when>",
     shape: 'subject',
     when: (p, f) =>
       wordAt(p, f) === "they're" || p.slice(0, f).some((piece) => piece.is === 'plant' || isTold(piece)),
     phrasings: [
       "they're back in the porch since yesterday",
       'potted two Salt Harrier up, the others are on the windowsill now',
+      'the Salt Harrier are in the porch these days',
     ],
     // "Pinched the Salt Harrier that are in the tunnel yesterday": which ones.
-    unless: (p, f, t) => /^(?:that|which)$/.test(wordAt(p, f - 1)) || groundAt(p, t - 2) || bedAt(p, t - 2),
+    unless: (p, f, t) =>
+      /^(?:that|which)$/.test(wordAt(p, f - 1)) ||
+      (wordAt(p, t - 1) === 'these' && wordAt(p, t) !== 'days') ||
+      groundAt(p, t - 2) ||
+      bedAt(p, t - 2),
     mustNot: [
       'the Salt Harrier are in the front border now',
       'the Salt Harrier are in the far bed since Sunday',
