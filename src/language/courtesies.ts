@@ -5,12 +5,15 @@ import {
   ASKS_WHETHER,
   CLOSINGS,
   DAYTIMES,
+  DEARS,
+  GOES_ON,
   GREETINGS,
   HEADINGS,
   HOW,
   LEADS_TO,
   LEANS,
   OPENINGS,
+  SAYS_NO,
   SIGHS,
   TAKES_BACK,
   WHOM,
@@ -30,9 +33,9 @@ export function withoutCourtesies(
   isName: (at: number) => boolean,
   talk = false,
 ): readonly Token[] {
-  const from = pastOpenings(tokens, isName, talk);
-  const to = beforeClosings(tokens, from, isName);
-  return from === 0 && to === tokens.length ? tokens : tokens.slice(from, to);
+  const stretches = stretchesSaid(tokens, isName, talk);
+  const [only] = stretches;
+  return stretches.length === 1 && only?.length === tokens.length ? tokens : stretches.flat();
 }
 
 /** What a grower says in a talk without them, as written. */
@@ -40,8 +43,36 @@ export function withoutCourtesy(text: string, context: NoteContext): string {
   const normal = normalise(text);
   const tokens = tokenise(normal);
   const names = findNames(tokens, context);
-  const rest = withoutCourtesies(tokens, (at) => names.some(({ from, to }) => from <= at && at < to), true);
-  return rest === tokens ? text : normal.slice(rest[0]?.start, rest.at(-1)?.end);
+  const isName = (at: number): boolean => names.some(({ from, to }) => from <= at && at < to);
+  const stretches = stretchesSaid(tokens, isName, true);
+  if (stretches[0]?.length === tokens.length) return text;
+  return stretches.map((said) => normal.slice(said[0]?.start, said.at(-1)?.end)).join(' ');
+}
+
+/** What is said: one stretch, or two around whom it is said to. */
+function stretchesSaid(
+  tokens: readonly Token[],
+  isName: (at: number) => boolean,
+  talk: boolean,
+): readonly (readonly Token[])[] {
+  const from = pastOpenings(tokens, isName, talk);
+  const to = beforeClosings(tokens, from, isName);
+  const dear = dearAt(tokens, from, isName);
+  return dear === undefined || dear + 1 >= to
+    ? [tokens.slice(from, to)]
+    : [tokens.slice(from, dear), tokens.slice(dear + 1, to)];
+}
+
+/** Where one is spoken to behind the opening "no": "no love, it was three"; no "no love for these". */
+function dearAt(tokens: readonly Token[], from: number, isName: (at: number) => boolean): number | undefined {
+  const at = isMark(tokens[from + 1]) ? from + 2 : from + 1;
+  const isSaidTo =
+    SAYS_NO.has(writtenAt(tokens, from)) &&
+    DEARS.has(writtenAt(tokens, at)) &&
+    !isName(at) &&
+    tokens[at + 1] !== undefined &&
+    (isMark(tokens[at + 1]) || GOES_ON.has(writtenAt(tokens, at + 1)));
+  return isSaidTo ? at : undefined;
 }
 
 function pastOpenings(tokens: readonly Token[], isName: (at: number) => boolean, talk: boolean): number {

@@ -16,6 +16,13 @@ export const DAYTIMES = new Set(wordsOf`morning afternoon evening`);
 export const WHOM = new Set(
   wordsOf`there all both everyone everybody folks team lads guys bot slipnote mate love pet again you diary`,
 );
+/** Whom a "no" is said to: "no love, it was three". */
+export const DEARS = new Set(
+  wordsOf`love pet dear darling hen duck pal mate son petal sweetheart lovey flower treasure chick lad lass boss`,
+);
+export const SAYS_NO = new Set(wordsOf`no nope nah yes yeah aye`);
+/** What goes on straight behind whom it is said to. */
+export const GOES_ON = new Set(wordsOf`it it's its that that's i we they there she he only`);
 
 /** "Ah no, only 2", "oh wait": a sigh before what takes something back. */
 export const SIGHS = new Set(wordsOf`ah oh ach och argh eh hm hmm`);

@@ -13,9 +13,46 @@ export function isRecalled(pieces: readonly Piece[], clause: Clause): boolean {
     isOfSeason(pieces, clause) ||
     isThisTimeLastYear(pieces, clause) ||
     isOfOtherGarden(pieces, clause) ||
+    isOfThoseThen(pieces, clause) ||
+    isThenOfNone(pieces, clause) ||
     isOnce(pieces, clause)
   );
 }
+
+/** "The ones that died last year were in the shade", "the Salt Harrier I lost last winter was the old one": told of to compare. */
+function isOfThoseThen(pieces: readonly Piece[], { from, to, hit }: Clause): boolean {
+  if (!hit || !isThen(pieces[hit.to])) return false;
+  let at = hit.from - 1;
+  if (!/^(?:that|which|i|we)$/.test(wordAt(pieces, at))) return false;
+  while (/^(?:that|which|i|we)$/.test(wordAt(pieces, at))) at--;
+  const own = pieces.slice(from, to);
+  if (own.some(({ is }) => is === 'count')) return false;
+  // Of a plant by its name only where the sentence says more of it.
+  if (pieces[at]?.is === 'plant')
+    return (
+      wordAt(pieces, at - 1) === 'the' &&
+      /^(?:was|were|did|had|came|looked)$/.test(wordAt(pieces, hit.to + 1))
+    );
+  return /^(?:ones|lot|cuttings|plants)$/.test(wordAt(pieces, at)) && !own.some(({ is }) => is === 'plant');
+}
+
+/** "Last year I took twenty and lost the lot": told to compare with this year's, of no plant by its name. */
+function isThenOfNone(pieces: readonly Piece[], { to, hit }: Clause): boolean {
+  if (!hit || pieces.slice(hit.from, to).some(({ is }) => is === 'plant')) return false;
+  const mark = pieces.slice(0, hit.from).findLastIndex(({ is }) => is === 'break');
+  const opens = mark + (/^(?:and|but|though|whereas|while)$/.test(wordAt(pieces, mark + 1)) ? 2 : 1);
+  return (
+    isThen(pieces[opens]) &&
+    /^(?:i|we)$/.test(wordAt(pieces, opens + 1)) &&
+    !pieces.slice(mark, hit.from).some(({ is }) => is === 'plant')
+  );
+}
+
+const isThen = (piece: Piece | undefined): boolean =>
+  piece?.is === 'when' &&
+  /^(?:last (?:year|season|spring|summer|autumn|winter)|(?:in )?\d{4}|the year before)$/i.test(
+    piece.when.words,
+  );
 
 /** A season told by what happened in it, long ago. */
 function isOfSeason(pieces: readonly Piece[], { from, hit }: Clause): boolean {

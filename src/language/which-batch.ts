@@ -34,6 +34,8 @@ export function whichAt(pieces: readonly Piece[], at: number, clause: Clause): W
   if (piece?.is === 'place' && isWholePlace(pieces, at, clause)) return undefined;
   if (piece?.is === 'place' && (tellsWhere(pieces, at, clause) || isOfThePlace(pieces, at, clause)))
     return { stands: piece.place };
+  if (piece?.is === 'when' && isAgeOfLot(pieces, at, clause))
+    return { age: /second$/i.test(piece.when.words) ? 'second' : 'first' };
   if (piece?.is === 'when' && tellsStruck(pieces, at, clause)) return { struckOn: piece.when };
   if (piece?.is === 'count' && isBatchOf(pieces, at, clause)) return { holds: piece.quantity.value ?? 0 };
   if (piece?.is !== 'word') return undefined;
@@ -168,6 +170,19 @@ function isOfThePlace(pieces: readonly Piece[], at: number, clause: Clause): boo
     (ARTICLE.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'count')
   );
 }
+
+/** "One of the first Salt Harrier has gone soft": of the first lot, and of no day; "the first Salt Harrier have rooted" may be any. */
+const isAgeOfLot = (pieces: readonly Piece[], at: number, { hit }: Clause): boolean => {
+  const piece = pieces[at];
+  const kind = hit?.rule.kind ?? '';
+  return (
+    piece?.is === 'when' &&
+    LATER.has(kind) &&
+    /^(?:(?:of|from) )?the (?:first|second)$/i.test(piece.when.words) &&
+    pieces[at + 1]?.is === 'plant' &&
+    (kind !== 'check' || pieces[at - 1]?.is === 'count' || /^of /i.test(piece.when.words))
+  );
+};
 
 const isFrom = (piece: Piece): boolean => piece.is === 'when' && /^(?:from|of)\b/i.test(piece.when.words);
 

@@ -6,6 +6,7 @@ import type { Piece } from '../pieces.js';
 import { pastPerson } from '../somebody-else.js';
 import { growerWentAt } from './grower-went.js';
 import { liesByPlant } from './lies-over.js';
+import { saysSomethingAt } from './said-by-others.js';
 
 interface Ending {
   readonly name: string;
@@ -160,6 +161,12 @@ const endings: readonly Ending[] = [
       /^(?:had|has|took|got)$/.test(wordAt(pieces, at + 2)) &&
       pieces[at + 3]?.is === 'count' &&
       pastPerson(pieces, at + 1)?.to === at + 2,
+  },
+  {
+    // What somebody said of it, or would like to have: "…, and a lady asked for more next year".
+    name: 'and <someone> asked for more <day>',
+    when: (pieces, at, { hit }) =>
+      hit !== undefined && !/^(?:stock|receive)$/.test(hit.rule.kind) && saysSomethingAt(pieces, at),
   },
   {
     // What whoever had them did then.

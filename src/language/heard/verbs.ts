@@ -39,6 +39,22 @@ export const heardVerbs: readonly Misheard[] = [
     ],
   },
   {
+    // What is told so is still to come.
+    name: 'ill take six',
+    mends: { ill: "i'll" },
+    when: (v) =>
+      v.verb(1) !== '' &&
+      v.verb(1) === v.word(1) &&
+      !/^(?:is|are|was|were|be|been|am|i'm|they're|look|looks|looked|looking|fell|fallen|feel|feeling|felt|seriously|very|too|so|an?|the|got|taken|took|went|still)$/.test(
+        v.word(-1),
+      ),
+    phrasings: [
+      ['next year ill take twenty', "next year i'll take twenty"],
+      ['ill pot them on', "i'll pot them on"],
+    ],
+    mustNot: ['they are ill look', 'ill with greenfly', 'was ill take it from me'],
+  },
+  {
     name: 'dampened off',
     mends: { dampened: 'damped' },
     when: (v) => v.word(1) === 'off',

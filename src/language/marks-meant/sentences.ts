@@ -4,7 +4,7 @@ import { isOpening } from '../openings.js';
 import { whole } from '../phrases.js';
 import type { Piece } from '../pieces.js';
 import { hasObject, tellsDeed } from './deeds.js';
-import { type MarkMeant, wordBack } from './record.js';
+import { lastOf, type MarkMeant, wordBack } from './record.js';
 
 const ASKS = whole`when|how|where|what|which|why`;
 const ASKS_WITH = whole`will|do|did|are|is|was|were|many|much|should|can|could|have|has|long|would|does`;
@@ -131,7 +131,83 @@ export const sentencesBegun: readonly MarkMeant[] = [
       ],
     ],
   },
+  {
+    name: '<deed> <plant> last year I only took <count>',
+    mark: ',',
+    begins: ['when'],
+    when: (before, behind) => {
+      const [then] = behind;
+      return (
+        then?.is === 'when' &&
+        /^last (?:year|season)$/i.test(then.when.words) &&
+        before.some(({ is }) => is === 'plant') &&
+        before.some((piece) => tellsDeed(piece)) &&
+        /^(?:i|we)$/.test(wordAt(behind, 1)) &&
+        !/^(?:from|since|of|than|like|as|the|and|but)$/.test(wordBack(before)) &&
+        [2, 3].some((at) => tellsDeed(behind[at]))
+      );
+    },
+    phrasings: [
+      [
+        'took six Salt Harrier last year I only took four',
+        'took six Salt Harrier, last year I only took four',
+      ],
+    ],
+    mustNot: ['took six Salt Harrier like last year I think', 'the Salt Harrier from last year I potted on'],
+  },
+  {
+    // What is told of other plants is no part of the loss.
+    name: '<count> <plant> died the <plant> are all fine',
+    mark: '.',
+    begins: ['word', 'plant'],
+    when: (before, behind) =>
+      !(lastOf(before)?.is === 'plant' && behind[0]?.is === 'plant') &&
+      before.some(({ is }) => is === 'plant') &&
+      before.some((piece) => tellsDeed(piece) || (piece.is === 'word' && piece.text === 'went')) &&
+      !/^(?:the|my|our|of|all|and|but|so|because|as|since|to|in|on|for|with|off|from|like|than)$/.test(
+        wordBack(before),
+      ) &&
+      isPlantDoingWell(behind),
+    phrasings: [
+      [
+        'it was two of the Salt Harrier that died the Tallow Bell are all fine',
+        'it was two of the Salt Harrier that died. the Tallow Bell are all fine',
+      ],
+      [
+        'gave three Salt Harrier to Doreen my Tallow Bell look happy enough',
+        'gave three Salt Harrier to Doreen. my Tallow Bell look happy enough',
+      ],
+    ],
+    mustNot: [
+      'took six of the Salt Harrier and the Tallow Bell all good ones',
+      'two Salt Harrier died of the Tallow Bell blight',
+      'took six of them and Salt Harrier as well',
+    ],
+  },
 ];
+
+/** How plants do that nothing befell. */
+const DO_WELL = whole`
+  fine|ok|okay|grand|happy|thriving|well|good|lovely|great|alright|perfect|healthy|safe|perky|unscathed|untouched|alive
+  flying|brilliant|super|smashing|strong
+`;
+const WELL_REACH = 6;
+
+/** "The Tallow Bell are all doing fine", "my Tallow Bell look happy"; no "Tallow Bell as well". */
+function isPlantDoingWell(behind: readonly Piece[]): boolean {
+  const plant = /^(?:the|my|our|all|and)$/.test(wordAt(behind, 0)) ? 1 : 0;
+  if (behind[plant]?.is !== 'plant') return false;
+  let isTold = false;
+  for (let at = plant + 1; at < plant + WELL_REACH; at++) {
+    if (isTold && DO_WELL.test(wordAt(behind, at))) return true;
+    if (behind[at]?.is === 'count' || DO.test(wordAt(behind, at))) isTold = true;
+    else if (!HOW_MUCH.test(wordAt(behind, at))) return false;
+  }
+  return false;
+}
+
+const DO = whole`are|is|look|looks|looking|seem|seems|doing|both`;
+const HOW_MUCH = whole`still|though|otherwise|quite|very|really|just|absolutely|perfectly`;
 
 /** What it opens with, past whoever speaks. */
 const firstWord = (before: readonly Piece[]): string =>

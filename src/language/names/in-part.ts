@@ -4,6 +4,7 @@ import { type FoundName, type Name, type Owners, plain } from './known.js';
 import { isKnown, verbSense } from '../lexicon.js';
 import { whole } from '../phrases.js';
 import { numberAt } from '../numbers.js';
+import { KIN } from '../somebody-else.js';
 import type { Token } from '../tokens.js';
 
 /** All that may be meant in part. */
@@ -75,6 +76,7 @@ const OF_TIME = whole`
 `;
 
 const HAD = /^(?:had|has|got|took|bought|wanted|gave|brought|sold|lost|potted|planted|pinched|struck)$/;
+const OWNER = /^(?:my|our|his|her|their)$/;
 const ARTICLE = /^(?:a|an|another|the|those|my|one|this|that)$/;
 
 const HOW_IT_DOES =
@@ -112,6 +114,9 @@ function findParts(tokens: readonly Token[], owners: Owners): FoundName[] {
     const isCounted =
       part.length === 3 &&
       (ARTICLE.test(tokens[at - 1]?.text ?? '') || numberAt(tokens, at - 1) !== undefined);
+    // "My sisters salvia": whose it is, though a name holds the word.
+    if (!token.capital && OWNER.test(tokens[at - 1]?.text ?? '') && KIN.test(part.replace(/s$/, '')))
+      return [];
     const isTended = part.length === 3 && token.capital && isDealtWith(tokens, at);
     const name = part.length > 3 || isCounted || isTended ? owners.get(part) : undefined;
     if (!name || token.is !== 'word' || OF_TIME.test(part)) return [];

@@ -4,7 +4,7 @@ import { whole } from '../phrases.js';
 /** Words that no name of somebody goes on behind. */
 export const STOP = whole`
   for|at|from|in|into|on|off|of|over|to|with|by|via|per|since|after|before|while|when|if|as|because
-  and|but|then|so|too|also|plus|instead|who|which|that|this|each|already|last|finally|eventually|today|yesterday|leaving|home|free|gratis
+  and|but|then|so|too|also|plus|instead|he|she|they|who|which|that|this|each|already|last|finally|eventually|today|yesterday|leaving|home|free|gratis
 `;
 
 /** Words that are nobody, or begin something else: "to the", "to rot", "to sell". */

@@ -67,8 +67,13 @@ function belongs(tokens: readonly Token[], at: number, from: number, n: number, 
   if (token?.capital === true) return true;
   const word = textAt(tokens, n);
   if (capital && n > from && !SMALL.test(word)) return false;
-  return !ENDS.test(word) && !(n - from >= 2 && goesOn(word));
+  // "Called salmon alibi its a dahlia": what is said of it next.
+  const isSaidOf =
+    n > from && IT_IS.test(word) && /^(?:an?|the|my|our|from|not|for)$/.test(textAt(tokens, n + 1));
+  return !ENDS.test(word) && !isSaidOf && !(n - from >= 2 && goesOn(word));
 }
+
+const IT_IS = /^(?:its|it's|thats|that's|theyre|they're|hes|he's|shes|she's)$/;
 
 /** What goes on behind a name in small letters: "one called tin whistler pinched from Joan's hedge". */
 const goesOn = (word: string): boolean =>

@@ -25,10 +25,17 @@ function tellsNumber(pieces: readonly Piece[], at: number): boolean {
   return endsAt(pieces, end) || /^(?:for|at)$/.test(wordAt(pieces, end));
 }
 
+/** "He said his wife had six last year": what somebody told of plants of their own. */
+const isHearsay = (pieces: readonly Piece[], from: number): boolean =>
+  [2, 3, 4, 5].some((back) =>
+    /^(?:said|says|reckons|reckoned|told|tells|thinks)$/.test(wordAt(pieces, from - back)),
+  );
+
 /** Somebody who has so many of the plants that left before, and no cuttings of them. */
 export const hadSomeToo: NonNullable<Rule['when']> = (pieces, from, to) =>
   haveLeft(pieces, from) &&
   isSomebody(pieces, from) &&
+  !isHearsay(pieces, from) &&
   ![1, 2].some((n) => PESTS.includes(wordAt(pieces, from - n))) &&
   tellsNumber(pieces, to) &&
   !followsWord(pieces, to, CUTTINGS);

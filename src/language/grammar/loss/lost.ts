@@ -13,6 +13,16 @@ const allBefore = (pieces: readonly Piece[], from: number): boolean =>
 
 const LOOKED = /^(?:checked|looked|inspected|examined|look|check|peeked|peered)$/;
 
+/** "Lost three one at the football". */
+const isMatch = (pieces: readonly Piece[], from: number): boolean =>
+  pieces
+    .slice(from, from + 6)
+    .some((_, n) =>
+      /^(?:football|cricket|rugby|hurling|netball|darts|bowls|match|raffle)$/.test(wordAt(pieces, from + n)),
+    );
+
+const isNil = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.value === 0;
+
 export const lost: readonly Rule[] = [
   {
     name: 'losses: <count> <plant>',
@@ -67,6 +77,8 @@ export const lost: readonly Rule[] = [
     unless: (p, _f, t) =>
       (/^(?:my|hope|a|their|its|the)$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'count')) ||
       /^(?:track|count|sight|interest|heart|patience)$/.test(wordAt(p, t)) ||
+      // "We lost two nil": a match.
+      (p[t]?.is === 'count' && (isNil(p[t + 1]) || isMatch(p, t))) ||
       // "Lost an hour to the paperwork".
       (/^(?:an|a|the|half|whole|my|all)$/.test(wordAt(p, t)) &&
         /^(?:hour|morning|afternoon|day|evening|weekend|week|glove|gloves|knife|secateurs|dibber|plot|thread|bet|key|keys|phone|signal)$/.test(
@@ -76,7 +88,7 @@ export const lost: readonly Rule[] = [
       // "Lost all its leaves", "lost most of their buds".
       (/^(?:its|their|her|his|the)$/.test(wordAt(p, t + 1)) && isPlantPart(wordAt(p, t + 2))),
     phrasings: ['lost five Salt Harrier', 'five Salt Harrier lost'],
-    mustNot: ['Salt Harrier lost all its leaves'],
+    mustNot: ['Salt Harrier lost all its leaves', 'fed the Salt Harrier, we lost two nil'],
   },
   {
     name: 'losses in <plant>, <count>',

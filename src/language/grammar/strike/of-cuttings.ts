@@ -3,6 +3,7 @@ import type { Piece } from '../../pieces.js';
 import { CUTTINGS } from '../taken-away.js';
 import { follows, followsWord, wordAt } from '../rule.js';
 import { isRelative } from './told-before.js';
+import { isWayThere } from './way-there.js';
 
 /** No powder is told of farther behind. */
 const LONGEST_TELLING = 60;
@@ -31,4 +32,5 @@ export const spoken = (pieces: readonly Piece[], from: number, to: number): bool
     pieces
       .slice(to, to + LONGEST_TELLING)
       .some((piece) => piece.is === 'word' && /^(?:hormone|clonex)$/.test(piece.text))) &&
+  !isWayThere(pieces, from, to) &&
   !isRelative(pieces, from);

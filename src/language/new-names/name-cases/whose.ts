@@ -3,7 +3,17 @@ import { wordAt } from '../../grammar/rule.js';
 import { isBesideCrop } from '../beside-crop.js';
 import { isBoughtFrom } from '../bought-from.js';
 import { isCapitalOf } from '../capitals.js';
+import type { RunSeen } from '../run.js';
+import { KIN } from '../../somebody-else.js';
 import { isWritten, type NameCase } from './case.js';
+
+const isOffSomebodys = ({ pieces, at, before }: RunSeen): boolean =>
+  /[^su]s$/.test(wordAt(pieces, at)) && /^(?:off|from)$/.test(wordAt(before, before.length - 1));
+
+/** "My sisters salvia". */
+const isKinsOf = ({ pieces, at, before }: RunSeen): boolean =>
+  KIN.test(wordAt(pieces, at).replace(/s$/, '')) &&
+  /^(?:my|our|his|her|their)$/.test(wordAt(before, before.length - 1));
 
 export const whose: readonly NameCase[] = [
   {
@@ -34,11 +44,7 @@ export const whose: readonly NameCase[] = [
     // As thumbs write it, without the apostrophe.
     name: 'six cuttings off pats salvia',
     isName: false,
-    when: (seen) =>
-      seen.length === 1 &&
-      /[^su]s$/.test(wordAt(seen.pieces, seen.at)) &&
-      /^(?:off|from)$/.test(wordAt(seen.before, seen.before.length - 1)) &&
-      isBesideCrop(seen),
+    when: (seen) => seen.length === 1 && isBesideCrop(seen) && (isOffSomebodys(seen) || isKinsOf(seen)),
   },
   {
     // Where they were come by.
