@@ -6,6 +6,7 @@ import { began } from '../ledger/batch.js';
 import { batchLabelled, type Ledger, liveBatches } from '../ledger/ledger.js';
 import type { Entry } from '../ledger/entry.js';
 import type { ReadNote } from '../language/note.js';
+import { countsOthers, isOwnNote, NAMES_LOT, tellsNewPlant } from './beside-question.js';
 import { chooseBatch } from './choosing.js';
 import { allOfThem, withBatch } from './completing.js';
 import { isLogged } from './noting.js';
@@ -29,8 +30,6 @@ const NOTE =
 const NOT_DONE = /\b(?:did|do|have|has|was|were)(?:n['’]?t| not)\b|\b(?:forgot|never got)\b/i;
 /** "Jayden dropped one. It's snapped": told, and no name. */
 const SENTENCES = /[.!?] +\S|\b(?:it|they)['’](?:s|re)\b/i;
-/** "The 1/17 ones", "the lot from Friday". */
-const NAMES_LOT = /\b(?:ones?|lots?|batch|bunch|cuttings|from|of the)\b/i;
 /** Figures, and what can't be written on a label: controls, halves of characters, characters that nobody has given a meaning. */
 const NO_NAME = /[\d\p{Cc}\p{Cs}\p{Co}\p{Cn}]/u;
 
@@ -61,6 +60,7 @@ export function fill(
     const meant = name === null ? null : plant(name);
     return name === null ? null : ({ ...ask.entry, ...(meant ?? { variety: name }) } as LoggedEntry);
   }
+  if (isOwnNote(ask, text, ledger, said[0]) || countsOthers(ask, text, ledger, day)) return null;
   const value = ask.slot === 'date' ? day(text) : valueFor(ask, text, said[0], ledger, day);
   if (value === null) return null;
   // "Two on Friday"; "eleven of the first" tells no day.
@@ -182,11 +182,6 @@ function valueFor(
       return answered === undefined && text.length <= 60 ? text.trim().toLowerCase() : null;
   }
 }
-
-/** "And 6 Rook Tailor coleus": a plant of its own, which may be new. */
-const tellsNewPlant = (text: string, { varieties }: Ledger): boolean =>
-  /\d (?:of )?(?:the |my )?\p{Lu}[\p{L}'’]+ (?:\p{Lu}|\p{L}{4})/u.test(text) &&
-  ![...varieties.keys()].some((variety) => text.toLowerCase().includes(variety.toLowerCase()));
 
 /** What else is counted: "so 2 coffees", "back in 5 minutes". */
 const OTHER_THINGS =

@@ -1,10 +1,13 @@
 /** Splits a batch into parts as told: which of them keeps its label, how many are in each, and where they stand. */
 import type { Instruction, SplitPart } from '../language/instruction.js';
 import { alive, type Batch, placeOf } from '../ledger/batch.js';
+import { liveBatches } from '../ledger/ledger.js';
+import { named } from '../ledger/reach.js';
 import { nextLabel } from '../ledger/label.js';
 import type { Posting } from '../ledger/posting.js';
 import { splitAll, splitHow, splitNothing, splitSum } from '../words/instructions.js';
 import { batchMeant } from './batches-meant.js';
+import { SPOKEN_OF_MS } from './pointing.js';
 import type { Sitting } from './sitting.js';
 
 interface Sized {
@@ -18,7 +21,7 @@ export function split(
   sitting: Sitting,
   { plant, parts, of }: Extract<Instruction, { kind: 'split' }>,
 ): Posting | string {
-  const [batch, another] = batchMeant(sitting, plant);
+  const [batch, another] = named(plant) ? batchMeant(sitting, plant) : spokenOf(sitting);
   if (!batch || another) return splitNothing;
   const there = alive(batch);
   const sized = sizedOf(parts, there);
@@ -47,6 +50,15 @@ export function split(
     ...elsewhere(kept?.place),
     date: sitting.today,
   };
+}
+
+/** Of no plant: the only lot there is, or the one that was just told of. */
+function spokenOf({ ledger, origin, world }: Sitting): readonly Batch[] {
+  const live = liveBatches(ledger);
+  if (live.length < 2) return live;
+  const last = ledger.standing.at(-1);
+  const isJust = last?.journal.source?.chat === world.chat && origin.at - last.journal.at <= SPOKEN_OF_MS;
+  return isJust ? live.filter(({ label }) => last.touched.includes(label)) : [];
 }
 
 /** Each part as a number; null where a share is no whole number, or nothing is left for the rest. */

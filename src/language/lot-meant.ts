@@ -2,7 +2,7 @@
 import { wordAt } from './grammar/rule.js';
 import type { Note } from './note.js';
 import type { Piece } from './pieces.js';
-import { narrowed } from './which-batch.js';
+import { narrowed } from './lots-fitting.js';
 
 /** "That was the Budgie Smoke from 12 September": another batch, told by its day. */
 export function lotMeant(

@@ -17,6 +17,13 @@ const isAfterLot = (pieces: readonly Piece[], at: number): boolean =>
   (wordAt(pieces, at - 2) === 'of' || pieces[at - 2]?.is === 'count') &&
   pieces.slice(0, at).some((_, n) => /^(?:lot|batch)$/.test(wordAt(pieces, n)));
 
+/** "3 of the earlier of the two Ember Fox": how many lots there are. */
+export const isOfTheTwo = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at + 1) === 'of' &&
+  /^(?:the|my)$/.test(wordAt(pieces, at + 2)) &&
+  pieces[at + 3]?.is === 'count' &&
+  /^(?:plant|word)$/.test(pieces[at + 4]?.is ?? 'word');
+
 /** Between an article or a number and the plants: "the March lot", "5 of the 9 March Ember Fox". */
 export function isOneOfSeveral(pieces: readonly Piece[], at: number): boolean {
   const before = pieces[at - 1];
@@ -27,7 +34,10 @@ export function isOneOfSeveral(pieces: readonly Piece[], at: number): boolean {
     // "… and 4 of the younger".
     (ARTICLE.test(wordAt(pieces, at - 1)) &&
       (/^(?:older|younger|newer|earlier|later)$/.test(wordAt(pieces, at)) || isAfterLot(pieces, at)) &&
-      (after === undefined || after.is === 'break' || BEHIND_LOT.test(wordAt(pieces, at + 1)))) ||
+      (after === undefined ||
+        after.is === 'break' ||
+        BEHIND_LOT.test(wordAt(pieces, at + 1)) ||
+        isOfTheTwo(pieces, at))) ||
     // "First lot: three have roots".
     ((before === undefined || before.is === 'break') &&
       /^(?:lot|batch)$/.test(wordAt(pieces, at + 1)) &&
@@ -45,6 +55,24 @@ const ORDERED: readonly (readonly [Age, RegExp])[] = [
   ['second', /^second$/],
   ['last', /^last$/],
 ];
+
+/** Behind "the big batch …": "… and two of the small one". */
+const isOneAfterLot = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at + 1) === 'one' && pieces.slice(0, at).some((_, n) => LOT.test(wordAt(pieces, n)));
+
+const LOT = /^(?:lot|batch)$/;
+
+/** "The bigger lot", "the smaller Ember Fox batch": of lots alone, as "the bigger ones" may be the bigger plants. */
+export function sizeOf(pieces: readonly Piece[], at: number): 'largest' | 'smallest' | undefined {
+  const noun = pieces[at + 1]?.is === 'plant' ? at + 2 : at + 1;
+  if (!LOT.test(wordAt(pieces, noun)) && !isOneAfterLot(pieces, at)) return undefined;
+  const text = wordAt(pieces, at);
+  return /^(?:big|bigger|biggest|large|larger|largest)$/.test(text)
+    ? 'largest'
+    : /^(?:small|smaller|smallest)$/.test(text)
+      ? 'smallest'
+      : undefined;
+}
 
 export function ageOf(pieces: readonly Piece[], at: number): Age | undefined {
   const text = wordAt(pieces, at);

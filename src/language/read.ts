@@ -22,6 +22,7 @@ import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import { withNthPlants } from './nth-plant.js';
 import { onceMore } from './once-more.js';
 import { datedBy } from './day-behind.js';
+import { withoutLotBrackets } from './lot-in-brackets.js';
 import { eachNamed } from './of-each.js';
 import { withOpenings } from './openings.js';
 import type { Piece } from './pieces.js';
@@ -75,7 +76,7 @@ export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
       withNamesToldOf(withoutIntroductions(joinNewNames(joined, utterance.tokens, utterance.text))),
     ),
   );
-  const pieces = withNthPlants(eachNamed(named, note.context));
+  const pieces = withNthPlants(eachNamed(withoutLotBrackets(named), note.context));
   return { utterance, pieces };
 }
 

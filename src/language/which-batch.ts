@@ -1,12 +1,8 @@
 /** Which of several batches a note means: where they stand, when they were struck, the older lot or the newer. */
-import { addDays, type Day, month as monthOf } from '../calendar/day.js';
-import { firstDay, lastDay } from '../calendar/span.js';
-import { standingAt } from '../ledger/place-meant.js';
 import type { Clause } from './clauses.js';
 import { monthWords } from './dates/words.js';
 import { wordAt } from './grammar/rule.js';
-import type { KnownBatch } from './note.js';
-import { ageOf, ARTICLE, isOneOfSeveral, SEVERAL } from './lot-words.js';
+import { ageOf, ARTICLE, isOfTheTwo, isOneOfSeveral, SEVERAL, sizeOf } from './lot-words.js';
 import type { Piece, When } from './pieces.js';
 
 /** Words that single a batch out and are no slot of the entry. */
@@ -24,6 +20,10 @@ export interface WhichBatch {
   readonly rooted?: true;
   /** "The batch of 8": how many it holds. */
   readonly holds?: number;
+  /** "The bigger lot": of those alive. */
+  readonly size?: 'largest' | 'smallest';
+  /** "The ones in four pots". */
+  readonly pots?: number;
 }
 
 const monthNames = monthWords.map((names) => names.split(' '));
@@ -38,75 +38,29 @@ export function whichAt(pieces: readonly Piece[], at: number, clause: Clause): W
     return { age: /second$/i.test(piece.when.words) ? 'second' : 'first' };
   if (piece?.is === 'when' && tellsStruck(pieces, at, clause)) return { struckOn: piece.when };
   if (piece?.is === 'count' && isBatchOf(pieces, at, clause)) return { holds: piece.quantity.value ?? 0 };
+  // "The earlier of the two": how many lots there are, and no plants.
+  if (piece?.is === 'count' && AGE.test(wordAt(pieces, at - 3)) && isOfTheTwo(pieces, at - 3)) return {};
+  if (piece?.is === 'pots' && piece.pots !== undefined && isOnesIn(pieces, at)) return { pots: piece.pots };
   if (piece?.is !== 'word') return undefined;
   if (!isOneOfSeveral(pieces, at)) return undefined;
   if (piece.text === 'rooted' && SEVERAL.test(wordAt(pieces, at + 1))) return { rooted: true };
   const month = monthNames.findIndex((names) => names.includes(piece.text)) + 1;
   if (month > 0) return { month };
+  const size = sizeOf(pieces, at);
+  if (size) return { size, ...(/^(?:big|large|small)$/.test(piece.text) ? { ofTwo: true } : {}) };
   const age = ageOf(pieces, at);
   return age === undefined
     ? undefined
     : { age, ...(/^(?:old|new)$/.test(piece.text) ? { ofTwo: true } : {}) };
 }
 
-/** Those of the batches that the words can mean; all of them where the words fit none. Where one's day is not known, the oldest comes first. */
-export function narrowed(fits: readonly KnownBatch[], which: WhichBatch): readonly KnownBatch[] {
-  if (fits.length < 2) return fits;
-  const { stands, struckOn, month, age, rooted, holds } = which;
-  // "From 5 September", told in March, can only be last year's.
-  const past = struckOn?.past;
-  const only = past === 'ask' ? struckOn?.future : undefined;
-  const monthAndDay = typeof only === 'string' ? only.slice(5) : undefined;
-  const there = stands === undefined ? [] : standingAt(fits, ({ place }) => place, stands);
-  const tries: ((batch: KnownBatch) => boolean)[] = [
-    (batch) => there.includes(batch),
-    ...(past === undefined || past === 'ask'
-      ? []
-      : [
-          ({ struck }: KnownBatch) => fell(struck, firstDay(past), lastDay(past)),
-          // "The 9 March ones" of those struck on the tenth.
-          ({ struck }: KnownBatch) => struck?.slice(0, 7) === firstDay(past).slice(0, 7),
-        ]),
-    ...(monthAndDay === undefined ? [] : [({ struck }: KnownBatch) => struck?.slice(5) === monthAndDay]),
-    ...(month === undefined
-      ? []
-      : [({ struck }: KnownBatch) => struck !== undefined && monthOf(struck) === month]),
-  ];
-  if (holds !== undefined) tries.push(({ count }) => count === holds);
-  if (rooted) tries.push(({ rooted: how = 0 }) => how > 0);
-  for (const fit of tries) {
-    const found = fits.filter(fit);
-    if (found.length > 0) return found;
-  }
-  const oneSort = fits.every(({ variety, crop }) => variety === fits[0]?.variety && crop === fits[0]?.crop);
-  const byAge = fits.every(({ struck }) => struck !== undefined)
-    ? [...fits].sort((a, b) => (a.struck ?? '').localeCompare(b.struck ?? ''))
-    : fits;
-  // "The old ones" of three may be any two of them.
-  if (age !== undefined && which.ofTwo && fits.length > 2) return fits;
-  const meant = age === 'first' ? byAge[0] : age === 'second' ? byAge[1] : byAge.at(-1);
-  const alone =
-    meant?.struck === undefined || fits.filter(({ struck }) => struck === meant.struck).length === 1;
-  return age !== undefined && oneSort && meant && alone ? [meant] : fits;
-}
+const AGE = /^(?:older|younger|newer|earlier|later)$/;
 
-/** Within so many days of the day that is said, the lot is meant all the same. */
-const NEAR_ENOUGH_DAYS = 7;
-
-/** Whether the words name a lot by a day or a month at which this one was not struck. */
-export function isOtherLot({ struck }: KnownBatch, { struckOn, month }: WhichBatch): boolean {
-  if (struck === undefined) return false;
-  const past = struckOn?.past;
-  if (past !== undefined && past !== 'ask') {
-    const from = addDays(firstDay(past), -NEAR_ENOUGH_DAYS);
-    return !fell(struck, from, addDays(lastDay(past), NEAR_ENOUGH_DAYS));
-  }
-  return month !== undefined && monthOf(struck) !== month;
-}
-
-function fell(day: Day | undefined, from: Day, to: Day): boolean {
-  return day !== undefined && from <= day && day <= to;
-}
+/** "The ones in four pots", "the lot in two trays". */
+const isOnesIn = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at - 1) === 'in' &&
+  SEVERAL.test(wordAt(pieces, at - 2)) &&
+  /^(?:the|those)$/.test(wordAt(pieces, at - 3));
 
 /** "The batch of 8", behind its article; where nothing else says how many died or went, it tells that too. */
 function isBatchOf(pieces: readonly Piece[], at: number, { from, to, hit }: Clause): boolean {
@@ -193,7 +147,7 @@ function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): bool
   // "From the 12 fuchsias 4 are dead": how many they were.
   if (/^(?:from|of) the \d+$/i.test(piece.when.words) && pieces[at + 1]?.is === 'plant') return false;
   const behindThe = wordAt(pieces, at - 1) === 'the' || /^(?:from |of )?the /i.test(piece.when.words);
-  if (behindThe && /^(?:lot|ones|batch|batches)$/.test(wordAt(pieces, at + 1))) return true;
+  if (behindThe && /^(?:lot|ones|batch|batches|cuttings)$/.test(wordAt(pieces, at + 1))) return true;
   const isLater = LATER.has(clause.hit?.rule.kind ?? '');
   // "7 Salt Harrier from 5 March and 4 from 16 March".
   if (

@@ -10,7 +10,7 @@ import { type WhichBatch, whichAt } from '../which-batch.js';
 export function isAnotherLot(before: WhichBatch | undefined, which: WhichBatch): boolean {
   return (
     before !== undefined &&
-    (['struckOn', 'stands', 'month', 'age', 'holds'] as const).some(
+    (['struckOn', 'stands', 'month', 'age', 'holds', 'size', 'pots'] as const).some(
       (by) => before[by] !== undefined && which[by] !== undefined && !isSame(before[by], which[by]),
     )
   );

@@ -101,6 +101,25 @@ export const countCases: readonly Case<CountSeen>[] = [
     },
   },
   {
+    // What there were of them, and then how many of those.
+    name: '<count> <plant>, <count> rooted',
+    phrasings: ['12 Salt Harrier, nine rooted', '12 Salt Harrier: nine rooted'],
+    when: ({ clause, pieces, at, draft, count }) =>
+      clause.subjectFirst &&
+      /^(?:check|loss)$/.test(clause.hit?.rule.kind ?? '') &&
+      at === (clause.hit?.from ?? 0) - 1 &&
+      pieces[at - 1]?.is === 'break' &&
+      pieces[at - 2]?.is === 'plant' &&
+      pieces[at - 3]?.is === 'count' &&
+      count.value !== undefined &&
+      !count.more &&
+      (draft.quantity?.value ?? 0) > count.value,
+    does: ({ draft, count, clause }) => {
+      const outOf = clause.hit?.rule.kind === 'check' ? draft.quantity?.value : undefined;
+      draft.quantity = { value: numberOf(count), ...(outOf === undefined ? {} : { outOf }) };
+    },
+  },
+  {
     // The cuttings are the pieces.
     name: 'a <plant> leaf into <count>',
     phrasings: ['Chopped a streptocarpus leaf into nine and stood the bits in perlite'],

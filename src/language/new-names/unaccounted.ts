@@ -38,7 +38,7 @@ const ANY_PLANTS = whole`
 /** What opens a telling and is no plant. */
 const OPENINGS = whole`
   news|update|updates|look|check|checks|report|reports|time|tally|count|result|results|days?|inspection|round|rounds|progress|score|success|luck
-  job|work|list|notes?|summary|verdict|call|stuff|chance|heavens|god|gosh|god's|lord|morning|evening|afternoon|night|all|folks|everyone|mates?|status|head|total
+  job|work|list|notes?|summary|verdict|call|stuff|chance|like|enough|heavens|god|gosh|god's|lord|morning|evening|afternoon|night|all|folks|everyone|mates?|status|head|total
 `;
 
 const JOINTS = /^(?:and|n|of)$/;

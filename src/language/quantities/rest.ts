@@ -14,6 +14,8 @@ export function restAt(tokens: readonly Token[], at: number): FoundQuantity | un
   const the = hasThe ? at + 1 : at;
   const word = textAt(tokens, the);
   if (/^(?:remaining|other)$/.test(word)) return othersCounted(tokens, the);
+  if (hasThe && word === 'last' && isOfNamed(tokens, the + 1))
+    return { quantity: { whole: 'all' }, to: the + 2 };
   if (/^(?:last|final)$/.test(word)) return lastCounted(tokens, the);
   return isTheRest(tokens, at, word, hasThe)
     ? { quantity: { whole: 'rest' }, to: pastOf(tokens, the + 1) }
@@ -29,6 +31,12 @@ function whatIsLeft(tokens: readonly Token[], at: number): number {
   return isSo && textAt(tokens, left) === 'left' && verbSense(textAt(tokens, at - 1))?.form === 'past'
     ? left + 1
     : at;
+}
+
+/** "Lost the last of the Ember Fox": all that were left of them; a name stands masked. */
+function isOfNamed(tokens: readonly Token[], at: number): boolean {
+  if (textAt(tokens, at) !== 'of') return false;
+  return textAt(tokens, /^(?:the|my|our)$/.test(textAt(tokens, at + 1)) ? at + 2 : at + 1) === NAME;
 }
 
 function isTheRest(tokens: readonly Token[], at: number, word: string, hasThe: boolean): boolean {

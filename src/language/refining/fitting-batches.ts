@@ -4,7 +4,7 @@ import { standingAt } from '../../ledger/place-meant.js';
 import type { Draft, LeftOut } from '../drafting/draft.js';
 import type { KnownBatch, NoteContext } from '../note.js';
 import type { PlantWords } from '../pieces.js';
-import { narrowed } from '../which-batch.js';
+import { narrowed } from '../lots-fitting.js';
 
 /** Whether both are known, and one name. */
 export const isSameName = (a: string | undefined, b: string | undefined): boolean =>

@@ -5,7 +5,7 @@ import type { KnownBatch, KnownVariety, NoteContext } from '../note.js';
 import type { PlantWords } from '../pieces.js';
 import type { Proposal } from '../proposal.js';
 import { fittingBatches, isSameName, singledOut, without } from './fitting-batches.js';
-import { isOtherLot } from '../which-batch.js';
+import { isOtherLot } from '../lots-fitting.js';
 import { ask, type OpenEntry, say } from './open-entry.js';
 
 /** Several live batches fit: these kinds ask which, the others cover them all. */
@@ -86,8 +86,8 @@ function tellBatch(
 ): KnownBatch | undefined {
   const all = fittingBatches(words, context);
   // "7 of the older Salt Harrier …, four of the younger": another lot than that of the entry before.
-  const { struckOn, age, month } = draft.which ?? {};
-  const tellsLot = (struckOn ?? age ?? month) !== undefined;
+  const { struckOn, age, month, size, pots } = draft.which ?? {};
+  const tellsLot = (struckOn ?? age ?? month ?? size ?? pots) !== undefined;
   const open = tellsLot ? singledOut(all, draft, kind) : all;
   const told = draft.plant ? undefined : open.find(({ label }) => label === lately);
   const fits = told ? [told] : singledOut(all, draft, kind);

@@ -3,6 +3,20 @@ import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '.
 import type { Piece } from '../../pieces.js';
 import { notAboutRoots } from './not-about-roots.js';
 
+/** "12 took, 3 didn't", "nine of the Salt Harrier took": roots, where nobody is said to have taken them. */
+export function tookRoot(p: readonly Piece[], from: number, to: number): boolean {
+  if (wordAt(p, from) !== 'took' || SOMEBODY.test(wordAt(p, from - 1))) return false;
+  const count = p.slice(0, from).findLast(({ is }) => is === 'count');
+  if (count === undefined) return false;
+  const other = p.findIndex((piece, at) => at >= to && at < to + 3 && piece.is === 'count');
+  const isOthers = /^(?:didn't|did|haven't|hasn't)$/.test(wordAt(p, other + 1)) && endsOrNot(p, other + 2);
+  const isPart = count.to - count.from > 1 && p[from - 1]?.is === 'plant';
+  return isPart ? endsAt(p, to) : other >= to && isOthers && p[from - 1]?.is === 'count';
+}
+
+const SOMEBODY = /^(?:i|we|he|she|you|they|who)$/;
+const endsOrNot = (p: readonly Piece[], at: number): boolean => endsAt(p, at) || wordAt(p, at) === 'not';
+
 export const inShort: readonly Rule[] = [
   {
     name: '<count> roots',
@@ -35,6 +49,7 @@ export const inShort: readonly Rule[] = [
     head: 'struck|took',
     shape: 'subject',
     when: (p, f, t) =>
+      tookRoot(p, f, t) ||
       (endsAt(p, t) &&
         p
           .slice(Math.max(0, f - 4), f)
@@ -50,8 +65,30 @@ export const inShort: readonly Rule[] = [
               (piece.is === 'count' && piece.quantity.whole === 'rest'),
           ) &&
         followsWord(p, t + 1, /^(?:still|not|yet|nothing|nowt|sulking|waiting|thinking|slow|rootless)$/)),
-    phrasings: ['Salt Harrier: eleven struck, the rest still thinking about it'],
+    phrasings: [
+      'Salt Harrier: eleven struck, the rest still thinking about it',
+      "Salt Harrier: nine took, three didn't",
+      'nine of the Salt Harrier took',
+    ],
     mustNot: ['Salt Harrier: eleven struck, the rest to do on Sunday'],
+  },
+  {
+    name: '<plant>: <count> up',
+    kind: 'check',
+    head: 'up',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p[f - 1]?.is === 'count' &&
+      (endsAt(p, t) || wordAt(p, t) === 'and') &&
+      /^(?:plant|break)$/.test(p[f - 2]?.is ?? '') &&
+      p.slice(0, f).every((piece) => !(piece.is === 'word' && piece.verb)) &&
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      // "Ember Fox, 8 up" alone may be what was potted up, or more than there were.
+      p
+        .slice(t)
+        .some((_, n) => /^(?:thinking|gone|dead|nothing|rotted|sulking|no|not)$/.test(wordAt(p, t + n))),
+    phrasings: ['Salt Harrier: eight up, two gone, two thinking about it'],
+    mustNot: ['Salt Harrier: eight up on the shelf', 'Salt Harrier: price up to 8, two gone'],
   },
   {
     // In the trade: growing away.

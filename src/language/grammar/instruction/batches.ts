@@ -65,6 +65,19 @@ export const batches: readonly InstructionRule[] = [
     },
   },
   {
+    // Of the lot that was just told of, or the only one.
+    name: 'keep <count> apart',
+    pattern: starts(
+      '(?:keep|set) (?!the |my |those |these |them )\\S+(?: of (?:them|those|these))? (?:apart|separate|separately)\\b.*',
+    ),
+    read: (words) => {
+      const { parts } = partsTold(words);
+      return words.plants.length === 0 && parts[0] && 'count' in parts[0]
+        ? { kind: 'split', plant: {}, parts }
+        : undefined;
+    },
+  },
+  {
     name: 'merge <plant> and <plant>',
     pattern: starts`
       ${anyOf`

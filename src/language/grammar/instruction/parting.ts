@@ -90,11 +90,20 @@ function partedTo(pieces: readonly Piece[]): { place?: string } {
   const place = pieces[at];
   if (place?.is !== 'place' || place.prep === 'from' || place.prep === 'off') return {};
   const said = pieces.slice(0, at);
-  const counted = said.some(({ is }) => is === 'count') && said.some(({ is }) => is === 'plant');
-  const behind = said.slice(said.findLastIndex(({ is }) => is === 'plant'));
-  const apart = behind.some(({ is }) => is === 'break');
-  // "Off as a separate batch on the heated bench".
-  const asBatch = behind.some((piece) => piece.is === 'word' && /^(?:batch|lot|own)$/.test(piece.text));
+  const behind = said.slice(
+    Math.max(
+      0,
+      said.findLastIndex(({ is }) => is === 'plant'),
+    ),
+  );
+  const tells = (words: RegExp): boolean =>
+    behind.some((piece) => piece.is === 'word' && words.test(piece.text));
+  // "Keep 15 separate in the tunnel", "off as a separate batch on the heated bench".
+  const isApart = tells(/^(?:apart|separate|separately)$/);
+  const counted = said.some(({ is }) => is === 'count') && (isApart || said.some(({ is }) => is === 'plant'));
+  const apart = isApart || behind.some(({ is }) => is === 'break');
+  // "And put them in the cold frame".
+  const asBatch = tells(/^(?:batch|lot|own|put|move|moved|stand|stood)$/);
   // "Put 4 of these in the greenhouse as their own batch".
   const putThere =
     said.some((_, n) => /^(?:put|move|set|stand|place)$/.test(wordAt(said, n))) &&

@@ -183,7 +183,13 @@ export const lost: readonly Rule[] = [
       (p[f - 2]?.is === 'break' || /^(?:and|but|only|found)$/.test(wordAt(p, f - 2))) &&
       p
         .slice(0, f)
-        .some((piece) => piece.is === 'word' && (LOOKED.test(piece.text) || piece.text === 'rooted')) &&
+        .some(
+          (piece, at) =>
+            piece.is === 'word' &&
+            (LOOKED.test(piece.text) ||
+              piece.text === 'rooted' ||
+              (piece.text === 'up' && p[at - 1]?.is === 'count')),
+        ) &&
       endsAt(p, t),
     unless: (p, _f, t) => /^(?:to|with|on|into|in)$/.test(wordAt(p, t)) || p[t]?.is === 'place',
     phrasings: [
@@ -191,6 +197,7 @@ export const lost: readonly Rule[] = [
       'checked the Salt Harrier and three were gone',
       'looked at the Salt Harrier, two gone',
       '5 Salt Harrier rooted, the other one is gone',
+      'Salt Harrier: eight up, two gone',
     ],
     mustNot: ['checked the Salt Harrier, three had gone into the greenhouse'],
   },

@@ -2,6 +2,7 @@
 import { CUTTINGS } from '../taken-away.js';
 import { cameAndTook, isSomeones } from '../other-people.js';
 import type { Piece } from '../../pieces.js';
+import { tookRoot } from '../check/in-short.js';
 import { hadSomeToo } from '../dispatch/took-some-too.js';
 import { endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { forTheirOwn, takesSomethingElse } from './other-takings.js';
@@ -27,6 +28,7 @@ export const taken: readonly Rule[] = [
     shape: 'object',
     unless: (p, f, t) =>
       takesSomethingElse(p, f, t) ||
+      tookRoot(p, f, t) ||
       ((isSomeones(wordAt(p, f - 1)) || cameAndTook(p, f)) && !followsWord(p, t, CUTTINGS)) ||
       (endsAt(p, t) && precedes(p, f, 6, 'plant', 'count')) ||
       forTheirOwn(p, f, t) ||
@@ -51,6 +53,7 @@ export const taken: readonly Rule[] = [
     shape: 'subject',
     when: (p, f, t) =>
       !isRelative(p, f) &&
+      !tookRoot(p, f, t) &&
       (precedes(p, f, 8, 'plant', 'count') ||
         (p.slice(0, f).some(({ is }) => is === 'plant') &&
           p.slice(0, f).some(({ is }) => is === 'count') &&
