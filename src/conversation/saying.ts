@@ -2,7 +2,7 @@
 import { withoutCourtesy } from '../language/courtesies.js';
 import { withoutSlips } from '../language/spelling/without-slips.js';
 import type { HeardWord, ReadNote } from '../language/note.js';
-import type { Amend, Entry } from '../ledger/entry.js';
+import type { Entry } from '../ledger/entry.js';
 import { answersByName } from './answer-by-name.js';
 import { answer } from './answer-given.js';
 import { amend } from './amending.js';
@@ -10,6 +10,7 @@ import { answerQuestion } from './questions.js';
 import { notANote, notUnderstood, nothingWaits, welcome } from '../words/answers.js';
 import { askedEarlier } from './asked-earlier.js';
 import { type Context, isBare, pendingOf } from './answering.js';
+import { callsIt } from './calling-it.js';
 import { withPlantAtFault } from './correcting/at-fault.js';
 import { excused } from './correcting/doubts.js';
 import { explains } from './correcting/explaining.js';
@@ -226,24 +227,6 @@ function actOn(sitting: Sitting, entry: Entry, text: string, context: Context): 
     case 'answer':
       answer(sitting, entry, text, context);
   }
-}
-
-/** "Call it five" to how many have rooted, where nothing was noted since that was asked. */
-function callsIt(
-  { ledger }: Sitting,
-  text: string,
-  { set = {}, ...about }: Amend,
-  { prompts }: Context,
-): boolean {
-  const [prompt] = prompts;
-  const last = ledger.standing.at(-1)?.journal;
-  return (
-    prompt?.about.about === 'check' &&
-    /^(?:let['’]?s )?(?:call|say) (?:it |that )?(?:about )?[\p{L}\d]+\b/iu.test(text.trim()) &&
-    Object.keys(set).join() === 'count' &&
-    !named(about) &&
-    (last === undefined || last.postedAt <= prompt.givenAt)
-  );
 }
 
 export function remember(sitting: Sitting, text: string, counted: boolean): void {
