@@ -25,7 +25,7 @@ export function namesLots(sitting: Sitting, { entries }: ReadNote): boolean {
 }
 
 /** What may be told of plants that are not there yet. */
-const BEGINS: ReadonlySet<string> = new Set(['strike', 'receive', 'stock', 'target']);
+const BEGINS: ReadonlySet<string> = new Set(['receive', 'stock', 'target']);
 
 /** Gives a lot its name, in the note that it began with; answers false where it has one already. */
 export function nameLot(sitting: Sitting, lot: Batch, variety: string): boolean {

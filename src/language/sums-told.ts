@@ -39,12 +39,22 @@ function sumAt(pieces: readonly Piece[], at: number): 'led' | 'bare' | undefined
 
 /** Nothing behind it but that they are gone. */
 function isSum(pieces: readonly Piece[], at: number): boolean {
-  if (!GONE.test(wordAt(pieces, at + 1)) || !pieces.slice(0, at).some(({ is }) => is === 'break'))
-    return false;
-  let end = at + 2;
+  const gone = goneEnd(pieces, at + 1);
+  if (gone === undefined || !pieces.slice(0, at).some(({ is }) => is === 'break')) return false;
+  let end = gone;
   while (TAIL.test(wordAt(pieces, end)) || isOfAll(pieces, end)) end++;
   const next = pieces[end];
   return next === undefined || next.is === 'break' || /^(?:and|but)$/.test(wordAt(pieces, end));
+}
+
+/** Past "gone" or "in the bin". */
+function goneEnd(pieces: readonly Piece[], at: number): number | undefined {
+  if (GONE.test(wordAt(pieces, at))) return at + 1;
+  const isThrown =
+    /^(?:in|on|for)$/.test(wordAt(pieces, at)) &&
+    /^(?:the|my)$/.test(wordAt(pieces, at + 1)) &&
+    /^(?:bin|compost|heap|tip)$/.test(wordAt(pieces, at + 2));
+  return isThrown ? at + 3 : undefined;
 }
 
 /** The "all" of "in all". */

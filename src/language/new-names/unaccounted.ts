@@ -32,7 +32,7 @@ const GOES_ON = whole`and|to|into|in|they|they're|today|yesterday|this|last|beca
 /** Nouns that stand for whatever plants are talked of. */
 const ANY_PLANTS = whole`
   things?|babies|baby|beauties|beauty|lads|lasses|fellas|fellows|specimens?|survivors?|monsters?|beasts?|devils?|buggers?|sods?|darlings?|blighters?
-  guys|kids|children|heroes|stars|champions|winners|losers|casualties|goners|hopefuls|examples|individuals|growers|growths?|flowers?|lots?|batch|surprises
+  odds|ends|sorts|allsorts|kinds|varieties|guys|kids|children|heroes|stars|champions|winners|losers|casualties|goners|hopefuls|examples|individuals|growers|growths?|flowers?|lots?|batch|surprises
 `;
 
 /** What opens a telling and is no plant. */
@@ -41,7 +41,9 @@ const OPENINGS = whole`
   job|work|list|notes?|summary|verdict|call|stuff|chance|like|enough|heavens|god|gosh|god's|lord|morning|evening|afternoon|night|all|folks|everyone|mates?|status|head|total
 `;
 
+const SORT = whole`tip|basal|nodal|heel|stem|softwood|hardwood|semi-ripe`;
 const JOINTS = /^(?:and|n|of)$/;
+const ROOTED = /^(?:rooted|roots)$/;
 
 export function unaccountedNames(
   text: string,
@@ -62,14 +64,16 @@ export function unaccountedNames(
   }
 }
 
-/** "Took eight penstemon cuttings of widow lantern and another eight of corporal plum": whatever the words mean elsewhere. */
+/**
+ * "Took eight penstemon cuttings of widow lantern and another eight of corporal plum", "6 tip cuttings of larder hat":
+ * whatever the words mean elsewhere.
+ */
 function behindCuttingsOf(tokens: readonly Token[], at: number, free: Free): number | undefined {
-  const crop = at - 3;
+  const before = at - (SORT.test(textAt(tokens, at - 3)) ? 4 : 3);
   const isCuttings =
     textAt(tokens, at - 1) === 'of' &&
     /^(?:cuttings|tips|slips)$/.test(textAt(tokens, at - 2)) &&
-    free(crop) &&
-    cropLength(tokens, crop) > 0;
+    ((free(before) && cropLength(tokens, before) > 0) || numberAt(tokens, before)?.to === before + 1);
   const isAnother =
     textAt(tokens, at - 1) === 'of' &&
     numberAt(tokens, at - 2)?.to === at - 1 &&
@@ -104,11 +108,16 @@ function behindNumber(tokens: readonly Token[], at: number, free: Free): number 
 function beforeNumber(tokens: readonly Token[], at: number, free: Free): number | undefined {
   if (!opensAt(tokens, at)) return undefined;
   const to = nameEnd(tokens, at, free);
-  if (to === undefined || !isName(tokens, at, to)) return undefined;
+  if (to === undefined) return undefined;
   const last = textAt(tokens, to - 1);
   if (OPENINGS.test(last) || placeNouns.has(last) || isSomebody(tokens, at, to)) return undefined;
   const number = numberAt(tokens, /^[:,-]$/.test(tokens[to]?.raw ?? '') ? to + 1 : to);
-  const behind = textAt(tokens, number?.to ?? tokens.length);
+  const next = number?.to ?? tokens.length;
+  const behind = textAt(tokens, next);
+  // "Close cat 5 rooted": nothing roots by a cat.
+  const rooted =
+    ROOTED.test(behind) || (/^(?:have|has)$/.test(behind) && ROOTED.test(textAt(tokens, next + 1)));
+  if (!isName(tokens, at, to, rooted)) return undefined;
   // "4 of 6", "4 out of 6"; no "resist forty of the …".
   const of =
     number && behind === 'of' ? number.to + 1 : number && behind === 'out' ? number.to + 2 : undefined;
@@ -148,8 +157,8 @@ function isOfName(tokens: readonly Token[], from: number, at: number): boolean {
   );
 }
 
-/** No description, no cause, no medium, and nothing that stands for any plants. */
-function isName(tokens: readonly Token[], from: number, to: number): boolean {
+/** No description, no medium, nothing that stands for any plants, and no cause where one may be told. */
+function isName(tokens: readonly Token[], from: number, to: number, rooted = false): boolean {
   const words = tokens.slice(from, to).map(({ text }) => text);
   const last = words.at(-1) ?? '';
   return (
@@ -158,13 +167,14 @@ function isName(tokens: readonly Token[], from: number, to: number): boolean {
     !ANY_PLANTS.test(last) &&
     !isThing(last) &&
     !/(?:'s|s')$/.test(last) &&
-    !words.some((_, at) => phraseAt(causes, words, at) || phraseAt(media, words, at))
+    !words.some((_, at) => (!rooted && phraseAt(causes, words, at)) || phraseAt(media, words, at))
   );
 }
 
 const isSomebody = (tokens: readonly Token[], from: number, to: number): boolean => {
   const words = tokens.slice(from, to).map(({ text }) => text);
-  return isPerson(words) || isTitled(words) || isFirm(words);
+  // "Close Cat", but "Cat Close".
+  return isPerson(words) || isTitled(words) || isFirm(words.slice(1));
 };
 
 const isPlaceKnown = (
