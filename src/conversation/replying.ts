@@ -12,6 +12,7 @@ import type { Ask } from './talk.js';
 import { setSlots } from './amending.js';
 import { settleAsk } from './asked.js';
 import { retold } from './retelling.js';
+import { skipSetup } from './starting.js';
 import { leftIt } from '../words/answers.js';
 import { allOfThem, optionsFor } from './completing.js';
 import { dayOfNoted } from './correcting/day-of-noted.js';
@@ -31,6 +32,10 @@ import type { Origin, SlotAsk } from './talk.js';
 export function replyToAsk(sitting: Sitting, ask: Ask, text: string, read: ReadNote): boolean {
   const { asked } = ask;
   if (isDropped(text)) {
+    if (asked.ask === 'setup') {
+      skipSetup(sitting, ask);
+      return true;
+    }
     drop(sitting, ask);
     if (asked.ask !== 'howMany') sitting.reply.text.push(leftIt);
     return true;

@@ -51,10 +51,10 @@ export function answerSetup(sitting: Sitting, ask: Ask, step: Step, text: string
       return true;
     }
   }
-  // "They are in a jam jar on the sill" is no place to live.
-  if (step !== 'digest' && TELLS.test(text.trim())) return false;
-  const set = settingIn(step, text);
-  if (!set && read.entries.length > 0 && read.entries[0]?.entry.kind !== 'answer') return false;
+  // "Make that 3", "undo" and what only leans on a note are of the notes, however little they say.
+  if (read.entries.length > 0 && read.entries[0]?.entry.kind !== 'answer') return false;
+  const set = settingIn(sitting, step, text);
+  if (set ? set.kind === 'setZone' && !isPlaceName(set.place ?? '') : !SKIPS.test(bare(text))) return false;
   drop(sitting, ask);
   // Where the clock of a small place is not known, the next question settles it.
   if (set && !(step === 'place' && set.kind === 'setZone' && zoneOfPlace(set.place ?? '') === null))
@@ -70,13 +70,22 @@ function tellsTwo(sitting: Sitting, text: string): readonly Instruction[] | null
   const place = parts.find((part, at) => part !== '' && !told[at]);
   const others = told.flatMap((each) => each ?? []);
   if (others.length === 0) return null;
-  const where = place === undefined ? null : settingIn('place', place);
+  const where = place === undefined ? null : settingIn(sitting, 'place', place);
   return [...(where ? [where] : []), ...others];
 }
 
-/** A sentence about something else. */
+/** Words that turn a question down, or leave it as it is. */
+const SKIPS =
+  /^(?:skip(?: it| that)?|no|nope|yes|yep|yeah|aye|ok|okay|right|correct|fine|don['’]?t know|dunno|not sure|pass|later)$/i;
+
+/** Words that no place is called by: "they are in a jam jar on the sill" is no place to live. */
 const TELLS =
-  /^(?:they|they['’]re|these|those|she|he|it|do|does|did|are|can|could|should|what|when|how|why|which|put|got|have|one|two|some)(?: \S+){2}/i;
+  /\b(?:they|they['’]re|these|those|she|he|it|do|does|did|is|are|was|were|can|could|should|what|when|how|why|which|put|got|have|had|and|also|too|make|took|some|lost|cuttings?|plants?|pots?|rooted)\b/i;
+
+/** A town, a county, a zone: a few words without figures. */
+const isPlaceName = (words: string): boolean =>
+  zoneOfPlace(words) !== null ||
+  (/^\p{L}[\p{L}'’.-]*(?:,? \p{L}[\p{L}'’.-]*){0,4}$/u.test(words) && !TELLS.test(words));
 
 /** What stands around a place in an answer: "I'm in Leeds". */
 const AROUND_PLACE =
@@ -88,14 +97,20 @@ function goOn(sitting: Sitting, step: Step): void {
   else sitting.reply.text.push(setUp);
 }
 
-function settingIn(step: Step, text: string): Instruction | null {
-  const words = text.trim().replace(/[.!]$/, '');
-  if (/^(?:skip|no|yes|ok|don'?t know|pass)$/i.test(words)) return null;
-  if (step === 'place' || step === 'zone')
-    return { kind: 'setZone', place: words.replace(AROUND_PLACE, '') || words };
-  if (/^(?:never|off|none)$/i.test(words)) return { kind: 'setDigest', at: 'off' };
-  const match = /^(?:at )?(\d{1,2})(?:[:.](\d{2}))? ?(am|pm)?$/i.exec(words);
-  if (!match) return null;
-  const hour = (Number(match[1]) % 24) + (match[3]?.toLowerCase() === 'pm' && Number(match[1]) < 12 ? 12 : 0);
-  return { kind: 'setDigest', at: `${String(hour).padStart(2, '0')}:${match[2] ?? '00'}` };
+const bare = (text: string): string => text.trim().replace(/[.!]$/, '');
+
+/** What the words set as the answer to that question; null where they set nothing. */
+function settingIn(sitting: Sitting, step: Step, text: string): Instruction | null {
+  const words = bare(text);
+  if (SKIPS.test(words)) return null;
+  const asInstruction = (words: string): Instruction | undefined => readIn(sitting, words).instruction;
+  if (step === 'digest') {
+    const set = asInstruction(
+      /^(?:never|off|none)$/i.test(words) ? 'digest never' : `digest ${words.replace(/^(?:at )?/i, 'at ')}`,
+    );
+    return set?.kind === 'setDigest' ? set : null;
+  }
+  const frost = step === 'place' ? asInstruction(`last frost ${words}`) : undefined;
+  if (frost?.kind === 'setFrost') return frost;
+  return { kind: 'setZone', place: words.replace(AROUND_PLACE, '') || words };
 }
