@@ -38,9 +38,17 @@ export const deedCounted = (text: string): Deed | null =>
 
 const LISTED =
   /\b(?:what|which(?: ones?| plants?| cuttings?)?)(?: all)? (?:did|have|has) [\w'’]+ (?:all )?(?:lost|lose|sold|sell|gave|given|give|swapped|swap|struck|taken|took|take|potted|pot|planted|plant|pinched)\b|^(?:(?:show|me|all|total|the|my|our) )*(?:losses|deaths|sales|gifts|swaps)\b/i;
+/** "Have I lost any?", "did we sell any Salt Harrier yet?", "any losses?". */
+const ANY =
+  /\b(?:have|did|has) (?:i|we|they|she|he) (?:.* )?any\b|^(?:(?:have there been|were there|been) )?any (?:losses|deaths|sales|gifts|swaps)\b/i;
 
-/** The deed that "what did I lose this year?", "sales last month" ask to be told of; null where all that was done is meant. */
-export const deedListed = (text: string): Deed | null => (LISTED.test(text) ? deedNamed(text) : null);
+/** The deed that "what did I lose this year?", "have I lost any?", "sales last month" ask to be told of; null where all that was done is meant. */
+export const deedListed = (text: string): Deed | null =>
+  LISTED.test(text)
+    ? deedNamed(text)
+    : ANY.test(text)
+      ? deedNamed(text.replace(/ (?:yet|so far|already)\b/i, ''))
+      : null;
 
 function deedNamed(text: string): Deed | null {
   const [asked = ''] = text.toLowerCase().split('?');
