@@ -161,7 +161,9 @@ export function textOf(
     parts
       .map((part) => part.trim())
       .filter((part) => part !== '')
-      .join(' '),
+      .join(' ')
+      // "Take a dozen (next Saturday), should the weather hold": no gap before the mark.
+      .replace(/ (?=[,;])/g, ''),
   );
 }
 
