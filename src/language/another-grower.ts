@@ -2,7 +2,7 @@
 import type { Clause } from './clauses.js';
 import { wordAt } from './grammar/rule.js';
 import { isKnown } from './lexicon.js';
-import { anyOf } from './phrases.js';
+import { anyOf, whole } from './phrases.js';
 import type { Piece, PlantWords } from './pieces.js';
 import { plantsIn } from './sentences.js';
 import { FOLK, isPersons, KIN, pastPerson } from './somebody-else.js';
@@ -81,14 +81,19 @@ function byOurHands(pieces: readonly Piece[], { from, hit }: Clause): boolean {
   if (!/^(?:strike|potOn|pinch|plantOut|tend|check)$/.test(hit?.rule.kind ?? '')) return false;
   let at = (hit?.from ?? from) - 1;
   while (ADVERB.test(wordAt(pieces, at)) && at > from) at--;
-  return (
-    /^(?:children|kids|pupils|class|club|students|volunteers|trainees|grandkids|grandchildren)$/.test(
-      wordAt(pieces, at),
-    ) &&
-    /^(?:the|our|my)$/.test(wordAt(pieces, at - 1)) &&
-    (at - 1 === from || pieces[at - 2]?.is === 'break')
-  );
+  const opens = (n: number): boolean => n === from || pieces[n - 1]?.is === 'break';
+  if (!OWN_PEOPLE.test(wordAt(pieces, at))) return false;
+  // "Gardening club took 20", in the short form of a log: what sort of club, and no other's.
+  const article = OWN_SORT.test(wordAt(pieces, at - 1)) ? at - 2 : at - 1;
+  return (/^(?:the|our|my)$/.test(wordAt(pieces, article)) && opens(article)) || opens(article + 1);
 }
+
+/** Who works under the eyes of whoever keeps the ledger. */
+const OWN_PEOPLE = whole`
+  children|kids|pupils|class|club|students|volunteers|trainees|grandkids|grandchildren|members|scouts|brownies|cubs
+`;
+/** "Gardening club", "after-school club". */
+const OWN_SORT = whole`gardening|garden|allotment|horticultural|growing|propagation|lunchtime|school|youth|club|society`;
 
 /** "Ken bought a Salt Harrier": none of ours, where "for me" does not stand behind. */
 function isBoughtByAnother(pieces: readonly Piece[], from: number, head: number): boolean {

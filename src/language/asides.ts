@@ -32,6 +32,13 @@ const ASIDES = byFirstWord([
   ['guess', 'what'],
   ['tell', 'you', 'what'],
   ["i'll", 'tell', 'you', 'what'],
+  // "Six have, I regret to say, perished".
+  ...['i regret', "i'm sorry", 'i am sorry', 'sorry', 'sad', 'happy', 'i am happy', "i'm happy"].map(
+    (who) => [...who.split(' '), 'to', 'say'],
+  ),
+  ['i', 'fear'],
+  ['i', 'am', 'afraid'],
+  ["i'm", 'afraid'],
   ['thank', 'god'],
   ['thank', 'goodness'],
   ['thank', 'heavens'],

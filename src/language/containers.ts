@@ -114,6 +114,8 @@ function withEach(
     to: pieces[at - 1]?.to ?? first.to,
   };
   const out: readonly Piece[] = size ? [containers, size] : [containers];
+  const whole = traysTold(pieces, at, number);
+  if (whole) return { pieces: [{ ...whole.count, quantity: { value: whole.value } }, ...out], to: at + 1 };
   const mark = pieces[at];
   const next = mark?.is === 'break' && !mark.hard ? at + 1 : at;
   const link = wordAt(pieces, next);
@@ -149,6 +151,30 @@ function withEach(
       : { pieces: out, to: at };
   }
   return vague && link === 'of' ? told({ vague: true }, eachAt + 1) : { pieces: out, to: at };
+}
+
+/** How many cells trays of plugs are sold with. */
+const PLUG_TRAYS: ReadonlySet<number> = new Set([
+  72, 84, 104, 126, 128, 144, 150, 180, 200, 216, 240, 273, 288, 345,
+]);
+
+/** "3 trays 104 Salt Harrier": so many a tray, where they would not go into the trays evenly. */
+function traysTold(
+  pieces: readonly Piece[],
+  at: number,
+  number: number | undefined,
+): { readonly count: PieceOf<'count'>; readonly value: number } | undefined {
+  const count = pieces[at];
+  const each = count?.is === 'count' ? count.quantity.value : undefined;
+  return count?.is === 'count' &&
+    each !== undefined &&
+    number !== undefined &&
+    wordAt(pieces, at - 1) === 'trays' &&
+    pieces[at + 1]?.is !== 'break' &&
+    PLUG_TRAYS.has(each) &&
+    each % number !== 0
+    ? { count, value: each * number }
+    : undefined;
 }
 
 /** How many a tray of cells holds that is said to be full. */

@@ -10,6 +10,7 @@ import { endsBefore } from './drafting/endings.js';
 import { tellHormoneAndCause } from './drafting/hormone-and-cause.js';
 import { leftOutCases } from './drafting/left-out.js';
 import { underCrop } from './drafting/crop-heading.js';
+import { isCropAlone } from './drafting/one-plant.js';
 import { isOpenedOrLaid } from './grammar/tend/telling.js';
 import { perHead } from './drafting/per-head.js';
 import { dayCases, placeCases } from './drafting/place-and-day-cases.js';
@@ -65,6 +66,12 @@ function tellOfAct(piece: Piece, { hit }: Clause, told: ToldSoFar): void {
   const draft = currentDraft(told);
   if (piece.is === 'plant') {
     if (draft.plant === undefined) setPlant({ draft, piece });
+    // "Put 18 Salt Harrier fuchsia cuttings in": a variety and its crop.
+    else if (
+      (isCropAlone(piece.plant) && draft.plant.crop === undefined && draft.plant.batch === undefined) ||
+      (isCropAlone(draft.plant) && piece.plant.crop === undefined && piece.plant.batch === undefined)
+    )
+      draft.plant = { ...draft.plant, ...piece.plant };
   } else if (piece.is === 'count') {
     // "Roots all round the edge": no number of plants.
     if (hit?.rule.rooted !== 'some') draft.quantity ??= piece.quantity;

@@ -1,6 +1,6 @@
 /** How many: exact, by the lot, vague, all, the rest, all but some, half, more than before. */
 import { NUMBER_WORDS } from './numbers.js';
-import { anotherOne, exactly, exactWords } from './quantities/exact.js';
+import { anotherOne, exactly, exactWords, isOnTop } from './quantities/exact.js';
 import { inLots } from './quantities/lots.js';
 import type { FoundQuantity } from './quantities/quantity.js';
 import { beyond, vaguely, vagueWords } from './quantities/vague.js';
@@ -13,7 +13,8 @@ const OPENING: ReadonlySet<string> = new Set([...NUMBER_WORDS, ...exactWords, ..
 /** The quantity that begins at token `at`. */
 export function quantityAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
   const token = tokens[at];
-  if (!token || !(OPENING.has(token.text) || startsWithFigure(token))) return undefined;
+  if (!token || !(OPENING.has(token.text) || startsWithFigure(token) || isOnTop(tokens, at)))
+    return undefined;
   return (
     beyond(tokens, at) ??
     wholly(tokens, at) ??

@@ -24,6 +24,8 @@ import { onceMore } from './once-more.js';
 import { datedBy } from './day-behind.js';
 import { withoutLotBrackets } from './lot-in-brackets.js';
 import { eachNamed } from './of-each.js';
+import { withRootsSummed } from './roots-summed.js';
+import { withTheirOwn } from './respectively.js';
 import { withOpenings } from './openings.js';
 import type { Piece } from './pieces.js';
 import { withoutAnother } from './another-today.js';
@@ -69,14 +71,14 @@ export function readingOf(note: Note): Reading {
 export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
   const utterance = utteranceOf(note);
   const joined = joinContainers(
-    withTowards(withoutCallings(withSums(withoutTotals(withoutAsides(utterance.pieces))))),
+    withTowards(withoutCallings(withSums(withRootsSummed(withoutTotals(withoutAsides(utterance.pieces)))))),
   );
   const named = withCropsSaid(
     withNamedMeant(
       withNamesToldOf(withoutIntroductions(joinNewNames(joined, utterance.tokens, utterance.text))),
     ),
   );
-  const pieces = withNthPlants(eachNamed(withoutLotBrackets(named), note.context));
+  const pieces = withNthPlants(eachNamed(withTheirOwn(withoutLotBrackets(named)), note.context));
   return { utterance, pieces };
 }
 

@@ -38,7 +38,12 @@ export function stoodSomewhere(
   const row = pieces.filter(({ is }) => is !== 'break');
   // "Up in the glory hole", but "up the nissen".
   const at = row.findIndex(
-    (_, n) => !LEADS.test(wordAt(row, n)) || /^(?:the|my|our)$/.test(wordAt(row, n + 1)),
+    (piece, n) =>
+      // "They're all in the science lab".
+      !(
+        LEADS.test(wordAt(row, n)) ||
+        (piece.is === 'count' && piece.quantity.whole === 'all' && THEY.test(wordAt(row, n - 1)))
+      ) || /^(?:the|my|our)$/.test(wordAt(row, n + 1)),
   );
   const name = row.slice(at + 2);
   if (
@@ -59,4 +64,5 @@ export function stoodSomewhere(
   return place === undefined || place !== said ? undefined : { ...last, slots: { place, ...last.slots } };
 }
 
+const THEY = whole`they're|are|these`;
 const LEADS = whole`they|they're|these|are|it's|it|is|all|both|now|stood|sat|standing|sitting|out|back|over|up|down`;

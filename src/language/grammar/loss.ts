@@ -5,6 +5,7 @@ import { lost } from './loss/lost.js';
 import { rotted } from './loss/rotted.js';
 import { takenWithIt } from './loss/taken-with-it.js';
 import { died } from './loss/died.js';
+import { failedToTake } from './loss/failed-to-take.js';
 import { eaten } from './loss/eaten.js';
 import { ate } from './loss/ate.js';
 import { weather } from './loss/weather.js';
@@ -25,6 +26,7 @@ export const lossRules: readonly Rule[] = [
   ...rotted,
   ...takenWithIt,
   ...died,
+  ...failedToTake,
   ...eaten,
   ...ate,
   ...weather,

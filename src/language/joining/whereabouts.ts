@@ -71,8 +71,26 @@ export function joinMove(before: Proposal, next: Proposal): Proposal | undefined
   return { ...before, slots: { ...next.slots, ...before.slots } };
 }
 
+/** "Started hardening off the Salt Harrier, got them out on the porch": where they were put for it. */
+function placedToHarden(before: Proposal, next: Proposal): Proposal | undefined {
+  const { draft } = next;
+  const isOfThem = draft.pronoun === true && draft.plant === undefined && draft.quantity === undefined;
+  const { place } = next.slots;
+  return before.kind === 'hardenOff' &&
+    next.kind === 'move' &&
+    isOfThem &&
+    (draft.when === undefined || draft.when === before.draft.when) &&
+    typeof place === 'string' &&
+    next.slots['fromPlace'] === undefined &&
+    before.slots['place'] === undefined
+    ? { ...before, slots: { ...before.slots, place } }
+    : undefined;
+}
+
 /** "Moved to the cold frame to harden off": one act, and its purpose. */
 export function joinHardening(before: Proposal, next: Proposal): Proposal | undefined {
+  const placed = placedToHarden(before, next);
+  if (placed) return placed;
   const unplaced =
     before.kind === 'move' && before.slots['place'] === undefined && before.slots['fromPlace'] === undefined;
   if (

@@ -68,7 +68,13 @@ export function genericAt(
     free(to)
   )
     to++;
-  if (/^(?:centre|center|club|show|society|party)$/.test(textAt(tokens, to))) return undefined;
+  // "The allotment ladies": people, wherever they grow.
+  if (
+    /^(?:centre|center|club|show|society|party|ladies|lads|committee|crowd|members|association)$/.test(
+      textAt(tokens, to),
+    )
+  )
+    return undefined;
   // "Where do the fuchsias stand?"
   if (/^stands?$/.test(noun) && crops.has(textAt(tokens, at - 1)) && !PREPOSITION.has(textAt(tokens, at - 3)))
     return undefined;

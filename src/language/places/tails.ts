@@ -21,10 +21,15 @@ const MOST_WORDS = 3;
 const endsPart = (token: Token | undefined): boolean =>
   token === undefined || token.is === 'line' || /^[,;.!]$/.test(token.text);
 
+/** "From the back verandah along the front fence": from one place to another. */
+const isWayTo = (tokens: readonly Token[], to: number): boolean =>
+  textAt(tokens, to) === 'along' && [2, 3, 4].some((n) => FROM.test(textAt(tokens, to - n)));
+const FROM = /^(?:from|off)$/;
+
 /** Where the words that tell which place it is end; `to` itself where there are none. */
 export function tailEnd(tokens: readonly Token[], to: number, free: (at: number) => boolean): number {
   const lead = textAt(tokens, to);
-  if (!BESIDE.test(lead)) return to;
+  if (!BESIDE.test(lead) || isWayTo(tokens, to)) return to;
   const article = to + (lead === 'next' ? 2 : 1);
   if (lead === 'next' && textAt(tokens, to + 1) !== 'to') return to;
   // "The bed by gate", in the short form of a note, where nothing goes on behind it.

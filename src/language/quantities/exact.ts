@@ -40,6 +40,10 @@ export function exactly(tokens: readonly Token[], at: number): FoundQuantity | u
     lead = 'more';
     from++;
   }
+  if (isOnTop(tokens, from)) {
+    lead = 'more';
+    from++;
+  }
   if (/^(?:last|final|first)$/.test(textAt(tokens, from)) && from === at && numberAt(tokens, from + 1))
     from++;
   // "The ninth one had rotted".
@@ -106,6 +110,14 @@ export function exactly(tokens: readonly Token[], at: number): FoundQuantity | u
     to: pastOf(tokens, to),
   };
 }
+
+/** "+4 rooted": so many more than before; no "3 +4 Salt Harrier". */
+export const isOnTop = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.raw === '+' &&
+  tokens[at].glued === false &&
+  tokens[at + 1]?.is === 'number' &&
+  tokens[at + 1]?.glued === true &&
+  /^(?:rooted|roots|rooting|more)$/.test(textAt(tokens, at + 2));
 
 /** "Snapped clean in two": broken, and no number of plants. */
 const isInPieces = (tokens: readonly Token[], at: number): boolean =>
