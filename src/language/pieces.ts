@@ -35,6 +35,7 @@ export type Piece = Run &
         readonly plant: PlantWords;
         /** Known to the context or the crop list. */ readonly known: boolean;
         /** The crop that the context has for the variety. */ readonly ofCrop?: string;
+        /** A new name told behind what was taken of its crop: "12 dahlia cuttings today copper nan". */ readonly besideCuttings?: true;
       }
     | { readonly is: 'count'; readonly quantity: Quantity }
     | { readonly is: 'pots'; readonly pots?: number; readonly each?: number; readonly vague?: true }

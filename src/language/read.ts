@@ -15,6 +15,7 @@ import { heeded } from './likeness/heeding.js';
 import { withMarks } from './marks-meant.js';
 import { mendedBy } from './mending.js';
 import { joinNewNames } from './new-names.js';
+import { withNamesBesideCrop } from './new-names/behind-cuttings.js';
 import { withCropsSaid } from './new-names/crop-said.js';
 import { withoutCallings, withoutIntroductions } from './new-names/introduced.js';
 import { withNamedMeant, withNamesToldOf } from './new-names/told-of.js';
@@ -75,7 +76,9 @@ export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
   );
   const named = withCropsSaid(
     withNamedMeant(
-      withNamesToldOf(withoutIntroductions(joinNewNames(joined, utterance.tokens, utterance.text))),
+      withNamesToldOf(
+        withoutIntroductions(joinNewNames(withNamesBesideCrop(joined), utterance.tokens, utterance.text)),
+      ),
     ),
   );
   const pieces = withNthPlants(eachNamed(withTheirOwn(withoutLotBrackets(named)), note.context));

@@ -5,6 +5,7 @@ import { placeNamesOf } from './places/known.js';
 import { crops, cuttingTypes, media, phraseAt, verbSense } from './lexicon.js';
 import { mediumPiece } from './media.js';
 import { namesBehindCrop, namesOfParent, namesOpening } from './new-names/behind-crop.js';
+import { namesBehindCuttings } from './new-names/behind-cuttings.js';
 import { countedNames } from './new-names/counted.js';
 import { namesSetApart } from './new-names/set-apart.js';
 import { unaccountedNames } from './new-names/unaccounted.js';
@@ -90,6 +91,7 @@ function chunk(
   namesBehindCrop(text, tokens, free, claim);
   namesOpening(text, tokens, free, claim);
   namesOfParent(text, tokens, free, claim);
+  namesBehindCuttings(text, tokens, placeNamesOf(context), free, claim);
   namesSetApart(text, tokens, free, claim);
   unaccountedNames(text, tokens, placeNamesOf(context), free, claim);
   const words = tokens.map(({ text }) => text);

@@ -2,6 +2,7 @@
 import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import { cropSaidOf } from './crop-said.js';
+import { NO_LAST } from './names-crop-before.js';
 import { isFirm, isPerson } from './people.js';
 import { isCrop } from './position.js';
 import { isAtEnd, lastWord, type RunSeen } from './run.js';
@@ -47,6 +48,7 @@ export function isBehindCuttings({ before, pieces, at, end, capital, unknown, le
     (capital === length || (capital === 0 && unknown > 0)) &&
     (next === undefined || /^(?:break|count|pots|place|when)$/.test(next.is)) &&
     isTakenOfCrop(before) &&
+    !NO_LAST.test(wordAt(pieces, end - 1)) &&
     pieces
       .slice(at, end)
       .every((piece) => piece.is === 'word' && !piece.verb && !/(?:ly|ing|ed)$/.test(piece.text))

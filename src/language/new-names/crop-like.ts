@@ -2,7 +2,7 @@
 
 /** Ends as the names of crops do. */
 export function looksLikeCrop(name: string): boolean {
-  return /(?:ia|um|us|is|a|ea|on|ums|ias|as|ons|wort|berry|bush|ss|grass|mint|bane|flower|daisy|ella)s?$/.test(
+  return /(?:ia|um|us|is|a|ea|on|ums|ias|as|ons|wort|berry|bush|ss|grass|wood|mint|bane|flower|daisy|ella)s?$/.test(
     name,
   );
 }

@@ -3,7 +3,7 @@ import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import { isCrop } from './position.js';
 
-const IS = /^(?:it's|its|that's|thats|which's|they're|theyre|is|are|being)$/;
+const IS = /^(?:it's|its|that's|thats|which's|they're|theyre|is|are|being|likewise)$/;
 const ARTICLE = /^(?:a|an|the|my|our|another|also)$/;
 const SURELY =
   /^(?:apparently|actually|basically|supposedly|probably|really|just|i|think|believe|one|of|some|kind|sort|type|new)$/;
