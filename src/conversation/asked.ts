@@ -19,6 +19,10 @@ import { chooseBatch } from './choosing.js';
 import { dayIn } from './day-in.js';
 import { settle } from './settling.js';
 import type { Sitting } from './sitting.js';
+import { plantSaid } from './slots.js';
+import type { Plant } from '../ledger/entry.js';
+import type { Line } from '../ledger/posting.js';
+import { named } from '../ledger/reach.js';
 import type { Ask } from './talk.js';
 import { dependantsOf } from './undoing.js';
 import { takenBack } from '../words/undo.js';
@@ -64,10 +68,10 @@ export function settleAsk(sitting: Sitting, ask: Ask, text: string, read: ReadNo
     }
     case 'change': {
       drop(sitting, ask);
-      const [standing] = standingOn(sitting.ledger, asked.lines);
       if (said?.kind === 'amend') amend(sitting, said, asked.lines);
-      else if (typeof value === 'number' && standing) setSlots(sitting, [standing], { count: value });
-      else return false;
+      else if (typeof value === 'number')
+        amend(sitting, { kind: 'amend', set: { count: value } }, asked.lines);
+      else if (!recounts(sitting, read.entries, asked.lines)) return false;
       return true;
     }
     case 'whichLine': {
@@ -225,4 +229,15 @@ function yesIn(text: string): Yes {
   )
     return 'no';
   return null;
+}
+
+/** "I took 9", of no plant, where the note that is to read otherwise tells of so many taken. */
+function recounts(sitting: Sitting, [only, another]: ReadNote['entries'], lines: readonly Line[]): boolean {
+  const { count } = (only?.entry ?? {}) as { readonly count?: unknown };
+  if (!only || another || typeof count !== 'number' || !isLogged(only.entry)) return false;
+  const { kind } = only.entry;
+  if (named(plantSaid(only.entry as Plant, only.sources))) return false;
+  if (!standingOn(sitting.ledger, lines).some(({ entry }) => entry.kind === kind)) return false;
+  amend(sitting, { kind: 'amend', set: { count } }, lines, kind);
+  return true;
 }

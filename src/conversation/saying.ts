@@ -7,7 +7,7 @@ import { answersByName } from './answer-by-name.js';
 import { answer } from './answer-given.js';
 import { amend } from './amending.js';
 import { answerQuestion } from './questions.js';
-import { notANote, notUnderstood, nothingWaits, welcome } from '../words/answers.js';
+import { missedBefore, notANote, notUnderstood, nothingWaits, welcome } from '../words/answers.js';
 import { askedEarlier } from './asked-earlier.js';
 import { type Context, isBare, pendingOf } from './answering.js';
 import { callsIt } from './calling-it.js';
@@ -15,6 +15,8 @@ import { withPlantAtFault } from './correcting/at-fault.js';
 import { excused } from './correcting/doubts.js';
 import { explains } from './correcting/explaining.js';
 import { putsRight } from './correcting/beside-a-note.js';
+import { isOfMissed, notFollowed } from './correcting/behind-missed.js';
+import { deniesAlone } from './correcting/denied-alone.js';
 import { isOfAnother } from './correcting/of-another.js';
 import { isOfJustTold } from './correcting/just-told.js';
 import { hasSecondThoughts, kindTold } from './correcting/few-words.js';
@@ -22,7 +24,7 @@ import { isAbout } from './entry-meant.js';
 import { follow } from './instructing.js';
 import { leansOnLast } from './leaning.js';
 import { rightInPart } from './right-in-part.js';
-import { namesLots } from './lots-unnamed.js';
+import { namesLots, namesLotTold } from './lots-unnamed.js';
 import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './offering.js';
 import { asksWhetherMeant } from './meaning.js';
@@ -111,9 +113,19 @@ export function sayText(
     : (oneMoreOf(sitting, said, context) ?? pendingOf(context));
   const how = { pending, heard, weighed: !meant };
   const first = readSaid(sitting, said, how);
-  const read = namesLots(sitting, first) ? readSaid(sitting, said, how) : first;
+  const isNamed = namesLots(sitting, first) || namesLotTold(sitting, said, first);
+  const read = isNamed ? readSaid(sitting, said, how) : first;
   const isApart = context.ask !== null && isOfAnother(sitting, context.ask, said, read);
   const free = isApart ? { ...context, ask: null } : context;
+  if (isOfMissed(sitting, said, read, context)) {
+    remember(sitting, text, false);
+    notFollowed(sitting, missedBefore);
+    return;
+  }
+  if (deniesAlone(sitting, said, read, context)) {
+    remember(sitting, text, false);
+    return;
+  }
   const right = read.instruction ? null : putsRight(sitting, said, read, free);
   if (right) {
     remember(sitting, text, right.rest !== '');
@@ -170,9 +182,7 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     if (!batch && !context.forgotten && rightInPart(sitting, text, context, false, act)) return;
     if (batch) return void answerQuestion(sitting, { kind: 'question', topic: 'status', batch: batch.label });
     const nothing = context.forgotten ? nothingWaits : notANote;
-    sitting.reply.text.push(
-      read.unknown && read.unknown.trim() !== '' ? notUnderstood(read.unknown) : nothing,
-    );
+    notFollowed(sitting, read.unknown && read.unknown.trim() !== '' ? notUnderstood(read.unknown) : nothing);
     return;
   }
   const isRemark = read.entries.every(({ entry }) => entry.kind === 'remark');

@@ -108,6 +108,8 @@ export interface Heard {
   readonly text: string;
   /** Whether it posted or asked something, so that saying it again would double it. */
   readonly counted: boolean;
+  /** Whether it said nothing that we could follow. */
+  readonly missed?: boolean;
 }
 
 export interface Talk {

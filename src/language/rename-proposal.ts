@@ -2,6 +2,7 @@
 import { wordAt } from './grammar/rule.js';
 import { isKnown } from './lexicon.js';
 import { type NamePutRight, nameDenied } from './name-denied.js';
+import { anyOf } from './phrases.js';
 import type { Piece } from './pieces.js';
 import { putInAs } from './put-in-as.js';
 import type { Proposal } from './proposal.js';
@@ -12,9 +13,14 @@ import type { Utterance } from './utterance.js';
 /** "… to Pale Jessie please"; with a capital it is of the name. */
 const BIDDING = / (?:please|pls|plz|thanks|would you|will you|could you|can you|from now on|instead)\b.*$/;
 
-/** "… new bellringer i misread the label": why, told without a mark. */
-const REASON =
-  / (?:i|we|id|i'd|i've|ive|just|sorry) (?:just )?(?:misread|misheard|mistook|muddled|read|got|had|wrote|couldn't|cant|can't)\b.*$/;
+/** "… new bellringer i misread the label", "… foggy kitty the phone heard me wrong": why, told without a mark. */
+const REASON = new RegExp(
+  ` ${anyOf`
+    (i|we|id|i'd|i've|ive|just|sorry) (just )?(misread|misheard|mistook|muddled|read|got|had|wrote|couldn't|cant|can't|found|looked|checked)
+    (the|my|this|stupid|blasted|blooming) (phone|tablet|keyboard|dictation|computer)('s)? (heard|misheard|changed|wrote|put|got|had|did|can't|cant)
+    (bloody |damn |stupid )?(autocorrect|predictive text)
+  `}\\b.*$`,
+);
 
 /** The rule of `grammar/amend.ts` that these sentences fit. */
 export const RENAME = 'rename <plant> to <name>';

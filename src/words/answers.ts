@@ -45,6 +45,10 @@ export function notUnderstood(words: string): string {
   return `I don’t follow “${words}”, so I’ve noted nothing. Say it with the plant and a number, for example “lost 2 of EF1”.`;
 }
 
+/** To "make that 3" behind what was not understood. */
+export const missedBefore =
+  'I didn’t follow the note before this one, so I’ve put nothing right. Say the whole of it with the plant, for example “lost 3 of EF1”.';
+
 export const leftIt = 'All right, left out.';
 export const settledAlready = 'That is settled already.';
 export const noOther = 'I know of no other that it could be, so I’ve left it as it was.';

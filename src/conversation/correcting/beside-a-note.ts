@@ -19,6 +19,8 @@ import { explains } from './explaining.js';
 import { kindTold } from './few-words.js';
 import { findsMore } from './found-more.js';
 import { isAnswering } from './is-answering.js';
+import { namesAlike } from './named-alike.js';
+import { tellsNumbers } from './numbers-told.js';
 import { tellsOfPartner } from './partner-told.js';
 
 const JOINT =
@@ -113,9 +115,11 @@ function amendsAlone(
 }
 
 const rights = (sitting: Sitting, text: string, read: ReadNote, context: Context): boolean =>
+  tellsNumbers(sitting, text, context) ||
   contradicts(sitting, text, read, context) ||
   recallsDeed(sitting, text, context) ||
   tellsOfPartner(sitting, text, context.lines) ||
+  (!isAnswering(sitting, context) && read.entries.length === 0 && namesAlike(sitting, text)) ||
   (!isAnswering(sitting, context) &&
     read.entries.every(({ entry }) => !isLogged(entry) || entry.kind === 'remark') &&
     findsMore(sitting, text)) ||

@@ -20,8 +20,34 @@ export function put(
   utterance: Utterance,
 ): void {
   if (!piece) return;
+  const grown = grownName(piece, pieces, utterance);
+  if (grown !== undefined) {
+    set['variety'] ??= grown;
+    return;
+  }
   const value = valueOf(piece, partOf(piece, pieces, utterance));
   for (const [slot, told] of Object.entries(value)) set[slot] ??= told;
+}
+
+/** What may stand behind a part of a name and is none of it. */
+const TALK =
+  /^(?:please|pls|plz|sorry|thanks|cheers|actually|though|instead|really|obviously|not|now|there|here|today|yesterday|again|too|then|lol|ones?|lots?|batch|batches|trays?|pots?|plants?|cuttings?|slips?|bits?|stuff|things?|rows?|plugs?|tubers?)$/i;
+
+/**
+ * "I meant Slate Wren", where the ledger has a Slate Hen: a word that its names share and one that is nobody's is a name
+ * of its own, and not the plant that the first word would mean by itself.
+ */
+function grownName(piece: Piece, pieces: readonly Piece[], utterance: Utterance): string | undefined {
+  if (piece.is !== 'plant' || piece.plant.variety === undefined) return undefined;
+  const next = pieces[pieces.indexOf(piece) + 1];
+  const written = textOf([piece], utterance);
+  const isPart = written.split(' ').length < piece.plant.variety.split(' ').length;
+  if (!isPart || next?.is !== 'word' || next.from !== piece.to) return undefined;
+  const word = textOf([next], utterance);
+  const behind = pieces[pieces.indexOf(next) + 1];
+  const isName =
+    /^\p{L}{3,}$/u.test(word) && !next.verb && !TALK.test(word) && (!behind || behind.is === 'break');
+  return isName ? titleCase(`${written} ${word}`) : undefined;
 }
 
 /** The slots that a piece sets, in a line that may tell of roots. */

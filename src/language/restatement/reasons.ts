@@ -53,8 +53,25 @@ const REASON = whole`(and )?(${LOOKED_AGAIN}|${SAID_OTHERWISE}|${OTHERS_FOUND})`
 /** No longer is what puts a value right. */
 const SHORT = 9;
 
-/** The row without a reason behind its last comma or dash. */
+/** "… was yesterday now that I think of it": the same without a mark. */
+const SAID_ON = whole`
+  now (that )?(i|we) (think|come to think) (of|about) it
+  come to think of it|thinking about it|now i think
+`;
+
+/** How many words of that stand at the end of a row. */
+function saidOn(row: readonly Piece[]): number {
+  for (let many = 3; many <= 8 && many < row.length - 1; many++) {
+    const line = row.slice(-many).map((_, n) => wordAt(row, row.length - many + n));
+    if (SAID_ON.test(line.join(' '))) return many;
+  }
+  return 0;
+}
+
+/** The row without a reason behind its last comma or dash, or one of the usual words at its end. */
 export function withoutReasons(row: readonly Piece[]): readonly Piece[] {
+  const many = saidOn(row);
+  if (many > 0) return withoutReasons(row.slice(0, -many));
   const cut = row.findLastIndex((piece, at) => piece.is === 'break' && at > 0 && at < row.length - 1);
   if (cut < 0) return row;
   const behind = row.slice(cut + 1);

@@ -1,5 +1,5 @@
 /** Batches parted and put together. */
-import { anyOf, beginning } from '../../phrases.js';
+import { anyOf, beginning, whole } from '../../phrases.js';
 import { trailing } from '../runs.js';
 import { starts } from './opening.js';
 import { partsTold } from './parting.js';
@@ -31,6 +31,11 @@ const BOTH = anyOf`
 `;
 const ONE_BATCH =
   /\b(?:(?:into|as|in) (?:one|a single|the same) (?:batch|lot|record)|one batch|together (?:as|in|into) one(?! (?:pot|tray)))\b/;
+
+/** "The Salt Harriers are all one lot now", "they can all go back in one batch" has a verb of its own. */
+const ARE_ONE = whole`
+  (both )?(the |my )?plantname( lots| batches)? (are|can be|should be|is) (all |now |just |really )*(one|a single|the same) (lot|batch)${FROM_NOW}
+`;
 
 export const batches: readonly InstructionRule[] = [
   {
@@ -96,6 +101,11 @@ export const batches: readonly InstructionRule[] = [
             plants: / plantname (?:in)?to plantname/.test(line) ? plants.toReversed() : plants,
           }
         : undefined,
+  },
+  {
+    name: '<plant> are all one lot now',
+    pattern: ARE_ONE,
+    read: ({ plants }) => (plants.length > 0 ? { kind: 'merge', plants } : undefined),
   },
   {
     // Labels alone: "put the Salt Harrier in with the Tallow Bell" carries them.
