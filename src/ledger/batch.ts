@@ -21,7 +21,7 @@ export interface Batch {
   /** Where only a span was said, its first day; null for plants that came in rooted. */
   readonly struck: Day | null;
   readonly received: Day | null;
-  /** How many it began with, as corrected; a split or merge moves some from one batch to another. */
+  /** How many it began with, as corrected; a split moves some to another batch, a merger all. */
   readonly count: number;
   readonly pots: number | null;
   readonly cutting: CuttingType | null;

@@ -1,5 +1,5 @@
 /** A batch shared out into several, and several batches joined into one. */
-import { alive, isLive } from './batch.js';
+import { alive, type Batch, isLive } from './batch.js';
 import { move, share } from './counting.js';
 import type { Draft } from './draft.js';
 import type { Line, Merge, Split } from './posting.js';
@@ -35,22 +35,30 @@ export function merge(draft: Draft, line: Line, entry: Merge): readonly string[]
   }
   let whole = into;
   for (const batch of present.filter((each) => each.label !== entry.into)) {
-    const [kept, part] = share(batch, alive(batch), batch.label);
+    const joined = alive(batch);
     whole = {
       ...whole,
-      count: whole.count + part.count,
+      ...sums(whole, batch),
       pots: whole.pots === null || batch.pots === null ? null : whole.pots + batch.pots,
-      rooted: whole.rooted + part.rooted,
-      pottedOn: whole.pottedOn + part.pottedOn,
-      pinched: whole.pinched + part.pinched,
-      plantedOut: whole.plantedOut + part.plantedOut,
-      standing: Object.entries(part.standing).reduce<Record<string, number>>(
+      standing: Object.entries(batch.standing).reduce<Record<string, number>>(
         (sum, [place, count]) => ({ ...sum, [place]: (sum[place] ?? 0) + count }),
         { ...whole.standing },
       ),
     };
-    draft.batches.set(batch.label, acted({ ...kept, mergedInto: entry.into }, line, entry, part.count));
+    const left: Batch = { ...batch, ...NONE, standing: {}, mergedInto: entry.into };
+    draft.batches.set(batch.label, acted(left, line, entry, joined));
   }
   draft.batches.set(entry.into, acted(whole, line, entry, alive(whole)));
   return entry.batches;
 }
+
+/** Every number of a batch: what died or went of it goes along, so that the whole still adds up. */
+const NUMBERS = ['count', 'rooted', 'pottedOn', 'pinched', 'plantedOut', 'lost', 'dispatched'] as const;
+type Numbers = Pick<Batch, (typeof NUMBERS)[number]>;
+
+const numbersBy = (tell: (slot: (typeof NUMBERS)[number]) => number): Numbers =>
+  Object.fromEntries(NUMBERS.map((slot) => [slot, tell(slot)])) as unknown as Numbers;
+
+const NONE = numbersBy(() => 0);
+
+const sums = (one: Batch, other: Batch): Numbers => numbersBy((slot) => one[slot] + other[slot]);

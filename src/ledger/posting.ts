@@ -27,7 +27,7 @@ export interface Split extends On {
   place?: string;
 }
 
-/** What is alive of `batches` goes on under the label `into`, which is one of them. */
+/** `batches` go on as one under the label `into`, which is one of them, with all that was lost or sent out of each. */
 export interface Merge extends On {
   kind: 'merge';
   batches: readonly string[];

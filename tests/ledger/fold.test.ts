@@ -139,16 +139,22 @@ describe('folding a journal', () => {
     ).toEqual([5, 4, 10, 7]);
   });
 
-  it('joins what lives of several batches under one label', () => {
+  it('joins several batches under one label, with what was lost of each', () => {
     const ledger = ledgerOf(
       ember,
       { ...ember, label: 'EF2', count: 6 },
       { kind: 'loss', batch: 'EF2', count: 2, date: day },
       { kind: 'merge', batches: ['EF1', 'EF2'], into: 'EF1', date: day },
     );
-    expect([...ledger.batches.values()].map((batch) => [batch.label, batch.count, alive(batch)])).toEqual([
-      ['EF1', 14, 14],
-      ['EF2', 2, 0],
+    const numbers = [...ledger.batches.values()].map((batch) => [
+      batch.label,
+      batch.count,
+      batch.lost,
+      alive(batch),
+    ]);
+    expect(numbers).toEqual([
+      ['EF1', 16, 2, 14],
+      ['EF2', 0, 0, 0],
     ]);
   });
 
