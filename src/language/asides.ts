@@ -37,6 +37,9 @@ const ASIDES = byFirstWord([
     (who) => [...who.split(' '), 'to', 'say'],
   ),
   ['i', 'fear'],
+  ['i', 'regret', 'that'],
+  // "Inserted the following: …".
+  ['the', 'following'],
   ['i', 'am', 'afraid'],
   ["i'm", 'afraid'],
   ['thank', 'god'],
@@ -63,7 +66,7 @@ export function withoutAsides(pieces: readonly Piece[]): readonly Piece[] {
         !ASKS_ON.test(wordAt(pieces, at + words.length)) &&
         pieces[at + words.length]?.is !== 'when' &&
         // "Do you know what needs water": asked.
-        (words.at(-1) !== 'what' || pieces[at + words.length]?.is === 'break') &&
+        (!/^(?:what|following)$/.test(words.at(-1) ?? '') || pieces[at + words.length]?.is === 'break') &&
         // "So they are in the porch now" tells something.
         (words[0] !== 'so' ||
           (at > 1 &&

@@ -25,7 +25,7 @@ export const SAYS_NO = new Set(wordsOf`no nope nah yes yeah aye`);
 export const GOES_ON = new Set(wordsOf`it it's its that that's i we they there she he only`);
 
 /** "Ah no, only 2", "oh wait": a sigh before what takes something back. */
-export const SIGHS = new Set(wordsOf`ah oh ach och argh eh hm hmm`);
+export const SIGHS = new Set(wordsOf`ah oh ach och argh eh hm hmm lord god gosh heavens jaysus`);
 export const TAKES_BACK = new Set(wordsOf`no wait sorry hang hold actually`);
 
 /** They open a note whatever follows. */

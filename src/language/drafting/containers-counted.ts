@@ -19,6 +19,8 @@ export function countedByContainers(draft: Draft): Draft {
 
 /** "Three in each of the two pots": the number told is that of one pot. */
 export function countPerPot(draft: OpenDraft): void {
-  const { pots, quantity } = draft;
+  const { pots, quantity, each } = draft;
+  // "Took 14, seven in each of two pots": told as a whole before.
+  if (pots !== undefined && each !== undefined && pots * each === quantity?.value) return;
   if (pots !== undefined && quantity?.value !== undefined) draft.quantity = { value: pots * quantity.value };
 }

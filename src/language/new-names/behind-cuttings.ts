@@ -34,12 +34,16 @@ export const phrasings: readonly (readonly [note: string, name: string])[] = [
   ['struck 9 penstemons dustpan blue in the porch', 'Dustpan Blue'],
   ['5 verbena cuttings tray pirate cold frame', 'Tray Pirate'],
   ['took nine fuchsia cuttings march otter theyre on the windowsill', 'March Otter'],
+  ['9 fuchsia cuttings, tin hat, spare room', 'Tin Hat'],
 ];
 
 /** Notes that tell no name there. */
 export const mustNot: readonly string[] = [
   '12 dahlia cuttings nice and strong in the propagator',
   '9 penstemon cuttings top shelf',
+  '9 fuchsia cuttings, good ones, spare room',
+  '9 fuchsia cuttings, tea time, spare room',
+  '9 fuchsia cuttings, bottom heat, spare room',
   '6 salvia cuttings shed roof',
   'took ten dahlia cuttings yesterday really chuffed theyre in the cold frame',
   '6 hebe cuttings two quid each',
@@ -97,12 +101,14 @@ export function namesBehindCuttings(
     const behind = free(at) ? behindCuttings(tokens, at) : undefined;
     if (behind === undefined) continue;
     const from = pastTimes(tokens, behind);
-    const isMarked = tokens[behind]?.raw === ',' || !isOfCuttings(tokens, at, behind);
+    const isLoose = tokens[behind]?.raw === ',' || !isOfCuttings(tokens, at, behind);
     const to = nameEnd(tokens, from, free, (n) => placeStarts.has(n));
     if (to === undefined || placeStarts.get(from) === to) continue;
     // "Loo windowsill" where nothing more is said; no "harbour lights in the porch".
     if (placeNouns.has(textAt(tokens, to - 1)) && !STANDS.test(textAt(tokens, to))) continue;
-    if (namesCropBefore(tokens, from, to, isMarked))
+    // "9 fuchsia cuttings, larder hat, spare room": between the crop and the place, each behind its mark.
+    const isListed = tokens[to]?.raw === ',' && placeStarts.has(to + 1) && !placeStarts.has(from);
+    if (namesCropBefore(tokens, from, to, isLoose && !isListed))
       claim({ ...nameAt(text, tokens, from, to), besideCuttings: true } as Piece);
   }
 }

@@ -51,20 +51,23 @@ export function isBehindCuttings({ before, pieces, at, end, capital, unknown, le
     !NO_LAST.test(wordAt(pieces, end - 1)) &&
     pieces
       .slice(at, end)
-      .every((piece) => piece.is === 'word' && !piece.verb && !/(?:ly|ing|ed)$/.test(piece.text))
+      .every(
+        (piece) => piece.is === 'word' && !piece.verb && (capital > 0 || !/(?:ly|ing|ed)$/.test(piece.text)),
+      )
   );
 }
 
-/** "Took 14 mum cuttings". */
-const isTakenOfCrop = (before: readonly Piece[]): boolean =>
-  /^(?:cuttings|tips|slips)$/.test(wordAt(before, before.length - 1)) &&
-  isCrop(before.at(-2)) &&
-  before.some(
-    (piece) =>
-      piece.is === 'word' &&
-      piece.verb?.form === 'past' &&
-      /^(?:take|strike|stick|insert|do|make)$/.test(piece.verb.lemma),
+/** "Took 14 mum cuttings", and "14 mum cuttings" where no deed is told. */
+function isTakenOfCrop(before: readonly Piece[]): boolean {
+  if (!/^(?:cuttings|tips|slips)$/.test(wordAt(before, before.length - 1)) || !isCrop(before.at(-2)))
+    return false;
+  const deeds = before.flatMap((piece) =>
+    piece.is === 'word' && piece.verb?.form === 'past' ? [piece.verb.lemma] : [],
   );
+  return deeds.length === 0
+    ? before.at(-3)?.is === 'count'
+    : deeds.some((lemma) => /^(?:take|strike|stick|insert|do|make)$/.test(lemma));
+}
 
 /** "30 petunia plugs came from Hexley's, Captain Drizzle, …": two marks apart, behind where they came from. */
 export function isBehindWhence({ pieces, before, at, end, isShouted }: RunSeen): boolean {

@@ -2,11 +2,11 @@
 import { placeNouns } from '../lexicon.js';
 import { whole, wordsOf } from '../phrases.js';
 
-const COLOURS = wordsOf`
+export const COLOURS: ReadonlySet<string> = new Set(wordsOf`
   white red blue yellow purple orange pink green black brown grey gray cream golden gold silver bronze mauve lilac
   violet magenta crimson scarlet burgundy maroon apricot peach salmon coral lavender cerise turquoise
   bicolour bicoloured bicolor coloured colored colour colours multicoloured two-tone striped spotted splashed veined
-`;
+`);
 
 /** What stands before a colour to say which. */
 const SHADE = whole`
@@ -104,9 +104,7 @@ export function onlyDescribes(words: readonly string[]): boolean {
   );
 }
 
-const colours: ReadonlySet<string> = new Set(COLOURS);
-
-const isColour = (word: string): boolean => colours.has(word) || /ish$/.test(word);
+const isColour = (word: string): boolean => COLOURS.has(word) || /ish$/.test(word);
 
 /** How a plant fares or grows, before a name in small letters: "six leggy static gran salvia"; no part of the name. */
 export const LED_BY = whole`

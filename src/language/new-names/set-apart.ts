@@ -6,7 +6,7 @@ import type { Piece } from '../pieces.js';
 import { nameAt } from '../told-names/name-piece.js';
 import { textAt, type Token } from '../tokens.js';
 import { cropLength } from './crop-words-said.js';
-import { onlyDescribes } from './describing.js';
+import { COLOURS, onlyDescribes } from './describing.js';
 import { NEVER } from './no-names.js';
 import { isFirm, isPerson } from './people.js';
 
@@ -15,11 +15,11 @@ type Free = (at: number) => boolean;
 /** What may stand between the crop and the mark before its name. */
 const BETWEEN = whole`
   cuttings?|tips|slips|plugs|liners|taken|took|done|did|struck|stuck|inserted|in|as|well|aswell|too|also|today|yesterday|this|last|morning|afternoon|evening|arvo|night|week|weekend
-  all|heel|tip|nodal|basal|softwood|hardwood|semi-ripe|leaf|the|one|ones|on|at|now|just
+  came|come|arrived|mail|post|all|heel|tip|nodal|basal|softwood|hardwood|semi-ripe|leaf|the|one|ones|on|at|now|just
   monday|tuesday|wednesday|thursday|friday|saturday|sunday
 `;
 
-const BEGUN = whole`took|taken|done|did|struck|stuck|inserted|cuttings|slips|tips`;
+const BEGUN = whole`took|taken|done|did|struck|stuck|inserted|came|arrived|received|cuttings|slips|tips|plugs|liners`;
 
 /** "Happy Birthday", "Peat Free". */
 const NO_NAMES = whole`happy|merry|good|bless|thank|thanks|well|many|rooting|peat|bank|easter|christmas|new|see|love`;
@@ -51,11 +51,11 @@ function nameEnd(tokens: readonly Token[], from: number, free: Free): number | u
     words.length > 4 ||
     isPlace ||
     NO_NAMES.test(words[0] ?? '') ||
-    NEVER.has(words[0] ?? '') ||
+    (NEVER.has(words[0] ?? '') && !COLOURS.has(words[0] ?? '')) ||
     (onlyDescribes(words) && !isDayOwned(words)) ||
     words.some((_, n) => cropLength(tokens, from + n) > 0) ||
     /(?:'s|s')$/.test(words.at(-1) ?? '') ||
-    isFirm(words) ||
+    isFirm(words.slice(1)) ||
     (isPerson(words) && !TITLE.test(words[0] ?? ''));
   return isNone ? undefined : to;
 }

@@ -32,7 +32,7 @@ const GOES_ON = whole`and|to|into|in|they|they're|today|yesterday|this|last|beca
 /** Nouns that stand for whatever plants are talked of. */
 const ANY_PLANTS = whole`
   things?|babies|baby|beauties|beauty|lads|lasses|fellas|fellows|specimens?|survivors?|monsters?|beasts?|devils?|buggers?|sods?|darlings?|blighters?
-  odds|ends|sorts|allsorts|kinds|varieties|guys|kids|children|heroes|stars|champions|winners|losers|casualties|goners|hopefuls|examples|individuals|growers|growths?|flowers?|lots?|batch|surprises
+  temperatures?|levels?|odds|ends|sorts|allsorts|kinds|varieties|guys|kids|children|heroes|stars|champions|winners|losers|casualties|goners|hopefuls|examples|individuals|growers|growths?|flowers?|lots?|batch|surprises
 `;
 
 /** What opens a telling and is no plant. */
@@ -41,6 +41,7 @@ const OPENINGS = whole`
   job|work|list|notes?|summary|verdict|call|stuff|chance|like|enough|heavens|god|gosh|god's|lord|morning|evening|afternoon|night|all|folks|everyone|mates?|status|head|total
 `;
 
+const ROOTS_BEHIND = whole`of|out|have|has|rooted|with|got|now|more`;
 const SORT = whole`tip|basal|nodal|heel|stem|softwood|hardwood|semi-ripe`;
 const JOINTS = /^(?:and|n|of)$/;
 const ROOTED = /^(?:rooted|roots)$/;
@@ -55,6 +56,7 @@ export function unaccountedNames(
   for (let at = 0; at < tokens.length; at++) {
     const to = free(at)
       ? (behindCuttingsOf(tokens, at, free) ??
+        behindLook(tokens, at, free) ??
         behindNumber(tokens, at, free) ??
         beforeNumber(tokens, at, free))
       : undefined;
@@ -85,6 +87,21 @@ function behindCuttingsOf(tokens: readonly Token[], at: number, free: Free): num
   return isEnd(tokens[to]) || /^(?:and|in|into|on|at|both|today|yesterday|this)$/.test(textAt(tokens, to))
     ? to
     : undefined;
+}
+
+/** "Had a look at the auntie breda and nine of them have rooted", "checked the gull lantern, five rooted". */
+function behindLook(tokens: readonly Token[], at: number, free: Free): number | undefined {
+  const isThe = /^(?:the|my|our)$/.test(textAt(tokens, at - 1));
+  const verb = isThe ? at - 2 : at - 1;
+  const isLook =
+    /^(?:checked|inspected)$/.test(textAt(tokens, verb)) ||
+    (textAt(tokens, verb) === 'at' && /^(?:look|looked|peek|peep)$/.test(textAt(tokens, verb - 1)));
+  if (!isLook) return undefined;
+  const to = nameEnd(tokens, at, free);
+  if (to === undefined || !isName(tokens, at, to) || placeNouns.has(textAt(tokens, to - 1))) return undefined;
+  const next = textAt(tokens, to) === 'and' || tokens[to]?.raw === ',' ? to + 1 : to;
+  const number = numberAt(tokens, next);
+  return number && ROOTS_BEHIND.test(textAt(tokens, number.to)) ? to : undefined;
 }
 
 /** "2 gull lantern rooted", "6 of disco nan got roots", "lost 3 of the gull lantern". */

@@ -65,6 +65,8 @@ function belongs(tokens: readonly Token[], at: number, from: number, n: number, 
     n === from && /^(?:called|named|christened)$/.test(textAt(tokens, at)) && opensNumbered(tokens, n);
   if (token?.is !== 'word' && !isNumbered) return false;
   if (token?.capital === true) return true;
+  // "Name of tat n tails".
+  if (token?.raw.toLowerCase() === 'n' && n > from) return true;
   const word = textAt(tokens, n);
   if (capital && n > from && !SMALL.test(word)) return false;
   // "Called salmon alibi its a dahlia": what is said of it next.
