@@ -41,6 +41,19 @@ export const plainCountCases: readonly Case<CountSeen>[] = [
     does: takeOver,
   },
   {
+    // The article tells of one plant, off which they came.
+    name: 'a <plant>, <count> cuttings',
+    phrasings: ['Took a fuchsia called Tallow Bell, eight softwood cuttings'],
+    when: ({ draft, count, clause, pieces, at }) =>
+      clause.hit?.rule.kind === 'strike' &&
+      draft.quantity?.value === 1 &&
+      (count.value ?? 0) > 1 &&
+      wordAt(pieces, at - 1) !== 'and' &&
+      /^(?:cuttings|slips)$/.test(wordAt(pieces, pieces[at + 1]?.is === 'cutting' ? at + 2 : at + 1)) &&
+      pieces.slice(0, at).some(({ is }, n) => is === 'plant' && /^an?$/.test(wordAt(pieces, n - 1))),
+    does: takeOver,
+  },
+  {
     name: '<count>',
     phrasings: ['Took five Salt Harrier', 'Tallow Bell: six of the fuchsias have rooted'],
     when: ({ draft, leads, pieces, at }) =>

@@ -83,7 +83,7 @@ const LEADS = whole`and|also|another|then|plus|right|ok|so|well|hi|hello|now|tod
 
 /** What goes on behind the name. */
 const GOES_ON = whole`
-  in|into|inside|from|all in|today|yesterday|tonight|this morning|this afternoon|this evening|last night|also in|same place|same as|is the name|is its name|is what
+  in|into|inside|from|all in|today|yesterday|tonight|this morning|this afternoon|this evening|last night|before|after|while|just now|also in|same place|same as|is the name|is its name|is what
   they're|theyre|they are|those are|these are|them are|he's|hes|she's|shes|it's in|its in|which are|that are|all are
   and put|and popped|and they're|and theyre|and they|and stuck|and set|and stood|put them|came from|came in|came today|arrived
 `;

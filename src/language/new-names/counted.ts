@@ -144,7 +144,12 @@ export function countedNames(
     const isSaid = length === 0 && cropSaidAt(tokens, at);
     if (length === 0 && !isSaid) continue;
     if (!isSaid && !endsName(tokens, crop, length)) continue;
-    const end = isSaid && tokens[crop - 1]?.raw === ',' ? crop - 1 : nameEnd(tokens, crop, length);
+    const mark = isSaid && tokens[crop - 1]?.raw === ',' ? crop - 1 : nameEnd(tokens, crop, length);
+    // "Twenty of Harbour Sugar taken, that's the chrysanthemum".
+    const end =
+      isSaid && /^(?:taken|struck|stuck|inserted|done|rooted)$/.test(textAt(tokens, mark - 1))
+        ? mark - 1
+        : mark;
     const isTitle = shouted || (!isSaid && tokens[crop]?.capital === true);
     const from = isSaid
       ? (openingBefore(tokens, end, free) ?? beginningOf(tokens, end, free, 1, isTitle))

@@ -1,5 +1,6 @@
 /** Names that a note itself tells to be names: "a dahlia called brown paper duchess", "Ragged Sunday by name". */
 import { verbSense } from '../lexicon.js';
+import { numberAt } from '../numbers.js';
 import type { Piece } from '../pieces.js';
 import { textAt, type Token } from '../tokens.js';
 import { announcements } from './announcements.js';
@@ -64,6 +65,8 @@ function belongs(tokens: readonly Token[], at: number, from: number, n: number, 
   const isNumbered =
     n === from && /^(?:called|named|christened)$/.test(textAt(tokens, at)) && opensNumbered(tokens, n);
   if (token?.is !== 'word' && !isNumbered) return false;
+  // "Called tin whistler eight semi ripe cuttings".
+  if (n > from && countsCuttings(tokens, n)) return false;
   if (token?.capital === true) return true;
   // "Name of tat n tails".
   if (token?.raw.toLowerCase() === 'n' && n > from) return true;
@@ -76,6 +79,15 @@ function belongs(tokens: readonly Token[], at: number, from: number, n: number, 
 }
 
 const IT_IS = /^(?:its|it's|thats|that's|theyre|they're|hes|he's|shes|she's)$/;
+
+/** Whether a number stands there, with cuttings a few words behind it. */
+function countsCuttings(tokens: readonly Token[], at: number): boolean {
+  const to = numberAt(tokens, at)?.to;
+  return (
+    to !== undefined &&
+    [0, 1, 2, 3].some((n) => /^(?:cuttings|tips|slips|plugs)$/.test(textAt(tokens, to + n)))
+  );
+}
 
 /** What goes on behind a name in small letters: "one called tin whistler pinched from Joan's hedge". */
 const goesOn = (word: string): boolean =>
