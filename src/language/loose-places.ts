@@ -213,7 +213,7 @@ export function loosePlace(
 
 /** Words before where plants are: "they're all standing out …". */
 const ON_THE_WAY = whole`
-  they|they're|are|all|both|now|just|sat|sitting|standing|stood
+  they|they're|are|all|both|now|just|sat|sit|sitting|stand|standing|stood|live|living
   below|above|beyond|over|out|up|down|back|away
 `;
 

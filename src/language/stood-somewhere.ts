@@ -65,4 +65,4 @@ export function stoodSomewhere(
 }
 
 const THEY = whole`they're|are|these`;
-const LEADS = whole`they|they're|these|are|it's|it|is|all|both|now|stood|sat|standing|sitting|out|back|over|up|down`;
+const LEADS = whole`they|they're|these|are|it's|it|is|all|both|now|stand|stands|stood|sit|sat|live|lives|standing|sitting|living|out|back|over|up|down`;

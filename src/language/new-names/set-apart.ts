@@ -34,7 +34,8 @@ export function namesSetApart(
   for (let at = 3; at < tokens.length; at++) {
     if (tokens[at - 1]?.raw !== ',') continue;
     const to = nameEnd(tokens, at, free);
-    if (to !== undefined && isOfCropBefore(tokens, at - 1, free)) claim(nameAt(text, tokens, at, to));
+    if (to !== undefined && isOfCropBefore(tokens, at - 1, free))
+      claim({ ...nameAt(text, tokens, at, to), besideCuttings: true } as Piece);
   }
 }
 

@@ -68,9 +68,24 @@ function saidOn(row: readonly Piece[]): number {
   return 0;
 }
 
+/** "Thirty one it was all of them": how many pieces behind the number only say that it is all. */
+function allBehind(row: readonly Piece[]): number {
+  const all = row.findLastIndex((piece) => piece.is === 'count' && piece.quantity.whole === 'all');
+  const isLed =
+    /^(?:it|that|they|which)$/.test(wordAt(row, all - 2)) &&
+    /^(?:was|were|is|are)$/.test(wordAt(row, all - 1));
+  const isEnd = row
+    .slice(all + 1)
+    .every((piece) => piece.is === 'word' && /^(?:of|them|those|it)$/.test(piece.text));
+  if (all < 3 || !isLed || !isEnd) return 0;
+  const from = row[all - 3]?.is === 'break' ? all - 3 : all - 2;
+  const number = row[from - 1];
+  return number?.is === 'count' && number.quantity.value !== undefined ? row.length - from : 0;
+}
+
 /** The row without a reason behind its last comma or dash, or one of the usual words at its end. */
 export function withoutReasons(row: readonly Piece[]): readonly Piece[] {
-  const many = saidOn(row);
+  const many = saidOn(row) || allBehind(row);
   if (many > 0) return withoutReasons(row.slice(0, -many));
   const cut = row.findLastIndex((piece, at) => piece.is === 'break' && at > 0 && at < row.length - 1);
   if (cut < 0) return row;
