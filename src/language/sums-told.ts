@@ -39,7 +39,8 @@ function sumAt(pieces: readonly Piece[], at: number): 'led' | 'bare' | undefined
 
 /** Nothing behind it but that they are gone. */
 function isSum(pieces: readonly Piece[], at: number): boolean {
-  const gone = goneEnd(pieces, at + 1);
+  // "So one Salt Harrier lost".
+  const gone = goneEnd(pieces, pieces[at + 1]?.is === 'plant' ? at + 2 : at + 1);
   if (gone === undefined || !pieces.slice(0, at).some(({ is }) => is === 'break')) return false;
   let end = gone;
   while (TAIL.test(wordAt(pieces, end)) || isOfAll(pieces, end)) end++;
@@ -76,20 +77,35 @@ function isLed(pieces: readonly Piece[], at: number): boolean {
   return false;
 }
 
-/** The proposals without sums of the losses told before them. */
+/** The proposals without sums of the losses told before them; a plant that only the sum names is that of what it sums. */
 export function withoutSums(proposals: readonly Proposal[]): readonly Proposal[] {
-  return proposals.filter((told, at) => {
-    const sum = told.draft.quantity?.sum;
-    if (told.kind !== 'loss' || sum === undefined || told.draft.plant !== undefined) return true;
-    const losses = proposals
-      .slice(0, at)
-      .filter((each) => each.kind === 'loss' && isOfOne(plantToldOf(each), plantToldOf(told)));
-    const numbers = losses.flatMap(({ draft }) => draft.quantity?.value ?? []);
-    const all = numbers.reduce((sofar, many) => sofar + many, 0);
-    const value = told.draft.quantity?.value ?? 0;
-    // Fewer than were told before is no sum of them.
-    return numbers.length === 0 || value < all || (sum === 'bare' && value > all);
-  });
+  const kept: Proposal[] = [];
+  for (const told of proposals) {
+    const losses = kept.filter(
+      (each) => each.kind === 'loss' && isOfOne(plantToldOf(each), plantToldOf(told)),
+    );
+    if (!isSumOf(told, losses)) {
+      kept.push(told);
+      continue;
+    }
+    const { plant } = told.draft;
+    const last = losses.at(-1);
+    if (plant === undefined || last === undefined || last.draft.plant !== undefined) continue;
+    kept[kept.indexOf(last)] = { ...last, draft: { ...last.draft, plant } };
+  }
+  return kept;
+}
+
+function isSumOf({ kind, draft }: Proposal, losses: readonly Proposal[]): boolean {
+  const { plant, quantity } = draft;
+  const sum = quantity?.sum;
+  if (kind !== 'loss' || sum === undefined || (plant !== undefined && sum !== 'led')) return false;
+  const numbers = losses.flatMap((each) => each.draft.quantity?.value ?? []);
+  const all = numbers.reduce((sofar, many) => sofar + many, 0);
+  const value = quantity?.value ?? 0;
+  if (plant !== undefined) return numbers.length > 0 && value === all;
+  // Fewer than were told before is no sum of them.
+  return numbers.length > 0 && value >= all && (sum !== 'bare' || value === all);
 }
 
 const isOfOne = (one: ReturnType<typeof plantToldOf>, other: ReturnType<typeof plantToldOf>): boolean =>

@@ -41,6 +41,9 @@ function isOfNamed(tokens: readonly Token[], at: number): boolean {
 
 function isTheRest(tokens: readonly Token[], at: number, word: string, hasThe: boolean): boolean {
   if (!/^(?:rest|remainder|balance|others)$/.test(word)) return false;
+  // "Two of the others rotted" are two.
+  if (hasThe && word === 'others' && textAt(tokens, at - 1) === 'of' && numberAt(tokens, at - 2))
+    return false;
   if (hasThe && word !== 'balance') return true;
   const before = textAt(tokens, at - 1);
   const isBehindDeed = verbSense(before)?.form === 'past';
