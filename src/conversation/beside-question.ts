@@ -13,9 +13,7 @@ export const NAMES_LOT = /\b(?:ones?|lots?|batch|bunch|cuttings|from|of the)\b/i
 /** "And 24 Parish Gossip fuchsia from me", "the Marble Wren look nice" to "Which was lost?": told beside the question, and no choice of a lot. */
 export function isOwnNote(ask: SlotAsk, text: string, ledger: Ledger, read: Entry | undefined): boolean {
   if (FROM_ME.test(text) || (ask.slot !== 'date' && tellsNewPlant(text, ledger))) return true;
-  if (ask.slot !== 'batch') return false;
-  if (read?.kind === 'remark' && named(read) && LOOKS.test(text)) return true;
-  return false;
+  return ask.slot === 'batch' && read?.kind === 'remark' && named(read) && LOOKS.test(text);
 }
 
 /** "Fuchsia: 24 Rook Tailor", "got 6 fuchsia off my sister" to "Which was lost?": another number than was lost, and no lot's. */

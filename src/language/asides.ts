@@ -32,9 +32,26 @@ const ASIDES = byFirstWord([
   ['guess', 'what'],
   ['tell', 'you', 'what'],
   ["i'll", 'tell', 'you', 'what'],
-  // "Six have, I regret to say, perished".
-  ...['i regret', "i'm sorry", 'i am sorry', 'sorry', 'sad', 'happy', 'i am happy', "i'm happy"].map(
-    (who) => [...who.split(' '), 'to', 'say'],
+  // "Six have, I regret to say, perished", "I'm sorry to report that six have perished".
+  ...[
+    'i regret',
+    "i'm sorry",
+    'i am sorry',
+    'sorry',
+    "i'm pleased",
+    'i am pleased',
+    'pleased',
+    "i'm happy",
+    'i am happy',
+    'happy',
+    'sad',
+    'delighted',
+  ].flatMap((who) =>
+    ['say that', 'report that', 'say', 'report'].map((tells) => [
+      ...who.split(' '),
+      'to',
+      ...tells.split(' '),
+    ]),
   ),
   ['i', 'fear'],
   ['i', 'regret', 'that'],

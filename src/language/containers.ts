@@ -153,7 +153,7 @@ function withEach(
   return vague && link === 'of' ? told({ vague: true }, eachAt + 1) : { pieces: out, to: at };
 }
 
-/** How many cells trays of plugs are sold with. */
+/** How many cells trays of plugs are sold with: common practice. */
 const PLUG_TRAYS: ReadonlySet<number> = new Set([
   72, 84, 104, 126, 128, 144, 150, 180, 200, 216, 240, 273, 288, 345,
 ]);

@@ -61,26 +61,6 @@ export const OPENINGS = phrases(`
   i must say
   i have to say
   i must report that
-  i regret to say
-  i regret to say that
-  i regret to report
-  i regret to report that
-  i am sorry to say
-  i am sorry to say that
-  i am sorry to report that
-  i'm sorry to say
-  i'm sorry to say that
-  sorry to say
-  sorry to say that
-  pleased to say
-  pleased to say that
-  happy to say
-  happy to report
-  i am pleased to say
-  i am pleased to report that
-  i'm pleased to say
-  i'm happy to report
-  delighted to say
   on reflection
   yay
   hooray

@@ -52,13 +52,15 @@ export function merge(draft: Draft, line: Line, entry: Merge): readonly string[]
   return entry.batches;
 }
 
-/** Every number of a batch: what died or went of it goes along, so that the whole still adds up. */
-const NUMBERS = ['count', 'rooted', 'pottedOn', 'pinched', 'plantedOut', 'lost', 'dispatched'] as const;
-type Numbers = Pick<Batch, (typeof NUMBERS)[number]>;
+/** What died or went of a batch goes along, so that the whole still adds up. */
+const sums = (one: Batch, other: Batch) => ({
+  count: one.count + other.count,
+  rooted: one.rooted + other.rooted,
+  pottedOn: one.pottedOn + other.pottedOn,
+  pinched: one.pinched + other.pinched,
+  plantedOut: one.plantedOut + other.plantedOut,
+  lost: one.lost + other.lost,
+  dispatched: one.dispatched + other.dispatched,
+});
 
-const numbersBy = (tell: (slot: (typeof NUMBERS)[number]) => number): Numbers =>
-  Object.fromEntries(NUMBERS.map((slot) => [slot, tell(slot)])) as unknown as Numbers;
-
-const NONE = numbersBy(() => 0);
-
-const sums = (one: Batch, other: Batch): Numbers => numbersBy((slot) => one[slot] + other[slot]);
+const NONE = { count: 0, rooted: 0, pottedOn: 0, pinched: 0, plantedOut: 0, lost: 0, dispatched: 0 };

@@ -4,19 +4,6 @@ import { allFor, type Misheard } from './record.js';
 
 export const thumbed: readonly Misheard[] = [
   {
-    name: 'ill pot on <plant>',
-    mends: { ill: "i'll" },
-    when: (v) =>
-      (v.clauseStart || /^(?:and|but|so|then|think|reckon|maybe|perhaps)$/.test(v.word(-1))) &&
-      ((v.verb(1) !== '' && v.verb(1) === v.word(1)) ||
-        /^(?:be|have|not|just|probably|do|try)$/.test(v.word(1))),
-    phrasings: [
-      ['ill pot on Salt Harrier tomorrow', "i'll pot on Salt Harrier tomorrow"],
-      ['lost two and ill move the rest', "lost two and i'll move the rest"],
-    ],
-    mustNot: ['Salt Harrier looks ill', 'been ill so lost two'],
-  },
-  {
     // The North says "were" there.
     name: 'it were only four',
     mends: { were: 'was' },
