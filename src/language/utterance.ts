@@ -60,6 +60,19 @@ export function utteranceOf(note: Note): Utterance {
   return { text, tokens, pieces: chunk(text, tokens, names, note, context) };
 }
 
+/** For names that nobody knew; the first to claim words has them. */
+const searches = [
+  quotedNames,
+  namedNames,
+  countedNames,
+  namesBehindCrop,
+  namesOpening,
+  namesOfParent,
+  namesBehindCuttings,
+  namesSetApart,
+  unaccountedNames,
+];
+
 function chunk(
   text: string,
   tokens: readonly Token[],
@@ -85,15 +98,8 @@ function chunk(
       plant: label !== undefined ? { batch: label } : { variety: variety ?? '' },
     });
   }
-  quotedNames(text, tokens, free, claim);
-  namedNames(text, tokens, free, claim);
-  countedNames(text, tokens, free, claim);
-  namesBehindCrop(text, tokens, free, claim);
-  namesOpening(text, tokens, free, claim);
-  namesOfParent(text, tokens, free, claim);
-  namesBehindCuttings(text, tokens, placeNamesOf(context), free, claim);
-  namesSetApart(text, tokens, free, claim);
-  unaccountedNames(text, tokens, placeNamesOf(context), free, claim);
+  const placeNames = placeNamesOf(context);
+  for (const search of searches) search({ text, tokens, places: placeNames, free, claim });
   const words = tokens.map(({ text }) => text);
   for (let at = 0; at < tokens.length; at++) {
     if (!free(at)) continue;
@@ -105,7 +111,6 @@ function chunk(
     if (crop && crop.words.length > 1)
       claim({ is: 'plant', from: at, to: at + crop.words.length, known: true, plant: { crop: crop.value } });
   }
-  const placeNames = placeNamesOf(context);
   // A place that has a season in its name ("winter garden") is no phrase of time.
   for (const { from, to, place, known } of findPlaces(tokens, placeNames, free))
     if (known && to - from > 1)

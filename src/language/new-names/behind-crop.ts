@@ -1,7 +1,6 @@
 /** Names beside their crop where the telling begins: "salvia cold tap 12 cuttings", "prawn cocktail coleus arrived, 12 plugs". */
 import { isKnown, placeNouns, verbSense } from '../lexicon.js';
 import { numberAt } from '../numbers.js';
-import type { Piece } from '../pieces.js';
 import { nameAt } from '../told-names/name-piece.js';
 import { textAt, type Token } from '../tokens.js';
 import { leadBefore } from './before-name.js';
@@ -10,16 +9,12 @@ import { cropLength } from './crop-words-said.js';
 import { LED_BY, onlyDescribes } from './describing.js';
 import { NEVER } from './no-names.js';
 import { isPerson, isTitled } from './people.js';
+import { endsPart, type Search } from './search.js';
 
 const CUTTINGS = /^(?:cuttings?|tips|slips|basals|taken|struck|stuck|inserted|done)$/;
 const TOOK = /^(?:took|tk|struck|stuck|taken|did)$/;
 
-export function namesBehindCrop(
-  text: string,
-  tokens: readonly Token[],
-  free: (at: number) => boolean,
-  claim: (piece: Piece) => boolean,
-): void {
+export function namesBehindCrop({ text, tokens, free, claim }: Search): void {
   for (let at = 0; at < tokens.length - 3; at++) {
     if (!opensTelling(tokens, at) || !free(at)) continue;
     const crop = cropLength(tokens, at);
@@ -36,12 +31,7 @@ export function namesBehindCrop(
 }
 
 /** "Prawn cocktail coleus arrived, 12 plugs": words that begin a telling, one of them in nobody's mouth every day. */
-export function namesOpening(
-  text: string,
-  tokens: readonly Token[],
-  free: (at: number) => boolean,
-  claim: (piece: Piece) => boolean,
-): void {
+export function namesOpening({ text, tokens, free, claim }: Search): void {
   for (let at = 0; at < tokens.length - 3; at++) {
     if (!opensTelling(tokens, at)) continue;
     let from = at;
@@ -67,12 +57,7 @@ function isToldOf(tokens: readonly Token[], at: number): boolean {
 }
 
 /** "8 cuttings of my coleus disco nan, in water": words behind the crop that cuttings are of, and nothing more said of them. */
-export function namesOfParent(
-  text: string,
-  tokens: readonly Token[],
-  free: (at: number) => boolean,
-  claim: (piece: Piece) => boolean,
-): void {
+export function namesOfParent({ text, tokens, free, claim }: Search): void {
   for (let at = 2; at < tokens.length - 1; at++) {
     const crop = free(at) ? cropLength(tokens, at) : 0;
     if (crop === 0 || leadBefore(tokens, at) !== 'of') continue;
@@ -87,13 +72,10 @@ export function namesOfParent(
     // "… the fuchsia mary dolan in the club": of whom, as likely as what.
     const isSomebody = isPerson(words);
     if (!isSomebody && !isTitled(words) && words.every(isKnown)) continue;
-    if (isEnd(tokens[to]) || (isSomebody ? WHEN : WHEN_OR_WHERE).test(textAt(tokens, to)))
+    if (endsPart(tokens[to]) || (isSomebody ? WHEN : WHEN_OR_WHERE).test(textAt(tokens, to)))
       claim(nameAt(text, tokens, from, to));
   }
 }
-
-const isEnd = (token: Token | undefined): boolean =>
-  token === undefined || token.is === 'line' || /^[,.;!(-]$/.test(token.raw);
 
 const WHEN = /^(?:today|yesterday|this|they're|theyre)$/;
 const WHEN_OR_WHERE = /^(?:today|yesterday|this|they're|theyre|in|into)$/;

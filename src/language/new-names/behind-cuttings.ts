@@ -8,13 +8,13 @@ import { numberAt } from '../numbers.js';
 import { whole } from '../phrases.js';
 import type { Piece } from '../pieces.js';
 import { findPlaces } from '../places.js';
-import type { PlaceName } from '../places/known.js';
 import { nameAt } from '../told-names/name-piece.js';
 import { textAt, type Token } from '../tokens.js';
 import { NEVER_WITHIN } from './counted.js';
 import { cropLength } from './crop-words-said.js';
 import { namesCropBefore, THINGS } from './names-crop-before.js';
 import { isCrop } from './position.js';
+import { endsPart, type Search } from './search.js';
 
 /** Notes, and the name that is told in each. */
 export const phrasings: readonly (readonly [note: string, name: string])[] = [
@@ -61,7 +61,7 @@ export const mustNot: readonly string[] = [
   'lost 3 fuchsia cuttings copper aunt in the porch',
 ];
 
-type Free = (at: number) => boolean;
+type Free = Search['free'];
 
 const COUNTED = whole`cuttings|tips|slips|plugs|liners`;
 const OF = whole`of|of the|of my|of our|of a|from the|from my|from our|off the|off my|off our`;
@@ -88,13 +88,7 @@ const GOES_ON = whole`
   and put|and popped|and they're|and theyre|and they|and stuck|and set|and stood|put them|came from|came in|came today|arrived
 `;
 
-export function namesBehindCuttings(
-  text: string,
-  tokens: readonly Token[],
-  places: readonly PlaceName[],
-  free: Free,
-  claim: (piece: Piece) => boolean,
-): void {
+export function namesBehindCuttings({ text, tokens, places, free, claim }: Search): void {
   const placeStarts = new Map<number, number>();
   for (const { from, to } of findPlaces(tokens, places, free)) placeStarts.set(from, to);
   for (let at = 1; at < tokens.length - 1; at++) {
@@ -205,11 +199,8 @@ function nameEnd(
 const isJoint = (tokens: readonly Token[], from: number, at: number): boolean =>
   at > from && /^(?:n|of|on|the)$/.test(textAt(tokens, at));
 
-const isStop = (tokens: readonly Token[], at: number): boolean => {
-  const token = tokens[at];
-  if (token === undefined || token.is === 'line' || /^[,.;!(-]$/.test(token.raw)) return true;
-  return token.text === 'and' && numberAt(tokens, at + 1) !== undefined;
-};
+const isStop = (tokens: readonly Token[], at: number): boolean =>
+  endsPart(tokens[at]) || (textAt(tokens, at) === 'and' && numberAt(tokens, at + 1) !== undefined);
 
 const goesOn = (tokens: readonly Token[], at: number): boolean =>
   [1, 2, 3].some((n) => GOES_ON.test(wordsIn(tokens, at, at + n))) ||

@@ -3,6 +3,7 @@ import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces.js';
 import { cropSaidOf } from './crop-said.js';
 import { NO_LAST } from './names-crop-before.js';
+import { isWish } from './no-names.js';
 import { isFirm, isPerson } from './people.js';
 import { isCrop } from './position.js';
 import { isAtEnd, lastWord, type RunSeen } from './run.js';
@@ -19,6 +20,7 @@ export function isOfCropBefore(seen: RunSeen): boolean {
   const { before } = seen;
   const isApart = before.at(-1)?.is === 'break';
   if (lastWord(seen) !== 'of' && !(isApart && isAtEnd(seen))) return false;
+  if (isWish(wordsOfRun(seen))) return false;
   const lead = isApart && before.at(-2)?.is === 'when' ? -3 : -2;
   return (
     isCrop(before.at(lead)) ||
@@ -31,7 +33,7 @@ export function isOfCropBefore(seen: RunSeen): boolean {
 /** "Took 14 mum cuttings from Velvet Turnstile": the plant, where it is nobody and no nursery. */
 export function isParentOfCuttings({ before, pieces, at, end, isCapital, length }: RunSeen): boolean {
   if (!isCapital || length < 2 || !/^(?:from|off)$/.test(wordAt(before, before.length - 1))) return false;
-  const words = pieces.slice(at, end).map((_, n) => wordAt(pieces, at + n));
+  const words = wordsOfRun({ pieces, at, end });
   return (
     isTakenOfCrop(before.slice(0, -1)) &&
     !isPerson(words) &&
@@ -70,10 +72,11 @@ function isTakenOfCrop(before: readonly Piece[]): boolean {
 }
 
 /** "30 petunia plugs came from Hexley's, Captain Drizzle, …": two marks apart, behind where they came from. */
-export function isBehindWhence({ pieces, before, at, end, isShouted }: RunSeen): boolean {
-  const words = pieces.slice(at, end).map((_, n) => wordAt(pieces, at + n));
+export function isBehindWhence(seen: RunSeen): boolean {
+  const { before, isShouted } = seen;
+  const words = wordsOfRun(seen);
   if (isShouted || !isComma(before.at(-1)) || isPerson(words) || isFirm(words)) return false;
-  if (/(?:'s|s')$/.test(words.at(-1) ?? '') || WISHES.test(words[0] ?? '')) return false;
+  if (/(?:'s|s')$/.test(words.at(-1) ?? '') || isWish(words)) return false;
   const opens = before.findLastIndex((piece) => piece.is === 'break' && piece.hard) + 1;
   const told = before.slice(opens, -1);
   const crop = told.findIndex(({ is }) => is === 'plant');
@@ -90,8 +93,6 @@ export function isBehindWhence({ pieces, before, at, end, isShouted }: RunSeen):
   );
 }
 
-/** "Happy Birthday". */
-const WISHES = /^(?:happy|merry|good|bless|thank|well|many)$/;
 const CAME = /^(?:came|arrived|delivered|turned|come)$/;
 
 /** "…, pelargonium, …": its crop by itself between two marks. */
@@ -109,3 +110,6 @@ export const isCountedBehind = (pieces: readonly Piece[], at: number): boolean =
   (pieces[at + 2]?.is === 'cutting' || /^(?:cuttings?|slips|tips|plugs|in)$/.test(wordAt(pieces, at + 2)));
 
 const isComma = (piece: Piece | undefined): boolean => piece?.is === 'break' && piece.mark === ',';
+
+const wordsOfRun = ({ pieces, at, end }: Pick<RunSeen, 'pieces' | 'at' | 'end'>): string[] =>
+  pieces.slice(at, end).map((_, n) => wordAt(pieces, at + n));

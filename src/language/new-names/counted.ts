@@ -2,15 +2,13 @@
 import { placeNouns, verbSense } from '../lexicon.js';
 import { numberAt } from '../numbers.js';
 import { whole, wordsOf } from '../phrases.js';
-import type { Piece } from '../pieces.js';
 import { textAt, type Token } from '../tokens.js';
 import { nameAt } from '../told-names/name-piece.js';
 import { LED_BY, onlyDescribes } from './describing.js';
 import { COUNTED, leadBefore, numberBefore } from './before-name.js';
 import { cropLength, cropSaidAt } from './crop-words-said.js';
 import { isPerson } from './people.js';
-
-type Claim = (piece: Piece) => boolean;
+import type { Search } from './search.js';
 
 /** Words that stand in no name, so that none goes past them. */
 export const NEVER_WITHIN: ReadonlySet<string> = new Set(wordsOf`
@@ -129,12 +127,7 @@ function isNameHere(
   );
 }
 
-export function countedNames(
-  text: string,
-  tokens: readonly Token[],
-  free: (at: number) => boolean,
-  claim: Claim,
-): void {
+export function countedNames({ text, tokens, free, claim }: Search): void {
   const shouted = tokens.every(({ is, raw }) => is !== 'word' || raw === raw.toUpperCase());
   for (let at = 2; at < tokens.length; at++) {
     if (!free(at)) continue;

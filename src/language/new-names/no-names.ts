@@ -1,5 +1,5 @@
 /** Words that no new name in small letters begins, holds or ends with. */
-import { wordsOf } from '../phrases.js';
+import { whole, wordsOf } from '../phrases.js';
 
 /** Words that join others. */
 const JOINING = wordsOf`
@@ -74,3 +74,12 @@ export const NEVER: ReadonlySet<string> = new Set([
   ...TIMES,
   ...PEOPLE,
 ]);
+
+const WISH = whole`
+  (happy|merry) (birthday|christmas|xmas|easter|anniversary|new year|gardening|days)( .*)?
+  (many thanks|thanks|thank you|bless|well done|love from)( .*)?
+  good (luck|news|morning|afternoon|evening|night|day|job|stuff)( .*)?
+`;
+
+/** "Happy Birthday", "Many Thanks", however they are written; no "Merry Widow". */
+export const isWish = (words: readonly string[]): boolean => WISH.test(words.join(' '));

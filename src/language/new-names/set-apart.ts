@@ -7,10 +7,32 @@ import { nameAt } from '../told-names/name-piece.js';
 import { textAt, type Token } from '../tokens.js';
 import { cropLength } from './crop-words-said.js';
 import { COLOURS, onlyDescribes } from './describing.js';
-import { NEVER } from './no-names.js';
+import { NEVER, isWish } from './no-names.js';
 import { isFirm, isPerson } from './people.js';
+import { endsPart, type Search } from './search.js';
 
-type Free = (at: number) => boolean;
+/** Notes, and the name that is told in each. */
+export const phrasings: readonly (readonly [note: string, name: string])[] = [
+  ['5 coleus cuttings too, Treacle Moon, bathroom windowsill', 'Treacle Moon'],
+  ['16 correa cuttings taken as well, Magpie Hymn, in the shade house', 'Magpie Hymn'],
+  ['5 cuttings of rosemary, the trailing one, Gull Verger', 'Gull Verger'],
+  ["Took 30 lavender cuttings this arvo, Shearer's Monday, all heel cuttings", "Shearer's Monday"],
+  ['15 chrysanth cuttings taken, Uncle Osbert, in the propagator', 'Uncle Osbert'],
+  ['took 9 tradescantia cuttings too, Purple Kettle, on the sill', 'Purple Kettle'],
+  ['20 verbena plugs came in the mail, Burnt Bonnet', 'Burnt Bonnet'],
+  ['took 18 verbena cuttings, Marching Vicar, now on the classroom windowsill', 'Marching Vicar'],
+];
+
+/** Notes that tell no name there. */
+export const mustNot: readonly string[] = [
+  'took 5 coleus cuttings, Peat Free, in the porch',
+  'took 5 coleus cuttings, Mary Dolan, in the porch',
+  'took 5 coleus cuttings, Hexley Market, in the porch',
+  'took 5 coleus cuttings, Cold Frame, all tips',
+  'took 5 coleus cuttings, Happy Birthday',
+];
+
+type Free = Search['free'];
 
 /** What may stand between the crop and the mark before its name. */
 const BETWEEN = whole`
@@ -21,15 +43,10 @@ const BETWEEN = whole`
 
 const BEGUN = whole`took|taken|done|did|struck|stuck|inserted|came|arrived|received|cuttings|slips|tips|plugs|liners`;
 
-/** "Happy Birthday", "Peat Free". */
-const NO_NAMES = whole`happy|merry|good|bless|thank|thanks|well|many|rooting|peat|bank|easter|christmas|new|see|love`;
+/** "Peat Free", "Easter Monday". */
+const NO_NAMES = whole`rooting|peat|bank|easter|christmas|new|see`;
 
-export function namesSetApart(
-  text: string,
-  tokens: readonly Token[],
-  free: Free,
-  claim: (piece: Piece) => boolean,
-): void {
+export function namesSetApart({ text, tokens, free, claim }: Search): void {
   if (isTitled(tokens)) return;
   for (let at = 3; at < tokens.length; at++) {
     if (tokens[at - 1]?.raw !== ',') continue;
@@ -43,8 +60,7 @@ export function namesSetApart(
 function nameEnd(tokens: readonly Token[], from: number, free: Free): number | undefined {
   let to = from;
   while (free(to) && tokens[to]?.is === 'word' && tokens[to]?.capital === true) to++;
-  const end = tokens[to];
-  if (end !== undefined && end.is !== 'line' && !/^[,.;!()-]$/.test(end.raw)) return undefined;
+  if (!endsPart(tokens[to]) && tokens[to]?.raw !== ')') return undefined;
   const words = tokens.slice(from, to).map((token) => token.text);
   const isPlace = placeNouns.has(words.at(-1) ?? '') && words.every(isKnown);
   const isNone =
@@ -52,6 +68,7 @@ function nameEnd(tokens: readonly Token[], from: number, free: Free): number | u
     words.length > 4 ||
     isPlace ||
     NO_NAMES.test(words[0] ?? '') ||
+    isWish(words) ||
     (NEVER.has(words[0] ?? '') && !COLOURS.has(words[0] ?? '')) ||
     (onlyDescribes(words) && !isDayOwned(words)) ||
     words.some((_, n) => cropLength(tokens, from + n) > 0) ||

@@ -120,7 +120,7 @@ function isEnded(pieces: readonly Piece[], at: number): boolean {
 }
 
 /** Words that are somebody's, and no plant's: "she says Mary Dolan". */
-export const isSomebody = (words: readonly string[]): boolean =>
+export const isSomebodys = (words: readonly string[]): boolean =>
   isPerson(words) || /(?:'s|s')$/.test(words.at(-1) ?? '');
 
 /** "My fuchsia had no name so I'm calling it Tin Whistler. Took 9 cuttings of it": of the plant that was just named. */

@@ -7,7 +7,6 @@ import { causes, media, phraseAt, placeNouns, verbSense } from '../lexicon.js';
 import { numberAt } from '../numbers.js';
 import { isThing } from '../other-things.js';
 import { whole } from '../phrases.js';
-import type { Piece } from '../pieces.js';
 import type { PlaceName } from '../places/known.js';
 import { nameAt } from '../told-names/name-piece.js';
 import { textAt, type Token } from '../tokens.js';
@@ -15,8 +14,37 @@ import { NEVER_WITHIN } from './counted.js';
 import { cropLength } from './crop-words-said.js';
 import { onlyDescribes } from './describing.js';
 import { isFirm, isPerson, isTitled } from './people.js';
+import { endsPart, type Search } from './search.js';
 
-type Free = (at: number) => boolean;
+/** Notes, and the name that is told in each. */
+export const phrasings: readonly (readonly [note: string, name: string])[] = [
+  ['2 gull lantern rooted', 'Gull Lantern'],
+  ['6 of treacle nan got roots already', 'Treacle Nan'],
+  ['jot n tittle 5 have rooted', 'Jot N Tittle'],
+  ['Ferry Bonnet: 3 with roots now', 'Ferry Bonnet'],
+  ['close kettle 5 rooted', 'Close Kettle'],
+  ['potted on 5 tin curate and binned the other 2', 'Tin Curate'],
+  ['lost 3 of the gull lantern', 'Gull Lantern'],
+  ['had a look at the tin curate and nine of them have rooted', 'Tin Curate'],
+  ['another 6 cuttings of larder hymn today', 'Larder Hymn'],
+  ['took eight penstemon cuttings of widow lantern', 'Widow Lantern'],
+];
+
+/** Notes that tell no name there: they are of the lot that lives. */
+export const mustNot: readonly string[] = [
+  'three little ones rooted',
+  '2 of the leggy ones died',
+  'good news: 3 have rooted',
+  'looks like 7 with roots',
+  'grey mould 2 lost',
+  'top shelf: 3 rooted',
+  'had a look at the poor things and 4 have roots',
+  'checked the heat mat, 5 rooted',
+  'slug trouble, 2 lost',
+  'lost 2 of the poor babies',
+];
+
+type Free = Search['free'];
 
 /** What is told of plants behind their name. */
 const FARES = whole`rooted|have|has|got|had|with|now|rotted|died|dead|struck|potted|showing|gone`;
@@ -46,13 +74,7 @@ const SORT = whole`tip|basal|nodal|heel|stem|softwood|hardwood|semi-ripe`;
 const JOINTS = /^(?:and|n|of)$/;
 const ROOTED = /^(?:rooted|roots)$/;
 
-export function unaccountedNames(
-  text: string,
-  tokens: readonly Token[],
-  places: readonly PlaceName[],
-  free: Free,
-  claim: (piece: Piece) => boolean,
-): void {
+export function unaccountedNames({ text, tokens, places, free, claim }: Search): void {
   for (let at = 0; at < tokens.length; at++) {
     const to = free(at)
       ? (behindCuttingsOf(tokens, at, free) ??
@@ -84,7 +106,7 @@ function behindCuttingsOf(tokens: readonly Token[], at: number, free: Free): num
   const to = nameEnd(tokens, at, free);
   if (to === undefined || !isName(tokens, at, to)) return undefined;
   if (isPerson(tokens.slice(at, to).map(({ text }) => text))) return undefined;
-  return isEnd(tokens[to]) || /^(?:and|in|into|on|at|both|today|yesterday|this)$/.test(textAt(tokens, to))
+  return endsPart(tokens[to]) || /^(?:and|in|into|on|at|both|today|yesterday|this)$/.test(textAt(tokens, to))
     ? to
     : undefined;
 }
@@ -114,7 +136,7 @@ function behindNumber(tokens: readonly Token[], at: number, free: Free): number 
   const to = nameEnd(tokens, at, free);
   if (to === undefined || !isName(tokens, at, to)) return undefined;
   if (FARES.test(textAt(tokens, to)) && opensAt(tokens, number - from)) return to;
-  if (!isEnd(tokens[to]) && !GOES_ON.test(textAt(tokens, to))) return undefined;
+  if (!endsPart(tokens[to]) && !GOES_ON.test(textAt(tokens, to))) return undefined;
   const deed = /^(?:on|up|out|off)$/.test(textAt(tokens, number - from - 1))
     ? number - from - 2
     : number - from - 1;
@@ -203,6 +225,3 @@ const isPlaceKnown = (
   const words = tokens.slice(from, to).map(({ text }) => text.replace(/'/g, ''));
   return places.some((place) => place.words.every((word, n) => words[n] === word));
 };
-
-const isEnd = (token: Token | undefined): boolean =>
-  token === undefined || token.is === 'line' || /^[,.;!?(-]$/.test(token.raw);

@@ -1,21 +1,16 @@
 /** Names that a note itself tells to be names: "a dahlia called brown paper duchess", "Ragged Sunday by name". */
 import { verbSense } from '../lexicon.js';
 import { numberAt } from '../numbers.js';
-import type { Piece } from '../pieces.js';
 import { textAt, type Token } from '../tokens.js';
 import { announcements } from './announcements.js';
 import { nameAt } from './name-piece.js';
+import type { Search } from '../new-names/search.js';
 
 /** A name of more words than this is none. */
 const MOST = 5;
 
 /** What follows an announcement is the name, whatever its words; what stands before "by name" as well. */
-export function namedNames(
-  text: string,
-  tokens: readonly Token[],
-  free: (at: number) => boolean,
-  claim: (piece: Piece) => boolean,
-): void {
+export function namedNames({ text, tokens, free, claim }: Search): void {
   for (let at = 1; at < tokens.length; at++) {
     const named = namedBefore(tokens, at, free) ?? namedBehind(tokens, at, free);
     if (named) claim(nameAt(text, tokens, named.from, named.to));
@@ -26,7 +21,7 @@ interface Extent {
   readonly from: number;
   readonly to: number;
 }
-type Free = (at: number) => boolean;
+type Free = Search['free'];
 
 /** "Two crowns, Ragged Sunday by name". */
 function namedBefore(tokens: readonly Token[], at: number, free: Free): Extent | undefined {

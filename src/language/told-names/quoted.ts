@@ -1,16 +1,10 @@
 /** Names that a note sets in quotes. */
 import { crops, phraseAt } from '../lexicon.js';
-import type { Piece } from '../pieces.js';
-import type { Token } from '../tokens.js';
 import { nameAt } from './name-piece.js';
+import type { Search } from '../new-names/search.js';
 
 /** Names in quotes are names, whoever knows them. */
-export function quotedNames(
-  text: string,
-  tokens: readonly Token[],
-  free: (at: number) => boolean,
-  claim: (piece: Piece) => boolean,
-): void {
+export function quotedNames({ text, tokens, free, claim }: Search): void {
   for (let at = 0; at < tokens.length; at++) {
     const quote = tokens[at]?.raw;
     if ((quote !== '"' && quote !== "'") || !free(at)) continue;

@@ -8,7 +8,7 @@ import { isGiverOrTaker } from '../giver-or-taker.js';
 import { isIntroduced } from '../introduced.js';
 import { endsName, isComeBy, isCrop } from '../position.js';
 import { isAtEnd, lastWord } from '../run.js';
-import { isSomebody, isToldOf } from '../told-of.js';
+import { isSomebodys, isToldOf } from '../told-of.js';
 import { isWritten, type NameCase } from './case.js';
 
 const isBracket = (piece: Piece | undefined, mark: string): boolean =>
@@ -86,7 +86,7 @@ export const told: readonly NameCase[] = [
     isName: true,
     when: (seen) =>
       isWritten(seen) &&
-      !isSomebody(seen.pieces.slice(seen.at, seen.end).map((_, n) => wordAt(seen.pieces, seen.at + n))) &&
+      !isSomebodys(seen.pieces.slice(seen.at, seen.end).map((_, n) => wordAt(seen.pieces, seen.at + n))) &&
       isToldOf(seen.before),
   },
   {
