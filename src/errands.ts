@@ -1,7 +1,7 @@
 /** What a grower asks for that lies outside the ledger: an invitation, pictures, labels, the ledger as a file. */
 import { addDays } from './calendar/day.js';
-import { type Admission, spacedCode } from './conversation/admission.js';
-import { type Viewpoint, viewFrom } from './conversation/looking-ahead.js';
+import { type Admission, spacedCode } from './conversation/settings/admission.js';
+import { type Viewpoint, viewFrom } from './conversation/prompts/looking-ahead.js';
 import type { Incoming, Outgoing } from './conversation/turn.js';
 import type { Errand, World } from './conversation/world.js';
 import { ledgerCsv } from './exchange/ledger-csv.js';

@@ -36,7 +36,7 @@ const onlyImporter: Record<string, string> = {
   'chrono-node': 'language/dates.ts',
   'date-holidays': 'calendar/holidays.ts',
   grammy: 'channels/telegram.ts',
-  'word-list': 'language/english.ts',
+  'word-list': 'language/row/english.ts',
   '@photostructure/tz-lookup': 'calendar/zone-map.ts',
   'csv-parse/sync': 'exchange/csv-rows.ts',
   '@stdlib/stats-base-dists-normal-cdf': 'horticulture/normal.ts',
@@ -86,6 +86,11 @@ describe('architecture', () => {
 
   it('knows every part by name', () => {
     expect([...new Set(sourceFiles().map(partOf))].filter((part) => !(part in mayImport))).toEqual([]);
+  });
+
+  it('opens every file with a line that says what it is for', () => {
+    const silent = sourceFiles().filter((file) => !readFileSync(join(root, file), 'utf8').startsWith('/**'));
+    expect(silent).toEqual([]);
   });
 
   it('lets one file alone import each outside package that it fences', () => {

@@ -1,5 +1,5 @@
 /** The documents say what the code does. */
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../src/command-line/commands.js';
@@ -50,6 +50,15 @@ describe('the documents', () => {
     );
     expect(named.length).toBeGreaterThan(10);
     expect(named.filter((path) => !existsSync(resolve(root, path)))).toEqual([]);
+  });
+
+  it('DEVELOPERS.md tells of every folder of the language and of the conversation', () => {
+    const folders = (part: string) =>
+      readdirSync(resolve(root, 'src', part), { withFileTypes: true }).filter((each) => each.isDirectory());
+    const untold = ['language', 'conversation']
+      .flatMap(folders)
+      .filter(({ name }) => !developers.includes(`${name}/`));
+    expect(untold.map(({ name }) => name)).toEqual([]);
   });
 
   it('nothing in the repository leans on a folder beside it', () => {

@@ -1,5 +1,5 @@
 /** What comes in from Telegram, in this program's own terms. */
-import type { Speaker } from '../conversation/bookkeeping.js';
+import type { Speaker } from '../conversation/books/bookkeeping.js';
 import type { Incoming } from '../conversation/turn.js';
 
 /** A file that a grower sent; its size and kind are the sender's word. */

@@ -1,7 +1,7 @@
 /** What the demo season yields beside the talk; each is made from the ledger at its end. */
 import type { Instant } from '../calendar/clock.js';
 import { year } from '../calendar/day.js';
-import { viewFrom } from '../conversation/looking-ahead.js';
+import { viewFrom } from '../conversation/prompts/looking-ahead.js';
 import type { World } from '../conversation/world.js';
 import { ledgerCsv } from '../exchange/ledger-csv.js';
 import { ledgerJson } from '../exchange/ledger-json.js';

@@ -2,8 +2,8 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { formatInstant } from '../calendar/zone.js';
-import { type Conversation, replay, type Replayed } from '../conversation/replay.js';
-import { readTranscript } from '../conversation/transcript.js';
+import { type Conversation, replay, type Replayed } from '../conversation/replays/replay.js';
+import { readTranscript } from '../conversation/replays/transcript.js';
 import { demoPapers } from './demo-papers.js';
 import type { Run } from './commands.js';
 

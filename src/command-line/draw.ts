@@ -1,7 +1,7 @@
 /** `draw season OUT.png`, `draw labels OUT.pdf` and their kin, from the ledger or from a conversation played through. */
 import { writeFileSync } from 'node:fs';
 import { addDays, year } from '../calendar/day.js';
-import type { Viewpoint } from '../conversation/looking-ahead.js';
+import type { Viewpoint } from '../conversation/prompts/looking-ahead.js';
 import { batchLabelled, liveBatches } from '../ledger/ledger.js';
 import { batchesSince, labelPaper } from '../papers/label-paper.js';
 import type { Paper } from '../papers/paper.js';

@@ -3,7 +3,7 @@ import { readFile, stat } from 'node:fs/promises';
 import { machineClock } from '../calendar/clock.js';
 import { crops } from '../horticulture/crops.js';
 import type { NoteContext } from '../language/note.js';
-import { plainestHearing } from '../language/plainest-hearing.js';
+import { plainestHearing } from '../language/hearing/plainest-hearing.js';
 import { readingOf } from '../language/read.js';
 import { settingsHere } from '../settings.js';
 import { openTranscriber } from '../voice/engines.js';

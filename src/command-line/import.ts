@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { createInterface } from 'node:readline/promises';
 import { machineClock } from '../calendar/clock.js';
 import { localDay } from '../calendar/zone.js';
-import { defaultSettings, type LedgerSettings } from '../conversation/ledger-settings.js';
+import { defaultSettings, type LedgerSettings } from '../conversation/settings/ledger-settings.js';
 import { bringingIn, type BringingIn } from '../exchange/bringing-in.js';
 import { appendLine, readJournal } from '../ledger/journal.js';
 import { ledgerSettings, saveLedgerSettings } from '../ledger/ledgers.js';

@@ -5,11 +5,11 @@ import { learn as learnFrom, type Example } from '../language/likeness/learning.
 import { written } from '../language/likeness/learnt.js';
 import { traitsOf, wordsOf } from '../language/likeness/words.js';
 import { piecesOf } from '../language/read.js';
-import { neighbourOf } from '../language/spelling/beside.js';
-import { writtenNeighbours } from '../language/spelling/learnt-neighbours.js';
-import { WRITTEN_FOR } from '../language/spelling/written-for.js';
-import { learnNeighbours, SELDOM } from '../language/spelling/neighbours.js';
-import { settledRow } from '../language/settled-row.js';
+import { neighbourOf } from '../language/row/spelling/beside.js';
+import { writtenNeighbours } from '../language/row/spelling/learnt-neighbours.js';
+import { WRITTEN_FOR } from '../language/row/spelling/written-for.js';
+import { learnNeighbours, SELDOM } from '../language/row/spelling/neighbours.js';
+import { settledRow } from '../language/row/settled-row.js';
 import type { Run } from './commands.js';
 import { BadLine, parseObject } from './json-lines.js';
 import { noteOf } from './parse.js';

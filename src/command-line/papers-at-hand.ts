@@ -2,9 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { machineClock } from '../calendar/clock.js';
 import { localDay } from '../calendar/zone.js';
-import { viewFrom, type Viewpoint } from '../conversation/looking-ahead.js';
-import { defaultSettings, type LedgerSettings } from '../conversation/ledger-settings.js';
-import { replay } from '../conversation/replay.js';
+import { viewFrom, type Viewpoint } from '../conversation/prompts/looking-ahead.js';
+import { defaultSettings, type LedgerSettings } from '../conversation/settings/ledger-settings.js';
+import { replay } from '../conversation/replays/replay.js';
 import { newTalk } from '../conversation/talk.js';
 import { fold } from '../ledger/fold.js';
 import { readJournal } from '../ledger/journal.js';

@@ -1,14 +1,14 @@
 /** `replay`: whole conversations on standard input, what was said and what the ledger holds on standard output. */
 import { type Day, parseDay } from '../calendar/day.js';
 import { formatInstant, isTimeOfDay, isZone, parseInstant } from '../calendar/zone.js';
-import { batchRecord, entryRecords } from '../conversation/record.js';
-import { defaultSettings, type LedgerSettings } from '../conversation/ledger-settings.js';
+import { batchRecord, entryRecords } from '../conversation/replays/record.js';
+import { defaultSettings, type LedgerSettings } from '../conversation/settings/ledger-settings.js';
 import {
   type Conversation,
   replay as replayConversation,
   type Replayed,
   type ReplayTurn,
-} from '../conversation/replay.js';
+} from '../conversation/replays/replay.js';
 import { memoryKeeper } from '../outlook/keeper.js';
 import type { PromptAbout } from '../conversation/turn.js';
 import type { Run } from './commands.js';

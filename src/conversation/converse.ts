@@ -1,19 +1,19 @@
 /** A turn of talk as a pure function: the world before and what came in, to the world after and what is said. */
 import type { Instant } from '../calendar/clock.js';
-import { contextualAnswer } from './answering.js';
-import { editNote } from './editing.js';
+import { contextualAnswer } from './answers/answering.js';
+import { editNote } from './correcting/editing.js';
 import { finish } from './finishing.js';
 import { hear, takeDraft } from './hearing.js';
 import { sayText } from './saying.js';
-import { lookedToday } from './prompting.js';
+import { lookedToday } from './prompts/prompting.js';
 import { Sitting } from './sitting.js';
-import { locate } from './locating.js';
-import { tap } from './tapping.js';
+import { locate } from './settings/locating.js';
+import { tap } from './answers/tapping.js';
 import { kindWords } from '../words/answers.js';
 import { unheardWords } from '../words/heard.js';
 import type { Incoming } from './turn.js';
-import { bringIn } from './bringing-in.js';
-import { takeWeather } from './weather.js';
+import { bringIn } from './settings/bringing-in.js';
+import { takeWeather } from './settings/weather.js';
 import type { Turned, World } from './world.js';
 
 /** Works one turn out. `now` is the moment of working; what was said is understood as of the moment it was sent. */

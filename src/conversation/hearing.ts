@@ -1,12 +1,12 @@
 /** A spoken note: a draft until a yes, unless it needs none. */
 import type { HeardWord } from '../language/note.js';
-import { plainestHearing } from '../language/plainest-hearing.js';
+import { plainestHearing } from '../language/hearing/plainest-hearing.js';
 import { readingOf } from '../language/read.js';
-import { asksOnly, doubtfulWords, mayAnswerUnasked, mayPostUnasked } from '../language/surety.js';
+import { asksOnly, doubtfulWords, mayAnswerUnasked, mayPostUnasked } from '../language/hearing/surety.js';
 import { heardNothing, heardSurely } from '../words/heard.js';
-import { type Context, contextualAnswer, pendingOf } from './answering.js';
-import { matchButton } from './offering.js';
-import { contextOf, noteOf, readIn } from './reading.js';
+import { type Context, contextualAnswer, pendingOf } from './answers/answering.js';
+import { matchButton } from './answers/offering.js';
+import { contextOf, noteOf, readIn } from './reading/reading.js';
 import { act, sayText } from './saying.js';
 import type { Sitting } from './sitting.js';
 import type { Incoming } from './turn.js';

@@ -2,7 +2,7 @@
 import { alive, type Batch } from '../ledger/batch.js';
 import { batchLabelled, knownPlace, liveBatches, matching } from '../ledger/ledger.js';
 import { named, plantOf } from '../ledger/reach.js';
-import { standingOn } from './deeds.js';
+import { standingOn } from './batches/deeds.js';
 import type { Count, LoggedEntry, Plant } from '../ledger/entry.js';
 import type { Line } from '../ledger/posting.js';
 import type { Refusal } from '../ledger/refusal.js';
@@ -15,17 +15,17 @@ import {
   optionsFor,
   whichOf,
   withBatch,
-} from './completing.js';
-import { allMeant, eachOfBoth } from './all-of-them.js';
-import { meansEverything } from './means-everything.js';
-import { askFor } from './asked-instead.js';
-import { isPlainlyAbout } from './given-prompts.js';
-import { batchPointedAt, cameOrCut, movedAsSpoken, spokenOfSince } from './pointing.js';
-import { placeMeant, placeThere } from './places-pointed-at.js';
-import { ofSameSort } from './same-sort.js';
-import { withoutSlots } from './slots.js';
+} from './answers/completing.js';
+import { allMeant, eachOfBoth } from './batches/all-of-them.js';
+import { meansEverything } from './batches/means-everything.js';
+import { askFor } from './answers/asked-instead.js';
+import { isPlainlyAbout } from './prompts/given-prompts.js';
+import { batchPointedAt, cameOrCut, movedAsSpoken, spokenOfSince } from './batches/pointing.js';
+import { placeMeant, placeThere } from './reading/places-pointed-at.js';
+import { ofSameSort } from './leaning/same-sort.js';
+import { withoutSlots } from './reading/slots.js';
 import type { Sitting } from './sitting.js';
-import { batchToldByPlace } from './told-by-place.js';
+import { batchToldByPlace } from './batches/told-by-place.js';
 import type { Origin, SlotAsk } from './talk.js';
 
 /** Whether an entry is of a kind that is logged. */

@@ -8,7 +8,7 @@ import type { Ledger } from '../ledger/ledger.js';
 import type { Amendment, JournalLine, Line, Posting } from '../ledger/posting.js';
 import { type Conflict, isRefusal, type Refusal } from '../ledger/refusal.js';
 import type { HeardWord } from '../language/note.js';
-import type { LedgerSettings } from './ledger-settings.js';
+import type { LedgerSettings } from './settings/ledger-settings.js';
 import { type Reply, reply } from './reply.js';
 import type { Asked, Offer, Origin, Talk } from './talk.js';
 import type { Outgoing } from './turn.js';

@@ -1,7 +1,7 @@
 /** The contract between channels and conversation: what comes in, what goes out, whatever carries it. */
 import type { Instant } from '../calendar/clock.js';
-import type { LedgerBrought } from './bringing-in.js';
-import type { WeatherBrought } from './weather.js';
+import type { LedgerBrought } from './settings/bringing-in.js';
+import type { WeatherBrought } from './settings/weather.js';
 import type { HeardWord } from '../language/note.js';
 import type { Care } from '../ledger/entry.js';
 

@@ -1,9 +1,9 @@
 /** All that a turn may look at, and all that comes of it: both values. */
 import type { Ledger } from '../ledger/ledger.js';
 import type { JournalLine } from '../ledger/posting.js';
-import type { Instruction } from '../language/instruction.js';
+import type { Instruction } from '../language/instructions/instruction.js';
 import type { Keeper } from '../outlook/keeper.js';
-import type { LedgerSettings } from './ledger-settings.js';
+import type { LedgerSettings } from './settings/ledger-settings.js';
 import type { Talk } from './talk.js';
 import type { Outgoing } from './turn.js';
 

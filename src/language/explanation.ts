@@ -1,6 +1,6 @@
 /** How a note was read, as a tree of the pieces found in it and the rules that took them up. */
 import type { Note } from './note.js';
-import type { Piece } from './pieces.js';
+import type { Piece } from './pieces/pieces.js';
 import { readingOf } from './read.js';
 
 /** Lines of text, indented two spaces a level: pieces, sentences, rules with what they made, the outcome. */

@@ -2,7 +2,7 @@
 import type { Instant } from '../calendar/clock.js';
 import type { Day } from '../calendar/day.js';
 import type { AnswerValue, Entry, EntryKind } from '../ledger/entry.js';
-import type { Instruction } from './instruction.js';
+import type { Instruction } from './instructions/instruction.js';
 
 export type DateOrder = 'DMY' | 'MDY';
 

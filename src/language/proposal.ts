@@ -1,7 +1,7 @@
 /** What a stage of the reading proposes to log: a draft with its kind, before the ledger is asked. */
 import type { EntryKind } from '../ledger/entry.js';
-import type { Draft } from './drafting/draft.js';
-import type { PlantWords } from './pieces.js';
+import type { Draft } from './acts/drafting/draft.js';
+import type { PlantWords } from './pieces/pieces.js';
 
 export interface Proposal {
   readonly kind: EntryKind;

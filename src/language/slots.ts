@@ -1,5 +1,5 @@
 /** Which of a draft's slots each kind of act carries. */
-import type { Draft } from './drafting/draft.js';
+import type { Draft } from './acts/drafting/draft.js';
 import type { Rule } from './grammar/rule.js';
 
 /** What a rule says of an act beside its words. */

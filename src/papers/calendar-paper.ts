@@ -1,7 +1,7 @@
 /** What is due and coming, as a calendar to take along. */
 import type { Instant } from '../calendar/clock.js';
 import { latest } from '../calendar/day.js';
-import { allDues, type Viewpoint } from '../conversation/looking-ahead.js';
+import { allDues, type Viewpoint } from '../conversation/prompts/looking-ahead.js';
 import { dueCalendar } from '../exchange/due-calendar.js';
 import { calendarCaption } from '../words/paper-words.js';
 import { dueReason } from '../words/due-reason.js';

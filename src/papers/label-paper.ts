@@ -1,6 +1,6 @@
 /** Plant labels for batches, or blanks, as a PDF to print. */
 import type { Day } from '../calendar/day.js';
-import type { Viewpoint } from '../conversation/looking-ahead.js';
+import type { Viewpoint } from '../conversation/prompts/looking-ahead.js';
 import { alive, type Batch } from '../ledger/batch.js';
 import { liveBatches } from '../ledger/ledger.js';
 import { labelSizes, type LabelSizeName, type Paper as Sheet } from '../pictures/label-layout.js';

@@ -1,6 +1,6 @@
 /** A year looked back on, as a picture: strike rates by crop, kind of cutting and place. */
 import { year as yearOf } from '../calendar/day.js';
-import type { Viewpoint } from '../conversation/looking-ahead.js';
+import type { Viewpoint } from '../conversation/prompts/looking-ahead.js';
 import { rateNodes, rateWeights } from '../horticulture/rooting-grid.js';
 import { learnRate, meanRate, type RateBelief } from '../horticulture/strike-rate.js';
 import { type Batch, placeOf, rootsKnown } from '../ledger/batch.js';

@@ -1,6 +1,6 @@
 /** How one batch roots, as a picture. */
 import { addDays, daysBetween, latest } from '../calendar/day.js';
-import type { Viewpoint } from '../conversation/looking-ahead.js';
+import type { Viewpoint } from '../conversation/prompts/looking-ahead.js';
 import { forecast } from '../horticulture/rooting-forecast.js';
 import type { Batch } from '../ledger/batch.js';
 import { learntFrom, rootingBasis, rootingClock, rootingTemperatures } from '../outlook/rooting-basis.js';

@@ -1,6 +1,6 @@
 /** The season as a picture, with what the outlook sees ahead. */
 import { addDays, type Day, daysBetween, dayOf, year } from '../calendar/day.js';
-import type { Viewpoint } from '../conversation/looking-ahead.js';
+import type { Viewpoint } from '../conversation/prompts/looking-ahead.js';
 import { normalCdf, normalQuantile } from '../horticulture/normal.js';
 import { type FrostDates, OFFERED_RISKS } from '../horticulture/plant-out.js';
 import type { MonthDay } from '../horticulture/frost-season.js';

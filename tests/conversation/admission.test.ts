@@ -1,6 +1,6 @@
 /** The door: who is let in, by which policy, and what strangers hear. */
 import { describe, expect, it } from 'vitest';
-import { Admission, type AdmissionPolicy, spacedCode } from '../../src/conversation/admission.js';
+import { Admission, type AdmissionPolicy, spacedCode } from '../../src/conversation/settings/admission.js';
 import type { Incoming } from '../../src/conversation/turn.js';
 import { openDatabase } from '../../src/ledger/database.js';
 import { firstLedger } from '../../src/ledger/ledgers.js';

@@ -3,11 +3,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { asDay } from '../../src/calendar/day.js';
 import { instantAt } from '../../src/calendar/zone.js';
-import { MemoryBooks } from '../../src/conversation/memory-books.js';
-import { batchRecord } from '../../src/conversation/record.js';
-import { Session } from '../../src/conversation/session.js';
+import { MemoryBooks } from '../../src/conversation/books/memory-books.js';
+import { batchRecord } from '../../src/conversation/replays/record.js';
+import { Session } from '../../src/conversation/books/session.js';
 import { fold } from '../../src/ledger/fold.js';
-import { lastDeed } from '../../src/conversation/history.js';
+import { lastDeed } from '../../src/conversation/books/history.js';
 
 const zone = 'Europe/London';
 const speaker = { chat: 'c', group: false, from: { id: 'g', name: 'Bea' } };

@@ -1,7 +1,7 @@
 /** A ledger sent into a chat as a document. */
 import { describe, expect, it } from 'vitest';
-import { MemoryBooks } from '../../src/conversation/memory-books.js';
-import { Session } from '../../src/conversation/session.js';
+import { MemoryBooks } from '../../src/conversation/books/memory-books.js';
+import { Session } from '../../src/conversation/books/session.js';
 import { ledgerIn } from '../../src/exchange/bringing-in.js';
 import { ledgerJson } from '../../src/exchange/ledger-json.js';
 

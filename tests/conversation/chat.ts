@@ -1,7 +1,7 @@
 /** A chat in memory: says notes and replies, waits, and tells what was said and what is remembered. */
-import { MemoryBooks } from '../../src/conversation/memory-books.js';
-import { entryRecords } from '../../src/conversation/record.js';
-import { Session } from '../../src/conversation/session.js';
+import { MemoryBooks } from '../../src/conversation/books/memory-books.js';
+import { entryRecords } from '../../src/conversation/replays/record.js';
+import { Session } from '../../src/conversation/books/session.js';
 import type { Incoming, Outgoing } from '../../src/conversation/turn.js';
 
 export const DAY = 86_400_000;

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { addDays, type Day } from '../../src/calendar/day.js';
 import { localDay, localTime } from '../../src/calendar/zone.js';
 import { demoSeason, talkOf } from '../../src/command-line/demo.js';
-import { batchRecord } from '../../src/conversation/record.js';
-import { replay, type Said } from '../../src/conversation/replay.js';
+import { batchRecord } from '../../src/conversation/replays/record.js';
+import { replay, type Said } from '../../src/conversation/replays/replay.js';
 import type { PromptAbout } from '../../src/conversation/turn.js';
 import { alive } from '../../src/ledger/batch.js';
 

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { addDays, asDay, type Day } from '../../src/calendar/day.js';
 import { instantAt, localDay, localTime } from '../../src/calendar/zone.js';
-import { MemoryBooks } from '../../src/conversation/memory-books.js';
-import { Session } from '../../src/conversation/session.js';
+import { MemoryBooks } from '../../src/conversation/books/memory-books.js';
+import { Session } from '../../src/conversation/books/session.js';
 
 const speaker = { chat: 'terminal:here', group: false, from: { id: 'u1', name: 'Bea' } };
 

@@ -4,12 +4,12 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { localDay, localTime } from '../../src/calendar/zone.js';
-import { type BatchRecord, batchRecord, entryRecords } from '../../src/conversation/record.js';
-import { replay, type Replayed } from '../../src/conversation/replay.js';
+import { type BatchRecord, batchRecord, entryRecords } from '../../src/conversation/replays/record.js';
+import { replay, type Replayed } from '../../src/conversation/replays/replay.js';
 import type { World } from '../../src/conversation/world.js';
 import { memoryKeeper } from '../../src/outlook/keeper.js';
 import { fold } from '../../src/ledger/fold.js';
-import { readTranscript } from '../../src/conversation/transcript.js';
+import { readTranscript } from '../../src/conversation/replays/transcript.js';
 
 const fits = new Ajv2020().compile(JSON.parse(readFileSync('shared/answer.schema.json', 'utf8')) as object);
 const keeper = memoryKeeper();

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { asDay } from '../../src/calendar/day.js';
 import { instantAt } from '../../src/calendar/zone.js';
-import { replay, type Replayed, type ReplayTurn } from '../../src/conversation/replay.js';
+import { replay, type Replayed, type ReplayTurn } from '../../src/conversation/replays/replay.js';
 import type { HeardWord } from '../../src/language/note.js';
 
 const zone = 'Europe/London';

@@ -1,8 +1,8 @@
 /** A weather station's file sent into a chat. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { MemoryBooks } from '../../src/conversation/memory-books.js';
-import { Session } from '../../src/conversation/session.js';
+import { MemoryBooks } from '../../src/conversation/books/memory-books.js';
+import { Session } from '../../src/conversation/books/session.js';
 import { stationMinima } from '../../src/exchange/station-minima.js';
 
 const chicago = readFileSync(new URL('../../fixtures/weather/chicago-daily.csv', import.meta.url));

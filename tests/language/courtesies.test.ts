@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { noteOf } from '../../src/command-line/parse.js';
-import { withoutCourtesy } from '../../src/language/courtesies.js';
+import { withoutCourtesy } from '../../src/language/row/courtesies.js';
 import { read } from '../../src/language/read.js';
 import type { CorpusNote } from '../corpus/corpus-note.js';
 

@@ -1,12 +1,12 @@
 /** Holds each case of drafting to what it says of itself: in its phrasings it decides. */
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { countCases } from '../../src/language/drafting/count-cases.js';
-import { leftOutCases } from '../../src/language/drafting/left-out.js';
-import { dayCases, placeCases } from '../../src/language/drafting/place-and-day-cases.js';
-import { plantCases } from '../../src/language/drafting/plant-cases.js';
-import { mediumCases, sizeCases } from '../../src/language/drafting/size-and-medium-cases.js';
-import { potCases } from '../../src/language/drafting/pot-cases.js';
-import { wordCases } from '../../src/language/drafting/word-cases.js';
+import { countCases } from '../../src/language/acts/drafting/count-cases.js';
+import { leftOutCases } from '../../src/language/acts/drafting/left-out.js';
+import { dayCases, placeCases } from '../../src/language/acts/drafting/place-and-day-cases.js';
+import { plantCases } from '../../src/language/acts/drafting/plant-cases.js';
+import { mediumCases, sizeCases } from '../../src/language/acts/drafting/size-and-medium-cases.js';
+import { potCases } from '../../src/language/acts/drafting/pot-cases.js';
+import { wordCases } from '../../src/language/acts/drafting/word-cases.js';
 import type { NoteContext } from '../../src/language/note.js';
 import { read } from '../../src/language/read.js';
 

@@ -1,6 +1,6 @@
 /** Which of several hearings of one sound is asked about. */
 import { describe, expect, it } from 'vitest';
-import { heardOtherwise, tellsNothing } from '../../src/language/hearings.js';
+import { heardOtherwise, tellsNothing } from '../../src/language/hearing/hearings.js';
 import type { HeardWord, NoteContext, ReadNote } from '../../src/language/note.js';
 import { read } from '../../src/language/read.js';
 

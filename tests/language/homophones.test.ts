@@ -1,11 +1,11 @@
 /** Holds each record of the misheard to what it says of itself: its phrasings are mended, by it alone too; its must-nots stand. */
 import { describe, expect, it } from 'vitest';
-import { mendingBy, misheard, restoreHeard, type Mending } from '../../src/language/homophones.js';
-import { findNames } from '../../src/language/names.js';
-import { normalise } from '../../src/language/normalise.js';
-import { tokenise } from '../../src/language/tokens.js';
-import { placesBegin } from '../../src/language/places/begin.js';
-import { utteranceOf } from '../../src/language/utterance.js';
+import { mendingBy, misheard, restoreHeard, type Mending } from '../../src/language/row/homophones.js';
+import { findNames } from '../../src/language/row/names.js';
+import { normalise } from '../../src/language/row/normalise.js';
+import { tokenise } from '../../src/language/row/tokens.js';
+import { placesBegin } from '../../src/language/pieces/places/begin.js';
+import { utteranceOf } from '../../src/language/pieces/utterance.js';
 
 const context = { varieties: [{ name: 'Salt Harrier' }, { name: 'Tallow Bell' }] };
 

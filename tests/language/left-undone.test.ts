@@ -1,6 +1,10 @@
 /** Holds what is named as left undone to its phrasings: it is not logged beside what was done, and what merely sounds so is. */
 import { describe, expect, it } from 'vitest';
-import { leftPhrases, notReachedPhrases, wantedPhrases } from '../../src/language/left-undone/phrases.js';
+import {
+  leftPhrases,
+  notReachedPhrases,
+  wantedPhrases,
+} from '../../src/language/acts/left-undone/phrases.js';
 import type { NoteContext } from '../../src/language/note.js';
 import { read } from '../../src/language/read.js';
 

@@ -1,10 +1,10 @@
 /** Holds each record of a mark that speech leaves out to what it says of itself: its phrasings get the mark as written, by it alone too. */
 import { describe, expect, it } from 'vitest';
-import { markingBy, marksMeant, withMarks } from '../../src/language/marks-meant.js';
-import type { MarkMeant } from '../../src/language/marks-meant/record.js';
+import { markingBy, marksMeant, withMarks } from '../../src/language/joined/marks-meant.js';
+import type { MarkMeant } from '../../src/language/joined/marks-meant/record.js';
 import type { Note } from '../../src/language/note.js';
 import { piecesOf } from '../../src/language/read.js';
-import type { Piece } from '../../src/language/pieces.js';
+import type { Piece } from '../../src/language/pieces/pieces.js';
 
 const noteOf = (text: string): Note => ({
   text,

@@ -1,6 +1,6 @@
 /** Holds the names said behind what was taken of their crop to their phrasings, each beside its crop; the must-nots name nothing there. */
 import { expect, it } from 'vitest';
-import { mustNot, phrasings } from '../../src/language/new-names/behind-cuttings.js';
+import { mustNot, phrasings } from '../../src/language/joined/new-names/behind-cuttings.js';
 import type { Note } from '../../src/language/note.js';
 import { piecesOf, read } from '../../src/language/read.js';
 

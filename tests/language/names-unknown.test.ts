@@ -1,11 +1,11 @@
 /** Holds the searches for names that no ledger knows to their phrasings, and to the notes that are of the lot that lives. */
 import { describe, expect, it } from 'vitest';
-import * as setApart from '../../src/language/new-names/set-apart.js';
-import type { Search } from '../../src/language/new-names/search.js';
-import * as unaccounted from '../../src/language/new-names/unaccounted.js';
-import type { Piece } from '../../src/language/pieces.js';
+import * as setApart from '../../src/language/joined/new-names/set-apart.js';
+import type { Search } from '../../src/language/joined/new-names/search.js';
+import * as unaccounted from '../../src/language/joined/new-names/unaccounted.js';
+import type { Piece } from '../../src/language/pieces/pieces.js';
 import { piecesOf } from '../../src/language/read.js';
-import { tokenise } from '../../src/language/tokens.js';
+import { tokenise } from '../../src/language/row/tokens.js';
 
 const unknownIn = (text: string): (string | undefined)[] =>
   piecesOf({

@@ -1,7 +1,7 @@
 /** Which of several hearings is taken where the likeliest tells something already. */
 import { describe, expect, it } from 'vitest';
 import type { NoteContext } from '../../src/language/note.js';
-import { plainestHearing } from '../../src/language/plainest-hearing.js';
+import { plainestHearing } from '../../src/language/hearing/plainest-hearing.js';
 import { readingOf } from '../../src/language/read.js';
 
 const context: NoteContext = {

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { noteOf } from '../../src/command-line/parse.js';
 import type { Note } from '../../src/language/note.js';
-import { normalise } from '../../src/language/normalise.js';
+import { normalise } from '../../src/language/row/normalise.js';
 import { read } from '../../src/language/read.js';
 
 const notes: readonly Note[] = readFileSync('fixtures/contract/examples.jsonl', 'utf8')

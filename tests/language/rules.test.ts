@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { actPhrasings, phrasingContext } from '../../src/language/grammar/phrasings.js';
 import { rules } from '../../src/language/grammar/rules.js';
-import { verbSense } from '../../src/language/lexicon.js';
+import { verbSense } from '../../src/language/row/lexicon.js';
 import { read } from '../../src/language/read.js';
 
 const kindsIn = (text: string): readonly string[] =>

@@ -2,16 +2,16 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { findNames } from '../../src/language/names.js';
+import { findNames } from '../../src/language/row/names.js';
 import type { NoteContext } from '../../src/language/note.js';
-import { normalise } from '../../src/language/normalise.js';
+import { normalise } from '../../src/language/row/normalise.js';
 import { read } from '../../src/language/read.js';
-import { mendedByNeighbours } from '../../src/language/spelling/by-neighbours.js';
-import { likelierByNeighbours } from '../../src/language/spelling/written-for.js';
-import { learnNeighbours, likelihood } from '../../src/language/spelling/neighbours.js';
-import { writtenNeighbours } from '../../src/language/spelling/learnt-neighbours.js';
-import { aSlipAway } from '../../src/language/spelling/slips.js';
-import { rowOf } from '../../src/language/spoken-marks.js';
+import { mendedByNeighbours } from '../../src/language/row/spelling/by-neighbours.js';
+import { likelierByNeighbours } from '../../src/language/row/spelling/written-for.js';
+import { learnNeighbours, likelihood } from '../../src/language/row/spelling/neighbours.js';
+import { writtenNeighbours } from '../../src/language/row/spelling/learnt-neighbours.js';
+import { aSlipAway } from '../../src/language/row/spelling/slips.js';
+import { rowOf } from '../../src/language/row/spoken-marks.js';
 
 const context: NoteContext = {
   varieties: [

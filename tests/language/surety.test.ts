@@ -1,7 +1,7 @@
 /** When a spoken note may be posted before the grower says yes. */
 import { describe, expect, it } from 'vitest';
 import type { HeardWord, ReadNote } from '../../src/language/note.js';
-import { doubtfulWords, mayPostUnasked, sureFrom } from '../../src/language/surety.js';
+import { doubtfulWords, mayPostUnasked, sureFrom } from '../../src/language/hearing/surety.js';
 
 const heardAs = (text: string, p = 1): HeardWord[] => text.split(' ').map((word) => ({ word, p }));
 const misted: ReadNote = {

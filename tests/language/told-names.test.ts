@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Note } from '../../src/language/note.js';
 import { piecesOf } from '../../src/language/read.js';
-import { announcements } from '../../src/language/told-names/announcements.js';
+import { announcements } from '../../src/language/pieces/told-names/announcements.js';
 
 const noteOf = (text: string): Note => ({
   text,

@@ -8,7 +8,7 @@ import type { Update } from 'grammy/types';
 import { machineClock } from '../../calendar/clock.js';
 import type { BotApi } from '../../channels/telegram.js';
 import { TelegramChannel } from '../../channels/telegram-channel.js';
-import { Admission } from '../../conversation/admission.js';
+import { Admission } from '../../conversation/settings/admission.js';
 import { openDatabase } from '../../ledger/database.js';
 import { migrate } from '../../ledger/migrations.js';
 import { silentLog } from '../../log.js';

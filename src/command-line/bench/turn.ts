@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { asDay } from '../../calendar/day.js';
 import { instantAt } from '../../calendar/zone.js';
-import { keptBooks } from '../../conversation/kept-books.js';
-import { Session } from '../../conversation/session.js';
+import { keptBooks } from '../../conversation/books/kept-books.js';
+import { Session } from '../../conversation/books/session.js';
 import { openLedgerFile } from '../../ledger/ledger-file.js';
 import { median, timeEach, type Bench } from './measurement.js';
 

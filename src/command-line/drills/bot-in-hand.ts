@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { SetClock } from '../../calendar/clock.js';
 import type { BotApi, SendTarget, Update } from '../../channels/telegram.js';
 import { type Hear, TelegramChannel } from '../../channels/telegram-channel.js';
-import { Admission } from '../../conversation/admission.js';
+import { Admission } from '../../conversation/settings/admission.js';
 import { runErrand } from '../../errands.js';
 import { type Database, LedgerFault } from '../../ledger/database.js';
 import { openLedgerFile } from '../../ledger/ledger-file.js';

@@ -3,8 +3,8 @@ import { alive } from '../../ledger/batch.js';
 import { isOf, isLive } from '../../ledger/batch.js';
 import { plantOf, named } from '../../ledger/reach.js';
 import { sayWhatBefell } from '../../words/amend.js';
-import { isAbout, type Slots } from '../entry-meant.js';
-import { readIn } from '../reading.js';
+import { isAbout, type Slots } from './entry-meant.js';
+import { readIn } from '../reading/reading.js';
 import type { Sitting } from '../sitting.js';
 
 /** So long after a question is its answer put right. */

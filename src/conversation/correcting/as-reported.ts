@@ -1,7 +1,7 @@
 /** "Took four in fact, she rang to say": what whoever had the plants tells of their number, and "two might pull through, so call it one" of a loss. */
 import { anyOf } from '../../language/phrases.js';
 import type { StandingEntry } from '../../ledger/ledger.js';
-import { setSlots } from '../amending.js';
+import { setSlots } from './amending.js';
 import type { Sitting } from '../sitting.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
 import { numberIn } from './few-words.js';

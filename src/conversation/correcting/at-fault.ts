@@ -1,6 +1,6 @@
 /** "The date for the Moss Cardinal is wrong. It was Friday": of which plant something is wrong, said before what is right. */
-import { withWholeNames } from '../../language/whole-names.js';
-import { noteOf } from '../reading.js';
+import { withWholeNames } from '../../language/row/whole-names.js';
+import { noteOf } from '../reading/reading.js';
 import type { Sitting } from '../sitting.js';
 import { LONGEST } from './doubts.js';
 

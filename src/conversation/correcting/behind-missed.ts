@@ -1,9 +1,9 @@
 /** "Make that 3" straight behind a note that was not understood: of that note, and of nothing older. */
 import type { ReadNote } from '../../language/note.js';
-import { numberAt } from '../../language/numbers.js';
-import { tokenise } from '../../language/tokens.js';
+import { numberAt } from '../../language/pieces/numbers.js';
+import { tokenise } from '../../language/row/tokens.js';
 import { named } from '../../ledger/reach.js';
-import type { Context } from '../answering.js';
+import type { Context } from '../answers/answering.js';
 import type { Sitting } from '../sitting.js';
 import type { Heard } from '../talk.js';
 import { LONGEST } from './doubts.js';

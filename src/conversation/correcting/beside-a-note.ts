@@ -1,14 +1,14 @@
 /** "That was three I lost, and I've moved the rest": what puts a deed right, and something new told behind it. */
 import type { ReadNote } from '../../language/note.js';
-import { amend } from '../amending.js';
-import type { Context } from '../answering.js';
+import { amend } from './amending.js';
+import type { Context } from '../answers/answering.js';
 import type { Plant } from '../../ledger/entry.js';
 import { isAmendment } from '../../ledger/posting.js';
 import { named } from '../../ledger/reach.js';
 import { isLogged } from '../noting.js';
-import { readIn } from '../reading.js';
+import { readIn } from '../reading/reading.js';
 import type { Sitting } from '../sitting.js';
-import { plantSaid } from '../slots.js';
+import { plantSaid } from '../reading/slots.js';
 import { comesBack, givesBack } from './come-back.js';
 import { toldByReport } from './as-reported.js';
 import { contradicts } from './contradicting.js';

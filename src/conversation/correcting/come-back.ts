@@ -1,13 +1,13 @@
 /** "Two of the Moss Cardinal I lost have come back": fewer were lost than was told. */
 import type { StandingEntry } from '../../ledger/ledger.js';
 import { alternatives, anyOf } from '../../language/phrases.js';
-import { normalise } from '../../language/normalise.js';
-import { setSlots } from '../amending.js';
-import { withWholeNames } from '../../language/whole-names.js';
-import { isAbout } from '../entry-meant.js';
-import { noteOf } from '../reading.js';
+import { normalise } from '../../language/row/normalise.js';
+import { setSlots } from './amending.js';
+import { withWholeNames } from '../../language/row/whole-names.js';
+import { isAbout } from './entry-meant.js';
+import { noteOf } from '../reading/reading.js';
 import type { Sitting } from '../sitting.js';
-import { takeBack } from '../undoing.js';
+import { takeBack } from './undoing.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
 import { numberIn } from './few-words.js';
 

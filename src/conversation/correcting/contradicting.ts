@@ -1,23 +1,23 @@
 /** "It was Ines I gave them to, not Idris": what is denied stands in the ledger, and tells which entry and which slot is meant. */
-import { type Contrast, contrastIn } from '../../language/contrast.js';
+import { type Contrast, contrastIn } from '../../language/amending/contrast.js';
 import { tellsOf } from '../../language/grammar/entry-words.js';
 import type { ReadNote } from '../../language/note.js';
 import type { Plant } from '../../ledger/entry.js';
 import type { StandingEntry } from '../../ledger/ledger.js';
 import type { Line } from '../../ledger/posting.js';
 import { named } from '../../ledger/reach.js';
-import { amend, setSlots } from '../amending.js';
-import type { Context } from '../answering.js';
+import { amend, setSlots } from './amending.js';
+import type { Context } from '../answers/answering.js';
 import { withoutVocative } from './vocatives.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
 import { WHY } from './few-words.js';
 import { isAnswering } from './is-answering.js';
-import { standingOn } from '../deeds.js';
-import { fell, isAbout, lastNote, type Slots } from '../entry-meant.js';
+import { standingOn } from '../batches/deeds.js';
+import { fell, isAbout, lastNote, type Slots } from './entry-meant.js';
 import { isLogged } from '../noting.js';
-import { noteOf } from '../reading.js';
+import { noteOf } from '../reading/reading.js';
 import type { Sitting } from '../sitting.js';
-import { plantSaid } from '../slots.js';
+import { plantSaid } from '../reading/slots.js';
 import { slotsDenied } from './slots-denied.js';
 import { saysOther } from './swapping.js';
 

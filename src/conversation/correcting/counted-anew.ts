@@ -2,12 +2,12 @@
 import type { LoggedEntry } from '../../ledger/entry.js';
 import { alive } from '../../ledger/batch.js';
 import type { StandingEntry } from '../../ledger/ledger.js';
-import { putRightBy, setSlots } from '../amending.js';
-import { isAbout, noteOfLine } from '../entry-meant.js';
-import { ofLastNote } from '../last-note.js';
+import { putRightBy, setSlots } from './amending.js';
+import { isAbout, noteOfLine } from './entry-meant.js';
+import { ofLastNote } from '../leaning/last-note.js';
 import type { Sitting } from '../sitting.js';
-import { withoutSlots } from '../slots.js';
-import { takeBack } from '../undoing.js';
+import { withoutSlots } from '../reading/slots.js';
+import { takeBack } from './undoing.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
 import { numberIn } from './few-words.js';
 

@@ -1,7 +1,7 @@
 /** “Sorry, it was Thursday” while we ask how many of another plant: of what was just noted, of what waits, or of both. */
 import type { ReadNote } from '../../language/note.js';
 import type { StandingEntry } from '../../ledger/ledger.js';
-import { ofLastNote } from '../last-note.js';
+import { ofLastNote } from '../leaning/last-note.js';
 import type { Sitting } from '../sitting.js';
 import type { Ask, SlotAsk } from '../talk.js';
 

@@ -1,7 +1,7 @@
 /** Whether what is said of a deed holds of an entry. */
-import { dayAloneIn } from '../day-in.js';
+import { dayAloneIn } from '../reading/day-in.js';
 import type { StandingEntry } from '../../ledger/ledger.js';
-import { fell, isAbout, type Slots } from '../entry-meant.js';
+import { fell, isAbout, type Slots } from './entry-meant.js';
 import type { Sitting } from '../sitting.js';
 import { numberIn } from './few-words.js';
 

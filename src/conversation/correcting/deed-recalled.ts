@@ -2,21 +2,21 @@
 import { isCalled, kindDone } from '../../language/grammar/entry-words.js';
 import { alive } from '../../ledger/batch.js';
 import type { Ledger, StandingEntry } from '../../ledger/ledger.js';
-import { withWholeNames } from '../../language/whole-names.js';
-import { setSlots } from '../amending.js';
-import type { Context } from '../answering.js';
+import { withWholeNames } from '../../language/row/whole-names.js';
+import { setSlots } from './amending.js';
+import type { Context } from '../answers/answering.js';
 import { isAnswering } from './is-answering.js';
 import { hasSecondThoughts, numberIn, slotIn } from './few-words.js';
-import { standingOn } from '../deeds.js';
+import { standingOn } from '../batches/deeds.js';
 import { isTold } from './deed-described.js';
 import { ASIDE, FORMS, FOUND_OUT, IN_POTS } from './deed-forms.js';
 import { withoutVocative } from './vocatives.js';
 import { doubtsLast, LONGEST, withoutDoubts, withoutNoise } from './doubts.js';
 import { lotSaid, ORDINAL } from './lots.js';
-import { lastNote, noteOfLine, type Slots, takes } from '../entry-meant.js';
-import { ofLastNote } from '../last-note.js';
+import { lastNote, noteOfLine, type Slots, takes } from './entry-meant.js';
+import { ofLastNote } from '../leaning/last-note.js';
 import { isLogged } from '../noting.js';
-import { noteOf, readIn } from '../reading.js';
+import { noteOf, readIn } from '../reading/reading.js';
 import type { Sitting } from '../sitting.js';
 
 function beforeLast(ledger: Ledger): readonly StandingEntry[] {

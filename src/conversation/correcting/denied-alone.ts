@@ -1,8 +1,8 @@
 /** "No", "that's not right", "??" behind a receipt: what should read otherwise is asked, and nothing is changed. */
 import type { ReadNote } from '../../language/note.js';
 import { whole } from '../../language/phrases.js';
-import type { Context } from '../answering.js';
-import { ofLastNote } from '../last-note.js';
+import type { Context } from '../answers/answering.js';
+import { ofLastNote } from '../leaning/last-note.js';
 import type { Sitting } from '../sitting.js';
 import { withoutNoise } from './doubts.js';
 

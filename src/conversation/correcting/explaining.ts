@@ -4,7 +4,7 @@ import type { Plant } from '../../ledger/entry.js';
 import { isAmendment } from '../../ledger/posting.js';
 import { named } from '../../ledger/reach.js';
 import type { Sitting } from '../sitting.js';
-import { plantSaid } from '../slots.js';
+import { plantSaid } from '../reading/slots.js';
 
 /**
  * Whether the entry accounts for a correction made since line `since` of the journal. "It was three, I binned one as

@@ -1,19 +1,19 @@
 /** Corrections that only the talk before makes plain: "it was Sunday", "to Nora, I mean". */
 import { entryNouns, kindCalled, kindDone } from '../../language/grammar/entry-words.js';
-import { claimsIn } from '../../language/contrast.js';
+import { claimsIn } from '../../language/amending/contrast.js';
 import { anyOf } from '../../language/phrases.js';
-import { withWholeNames } from '../../language/whole-names.js';
+import { withWholeNames } from '../../language/row/whole-names.js';
 import type { Amend } from '../../ledger/entry.js';
 import { type Ledger, liveBatches } from '../../ledger/ledger.js';
 import type { Line, Posting } from '../../ledger/posting.js';
-import { amend } from '../amending.js';
-import { dayAloneIn } from '../day-in.js';
-import { standingOn } from '../deeds.js';
+import { amend } from './amending.js';
+import { dayAloneIn } from '../reading/day-in.js';
+import { standingOn } from '../batches/deeds.js';
 import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts } from './doubts.js';
-import { candidatesFor, lastNote } from '../entry-meant.js';
+import { candidatesFor, lastNote } from './entry-meant.js';
 import { ownLast, withoutListener } from './group.js';
 import { lotSaid } from './lots.js';
-import { noteOf, readIn } from '../reading.js';
+import { noteOf, readIn } from '../reading/reading.js';
 import type { Sitting } from '../sitting.js';
 
 /** "No, three", "well, seven", "no, Wednesday": a number or a day alone that is denied and told again. */

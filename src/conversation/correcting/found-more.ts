@@ -1,6 +1,6 @@
 /** "No wait, there were 2 more down the side": the last note counted too few. */
-import { setSlots } from '../amending.js';
-import { lastNote } from '../entry-meant.js';
+import { setSlots } from './amending.js';
+import { lastNote } from './entry-meant.js';
 import type { Sitting } from '../sitting.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
 import { numberIn } from './few-words.js';

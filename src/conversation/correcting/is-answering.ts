@@ -1,5 +1,5 @@
 /** Whether a text answers before it could put anything right. */
-import type { Context } from '../answering.js';
+import type { Context } from '../answers/answering.js';
 import type { Sitting } from '../sitting.js';
 
 /** A question of ours, or the prompt that it replies to, is answered first. */

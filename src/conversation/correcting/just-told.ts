@@ -1,5 +1,5 @@
 /** "Ah no, only 2" right behind a note: of that note, however many questions about other plants still wait. */
-import type { Context } from '../answering.js';
+import type { Context } from '../answers/answering.js';
 import type { Sitting } from '../sitting.js';
 
 const JUST_MS = 15 * 60_000;

@@ -1,7 +1,7 @@
 /** “I misread the label, it’s Mother Thimble”: another name for the plant named there, or of the last note. */
-import { amend, setSlots } from '../amending.js';
-import { onlyOfLastNote } from '../last-note.js';
-import { renames } from '../renaming.js';
+import { amend, setSlots } from './amending.js';
+import { onlyOfLastNote } from '../leaning/last-note.js';
+import { renames } from './renaming.js';
 import type { Sitting } from '../sitting.js';
 import { LONGEST } from './doubts.js';
 

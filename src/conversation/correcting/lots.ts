@@ -1,13 +1,13 @@
 /** "The second lot, not the first", "from the March ones": the lot that an entry should have said. */
-import { numberAt } from '../../language/numbers.js';
-import { tokenise } from '../../language/tokens.js';
+import { numberAt } from '../../language/pieces/numbers.js';
+import { tokenise } from '../../language/row/tokens.js';
 import { type Batch, isOf } from '../../ledger/batch.js';
 import type { Plant } from '../../ledger/entry.js';
 import { matching, type StandingEntry } from '../../ledger/ledger.js';
 import { plantOf } from '../../ledger/reach.js';
-import { chooseBatch } from '../choosing.js';
-import { dayIn } from '../day-in.js';
-import type { Slots } from '../entry-meant.js';
+import { chooseBatch } from '../answers/choosing.js';
+import { dayIn } from '../reading/day-in.js';
+import type { Slots } from './entry-meant.js';
 import type { Sitting } from '../sitting.js';
 
 /** No more than names a lot: "the older ones that flopped" tells of them. */

@@ -1,8 +1,8 @@
 /** "I meant Pie Dish", "it says Pie Crust but it's Pie Dish": a name much like the one that was told, put in its place. */
 import { anyOf } from '../../language/phrases.js';
-import { titleCase } from '../../language/told-names/name-piece.js';
-import { amend } from '../amending.js';
-import { ofLastNote } from '../last-note.js';
+import { titleCase } from '../../language/pieces/told-names/name-piece.js';
+import { amend } from './amending.js';
+import { ofLastNote } from '../leaning/last-note.js';
 import type { Sitting } from '../sitting.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
 

@@ -1,6 +1,6 @@
 /** The number that a correction denies. */
-import { numberAt } from '../../language/numbers.js';
-import { tokenise } from '../../language/tokens.js';
+import { numberAt } from '../../language/pieces/numbers.js';
+import { tokenise } from '../../language/row/tokens.js';
 
 /** “Not five, four”: the number that is denied. */
 export function deniedNumber(text: string): number | undefined {

@@ -2,10 +2,10 @@
 import { kindDone } from '../../language/grammar/entry-words.js';
 import type { StandingEntry } from '../../ledger/ledger.js';
 import type { Posting } from '../../ledger/posting.js';
-import { putRightBy, withSlots } from '../amending.js';
-import type { Context } from '../answering.js';
-import { standingOn } from '../deeds.js';
-import { ofLastNote } from '../last-note.js';
+import { putRightBy, withSlots } from './amending.js';
+import type { Context } from '../answers/answering.js';
+import { standingOn } from '../batches/deeds.js';
+import { ofLastNote } from '../leaning/last-note.js';
 import type { Sitting } from '../sitting.js';
 import { LONGEST, withoutDoubts, withoutNoise } from './doubts.js';
 import { numberIn } from './few-words.js';

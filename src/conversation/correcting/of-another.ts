@@ -1,8 +1,8 @@
 /** “Oh, and it was two Salt Harrier that died, not three” while we ask about another plant: no answer, and put right where it stands. */
 import type { ReadNote } from '../../language/note.js';
 import { plantOf } from '../../ledger/reach.js';
-import { candidatesFor, isAbout } from '../entry-meant.js';
-import { isOther } from '../plants-named.js';
+import { candidatesFor, isAbout } from './entry-meant.js';
+import { isOther } from '../answers/plants-named.js';
 import type { Sitting } from '../sitting.js';
 import type { Plant } from '../../ledger/entry.js';
 import type { Ask } from '../talk.js';

@@ -1,9 +1,9 @@
 /** “Una took ten of those”, said in a group by another: how many there were in what Una noted last. */
 import { kindDone } from '../../language/grammar/entry-words.js';
 import type { Line } from '../../ledger/posting.js';
-import { setSlots } from '../amending.js';
-import { standingOn } from '../deeds.js';
-import { noteOfLine } from '../entry-meant.js';
+import { setSlots } from './amending.js';
+import { standingOn } from '../batches/deeds.js';
+import { noteOfLine } from './entry-meant.js';
 import type { Sitting } from '../sitting.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
 import { numberIn } from './few-words.js';

@@ -1,9 +1,9 @@
 /** “No, I was right the first time”, “leave it at three” right behind a correction: what it put right stands as it did. “No, keep them apart” behind a merger: so do they. */
 import { anyOf, whole } from '../../language/phrases.js';
 import { isAmendment } from '../../ledger/posting.js';
-import { isWithdrawn, lastDeed } from '../history.js';
+import { isWithdrawn, lastDeed } from '../books/history.js';
 import type { Sitting } from '../sitting.js';
-import { restore, revert, takeBack } from '../undoing.js';
+import { restore, revert, takeBack } from './undoing.js';
 import { LONGEST } from './doubts.js';
 import { numberIn } from './few-words.js';
 

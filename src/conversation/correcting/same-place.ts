@@ -1,6 +1,6 @@
 /** "9 in the tubs", behind ten that were planted in the tubs: the same again, with its number put right. */
-import { setSlots } from '../amending.js';
-import { onlyOfLastNote } from '../last-note.js';
+import { setSlots } from './amending.js';
+import { onlyOfLastNote } from '../leaning/last-note.js';
 import type { Sitting } from '../sitting.js';
 import { numberIn } from './few-words.js';
 

@@ -1,8 +1,8 @@
 /** Which slot of an entry holds what a text denies, and what is said instead. */
 import type { Day } from '../../calendar/day.js';
 import { contains, isSpan } from '../../calendar/span.js';
-import type { Claims, Contrast } from '../../language/contrast.js';
-import type { Slots } from '../entry-meant.js';
+import type { Claims, Contrast } from '../../language/amending/contrast.js';
+import type { Slots } from './entry-meant.js';
 
 /** The slot of the entry that holds what is denied, with what is said instead. */
 export function slotsDenied(entry: object, { said, denied }: Contrast): Slots | undefined {

@@ -1,7 +1,7 @@
 /** "Make that five", "no, 6 to the porch" behind a split: what was parted, by another number or elsewhere. */
 import { alive } from '../../ledger/batch.js';
 import type { Amendment } from '../../ledger/posting.js';
-import type { Slots } from '../entry-meant.js';
+import type { Slots } from './entry-meant.js';
 import type { Sitting } from '../sitting.js';
 
 /** So long after a split is a number alone of it. */

@@ -3,10 +3,10 @@ import { type Batch, isLive, isOf } from '../../ledger/batch.js';
 import type { Plant } from '../../ledger/entry.js';
 import { type Ledger, liveBatches } from '../../ledger/ledger.js';
 import type { Line } from '../../ledger/posting.js';
-import { setSlots } from '../amending.js';
-import { chooseBatch } from '../choosing.js';
-import { dayIn } from '../day-in.js';
-import { standingOn } from '../deeds.js';
+import { setSlots } from './amending.js';
+import { chooseBatch } from '../answers/choosing.js';
+import { dayIn } from '../reading/day-in.js';
+import { standingOn } from '../batches/deeds.js';
 import type { Sitting } from '../sitting.js';
 
 const theOther = /\b(?:the )?other (?:ones?|batch|lots?|pots?|trays?)\b/i;

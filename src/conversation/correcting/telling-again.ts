@@ -3,14 +3,14 @@ import type { LoggedEntry, Plant } from '../../ledger/entry.js';
 import type { StandingEntry } from '../../ledger/ledger.js';
 import type { ReadEntry, ReadNote } from '../../language/note.js';
 import { named } from '../../ledger/reach.js';
-import { putRightBy, setSlots } from '../amending.js';
-import { standingOn } from '../deeds.js';
+import { putRightBy, setSlots } from './amending.js';
+import { standingOn } from '../batches/deeds.js';
 import { isSamePerson } from './contradicting.js';
 import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts, withoutNoise } from './doubts.js';
-import { fell, noteOfLine, type Slots } from '../entry-meant.js';
+import { fell, noteOfLine, type Slots } from './entry-meant.js';
 import { isLogged, takeNote } from '../noting.js';
 import type { Sitting } from '../sitting.js';
-import { plantSaid, withoutSlots } from '../slots.js';
+import { plantSaid, withoutSlots } from '../reading/slots.js';
 
 /** A note told longer ago is not told again, but followed by another; one that is plainly taken back may be older. */
 const WITHIN_MS = 15 * 60_000;

@@ -2,10 +2,10 @@
 import { anyOf } from '../../language/phrases.js';
 import type { LoggedEntry } from '../../ledger/entry.js';
 import type { StandingEntry } from '../../ledger/ledger.js';
-import { putRightBy } from '../amending.js';
-import { standingOn } from '../deeds.js';
-import { lastNote, type Slots } from '../entry-meant.js';
-import { readIn } from '../reading.js';
+import { putRightBy } from './amending.js';
+import { standingOn } from '../batches/deeds.js';
+import { lastNote, type Slots } from './entry-meant.js';
+import { readIn } from '../reading/reading.js';
 import type { Sitting } from '../sitting.js';
 import { LONGEST, withoutDoubts, withoutNoise } from './doubts.js';
 import { tellsAgain } from './telling-again.js';

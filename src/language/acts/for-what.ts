@@ -1,7 +1,7 @@
 /** What came back for plants that left: "swapped two with Ken for one of her ferns", "two went to Ken, swapped for a bag of shallots". */
-import type { Clause } from '../clauses.js';
+import type { Clause } from '../clauses/clauses.js';
 import { wordAt } from '../grammar/rule.js';
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 
 const SWAP = /^(?:swap|swaps|swapped|trade|traded|exchange|exchanged|barter|bartered)$/;
 

@@ -1,11 +1,11 @@
 /** Looks told before what they found, looks without their verb, and roots that are not there. */
-import type { Clause } from '../clauses.js';
-import { draftsOf } from '../drafting.js';
-import type { Draft } from '../drafting/draft.js';
-import { plantsWithNumber } from '../elided.js';
+import type { Clause } from '../clauses/clauses.js';
+import { draftsOf } from './drafting.js';
+import type { Draft } from './drafting/draft.js';
+import { plantsWithNumber } from './elided.js';
 import { wordAt } from '../grammar/rule.js';
-import { lookBefore } from '../number-meant.js';
-import type { Piece } from '../pieces.js';
+import { lookBefore } from './number-meant.js';
+import type { Piece } from '../pieces/pieces.js';
 import type { Proposal } from '../proposal.js';
 import { type Act, carriedHere, endOf, type Telling } from './telling.js';
 

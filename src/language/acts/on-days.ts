@@ -1,8 +1,8 @@
 /** The days of an act told twice in one clause: "gave it a drink last Sunday and again today", "watered Monday, Wednesday and Friday". */
 import { firstDay } from '../../calendar/span.js';
-import type { Clause } from '../clauses.js';
+import type { Clause } from '../clauses/clauses.js';
 import { wordAt } from '../grammar/rule.js';
-import type { Piece, When } from '../pieces.js';
+import type { Piece, When } from '../pieces/pieces.js';
 
 const BETWEEN = /^(?:and|then|again|also|once|more|on|both|plus)$/;
 

@@ -1,7 +1,7 @@
 /** What was fetched and paid for: "the council picked up 50, paid cash", "Doreen collected six for £12". */
 import type { Rule } from '../grammar/rule.js';
 import { wordAt } from '../grammar/rule.js';
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 
 /** Behind these nothing is paid. */
 const NOT =

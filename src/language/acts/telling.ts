@@ -1,13 +1,13 @@
 /** What a row has told so far, and what its next clause may lean on. */
-import type { Clause } from '../clauses.js';
-import type { Draft } from '../drafting/draft.js';
+import type { Clause } from '../clauses/clauses.js';
+import type { Draft } from './drafting/draft.js';
 import type { Hit } from '../grammar/hits.js';
 import type { Mood } from '../mood/case.js';
-import type { Piece, PlantWords, When } from '../pieces.js';
+import type { Piece, PlantWords, When } from '../pieces/pieces.js';
 import type { Proposal } from '../proposal.js';
-import type { Quantity } from '../quantities/quantity.js';
-import { carriedFrom } from '../spoken-before.js';
-import type { Utterance } from '../utterance.js';
+import type { Quantity } from '../pieces/quantities/quantity.js';
+import { carriedFrom } from './spoken-before.js';
+import type { Utterance } from '../pieces/utterance.js';
 
 export interface Telling {
   readonly pieces: readonly Piece[];

@@ -1,9 +1,9 @@
 /** What an amendment sets anew, and which entry it is of. */
-import type { Piece, PlantWords, When } from '../pieces.js';
-import { textOf } from '../sentences.js';
-import { titleCase } from '../told-names/name-piece.js';
-import type { Utterance } from '../utterance.js';
-import { valueSaid } from '../value-said.js';
+import type { Piece, PlantWords, When } from '../pieces/pieces.js';
+import { textOf } from '../sentences/sentences.js';
+import { titleCase } from '../pieces/told-names/name-piece.js';
+import type { Utterance } from '../pieces/utterance.js';
+import { valueSaid } from '../pieces/value-said.js';
 import { partOf } from './reason.js';
 
 export interface Amended {

@@ -1,6 +1,6 @@
 /** The words that announce a new value: "should be", "I meant", "make that". */
 import { wordAt } from '../grammar/rule.js';
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 import { isSettable } from './settable.js';
 
 /** What announces the value better than a word before it. */

@@ -1,7 +1,7 @@
 /** What stands behind "not": the value, or the day, that was told or noted wrongly. */
 import type { Note } from '../note.js';
-import type { Piece } from '../pieces.js';
-import { plantsIn } from '../sentences.js';
+import type { Piece } from '../pieces/pieces.js';
+import { plantsIn } from '../sentences/sentences.js';
 import { isSettable } from './settable.js';
 
 /** "Potted on 10 May, not 9": a day denied by its number. */

@@ -1,8 +1,8 @@
 /** The value behind the words that announce it: "make that 8", "should be the Tallow Bell". */
 import { wordAt } from '../grammar/rule.js';
-import type { Piece } from '../pieces.js';
-import { plantsIn } from '../sentences.js';
-import type { Utterance } from '../utterance.js';
+import type { Piece } from '../pieces/pieces.js';
+import { plantsIn } from '../sentences/sentences.js';
+import type { Utterance } from '../pieces/utterance.js';
 import { type Amended, put, spelledAnew } from './amended.js';
 import { cueEnd, relativeAt } from './cue.js';
 import { countsSomethingElse } from './nothing-right.js';

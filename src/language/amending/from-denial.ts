@@ -1,7 +1,7 @@
 /** The value told beside what is denied: "8, not 9", "not the Salt Harrier, the Tallow Bell". */
-import type { Piece, PieceOf } from '../pieces.js';
-import { plantsIn } from '../sentences.js';
-import type { Utterance } from '../utterance.js';
+import type { Piece, PieceOf } from '../pieces/pieces.js';
+import { plantsIn } from '../sentences/sentences.js';
+import type { Utterance } from '../pieces/utterance.js';
 import { type Amended, put, spelledAnew } from './amended.js';
 import { deniesDay } from './denial.js';
 import { isSettable } from './settable.js';

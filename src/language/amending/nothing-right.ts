@@ -3,7 +3,7 @@ import { deedNouns } from '../grammar/entry-words.js';
 import { OBSERVED } from '../grammar/remark.js';
 import { wordAt } from '../grammar/rule.js';
 import { whole, within } from '../phrases.js';
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 import { isSettable } from './settable.js';
 
 /** What is wanted, hoped, still to come or seen of something else ("Ines wants 20, not 12", "4 are in bud, not 10"). */

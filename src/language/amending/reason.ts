@@ -1,9 +1,9 @@
 /** Where the value of an amendment ends and its reason begins. */
 import { wordAt } from '../grammar/rule.js';
 import { anyOf, opening } from '../phrases.js';
-import { lineOf } from '../sentences.js';
-import type { Piece } from '../pieces.js';
-import type { Utterance } from '../utterance.js';
+import { lineOf } from '../sentences/sentences.js';
+import type { Piece } from '../pieces/pieces.js';
+import type { Utterance } from '../pieces/utterance.js';
 import { isSettable } from './settable.js';
 
 /** A clause with a subject of its own. */

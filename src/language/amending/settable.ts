@@ -1,5 +1,5 @@
 /** The pieces that an amendment may set anew. */
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 
 const SETTABLE: ReadonlySet<Piece['is']> = new Set<Piece['is']>([
   'count',

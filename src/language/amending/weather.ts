@@ -1,7 +1,7 @@
 /** "Freezing in the tunnel last night. It was 9.": talk of the weather, and what follows it puts no number right. */
 import { within } from '../phrases.js';
 import type { Proposal } from '../proposal.js';
-import type { Sentence } from '../sentences.js';
+import type { Sentence } from '../sentences/sentences.js';
 
 /** What tells the weather, and makes a number beside it one of degrees. */
 export const WEATHER = within`

@@ -1,5 +1,5 @@
 /** Numbers in phrases of time: counts, ordinals, days of the month, years. */
-import { SMALL_NUMBERS, TENS_NUMBERS } from '../number-names.js';
+import { SMALL_NUMBERS, TENS_NUMBERS } from '../pieces/number-names.js';
 import type { Token } from './token.js';
 import type { Alternative } from './alternative.js';
 

@@ -1,8 +1,8 @@
 /** Bare replies to a prompt: words that mean nothing without one, and nothing else in the note. */
 import { whole } from '../phrases.js';
 import { CALLED } from './called.js';
-import type { Piece } from '../pieces.js';
-import type { Quantity } from '../quantities/quantity.js';
+import type { Piece } from '../pieces/pieces.js';
+import type { Quantity } from '../pieces/quantities/quantity.js';
 import { wordAt } from './rule.js';
 
 /** Words beside a number that leave it all that the note says: "well, I think it's five, all told". */

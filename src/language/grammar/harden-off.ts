@@ -1,5 +1,5 @@
 /** Hardening off begins. */
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 import { follows, precedes, type Rule, wordAt } from './rule.js';
 import { isWhole, THEM } from './stand-ins.js';
 

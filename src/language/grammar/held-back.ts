@@ -1,5 +1,5 @@
 /** What an act left out: "kept two back", "held three over as spares", "left two in the frame". Logs nothing itself. */
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 import { closeBehind, followsWord, type Rule, wordAt } from './rule.js';
 
 export const heldBackRules: readonly Rule[] = [

@@ -1,6 +1,6 @@
 /** Where the heads of rules stand in a row of pieces. */
 import { wordsOf } from '../phrases.js';
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 import { type Rule, wordAt } from './rule.js';
 
 export interface Hit {

@@ -1,5 +1,5 @@
 /** Doings of other people than the grower, and the places that are people: "Doreen's taken two", "to the school". */
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 import { followsWord, wordAt } from './rule.js';
 
 /** "Mr Abbery has kindly sent four rooted …": what somebody else sent comes in. */

@@ -1,5 +1,5 @@
 /** Growing tips taken out. */
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 import { cuttingsTaken } from './pinch/cuttings-taken.js';
 import { tipsRemoved } from './pinch/tips-removed.js';
 import { leftByOthers } from './tend/telling.js';

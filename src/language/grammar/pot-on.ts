@@ -1,6 +1,6 @@
 /** Rooted cuttings into their own or larger pots. */
 import { whole } from '../phrases.js';
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 import { asTheyWent } from './pot-on/as-they-went.js';
 import { biggerPots } from './pot-on/bigger-pots.js';
 import { aboutCuttings, intoSize } from './pot-on/into-size.js';

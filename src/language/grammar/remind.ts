@@ -1,5 +1,5 @@
 /** Reminders asked for, and intentions told. */
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 import { whole } from '../phrases.js';
 import { CHORE } from './remind/chores.js';
 import { type RemindRule, remindRules } from './remind/cues.js';

@@ -1,7 +1,7 @@
 /** What a rule of the grammar is: a record named like the phrase that it accepts, with the words that carry the act; and what it may ask of a row. */
 import type { Care, Cause, EntryKind, Manner } from '../../ledger/entry.js';
 import { wordsOf } from '../phrases.js';
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 
 /**
  * Where the plant and its number stand: behind the head ("took 5 …"), before it ("5 … rooted"), or whole in the head's

@@ -1,5 +1,5 @@
 /** Words that stand for plants spoken of before. */
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 
 /** "Them", "everything", "the trays". */
 export const THEM =

@@ -1,8 +1,8 @@
 /** Plants that somebody takes to somebody else, told in the words of taking cuttings. */
-import { isKnown } from '../lexicon.js';
+import { isKnown } from '../row/lexicon.js';
 import { whole } from '../phrases.js';
-import { FOLK } from '../somebody-else.js';
-import type { Piece } from '../pieces.js';
+import { FOLK } from '../mood/somebody-else.js';
+import type { Piece } from '../pieces/pieces.js';
 import { wordAt } from './rule.js';
 
 /** What is taken from a plant to be rooted. */

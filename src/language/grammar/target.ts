@@ -1,6 +1,6 @@
 /** How many plants are wanted, and by when. */
 import { anyOf, beginning, either, whole, within } from '../phrases.js';
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 import { wordAt } from './rule.js';
 
 export interface TargetRule {

@@ -6,7 +6,7 @@
 import { findHits } from '../grammar/hits.js';
 import { rules } from '../grammar/rules.js';
 import type { ReadEntry, ReadNote } from '../note.js';
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 import { likenessOf } from './likeness.js';
 
 /**

@@ -1,5 +1,5 @@
 /** How like the notes of each kind a note is, by its words alone: a second look, beside the rules and apart from them. */
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 import { chance, shareOf, STEPS } from './learning.js';
 import { learnt, type Table } from './learnt.js';
 import { partsOf, traitsOf, wordsOf } from './words.js';

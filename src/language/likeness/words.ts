@@ -1,5 +1,5 @@
 /** A row as the words by which notes are alike: a plant is a plant whatever it is called, a number a number. */
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 
 /** Where one thing told ends and the next may begin. */
 const JOINTS: ReadonlySet<string> = new Set(['.', ',', ':', '?', 'and', 'then', 'but', 'so']);

@@ -1,10 +1,10 @@
 /** Moods told by the head itself and what stands around it: who did it, what came of it, what it was for. */
-import { ofAnother } from '../another-grower.js';
-import { isGivenUp, isOwed, isWished } from '../given-up.js';
+import { ofAnother } from './another-grower.js';
+import { isGivenUp, isOwed, isWished } from './given-up.js';
 import { wordAt } from '../grammar/rule.js';
-import { isRecalled } from '../other-times.js';
-import { isArranged, isBeingDone, isOnOrder, isPutSomewhere, isTimeFor, isToBe } from '../yet-to-be.js';
-import { cameRound, livesAfterAll } from '../came-round.js';
+import { isRecalled } from './other-times.js';
+import { isArranged, isBeingDone, isOnOrder, isPutSomewhere, isTimeFor, isToBe } from './yet-to-be.js';
+import { cameRound, livesAfterAll } from './came-round.js';
 import { isZero } from './before.js';
 import { back, hasPair, type MoodCase, type MoodSeen } from './case.js';
 import { MANAGED, WISHES } from './words.js';

@@ -1,10 +1,10 @@
 /** The words before a head that tell in which mood it is: what is said of hormone or of another deed is none of them. */
-import type { Clause } from '../clauses.js';
+import type { Clause } from '../clauses/clauses.js';
 import type { Hit } from '../grammar/hits.js';
 import { wordAt } from '../grammar/rule.js';
-import { pastTalk } from '../past-talk.js';
-import type { Piece } from '../pieces.js';
-import type { VerbForm } from '../lexicon.js';
+import { pastTalk } from './past-talk.js';
+import type { Piece } from '../pieces/pieces.js';
+import type { VerbForm } from '../row/lexicon.js';
 import { MANAGED } from './words.js';
 
 export interface Before {

@@ -1,8 +1,8 @@
 /** What a case of mood is: a record named like what is said, with when a clause is that. */
-import type { Clause } from '../clauses.js';
+import type { Clause } from '../clauses/clauses.js';
 import type { Hit } from '../grammar/hits.js';
-import type { VerbForm } from '../lexicon.js';
-import type { Piece } from '../pieces.js';
+import type { VerbForm } from '../row/lexicon.js';
+import type { Piece } from '../pieces/pieces.js';
 
 /** Whether a clause tells of something done, or denies it, intends it, supposes it, reports it or asks it. */
 export type Mood = 'done' | 'denied' | 'intended' | 'supposed' | 'reported' | 'asked';

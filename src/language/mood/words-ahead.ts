@@ -1,7 +1,7 @@
 /** Moods told by the words before the head alone. */
-import { isHabit } from '../habits.js';
+import { isHabit } from './habits.js';
 import { wordAt } from '../grammar/rule.js';
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 import { back, has, hasPair, type MoodCase, type MoodSeen } from './case.js';
 import { DENIAL, INTENDED, MANAGED, REPORT, SUPPOSED } from './words.js';
 

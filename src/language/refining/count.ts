@@ -2,8 +2,8 @@
 import type { EntryKind } from '../../ledger/entry.js';
 import type { KnownBatch } from '../note.js';
 import type { Proposal } from '../proposal.js';
-import type { Quantity } from '../quantities/quantity.js';
-import { shareOf } from '../quantities/shares.js';
+import type { Quantity } from '../pieces/quantities/quantity.js';
+import { shareOf } from '../pieces/quantities/shares.js';
 import { ask, type OpenEntry, say } from './open-entry.js';
 
 const NEEDS_COUNT: ReadonlySet<EntryKind> = new Set(['receive', 'strike', 'loss', 'dispatch', 'target']);

@@ -1,7 +1,7 @@
 /** The day of an entry, where a phrase of time tells when it was done or is due. */
 import { daysBetween } from '../../calendar/day.js';
 import { firstDay } from '../../calendar/span.js';
-import type { When } from '../pieces.js';
+import type { When } from '../pieces/pieces.js';
 import type { Proposal } from '../proposal.js';
 import { ask, type OpenEntry, say } from './open-entry.js';
 

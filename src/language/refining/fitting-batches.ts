@@ -1,10 +1,10 @@
 /** Which live batches the words of a note fit. */
 import type { EntryKind } from '../../ledger/entry.js';
 import { standingAt } from '../../ledger/place-meant.js';
-import type { Draft, LeftOut } from '../drafting/draft.js';
+import type { Draft, LeftOut } from '../acts/drafting/draft.js';
 import type { KnownBatch, NoteContext } from '../note.js';
-import type { PlantWords } from '../pieces.js';
-import { narrowed } from '../lots-fitting.js';
+import type { PlantWords } from '../pieces/pieces.js';
+import { narrowed } from '../lots/lots-fitting.js';
 
 /** Whether both are known, and one name. */
 export const isSameName = (a: string | undefined, b: string | undefined): boolean =>

@@ -1,11 +1,11 @@
 /** The plant of an entry, and its batch: as said, as carried over, or the only one that it can be. */
 import type { EntryKind } from '../../ledger/entry.js';
-import type { LeftOut } from '../drafting/draft.js';
+import type { LeftOut } from '../acts/drafting/draft.js';
 import type { KnownBatch, KnownVariety, NoteContext } from '../note.js';
-import type { PlantWords } from '../pieces.js';
+import type { PlantWords } from '../pieces/pieces.js';
 import type { Proposal } from '../proposal.js';
 import { fittingBatches, isSameName, singledOut, without } from './fitting-batches.js';
-import { isOtherLot } from '../lots-fitting.js';
+import { isOtherLot } from '../lots/lots-fitting.js';
 import { ask, type OpenEntry, say } from './open-entry.js';
 
 /** Several live batches fit: these kinds ask which, the others cover them all. */

@@ -1,7 +1,7 @@
 /** Where a reminder begins and ends in its sentence. */
 import type { FoundRemind } from '../grammar/remind.js';
 import { wordAt } from '../grammar/rule.js';
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 
 /** Where the clause of the words that ask for it begins. */
 export function startOf({ rule, from, to }: FoundRemind, pieces: readonly Piece[]): number {

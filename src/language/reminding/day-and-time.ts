@@ -2,7 +2,7 @@
 import { addDays } from '../../calendar/day.js';
 import { localDay, localTime, type TimeOfDay } from '../../calendar/zone.js';
 import type { Note } from '../note.js';
-import type { Piece, PieceOf, When } from '../pieces.js';
+import type { Piece, PieceOf, When } from '../pieces/pieces.js';
 
 const EVENING = /\b(?:tonight|this evening|in the evening|after tea|after dinner|this afternoon|pm)\b/;
 const LATER_TODAY =

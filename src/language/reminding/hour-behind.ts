@@ -1,7 +1,7 @@
 /** "Remind me to feed them on Friday, would you? Half past three, before the gate is locked.": the hour of a reminder, told behind it. */
 import { wordAt } from '../grammar/rule.js';
 import type { Proposal } from '../proposal.js';
-import type { Sentence } from '../sentences.js';
+import type { Sentence } from '../sentences/sentences.js';
 
 /** An hour and no day. */
 const HOUR =

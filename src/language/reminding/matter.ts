@@ -1,8 +1,8 @@
 /** What a reminder is about, in the grower's words, without its day and the words that only lead to it. */
 import { wordAt } from '../grammar/rule.js';
-import type { Piece } from '../pieces.js';
-import { textOf } from '../sentences.js';
-import type { Utterance } from '../utterance.js';
+import type { Piece } from '../pieces/pieces.js';
+import { textOf } from '../sentences/sentences.js';
+import type { Utterance } from '../pieces/utterance.js';
 
 const LEAD =
   /^(?:to|about|that|for|i need to|i have to|i must|of|and|on|at|by|i should|me to|please|would you|will you|:)\s+/iu;

@@ -1,7 +1,7 @@
 /** Words of intending that plan nothing: advice, what was left undone, what others say, reminders not wanted. */
 import type { FoundRemind } from '../grammar/remind.js';
 import { wordAt } from '../grammar/rule.js';
-import type { Piece } from '../pieces.js';
+import type { Piece } from '../pieces/pieces.js';
 
 /** "You should pot them on": for anybody. */
 const ADVICE = /\b(?:one|you|people|they|he|she) (?:should|ought to|must|has to|have to)\b/;

@@ -1,6 +1,6 @@
 /** Looks told in a word or two: "4 roots", "six have struck", "none yet", "2 of 5". */
 import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { notAboutRoots } from './not-about-roots.js';
 
 /** "12 took, 3 didn't", "nine of the Salt Harrier took": roots, where nobody is said to have taken them. */

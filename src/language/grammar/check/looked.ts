@@ -1,5 +1,5 @@
 /** Looks told as looks, at all or at the few that were pulled: "checked the Salt Harrier", "tipped out ten". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { PESTS } from '../loss/pests.js';
 import { causeAt } from '../loss/counted.js';
 import { anyStock } from '../stock/kinds-of-plant.js';

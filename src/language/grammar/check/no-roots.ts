@@ -1,5 +1,5 @@
 /** Looks that found no roots: "no sign of roots", "nothing yet", "not one root". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
 import { notAboutRoots, onSomethingElse } from './not-about-roots.js';
 

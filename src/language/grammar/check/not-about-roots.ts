@@ -1,5 +1,5 @@
 /** Where "root" is no root that a cutting made: rooting powder, rot, a delivery, something that nobody has told of. */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { whole } from '../../phrases.js';
 import { wordAt } from '../rule.js';
 

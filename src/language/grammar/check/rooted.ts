@@ -1,5 +1,5 @@
 /** Cuttings told to have rooted: "five have rooted", "12 of 14 rooting". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { endsAt, precedes, type Rule, wordAt } from '../rule.js';
 import { rootedIsAdjective, tellsWhichOnes } from './told-of-rooted.js';
 

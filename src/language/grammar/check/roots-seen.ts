@@ -1,5 +1,5 @@
 /** Roots that were seen: "roots at the holes", "six have roots", "showing roots". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { notAboutRoots } from './not-about-roots.js';
 import { hadByThose } from './told-of-rooted.js';

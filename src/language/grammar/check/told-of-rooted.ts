@@ -1,5 +1,5 @@
 /** Where "rooted" tells which plants are meant and not what a look found: "six rooted plants", "the eight that had rooted". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, wordAt } from '../rule.js';
 
 /** "Six rooted plants", "given a rooted westringia". */

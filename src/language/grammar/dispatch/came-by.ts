@@ -1,6 +1,6 @@
 /** Plants that the grower has, told from the side of whoever came by so many: "Doreen got two", "the farm shop bought 60". */
-import type { Piece } from '../../pieces.js';
-import { pastPerson } from '../../somebody-else.js';
+import type { Piece } from '../../pieces/pieces.js';
+import { pastPerson } from '../../mood/somebody-else.js';
 import { isReceiver } from '../other-people.js';
 import { CUTTINGS } from '../taken-away.js';
 import { followsWord, type Rule, wordAt } from '../rule.js';

@@ -1,8 +1,8 @@
 /** Plants carried to somebody: "took three to the fete", "dropped three round to Sheila", "left two out for Ken". */
 import { CUTTINGS, goesToOutlet, isCarried, leavesWith } from '../taken-away.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
-import { isKnown } from '../../lexicon.js';
-import { KIN } from '../../somebody-else.js';
+import { isKnown } from '../../row/lexicon.js';
+import { KIN } from '../../mood/somebody-else.js';
 
 export const carriedTo: readonly Rule[] = [
   {

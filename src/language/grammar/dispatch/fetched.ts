@@ -1,11 +1,11 @@
 /** Plants that somebody fetched or was let have, told from their side: "Sal came for her 4", "Doreen's taken two". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { asTheyWanted, CUTTINGS, isBuyer, isCarried, isFirmAt } from '../taken-away.js';
 import { PESTS } from '../loss/pests.js';
-import { FOLK, KIN, pastPerson, WORD_NAMES } from '../../somebody-else.js';
-import { GROUP } from '../../meets-on.js';
-import { isKnown } from '../../lexicon.js';
+import { FOLK, KIN, pastPerson, WORD_NAMES } from '../../mood/somebody-else.js';
+import { GROUP } from '../../pieces/meets-on.js';
+import { isKnown } from '../../row/lexicon.js';
 import { cameAndTook, isSomeones } from '../other-people.js';
 
 /** "… for me". */

@@ -1,5 +1,5 @@
 /** Plants that somebody had from the grower: "Ken had two off me". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { type Rule, wordAt } from '../rule.js';
 
 /** Somebody else, who had plants or so many. */

@@ -1,7 +1,7 @@
 /** Plants given or sold: "gave three to Doreen", "sold six", "pressed two on Ken". */
 import { whole } from '../../phrases.js';
-import type { Piece } from '../../pieces.js';
-import { pastPerson } from '../../somebody-else.js';
+import type { Piece } from '../../pieces/pieces.js';
+import { pastPerson } from '../../mood/somebody-else.js';
 import { isSomebody } from './fetched.js';
 import { closeBehind, follows, followsWord, pastOf, precedes, type Rule, wordAt } from '../rule.js';
 

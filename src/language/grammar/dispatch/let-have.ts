@@ -1,5 +1,5 @@
 /** Plants that somebody was let have or sent home with: "let Ken have two", "Pat had four of them", "off went eight to the school". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { CUTTINGS } from '../taken-away.js';
 import { isReceiver } from '../other-people.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';

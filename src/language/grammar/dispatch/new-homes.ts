@@ -1,7 +1,7 @@
 /** Plants that went to new homes: "found a home for three", "all gone to the fete", "left on Joyce's step". */
-import { isToCome } from '../../yet-to-be.js';
+import { isToCome } from '../../mood/yet-to-be.js';
 import { isSomeones } from '../other-people.js';
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
 
 /** "On Joyce's step", "off at Joyce's". */

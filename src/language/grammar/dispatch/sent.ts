@@ -1,7 +1,7 @@
 /** Plants sent to somebody: "posted six to Ken", "gone on the van to Hexley", "two off to the parish sale". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { FOLK, pastPerson } from '../../somebody-else.js';
+import { FOLK, pastPerson } from '../../mood/somebody-else.js';
 import { causeAt } from '../loss/counted.js';
 import { cameToNothing } from '../loss/to-nothing.js';
 import { isReceiver, sentByOthers } from '../other-people.js';

@@ -1,6 +1,6 @@
 /** Plants that went where things are sold: "sold out of these", "12 went at the car boot", "all gone by noon at the sale". */
 import { whole } from '../../phrases.js';
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { isSomeones } from '../other-people.js';
 import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
 

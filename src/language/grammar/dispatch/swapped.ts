@@ -1,5 +1,5 @@
 /** Plants swapped: "swapped two with Ken", "did a swap with Doreen". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 /** "Swapped a jar of honey for …": what went away was no plant. */

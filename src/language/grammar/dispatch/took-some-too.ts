@@ -1,5 +1,5 @@
 /** What somebody had of plants that left already: "sold 7 Salt Harrier and Gran took 2", "…, Doreen bought three". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { PESTS } from '../loss/pests.js';
 import { CUTTINGS } from '../taken-away.js';
 import { endsAt, followsWord, type Rule, wordAt } from '../rule.js';

@@ -1,6 +1,6 @@
 /** What a van took, as a day's sheet tells it: "went out Weds: 80 Salt Harrier + 45 Tallow Bell, Hexley Parks". */
-import { isKnown } from '../../lexicon.js';
-import type { Piece } from '../../pieces.js';
+import { isKnown } from '../../row/lexicon.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { type Rule, wordAt } from '../rule.js';
 
 /** Past the plants and their numbers that stand from `from`; -1 where there are none. */

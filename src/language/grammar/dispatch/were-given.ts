@@ -1,6 +1,6 @@
 /** Plants told from the side of whoever was given them: "Doreen was given two", "the school got sold six". */
 import type { Manner } from '../../../ledger/entry.js';
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, followsWord, type Rule, wordAt } from '../rule.js';
 import { CUTTINGS } from '../taken-away.js';
 import { isSomebody } from './fetched.js';

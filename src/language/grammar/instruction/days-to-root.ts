@@ -1,5 +1,5 @@
 /** How long a crop takes to root, taught by the grower. */
-import { numberOf } from '../../number-names.js';
+import { numberOf } from '../../pieces/number-names.js';
 import { alternatives, anyOf, whole } from '../../phrases.js';
 import type { InstructionRule } from './rule.js';
 

@@ -1,7 +1,7 @@
 /** The parts that a batch is split into: how many each holds, and where each stands. */
-import type { SplitPart } from '../../instruction.js';
-import { numberOf } from '../../number-names.js';
-import type { Piece } from '../../pieces.js';
+import type { SplitPart } from '../../instructions/instruction.js';
+import { numberOf } from '../../pieces/number-names.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { wordAt } from '../rule.js';
 import type { InstructionWords } from './rule.js';
 

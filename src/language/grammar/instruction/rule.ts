@@ -2,8 +2,8 @@
 import type { TimeOfDay } from '../../../calendar/zone.js';
 import type { Day } from '../../../calendar/day.js';
 import type { Plant } from '../../../ledger/entry.js';
-import type { Instruction } from '../../instruction.js';
-import type { Piece } from '../../pieces.js';
+import type { Instruction } from '../../instructions/instruction.js';
+import type { Piece } from '../../pieces/pieces.js';
 
 /** What a rule of instructions may look at. */
 export interface InstructionWords {

@@ -1,5 +1,5 @@
 /** What pests did, told with no more than its verb: "slug in the propagator! ate two of the Salt Harrier". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { type Rule, wordAt } from '../rule.js';
 import { PESTS } from './pests.js';
 

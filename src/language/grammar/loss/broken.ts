@@ -1,5 +1,5 @@
 /** Mishaps at the bench: "snapped two", "knocked a tray over", "let them dry out". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { counted } from './counted.js';
 import { PESTS } from './pests.js';

@@ -1,7 +1,7 @@
 /** Whether what was lost stands by the words that tell of it, and what it was lost to. */
 import type { Cause } from '../../../ledger/entry.js';
-import { causes, phraseAt } from '../../lexicon.js';
-import type { Piece } from '../../pieces.js';
+import { causes, phraseAt } from '../../row/lexicon.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, follows, precedes, wordAt } from '../rule.js';
 
 /** Whether the words are followed by what they were done to. */

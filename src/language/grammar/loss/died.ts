@@ -1,5 +1,5 @@
 /** Plants that died, in plain words and in the trade's jokes: "keeled over", "didn't make it", "kicked the bucket". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
 import { counted, isOnlyPlantBefore } from './counted.js';
 import { cameToNothing } from './to-nothing.js';

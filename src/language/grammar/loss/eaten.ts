@@ -1,5 +1,5 @@
 /** What animals, children and feet did: "slugs had three", "two eaten by mice", "one got trodden on". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, pastOf, precedes, type Rule, wordAt } from '../rule.js';
 import { counted, isOnlyPlantBefore, needsPlantOrCount } from './counted.js';
 import { PESTS } from './pests.js';

@@ -1,5 +1,5 @@
 /** Plants that went to the beasts of the house: "the runt thrown to the hens", "fed two to the goats". */
-import { DUDS } from '../../duds.js';
+import { DUDS } from '../../pieces/duds.js';
 import { follows, precedes, type Rule, wordAt } from '../rule.js';
 
 const BEASTS =

@@ -1,5 +1,5 @@
 /** Losses told by what is left: "frost again, down to six", "only three alive", "five of nine survived". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { causeAt } from './counted.js';
 import { endsAt, type Rule, wordAt } from '../rule.js';
 

@@ -1,5 +1,5 @@
 /** Losses told as losses: "lost three", "losses: 3 Salt Harrier", "two short", "3 down". */
-import type { Piece, PieceOf } from '../../pieces.js';
+import type { Piece, PieceOf } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
 import { causeAt, counted, isPlantPart } from './counted.js';
 

@@ -1,5 +1,5 @@
 /** Plants pulled out because of what had befallen them: "pulled three, damped off". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, type Rule, wordAt } from '../rule.js';
 import { causeAt } from './counted.js';
 import { RUINED } from './ruined.js';

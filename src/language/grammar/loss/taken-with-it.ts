@@ -1,5 +1,5 @@
 /** Losses told of what took them: "hard frost, took two with it", "there was a fox and it had three". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { endsAt, follows, followsWord, type Rule } from '../rule.js';
 
 /** Whether such words stand before `from` in the same breath. */

@@ -1,5 +1,5 @@
 /** Plants thrown out: "binned six", "four on the heap". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { RUINED } from './ruined.js';
 import { TIP } from './tip.js';
 import { closeBehind, follows, followsInAct, followsWord, precedes, type Rule, wordAt } from '../rule.js';

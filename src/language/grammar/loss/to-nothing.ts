@@ -1,5 +1,5 @@
 /** What plants come to that are lost: "crisped to nothing", "went to dust". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { wordAt } from '../rule.js';
 
 /** "To nothing", "to a crisp", "to death": nothing is left of them. */

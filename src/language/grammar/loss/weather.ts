@@ -1,5 +1,5 @@
 /** What frost, heat and drought took: "two froze", "the heat got four". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { type Rule, wordAt } from '../rule.js';
 import { counted, needsPlantOrCount } from './counted.js';
 

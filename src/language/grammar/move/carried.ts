@@ -1,5 +1,5 @@
 /** Plants carried: "moved the Salt Harrier to the greenhouse", "brought them in". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { RUINED } from '../loss/ruined.js';
 import {
   endsAt,

@@ -1,6 +1,6 @@
 /** "Got" before another deed: what befell plants, or what was got done with them. */
 import { whole } from '../../phrases.js';
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { wordAt } from '../rule.js';
 
 const SPOIL = whole`

@@ -1,5 +1,5 @@
 /** Tubers and plants that are put by for the winter: "stored the tubers in the garage", "put them to bed in the shed". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { garden } from '../plant-out/quarters.js';
 import { anyStock, isPutBy } from '../stock/kinds-of-plant.js';
 import { type Rule, wordAt } from '../rule.js';

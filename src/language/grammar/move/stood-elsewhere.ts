@@ -1,5 +1,5 @@
 /** Plants told of where they stand now: "they live in the porch now", "everything that was in the hot press is on the sill". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { isReceiver } from '../other-people.js';
 import { bedAt, groundAt, withoutReason } from '../plant-out/quarters.js';
 import { followsWord, precedes, type Rule, wordAt } from '../rule.js';

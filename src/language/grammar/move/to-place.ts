@@ -1,5 +1,5 @@
 /** Where something is carried or stands: a place, or in or out of doors. */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { follows, followsWord } from '../rule.js';
 
 export const OUTSIDE = /^(?:outside|indoors|inside|outdoors|under|upstairs|downstairs)$/;

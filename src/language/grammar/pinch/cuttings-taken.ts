@@ -1,7 +1,7 @@
-import type { Piece } from '../../pieces.js';
+/** Tips taken to be rooted: "nipped off the tips for cuttings", "… and put them in perlite". */
+import type { Piece } from '../../pieces/pieces.js';
 import { followsInAct, wordAt } from '../rule.js';
 
-/** Tips taken to be rooted: "nipped off the tips for cuttings", "… and put them in perlite". */
 export const cuttingsTaken = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   followsInAct(pieces, to, /^(?:cuttings|cutting|bits|slips)$/) ||
   pieces.some(

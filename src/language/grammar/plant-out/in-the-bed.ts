@@ -1,5 +1,5 @@
 /** Plants told by where they are now: "put six in the bed", "in the ground at last", "out, front border". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
 import { GARDEN, garden, groundAt } from './quarters.js';
 

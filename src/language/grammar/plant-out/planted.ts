@@ -1,5 +1,5 @@
 /** Plants told as planted, by the act: "planted out six", "dug in six", "filled the urns with". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
 import { anyStock } from '../stock/kinds-of-plant.js';
 import { bedAt, GARDEN, garden } from './quarters.js';

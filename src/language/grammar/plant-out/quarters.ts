@@ -1,5 +1,5 @@
 /** Final quarters: beds, borders, tubs and the ground. */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { followsWord, wordAt } from '../rule.js';
 
 export const GARDEN =

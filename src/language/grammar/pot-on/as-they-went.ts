@@ -1,5 +1,5 @@
 /** Plants told of as potted while they were given or planted: how they went, and no potting on. */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { wordAt } from '../rule.js';
 import { isWhole } from '../stand-ins.js';
 

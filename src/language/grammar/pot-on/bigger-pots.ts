@@ -1,5 +1,5 @@
 /** Potting on told by the pots: "done into bigger pots", "new pots all round", "a 7cm pot each for the Salt Harrier". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, follows, precedes, type Rule, wordAt } from '../rule.js';
 import { isWhole } from '../stand-ins.js';
 

@@ -1,5 +1,5 @@
 /** Rooted cuttings told by the pots they are in now: "six of them into 9cm", "straight into 3 inch pots they went". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { endsAt, type Rule, wordAt } from '../rule.js';
 
 /** Cuttings, tubers and crowns go into pots too, and are not potted on. */

@@ -1,5 +1,5 @@
 /** Rooted cuttings told as out of the water they rooted in, or as all potted. */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { precedes, type Rule, wordAt } from '../rule.js';
 
 const inSoil = (pieces: readonly Piece[], at: number): boolean => {

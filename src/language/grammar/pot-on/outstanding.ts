@@ -1,5 +1,5 @@
 /** Potting on told as work that waits. */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { followsWord, wordAt } from '../rule.js';
 
 /** "Potting on of these to be done", "… not finished", "… overdue", up to the next break. */

@@ -1,5 +1,5 @@
 /** Young plants that came in: "72 plugs received", "six arrived today", "Doreen turned up with six". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { cameByOurs } from '../dispatch/came-by.js';
 import { anyStock, ofYoung, YOUNG } from './kinds-of-plant.js';

@@ -1,7 +1,7 @@
 /** Plants bought or come by, stock or young: "bought two at the sale", "picked up a tray of plugs". */
 import { cameByOurs } from '../dispatch/came-by.js';
 import { CUTTINGS, isBuyer } from '../taken-away.js';
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, follows, followsWord, nextPlant, type Rule, wordAt } from '../rule.js';
 import { isSomebody } from '../dispatch/fetched.js';
 import { isOneComeBy, isSome } from './come-by.js';

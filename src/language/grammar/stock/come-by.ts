@@ -1,5 +1,5 @@
 /** Plants told of as come by: so many of them, or one that is new or was paid for. */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { follows, followsWord } from '../rule.js';
 
 const isA = (words: string): ((piece: Piece) => boolean) => {

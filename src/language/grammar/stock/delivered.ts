@@ -1,5 +1,5 @@
 /** Orders and deliveries of young plants: "plug order came: 36", "168 plugs in from Hexley". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { anyStock, YOUNG } from './kinds-of-plant.js';
 

@@ -1,5 +1,5 @@
 /** Plants that the grower was given, stock or rooted: "Mum gave me her old one", "was given three". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { isSomebody } from '../dispatch/fetched.js';
 import { asCuttings, ofYoung } from './kinds-of-plant.js';

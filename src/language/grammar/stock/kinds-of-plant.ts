@@ -1,6 +1,6 @@
 /** Which plants are told of: stock plants, or young ones with roots. */
 import { whole } from '../../phrases.js';
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { follows, followsWord, wordAt } from '../rule.js';
 
 const STOCK =

@@ -1,5 +1,5 @@
 /** Young plants told by where they were put: "24 plugs of Salt Harrier, set them under the lights". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import type { Rule } from '../rule.js';
 
 const isNewPlant = (piece: Piece): boolean =>

@@ -1,5 +1,5 @@
 /** Plants that came back for those swapped away: "swapped two with Ken for three rooted Tallow Bell". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, type Rule, wordAt } from '../rule.js';
 import { asCuttings, ofYoung, YOUNG } from './kinds-of-plant.js';
 

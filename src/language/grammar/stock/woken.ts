@@ -1,5 +1,5 @@
 /** Stock plants potted up or woken: "boxed up the tubers", "woke the stools". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { followsWord, type Rule, wordAt } from '../rule.js';
 import { garden } from '../plant-out/quarters.js';
 import { anyStock, isPutBy, isSetGrowing, ofStock } from './kinds-of-plant.js';

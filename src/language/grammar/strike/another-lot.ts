@@ -1,5 +1,5 @@
 /** One more lot of cuttings: "that's another eight Salt Harrier", "another 6 today". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { endsAt, type Rule, wordAt } from '../rule.js';
 
 const TODAY = /^(?:earlier )?(?:today|this (?:morning|afternoon|evening|arvo)|just now|tonight)$/i;

@@ -1,6 +1,6 @@
 /** Cuttings told with no verb at all: "14 box cuttings, nodal". */
-import { isToldOfLast } from '../../drafting/last-pot.js';
-import type { Piece } from '../../pieces.js';
+import { isToldOfLast } from '../../acts/drafting/last-pot.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { endsAt, followsWord, wordAt } from '../rule.js';
 
 export const SAYS_OTHERWISE =

@@ -1,5 +1,5 @@
 /** Plants that are there already, and are taken off, out or into somewhere: "took all the Salt Harrier into the greenhouse". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { OUTSIDE } from '../move/to-place.js';
 import { endsAt, nextPlant, wordAt } from '../rule.js';
 import { isWhole } from '../stand-ins.js';

@@ -1,8 +1,8 @@
 /** Cuttings told by the cutting or making: "snipped six off", "did ten", "the stools gave 30". */
 import { asCuttings } from '../stock/kinds-of-plant.js';
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { CUTTINGS } from '../taken-away.js';
-import { isOfEach } from '../../drafting/beside-counts.js';
+import { isOfEach } from '../../acts/drafting/beside-counts.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { cutUp } from './cut-up.js';
 import { pulledOff, standIn } from './pulled-off.js';

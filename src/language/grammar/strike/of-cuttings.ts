@@ -1,5 +1,5 @@
 /** Whether cuttings are what a verb is about. */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { CUTTINGS } from '../taken-away.js';
 import { follows, followsWord, wordAt } from '../rule.js';
 import { isRelative } from './told-before.js';

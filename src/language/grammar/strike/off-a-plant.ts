@@ -1,5 +1,5 @@
 /** "9 off the Salt Harrier this morning": cuttings told by nothing but their number and the plant that they came off. */
-import { isPersons } from '../../somebody-else.js';
+import { isPersons } from '../../mood/somebody-else.js';
 import { type Rule, wordAt } from '../rule.js';
 
 /** What may stand before it: talk, no deed. */

@@ -1,5 +1,5 @@
 /** What else than cuttings may be taken: "took the lid off", "took 12 days", "took them to Nell". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { asTheyWanted, CUTTINGS, isBuyer, isCarried, leavesWith } from '../taken-away.js';
 import { closeBehind, follows, followsWord, nextPlant, wordAt } from '../rule.js';
 import { COVERINGS, isOpenedOrLaid } from '../tend/telling.js';

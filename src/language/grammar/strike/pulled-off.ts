@@ -1,5 +1,5 @@
 /** Shoots parted from a plant by hand and put in at once: "snapped off five and stuck them in perlite". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { CUTTINGS } from '../taken-away.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isWhole } from '../stand-ins.js';

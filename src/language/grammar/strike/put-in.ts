@@ -1,7 +1,7 @@
 /** Cuttings told by where they were put to root: "put six in water", "whacked in 16", "filled a tray with them". */
 import { CUTTINGS } from '../taken-away.js';
 import { setGoing } from './set-going.js';
-import { plantsIn } from '../../sentences.js';
+import { plantsIn } from '../../sentences/sentences.js';
 import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { inVessels } from './in-vessels.js';
 import { whackedIn } from './whacked-in.js';

@@ -1,6 +1,6 @@
 /** Where in a pot cuttings are put. */
-import type { Piece } from '../../pieces.js';
-import { CONTAINERS, EDGES } from '../../sizes.js';
+import type { Piece } from '../../pieces/pieces.js';
+import { CONTAINERS, EDGES } from '../../pieces/sizes.js';
 import { endsAt, wordAt } from '../rule.js';
 
 /** Round the edge of a pot: no path's, no pond's. */

@@ -1,5 +1,5 @@
 /** Cuttings told by their start: "got six going in water". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { CUTTINGS } from '../taken-away.js';
 

@@ -1,5 +1,5 @@
 /** Cuttings told with the trade's verbs: "struck ten", "stuck a tray of them", "dibbled in six". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { CUTTINGS } from '../taken-away.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { namesCuttings } from './of-cuttings.js';

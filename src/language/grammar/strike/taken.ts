@@ -1,7 +1,7 @@
 /** Cuttings told with "take": "took 12 off the Salt Harrier", "five taken on Monday", "took them all". */
 import { CUTTINGS } from '../taken-away.js';
 import { cameAndTook, isSomeones } from '../other-people.js';
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { tookRoot } from '../check/in-short.js';
 import { hadSomeToo } from '../dispatch/took-some-too.js';
 import { endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';

@@ -1,5 +1,5 @@
 /** Cuttings told as in a telegram: "14 box cuttings, nodal", "five rosemary cuttings done", "72 into plugs", "two pots of Salt Harrier under fog". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
 import { bareCuttings, hormoneUsed, SAYS_OTHERWISE } from './bare-cuttings.js';
 import { isRound } from './round-the-edge.js';

@@ -1,6 +1,6 @@
 /** Words of striking that tell which cuttings are meant: "the ones I took on 5 March". */
-import type { Piece } from '../../pieces.js';
-import { sourceBefore } from '../../source-led.js';
+import type { Piece } from '../../pieces/pieces.js';
+import { sourceBefore } from '../../clauses/source-led.js';
 import { wordAt } from '../rule.js';
 
 /** "The ones I took on 5 March", "the Salt Harrier struck in April": the words tell which, nothing new was struck. */

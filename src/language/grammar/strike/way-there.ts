@@ -1,6 +1,6 @@
 /** Where the grower went, by words that may tell of cuttings taken too: "got out there between showers and took six". */
 import { whole } from '../../phrases.js';
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { wordAt } from '../rule.js';
 
 const WAY = whole`out|up|down|over|round|back|there|here`;

@@ -1,5 +1,5 @@
 /** Covered: "fleeced the cold frame", "lid back on". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { anyStock, isPutBy } from '../stock/kinds-of-plant.js';
 import {

@@ -1,6 +1,6 @@
 /** How a care is told: by its verb in the past or plain, and what only looks so. */
 import type { Care } from '../../../ledger/entry.js';
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { endsAt, follows, followsWord, type Rule, wordAt } from '../rule.js';
 
 /** Told in the past: "misted the Salt Harrier". */

@@ -1,5 +1,5 @@
 /** Aired: "opened the vents", "lid off", "sides up". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { bare, isOpenedOrLaid, leftByOthers, SOMEBODY, verb } from './telling.js';
 

@@ -1,5 +1,5 @@
 /** Watered: "gave them a drink", "stood in a tray of water", "ran the hose over the cold frame". */
-import type { Piece } from '../../pieces.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import {
   ALL_OF_THEM,

@@ -1,0 +1,53 @@
+/** How plants went and to whom, put right: "should have said sold, not gave", "they went to Suizebol, not Dwarrelhof". */
+import { leading } from '../grammar/runs.js';
+import { anyOf, whole } from '../phrases.js';
+import { numberAt } from '../pieces/numbers.js';
+import type { Proposal } from '../proposal.js';
+import { tokenise } from '../row/tokens.js';
+
+/** How plants went, by the words for it. */
+const HOW: Readonly<Record<string, string>> = {
+  sold: 'sold', sell: 'sold', sale: 'sold', gave: 'given', given: 'given', gift: 'given', swapped: 'swapped', swap: 'swapped',
+}; // prettier-ignore
+/** "They went to Suizebol, not Dwarrelhof". */
+const WENT_TO =
+  /^(?:(?:[Nn]o|[Ss]orry|[Oo]ops|[Aa]ctually)[, ]+)*(?:[Ii]t|[Tt]hey|[Tt]hat|[Tt]hose) (?:went|were sold|were given|was) to (?:the )?(\p{Lu}[\p{L}'’ -]{1,40}?),? not (?:to )?(?:the )?\p{Lu}[\p{L}'’ -]{1,40}$/u;
+
+/** "That was 3 for Orla", "it was four to Ken": how many somebody had. */
+const SO_MANY_TO =
+  /^(?:(?:[Nn]o|[Ss]orry|[Oo]ops|[Aa]ctually)[, ]+)*(?:[Ii]t|[Tt]hat|[Tt]hose) (?:was|were|should be|should have been) (?:only |actually )?(\d{1,3}|\p{Ll}{3,9}) (?:for|to|went to) (?:my \p{Ll}{2,10} |the )?(\p{Lu}[\p{L}'’-]{1,20}(?: \p{Lu}[\p{L}'’-]{1,20})?)$/u;
+
+const WENT = '(?:sold|given|swapped|gave|sale|gift|swap)(?: it| them)?';
+const IT_SHOULD_BE = anyOf`
+  (it|that|they|those|these|i) (was|were|meant|should (be|have been|have said|say))
+  should (be|have said|have been|say)|make that
+`;
+/** "Should have said sold, not gave", "it was a swap, not a sale". */
+const HOW_IT_WENT = whole`
+  ${leading`no|sorry|oops|actually|and`}${anyOf`
+    ${IT_SHOULD_BE} (a |an )?${WENT}( not (a |an )?${WENT})?
+    ${WENT} not ${WENT}
+  `}
+`;
+
+/** The amendment that a sentence makes of it; `line` in small letters, `written` as the grower wrote it. */
+export function proposeWhereTo(line: string, written: string): Proposal | undefined {
+  const [how] = HOW_IT_WENT.test(line)
+    ? (/\b(?:sold|given|swapped|gave|sale|gift|swap)\b/.exec(line) ?? [])
+    : [];
+  if (how !== undefined)
+    return { kind: 'amend', rule: 'sold, not given', slots: { set: { how: HOW[how] } }, draft: {} };
+  const [, many, whom] = SO_MANY_TO.exec(written) ?? [];
+  const count = many === undefined ? undefined : numberAt(tokenise(many), 0)?.value;
+  if (count !== undefined)
+    return {
+      kind: 'amend',
+      rule: 'that was <count> for <recipient>',
+      slots: { set: { count, to: whom } },
+      draft: {},
+    };
+  const [, to] = WENT_TO.exec(written) ?? [];
+  if (to !== undefined)
+    return { kind: 'amend', rule: 'went to <recipient>, not <recipient>', slots: { set: { to } }, draft: {} };
+  return undefined;
+}

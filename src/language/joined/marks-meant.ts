@@ -1,0 +1,55 @@
+/** Marks that speech leaves out, put back where a second thing plainly begins: "sold two Salt Harrier watered the porch" is two deeds. */
+import { deedsBegun } from './marks-meant/deeds.js';
+import { listsToldOn } from './marks-meant/lists.js';
+import type { MarkMeant } from './marks-meant/record.js';
+import { sentencesBegun } from './marks-meant/sentences.js';
+import { warmthsTold } from './marks-meant/warmths.js';
+import { wheresAndHows } from './marks-meant/wheres.js';
+import type { Piece } from '../pieces/pieces.js';
+
+/** Every record, in the order in which they are asked. */
+export const marksMeant: readonly MarkMeant[] = [
+  ...sentencesBegun,
+  ...deedsBegun,
+  ...warmthsTold,
+  ...listsToldOn,
+  ...wheresAndHows,
+];
+
+/** The row with a mark before each piece that begins another thing. */
+export const withMarks = markingBy(marksMeant);
+
+/** What puts the marks of these records alone. */
+export function markingBy(records: readonly MarkMeant[]) {
+  return (pieces: readonly Piece[]): readonly Piece[] => {
+    const row: Piece[] = [];
+    for (const [at, piece] of pieces.entries()) {
+      // A record sees the row with the marks put so far.
+      const stretch = stretchOf(row);
+      const before = stretch.length === 0 ? undefined : stretch;
+      const behind = pieces.slice(at, at + REACH);
+      const record =
+        before && records.find(({ begins, when }) => begins.includes(piece.is) && when(before, behind));
+      if (record)
+        row.push({
+          is: 'break',
+          hard: record.mark === '.',
+          mark: record.mark,
+          from: piece.from,
+          to: piece.from,
+        });
+      row.push(piece);
+    }
+    return row.length === pieces.length ? pieces : row;
+  };
+}
+
+/** So many pieces before and behind may tell where a mark is meant. */
+const REACH = 16;
+
+/** What was said since the last mark. */
+function stretchOf(row: readonly Piece[]): readonly Piece[] {
+  let from = row.length;
+  while (from > 0 && from > row.length - REACH && row[from - 1]?.is !== 'break') from--;
+  return row.slice(from);
+}

@@ -1,6 +1,0 @@
-/** What the capitals of a note say of a word. */
-import type { Piece } from '../pieces.js';
-import type { Token } from '../tokens.js';
-
-export const isCapitalOf = (tokens: readonly Token[], piece: Piece): boolean =>
-  tokens[piece.from]?.capital === true;

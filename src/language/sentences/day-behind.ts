@@ -1,0 +1,31 @@
+/** The day of what was told, in a sentence of its own: "lost 3 Salt Harrier. Raging. Yesterday.", "misted it all. That was Sunday." */
+import { MONTH } from '../pieces/no-days.js';
+import type { Piece } from '../pieces/pieces.js';
+import type { Proposal } from '../proposal.js';
+import type { Sentence } from './sentences.js';
+
+const DEED =
+  /^(?:strike|loss|check|potOn|pinch|move|hardenOff|plantOut|dispatch|receive|stock|tend|reading)$/;
+const AROUND =
+  /^(?:that|this|it|i|we|they|them|these|those|was|were|is|all|both|done|did|happened|on|back|only|just)$/;
+
+/** "That was", "both on". */
+const isAround = (piece: Piece): boolean =>
+  piece.is === 'break' ||
+  (piece.is === 'word' && AROUND.test(piece.text)) ||
+  (piece.is === 'count' && (piece.quantity.both === true || piece.quantity.whole === 'all'));
+
+/** What was told, with its day; undefined where the sentence says anything else, or all has a day already. */
+export function datedBy(
+  told: readonly Proposal[],
+  { pieces, asked }: Sentence,
+): readonly Proposal[] | undefined {
+  const [when, more] = pieces.filter((piece) => !isAround(piece));
+  if (asked || more || when?.is !== 'when' || when.when.past === undefined || when.when.past === 'ask')
+    return undefined;
+  // "38F on the fire escape. In May!": told of today, and a wonder.
+  if (MONTH.test(when.when.words) && told.every(({ kind }) => kind === 'reading')) return told;
+  const isOpen = ({ kind, draft }: Proposal): boolean => DEED.test(kind) && draft.when === undefined;
+  if (!told.every(({ kind }) => DEED.test(kind) || kind === 'remark') || !told.some(isOpen)) return undefined;
+  return told.map((each) => (isOpen(each) ? { ...each, draft: { ...each.draft, when: when.when } } : each));
+}

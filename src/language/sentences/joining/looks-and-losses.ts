@@ -1,0 +1,82 @@
+/** A look and what it found, a loss and how it came about, told in two breaths. */
+import { left } from '../../grammar/loss/left.js';
+import type { Draft } from '../../acts/drafting/draft.js';
+import type { Proposal } from '../../proposal.js';
+import { isOnePlant, plantToldOf } from './plant-of.js';
+
+/** "Checked the Violet Ledger (three out of eight rooted)". */
+export function joinCheck(before: Proposal, next: Proposal): Proposal | undefined {
+  if (before.kind !== 'check' || next.kind !== 'check') return undefined;
+  const told = (proposal: Proposal): boolean =>
+    proposal.draft.quantity !== undefined || proposal.slots['rooted'] !== undefined;
+  if (
+    next.draft.plant !== undefined &&
+    before.draft.plant !== undefined &&
+    !isOnePlant(before.draft.plant, next.draft.plant)
+  )
+    return undefined;
+  const sameNone =
+    before.slots['rooted'] === 'none' && next.slots['rooted'] === 'none' && next.draft.plant === undefined;
+  if (told(before) && told(next) && !sameNone) return undefined;
+  const draft: Draft = {
+    ...next.draft,
+    ...before.draft,
+    ...(told(next) && next.draft.quantity ? { quantity: next.draft.quantity } : {}),
+  };
+  const plant = before.draft.plant ?? next.draft.plant;
+  return {
+    ...before,
+    draft: { ...draft, ...(plant ? { plant } : {}) },
+    slots: { ...before.slots, ...next.slots },
+  };
+}
+
+/** "3 rotten, binned", "gone mouldy, all of it in the bin": one loss told twice. */
+export function joinLoss(before: Proposal, next: Proposal): Proposal | undefined {
+  if (before.kind !== 'loss' || next.kind !== 'loss') return undefined;
+  // "Lost three, sorry I mean …, lost three to rot", "knocked two off and snapped both": said again in full.
+  const told = [before, next].map(({ draft }) => draft.quantity);
+  const again =
+    (told[0]?.value ?? told[0]?.whole) !== undefined &&
+    told[0]?.value === told[1]?.value &&
+    told[0]?.whole === told[1]?.whole &&
+    told[1]?.more !== true &&
+    (before.slots['cause'] === undefined || told[1]?.both === true) &&
+    isOnePlant(plantToldOf(before), plantToldOf(next));
+  if (again) return { ...before, slots: { ...before.slots, ...next.slots } };
+  // "The cat knocked the pot off the sill and snapped two Copper Lantern": how it came about, and what it came to.
+  // "Dead ones binned: three Copper Lantern": a loss of nobody knows what, and then of what.
+  const unspoken =
+    before.slots['cause'] === undefined
+      ? next.draft.plant !== undefined &&
+        (before.carried === undefined || isOnePlant(before.carried, next.draft.plant))
+      : before.slots['cause'] === next.slots['cause'];
+  if (before.draft.plant === undefined && before.draft.quantity === undefined && unspoken) return next;
+  if (next.draft.plant !== undefined) return undefined;
+  const { quantity } = next.draft;
+  if (before.draft.quantity !== undefined && quantity !== undefined && !next.draft.pronoun) return undefined;
+  const counted = before.draft.quantity ?? quantity;
+  return {
+    ...before,
+    slots: { ...before.slots, ...(next.slots['cause'] === undefined ? {} : { cause: next.slots['cause'] }) },
+    draft: {
+      ...before.draft,
+      ...(counted ? { quantity: counted } : {}),
+      ...(before.draft.when === undefined && next.draft.when ? { when: next.draft.when } : {}),
+    },
+  };
+}
+
+const LEFT: ReadonlySet<string> = new Set(left.map(({ name }) => name));
+const TAKES_AWAY: ReadonlySet<string> = new Set(['loss', 'dispatch', 'plantOut', 'potOn', 'move', 'strike']);
+
+/** "Sold four. Only two left": beside a deed, what is left is what it came to. */
+export function withoutWhatIsLeft(proposals: readonly Proposal[]): readonly Proposal[] {
+  const isLeft = ({ kind, rule }: Proposal): boolean => kind === 'loss' && LEFT.has(rule);
+  if (!proposals.some(isLeft)) return proposals;
+  const deeds = proposals.filter((told) => !isLeft(told) && TAKES_AWAY.has(told.kind)).map(plantToldOf);
+  return proposals.filter((told) => {
+    const plant = plantToldOf(told);
+    return !isLeft(told) || !deeds.some((of) => !plant || !of || isOnePlant(of, plant));
+  });
+}
