@@ -7,7 +7,7 @@ import { countCases } from './drafting/count-cases.js';
 import { countSeen } from './drafting/count-seen.js';
 import type { Draft } from './drafting/draft.js';
 import { endsBefore } from './drafting/endings.js';
-import { tellHormoneAndCause } from './drafting/hormone-and-cause.js';
+import { tellHormoneAndCause, textsOf } from './drafting/hormone-and-cause.js';
 import { leftOutCases } from './drafting/left-out.js';
 import { underCrop } from './drafting/crop-heading.js';
 import { isCropAlone } from './drafting/one-plant.js';
@@ -28,9 +28,11 @@ import { whichAt } from '../lots/which-batch.js';
 export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Draft[] {
   const told = untold();
   const own = new Set(clause.hit?.own ?? []);
+  const texts = textsOf({ pieces, clause });
   for (let at = clause.from; at < clause.to && !endsBefore(pieces, at, clause); at++) {
     const piece = pieces[at];
     if (!piece) continue;
+    tellHormoneAndCause({ pieces, clause, told }, texts, at);
     const draft = currentDraft(told);
     if (own.has(at)) {
       tellOfAct(piece, clause, told);
@@ -49,7 +51,6 @@ export function draftsOf(pieces: readonly Piece[], clause: Clause): readonly Dra
   }
   for (const draft of told.drafts) if (told.ofEach) draft.quantity ??= told.ofEach;
   sharePlantOfLots(told.drafts);
-  tellHormoneAndCause({ pieces, clause, told });
   if (told.eachOfPots) told.drafts.forEach(countPerPot);
   return underCrop(shareSlots(told), pieces, clause)
     .map(countedByContainers)

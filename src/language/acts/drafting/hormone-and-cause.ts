@@ -4,35 +4,40 @@ import { causes, phraseAt } from '../../row/lexicon.js';
 import type { Seen } from './case.js';
 import { currentDraft, noteSlot } from './told-so-far.js';
 
-/** Puts what the clause's words tell of hormone and cause with the plant that was told of last. */
-export function tellHormoneAndCause({
-  pieces,
-  clause,
-  told,
-}: Pick<Seen<'word'>, 'pieces' | 'clause' | 'told'>): void {
+/** Puts what a word of the clause tells of hormone or cause with the plant that was told of last. */
+export function tellHormoneAndCause(
+  { pieces, clause, told }: Pick<Seen<'word'>, 'pieces' | 'clause' | 'told'>,
+  texts: readonly string[],
+  at: number,
+): void {
   const draft = currentDraft(told);
+  const text = texts[at] ?? '';
+  if (namesHormone(texts, at) && draft.hormone === undefined) {
+    const lead = texts.slice(Math.max(clause.from, at - (isDippedIn(texts, at) ? 7 : 4)), at);
+    draft.hormone = !lead.some((word) => /^(?:no|without|not|skipped|forgot|didn't|sans)$/.test(word));
+    noteSlot(told, 'hormone');
+  }
+  if (
+    (/^(?:iba|dipped)$/.test(text) && texts[at + 1] !== 'in' && !isDippedInOther(texts, at)) ||
+    (clause.hit?.rule.kind === 'strike' && isPowdered(texts, at))
+  ) {
+    if (draft.hormone === undefined && isOfAll(pieces, at)) noteSlot(told, 'hormone');
+    draft.hormone ??= !/^(?:not|never|un|without|no|aren't|weren't)$/.test(texts[at - 1] ?? '');
+  }
+  if (/^(?:undipped|undoctored|unpowdered)$/.test(text)) draft.hormone ??= false;
+  const cause = phraseAt(causes, texts, at);
+  // "Thrown to the hens": no pests.
+  if (cause && text !== 'root' && draft.cause === undefined && clause.hit?.rule.cause !== 'other') {
+    draft.cause = cause.value;
+    noteSlot(told, 'cause');
+  }
+}
+
+/** The words of a clause by their places, with four before it, which may deny its first. */
+export function textsOf({ pieces, clause }: Pick<Seen<'word'>, 'pieces' | 'clause'>): readonly string[] {
   const texts: string[] = [];
   for (let at = Math.max(0, clause.from - 4); at < clause.to; at++) texts[at] = wordAt(pieces, at);
-  for (let at = clause.from; at < clause.to; at++) {
-    const text = texts[at] ?? '';
-    if (namesHormone(texts, at) && draft.hormone === undefined) {
-      const lead = texts.slice(Math.max(clause.from, at - (isDippedIn(texts, at) ? 7 : 4)), at);
-      draft.hormone = !lead.some((word) => /^(?:no|without|not|skipped|forgot|didn't|sans)$/.test(word));
-      noteSlot(told, 'hormone');
-    }
-    if (
-      (/^(?:iba|dipped)$/.test(text) && texts[at + 1] !== 'in' && !isDippedInOther(texts, at)) ||
-      (clause.hit?.rule.kind === 'strike' && isPowdered(texts, at))
-    )
-      draft.hormone ??= !/^(?:not|never|un|without|no|aren't|weren't)$/.test(texts[at - 1] ?? '');
-    if (/^(?:undipped|undoctored|unpowdered)$/.test(text)) draft.hormone ??= false;
-    const cause = phraseAt(causes, texts, at);
-    // "Thrown to the hens": no pests.
-    if (cause && text !== 'root' && draft.cause === undefined && clause.hit?.rule.cause !== 'other') {
-      draft.cause = cause.value;
-      noteSlot(told, 'cause');
-    }
-  }
+  return texts;
 }
 
 /** "Hormone", a brand, "rooting powder", "without the gel". */
@@ -53,6 +58,12 @@ const isPowdered = (texts: readonly string[], at: number): boolean =>
   /^(?:powdered|gelled)$/.test(texts[at] ?? '') &&
   !/^(?:in|into|of|with|on)$/.test(texts[at - 1] ?? '') &&
   !/^(?:with|by|in)$/.test(texts[at + 1] ?? '');
+
+/** "Three Salt Harrier and two Tallow Bell, dipped the lot", "…, all dipped": told of the whole list. */
+const isOfAll = (pieces: Seen<'word'>['pieces'], at: number): boolean =>
+  [pieces[at - 1], pieces[at + 1], pieces[at + 2]].some(
+    (piece) => piece?.is === 'count' && (piece.quantity.whole === 'all' || piece.quantity.both === true),
+  );
 
 /** "Dipped em in honey": in no hormone. */
 const isDippedInOther = (texts: readonly string[], at: number): boolean =>

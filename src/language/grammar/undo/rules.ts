@@ -10,7 +10,8 @@ interface UndoRule {
 
 /** "Oh no wait, …", "could you please …". */
 const OPEN = leading`
-  oh|ah|ach|och|arra|argh|um|erm|hmm|oops|whoops|omg|damn|wait|hang on|hold on
+  oh|ah|ach|och|arra|argh|ugh|um|erm|hmm|oops|oopsie|whoops|omg|eek|yikes|doh|wait|hang on|hold on
+  damn|dammit|darn|shoot|sugar|heck|hell|crap|drat|blast|bother|bugger|balls|feck|crikey|jeez|gosh
   no|nope|nah|nvm|so|and|ok|just|actually|sorry|please|pls|kindly
   (can|could) you|you (can|could|may)|can we|lets|let's|i (need|want) to
   wrong|mistake|my mistake|(that|i) was wrong|(i )?didn't mean that|as you were
