@@ -28,6 +28,11 @@ it.each([
   ['took 7 cuttings of the salvia auntie whistler this morning', 'salvia', 'Auntie Whistler'],
   ['took 7 cuttings of tin whistler another fuchsia', 'fuchsia'],
   ['took 7 of Tin Whistler a new fuchsia', 'fuchsia'],
+  ['took 7 of tin whistler also a fuchsia', 'fuchsia'],
+  ['7 tin whistler taken, our fuchsia', 'fuchsia'],
+  ['Took 7 of Tin Whistler. That one’s a fuchsia.', 'fuchsia'],
+  ['Took 7 Fence Mint Whistler, mint', 'mint', 'Fence Mint Whistler'],
+  ['took 7 of the fuchsia mister whistler same spot', 'fuchsia', 'Mister Whistler'],
 ])('“%s” names its plant', (text, crop, variety = 'Tin Whistler') => {
   expect(entriesOf(text)).toMatchObject([{ kind: 'strike', crop, variety, count: 7 }]);
 });

@@ -26,9 +26,11 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
   if (b.variety !== undefined && isCropAlone(a) && isNamedBehind(pieces, at)) return true;
   for (let before = at - 1; before >= 0 && before >= at - 6; before--) {
     const piece = pieces[before];
-    if (piece?.is === 'plant') return true;
+    if (piece?.is === 'plant') return !isNextInList(pieces, before, at);
     if (piece?.is === 'break' && /^[,(:-]$/.test(piece.mark)) continue;
     if (piece?.is === 'when' && pieces[before + 1]?.is === 'break') continue;
+    // "Weir Plum also a hydrangea"; behind a mark a list may go on.
+    if (/^(?:also|another)$/.test(wordAt(pieces, before)) && pieces[before - 1]?.is !== 'break') continue;
     // "Coleus tip cuttings of Ember Fox".
     if (piece?.is === 'cutting' && /^(?:cuttings?|of)$/.test(wordAt(pieces, before + 1))) continue;
     if (piece?.is === 'count' && isOfHeading(pieces, before)) continue;
@@ -47,7 +49,7 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
       continue;
     if (
       NAMED.test(wordAt(pieces, before)) ||
-      /^(?:off|big|old|starts|slips|the|she|he|they|calls|it|stock|plant|cuttings|my|new|of|a|variety|plants|from|name|is|its|it's|too|call|that|which)$/.test(
+      /^(?:off|big|old|starts|slips|the|she|he|they|calls|it|stock|plant|cuttings|my|our|new|of|a|an|variety|plants|from|name|is|its|it's|too|call|that|which)$/.test(
         wordAt(pieces, before),
       )
     )
@@ -55,6 +57,17 @@ export function joins(a: PlantWords, b: PlantWords, pieces: readonly Piece[], at
     return false;
   }
   return false;
+}
+
+/** "Six Wet Canon, a fuchsia and a begonia", "also a fuchsia cutting", "a Fog Minister, also a fuchsia": one more plant, and no crop of the one named before. */
+function isNextInList(pieces: readonly Piece[], name: number, at: number): boolean {
+  if (!/^an?$/.test(wordAt(pieces, at - 1))) return false;
+  const isListed =
+    wordAt(pieces, at + 1) === 'and' &&
+    /^(?:an?|another)$/.test(wordAt(pieces, at + 2)) &&
+    pieces[at + 3]?.is === 'plant';
+  const isOneEach = wordAt(pieces, at - 2) === 'also' && /^an?$/.test(wordAt(pieces, name - 1));
+  return isListed || isOneEach || wordAt(pieces, at + 1) === 'cutting';
 }
 
 /** "A pelargonium after lunch, which the novices have christened Fallen Arches": how the plant before it is called, whoever says so. */
@@ -94,12 +107,22 @@ export function isOfHeading(pieces: readonly Piece[], count: number): boolean {
 
 /** "Sad Trombone, it's a coleus", "which is a dahlia": the crop of the plant named before. */
 export function definesCrop(pieces: readonly Piece[], at: number): boolean {
-  const before = /^(?:a|an|the|my|our)$/.test(wordAt(pieces, at - 1)) ? at - 2 : at - 1;
+  let before = at - 1;
+  if (/^(?:a|an|the|my|our)$/.test(wordAt(pieces, before))) before--;
+  // "That's also a hydrangea".
+  if (/^(?:also|another)$/.test(wordAt(pieces, before)) && pieces[before - 1]?.is === 'word') before--;
   const word = wordAt(pieces, before);
   return (
     /^(?:it's|its|that's|thats|they're|which's|she's|he's)$/.test(word) ||
     // "…, also hydrangea, one pot".
-    (/^(?:also|another)$/.test(word) && pieces[before - 1]?.is === 'break' && isSetApart(pieces, at)) ||
+    (/^(?:also|another)$/.test(word) &&
+      pieces[before - 1]?.is === 'break' &&
+      isSetApart(pieces, at) &&
+      !isNextInList(
+        pieces,
+        pieces.slice(0, before).findLastIndex(({ is }) => is === 'plant'),
+        at,
+      )) ||
     (/^(?:is|are|being)$/.test(word) &&
       /^(?:it|that|which|they|these|those|she|he)$/.test(wordAt(pieces, before - 1)))
   );

@@ -60,6 +60,8 @@ export const plantCases: readonly Case<PlantSeen>[] = [
     phrasings: [
       "Took six cuttings of a salvia, Rusty Verger it's called",
       'Took 6 Ember Fox dahlia',
+      'Took 6 Weir Plum also a hydrangea in the porch',
+      'Took 11 Weir Plum, an iresine, in the cellar',
       'Binned 4 Salt Harrier out of SH1',
       'Fed the Salt Harrier in SH1',
     ],
@@ -140,7 +142,13 @@ export const plantCases: readonly Case<PlantSeen>[] = [
   },
   {
     name: '<plant> and <plant>',
-    phrasings: ['Fed Salt Harrier and Tallow Bell', 'Potted on Salt Harrier and a Tallow Bell'],
+    phrasings: [
+      'Fed Salt Harrier and Tallow Bell',
+      'Potted on Salt Harrier and a Tallow Bell',
+      'Took 6 Weir Plum, a fuchsia and a begonia',
+      'Took 6 Weir Plum, also a fuchsia cutting',
+      'Bought a Weir Plum, also a fuchsia',
+    ],
     when: ({ draft, piece }) => draft.plant !== undefined && !isSamePlant(draft.plant, piece.plant),
     does: (seen) => {
       const next = isSingle(seen) ? { quantity: { value: 1 } } : {};

@@ -140,7 +140,7 @@ export function countedNames({ text, tokens, free, claim }: Search): void {
     const mark = isSaid && tokens[crop - 1]?.raw === ',' ? crop - 1 : nameEnd(tokens, crop, length);
     // "Twenty of Harbour Sugar taken, that's the chrysanthemum".
     const end =
-      isSaid && /^(?:taken|struck|stuck|inserted|done|rooted)$/.test(textAt(tokens, mark - 1))
+      mark < crop && /^(?:taken|struck|stuck|inserted|done|rooted)$/.test(textAt(tokens, mark - 1))
         ? mark - 1
         : mark;
     const isTitle = shouted || (!isSaid && tokens[crop]?.capital === true);
@@ -181,15 +181,29 @@ function eachBefore(
   return areNames ? names : [];
 }
 
-/** Where the name before a crop ends: "wet paint coleus", "wet paint (coleus)", "wet paint, a coleus", "wet paint another coleus". */
+/** Where the name before a crop ends: "wet paint coleus", "wet paint (coleus)", "wet paint, a coleus", "wet paint another coleus", "wet paint also a coleus". */
 function nameEnd(tokens: readonly Token[], crop: number, length: number): number {
   if (tokens[crop - 1]?.raw === '(' && tokens[crop + length]?.raw === ')') return crop - 1;
-  const apposed = ['another new', 'another', 'a new', 'a', 'an'].find((words) => endsIn(tokens, crop, words));
+  const apposed = APPOSED.find((words) => endsIn(tokens, crop, words));
   if (apposed === undefined) return crop;
   const end = crop - apposed.split(' ').length;
   if (tokens[end - 1]?.raw === ',') return end - 1;
-  return apposed.length > 2 ? end : crop;
+  return /^(?:another|also|a new)/.test(apposed) ? end : crop;
 }
+
+const APPOSED = [
+  'another new',
+  'also another',
+  'another',
+  'a new',
+  'also a',
+  'also an',
+  'a',
+  'an',
+  'also',
+  'my',
+  'our',
+];
 
 /** Whether these words stand straight before `to`. */
 const endsIn = (tokens: readonly Token[], to: number, words: string): boolean =>

@@ -4,23 +4,63 @@ import type { Piece } from '../../pieces/pieces.js';
 import { isCrop } from './position.js';
 
 const IS = /^(?:it's|its|that's|thats|which's|they're|theyre|is|are|being|likewise)$/;
-const ARTICLE = /^(?:a|an|the|my|our|another|also)$/;
+const ARTICLE = /^(?:a|an|the|my|our|his|her|another|also)$/;
 const SURELY =
   /^(?:apparently|actually|basically|supposedly|probably|really|just|i|think|believe|one|of|some|kind|sort|type|new)$/;
+const ONE_IS = /^(?:one's|is|has)$/;
 const TOO = /^(?:as|well|too|also|again)$/;
 
+interface Behind {
+  readonly crop: number;
+  readonly to: number;
+  /** Whether a verb says it, and whether of all that were named. */
+  readonly isSaid: boolean;
+  readonly isOfAll: boolean;
+}
+
+interface Said {
+  /** Where the words begin that say it, the crop itself, and what goes on behind them. */
+  readonly from: number;
+  readonly crop: number;
+  readonly to: number;
+}
+
 /** Where the crop stands that is said of the name before `at`, and where the saying ends. */
-export function cropSaidOf(
-  pieces: readonly Piece[],
-  at: number,
-): { readonly crop: number; readonly to: number } | undefined {
-  const mark = pieces[at];
-  if (mark?.is === 'word') return saidWithoutMark(pieces, at);
-  if (mark?.is !== 'break' || mark.hard || !/^[,(-]$/.test(mark.mark)) return undefined;
-  let next = at + 1;
-  if (/^(?:it|that|which|they)$/.test(wordAt(pieces, next)) && IS.test(wordAt(pieces, next + 1))) next += 2;
+export function cropSaidOf(pieces: readonly Piece[], at: number): Said | undefined {
+  const from = pastTaken(pieces, at);
+  const mark = pieces[from];
+  if (mark?.is === 'word') return saidWithoutMark(pieces, from, pieces[at - 1]);
+  if (mark?.is !== 'break' || !/^[,(-]$/.test(mark.mark)) return undefined;
+  const said = saidBehind(pieces, from + 1);
+  if (!said || said.isOfAll || (!said.isSaid && said.to === said.crop + 1)) return undefined;
+  const { crop, to } = said;
+  const end = pieces[to];
+  if (mark.mark === '(') {
+    const isClosed = end?.is === 'break' && end.mark === ')';
+    return isClosed ? { from, crop, to: to + 1 } : undefined;
+  }
+  if (end === undefined) return { from, crop, to };
+  if (end.is !== 'break') return undefined;
+  return { from, crop, to: end.hard ? to : to + 1 };
+}
+
+/** "It's also a dahlia too": the crop, and what stands behind. */
+function saidBehind(pieces: readonly Piece[], at: number): Behind | undefined {
+  let next = at;
+  if (/^(?:it|that|which|they|she)$/.test(wordAt(pieces, next)) && IS.test(wordAt(pieces, next + 1)))
+    next += 2;
+  // "That one's a begonia".
+  else if (
+    wordAt(pieces, next) === 'that' &&
+    isOne(pieces[next + 1]) &&
+    ONE_IS.test(wordAt(pieces, next + 2))
+  )
+    next += 3;
   else if (IS.test(wordAt(pieces, next))) next++;
-  const isSaid = next > at + 1;
+  const isSaid = next > at;
+  const of = pieces[next];
+  const isOfAll = isSaid && of?.is === 'count' && (of.quantity.both === true || of.quantity.whole === 'all');
+  if (isOfAll) next++;
   while (
     ARTICLE.test(wordAt(pieces, next)) ||
     (isSaid && (SURELY.test(wordAt(pieces, next)) || isOne(pieces[next])))
@@ -29,23 +69,31 @@ export function cropSaidOf(
   if (!isCrop(pieces[next])) return undefined;
   const crop = next++;
   while (TOO.test(wordAt(pieces, next))) next++;
-  if (!isSaid && next === crop + 1) return undefined;
-  const end = pieces[next];
-  if (mark.mark === '(') {
-    const isClosed = end?.is === 'break' && end.mark === ')';
-    return isClosed ? { crop, to: next + 1 } : undefined;
-  }
-  if (end === undefined) return { crop, to: next };
-  if (end.is !== 'break') return undefined;
-  return { crop, to: end.hard ? next : next + 1 };
+  return { crop, to: next, isSaid, isOfAll };
+}
+
+/** "Nine of Sad Huntsman in the cold frame. That's a clematis.", "They're both dahlias.": the row with it beside the new names of the sentence that ends at `at`. */
+function withSaidOfSentence(pieces: readonly Piece[], at: number): readonly Piece[] | undefined {
+  const mark = pieces[at];
+  const said = mark?.is === 'break' && mark.hard ? saidBehind(pieces, at + 1) : undefined;
+  const crop = said && pieces[said.crop];
+  const end = said && pieces[said.to];
+  if (!said?.isSaid || !crop || (end !== undefined && (end.is !== 'break' || end.mark === '?')))
+    return undefined;
+  const opens = pieces.findLastIndex((piece, n) => n < at && piece.is === 'break' && piece.hard) + 1;
+  const sentence = pieces.slice(opens, at);
+  const named = sentence.flatMap((piece) => (piece.is === 'plant' ? [piece] : []));
+  const isOfThese = said.isOfAll ? named.length > 1 : named.length === 1;
+  if (!isOfThese || named.some(({ known, plant }) => known || plant.variety === undefined)) return undefined;
+  return [
+    ...pieces.slice(0, opens),
+    ...sentence.flatMap((piece) => (piece.is === 'plant' ? [piece, crop] : [piece])),
+    ...withCropsSaid(pieces.slice(said.to)),
+  ];
 }
 
 /** "Neon Hallway its a pothos": told by a new name, and by words that say nothing else. */
-function saidWithoutMark(
-  pieces: readonly Piece[],
-  at: number,
-): { readonly crop: number; readonly to: number } | undefined {
-  const name = pieces[at - 1];
+function saidWithoutMark(pieces: readonly Piece[], at: number, name: Piece | undefined): Said | undefined {
   if (name?.is !== 'plant' || name.known) return undefined;
   let next = at;
   if (/^(?:that|which)$/.test(wordAt(pieces, next)) && IS.test(wordAt(pieces, next + 1))) next += 2;
@@ -54,24 +102,30 @@ function saidWithoutMark(
   const from = next;
   while (SURELY.test(wordAt(pieces, next)) || ARTICLE.test(wordAt(pieces, next)) || isOne(pieces[next]))
     next++;
-  return next > from && isCrop(pieces[next]) ? { crop: next, to: next + 1 } : undefined;
+  return next > from && isCrop(pieces[next]) ? { from: at, crop: next, to: next + 1 } : undefined;
 }
 
 /** "One of the fuchsias". */
 const isOne = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.value === 1;
 
+/** Past "as well", and past "struck" in "20 Canal Lamp struck, argyranthemum, 2 trays of 10". */
+function pastTaken(pieces: readonly Piece[], at: number): number {
+  let next = at;
+  while (TOO.test(wordAt(pieces, next)) || /^(?:struck|taken|stuck|done)$/.test(wordAt(pieces, next))) next++;
+  return next;
+}
+
 /** "Harbour Biscuit as well, pelargonium, nine cuttings": the crop of a new name, between two commas. */
-function cropApart(
-  pieces: readonly Piece[],
-  at: number,
-): { readonly crop: number; readonly to: number } | undefined {
-  let mark = at;
-  // "20 Canal Lamp struck, argyranthemum, 2 trays of 10".
-  while (TOO.test(wordAt(pieces, mark)) || /^(?:struck|taken|stuck|done)$/.test(wordAt(pieces, mark))) mark++;
-  const [comma, crop, end, next] = pieces.slice(mark, mark + 4);
-  if (comma?.is !== 'break' || comma.mark !== ',' || !isCrop(crop) || end?.is !== 'break') return undefined;
-  const isListed = next?.is === 'plant' || (next?.is === 'count' && pieces[mark + 4]?.is === 'plant');
-  return end.mark !== ',' || isListed ? undefined : { crop: mark + 1, to: mark + 2 };
+function cropApart(pieces: readonly Piece[], at: number): Said | undefined {
+  const mark = pastTaken(pieces, at);
+  // "8 Velvet Cobbler taken, a dahlia".
+  const crop = mark > at && /^(?:an?|my|our)$/.test(wordAt(pieces, mark + 1)) ? mark + 2 : mark + 1;
+  const [comma, end, next] = [pieces[mark], pieces[crop + 1], pieces[crop + 2]];
+  if (comma?.is !== 'break' || comma.mark !== ',' || !isCrop(pieces[crop])) return undefined;
+  if (end?.is === 'break' ? end.mark !== ',' && !end.hard : end !== undefined) return undefined;
+  if (crop === mark + 1 && (end?.is !== 'break' || end.hard)) return undefined;
+  const isListed = next?.is === 'plant' || (next?.is === 'count' && pieces[crop + 3]?.is === 'plant');
+  return end?.is === 'break' && !end.hard && isListed ? undefined : { from: mark, crop, to: crop + 1 };
 }
 
 /** "84 gazania plugs, variety Tin Valise": where the name stands behind its crop. */
@@ -93,6 +147,8 @@ function nameSaidOf(pieces: readonly Piece[], at: number): number | undefined {
 export function withCropsSaid(pieces: readonly Piece[]): readonly Piece[] {
   for (let at = 1; at < pieces.length; at++) {
     const before = pieces[at - 1];
+    const told = withSaidOfSentence(pieces, at);
+    if (told) return told;
     if (before?.is !== 'plant') continue;
     if (before.plant.variety === undefined) {
       const named = before.plant.crop === undefined ? undefined : nameSaidOf(pieces, at);
@@ -107,7 +163,13 @@ export function withCropsSaid(pieces: readonly Piece[]): readonly Piece[] {
     }
     const said = cropSaidOf(pieces, at) ?? (before.known ? undefined : cropApart(pieces, at));
     const crop = said && pieces[said.crop];
-    if (said && crop) return [...pieces.slice(0, at), crop, ...withCropsSaid(pieces.slice(said.to))];
+    if (said && crop)
+      return [
+        ...pieces.slice(0, at),
+        crop,
+        ...pieces.slice(at, said.from),
+        ...withCropsSaid(pieces.slice(said.to)),
+      ];
   }
   return pieces;
 }

@@ -17,12 +17,13 @@ export function cropSaidAt(tokens: readonly Token[], at: number): boolean {
     return false;
   next++;
   while (
-    /^(?:apparently|actually|basically|supposedly|probably|really|just|i|think|believe)$/.test(
+    /^(?:apparently|actually|basically|supposedly|probably|really|just|also|i|think|believe)$/.test(
       textAt(tokens, next),
     )
   )
     next++;
   const article = next;
-  while (/^(?:a|an|the|my|our|one|of|another|new|kind|sort|type|some)$/.test(textAt(tokens, next))) next++;
+  while (/^(?:a|an|the|my|our|one|of|another|both|all|new|kind|sort|type|some)$/.test(textAt(tokens, next)))
+    next++;
   return next > article && cropLength(tokens, next) > 0;
 }

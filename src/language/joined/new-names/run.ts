@@ -87,6 +87,8 @@ export function runAt({ pieces, tokens, at, before, isShouted }: NameSeen): Run 
     // "Took: From Salt Harrier": a capital because something begins.
     if (length === 0 && SMALL.test(token.text) && tokens[piece.from - 1]?.raw === ':') break;
     if (isMonthOfLot(pieces, at + length)) break;
+    // "Five of the coleus mister bobbin same spot".
+    if (length > 0 && token.text === 'same' && !token.capital) break;
     // "Lost two grey mould again".
     if (length === 0 && !token.capital && isCause(tokens, piece.from)) break;
     const isCapital = !isShouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);

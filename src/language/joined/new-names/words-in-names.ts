@@ -90,6 +90,19 @@ export function nameHoldingCrop(
     if (!isName) break;
     words++;
   }
+  // "40 Pantry Basil Pearl, basil": in capitals, and the same crop behind the mark.
+  const [mark, crop] = pieces.slice(to, to + 2);
+  const inside = pieces.slice(at, to).find(isCrop);
+  if (
+    counted &&
+    words > 0 &&
+    held === 1 &&
+    mark?.is === 'break' &&
+    isCrop(crop) &&
+    inside?.plant.crop === crop.plant.crop &&
+    pieces.slice(at, to).every(({ from }) => tokens[from]?.capital === true)
+  )
+    return to - at;
   const isBeforeCrop = isCrop(pieces[to - 1]) && held > 1;
   return words > 0 && isBeforeCrop ? to - 1 - at : 0;
 }
