@@ -167,7 +167,7 @@ export function withCropsSaid(pieces: readonly Piece[]): readonly Piece[] {
       return [
         ...pieces.slice(0, at),
         crop,
-        ...pieces.slice(at, said.from),
+        ...pieces.slice(at, said.from).filter((piece) => piece.is !== 'word' || !TOO.test(piece.text)),
         ...withCropsSaid(pieces.slice(said.to)),
       ];
   }
