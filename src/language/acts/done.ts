@@ -26,7 +26,7 @@ import { eachPlace, withWhereTo } from './where-to.js';
 import { beforeReturn, swappedAt } from './for-what.js';
 import { daysTold } from './on-days.js';
 import { eachUnrooted } from './looks.js';
-import { isPaidFor } from './paid-for.js';
+import { isForNothing, isPaidFor } from './paid-for.js';
 import { type Act, carriedHere, endOf, type Telling } from './telling.js';
 
 export function tellDone(telling: Telling, act: Act, kind: EntryKind): void {
@@ -132,7 +132,7 @@ function leaning(telling: Telling, act: Act, found: Draft): Draft {
       : counted),
     ...toldBefore(pieces, clause, counted, [...earlier, ...proposals]),
     ...(kind === 'check' && lookedOn ? { when: lookedOn } : {}),
-    ...dayOf(pieces, clause, counted, proposals.at(-1)),
+    ...dayOf(pieces, clause, counted, proposals.at(-1), earlier),
     ...(place === undefined ? {} : { place }),
   };
 }
@@ -157,7 +157,9 @@ function proposalOf(telling: Telling, act: Act, kind: EntryKind, found: Draft, d
       ? { how: 'swapped' as const }
       : isPaidFor(rule, pieces, act.hit.to, act.clause.to)
         ? { how: 'sold' as const }
-        : {};
+        : isForNothing(rule, pieces, act.hit.from, endOf(telling, act))
+          ? { how: 'given' as const }
+          : {};
   return {
     kind: told,
     draft,

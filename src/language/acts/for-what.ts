@@ -1,7 +1,7 @@
 /** What came back for plants that left: "swapped two with Ken for one of her ferns", "two went to Ken, swapped for a bag of shallots". */
 import type { Clause } from '../clauses/clauses.js';
 import { wordAt } from '../grammar/rule.js';
-import type { Piece } from '../pieces/pieces.js';
+import type { Piece, When } from '../pieces/pieces.js';
 
 const SWAP = /^(?:swap|swaps|swapped|trade|traded|exchange|exchanged|barter|bartered)$/;
 
@@ -22,6 +22,21 @@ export function swappedAt(pieces: readonly Piece[], { hit, to }: Clause): number
   );
   if (at < 0) return -1;
   return wordAt(pieces, at - 1) === 'in' ? at - 1 : at;
+}
+
+/** "… for a gooseberry with Ken a fortnight ago": the day of a swap, told at its end behind what came back. */
+export function dayBehindReturn(pieces: readonly Piece[], clause: Clause): When | undefined {
+  if (clause.hit?.rule.kind !== 'dispatch') return undefined;
+  const last = pieces
+    .slice(beforeReturn(pieces, clause).to, clause.to)
+    .findLastIndex(({ is }) => is !== 'break');
+  const at = beforeReturn(pieces, clause).to + last;
+  const day = pieces[at];
+  return last > 0 &&
+    day?.is === 'when' &&
+    !/^(?:from|of|for|since|until|till|by)$/.test(wordAt(pieces, at - 1))
+    ? day.when
+    : undefined;
 }
 
 /** Of a swap, what came back is no part of what left. */

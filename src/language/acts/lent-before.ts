@@ -1,6 +1,8 @@
 /** What the words before an act lend it where it says none of its own: a cause, a place, a day. */
 import type { Clause } from '../clauses/clauses.js';
+import { dayBehindReturn } from './for-what.js';
 import type { Draft } from './drafting/draft.js';
+import { wordAt } from '../grammar/rule.js';
 import type { Piece, When } from '../pieces/pieces.js';
 import type { Proposal } from '../proposal.js';
 import { causeBefore, dayBefore, isMush, placeOfIt } from './spoken-before.js';
@@ -46,6 +48,20 @@ function dayOfHeading(
   return !another && isHeading && !isSince && day?.when === before.draft.when ? day?.when : undefined;
 }
 
+/** "41 degrees yesterday and five died": the day of the heat or frost that did it, joined in one sentence. */
+function dayOfHeat(
+  pieces: readonly Piece[],
+  { hit }: Clause,
+  warmth: Proposal | undefined,
+): When | undefined {
+  const head = hit && pieces[hit.from];
+  const killed = hit?.rule.kind === 'loss' && head?.is === 'word' && head.verb?.form === 'past';
+  const isSince = pieces.slice(0, hit?.from).some((_, at) => SINCE.test(wordAt(pieces, at)));
+  return killed && !isSince && warmth?.kind === 'reading' && /^(?:and|so)$/.test(wordAt(pieces, 0))
+    ? warmth.draft.when
+    : undefined;
+}
+
 const SINCE = /^(?:have|has|i've|we've|now|since|later|then|after|afterwards)$/;
 
 /** The day that was said, or that of the act before. */
@@ -54,7 +70,13 @@ export function dayOf(
   clause: Clause,
   { when }: Draft,
   before: Proposal | undefined,
+  earlier: readonly Proposal[],
 ): Pick<Draft, 'when'> {
-  const day = when ?? dayBefore(pieces, clause, before) ?? dayOfHeading(pieces, clause, before);
+  const day =
+    when ??
+    dayBehindReturn(pieces, clause) ??
+    (before ? undefined : dayOfHeat(pieces, clause, earlier.at(-1))) ??
+    dayBefore(pieces, clause, before) ??
+    dayOfHeading(pieces, clause, before);
   return day ? { when: day } : {};
 }

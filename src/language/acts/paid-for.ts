@@ -1,6 +1,7 @@
 /** What was fetched and paid for: "the council picked up 50, paid cash", "Doreen collected six for £12". */
 import type { Rule } from '../grammar/rule.js';
 import { wordAt } from '../grammar/rule.js';
+import { opening } from '../phrases.js';
 import type { Piece } from '../pieces/pieces.js';
 
 /** Behind these nothing is paid. */
@@ -27,6 +28,24 @@ export function isPaidFor(
   }
   return false;
 }
+
+/** "For nothing", "for free", "no charge": what left was given, whatever the words that carried it. */
+export const isForNothing = (
+  { kind, how }: Rule,
+  pieces: readonly Piece[],
+  from: number,
+  to: number,
+): boolean =>
+  kind === 'dispatch' &&
+  how === undefined &&
+  pieces.slice(from, to).some(
+    (_, n) =>
+      FREE.test([0, 1].map((next) => wordAt(pieces, from + n + next)).join(' ')) &&
+      // "All that work for nothing", "not for nothing".
+      !/^(?:work|effort|time|bother|trouble|fuss|that|not)$/.test(wordAt(pieces, from + n - 1)),
+  );
+
+const FREE = opening`for (nothing|nowt|free)|gratis|free (of|gratis)|(no|without) charge`;
 
 /** "For £12", "for cash", "cash in hand". */
 const isForMoney = (pieces: readonly Piece[], at: number): boolean =>

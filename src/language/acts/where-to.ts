@@ -69,8 +69,11 @@ export function withWhereTo(
     const [from, to] = pieces
       .slice(clause.from, clause.to)
       .flatMap((piece) => (piece.is === 'place' ? [piece.place] : []));
+    // What was emptied is no place that they went to.
+    const emptied = { ...draft };
+    delete emptied.place;
     return {
-      ...draft,
+      ...emptied,
       ...(from === undefined ? {} : { fromPlace: from }),
       ...(to === undefined ? {} : { place: to }),
     };

@@ -13,7 +13,7 @@ export const STRONG_CUE = within`
 /** Set, wanted or foretold, and so not read off anything: "forecast says minus 2", "turned the mat to 20". */
 export const NOT_MEASURED = within`
   set|turn|turned|cranked|thermostat|oven|bake|gas|until|when it|if
-  want|need|should|could|would|aim|aiming|prefers?|likes|like it|ideal|recommended|supposed
+  wants?|need|should|could|would|aim|aiming|prefers?|likes|like it|ideal|recommended|supposed
   plantname (like|want|enjoy|love)
   will|going to|tomorrow|tonight|expecting|expected|predicting|forecasts?|forecasting
   on the way to

@@ -33,7 +33,8 @@ export function moneyAt(tokens: readonly Token[], at: number): number | undefine
   if (/^a$/.test(token.text) && /^(?:quid|fiver|tenner|pound|dollar)$/.test(textAt(tokens, at + 1)))
     return /^(?:each|apiece)$/.test(textAt(tokens, at + 2)) ? at + 3 : at + 2;
   if (
-    /^(?:no|number|nr|room|page|chapter|step|version|day|week|half-past)$/.test(textAt(tokens, at)) &&
+    // "A hot week. 3 died": a sentence ends there; "no." is short for something.
+    /^(?:no|nr)$/.test(textAt(tokens, at)) &&
     tokens[at + 1]?.text === '.' &&
     tokens[at + 2]?.is === 'number'
   )

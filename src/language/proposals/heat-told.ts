@@ -10,6 +10,8 @@ const FOR_HEAT = whole`
   shade|shaded|shadecloth|shading|cloth|netting|vent|vents|vented|ventilated|doors?|louvres?|windows?|airing|aired|fan|fans
   cooked|cook|fried|fry|baked|bake|scorched|scorch|roasted|wilted|flopped|frazzled|crisp|crisped|toast
 `;
+/** Given because of the heat where "so" says it. */
+const AGAINST_THIRST = whole`water|watered|watering|drink|soak|soaked|drench|drenched|mist|misted|sprayed|hosed|hosing`;
 const LEADS = /^(?:was|it|it's|its|were|is|already|now|got|up|to|hit|a|about|around|nearly)$/;
 
 /** Whether a part tells nothing but a number, a place and a time, and what follows it tells of heat. */
@@ -26,8 +28,26 @@ export function tellsHeat(part: readonly Piece[], behind: readonly Piece[]): boo
   const place = /^(?:the|my|our)$/.test(wordAt(part, at + 2)) ? at + 3 : at + 2;
   if (part[place]?.is !== 'place') return false;
   if (!part.slice(place + 1).every(({ is }) => is === 'when')) return false;
-  return behind.some((piece) => piece.is === 'word' && FOR_HEAT.test(piece.text));
+  const isSo = wordAt(behind, 0) === 'so' && wordAt(behind, 1) !== 'far';
+  return behind.some(
+    (piece) =>
+      piece.is === 'word' && (FOR_HEAT.test(piece.text) || (isSo && AGAINST_THIRST.test(piece.text))),
+  );
 }
+
+/** "Heat mat says 22 tonight": read off a thing of ours; what is said by others is foretold. */
+export const isReadTonight = (pieces: readonly Piece[]): boolean => {
+  const place = pieces.findIndex(({ is }) => is === 'place');
+  const told = /^(?:is|was)$/.test(wordAt(pieces, place + 1)) ? place + 2 : place + 1;
+  return (
+    place >= 0 &&
+    pieces.slice(0, place).every((piece) => piece.is === 'word' && GAUGE.test(piece.text)) &&
+    /^(?:says|saying|reads|reading|shows|showing)$/.test(wordAt(pieces, told)) &&
+    /^(?:celsius|count)$/.test(pieces[told + 1]?.is ?? '') &&
+    pieces.slice(told + 2).every((piece) => piece.is === 'break' || piece.is === 'when')
+  );
+};
+const GAUGE = whole`the|my|our|in|on|thermometer|gauge|sensor|probe|dial`;
 
 const isHot = (value: number | undefined): boolean =>
   value !== undefined && Object.values(HOT).some(([from, to]) => from <= value && value <= to);

@@ -16,6 +16,7 @@ import type { Note } from '../note.js';
 import type { Piece, PieceOf } from '../pieces/pieces.js';
 import type { Proposal } from '../proposal.js';
 import { LINE_LIMIT, plantsIn, type Sentence } from '../sentences/sentences.js';
+import { isReadTonight } from './heat-told.js';
 import { degrees, listedReadings } from './readings-listed.js';
 import { isInFahrenheit, ownPlace, partsOfPlaces, temperaturesToo } from './readings-in-row.js';
 import { isPersons, pastPerson } from '../mood/somebody-else.js';
@@ -44,7 +45,7 @@ export function proposeReading(
 ): readonly Proposal[] | undefined {
   const { pieces } = sentence;
   const line = sentence.line.slice(0, LINE_LIMIT).replace(/ would you (?:believe|credit) ?(?:it)?$/, '');
-  if (NOT_MEASURED.test(line)) return undefined;
+  if (NOT_MEASURED.test(line) && !isReadTonight(pieces)) return undefined;
   // "The packet says 18 to 21 degrees for …", "Edna says her greenhouse was 31": no thermometer of ours.
   if (ADVISED.test(line) || SAYS_OF_OTHERS.test(line)) return undefined;
   if (isMeasuredElsewhere(pieces)) return undefined;
@@ -121,7 +122,7 @@ export function proposeReading(
     pieces.some(
       (piece) =>
         piece.is === 'word' &&
-        /^(?:cuttings|pots|plants|trays|people|minutes|hours|days|weeks|times|twice|o'clock|cats?|eggs?)$/.test(
+        /^(?:cuttings|pots|plants|trays|people|minutes|hours|days|weeks|times|twice|o'clock|cats?|eggs?|watts?)$/.test(
           piece.text,
         ),
     )

@@ -93,6 +93,22 @@ export const left: readonly Rule[] = [
     ],
   },
   {
+    name: 'of <count> <plant> are alive <count>',
+    kind: 'loss',
+    // As those say it who write in a second language.
+    head: 'is|are alive|living',
+    shape: 'object',
+    sense: 'left',
+    when: (p, f, t) =>
+      p[f - 1]?.is === 'plant' &&
+      p[f - 2]?.is === 'count' &&
+      [3, 4].some((back) => /^(?:from|of)$/.test(wordAt(p, f - back))) &&
+      isNumbered(p.slice(t, t + 1)) &&
+      endsAt(p, t + 1),
+    phrasings: ['from 12 Salt Harrier are alive only 9'],
+    mustNot: ['the Salt Harrier are alive', 'the Salt Harrier are alive, 9 rooted'],
+  },
+  {
     name: '<count> of <count> <plant> survived',
     kind: 'loss',
     head: 'still|have~? survive~past|alive|survivors',

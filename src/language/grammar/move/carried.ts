@@ -232,6 +232,29 @@ export const carried: readonly Rule[] = [
     sense: 'emptying',
     head: 'empty~past|clear~past',
     shape: 'object',
-    when: (p, _f, t) => follows(p, t, 'place') && followsWord(p, t, /^(?:into|to|onto)$/),
+    when: (p, _f, t) =>
+      follows(p, t, 'place') && (followsWord(p, t, /^(?:into|to|onto)$/) || isAllElsewhere(p, t)),
+    phrasings: [
+      'cleared the greenhouse, whole lot now in the porch',
+      'emptied the propagator, everything is in the porch now',
+    ],
+    mustNot: [
+      'cleared the greenhouse, all tidy in the porch too',
+      'emptied the greenhouse, everything now on the heap',
+      'cleared the greenhouse, two now in the porch',
+    ],
   },
 ];
+
+/** "…, whole lot now in tunnel 2": where all that stood in an emptied place is now. */
+function isAllElsewhere(pieces: readonly Piece[], from: number): boolean {
+  const lot = pieces.findIndex((piece, at) => at > from && isWhole(piece));
+  const place = pieces.findIndex(({ is }, at) => at > lot && is === 'place');
+  const between = pieces.slice(lot + 1, place).map((_, n) => wordAt(pieces, lot + 1 + n));
+  return (
+    lot > 0 &&
+    place > lot &&
+    between.every((word) => /^(?:is|are|it|of|now|in|on|under|over|out|back|the|my)$/.test(word)) &&
+    (between.includes('now') || wordAt(pieces, place + 1) === 'now')
+  );
+}

@@ -64,6 +64,37 @@ export const movedInShort: readonly Rule[] = [
     mustNot: ['are the Salt Harrier back in the propagator?'],
   },
   {
+    name: '<plant> potted on and over on <place>',
+    kind: 'move',
+    head: 'and over|out|down|up|back|sat|sitting|stood|standing|now in|on|under the|my? <place>',
+    shape: 'subject',
+    when: (p, f, t) => {
+      const place = p[t - 1];
+      return (
+        place?.is === 'place' &&
+        isOnBench(place.place) &&
+        (endsAt(p, t) || wordAt(p, t) === 'now') &&
+        p.slice(0, f).some(({ is }) => is === 'plant') &&
+        p
+          .slice(0, f)
+          .some(
+            (piece) =>
+              piece.is === 'word' &&
+              piece.verb?.form === 'past' &&
+              /^(?:pot|repot|bump|prick)$/.test(piece.verb.lemma),
+          )
+      );
+    },
+    phrasings: [
+      'all the Salt Harrier are bumped up to 4 inch pots and over on the windowsill',
+      'Salt Harrier potted on yesterday and down in the porch',
+    ],
+    mustNot: [
+      'Salt Harrier potted on and out on the heap',
+      'are the Salt Harrier potted on and out in the porch?',
+    ],
+  },
+  {
     name: '…, other <count> on <place>',
     kind: 'move',
     head: '<count> in|on|onto|under the|my? <place>',

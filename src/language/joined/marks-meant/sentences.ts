@@ -68,6 +68,35 @@ export const sentencesBegun: readonly MarkMeant[] = [
     ],
   },
   {
+    // What was found has its own plant before it; those named behind were not seen to.
+    name: "<count> rooted didn't bother with <plant>",
+    mark: ',',
+    begins: ['word'],
+    when: (before, behind) => {
+      const last = lastOf(before);
+      const named = behind.findIndex(({ is }) => is === 'plant');
+      return (
+        /^(?:didn't|haven't|hadn't|never)$/.test(wordAt(behind, 0)) &&
+        /^(?:get|got|bother|bothered|touch|touched|reach|reached|look|looked|manage|managed)$/.test(
+          wordAt(behind, 1),
+        ) &&
+        named > 1 &&
+        behind.slice(2, named).every(({ is }) => is === 'word') &&
+        before.some(({ is }) => is === 'plant') &&
+        last?.is === 'word' &&
+        !/^(?:that|which|who)$/.test(wordBack(before, 2)) &&
+        (last.text === 'roots' || (last.verb?.form === 'past' && /^(?:root|die|rot)$/.test(last.verb.lemma)))
+      );
+    },
+    phrasings: [
+      [
+        "looked at the Salt Harrier and six are rooted didn't bother with the Tallow Bell",
+        "looked at the Salt Harrier and six are rooted, didn't bother with the Tallow Bell",
+      ],
+    ],
+    mustNot: ["the six Salt Harrier that rooted didn't touch the Tallow Bell's pot"],
+  },
+  {
     name: '<deed> <question>',
     mark: '.',
     begins: ['word'],

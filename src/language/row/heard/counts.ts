@@ -22,6 +22,12 @@ const KIND = new Set(
 const BECAME = new Set('rooted routed dead rotted rotten died damped dampened failed wilted'.split(' '));
 const HAS_BECOME = new Set('have has had gone survived'.split(' '));
 
+const DAY = /^(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|today|yesterday|morning|afternoon|evening)$/;
+
+/** "Vine weevil", "rose rust": what is called by the plant that it eats. */
+const NAMED_BY_PLANT =
+  /^(?:weevils?|beetles?|moths?|fly|flies|sawfly|aphids?|mites?|midges?|blight|rust|mildew|wilt)$/;
+
 /** Before "did" where it opens what was done. */
 const DID = /^(?:so|and|then|also|ok|okay|today|yesterday)?$/;
 
@@ -113,14 +119,20 @@ export const heardCounts: readonly Misheard[] = [
   },
   {
     name: '<plant> for have rooted',
-    mends: { for: 'four', to: 'two', ...TREE_AND_FREE },
+    mends: { for: 'four', to: 'two', ate: 'eight', ...TREE_AND_FREE },
     when: (v) =>
       /^(?:have|has)$/.test(v.word(1)) &&
       !v.isName(1) &&
-      v.isName(-1) &&
+      (v.isName(-1) || (v.heard !== 'to' && DAY.test(v.word(-1)))) &&
       /^(?:rooted|routed|roots|died|rotted)$/.test(v.word(2)),
-    phrasings: [['Salt Harrier free have rooted', 'Salt Harrier three have rooted']],
-    mustNot: ['Salt Harrier to have a drink'],
+    phrasings: [
+      ['Salt Harrier free have rooted', 'Salt Harrier three have rooted'],
+      [
+        'checked Salt Harrier on thursday ate have rooted',
+        'checked Salt Harrier on thursday eight have rooted',
+      ],
+    ],
+    mustNot: ['Salt Harrier to have a drink', 'I meant them by thursday to have rooted'],
   },
   {
     name: '<number> have gone',
@@ -231,7 +243,7 @@ export const heardCounts: readonly Misheard[] = [
   {
     name: 'took <number> <plant>',
     mends: SMALL_WORDS,
-    when: (v) => v.isPlant(1),
+    when: (v) => v.isPlant(1) && !NAMED_BY_PLANT.test(v.word(2)),
     onlyIf: (v) =>
       (afterAct(v) && !isForSomeone(v)) ||
       afterParticle(v) ||
@@ -240,7 +252,7 @@ export const heardCounts: readonly Misheard[] = [
       ['took for Salt Harrier', 'took four Salt Harrier'],
       ['gave to Salt Harrier to Doreen', 'gave two Salt Harrier to Doreen'],
     ],
-    mustNot: ['for Salt Harrier', 'gave to Salt Harrier'],
+    mustNot: ['for Salt Harrier', 'gave to Salt Harrier', '18 lost to vine weevil', 'lost to lily beetle'],
   },
   ...heardInPots,
 ];

@@ -36,12 +36,16 @@ export function joinLoss(before: Proposal, next: Proposal): Proposal | undefined
   if (before.kind !== 'loss' || next.kind !== 'loss') return undefined;
   // "Lost three, sorry I mean …, lost three to rot", "knocked two off and snapped both": said again in full.
   const told = [before, next].map(({ draft }) => draft.quantity);
+  const sameCause = (next.slots['cause'] ?? before.slots['cause']) === before.slots['cause'];
   const again =
     (told[0]?.value ?? told[0]?.whole) !== undefined &&
     told[0]?.value === told[1]?.value &&
     told[0]?.whole === told[1]?.whole &&
     told[1]?.more !== true &&
-    (before.slots['cause'] === undefined || told[1]?.both === true) &&
+    (before.slots['cause'] === undefined ||
+      told[1]?.both === true ||
+      // "The cat got one, 1 dead": what it came to.
+      (next.rule === '<count> <plant> dead' && next.draft.plant === undefined && sameCause)) &&
     isOnePlant(plantToldOf(before), plantToldOf(next));
   if (again) return { ...before, slots: { ...before.slots, ...next.slots } };
   // "The cat knocked the pot off the sill and snapped two Copper Lantern": how it came about, and what it came to.
@@ -74,7 +78,12 @@ const TAKES_AWAY: ReadonlySet<string> = new Set(['loss', 'dispatch', 'plantOut',
 export function withoutWhatIsLeft(proposals: readonly Proposal[]): readonly Proposal[] {
   const isLeft = ({ kind, rule }: Proposal): boolean => kind === 'loss' && LEFT.has(rule);
   if (!proposals.some(isLeft)) return proposals;
-  const deeds = proposals.filter((told) => !isLeft(told) && TAKES_AWAY.has(told.kind)).map(plantToldOf);
+  // "Only nine alive, the others are rotten": what is left tells how many those are.
+  const isUncounted = ({ kind, draft }: Proposal): boolean =>
+    kind === 'loss' && (draft.quantity === undefined || draft.quantity.whole === 'rest');
+  const deeds = proposals
+    .filter((told) => !isLeft(told) && TAKES_AWAY.has(told.kind) && !isUncounted(told))
+    .map(plantToldOf);
   return proposals.filter((told) => {
     const plant = plantToldOf(told);
     return !isLeft(told) || !deeds.some((of) => !plant || !of || isOnePlant(of, plant));
