@@ -40,12 +40,12 @@ export const isForNothing = (
   how === undefined &&
   pieces.slice(from, to).some(
     (_, n) =>
-      FREE.test([0, 1].map((next) => wordAt(pieces, from + n + next)).join(' ')) &&
+      FREE.test([0, 1, 2].map((next) => wordAt(pieces, from + n + next)).join(' ')) &&
       // "All that work for nothing", "not for nothing".
       !/^(?:work|effort|time|bother|trouble|fuss|that|not)$/.test(wordAt(pieces, from + n - 1)),
   );
 
-const FREE = opening`for (nothing|nowt|free)|gratis|free (of|gratis)|(no|without) charge`;
+const FREE = opening`for (nothing|nowt|free)|gratis|free of charge|(no|without) charge`;
 
 /** "For £12", "for cash", "cash in hand". */
 const isForMoney = (pieces: readonly Piece[], at: number): boolean =>
