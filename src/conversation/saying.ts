@@ -28,7 +28,7 @@ import { namesLots, namesLotTold } from './leaning/lots-unnamed.js';
 import { isLogged, takeNote } from './noting.js';
 import { matchButton } from './answers/offering.js';
 import { asksWhetherMeant } from './reading/meaning.js';
-import { contextOf, readIn } from './reading/reading.js';
+import { contextOf, readIn, wordsNamed } from './reading/reading.js';
 import { oneMoreOf } from './answers/one-more.js';
 import { ownLines, readSaid, unprompted } from './reading/reading-said.js';
 import { replyToAsk } from './answers/replying.js';
@@ -84,7 +84,7 @@ export function sayText(
     return;
   }
   const known = contextOf(sitting.ledger);
-  const spelt = heard ? text : withoutSlips(sitting.text, known);
+  const spelt = heard ? text : withoutSlips(sitting.text, known, () => wordsNamed(sitting, sitting.text));
   const button = matchButton(sitting, spelt, context);
   if (button) {
     remember(sitting, text, false);

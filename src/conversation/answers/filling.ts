@@ -25,7 +25,7 @@ const I_MEAN = /,? (?:the [\p{L}\d]+ )?i mean[.!]?$/iu;
 const LONGEST_NAME = 60;
 /** Words that no name of a plant begins or ends with: a new note, not the answer. */
 const NOTE =
-  /^(?:ok|okay|now|and|then|so|but|also|right|just|i|we|it|they|did|lost|took|gave|in|on|at|into|with|from|to|this)\b|\b(?:too|as well|now|today|yesterday)$/i;
+  /^(?:ok|okay|now|and|then|so|but|also|right|just|i|we|it|they|did|lost|took|gave|in|on|at|into|with|from|to|this)\b|\b(?:too|as well|now|today|yesterday|(?:in)?to (?:the|my) (?:\S+ )?\S+|(?:potted|planted|pricked|pinched|moved) (?:on|up|out))$/i;
 /** "Didn't get round to the Bobbin Lace": what was left undone, and no choice of a batch. */
 const NOT_DONE = /\b(?:did|do|have|has|was|were)(?:n['’]?t| not)\b|\b(?:forgot|never got)\b/i;
 /** "Jayden dropped one. It's snapped": told, and no name. */
@@ -203,6 +203,8 @@ function nameIn(text: string, isAnswer: boolean): string | null {
     .trim()
     .replace(/^(?:it was|it's|it’s|they were|they['’]re|that['’]s|that was)\s+/i, '')
     .replace(/^(?:the|of|some|my|cuttings of)\s+/i, '')
+    // "Salt Harrier is a fuchsia".
+    .replace(/(?<!\s)\s(?:is|are|it['’]s|that['’]s) an? (?=\p{L}+[.!]?$)/iu, ' ')
     .replace(/[.!?"“”]+/g, '');
   if (
     isAnswer ||

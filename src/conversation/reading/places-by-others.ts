@@ -3,6 +3,7 @@ import { type Batch, placeOf } from '../../ledger/batch.js';
 import { type Ledger, liveBatches } from '../../ledger/ledger.js';
 import { withoutNames } from '../answers/plants-named.js';
 import { OTHER_MS, spokenOfLast } from '../batches/pointing.js';
+import { readIn } from './reading.js';
 import type { Sitting } from '../sitting.js';
 
 /** Nothing is set down where nothing of this is said: a remark may liken one plant to the one beside it. */
@@ -58,10 +59,13 @@ function nextToPlant({ ledger }: Sitting, text: string): string {
 }
 
 /** The last place told of plants, where it is one of that kind. */
-function asBefore({ ledger }: Sitting, text: string): string {
+function asBefore(sitting: Sitting, text: string): string {
+  const { ledger } = sitting;
   const said = SAME.exec(text);
   // "And another 5 Moss Cardinal, same place" says the last note again.
   if (!said || /^(?:and|also|plus|then|another)\b/i.test(text.trim())) return text;
+  // "6 Moss Cardinal in the porch, 8 Marble Wren same place": the place that the note itself told last.
+  if (readIn(sitting, text.slice(0, said.index)).entries.some(({ entry }) => 'place' in entry)) return text;
   const what = (said.groups?.['what'] ?? '').toLowerCase().replace(/^window ?/, '');
   const stood = ledger.standing.findLast(
     ({ entry }) =>

@@ -32,6 +32,14 @@ export function readIn(
   return read({ ...note, byRules: !weighed, ...(heard ? { heard } : {}) });
 }
 
+/** The words of the varieties that the text tells, in small letters. */
+export const wordsNamed = (sitting: Sitting, text: string): ReadonlySet<string> =>
+  new Set(
+    readIn(sitting, text).entries.flatMap(({ entry }) =>
+      'variety' in entry ? (entry.variety?.toLowerCase().split(/[\s-]+/) ?? []) : [],
+    ),
+  );
+
 /** The note as the reader takes it. */
 export function noteOf(
   sitting: Sitting,

@@ -35,7 +35,7 @@ export function eachPlace(
   return places.length < 2 ? drafts : [...new Set(places)].map((place) => ({ ...draft, place }));
 }
 
-/** "Moved the others in there too": the place named last. */
+/** "Moved the others in there too", "8 Salt Harrier same place": the place named last. */
 export function placeThere(
   pieces: readonly Piece[],
   clause: Clause,
@@ -44,7 +44,10 @@ export function placeThere(
   // "Everything in there got a drink" tells it before the act.
   const from = clause.subjectFirst ? clause.from : (clause.hit?.to ?? clause.from);
   for (let at = from; at < clause.to; at++)
-    if (wordAt(pieces, at) === 'there' && /^(?:in|into|out|over|up|down|on)$/.test(wordAt(pieces, at - 1)))
+    if (
+      (wordAt(pieces, at) === 'there' && /^(?:in|into|out|over|up|down|on)$/.test(wordAt(pieces, at - 1))) ||
+      (wordAt(pieces, at) === 'same' && /^(?:place|spot)$/.test(wordAt(pieces, at + 1)))
+    )
       return told.findLast(({ slots }) => typeof slots['place'] === 'string')?.slots['place'] as
         string | undefined;
   return undefined;

@@ -174,7 +174,9 @@ function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): bool
     if (
       piece?.is === 'word' &&
       piece.verb &&
-      (/^(?:take|strike|stick)$/.test(piece.verb.lemma) ||
+      ((/^(?:take|strike|stick)$/.test(piece.verb.lemma) &&
+        // "I've got ten cuttings, took them on Sunday": when these were taken, and no other lot.
+        !(clause.hit?.rule.kind === 'strike' && /^(?:them|these|it)$/.test(wordAt(pieces, before + 1)))) ||
         // "The cuttings I did on Sunday".
         (piece.text === 'did' &&
           /^(?:i|we)$/.test(wordAt(pieces, before - 1)) &&

@@ -1,4 +1,4 @@
-/** The day of what was told, in a sentence of its own: "lost 3 Salt Harrier. Raging. Yesterday.", "misted it all. That was Sunday." */
+/** The day of what was told, in a sentence of its own: "lost 3 Salt Harrier. Raging. Yesterday.", "misted it all. That was Sunday.", "I've got 10 cuttings of Salt Harrier. Took them on Saturday." */
 import { MONTH } from '../pieces/no-days.js';
 import type { Piece } from '../pieces/pieces.js';
 import type { Proposal } from '../proposal.js';
@@ -9,18 +9,26 @@ const DEED =
 const AROUND =
   /^(?:that|this|it|i|we|they|them|these|those|was|were|is|all|both|done|did|happened|on|back|only|just)$/;
 
-/** "That was", "both on". */
-const isAround = (piece: Piece): boolean =>
+/** Of cuttings, how they were come by is told once more. */
+const TAKEN = /^(?:took|taken|struck|stuck|i've|we've|have)$/;
+
+/** "That was", "both on"; of cuttings (`isStruck`) "I took them". */
+const isAround = (piece: Piece, isStruck: boolean): boolean =>
   piece.is === 'break' ||
-  (piece.is === 'word' && AROUND.test(piece.text)) ||
+  (piece.is === 'word' && (AROUND.test(piece.text) || (isStruck && TAKEN.test(piece.text)))) ||
   (piece.is === 'count' && (piece.quantity.both === true || piece.quantity.whole === 'all'));
+
+const THEM = /^(?:that|this|it|they|them|these|those)$/;
 
 /** What was told, with its day; undefined where the sentence says anything else, or all has a day already. */
 export function datedBy(
   told: readonly Proposal[],
   { pieces, asked }: Sentence,
 ): readonly Proposal[] | undefined {
-  const [when, more] = pieces.filter((piece) => !isAround(piece));
+  const isTaking = pieces.some((piece) => piece.is === 'word' && TAKEN.test(piece.text));
+  const isOfThem = pieces.some((piece) => piece.is === 'word' && THEM.test(piece.text));
+  const isStruck = isTaking && isOfThem && told.every(({ kind }) => kind === 'strike');
+  const [when, more] = pieces.filter((piece) => !isAround(piece, isStruck));
   if (asked || more || when?.is !== 'when' || when.when.past === undefined || when.when.past === 'ask')
     return undefined;
   // "38F on the fire escape. In May!": told of today, and a wonder.

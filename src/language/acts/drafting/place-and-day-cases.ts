@@ -48,8 +48,14 @@ export const placeCases: readonly Case<Seen<'place'>>[] = [
   {
     // Where what they came off stands.
     name: 'took <count> from the bush in <place>',
-    phrasings: ['Took six hydrangea cuttings from the big bush in the front garden'],
-    when: ({ pieces, at, clause }) => clause.hit?.rule.kind === 'strike' && isWhatTheyCameOff(pieces, at),
+    phrasings: [
+      'Took six hydrangea cuttings from the big bush in the front garden',
+      "Jean let me loose in her garden so I've taken 8 of her Salt Harrier",
+      'Went round the botanic garden and took 6 cuttings of Salt Harrier',
+    ],
+    when: ({ pieces, at, clause }) =>
+      clause.hit?.rule.kind === 'strike' &&
+      (isWhatTheyCameOff(pieces, at) || isWhereSomebodyWent(pieces, clause.from, at, clause.hit.from)),
     does: passOver,
   },
   {
@@ -215,6 +221,18 @@ const keepsThem = (pieces: readonly Piece[]): boolean =>
       piece.is === 'word' &&
       /^(?:keeping|kept|keep|staying|stayed|stays|leaving|left|that's|that|which|who)$/.test(piece.text),
   );
+
+/** "Jean let me loose in her garden so …", "went round the garden and …": gone to before the act, which tells its own place. */
+function isWhereSomebodyWent(pieces: readonly Piece[], from: number, place: number, act: number): boolean {
+  return (
+    pieces
+      .slice(from, place)
+      .some((_, n) =>
+        /^(?:went|let|visited|popped|nipped|wandered|called|invited)$/.test(wordAt(pieces, from + n)),
+      ) &&
+    pieces.slice(place, Math.max(place, act)).some((_, n) => /^(?:and|so)$/.test(wordAt(pieces, place + n)))
+  );
+}
 
 /** "Off the one by", "from the big bush at the bottom of". */
 function isWhatTheyCameOff(pieces: readonly Piece[], place: number): boolean {

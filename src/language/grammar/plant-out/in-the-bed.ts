@@ -99,6 +99,7 @@ export const inTheBed: readonly Rule[] = [
     phrasings: [
       'stuck nine Salt Harrier in the memorial bed by the gate',
       'shoved 4 Salt Harrier in the far bed',
+      'put six of the Salt Harrier out in the long bed',
     ],
     mustNot: [
       'stuck nine Salt Harrier slips in the bed by the gate',

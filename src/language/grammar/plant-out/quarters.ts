@@ -35,7 +35,7 @@ const plantedIn = (pieces: readonly Piece[], to: number): boolean =>
   !followsWord(pieces, to, /^(?:honesty|stall|shop)$/) &&
   !isIndoors(pieces, to) &&
   (followsWord(pieces, to, GARDEN) ||
-    pieces.slice(to, to + 6).some(
+    pieces.slice(to, to + 8).some(
       (piece) =>
         piece.is === 'place' &&
         // "Brought in from the garden".

@@ -7,7 +7,7 @@ import { leadBefore } from './before-name.js';
 import { NEVER_WITHIN } from './counted.js';
 import { cropLength } from './crop-words-said.js';
 import { LED_BY, onlyDescribes } from './describing.js';
-import { NEVER } from './no-names.js';
+import { isAdverbOrDoing, NEVER } from './no-names.js';
 import { isPerson, isTitled } from './people.js';
 import { endsPart, type Search } from './search.js';
 
@@ -88,7 +88,7 @@ const isOfName = (token: Token | undefined): boolean =>
   !NEVER_WITHIN.has(token.text) &&
   !placeNouns.has(token.text) &&
   verbSense(token.text) === undefined &&
-  !/(?:ing|ly)$/.test(token.text);
+  !isAdverbOrDoing(token.text);
 
 /** "12 cuttings", "15 taken", "took 8". */
 function isTaken(tokens: readonly Token[], at: number): boolean {

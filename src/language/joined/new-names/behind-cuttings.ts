@@ -35,6 +35,8 @@ export const phrasings: readonly (readonly [note: string, name: string])[] = [
   ['5 verbena cuttings tray pirate cold frame', 'Tray Pirate'],
   ['took nine fuchsia cuttings march otter theyre on the windowsill', 'March Otter'],
   ['9 fuchsia cuttings, tin hat, spare room', 'Tin Hat'],
+  ['9 fuchsia cuttings, damson dog, spare room', 'Damson Dog'],
+  ['11 fuchsia cuttings, rude hare, spare room', 'Rude Hare'],
 ];
 
 /** Notes that tell no name there. */
@@ -43,6 +45,7 @@ export const mustNot: readonly string[] = [
   '9 penstemon cuttings top shelf',
   '9 fuchsia cuttings, good ones, spare room',
   '9 fuchsia cuttings, tea time, spare room',
+  '9 fuchsia cuttings, bloody cat, spare room',
   '9 fuchsia cuttings, bottom heat, spare room',
   '6 salvia cuttings shed roof',
   'took ten dahlia cuttings yesterday really chuffed theyre in the cold frame',

@@ -94,6 +94,10 @@ export function onlyDescribes(words: readonly string[]): boolean {
   const last = words.at(-1) ?? '';
   if (/^end of (?:line|range|season)$/.test(words.join(' '))) return true;
   if (MAKES_DESCRIPTION.test(last) || PARTICIPLE.test(last)) return true;
+  // "Dull Monday": no description, and no day.
+  const [first = '', , more] = words;
+  if (more === undefined && /[a-z]day$/.test(last) && (PRAISE.includes(first) || HEALTH.includes(first)))
+    return false;
   return words.every(
     (word, at) =>
       DESCRIBING.has(word) ||

@@ -14,7 +14,7 @@ const NO_OPENINGS: ReadonlySet<string> = new Set(wordsOf`
   nice good lovely great happy merry thank thanks bless fingers touch hope hopefully wish need needs want wants bit really very quite rather pretty fairly mostly mainly
   about around nearly roughly maybe perhaps probably possibly definitely sort kind another more extra spare plenty loads lots half quarter looking feeling pouring raining
   straight fresh freshly late early later first second last third best worst only same usual different various assorted mixed new old
-  please sorry anyway because cos cause since although though whilst when where which who whoever what never always
+  bloody blooming flipping damn damned naughty stupid blasted please sorry anyway because cos cause since although though whilst when where which who whoever what never always
   courtesy thanks via care per total altogether except minus plus including
   easter christmas xmas bank boxing whit new bottom jiffy hormone rooting neat plain clean sharp damp dry wet sunny shady warm hot
 `);
@@ -27,6 +27,11 @@ export const THINGS = whole`pot|tray|root|night|water|peat|box|slip|plug|leaf|be
 
 /** "Sunday best", "march hare". */
 const DAYS = whole`monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december`;
+
+/** "Close cat": a beast alone spoils nothing, where a name may end with it. */
+const BEASTS = whole`cat|dog|hare|mouse|rat|deer|rabbit|squirrel|pigeon|blackbird|possum|wallaby`;
+const isBeast = (words: readonly string[], at: number): boolean =>
+  at > 0 && at === words.length - 1 && BEASTS.test(words[at] ?? '');
 
 /** What ends a wish or a place among words of everyday. */
 export const NO_LAST = whole`
@@ -60,7 +65,8 @@ export function namesCropBefore(
         (phraseAt(causes, words, n)?.words.length ?? 0) > 1 ||
         (n > 0 && phraseAt(cuttingTypes, words, n) !== undefined) ||
         (DAYS.test(first) ? [] : [causes, cuttingTypes, media]).some(
-          (table) => phraseAt<unknown>(table, words, n)?.words.length === words.length - n,
+          (table) =>
+            phraseAt<unknown>(table, words, n)?.words.length === words.length - n && !isBeast(words, n),
         ),
     )
   )

@@ -83,3 +83,13 @@ const WISH = whole`
 
 /** "Happy Birthday", "Many Thanks", however they are written; no "Merry Widow". */
 export const isWish = (words: readonly string[]): boolean => WISH.test(words.join(' '));
+
+/** What sounds like an adverb and is none: "wobbly nan". */
+const LIKE_ADVERBS = whole`
+  wobbly|woolly|wooly|silly|jolly|jelly|belly|smelly|chilly|hilly|frilly|bubbly|crinkly|wriggly|prickly|tiddly|cuddly|ghostly|curly|lonely
+  molly|polly|sally|nelly|billy|willy|milly|dolly|tilly|lily|bully|trolley|wily|surly|pearly|gnarly|knobbly|squiggly|giggly|grizzly
+`;
+
+/** "Really", "mostly", "rooting": no word of a name in small letters. */
+export const isAdverbOrDoing = (word: string): boolean =>
+  /(?:ing|ly)$/.test(word) && !LIKE_ADVERBS.test(word);

@@ -13,6 +13,7 @@ import { textAt, type Token } from '../../row/tokens.js';
 import { NEVER_WITHIN } from './counted.js';
 import { cropLength } from './crop-words-said.js';
 import { onlyDescribes } from './describing.js';
+import { isAdverbOrDoing } from './no-names.js';
 import { isFirm, isPerson, isTitled } from './people.js';
 import { endsPart, type Search } from './search.js';
 
@@ -28,6 +29,9 @@ export const phrasings: readonly (readonly [note: string, name: string])[] = [
   ['had a look at the tin curate and nine of them have rooted', 'Tin Curate'],
   ['another 6 cuttings of larder hymn today', 'Larder Hymn'],
   ['took eight penstemon cuttings of widow lantern', 'Widow Lantern'],
+  ['took 8 cuttings of wobbly kettle', 'Wobbly Kettle'],
+  ['took 8 cuttings of Salt Harrier and 5 of larder hymn', 'Larder Hymn'],
+  ['slack order should be 5', 'Slack Order'],
 ];
 
 /** Notes that tell no name there: they are of the lot that lives. */
@@ -42,6 +46,8 @@ export const mustNot: readonly string[] = [
   'checked the heat mat, 5 rooted',
   'slug trouble, 2 lost',
   'lost 2 of the poor babies',
+  'plant count should be 5',
+  'pot number should be 5',
 ];
 
 type Free = Search['free'];
@@ -66,7 +72,7 @@ const ANY_PLANTS = whole`
 /** What opens a telling and is no plant. */
 const OPENINGS = whole`
   news|update|updates|look|check|checks|report|reports|time|tally|count|result|results|days?|inspection|round|rounds|progress|score|success|luck
-  job|work|list|notes?|summary|verdict|call|stuff|chance|like|enough|heavens|god|gosh|god's|lord|morning|evening|afternoon|night|all|folks|everyone|mates?|status|head|total
+  job|work|list|notes?|summary|verdict|call|stuff|chance|like|enough|heavens|god|gosh|god's|lord|morning|evening|afternoon|night|all|folks|everyone|mates?|status|head|total|numbers?|figures?|amount
 `;
 
 const ROOTS_BEHIND = whole`of|out|have|has|rooted|with|got|now|more`;
@@ -101,7 +107,10 @@ function behindCuttingsOf(tokens: readonly Token[], at: number, free: Free): num
   const isAnother =
     textAt(tokens, at - 1) === 'of' &&
     numberAt(tokens, at - 2)?.to === at - 1 &&
-    textAt(tokens, at - 3) === 'another';
+    (textAt(tokens, at - 3) === 'another' ||
+      // "Took 8 cuttings of wobbly kettle and 5 of larder hymn".
+      (textAt(tokens, at - 3) === 'and' &&
+        /^(?:cuttings|tips|slips)$/.test(textAt(tokens, cuttingsBefore(tokens, at)))));
   if (!isCuttings && !isAnother) return undefined;
   const to = nameEnd(tokens, at, free);
   if (to === undefined || !isName(tokens, at, to)) return undefined;
@@ -110,6 +119,10 @@ function behindCuttingsOf(tokens: readonly Token[], at: number, free: Free): num
     ? to
     : undefined;
 }
+
+/** Where cuttings were last counted before `at`. */
+const cuttingsBefore = (tokens: readonly Token[], at: number): number =>
+  tokens.findLastIndex((_, n) => n < at - 3 && numberAt(tokens, n - 1)?.to === n);
 
 /** "Had a look at the auntie breda and nine of them have rooted", "checked the gull lantern, five rooted". */
 function behindLook(tokens: readonly Token[], at: number, free: Free): number | undefined {
@@ -150,6 +163,9 @@ function beforeNumber(tokens: readonly Token[], at: number, free: Free): number 
   if (to === undefined) return undefined;
   const last = textAt(tokens, to - 1);
   if (OPENINGS.test(last) || placeNouns.has(last) || isSomebody(tokens, at, to)) return undefined;
+  // "Close cat should be 5": no other lot's number is put right.
+  const isMended = textAt(tokens, to) === 'should' && textAt(tokens, to + 1) === 'be';
+  if (isMended) return at === 0 && numberAt(tokens, to + 2) && isName(tokens, at, to, true) ? to : undefined;
   const number = numberAt(tokens, /^[:,-]$/.test(tokens[to]?.raw ?? '') ? to + 1 : to);
   const next = number?.to ?? tokens.length;
   const behind = textAt(tokens, next);
@@ -190,7 +206,8 @@ function isOfName(tokens: readonly Token[], from: number, at: number): boolean {
     !NEVER_WITHIN.has(word) &&
     !(at > from && (FARES.test(word) || GOES_ON.test(word))) &&
     verbSense(word)?.form !== 'past' &&
-    !/(?:ing|ly|n't|'(?:d|ve|ll|m|re))$/.test(word) &&
+    !isAdverbOrDoing(word) &&
+    !/(?:n't|'(?:d|ve|ll|m|re))$/.test(word) &&
     numberAt(tokens, at) === undefined &&
     cropLength(tokens, at) === 0
   );

@@ -17,6 +17,17 @@ function isThrownBehind(v: HeardView): boolean {
 const isEnd = (v: HeardView, offset: number): boolean =>
   /^(?:undefined|mark|line)$/.test(String(v.kind(offset)));
 
+/** "The odd one out", "two of them away", and nothing behind it. */
+function isSoManyAway(v: HeardView): boolean {
+  let at = 1;
+  while (
+    at < 6 &&
+    /^(?:the|an?|odd|of|them|those|all|other|last|one|two|three|four|five|six)$/.test(v.word(at))
+  )
+    at++;
+  return at > 1 && /^(?:out|away)$/.test(v.word(at)) && isEnd(v, at + 1);
+}
+
 export const heardVerbs: readonly Misheard[] = [
   {
     name: 'routed',
@@ -37,6 +48,17 @@ export const heardVerbs: readonly Misheard[] = [
       'six Salt Harrier rooted off to the cold frame',
       'five rooted off the March lot',
     ],
+  },
+  {
+    // So many out or away, and no way through anything.
+    name: 'through the odd one out',
+    mends: { through: 'threw' },
+    when: (v) => (v.clauseStart || /^(?:and|then|so|i|we|just|but)$/.test(v.word(-1))) && isSoManyAway(v),
+    phrasings: [
+      ['thru the odd one out', 'threw the odd one out'],
+      ['and through two away', 'and threw two away'],
+    ],
+    mustNot: ['through the winter one died', 'went through the odd one out there'],
   },
   {
     // What is told so is still to come.

@@ -6,14 +6,19 @@ import type { NoteContext } from '../../note.js';
 import { type Token, tokenise } from '../tokens.js';
 import { mendedByNeighbours } from './by-neighbours.js';
 
-/** "acutally only 8" is "actually only 8"; the text itself where nothing is to be mended. */
-export function withoutSlips(text: string, context: NoteContext): string {
+/**
+ * "acutally only 8" is "actually only 8"; the text itself where nothing is to be mended. A name stays as it is: one that is
+ * known, and one that the text tells ("auntie breda"), by `told`, which gives the words of such.
+ */
+export function withoutSlips(text: string, context: NoteContext, told: () => ReadonlySet<string>): string {
   const normal = normalise(text);
   const tokens = tokenise(normal);
   const names = findNames(tokens, context);
   const isName = (at: number): boolean => names.some(({ from, to }) => from <= at && at < to);
-  const mended = mendedByNeighbours(tokens, isName).filter((token, at) => isSlip(token) && !isName(at));
-  if (mended.length === 0) return text;
+  const slips = mendedByNeighbours(tokens, isName).filter((token, at) => isSlip(token) && !isName(at));
+  if (slips.length === 0) return text;
+  const named = told();
+  const mended = slips.filter(({ raw }) => !named.has(raw.toLowerCase()));
   let whole = '';
   let end = 0;
   for (const token of mended) {
