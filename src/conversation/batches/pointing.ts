@@ -20,6 +20,10 @@ const THEM =
 
 const THOSE = new RegExp(`\\b(?:the|those|these) (\\d+|${SMALL.slice(2).join('|')})\\b`, 'i');
 
+/** "Two of the eight", and no "two of the three pots". */
+const OF_THE =
+  /\bof (?:the|those) [\p{L}\d]+(?=$|[,.;:!]| (?:have|has|are|were|is|was|to|into|in|on|and|but|died|rotted|rooted)\b)/iu;
+
 /** "Another gone", "two more dead", behind the same of a batch. */
 const ONE_MORE = /\b(?:another|more)\b/i;
 /** Within so long it is one trouble. */
@@ -60,6 +64,10 @@ function thoseTold({ ledger, origin, text }: Sitting, labels: readonly string[])
     const { count, rooted } = entry as { readonly count?: unknown; readonly rooted?: unknown };
     return origin.at - journal.at <= CARRIED_MS && (rooted ?? count) === many;
   });
+  const lots = labels.flatMap((label) => batchLabelled(ledger, label) ?? []);
+  // "Two of the eight", where one lot holds eight and no eight of another have come on.
+  const fits = lots.filter((lot) => [alive(lot), lot.rooted, lot.pottedOn, lot.plantedOut].includes(many));
+  if (told.length === 0 && fits.length === 1 && lots.length > 1 && OF_THE.test(text)) return fits[0] ?? null;
   const [only, another] = new Set(told.flatMap(({ touched }) => touched));
   return only !== undefined && another === undefined && labels.includes(only)
     ? (batchLabelled(ledger, only) ?? null)

@@ -32,6 +32,8 @@ function dated(proposals: readonly Proposal[], row: readonly Piece[]): readonly 
   const opening = dayToldAt(row) ?? dayOfEvent(row) ?? pastHeading(row);
   const first = row[/^(?:on|so|and)$/.test(wordAt(row, opening)) ? opening + 1 : opening];
   if (first?.is !== 'when' || first.struck === true || first.when.past === undefined) return proposals;
+  // "From the 5 March lot nine have rooted": which lot, and no day of the looking.
+  if (proposals.some(({ draft }) => draft.which?.struckOn === first.when)) return proposals;
   // "Late entry for 3 June": when it was, not how long.
   const when = opening > 0 ? { ...first.when, words: first.when.words.replace(/^for /i, '') } : first.when;
   return proposals.map((proposal) =>

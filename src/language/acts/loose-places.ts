@@ -76,7 +76,7 @@ const ENDS_PLACE = whole`
 const PLANTED_UP = /^(?:tubs?|urns?|troughs?|planters?|barrels?|half-barrels?|hanging baskets?)$/;
 
 /** "Planted out eight, tubs by the gate": what they were planted in, named behind a mark. */
-const isPlantedUp = (pieces: readonly Piece[], mark: number, { hit }: Clause): boolean =>
+const isPlantedUp = (pieces: readonly Piece[], mark: number, { hit }: Pick<Clause, 'hit'>): boolean =>
   hit?.rule.kind === 'plantOut' &&
   pieces[mark]?.is === 'break' &&
   PLANTED_UP.test(wordAt(pieces, /^(?:the|my|our)$/.test(wordAt(pieces, mark + 1)) ? mark + 2 : mark + 1));
@@ -103,7 +103,7 @@ function isWhereParentStands(pieces: readonly Piece[], at: number): boolean {
 /** The place behind the last fitting preposition of the clause, as written, without its article. */
 export function loosePlace(
   pieces: readonly Piece[],
-  clause: Clause,
+  clause: Pick<Clause, 'from' | 'to' | 'hit'>,
   tokens: readonly Token[],
   text: string,
 ): string | undefined {

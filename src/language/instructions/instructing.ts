@@ -3,8 +3,10 @@ import { addDays } from '../../calendar/day.js';
 import { firstDay } from '../../calendar/span.js';
 import { localDay } from '../../calendar/zone.js';
 import type { Plant } from '../../ledger/entry.js';
+import { loosePlace } from '../acts/loose-places.js';
 import { numberOf } from '../pieces/number-names.js';
 import { instructionRules } from '../grammar/instruction.js';
+import { wordAt } from '../grammar/rule.js';
 import type { InstructionWords } from '../grammar/instruction/rule.js';
 import type { Instruction } from './instruction.js';
 import type { Note } from '../note.js';
@@ -50,9 +52,19 @@ function wordsOf(line: string, pieces: readonly Piece[], utterance: Utterance, n
     times: bare.length > times.length ? bare : times,
     until: firstWhen ?? daysFromNow(line, note),
     written: utterance.text,
+    placeWithin: (from, to) => {
+      const at = pieces.findIndex((_, n) => n >= from && n < to && isWhere(pieces, n));
+      return at < 0
+        ? undefined
+        : loosePlace(pieces, { from: at, to, hit: undefined }, utterance.tokens, utterance.text);
+    },
     monthDay: firstWhen?.slice(5),
   };
 }
+
+const isWhere = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:in|into|on|onto|at|under|to)$/.test(wordAt(pieces, at)) &&
+  /^(?:the|my|our)$/.test(wordAt(pieces, at + 1));
 
 /** "Snooze X 3 days". */
 function daysFromNow(line: string, note: Note): ReturnType<typeof localDay> | undefined {

@@ -1,6 +1,10 @@
 /** Words that tell one lot of a plant from another: "the March lot", "the older ones", "the second batch". */
+import { monthWords } from '../dates/words.js';
 import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces/pieces.js';
+
+const months: ReadonlySet<string> = new Set(monthWords.flatMap((names) => names.split(' ')));
+export const isMonth = (word: string): boolean => months.has(word);
 
 type Age = 'first' | 'second' | 'last';
 

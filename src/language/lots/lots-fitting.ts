@@ -3,6 +3,7 @@ import { addDays, type Day, month as monthOf } from '../../calendar/day.js';
 import { firstDay, lastDay } from '../../calendar/span.js';
 import { standingAt } from '../../ledger/place-meant.js';
 import type { KnownBatch } from '../note.js';
+import type { When } from '../pieces/pieces.js';
 import type { WhichBatch } from './which-batch.js';
 
 /** Those of the batches that the words can mean; all of them where the words fit none. Where one's day is not known, the oldest comes first. */
@@ -20,6 +21,8 @@ export function narrowed(fits: readonly KnownBatch[], which: WhichBatch): readon
       ? []
       : [
           ({ struck }: KnownBatch) => fell(struck, firstDay(past), lastDay(past)),
+          // "From the 12th", told in April of a lot of March.
+          (batch: KnownBatch) => isOfNumber(batch, struckOn),
           // "The 9 March ones" of those struck on the tenth.
           ({ struck }: KnownBatch) => struck?.slice(0, 7) === firstDay(past).slice(0, 7),
         ]),
@@ -60,12 +63,21 @@ function bySize(
   return meant.length === 1 && !(ofTwo && fits.length > 2) ? meant : fits;
 }
 
+/** "The 12th", "from the twenty first": of whichever month. */
+const NUMBER_ALONE =
+  /^(?:(?:from|of|on) )?(?:the )?(?:\d{1,2}(?:st|nd|rd|th)|[a-z]+(?:[ -][a-z]+)?th|(?:[a-z]+[ -])?(?:first|second|third))$/i;
+
+/** Whether a day told by its number alone is that of this lot's month. */
+const isOfNumber = ({ struck }: KnownBatch, { words = '', past }: Partial<When> = {}): boolean =>
+  typeof past === 'string' && NUMBER_ALONE.test(words) && struck?.slice(8) === past.slice(8);
+
 /** Within so many days of the day that is said, the lot is meant all the same. */
 const NEAR_ENOUGH_DAYS = 7;
 
 /** Whether the words name a lot by a day or a month at which this one was not struck. */
-export function isOtherLot({ struck }: KnownBatch, { struckOn, month }: WhichBatch): boolean {
-  if (struck === undefined) return false;
+export function isOtherLot(batch: KnownBatch, { struckOn, month }: WhichBatch): boolean {
+  const { struck } = batch;
+  if (struck === undefined || isOfNumber(batch, struckOn)) return false;
   const past = struckOn?.past;
   if (past !== undefined && past !== 'ask') {
     const from = addDays(firstDay(past), -NEAR_ENOUGH_DAYS);

@@ -102,6 +102,9 @@ function tellsWhere(pieces: readonly Piece[], at: number, { from, hit }: Clause)
   // "Took nine of the Morepork Moon, nodal ones in the tunnel": the cuttings themselves.
   const isStruck = hit?.rule.kind === 'strike' && !ARTICLE.test(wordAt(pieces, before - 1));
   if (wordAt(pieces, before) === 'ones' && isStruck) return false;
+  // "Planted out the older ones in the front bed": where they went, as their age tells which they are.
+  const isGoing = hit?.rule.kind === 'plantOut' || hit?.rule.kind === 'hardenOff';
+  if (wordAt(pieces, before) === 'ones' && isGoing && !ARTICLE.test(wordAt(pieces, before - 1))) return false;
   if (wordAt(pieces, before) === 'ones' || wordAt(pieces, before) === "that's") return true;
 
   return /^(?:that|which|who|what|ones|still)$/.test(wordAt(pieces, before - 1));
@@ -149,14 +152,8 @@ function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): bool
   const behindThe = wordAt(pieces, at - 1) === 'the' || /^(?:from |of )?the /i.test(piece.when.words);
   if (behindThe && /^(?:lot|ones|batch|batches|cuttings)$/.test(wordAt(pieces, at + 1))) return true;
   const isLater = LATER.has(clause.hit?.rule.kind ?? '');
-  // "7 Salt Harrier from 5 March and 4 from 16 March".
-  if (
-    isLater &&
-    isFrom(piece) &&
-    pieces[at - 1]?.is === 'count' &&
-    pieces.slice(0, at).some((other) => isFrom(other) || (other.is === 'when' && other.struck))
-  )
-    return true;
+  // "Potted up the ten from 5 March"; "seven of Sunday" may be when they were done.
+  if (isLater && isFrom(piece) && pieces[at - 1]?.is === 'count') return true;
   // "Three of last month's lot", "Sunday's Ember Fox".
   const isOfIt = /'s$/.test(piece.when.words);
   if (isOfIt && isLater && (pieces[at + 1]?.is === 'plant' || SEVERAL.test(wordAt(pieces, at + 1))))

@@ -2,6 +2,7 @@
 import type { Clause } from '../clauses/clauses.js';
 import type { Hit } from '../grammar/hits.js';
 import { wordAt } from '../grammar/rule.js';
+import { isOneOfSeveral } from '../lots/lot-words.js';
 import { pastTalk } from './past-talk.js';
 import type { Piece } from '../pieces/pieces.js';
 import type { VerbForm } from '../row/lexicon.js';
@@ -27,7 +28,7 @@ export function wordsBefore(
     // "That never rooted": right before the roots it denies them.
     const isOfRoots = at === hit.from - 1 && hit.rule.kind === 'check';
     const isSaid = isOfRoots || !deniesNoDeed(pieces, at);
-    if (text !== '' && isSaid && !isUntold(pieces, at, hit.from)) words.push(text);
+    if (text !== '' && isSaid && !isMonth(pieces, at) && !isUntold(pieces, at, hit.from)) words.push(text);
     // "Neither watered nor fed".
     if (hit.rule.kind === 'tend' && isZero(pieces[at])) words.push('not');
   }
@@ -40,6 +41,10 @@ export function wordsBefore(
       words.push('not');
   return { start, words };
 }
+
+/** "6 of the May lot have rooted": the month in which they were struck, and no doubt. */
+const isMonth = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at) === 'may' && isOneOfSeveral(pieces, at);
 
 export const isZero = (piece: Piece | undefined): boolean =>
   piece?.is === 'count' && piece.quantity.value === 0;

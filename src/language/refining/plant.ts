@@ -58,7 +58,9 @@ export function tellPlant(
   if (draft.leftOut && isOpen) return tellOthers(words, proposal, draft.leftOut, context, entry);
   if (!words) {
     if (!needsPlant(proposal)) return undefined;
-    return BATCHLESS.has(kind) ? assumeVariety(kind, context, entry) : assumeBatch(proposal, context, entry);
+    return BATCHLESS.has(kind)
+      ? assumeVariety(kind, context, entry)
+      : assumeBatch(proposal, context, entry, lately);
   }
   for (const [slot, value] of Object.entries(words))
     say(entry, slot, value, draft.plant ? 'said' : 'assumed');
@@ -201,6 +203,7 @@ function assumeBatch(
   { kind, draft }: Proposal,
   { batches = [], pending }: NoteContext,
   entry: OpenEntry,
+  lately: string | undefined,
 ): KnownBatch | undefined {
   const asked = draft.quantity?.both ? undefined : pending?.batch;
   // "The second lot", "tunnel house: five rooted" are of all that live, whichever was asked about.
@@ -208,7 +211,10 @@ function assumeBatch(
   const chosen = draft.which || isPlaced ? singledOut(batches, draft, kind) : [];
   const isChosen = chosen.length === 1 && batches.length > 1;
   const live = asked === undefined ? batches : batches.filter(({ label }) => label === asked);
-  const fits = isChosen ? chosen : singledOut(live, draft, kind);
+  // "From the 5 March lot nine have rooted, and three rotted": of that lot too.
+  const isSame = ASKS_BATCH.has(kind) && !draft.which && !isPlaced && !draft.quantity?.both;
+  const same = isSame ? batches.filter(({ label }) => label === lately) : [];
+  const fits = isChosen ? chosen : same.length > 0 ? same : singledOut(live, draft, kind);
   const [only, another] = fits;
   if (only && !another) {
     say(entry, 'batch', only.label, isChosen ? 'said' : 'assumed');

@@ -25,6 +25,7 @@ const LOOKED_AGAIN = anyOf`
 /** "Come to think of it", "forgot to say", "I put the whole row". */
 const SAID_OTHERWISE = anyOf`
   come to think of it|on second thoughts?|now (that )?i (think|look|come)\b.{0,40}
+  story of my life|silly me|daft me|typical|my (own )?(mistake|fault)
   (i )?forgot to (tell you|tell|say|(log|mention|note)( it)?|put it in)
   i (put|said|wrote|typed)\b(?!.*\b(meant|was|were|should)\b).{0,24}
 `;
@@ -101,7 +102,7 @@ export function withoutReasons(row: readonly Piece[]): readonly Piece[] {
         (piece) => piece.is === 'word' || (piece.is === 'count' && piece.quantity.weak === true),
       ) &&
       onlySaysWhy(behind, line));
-  return isReason ? row.slice(0, cut) : row;
+  return isReason ? withoutReasons(row.slice(0, cut)) : row;
 }
 
 /** "Two short", "one more than that": by how much a number was out. */

@@ -15,16 +15,20 @@ export interface Subject {
 /** The subject that begins at a piece; undefined where none does. */
 export function subjectAt(pieces: readonly Piece[], from: number): Subject | undefined {
   if (PRONOUN.test(wordAt(pieces, from)) && wordAt(pieces, from + 1) !== 'one') return { to: from + 1 };
-  // "I did that on Thursday"; of cuttings that were told without a number, "actually I took them on Sunday".
+  // "I did that on Thursday"; of cuttings that were told before, "actually I took them on Sunday", "… those five on Sunday".
   const deed = pieces[from + 1];
+  const then =
+    /^(?:those|these|the)$/.test(wordAt(pieces, from + 2)) && pieces[from + 3]?.is === 'count'
+      ? from + 4
+      : from + 3;
   if (
     /^(?:i|we)$/.test(wordAt(pieces, from)) &&
     (wordAt(pieces, from + 1) === 'did' ||
       (from > 0 && deed?.is === 'word' && deed.verb?.form === 'past' && CUT.test(deed.verb.lemma))) &&
-    (PRONOUN.test(wordAt(pieces, from + 2)) || wordAt(pieces, from + 2) === 'them') &&
-    pieces[from + 3]?.is === 'when'
+    (PRONOUN.test(wordAt(pieces, from + 2)) || wordAt(pieces, from + 2) === 'them' || then > from + 3) &&
+    pieces[then]?.is === 'when'
   )
-    return { to: from + 3, did: true };
+    return { to: then, did: true };
   const spoken = from > 0 ? spokenOfFirst(pieces, from) : undefined;
   if (spoken) return spoken;
   let at = /^(?:the|my|that|those)$/.test(wordAt(pieces, from)) ? from + 1 : from;

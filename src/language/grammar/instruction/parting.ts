@@ -33,19 +33,23 @@ export function partsTold(words: InstructionWords): {
   const sizes = isOf ? later : told;
   if (sizes.length === 0 && IN_HALF.test(line)) return { parts: [{ share: [1, 2] }] };
   const parts: (SplitPart & { readonly place?: string })[] = [];
+  let toldAgain = false;
   for (const [index, at] of sizes.entries()) {
     const part = partAt(pieces, at);
-    const place = placeIn(pieces.slice(at + 1, sizes[index + 1]));
+    const place = placeIn(words, at + 1, sizes[index + 1] ?? pieces.length);
     // "Into 5 and 7, the 7 go to the porch": told before.
-    const before = /^(?:the|those|these)$/.test(wordAt(pieces, at - 1))
+    const before = isOfThese(pieces, at)
       ? parts.findIndex(({ count }) => count !== undefined && count === part.count)
       : -1;
     const whole = { ...parts[before], ...part, ...(place === undefined ? {} : { place }) };
     if (before < 0) parts.push(whole);
-    else parts[before] = whole;
+    else {
+      parts[before] = whole;
+      toldAgain = place !== undefined;
+    }
   }
   const [only, another] = parts;
-  if (only && !another) return { parts: [{ ...withoutPlace(only), ...partedTo(pieces) }] };
+  if (only && !another) return { parts: [toldAgain ? only : { ...withoutPlace(only), ...partedTo(pieces) }] };
   return { parts, ...(of === undefined ? {} : { of }) };
 }
 
@@ -75,12 +79,20 @@ function countsParts({ line, pieces }: InstructionWords, at: number, later: read
   const isLed = /^in(?:to)?$/.test(wordAt(pieces, at - 1)) || wordAt(pieces, at + 1) === 'ways';
   if (value === undefined || OWN_BATCH.test(line) || !isLed) return false;
   if (INTO_PARTS.test(line) || later.length === 0) return true;
-  return value === later.length && (pieces[at + 1]?.is === 'break' || value !== 1);
+  return (
+    value === later.filter((size) => !isOfThese(pieces, size)).length &&
+    (pieces[at + 1]?.is === 'break' || value !== 1)
+  );
 }
 
-/** The first place told of a part. */
-function placeIn(pieces: readonly Piece[]): string | undefined {
-  const place = pieces.find(({ is }) => is === 'place');
+const isOfThese = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:the|those|these|other)$/.test(wordAt(pieces, at - 1));
+
+/** The first place told of a part; where it stays, none is new. */
+function placeIn({ pieces, placeWithin }: InstructionWords, from: number, to: number): string | undefined {
+  if (/^(?:stay|stays|staying|remain|remains)$/.test(wordAt(pieces, from))) return undefined;
+  const place = pieces.slice(from, to).find(({ is }) => is === 'place');
+  if (!place) return placeWithin(from, to);
   return place?.is === 'place' && place.prep !== 'from' && place.prep !== 'off' ? place.place : undefined;
 }
 

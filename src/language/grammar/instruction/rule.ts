@@ -16,6 +16,8 @@ export interface InstructionWords {
   readonly times: readonly TimeOfDay[];
   readonly until: Day | undefined;
   readonly written: string;
+  /** A place that nobody knows yet, told by "in the …" and the like among these pieces. */
+  readonly placeWithin: (from: number, to: number) => string | undefined;
   /** The date of a frost as `MM-DD`. */
   readonly monthDay: string | undefined;
 }

@@ -3,12 +3,19 @@ import type { Piece } from '../../pieces/pieces.js';
 import { isReceiver } from '../other-people.js';
 import { bedAt, groundAt, withoutReason } from '../plant-out/quarters.js';
 import { followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { ageOf, isMonth, isOneOfSeveral } from '../../lots/lot-words.js';
 import { isWhole } from '../stand-ins.js';
 import { OUTSIDE, toPlace } from './to-place.js';
 
-/** "Everything", "the rest", "both", told before. */
-const isTold = (piece: Piece): boolean =>
-  isWhole(piece) || (piece.is === 'count' && piece.quantity.both === true);
+/** "Everything", "the rest", "both", told before; a lot by its age or its day: "the older ones", "the 5 March lot". */
+const isTold = (piece: Piece, at: number, pieces: readonly Piece[]): boolean =>
+  isWhole(piece) ||
+  (piece.is === 'count' && piece.quantity.both === true) ||
+  (/^(?:lot|ones|batch)$/.test(wordAt(pieces, at)) &&
+    (pieces[at - 1]?.is === 'when' || isOneOfSeveral(pieces, at - 1)) &&
+    (pieces[at - 1]?.is === 'when' ||
+      ageOf(pieces, at - 1) !== undefined ||
+      isMonth(wordAt(pieces, at - 1))));
 
 /** "Six of which", "four of them": of those just told of. */
 const ofThose = (pieces: readonly Piece[], from: number): boolean =>
@@ -154,11 +161,13 @@ export const stoodElsewhere: readonly Rule[] = [
     head: "be~|they're out|up|down|over|back? in|on|under|at the|my? <place> now|nowadays|currently|these|<when>",
     shape: 'subject',
     when: (p, f) =>
-      wordAt(p, f) === "they're" || p.slice(0, f).some((piece) => piece.is === 'plant' || isTold(piece)),
+      wordAt(p, f) === "they're" ||
+      p.slice(0, f).some((piece, n) => piece.is === 'plant' || isTold(piece, n, p)),
     phrasings: [
       "they're back in the porch since yesterday",
       'potted two Salt Harrier up, the others are on the windowsill now',
       'the Salt Harrier are in the porch these days',
+      'the older ones are in the porch now',
     ],
     // "Pinched the Salt Harrier that are in the tunnel yesterday": which ones.
     unless: (p, f, t) =>
