@@ -11,6 +11,7 @@ import { missedBefore, notANote, notUnderstood, nothingWaits, welcome } from '..
 import { askedEarlier } from './answers/asked-earlier.js';
 import { type Context, isBare, pendingOf } from './answers/answering.js';
 import { callsIt } from './answers/calling-it.js';
+import { asTheySay } from './correcting/as-reported.js';
 import { withPlantAtFault } from './correcting/at-fault.js';
 import { excused } from './correcting/doubts.js';
 import { explains } from './correcting/explaining.js';
@@ -107,7 +108,7 @@ export function sayText(
     return;
   }
   sitting.text = withPlacesByOthers(sitting, undoneToo(sitting, spelt));
-  const said = withPlantAtFault(sitting, withoutCourtesy(sitting.text, known));
+  const said = withPlantAtFault(sitting, asTheySay(withoutCourtesy(sitting.text, known)));
   const pending = isOfJustTold(sitting, said, context)
     ? undefined
     : (oneMoreOf(sitting, said, context) ?? pendingOf(context));

@@ -17,7 +17,9 @@ import { splitAnew } from './split-anew.js';
 import { takenBackLast, toldAnew } from './told-anew.js';
 import { dayIn } from '../reading/day-in.js';
 import { doneOf, speechOf, standingOn } from '../batches/deeds.js';
-import { candidatesFor, isAbout, preferBeginnings, sameNote, type Slots, takes } from './entry-meant.js';
+import {
+  candidatesFor, deedOfOther, isAbout, numberOf, preferBeginnings, sameNote, type Slots, takes,
+} from './entry-meant.js'; // prettier-ignore
 import { lastDeed } from '../books/history.js';
 import { renamedAnew, renames } from './renaming.js';
 import { withoutSlots } from '../reading/slots.js';
@@ -44,6 +46,9 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
   if (told) return void setSlots(sitting, [told], set);
   const undone = named && 'count' in set ? toldAnew(sitting, kind, plantOf(entry)) : null;
   if (undone) return postAnew(sitting, withSlots(sitting.ledger, undone, set));
+  const other =
+    named && kind === undefined && meant.length === 0 ? deedOfOther(sitting, plantOf(entry), set) : null;
+  if (other) return void setSlots(sitting, [other], { ...plantOf(entry), ...set });
   const likely = candidatesFor(sitting.ledger, entry, set, lines, kind).filter(
     (each) => !open || !deniesOther(sitting, each),
   );
@@ -132,11 +137,6 @@ function fittingOf(sitting: Sitting, last: StandingEntry, about: Amend, set: Slo
   // "The dahlia was 11", where 12 were taken and 4 given away since: what it is nearer to.
   const far = ({ entry }: StandingEntry) => Math.abs(Number(set['count']) - Number(numberOf(entry)));
   return !fits(last) || far(begun) < far(last) ? begun : last;
-}
-
-function numberOf(entry: object): unknown {
-  const { count, rooted } = entry as { readonly count?: unknown; readonly rooted?: unknown };
-  return count ?? rooted;
 }
 
 /** "They were Copper Lantern": where nothing else is to read otherwise, the plant is. */

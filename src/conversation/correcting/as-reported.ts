@@ -5,6 +5,7 @@ import { setSlots } from './amending.js';
 import type { Sitting } from '../sitting.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
 import { numberIn } from './few-words.js';
+import { deniedNumber } from './number-denied.js';
 
 /** So long after a note is it put right so. */
 const LATELY_MS = 3 * 24 * 3_600_000;
@@ -29,6 +30,16 @@ function reportsNumber(sitting: Sitting, words: string): boolean {
   const number = FORMS.map((form) => form.exec(words)?.groups?.['number']).find((each) => each !== undefined);
   const last = lastOf(sitting, 'dispatch');
   return number !== undefined && last !== null && setCount(sitting, last, numberIn(sitting, number));
+}
+
+const SAYS_SO =
+  /^(?:(?:my|the|our) )?\p{L}+(?: \p{L}+)? (?:says?|said|reckons?|thinks?|tells me)(?: that)? (?<said>(?:it|there|they) (?:was|were) .{2,80}?)(?<right>,? (?:and )?(?:s?he|they)(?:['’]?s| is| was|['’]?re| are| were) (?:quite |dead )?right)?[.!]?$/iu;
+
+/** "My wife says it was fourteen Salt Harrier not twelve and she's right": what she says, where a number is denied or she is right. */
+export function asTheySay(text: string): string {
+  const { said, right } = SAYS_SO.exec(text.slice(0, LONGEST).trim())?.groups ?? {};
+  const isRight = right !== undefined || (said !== undefined && deniedNumber(said) !== undefined);
+  return said !== undefined && isRight && text.length <= LONGEST ? `no, ${said}` : text;
 }
 
 const LIVES = anyOf`

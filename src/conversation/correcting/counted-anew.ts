@@ -2,11 +2,12 @@
 import type { LoggedEntry } from '../../ledger/entry.js';
 import { alive } from '../../ledger/batch.js';
 import type { StandingEntry } from '../../ledger/ledger.js';
-import { putRightBy, setSlots } from './amending.js';
+import { amend, putRightBy, setSlots } from './amending.js';
 import { isAbout, noteOfLine } from './entry-meant.js';
 import { ofLastNote } from '../leaning/last-note.js';
 import type { Sitting } from '../sitting.js';
 import { withoutSlots } from '../reading/slots.js';
+import { takenBackLast } from './told-anew.js';
 import { takeBack } from './undoing.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
 import { numberIn } from './few-words.js';
@@ -16,6 +17,8 @@ const JUST_MS = 15 * 60_000;
 const LATELY_MS = 24 * 3_600_000;
 const SO_MANY =
   /^(?:only |just )?(?<number>\d+|\p{L}+) (?:of )?(?:the |my )?(?<name>\p{L}[^,.;:!?]{1,60}?)(?<was> (?:it|that|there) was| there were| (?:got|were|was|are) done)?[.!]?$/iu;
+/** "Short delivery. Salt Harrier 96": behind what says that it was wrong. */
+const NAME_FIRST = /^(?:the |my )?(?<name>\p{L}[^,.;:!?\d]{1,60}?)[,:]? (?<number>\d+)[.!]?$/iu;
 const ONLY_THERE =
   /^there(?:['’]s| is| are| was| were) only (?<number>\d+|\p{L}+) (?:of )?(?:the |my )?(?<name>\p{L}[^,.;:!?]{1,60})[.!]?$/iu;
 /** "Only 7 of the Salt Harrier got done, ran out of compost". */
@@ -32,7 +35,8 @@ const NOT_THAT =
 export function countsAnew(sitting: Sitting, text: string): boolean {
   if (text.length > LONGEST) return false;
   const words = withoutDoubts(text.trim().replace(RAN_OUT, ''));
-  return tellsNumber(sitting, words) || tellsStrike(sitting, text) || leavesOut(sitting, words);
+  const isDoubted = words !== text.trim();
+  return tellsNumber(sitting, words, isDoubted) || tellsStrike(sitting, text) || leavesOut(sitting, words);
 }
 
 const varietyIn = ({ ledger }: Sitting, name = ''): string | undefined =>
@@ -58,10 +62,17 @@ function setCount(
   return isOther && !another && count !== null && count > 0 && setSlots(sitting, [only], { count });
 }
 
-function tellsNumber(sitting: Sitting, words: string): boolean {
-  const { number = '', name, was } = SO_MANY.exec(words)?.groups ?? {};
+function tellsNumber(sitting: Sitting, words: string, isDoubted: boolean): boolean {
+  const found = (isDoubted ? NAME_FIRST.exec(words) : null) ?? SO_MANY.exec(words);
+  const { number = '', name, was } = found?.groups ?? {};
   const variety = varietyIn(sitting, name);
   const told = ofLastNote(sitting, was === undefined ? JUST_MS : LATELY_MS);
+  const count = was === undefined ? null : numberIn(sitting, number);
+  // "Six Salt Harrier it was", behind an undo.
+  if (variety !== undefined && count !== null && takenBackLast(sitting, undefined, { variety })) {
+    amend(sitting, { kind: 'amend', variety, set: { count } }, []);
+    return true;
+  }
   // "Only 7 of the Salt Harrier got done", where all were potted on.
   const isFew = was !== undefined && /^(?:only|just)\b/i.test(words);
   return variety !== undefined && setCount(sitting, told, variety, number, isFew);

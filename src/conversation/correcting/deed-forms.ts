@@ -47,6 +47,8 @@ export const FORMS: readonly RegExp[] = [
   `(?:it|that)(?:['’]s |${WAS})(?<value>\\d+|\\p{L}+)(?: of them)?(?: (?:that )?(?:went|sold|gone))? (?<sale>(?:at|for) (?:the|our|that) (?:.{1,20} )?(?:sale|market|fair|f[eê]te|show|stall|swap|open day))`,
   // "That should be three to Peg".
   `(?:(?:it|that)(?:['’]s |${WAS}))?(?<value>\\d+|\\p{L}+)(?: of them)? (?<had>to \\p{L}.{1,30})`,
+  // "It was three Salt Harrier to Peg".
+  `(?:it|that)(?:['’]s |${WAS})(?<value>(?:\\d+|\\p{L}+) (?:of )?(?:the )?\\p{L}.{1,40}?) (?<had>to \\p{L}.{1,30})`,
   // "Correction, 32 Salt Harrier were taken on 7 February", "the docket says 22 Salt Harrier were struck on 15 March".
   `(?:there (?:was|were) )?(?<value>\\d+|\\p{L}+) (?:of )?(?:the )?(?<which>.{2,40}?) (?<late>was|were) (?<verb>taken|struck) (?<how>(?:on )?.{2,20})`,
   // "There were 14 Salt Harrier in the 5 September lot".

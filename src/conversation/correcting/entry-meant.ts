@@ -7,6 +7,8 @@ import type { Line, Posting } from '../../ledger/posting.js';
 import { plantOf } from '../../ledger/reach.js';
 import { standingOn } from '../batches/deeds.js';
 import { isLogged } from '../noting.js';
+import type { Sitting } from '../sitting.js';
+import { BEFALLS } from './renaming.js';
 
 /** What an amendment sets, slot by slot. */
 export type Slots = Readonly<Record<string, unknown>>;
@@ -42,6 +44,36 @@ export function candidatesFor(
   // Named by its day alone, or several of one plant: the latest is meant unless a day was said.
   if (date !== undefined) return preferBeginnings(fitting);
   return fitting.slice(-1);
+}
+
+/** So long after a deed is a plant of which that many were told the one it was done to. */
+const JUST_MS = 15 * 60_000;
+/** "No, the other one", "wrong tray": it was of another plant. */
+const OF_OTHER =
+  /\b(?:the )?other (?:ones?|batch|lots?|pots?|trays?)\b|\bwrong (?:ones?|plants?|batch|lot|pot|tray|label|tag)\b/i;
+
+/** "It was two Salt Harrier", and not "the Salt Harrier were two", which tells how many there are. */
+const DENIES =
+  /^(?:no|nope|nah|sorry|oops|wait|actually|correction)\b|\b(?:it|that) was\b|\bnot\b|\bmeant?\b/i;
+
+/** "No, the other one. It was two Salt Harrier", behind two Marble Wren that were lost: that loss; else null. */
+export function deedOfOther(
+  { ledger, origin, text, world }: Sitting,
+  plant: Plant,
+  { count, ...more }: Slots,
+): StandingEntry | null {
+  const [last, another] = lastNote(ledger);
+  if (!last || another || count === undefined || Object.keys(more).length > 0) return null;
+  const { source, at } = last.journal;
+  if (source?.chat !== world.chat || origin.at - at > JUST_MS || !BEFALLS.has(last.entry.kind)) return null;
+  const isMeant = OF_OTHER.test(text) || (numberOf(last.entry) === count && DENIES.test(text.trim()));
+  return isMeant && !isAbout(ledger, last, plant) ? last : null;
+}
+
+/** How many an entry tells of. */
+export function numberOf(entry: object): unknown {
+  const { count, rooted } = entry as { readonly count?: unknown; readonly rooted?: unknown };
+  return count ?? rooted;
 }
 
 /** "The Ember Fox were seven" says nothing of a look at which none had rooted. */

@@ -68,7 +68,7 @@ const lookedAt =
 /** "They went to Ines". */
 const wentTo = /^(?:it|that|they|those) (?:went|were given|were sold|was) (to .{1,40})$/i;
 const ownDeed =
-  /\b(?:i|we|were|was) (?:only |just |actually )?(took|taken|struck|lost|sold|gave|pinched|moved|potted(?: on| up)?|planted(?: out)?)\b|\b(died)\b/i;
+  /\b(?:i|we|were|was|that|which) (?:only |just |actually )?(took|taken|struck|lost|sold|gave|pinched|moved|potted(?: on| up)?|planted(?: out)?)\b|\b(died)\b/i;
 
 /** "The planting out was on Friday": the deed by its noun. */
 const ownNoun = new RegExp(`\\bthe (?:last )?(${entryNouns}) (?:was|were|should)\\b`, 'i');

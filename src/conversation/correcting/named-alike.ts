@@ -10,7 +10,13 @@ import { LONGEST, withoutDoubts } from './doubts.js';
 const JUST_MS = 15 * 60_000;
 
 const NAME = String.raw`\p{L}[\p{L}’' -]{2,40}`;
-const BEHIND = String.raw`(?:,? (?:lol|sorry|not .{2,40}|stupid phone|damn phone))?[.!]*`;
+/** "Lol its called Pie Dish not", before the name that is denied. */
+const CALLED_NOT = new RegExp(
+  `^(?:(?:lol|haha|oh),? )?(?:(?:it|that)(?:['’]?s| is| was) )?(?:called |named )?(?:the )?(?<name>${NAME}?),? not(?: the)?$`,
+  'iu',
+);
+const BEHIND = String.raw`(?:,? (?:lol|haha|sorry|not .{2,40}|stupid phone|damn phone))?[.!]*`;
+const ONLY_SIGHS = /^(?:,? ?(?:lol|haha|sorry))*[.!]*$/i;
 
 /** "I meant Pie Dish", "Pie Dish I meant". */
 const MEANT = new RegExp(
@@ -48,7 +54,7 @@ function meansAlike(sitting: Sitting, name: string): boolean {
   return true;
 }
 
-/** "It says Pie Crust but it's Pie Dish", "Pie Crust isn't crust, it's Pie Dish". */
+/** "It says Pie Crust but it's Pie Dish", "Pie Crust isn't crust, it's Pie Dish", "its pie dish not pie crust haha". */
 function deniesKnown(sitting: Sitting, words: string): boolean {
   for (const variety of sitting.ledger.varieties.keys()) {
     const old = variety.toLowerCase();
@@ -57,10 +63,15 @@ function deniesKnown(sitting: Sitting, words: string): boolean {
     const [before, behind] = [words.slice(0, at).trim(), words.slice(at + old.length).trim()];
     const isTold = new RegExp(`(?:^|\\b)${TELLS}$`, 'i').test(before);
     const isDenied = new RegExp(`^${IS_NOT} `, 'i').test(behind);
-    const name = new RegExp(`^[^.!?]{0,40}?\\b${LEADS} (?:the )?(?<name>${NAME}?)${BEHIND}$`, 'iu').exec(
+    // "Pie Crusts, not Pie Crust": the new name may begin with the old one.
+    const last = words.toLowerCase().lastIndexOf(old);
+    const isLast = ONLY_SIGHS.test(words.slice(last + old.length));
+    const called = isLast ? CALLED_NOT.exec(words.slice(0, last).trim())?.groups?.['name'] : undefined;
+    const right = new RegExp(`^[^.!?]{0,40}?\\b${LEADS} (?:the )?(?<name>${NAME}?)${BEHIND}$`, 'iu').exec(
       behind,
     )?.groups?.['name'];
-    if (!(isTold || isDenied) || name === undefined || !isAlike(sitting, variety, name)) continue;
+    const name = called ?? (isTold || isDenied ? right : undefined);
+    if (name === undefined || !isAlike(sitting, variety, name)) continue;
     amend(sitting, { kind: 'amend', variety, set: { variety: titleCase(name) } }, []);
     return true;
   }

@@ -7,7 +7,8 @@ import type { Sitting } from '../sitting.js';
 const POINTS = /^(?:no,? |sorry,? |oops,? |actually,? )?(?:that|those|these|they) (?:was|were|is|are)\b/i;
 
 /** What is told of plants that have a name already. */
-const BEFALLS: ReadonlySet<Posting['kind']> = new Set([
+export const BEFALLS: ReadonlySet<Posting['kind']> = new Set([
+  'check',
   'loss',
   'potOn',
   'pinch',

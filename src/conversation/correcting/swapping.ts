@@ -19,12 +19,29 @@ const PUTS_RIGHT =
 const ALONE = /^(?:(?:and|but|the|of|from|for|on) )*$/i;
 const NOTHING_TOLD = /^(?:$|[\s.!]+$|\s*[,:;(–—-]|\s+(?:not|from|of|by|in|i mean|sorry)\b)/i;
 
+/** How the other one is, and nothing of what was told: "no, the other one is fine". */
+const FARES =
+  /^(?:['’]?s|['’]?re| is| are| looks?| seems?)(?: (?:still|all|quite|doing|looking|just))* (?!the\b|what\b|dead\b|gone\b|lost\b|rott|rooted\b)\p{L}+/iu;
+/** "No losses in the other one". */
+const HAS_NONE = /^(?:no|none) (?:\p{L}+ )?(?:in|on|of|from|among|with) (?:the )?$/iu;
+
+/** Whether the other one is only told of beside what was noted: "no losses in the other one", "no, the other one is fine". */
+export function isOfOtherAlone(text: string): boolean {
+  const found = theOther.exec(text.trim());
+  return (
+    found !== null &&
+    (FARES.test(text.trim().slice(found.index + found[0].length)) ||
+      HAS_NONE.test(text.trim().slice(0, found.index)))
+  );
+}
+
 /** "No, the other lot", "that was the other one"; not "the other one can wait", where something is told of it. */
 export function saysOther(text: string): boolean {
   const found = theOther.exec(text.trim());
   if (!found) return false;
   const before = text.trim().slice(0, found.index);
   const behind = text.trim().slice(found.index + found[0].length);
+  if (isOfOtherAlone(text)) return false;
   return PUTS_RIGHT.test(before) || (ALONE.test(before) && NOTHING_TOLD.test(behind));
 }
 

@@ -32,6 +32,9 @@ const OF_ANOTHER =
 /** "Whoops, miscounted, 8 Salt Harrier into 9cm", the day after. */
 const MISCOUNTED =
   /^[^.!?]{0,20}\b(?:miscounted|counted wrong|wrong count|counted (?:them )?again|recounted|mistyped|typo)\b/i;
+/** "Enid's Salt Harrier count is off, 17 have rooted". */
+const COUNT_OFF =
+  /^[^.!?]{0,50}\b(?:count|number|figure|total)(?: of [^.,!?]{2,40})? (?:is|was|looks?) (?:off|out|wrong|not right)\b/i;
 /** Told besides, or at last. */
 const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
 
@@ -45,7 +48,9 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
     second !== undefined &&
     isLogged(second.entry) &&
     !named(plantSaid(second.entry as Plant, second.sources));
-  const entries = isUndone ? read.slice(1) : read;
+  const isOff = COUNT_OFF.test(words) && all.length === 0;
+  const told = isOff ? read.filter(({ entry }) => entry.kind !== 'remark') : read;
+  const entries = isUndone ? read.slice(1) : told;
   const asks = all.map((each) => (isUndone ? { ...each, entry: each.entry - 1 } : each));
   const [only, another] = entries;
   const bare = withoutDoubts(words);
@@ -59,8 +64,14 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
   const ofThose = !another && isOfThem && (isPlantAsked || isDayAlone(only));
   if (asks.length > 0 && !ofThose) return false;
   const isCleft = CLEFT.test(bare) && !another;
+  const isCountOff = COUNT_OFF.test(words) && !another;
   const isTakenBack =
-    isUndone || isCleft || TAKEN_BACK.test(words) || doubtsFirst.test(words) || doubtsLast.test(words);
+    isUndone ||
+    isCleft ||
+    isCountOff ||
+    TAKEN_BACK.test(words) ||
+    doubtsFirst.test(words) ||
+    doubtsLast.test(words);
   if (asks.length === 0 && OF_ANOTHER.test(words) && wasOfOther(sitting, entries, isTakenBack)) return true;
   // "No, is not correct, I have sold 2 Marble Wren": of another plant than was told a moment ago.
   const isDenied = TAKEN_BACK.test(words) && another === undefined;
@@ -73,7 +84,11 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
     isCleft ||
     (MISCOUNTED.test(words) && !another) ||
     (another === undefined && isToTheSame(sitting, only));
-  const before = lately(sitting, isLate ? PLAINLY_WITHIN_MS : WITHIN_MS, isCleft || TAKEN_BACK.test(words));
+  const before = lately(
+    sitting,
+    isLate ? PLAINLY_WITHIN_MS : WITHIN_MS,
+    isCleft || isCountOff || TAKEN_BACK.test(words),
+  );
   const amended = entries.map(({ entry, sources }) => {
     const told = plantSaid(entry as Plant, sources);
     const fits = before.filter(

@@ -28,7 +28,8 @@ export function takenBackLast(
 }
 
 /** "It was two of the Salt Harrier", said of what was just taken back. */
-const CLEFT = /^(?:(?:no|sorry|oh|actually|and)[, ]+)*(?:it|that|they|there) (?:was|were)\b/i;
+const CLEFT =
+  /^(?:(?:no|sorry|oh|actually|and)[, ]+)*(?:it|that|they|there) (?:was|were)\b|\b(?:it|that) was[.!]?$/i;
 
 /** What was taken back last of that plant, where the words tell it anew; else null. */
 export function toldAnew(sitting: Sitting, kind: Posting['kind'] | undefined, plant: Plant): Posting | null {

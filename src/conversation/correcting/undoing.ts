@@ -3,6 +3,7 @@ import { isCalled } from '../../language/grammar/entry-words.js';
 import { undosMeant } from '../../language/amending/undo-meant.js';
 import { type Amendment, isAmendment, type Line } from '../../ledger/posting.js';
 import { briefly } from '../../words/receipts.js';
+import { welcome } from '../../words/answers.js';
 import {
   alreadyTakenBack, asBefore, noneToUndo, nothingToUndo, putBack, putBackLabel, takenBack,
 } from '../../words/undo.js'; // prettier-ignore
@@ -30,6 +31,10 @@ export function undoLast(sitting: Sitting, which = 0): void {
     else sitting.reply.text.push(noneToUndo(noun ?? 'note', plant?.variety ?? plant?.batch ?? ''));
     return;
   }
+  if (saysWhyUndone(sitting)) {
+    sitting.reply.text.push(welcome);
+    return;
+  }
   const deed = lastDeed(sitting.journal);
   if (!deed) {
     sitting.reply.text.push(nothingToUndo);
@@ -37,6 +42,24 @@ export function undoLast(sitting: Sitting, which = 0): void {
   }
   if (deed.what === 'entry') takeBack(sitting, deed.lines);
   else revert(sitting, deed.lines);
+}
+
+/** So long after an undo are words that take nothing back by themselves its reason. */
+const JUST_MS = 15 * 60_000;
+const WHY_UNDONE =
+  /^(?:(?:thanks|thank you|cheers|ta|ok|sorry|it was|that was|i had|i did|had)(?: the)?[,.! ]+)*(?:the )?wrong \p{L}+[.!]?$/iu;
+
+/** "Thanks, wrong tray", right behind an undo: why it was, and not the note before it as well. */
+function saysWhyUndone({ journal, origin, text, world }: Sitting): boolean {
+  const last = journal.at(-1);
+  return (
+    WHY_UNDONE.test(text.trim()) &&
+    last !== undefined &&
+    isAmendment(last.what) &&
+    last.what.entries.length === 0 &&
+    last.source?.chat === world.chat &&
+    origin.at - last.at <= JUST_MS
+  );
 }
 
 const UNDO_PLANT =

@@ -6,6 +6,7 @@ import type { ReadEntry, ReadNote } from '../../language/note.js';
 import { isLogged, takeNote } from '../noting.js';
 import { readIn } from '../reading/reading.js';
 import type { Sitting } from '../sitting.js';
+import { isOfOtherAlone } from '../correcting/swapping.js';
 import { plantSaid, withoutSlots } from '../reading/slots.js';
 
 /** So long after a note may another lean on it. */
@@ -34,7 +35,7 @@ const ANOTHER = /\b(?:other|another|more(?! like| than| or less)|rest|remaining|
 /** Whether the text leans on the last note, and what it says is logged or asked about. */
 export function saysLikewise(sitting: Sitting, text: string): boolean {
   const words = text.trim().replace(/(?<![.!])[.!]+$/, '');
-  if (UNDOES.test(words)) return false;
+  if (UNDOES.test(words) || isOfOtherAlone(words)) return false;
   const bare = (CROP_BESIDE.test(words) ? words.replace(DONE, ' ') : words)
     .replace(LEAD, '')
     .replace(TAIL, '')

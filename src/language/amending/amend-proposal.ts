@@ -1,5 +1,5 @@
 /** Sentences that put an entry right. */
-import { spelledAnew } from './amended.js';
+import { grownName, spelledAnew } from './amended.js';
 import { contrasted, deniesDate, deniesDay, deniesTheLedger } from './denial.js';
 import { fromCue } from './from-cue.js';
 import { deniesValue, fromDenial } from './from-denial.js';
@@ -47,7 +47,7 @@ export function proposeRestatement(
     const [old, fresh] = denied ? [second, first] : [first, second];
     // "It's Tin Herald Pink, not Tin Herald": the new name begins with the old one.
     const grown = first.to === second.from ? titleCase(textOf([first, second], utterance)) : undefined;
-    const variety = grown ?? spelledAnew(old, fresh, utterance);
+    const variety = grown ?? grownName(fresh, pieces, utterance) ?? spelledAnew(old, fresh, utterance);
     if (variety === undefined) return undefined;
     set = { variety };
   }

@@ -37,7 +37,7 @@ const TALK =
  * "I meant Slate Wren", where the ledger has a Slate Hen: a word that its names share and one that is nobody's is a name
  * of its own, and not the plant that the first word would mean by itself.
  */
-function grownName(piece: Piece, pieces: readonly Piece[], utterance: Utterance): string | undefined {
+export function grownName(piece: Piece, pieces: readonly Piece[], utterance: Utterance): string | undefined {
   if (piece.is !== 'plant' || piece.plant.variety === undefined) return undefined;
   const next = pieces[pieces.indexOf(piece) + 1];
   const written = textOf([piece], utterance);
@@ -46,9 +46,13 @@ function grownName(piece: Piece, pieces: readonly Piece[], utterance: Utterance)
   const word = textOf([next], utterance);
   const behind = pieces[pieces.indexOf(next) + 1];
   const isName =
-    /^\p{L}{3,}$/u.test(word) && !next.verb && !TALK.test(word) && (!behind || behind.is === 'break');
+    /^\p{L}{3,}$/u.test(word) && !next.verb && !TALK.test(word) && (!behind || endsValue(behind));
   return isName ? titleCase(`${written} ${word}`) : undefined;
 }
+
+/** "Bedstead green, …", "bedstead green not bedstead grey". */
+const endsValue = (piece: Piece): boolean =>
+  piece.is === 'break' || (piece.is === 'word' && piece.text === 'not');
 
 /** The slots that a piece sets, in a line that may tell of roots. */
 function valueOf(piece: Piece, line: string): Readonly<Record<string, unknown>> {

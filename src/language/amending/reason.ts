@@ -18,14 +18,18 @@ const CLAUSE = opening`
   (just |i('ve| have) )?(just )?found (it|them|the) 
 `;
 
+const FOUND = /^(?:found|spotted|missed|overlooked)$/;
+
 /** "… ten, the last two hadn't the roots for it": what a clause of its own adds behind the value tells why. */
 export function upToReason(pieces: readonly Piece[], utterance: Utterance): readonly Piece[] {
   const value = pieces.findIndex(isSettable);
   const end = pieces.findIndex(
     ({ is }, at) =>
       at > value &&
-      (is === 'break' || wordAt(pieces, at) === 'and') &&
-      CLAUSE.test(lineOf(pieces.slice(at + 1), utterance)),
+      (((is === 'break' || wordAt(pieces, at) === 'and') &&
+        CLAUSE.test(lineOf(pieces.slice(at + 1), utterance))) ||
+        // "Make that nine found another one on the bench".
+        (FOUND.test(wordAt(pieces, at)) && CLAUSE.test(lineOf(pieces.slice(at), utterance)))),
   );
   return value < 0 || end < 0 ? pieces : pieces.slice(0, end);
 }
