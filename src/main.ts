@@ -1,6 +1,6 @@
 /** Starts the program: the real clock, files and network, and one clear line and exit 1 where a start cannot be. */
 import { randomInt } from 'node:crypto';
-import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { userInfo } from 'node:os';
 import { basename, join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
@@ -10,8 +10,6 @@ import type { Hear } from './channels/telegram-channel.js';
 import type { BotSelf } from './channels/telegram-message.js';
 import { Terminal } from './channels/terminal.js';
 import { Admission, type AdmissionPolicy, spacedCode } from './conversation/settings/admission.js';
-import { contextOf } from './conversation/reading/reading.js';
-import { crops } from './horticulture/crops.js';
 import { keepDailyBackups } from './ledger/daily-backup.js';
 import { LedgerFault } from './ledger/database.js';
 import { type LedgerFile, openLedgerFile } from './ledger/ledger-file.js';
@@ -21,11 +19,10 @@ import { createLog, type Log, traced } from './log.js';
 import { Addresses } from './post/addresses.js';
 import { Heartbeat } from './post/heartbeat.js';
 import { Inbox } from './post/inbox.js';
+import { hearingFiles, hearingWith } from './notes-heard.js';
 import { Program } from './program.js';
 import { type Growers, readSettings, type Settings, SettingsFault } from './settings.js';
 import { openTranscriber } from './voice/engines.js';
-import { soundLimits, type Transcriber } from './voice/transcriber.js';
-import { vocabularyOf } from './voice/vocabulary.js';
 import { channelWords } from './words/channel-words.js';
 import { doorWords } from './words/door-words.js';
 
@@ -182,37 +179,6 @@ async function introduce(api: BotApi, log: Log, stop: AbortSignal): Promise<BotS
       await sleep(waitMs, undefined, { signal: stop });
     }
   }
-}
-
-/** Hears a voice note with the names that the chat's ledger knows. */
-function hearingWith(transcriber: Transcriber, program: Program, log: Log): Hear {
-  const cropNames = crops.map(({ name }) => name);
-  return async (incoming, audio) => {
-    const known = contextOf(program.worldOf(incoming).ledger);
-    const hearing = await transcriber.transcribe(audio, vocabularyOf(known, cropNames));
-    if (hearing.kind === 'heard') {
-      const { words, seconds, others, lags } = hearing;
-      return { heard: { words, seconds, others, lags } };
-    }
-    log.warn('voice note not heard', { why: hearing.kind });
-    return { other: 'voice', unheard: hearing.kind };
-  };
-}
-
-const soundFile = /\.(?:og[ag]|opus|wav)$/i;
-
-/** In the terminal a path to a sound file, quoted or not, is a voice note. */
-function hearingFiles(hear: Hear): ConstructorParameters<typeof Terminal>[0]['hear'] {
-  return async (line, incoming) => {
-    const path = line.trim().replace(/^(["'])(.*)\1$/, '$2');
-    if (!soundFile.test(path)) return null;
-    try {
-      if (statSync(path).size > soundLimits.bytes) return { other: 'voice', unheard: 'tooLarge' };
-      return await hear(incoming, readFileSync(path));
-    } catch {
-      return null;
-    }
-  };
 }
 
 function policyOf(growers: Growers): AdmissionPolicy {

@@ -8,15 +8,15 @@ import type { Admission } from './conversation/settings/admission.js';
 import { keptBooks } from './conversation/books/kept-books.js';
 import { stillTrue } from './conversation/prompts/prompting.js';
 import { Session } from './conversation/books/session.js';
-import type { Incoming, Outgoing } from './conversation/turn.js';
+import type { Incoming } from './conversation/turn.js';
 import type { Speaker } from './conversation/books/bookkeeping.js';
-import type { Errand } from './conversation/world.js';
 import { ledgerIn } from './exchange/bringing-in.js';
 import { stationMinima } from './exchange/station-minima.js';
 import { chatById, chatsOfLedger, openChats } from './ledger/chats.js';
 import type { Database } from './ledger/database.js';
 import { atTheMachine, firstLedger } from './ledger/ledgers.js';
-import { type Log, traced } from './log.js';
+import { Errands, type RunErrand } from './errands-asked.js';
+import type { Log } from './log.js';
 import { civilMoment, isQuiet } from './outlook/digest-time.js';
 import { Delivery, type Recheck } from './post/delivery.js';
 import { Inbox } from './post/inbox.js';
@@ -24,14 +24,7 @@ import { Outbox, type WaitingLetter } from './post/outbox.js';
 import { keepPruned } from './post/pruning.js';
 import { Waking } from './post/waking.js';
 import { channelWords } from './words/channel-words.js';
-import { errandWords } from './words/errand-words.js';
 import { groupWelcome } from './words/setup.js';
-
-/** What an errand brings back; null where it is done without a word. */
-export type RunErrand = (
-  errand: Errand,
-  incoming: Incoming,
-) => Promise<Omit<Outgoing, 'chat' | 'key'> | null>;
 
 export interface ProgramParts {
   readonly database: Database;
@@ -45,17 +38,8 @@ export interface ProgramParts {
   readonly runErrand: RunErrand;
 }
 
-/** What of these takes a while and ends in a file. */
-const MADE: Partial<Record<Errand['kind'], 'picture' | 'document'>> = {
-  picture: 'picture',
-  labels: 'document',
-  export: 'document',
-};
-
 /** Begins the key of the letter that tells of others. */
 const GIVEN_UP = 'given-up';
-
-type Task = { readonly errand: Errand; readonly incoming: Incoming };
 
 export class Program {
   readonly outbox: Outbox;
@@ -66,11 +50,20 @@ export class Program {
   private channel: Channel | undefined;
   private delivery: Delivery | undefined;
   private waking: Waking | undefined;
-  private tasks: Task[] = [];
-  private readonly errandsUnderWay = new Set<Promise<void>>();
+  private readonly errands: Errands;
 
   constructor(private readonly parts: ProgramParts) {
     const { database, clock } = parts;
+    this.errands = new Errands({
+      log: parts.log,
+      run: parts.runErrand,
+      queue: (said) => {
+        this.desk.queue(said);
+        this.delivery?.wake();
+      },
+      showMaking: (chat, making) =>
+        this.channel?.showMaking?.(chat, making, chatById(database, chat)?.thread),
+    });
     this.atomically(() => firstLedger(database, clock.now()));
     this.outbox = new Outbox(database);
     this.desk = new Desk({
@@ -123,7 +116,7 @@ export class Program {
 
   /** Resolves when errands are run and all that is due has been said. */
   async allSaid(): Promise<void> {
-    await Promise.all(this.errandsUnderWay);
+    await this.errands.done();
     await this.delivery?.settled();
   }
 
@@ -163,7 +156,7 @@ export class Program {
       }
     }
     for (const errand of this.session.turn(this.withDocumentRead(incoming), now))
-      this.tasks.push({ errand, incoming });
+      this.errands.ask(errand, incoming);
     const ledger = chatById(this.parts.database, incoming.chat)?.ledger;
     if (ledger !== undefined) this.waking?.touched(ledger);
   }
@@ -180,34 +173,8 @@ export class Program {
   }
 
   private afterCommit(): void {
-    for (const task of this.tasks.splice(0)) {
-      const run = this.runTask(task).finally(() => this.errandsUnderWay.delete(run));
-      this.errandsUnderWay.add(run);
-    }
+    this.errands.runAll();
     this.delivery?.wake();
-  }
-
-  private async runTask({ errand, incoming }: Task): Promise<void> {
-    const thread = chatById(this.parts.database, incoming.chat)?.thread;
-    const making = MADE[errand.kind];
-    const made = making && (await this.channel?.showMaking?.(incoming.chat, making, thread));
-    try {
-      const said = await this.parts.runErrand(errand, incoming);
-      if (!said) return;
-      this.desk.queue({
-        chat: incoming.chat,
-        key: `errand-${incoming.message}`,
-        replyTo: incoming.message,
-        ...said,
-      });
-      this.delivery?.wake();
-    } catch (fault) {
-      this.parts.log.error('errand failed', { errand: errand.kind, ...traced(fault) });
-      this.desk.queue({ chat: incoming.chat, key: `errand-${incoming.message}`, text: errandWords.failed });
-      this.delivery?.wake();
-    } finally {
-      made?.();
-    }
   }
 
   /** Queues what a ledger's chats are to hear at this moment; answers when to look again. */
@@ -256,13 +223,13 @@ export class Program {
 
   /** What a session remembers of the ledger may never have been committed: after a fault it reads anew. */
   atomically<T>(work: () => T): T {
-    const before = this.tasks.length;
+    const before = this.errands.waiting;
     try {
       return this.parts.database.transaction(work);
     } catch (fault) {
       this.session = this.freshSession();
       // Those of other turns in the same transaction are still to be run.
-      this.tasks = this.tasks.slice(0, before);
+      this.errands.keep(before);
       throw fault;
     }
   }

@@ -10,6 +10,8 @@ const mayImport: Record<string, readonly string[]> = {
   main: everything,
   program: everything,
   errands: everything,
+  'errands-asked': everything,
+  'notes-heard': everything,
   'command-line': everything,
   channels: ['conversation', 'post', 'voice', 'words'],
   conversation: ['language', 'outlook', 'ledger', 'horticulture', 'words', 'calendar'],

@@ -167,7 +167,7 @@ describe('the judge', () => {
 });
 
 describe('the reader on the corpus', () => {
-  it.each(halves)('reads the %s half no worse than it has before', { timeout: 120_000 }, (half) => {
+  it.each(halves)('reads the %s half no worse than it has before', { timeout: 600_000 }, (half) => {
     const score = scoreOf(readAndJudge(bringIn(half)));
     const before = kept[half];
     expect(before, 'fixtures/notes/scores.json').toBeDefined();
