@@ -4,6 +4,7 @@ import { proposeReply } from './proposals/answer-proposal.js';
 import { withoutAsides } from './joined/asides.js';
 import { withoutWeather } from './amending/weather.js';
 import { blamed } from './sentences/blame.js';
+import { withoutNeighbours } from './joined/beside-others.js';
 import { joinContainers } from './joined/containers.js';
 import { cropAlone, underHeading } from './sentences/crop-alone.js';
 import { fullerReply } from './proposals/fuller-replies.js';
@@ -23,6 +24,7 @@ import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import { withNthPlants } from './joined/nth-plant.js';
 import { onceMore } from './sentences/once-more.js';
 import { datedBy } from './sentences/day-behind.js';
+import { withoutLookOver } from './joined/looked-over.js';
 import { withoutLotBrackets } from './lots/lot-in-brackets.js';
 import { eachNamed } from './joined/of-each.js';
 import { withRootsSummed } from './joined/roots-summed.js';
@@ -68,20 +70,40 @@ export function readingOf(note: Note): Reading {
   return { ...reading, outcome: heeded(reading.outcome, reading.pieces, readUnder) };
 }
 
+type Step = (pieces: readonly Piece[]) => readonly Piece[];
+
+/** What joins or leaves out pieces before names that nobody knows yet are looked for, in order. */
+const BEFORE_NEW_NAMES: readonly Step[] = [
+  withoutAsides,
+  withoutTotals,
+  withRootsSummed,
+  withSums,
+  withoutCallings,
+  withTowards,
+  withoutNeighbours,
+  joinContainers,
+  withNamesBesideCrop,
+];
+
+/** The same behind that. */
+const BEHIND_NEW_NAMES: readonly Step[] = [
+  withoutIntroductions,
+  withNamesToldOf,
+  withNamedMeant,
+  withCropsSaid,
+  withoutLotBrackets,
+  withTheirOwn,
+];
+
+const inOrder = (pieces: readonly Piece[], steps: readonly Step[]): readonly Piece[] =>
+  steps.reduce((row, step) => step(row), pieces);
+
 /** A note's utterance, and its pieces with containers and new names joined. */
 export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
   const utterance = utteranceOf(note);
-  const joined = joinContainers(
-    withTowards(withoutCallings(withSums(withRootsSummed(withoutTotals(withoutAsides(utterance.pieces)))))),
-  );
-  const named = withCropsSaid(
-    withNamedMeant(
-      withNamesToldOf(
-        withoutIntroductions(joinNewNames(withNamesBesideCrop(joined), utterance.tokens, utterance.text)),
-      ),
-    ),
-  );
-  const pieces = withNthPlants(eachNamed(withTheirOwn(withoutLotBrackets(named)), note.context));
+  const joined = inOrder(utterance.pieces, BEFORE_NEW_NAMES);
+  const named = inOrder(joinNewNames(joined, utterance.tokens, utterance.text), BEHIND_NEW_NAMES);
+  const pieces = withoutLookOver(withNthPlants(eachNamed(named, note.context)));
   return { utterance, pieces };
 }
 

@@ -1,5 +1,7 @@
 /** What stands around a deed and is none: hopes that came to nothing, forecasts, prices, openings. */
 import { describe, expect, it } from 'vitest';
+import { mustNot, phrasings } from '../../src/language/joined/beside-others.js';
+import { phrasings as looks } from '../../src/language/joined/looked-over.js';
 import type { NoteContext } from '../../src/language/note.js';
 import { read } from '../../src/language/read.js';
 
@@ -29,6 +31,26 @@ function told(text: string): string {
   });
   return [...said, ...asks.map(({ slot }) => `${slot}?`)].join(', ');
 }
+
+describe('plants named beside what is told', () => {
+  const plants = (text: string) =>
+    read({ text, now: Date.parse('2026-05-09T09:00:00Z'), zone: 'Europe/London', context }).entries.map(
+      ({ entry }) => (entry as { variety?: string }).variety,
+    );
+
+  it.each(phrasings)('is no plant of its own: "%s"', (text) => {
+    expect(plants(text)).toEqual(['Salt Harrier']);
+  });
+
+  it.each(looks)('is looked at once where each is told of: "%s"', (text) => {
+    expect([...plants(text)].sort()).toEqual(['Salt Harrier', 'Tallow Bell']);
+    expect(told(text)).not.toContain('?');
+  });
+
+  it.each(mustNot)('is left where another is told: "%s"', (text) => {
+    expect(plants(text)).toEqual(['Salt Harrier', 'Tallow Bell']);
+  });
+});
 
 describe('what stands around a deed', () => {
   it.each([

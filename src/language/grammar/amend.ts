@@ -138,6 +138,7 @@ export const amendRules: readonly AmendRule[] = [
       (is|are) (really|actually) called
       (isn't|aren't|wasn't|not) ((really|actually) )?(called|named)( the)? plantname
       name (isn't|is not|wasn't|was not|should not be|shouldn't be) plantname
+      (that|this|it|the|those|these) (plantname )?(isn't|is not|wasn't|aren't) plantname … it's
       (getting|got|had|saying|writing|spelling) (it|that|the name|them) wrong … plantname (is|are)(?= )
       plantname (isn't|(is|was) not|wasn't|aren't) (the|its|her|their) ((right|correct|real|proper|actual) )?name
       plantname (${TRULY}|(is|are) in fact|(was|were) (really|actually|in fact))(?= )

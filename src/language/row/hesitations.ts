@@ -1,4 +1,4 @@
-/** What a speaker says while thinking: a word twice ("took six of of the Salt Harrier"), and a "like" that likens nothing ("put like in the porch"). */
+/** What is said for nothing: a word twice ("took six of of the Salt Harrier"), a "like" that likens nothing ("put like in the porch"), a laugh. */
 import { verbSense } from './lexicon.js';
 import { findNames } from './names.js';
 import type { NoteContext } from '../note.js';
@@ -49,6 +49,9 @@ const COMPARED = whole`
   last|same|other|others|rest|first|previous|next|one|ones
 `;
 
+/** "It's called Neon Aunt lol. they're in the porch": a pause, and no word of a name. */
+const LAUGH = /^(?:lol+|lmao|rofl|(?:ha){2,}h?|(?:he){2,})$/;
+
 /** The row as it was meant to be said; inside a known name the words stand. */
 export function withoutHesitation(tokens: readonly Token[], context: NoteContext): readonly Token[] {
   if (!tokens.some((_, at) => idleAt(tokens, at) > 0)) return tokens;
@@ -60,12 +63,30 @@ export function withoutHesitation(tokens: readonly Token[], context: NoteContext
     const idle = inName.has(at) || inName.has(at + 1) ? 0 : idleAt(tokens, at);
     if (idle > 0) at += idle - 1;
     else if (token) row.push(token);
+    if (token && idle > 0 && LAUGH.test(token.text) && isBetween(row.at(-1), tokens[at + 1]))
+      row.push(pause(token));
   }
   return row;
 }
 
+const isBetween = (before: Token | undefined, next: Token | undefined): boolean =>
+  before !== undefined &&
+  next !== undefined &&
+  [before, next].every(({ is }) => is !== 'mark' && is !== 'line');
+
+const pause = ({ start, end }: Token): Token => ({
+  text: ',',
+  raw: ',',
+  start,
+  end,
+  is: 'mark',
+  capital: false,
+  glued: true,
+});
+
 /** How many tokens from `at` were said for nothing. */
 function idleAt(tokens: readonly Token[], at: number): number {
+  if (LAUGH.test(textAt(tokens, at))) return 1;
   if (textAt(tokens, at) === 'like') return isIdleLike(tokens, at) ? 1 : 0;
   return isSaidTwice(tokens, at) ? 1 : begunAnew(tokens, at);
 }

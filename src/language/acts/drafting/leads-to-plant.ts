@@ -4,7 +4,7 @@ import { whole } from '../../phrases.js';
 import type { Piece } from '../../pieces/pieces.js';
 
 const AFTER_COUNT = whole`
-  of|from|off|out|for|the|my|our|those|these|more|other|remaining|different|extra
+  of|on|from|off|out|for|the|my|our|those|these|more|other|remaining|different|extra
   cuttings?|plants?|plugs|pots|basal|rooted|fresh|strong|healthy|good|nice|lovely|poor
   little|small|tiny|big|baby|young|younger|youngest|new|newer|newest|older|oldest|earlier
 `;

@@ -12,7 +12,9 @@ interface Phrase {
   readonly mustNot?: readonly string[];
 }
 
-const OPENING = leading('i|we|just|only|also|sadly|sorry|oh|still|then|so|even|simply|for|as for|to');
+const OPENING = leading(
+  'i|we|doing|leaving|saving|just|only|also|sadly|sorry|oh|still|then|so|even|simply|for|as for|to',
+);
 /** "All the other Tallow Bell cuttings", "the greenhouse lot". */
 const NAMED = alternatives`
   ((<count>|all) )?(of )?((the|my|our|those|these|that) )?(other |last |rest of the )?<(plant|place)>( ${anyOf`
@@ -88,7 +90,12 @@ export const leftPhrases: readonly Phrase[] = [
       (another|some other) (day|time)
       later( on)?|<later>|on <later>
     `,
-    phrasings: ['Tallow Bell another day', 'the Tallow Bell tomorrow', 'the Tallow Bell later'],
+    phrasings: [
+      'Tallow Bell another day',
+      'the Tallow Bell tomorrow',
+      'the Tallow Bell later',
+      'doing the Tallow Bell tomorrow',
+    ],
     mustNot: ['the Tallow Bell yesterday'],
   },
   {

@@ -101,6 +101,22 @@ export const lost: readonly Rule[] = [
     unless: (p, f) => /^(?:no|any|more|further|what|fewer)$/.test(wordAt(p, f - 1)),
   },
   {
+    // As it is written in letters.
+    name: 'the death of <count> <plant>',
+    kind: 'loss',
+    head: 'death|deaths|loss|demise of',
+    shape: 'object',
+    when: (p, f, t) =>
+      wordAt(p, f - 1) === 'the' &&
+      p.slice(t, t + 3).some(({ is }) => is === 'count') &&
+      follows(p, t, 'plant'),
+    phrasings: [
+      'I regret to report the death of two Salt Harrier and of one Tallow Bell',
+      'I have to announce the loss of three Salt Harrier',
+    ],
+    mustNot: ['mourning the loss of my two good trowels', 'the loss of light stunts the Salt Harrier'],
+  },
+  {
     name: 'down <count> <plant>',
     kind: 'loss',
     head: 'down <count>',

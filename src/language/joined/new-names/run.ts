@@ -147,6 +147,7 @@ const opensWithDay = (
   before: readonly Piece[],
 ): boolean =>
   (before.at(-1)?.is === 'count' ||
+    isCrop(before.at(-1)) ||
     (wordAt(before, before.length - 1) === 'of' && inPlantPosition(before))) &&
   isDayOpeningName(pieces, tokens, at);
 

@@ -13,7 +13,7 @@ const OFTEN_MISSPELT = wordsOf`
   yesterday tomorrow morning afternoon evening weekend fortnight
   monday tuesday wednesday thursday friday saturday sunday
   january february april august september october november december
-  propagator windowsill temperature celsius botrytis hormone internodal semi hardwood softwood
+  dollars pounds propagator windowsill temperature celsius botrytis hormone internodal semi hardwood softwood
   remember remind several couple dozen hundred twenty thirty forty fifty twelve eleven seven eight three
   because everything greenhouse kitchen geraniums another should
 `;
