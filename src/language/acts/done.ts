@@ -21,6 +21,7 @@ import { saysEverything, sharedObject, sharedPlace } from '../mood/side-by-side.
 import { eachPlaced } from './shares-placed.js';
 import { slotsOf } from '../slots.js';
 import { plantBefore, sortedOut, spokenOf } from './spoken-before.js';
+import { isDoing } from '../clauses/seen-on.js';
 import { stateBehind } from './state-behind.js';
 import { eachPlace, withWhereTo } from './where-to.js';
 import { beforeReturn, swappedAt } from './for-what.js';
@@ -32,6 +33,10 @@ import { type Act, carriedHere, endOf, type Telling } from './telling.js';
 export function tellDone(telling: Telling, act: Act, kind: EntryKind): void {
   const { pieces, proposals, clauses, utterance } = telling;
   const { n, clause } = act;
+  // "Salt Harrier showing its first buds, Tallow Bell watered".
+  const doing = pieces.slice(0, Math.max(0, clause.from - 1));
+  if (n === 0 && isDoing(doing))
+    proposals.push(...(proposeRemark(sentenceOf(doing, utterance), utterance) ?? []));
   const drafts = draftsOfAct(telling, act);
   const explained =
     drafts.ours.length === 0 ? lostBecause(proposals.at(-1), pieces, clause, drafts.all) : undefined;

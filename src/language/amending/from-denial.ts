@@ -4,6 +4,7 @@ import { plantsIn } from '../sentences/sentences.js';
 import type { Utterance } from '../pieces/utterance.js';
 import { type Amended, put, spelledAnew } from './amended.js';
 import { deniesDay } from './denial.js';
+import { countsSomethingElse } from './nothing-right.js';
 import { isSettable } from './settable.js';
 
 /** Whether a value is denied there. */
@@ -22,6 +23,9 @@ export function fromDenial(pieces: readonly Piece[], not: number, utterance: Utt
   if (!denied) return undefined;
   const before = wantedBefore(pieces.slice(0, not), denied);
   const right = before ?? pieces.slice(pieces.indexOf(denied) + 1).find(({ is }) => is === denied.is);
+  // "It was the 12 bus and not the 13".
+  if ([right, denied].some((value) => value && countsSomethingElse(pieces, pieces.indexOf(value))))
+    return undefined;
   put(amended, right, pieces, utterance);
   if (denied.is === 'plant') {
     amended.plant = denied.plant;

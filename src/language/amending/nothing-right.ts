@@ -16,7 +16,7 @@ const NOT_NOTED = within`
 /** What else may be counted: "three people", "ten minutes". */
 const NO_PLANTS = whole`
   people|visitors|folk|friends|slugs|snails|aphids|bees|leaves|buds|flowers|bags|sacks
-  texts|messages|emails|calls|cups|mugs|goes|attempts|typos
+  texts|messages|emails|calls|bus|train|tram|cups|mugs|goes|attempts|typos
   degrees|pounds|quid|euros|dollars|minutes|hours|days|weeks|times
 `;
 

@@ -46,7 +46,7 @@ export function proposeRename(sentence: Sentence, utterance: Utterance): Proposa
           /^(?:is|are|was|were)$/.test(wordAt(pieces, at - 1))) ||
         // "I called it Tin Parson, it's Zinc Parson".
         (calledIt && saysWhatItIs(pieces, at)) ||
-        (wordAt(pieces, at) === 'fact' && wordAt(pieces, at - 1) === 'in') ||
+        (/^(?:fact|real|reality|truth)$/.test(wordAt(pieces, at)) && wordAt(pieces, at - 1) === 'in') ||
         (/^(?:says|reads|said)$/.test(wordAt(pieces, at)) &&
           wordAt(pieces, at - 1) === 'label' &&
           // "Took five cuttings of a salvia, the label says …": told, not put right.

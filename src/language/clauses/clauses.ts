@@ -11,7 +11,14 @@ import { whole } from '../phrases.js';
 import type { Piece } from '../pieces/pieces.js';
 import { rootlessFrom } from './rootless.js';
 import { sourceLedFrom } from './source-led.js';
-import { anotherState, anotherSubject, isToldOfBefore, ownSubject, plantToldOf } from './subjects.js';
+import {
+  anotherState,
+  anotherSubject,
+  floatedFrom,
+  isToldOfBefore,
+  ownSubject,
+  plantToldOf,
+} from './subjects.js';
 
 export interface Clause {
   /** Pieces [from, to) that belong to the act; breaks inside are kept. */
@@ -175,10 +182,9 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
     // "…, tunnel 2: 3 rooted".
     else if (count && !plant && isHeadOf(pieces, at - 1)) {
       // carries on
-    }
-    // "… and the Ember Fox are all dead".
-    else if (count && !plant && isFloated(pieces, at)) {
-      // carries on
+    } else if (count && !plant && floatedFrom(pieces, at) !== undefined) {
+      at = floatedFrom(pieces, at) ?? at;
+      continue;
     } else if (piece?.is === 'word' && (LED_BY.test(piece.text) || DUDS.test(piece.text))) {
       // carries on
     } else break;
@@ -205,17 +211,6 @@ function isAllInThere(pieces: readonly Piece[], behind: number): boolean {
     wordAt(pieces, behind - 2) === 'in' &&
     all?.is === 'count' &&
     all.quantity.whole === 'all'
-  );
-}
-
-/** "Are all", "have both": the words between a plant and the "all" that is told of it. */
-function isFloated(pieces: readonly Piece[], behind: number): boolean {
-  const quantity = pieces[behind];
-  return (
-    quantity?.is === 'count' &&
-    (quantity.quantity.whole === 'all' || quantity.quantity.both === true) &&
-    /^(?:are|were|is|was|have|had|has)$/.test(wordAt(pieces, behind - 1)) &&
-    pieces[behind - 2]?.is === 'plant'
   );
 }
 

@@ -52,3 +52,10 @@ export function isSeenOnThem(pieces: readonly Piece[], at: number): boolean {
     next++;
   return pieces[next] === undefined || pieces[next]?.is === 'break';
 }
+
+/** "Salt Harrier showing its first buds": a plant, and straight behind it what it is doing. */
+export const isDoing = (row: readonly Piece[]): boolean =>
+  row.some((_, at) => DOING.test(wordAt(row, at)) && row[at - 1]?.is === 'plant');
+
+const DOING =
+  /^(?:showing|looking|budding|flowering|leafing|bushing|blooming|sprouting|starting|coming|getting|growing|doing|thriving|sulking|drooping|wilting|flagging|needing)$/;

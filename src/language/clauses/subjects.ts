@@ -6,7 +6,7 @@ import type { Hit } from '../grammar/hits.js';
 import { wordAt } from '../grammar/rule.js';
 import { isWhole } from '../grammar/stand-ins.js';
 import type { Piece } from '../pieces/pieces.js';
-import { isSeenOn, isSeenOnThem } from './seen-on.js';
+import { isDoing, isSeenOn, isSeenOnThem } from './seen-on.js';
 
 const BE = new Set(['be', 'get', 'have']);
 const STATE = /^(?:be|have|get|look|need|want|seem|smell)$/;
@@ -27,6 +27,8 @@ export function ownSubject(pieces: readonly Piece[], start: number, hit: Hit): n
     // "Should've done these too but ran out of pots, so it was only those got potted on".
     if (own && pieces.slice(start, at).some((piece) => piece.is === 'word' && NOT_DONE.test(piece.text)))
       return at + 1;
+    // "Salt Harrier showing its first buds, Tallow Bell watered": how another is doing, told before.
+    if (own && isDoing(pieces.slice(start, at))) return at + 1;
     return own && !before && pieces.slice(start, at).some(({ is }) => is === 'word') ? at + 1 : start;
   }
   return start;
@@ -219,4 +221,20 @@ export function plantToldOf(pieces: readonly Piece[], start: number, and: number
     if (verb?.is === 'word' && verb.verb?.lemma === 'be' && pieces[at - 1]?.is === 'plant') return at - 1;
   }
   return undefined;
+}
+
+/** "… and the Ember Fox are all dead", "…, the Ember Fox have got 5 rooted": where the plant ends of which so many are told. */
+export function floatedFrom(pieces: readonly Piece[], count: number): number | undefined {
+  const quantity = pieces[count];
+  let at = count;
+  while (/^(?:have|had|has|got|now|already|only|just)$/.test(wordAt(pieces, at - 1))) at--;
+  const isHad = /^(?:have|had|has)$/.test(wordAt(pieces, at));
+  if (
+    quantity?.is === 'count' &&
+    (quantity.quantity.whole === 'all' || quantity.quantity.both === true) &&
+    /^(?:are|were|is|was)$/.test(wordAt(pieces, at - 1))
+  )
+    at--;
+  else if (!isHad) return undefined;
+  return pieces[at - 1]?.is === 'plant' ? at : undefined;
 }

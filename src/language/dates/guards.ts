@@ -50,6 +50,8 @@ export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: nu
   const isSun = (token: Token, n: number): boolean =>
     token.everyday && token.word.startsWith('sun') && shines.has(tokens[at + n - 1]?.word ?? '');
   if (tokens.slice(at, end).some(isSun)) return true;
+  // "Two are just sat there", "they're sat in the tray": sitting.
+  if (last?.word === 'saturday' && last.end - last.start === 3 && isSitting(tokens, end)) return true;
   if (last?.everyday && last.word.startsWith('sun') && sunny.has(tokens[end]?.word ?? '')) return true;
   // "Sun's", by its length.
   if (last?.word === 'sunday' && last.end - last.start === 5 && shining.has(tokens[end]?.word ?? ''))
@@ -75,6 +77,18 @@ export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: nu
   const isSpelt = last?.digits !== true && tokens[at]?.word !== 'on' && tokens[at - 1]?.word !== 'on';
   const next = tokens[end]?.word ?? '';
   return counted.has(next) || (isSpelt && (several.has(next) || lives.has(next)));
+}
+
+/** "Are just sat", "sat there doing nothing"; no "sat there were three", "on sat doing the rounds". */
+function isSitting(tokens: readonly Token[], end: number): boolean {
+  let be = end - 2;
+  while (/^(?:just|all|still|now|only)$/.test(tokens[be]?.word ?? '')) be--;
+  return (
+    /^(?:are|were|they're|been)$/.test(tokens[be]?.word ?? '') ||
+    (/^(?:there|sulking|waiting)$/.test(tokens[end]?.word ?? '') &&
+      !/^(?:was|were|are|is)$/.test(tokens[end + 1]?.word ?? '') &&
+      !/^(?:on|last|this|since)$/.test(tokens[be]?.word ?? ''))
+  );
 }
 
 /** "Cold frame -1.5.", where the full stop ends the sentence: a minus straight before the number, and behind no other. */

@@ -136,6 +136,7 @@ export const amendRules: readonly AmendRule[] = [
         (down|listed|labelled|labeled|logged|entered|recorded|written|have|had|got) as
       `} … (${TRULY}|should be)
       (is|are) (really|actually) called
+      (is|are) called in (fact|real|reality|truth)
       (isn't|aren't|wasn't|not) ((really|actually) )?(called|named)( the)? plantname
       name (isn't|is not|wasn't|was not|should not be|shouldn't be) plantname
       (that|this|it|the|those|these) (plantname )?(isn't|is not|wasn't|aren't) plantname … it's

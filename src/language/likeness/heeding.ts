@@ -70,15 +70,23 @@ export function heeded(
   const names = pieces.some(({ is }) => is === 'plant');
   const believed = read.entries.filter((each) => !names || !isDoubted(each) || isExplained(pieces));
   const told = believed.length === 0 ? plainly(whole, read, pieces) : undefined;
-  if (told !== undefined && (names || told === 'undo')) {
+  // "Two have gone all tall and one has a bud": what is seen of plants is no loss of them.
+  const isSeen =
+    told === 'loss' &&
+    read.entries.some(({ entry }) => entry.kind === 'remark' && GROWING.test(entry.text ?? ''));
+  if (told !== undefined && !isSeen && (names || told === 'undo')) {
     const headed = readUnder(HEADINGS[told] ?? '');
     if (tellsOnly(headed, told)) return headed;
   }
   return believed.length === read.entries.length ? read : without(read, isDoubted);
 }
 
+/** How plants do that live. */
+const GROWING =
+  /\b(?:tall|leggy|buds?|budding|flowers?|flowering|blooms?|shoots?|new growth|growing|bushy|healthy|thriving|staked)\b/i;
+
 const SMALL =
-  /^(?:the|my|our|a|an|of|i|we|i've|we've|have|has|had|is|are|was|were|got|all|just|and|to|in|on|into|at|by|with|for|whole|trays?|pots?|batch|lot|cuttings?|plants?)$/;
+  /^(?:the|my|our|a|an|of|i|we|i've|we've|have|has|had|is|are|was|were|got|all|just|and|to|in|on|over|up|into|at|by|with|for|whole|trays?|pots?|batch|lot|cuttings?|plants?)$/;
 
 /** "The Salt Harrier died last night": the rules account for every word, so that none is left to doubt them by. */
 function isExplained(pieces: readonly Piece[]): boolean {

@@ -64,7 +64,9 @@ function tellingFrom(
   // "Wasn't going to bother but ended up sticking five": done after all.
   for (let at = from; at + 1 < hit.from; at++)
     if (/^(?:ended|wound|finished)$/.test(wordAt(pieces, at)) && wordAt(pieces, at + 1) === 'up') start = at;
-  return form === 'past' ? Math.max(start, pastTalk(pieces, from, hit.from)) : start;
+  return form === 'past' || hit.rule.kind === 'loss'
+    ? Math.max(start, pastTalk(pieces, from, hit.from))
+    : start;
 }
 
 /** "But I", or an "and" behind what was forgotten or said. */

@@ -20,7 +20,13 @@ const DOUBT = /^(?:sure|certain|remember|recall|know|idea|think|clue|positive)$/
 export function pastTalk(pieces: readonly Piece[], start: number, head: number): number {
   const from = pastNo(pieces, start);
   let at = head;
-  while (at > from && (ANEW.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'when')) at--;
+  while (
+    at > from &&
+    (ANEW.test(wordAt(pieces, at - 1)) || /^(?:when|count)$/.test(pieces[at - 1]?.is ?? ''))
+  )
+    at--;
+  // "Not well watered" is one telling, "not well, one dead" are two.
+  if ((at < head || pieces[at - 1]?.is === 'break') && isTakenIll(pieces.slice(from, at))) return at;
   if (pieces[at - 1]?.is !== 'break') return from;
   const talk = pieces.slice(from, at - 1);
   const words = talk.flatMap((piece) => (piece.is === 'word' ? [piece.text] : []));
@@ -35,6 +41,28 @@ export function pastTalk(pieces: readonly Piece[], start: number, head: number):
     talk.every(({ is }) => is === 'word' || is === 'when');
   return isTalk ? at : from;
 }
+
+/** "Salt Harrier didn't like the heat, lost two", "… not at all happy, one dead": how plants took something, and no deed. */
+function isTakenIll(talk: readonly Piece[]): boolean {
+  const not = talk.findIndex((_, at) => DENIAL.test(wordAt(talk, at)));
+  let how = not + 1;
+  while (/^(?:at|all|really|very|too|much|so|a|bit)$/.test(wordAt(talk, how)) || talk[how]?.is === 'count')
+    how++;
+  return (
+    not > 0 &&
+    talk[not - 1]?.is !== 'break' &&
+    talk.slice(0, not).filter(({ is }) => is === 'plant').length === 1 &&
+    TOOK_IT.test(wordAt(talk, how)) &&
+    talk
+      .slice(not)
+      .every(
+        (piece) => piece.is === 'break' || piece.is === 'word' || piece.is === 'when' || piece.is === 'place',
+      ) &&
+    !talk.some((_, at) => SUPPOSED.test(wordAt(talk, at)) || REPORT.test(wordAt(talk, at)))
+  );
+}
+const TOOK_IT =
+  /^(?:like|liked|love|loved|enjoy|enjoyed|enjoying|appreciate|appreciated|care|fancy|cope|coped|coping|happy|keen|impressed|thrilled|well|good|great|clever|hot)$/;
 
 /** "No, I potted on five", "no no I gave two": past a "no" that denies what was said before. */
 function pastNo(pieces: readonly Piece[], from: number): number {

@@ -2,6 +2,7 @@
 import { proposeActs } from '../acts/acts.js';
 import { wordAt } from '../grammar/rule.js';
 import type { Note } from '../note.js';
+import { anyOf, whole } from '../phrases.js';
 import type { Proposal } from '../proposal.js';
 import { isQuestion, proposeQuestion } from './question-proposal.js';
 import { type Sentence, sentenceOf } from '../sentences/sentences.js';
@@ -40,6 +41,22 @@ export function questionStart(sentence: Sentence, utterance: Utterance, note: No
   }
   return 0;
 }
+
+/** "…? Was it the tunnel I put them in?": a guess at what was just asked, and no question of its own. */
+const GUESS = whole`
+  (or )?(was|were|is|are) (it|that|they) ((in|on|under|at|by) )?((the|my|our) )?[a-z\d' ]{2,30} (i|we) ${anyOf`
+    put|moved|left|stood|had|stuck|planted|popped|shoved
+  `} (them|it|those|that)( (in|on|under|into))?
+`;
+
+/** Whether a sentence only guesses at the answer to the question before it. */
+export const onlyGuesses = (last: Proposal, { asked, line, pieces }: Sentence): boolean =>
+  asked &&
+  last.kind === 'question' &&
+  /^(?:where|status)$/.test(String(last.slots['topic'])) &&
+  pieces.some(({ is }) => is === 'place') &&
+  pieces.every(({ is }) => is !== 'plant' && is !== 'when') &&
+  GUESS.test(line);
 
 /** "How many have I left, and when did I last feed them?" */
 export function twoQuestions(sentence: Sentence, utterance: Utterance): readonly Proposal[] | undefined {

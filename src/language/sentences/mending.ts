@@ -1,5 +1,6 @@
 /** A sentence that says no act of its own, but fills or puts right the act told before it in the same note. */
 import { proposeAnswer } from '../proposals/answer-proposal.js';
+import { onlyGuesses } from '../proposals/question-behind.js';
 import { causeOf } from './cause-behind.js';
 import { clausesOf, wholeOf } from '../clauses/clauses.js';
 import { draftsOf } from '../acts/drafting.js';
@@ -36,6 +37,7 @@ export function mendedBy(
   if (last?.kind === 'tend') return otherCare(last, sentence) ?? otherPlant(last, sentence);
   if (last?.kind === 'amend') return amendedMore(last, sentence);
   if (last?.kind === 'remind') return atHour(last, sentence);
+  if (last && onlyGuesses(last, sentence)) return last;
   if (!last || NO_ACT.test(last.kind)) return undefined;
   return (
     answered(last, sentence, note) ??

@@ -77,6 +77,7 @@ export const lost: readonly Rule[] = [
     unless: (p, _f, t) =>
       (/^(?:my|hope|a|their|its|the)$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'count')) ||
       /^(?:track|count|sight|interest|heart|patience)$/.test(wordAt(p, t)) ||
+      (wordAt(p, t) === 'for' && wordAt(p, t + 1) === 'words') ||
       // "We lost two nil": a match.
       (p[t]?.is === 'count' && (isNil(p[t + 1]) || isMatch(p, t))) ||
       // "Lost an hour to the paperwork".

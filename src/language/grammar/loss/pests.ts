@@ -7,5 +7,5 @@ export const PESTS: readonly string[] = [
   'rosella cockatoo cockatoos cockie cockies bandicoot bandicoots weka wekas pukeko pukekos guineafowl',
   'gopher gophers raccoon raccoons skunk',
   'bird birds blackbird blackbirds magpie magpies pigeon pigeons hen hens chicken chickens',
-  'cat dog puppy kitten goat cows toddler kids grandson',
+  'cat dog puppy kitten goat goats sheep lamb lambs pony donkey pig pigs cow cows toddler kids grandson',
 ].flatMap((row) => row.split(' '));

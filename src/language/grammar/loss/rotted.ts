@@ -76,7 +76,7 @@ export const rotted: readonly Rule[] = [
   {
     name: '<count> went soft and black',
     kind: 'loss',
-    head: 'go~past|gone|turned soft|soggy|black|slimy|squishy|mushy|manky',
+    head: 'go~past|gone|turned all|right|quite|a? bit? soft|soggy|black|slimy|squishy|mushy|manky',
     shape: 'subject',
     cause: 'rot',
     when: (p, f) => precedes(p, f, 7, 'count'),

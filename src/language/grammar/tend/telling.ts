@@ -92,7 +92,8 @@ export const isOpenedOrLaid = (piece: Piece | undefined): boolean =>
   );
 
 /** No grower, or another. */
-export const SOMEBODY = /^(?:somebody|someone|who|he|she|they|kids|cat|dog|wind)$/;
+export const SOMEBODY =
+  /^(?:somebody|someone|who|he|she|they|himself|herself|idiot|eejit|kids|lads?|cat|dog|wind)$/;
 
 /** Weather and beasts, that open and uncover what they will. */
 const FORCE =

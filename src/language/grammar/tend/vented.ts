@@ -24,6 +24,20 @@ const isWhy = (pieces: readonly Piece[], from: number): boolean =>
         ),
     );
 
+/** "Watered the propagator, then opened it": what was tended just before. */
+function isPlaceTended(pieces: readonly Piece[], from: number): boolean {
+  let at = from - 1;
+  while (
+    pieces[at]?.is === 'when' ||
+    pieces[at]?.is === 'break' ||
+    /^(?:and|then|also|i|we)$/.test(wordAt(pieces, at))
+  )
+    at--;
+  if (pieces[at]?.is !== 'place') return false;
+  const tended = pieces[/^(?:the|my|our)$/.test(wordAt(pieces, at - 1)) ? at - 2 : at - 1];
+  return tended?.is === 'word' && /^(?:water|mist|spray|feed|shade|damp)$/.test(tended.verb?.lemma ?? '');
+}
+
 const OPENED = /^(?:lids?|lid's|vents?|windows?|covers?|cover's|lights?|dome|hatch)$/;
 
 export const vented: readonly Rule[] = [
@@ -53,6 +67,16 @@ export const vented: readonly Rule[] = [
     when: (p, f) => p.slice(0, f).some((piece) => piece.is === 'word' && OPENED.test(piece.text)),
     phrasings: ["lid's been steaming up so propped it open a crack"],
     mustNot: ['jar of hormone powder was stuck so propped it open'],
+  },
+  {
+    name: 'watered <place> and opened it up',
+    kind: 'tend',
+    head: 'open~past|prop~past it|that up|wide|out?',
+    shape: 'object',
+    care: 'vent',
+    when: (p, f) => isPlaceTended(p, f),
+    phrasings: ['watered the propagator and opened it up a bit'],
+    mustNot: ['carried the parcel to the propagator and opened it up'],
   },
   {
     name: 'opened up <place>',

@@ -37,12 +37,14 @@ export const watered: readonly Rule[] = [
     care: 'water',
     unless: (p, f, t) =>
       /^(?:over|under)$/.test(wordAt(p, f - 1)) ||
+      (wordAt(p, t) === 'it' && wordAt(p, t + 1) === 'down') ||
       (wordAt(p, t) === 'down' &&
         (!follows(p, t, 'plant', 'place') ||
           followsWord(p, t, /^(?:feed|seaweed|tomorite|fertiliser|fertilizer)$/))),
     mustNot: [
       'lost 3 Salt Harrier, I think I over watered',
       'watered down the paint',
+      'opened the feed and watered it down',
       'watered down the feed for the Salt Harrier',
     ],
     phrasings: ['watered Salt Harrier in', 'bottom watered Salt Harrier'],

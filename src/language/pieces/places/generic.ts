@@ -68,9 +68,9 @@ export function genericAt(
     free(to)
   )
     to++;
-  // "The allotment ladies": people, wherever they grow.
+  // "The allotment ladies", "the window cleaner": people, wherever they are.
   if (
-    /^(?:centre|center|club|show|society|party|ladies|lads|committee|crowd|members|association)$/.test(
+    /^(?:centre|center|club|show|society|party|ladies|lady|lads?|man|men|woman|women|girls?|boys?|people|folks?|cleaners?|fitters?|keepers?|committee|crowd|members|association)$/.test(
       textAt(tokens, to),
     )
   )

@@ -19,7 +19,11 @@ const KIND = new Set(
     ' ',
   ),
 );
-const BECAME = new Set('rooted routed dead rotted rotten died damped dampened failed wilted'.split(' '));
+const BECAME = new Set(
+  'rooted routed dead rotted rotten died damped dampened failed wilted carked croaked collapsed perished snapped flopped'.split(
+    ' ',
+  ),
+);
 const HAS_BECOME = new Set('have has had gone survived'.split(' '));
 
 const DAY = /^(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|today|yesterday|morning|afternoon|evening)$/;
@@ -104,6 +108,7 @@ export const heardCounts: readonly Misheard[] = [
     onlyIf: (v) => v.clauseStart || afterCountWord(v) || v.isName(-1) || afterAct(v),
     phrasings: [
       ['had won rooted', 'had one rooted'],
+      ['potted on five and too carked it', 'potted on five and two carked it'],
       ['Salt Harrier to dead', 'Salt Harrier two dead'],
     ],
     mustNot: ['waiting for rooted ones'],

@@ -1,6 +1,35 @@
 /** What thumbs write for small words: "moved the rest 2 the shelf", "th", "lst night". */
 import { COUNTED, THEM } from './leads-to.js';
 import { allFor, type Misheard } from './record.js';
+import type { HeardView } from './view.js';
+
+/** "12" → "12th", as far as months go. */
+const NTH = Object.fromEntries(
+  Array.from({ length: 31 }, (_, n) => [
+    String(n + 1),
+    `${String(n + 1)}${/1[1-3]$/.test(String(n + 1)) ? 'th' : (['th', 'st', 'nd', 'rd'][(n + 1) % 10] ?? 'th')}`,
+  ]),
+);
+
+/** "The 12 and not the 13", to the end of what is said: days, for nobody counts so. */
+function isOfTwoDays(v: HeardView): boolean {
+  if (v.word(-1) !== 'the') return false;
+  const isEnd = (at: number): boolean => v.kind(at) === undefined || v.kind(at) === 'mark';
+  let not = 1;
+  while (v.kind(not) === 'mark' || /^(?:and|but)$/.test(v.word(not))) not++;
+  if (v.word(not) === 'not')
+    return v.word(not + 1) === 'the' && /^\d/.test(v.word(not + 2)) && isEnd(not + 3) && isSaid(v, -2);
+  let right = -3;
+  while (v.kind(right) === 'mark' || /^(?:and|but)$/.test(v.word(right))) right--;
+  return (
+    v.word(-2) === 'not' &&
+    /^\d/.test(v.word(right)) &&
+    v.word(right - 1) === 'the' &&
+    isEnd(1) &&
+    isSaid(v, right - 2)
+  );
+}
+const isSaid = (v: HeardView, at: number): boolean => /^(?:was|is|were|on)$/.test(v.word(at));
 
 export const thumbed: readonly Misheard[] = [
   {
@@ -18,6 +47,20 @@ export const thumbed: readonly Misheard[] = [
     when: (v) => v.clauseStart && (v.kind(1) === 'mark' || /^(?:it|that|i|they|not|only)$/.test(v.word(1))),
     phrasings: [['nay, it was four', 'no, it was four']],
     mustNot: ['sold two to nay'],
+  },
+  {
+    name: 'it was the 12 and not the 13',
+    mends: NTH,
+    when: isOfTwoDays,
+    phrasings: [
+      ['it was the 12 and not the 13', 'it was the 12th and not the 13th'],
+      ['it was the 3, not the 2', 'it was the 3rd, not the 2nd'],
+    ],
+    mustNot: [
+      'it was 12 and not 13',
+      'it was the 12 bus and not the 13',
+      'it was the 12 and not the 13 that died',
+    ],
   },
   {
     name: 'th <something>',

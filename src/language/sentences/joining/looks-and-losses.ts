@@ -1,5 +1,6 @@
 /** A look and what it found, a loss and how it came about, told in two breaths. */
 import { left } from '../../grammar/loss/left.js';
+import { thrownAway } from '../../grammar/loss/thrown-away.js';
 import type { Draft } from '../../acts/drafting/draft.js';
 import type { Proposal } from '../../proposal.js';
 import { isOnePlant, plantToldOf } from './plant-of.js';
@@ -44,8 +45,10 @@ export function joinLoss(before: Proposal, next: Proposal): Proposal | undefined
     told[1]?.more !== true &&
     (before.slots['cause'] === undefined ||
       told[1]?.both === true ||
-      // "The cat got one, 1 dead": what it came to.
-      (next.rule === '<count> <plant> dead' && next.draft.plant === undefined && sameCause)) &&
+      // "The cat got one, 1 dead": what it came to; "all rotted, binned the lot": where they went.
+      ((next.rule === '<count> <plant> dead' || THROWN_AWAY.has(next.rule)) &&
+        next.draft.plant === undefined &&
+        sameCause)) &&
     isOnePlant(plantToldOf(before), plantToldOf(next));
   if (again) return { ...before, slots: { ...before.slots, ...next.slots } };
   // "The cat knocked the pot off the sill and snapped two Copper Lantern": how it came about, and what it came to.
@@ -71,6 +74,7 @@ export function joinLoss(before: Proposal, next: Proposal): Proposal | undefined
   };
 }
 
+const THROWN_AWAY: ReadonlySet<string> = new Set(thrownAway.map(({ name }) => name));
 const LEFT: ReadonlySet<string> = new Set(left.map(({ name }) => name));
 const TAKES_AWAY: ReadonlySet<string> = new Set(['loss', 'dispatch', 'plantOut', 'potOn', 'move', 'strike']);
 
