@@ -14,7 +14,7 @@ import { callsIt } from './answers/calling-it.js';
 import { asTheySay } from './correcting/as-reported.js';
 import { withPlantAtFault } from './correcting/at-fault.js';
 import { excused } from './correcting/doubts.js';
-import { explains } from './correcting/explaining.js';
+import { carriesAway, explains } from './correcting/explaining.js';
 import { putsRight } from './correcting/beside-a-note.js';
 import { isOfMissed, notFollowed } from './correcting/behind-missed.js';
 import { deniesAlone } from './correcting/denied-alone.js';
@@ -186,6 +186,8 @@ export function act(sitting: Sitting, text: string, read: ReadNote, context: Con
     notFollowed(sitting, read.unknown && read.unknown.trim() !== '' ? notUnderstood(read.unknown) : nothing);
     return;
   }
+  const [only, another] = read.entries;
+  if (only && !another && carriesAway(sitting, text, only)) return void sitting.reply.text.push(notANote);
   const isRemark = read.entries.every(({ entry }) => entry.kind === 'remark');
   if (isRemark && !context.forgotten && rightInPart(sitting, text, context, true, act)) return;
   if (!context.explicit && tellsAgain(sitting, text, unprompted(sitting, text, read, context))) return;

@@ -1,5 +1,6 @@
 /** The way in: a note to entries and asks, or to an instruction; never throws. */
 import type { Plant } from '../ledger/entry.js';
+import { mergedPlants } from './acts/drafting.js';
 import { proposeReply } from './proposals/answer-proposal.js';
 import { withoutAsides } from './joined/asides.js';
 import { withoutWeather } from './amending/weather.js';
@@ -37,7 +38,7 @@ import { withDeeds } from './proposals/planned-then-done.js';
 import type { Proposal } from './proposal.js';
 import { refine } from './refining/refining.js';
 import { proposeSentence } from './proposals/sentence-proposal.js';
-import { lineOf, plantsIn, type Sentence, sentencesOf } from './sentences/sentences.js';
+import { lineOf, type Sentence, sentencesOf } from './sentences/sentences.js';
 import { saidOfAll, speaksOfSeveral } from './sentences/said-of-all.js';
 import { sizedBy } from './sentences/sizes-told.js';
 import { undoApart, undosInParts } from './amending/undo-in-parts.js';
@@ -136,8 +137,9 @@ function readByRules(note: Note): Reading {
     if (again) told.push(again);
     else if (mended) told[told.length - 1] = mended;
     else {
-      const [mentioned, another] = plantsIn(spokenOf?.pieces ?? []);
-      const aside: Proposal[] = mentioned && !another ? [{ ...ASIDE, carried: mentioned.plant }] : [];
+      // "Cuttings of Tallow Bell, my white hydrangea. Took eight": a variety and its crop are one plant.
+      const [mentioned, another] = spokenOf ? mergedPlants(spokenOf.pieces) : [];
+      const aside: Proposal[] = mentioned && !another ? [{ ...ASIDE, carried: mentioned }] : [];
       const proposed = proposeSentence(sentence, utterance, note, told.length === 0 ? aside : told);
       const previous = sentences[sentences.indexOf(sentence) - 1];
       const heading = cropAlone(spokenOf?.pieces ?? []);

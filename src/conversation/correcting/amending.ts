@@ -11,10 +11,10 @@ import { briefly, receipt } from '../../words/receipts.js';
 import { ofAnswerGiven } from './after-question.js';
 import { ofDeedTold } from './deed-told.js';
 import { saidTo } from './group.js';
-import { deniedNumber } from './number-denied.js';
+import { deniedNumber, deniesAll, deniesOther, FRESH_MS } from './number-denied.js';
 import { lotsMeant } from './lots.js';
 import { splitAnew } from './split-anew.js';
-import { takenBackLast, toldAnew } from './told-anew.js';
+import { takenBackLast, takesAsNote, toldAnew } from './told-anew.js';
 import { dayIn } from '../reading/day-in.js';
 import { doneOf, speechOf, standingOn } from '../batches/deeds.js';
 import {
@@ -44,20 +44,22 @@ export function amend(sitting: Sitting, said: Amend, meant: readonly Line[], kin
   const told = open && kind === undefined ? ofAnswerGiven(sitting, set) : undefined;
   if (told === null) return;
   if (told) return void setSlots(sitting, [told], set);
-  const undone = named && 'count' in set ? toldAnew(sitting, kind, plantOf(entry)) : null;
-  if (undone) return postAnew(sitting, withSlots(sitting.ledger, undone, set));
+  const undone =
+    named && ('count' in set || 'rooted' in set) ? toldAnew(sitting, kind, plantOf(entry), set) : null;
+  if (undone) return postAnew(sitting, withSlots(sitting.ledger, undone.posting, undone.set));
   const other =
     named && kind === undefined && meant.length === 0 ? deedOfOther(sitting, plantOf(entry), set) : null;
   if (other) return void setSlots(sitting, [other], { ...plantOf(entry), ...set });
   const likely = candidatesFor(sitting.ledger, entry, set, lines, kind).filter(
-    (each) => !open || !deniesOther(sitting, each),
+    (each) => !deniesOther(sitting, each) || !(open || deniesAll(sitting, plantOf(entry), set)),
   );
   const candidates = whereSaid(ofDeedTold(sitting.text, open ? saidSo(sitting, likely, set) : likely), set);
   const [only, another] = candidates;
-  const anew = only ? null : takenBackLast(sitting, kind);
+  const anew = only || kind === undefined ? null : takenBackLast(sitting, kind);
   // "It was the Ember Fox I moved": what was taken back, of the plant that is named now.
   if (anew) postAnew(sitting, withSlots(sitting.ledger, anew, { ...plantOf(entry), ...set }));
-  else if (!only) sitting.reply.text.push(nothingToAmend);
+  else if (!only && !takesAsNote(sitting, kind)) sitting.reply.text.push(nothingToAmend);
+  else if (!only) return;
   else if (another && !sameNote(candidates)) ask(sitting, set, candidates);
   else if (another && 'date' in set) setSlots(sitting, candidates, set);
   else if (another) ask(sitting, set, candidates);
@@ -73,15 +75,6 @@ function postAnew(sitting: Sitting, posting: Posting): void {
   const line = sitting.post(posting);
   if (typeof line === 'number') sitting.reply.lines.push(line);
   else sitting.reply.text.push(refusalWords(line, null, speechOf(sitting)));
-}
-
-/** So long an entry may be put right by a number that it does not hold. */
-const FRESH_MS = 24 * 3_600_000;
-
-/** "Not five, four" is not of what was noted long ago and never was five. */
-function deniesOther({ text, origin }: Sitting, { entry, journal }: StandingEntry): boolean {
-  const number = deniedNumber(text);
-  return number !== undefined && numberOf(entry) !== number && origin.at - journal.at > FRESH_MS;
 }
 
 /** "Make that seven on the sill", of six there and six elsewhere: the one that is there. */

@@ -15,7 +15,7 @@ import { contradicts } from './contradicting.js';
 import { recallsDeed } from './deed-recalled.js';
 import { withoutVocative } from './vocatives.js';
 import { LONGEST } from './doubts.js';
-import { explains } from './explaining.js';
+import { carriesAway, explains } from './explaining.js';
 import { kindTold } from './few-words.js';
 import { findsMore } from './found-more.js';
 import { isAnswering } from './is-answering.js';
@@ -79,7 +79,7 @@ function withPlantOf({ ledger }: Sitting, first: string, rest: string): string {
 function isPutRightIn(sitting: Sitting, before: number, rest: string): boolean {
   const amended = sitting.journal.slice(before).map(({ what }) => what);
   const [only, another] = readIn(sitting, rest).entries;
-  if (only && !another && explains(sitting, before, only)) return true;
+  if (only && !another && (explains(sitting, before, only) || carriesAway(sitting, rest, only))) return true;
   if (!only || another || !/\b(?:them|those|these|it)\b/i.test(rest)) return false;
   const { entry, sources } = only;
   return (

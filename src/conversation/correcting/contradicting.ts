@@ -9,13 +9,14 @@ import { named } from '../../ledger/reach.js';
 import { amend, setSlots } from './amending.js';
 import type { Context } from '../answers/answering.js';
 import { withoutVocative } from './vocatives.js';
+import { FOUND_OUT } from './deed-forms.js';
 import { LONGEST, withoutDoubts } from './doubts.js';
 import { WHY } from './few-words.js';
 import { isAnswering } from './is-answering.js';
 import { standingOn } from '../batches/deeds.js';
 import { fell, isAbout, lastNote, type Slots } from './entry-meant.js';
 import { isLogged } from '../noting.js';
-import { noteOf } from '../reading/reading.js';
+import { noteOf, readIn } from '../reading/reading.js';
 import type { Sitting } from '../sitting.js';
 import { plantSaid } from '../reading/slots.js';
 import { slotsDenied } from './slots-denied.js';
@@ -41,14 +42,16 @@ export function contradicts(sitting: Sitting, text: string, read: ReadNote, cont
   if (text.length > LONGEST || isAnswering(sitting, context)) return false;
   // "That was 3, and there were 11 taken, not 12": two things.
   if (read.entries.length > 1 && read.entries.every(({ entry }) => entry.kind === 'amend')) return false;
-  const contrast = contrastIn(noteOf(sitting, withoutDoubts(withoutVocative(text)).replace(WHY, '')));
+  const told = withoutDoubts(withoutVocative(text));
+  const words = alone(sitting, told);
+  const contrast = contrastIn(noteOf(sitting, words.replace(WHY, '')));
   if (!contrast || AGAIN.test(text) || REGRET.test(text) || saysOther(text)) return false;
   const { ledger } = sitting;
   const denied = contrast.denied.variety;
   if (denied !== undefined) return namesOther(sitting, denied, contrast, read, context.lines);
   const quoted = standingOn(ledger, context.lines);
   const found = (quoted.length > 0 ? quoted : ledger.standing)
-    .filter((each) => isMeant(sitting, each, contrast, read))
+    .filter((each) => isMeant(sitting, each, contrast, words === told ? read : readIn(sitting, words)))
     .flatMap((standing) => {
       const set = isLogged(standing.entry) ? slotsDenied(standing.entry, contrast) : undefined;
       return set && saysNothingElse(standing, contrast, set) ? [{ standing, set }] : [];
@@ -57,6 +60,23 @@ export function contradicts(sitting: Sitting, text: string, read: ReadNote, cont
   if (!last || (found.length > 1 && !isPlain(sitting, last.standing, contrast))) return false;
   setSlots(sitting, [last.standing], last.set);
   return true;
+}
+
+/** "Saved one, so …": how it came to the number behind. */
+const LEADS_TO = /^([^.!?]{3,60}?),? so (?=(?:that|it)(?:['’]s| is| was) )/i;
+/** "…, not five", behind which another sentence only backs it: "I counted them myself". */
+const DENIES = /\bnot (?:\d+|\p{L}+)$/iu;
+
+/** The contrast alone, without who or what told it, how it came about and what backs it; no deed is left out. */
+function alone(sitting: Sitting, text: string): string {
+  const tellsDeed = (said: string): boolean =>
+    readIn(sitting, said).entries.some(({ entry }) => isLogged(entry) && entry.kind !== 'remark');
+  const words = text
+    .replace(FOUND_OUT, '')
+    .replace(LEADS_TO, (lead, said: string) => (tellsDeed(said) ? lead : ''));
+  const end = words.search(/[.!] /);
+  const isBacked = end >= 0 && DENIES.test(words.slice(0, end)) && !tellsDeed(words.slice(end + 2));
+  return isBacked ? words.slice(0, end) : words;
 }
 
 /** "That was the Short Order you cut, not the Tall Order". What the reader took for an amendment stays one. */

@@ -67,6 +67,8 @@ export const FORMS: readonly RegExp[] = [
   `(?:it|that)(?:['’]s |${WAS})(?<value>.{1,30}?) (?:that |when )?(?:the |those |my )(?<which>.{0,30}? ?)(?<came>${PARCEL})(?: (?<how>from .{1,30}?))? ${CAME}`,
   // "Delivery was short, only 192 Tallow Bell".
   `${THE_PARCEL} ${PROVED} (?:a bit |a few )?short[,.:;–—-]* ?(?:(?:there|it) (?:was|were|had) )?(?:only |just )?(?<value>.{1,30}?)(?: in it| in the box| came| arrived)?`,
+  // "Short delivery. Tallow Bell 192".
+  `(?:short|light) (?<came>${PARCEL})[,.:;–—-]* ?(?:only |just )?(?:(?<which>.{2,40}?) )?(?<value>\\d+(?: .{2,40}?)?)`,
   // "The delivery was eight short".
   `${THE_PARCEL} ${PROVED} (?<value>\\p{L}+|\\d+) (?<by>short|too few|light|over|too many|extra)`,
   // "The plugs came on Monday, actually".
@@ -87,9 +89,9 @@ export const FORMS: readonly RegExp[] = [
   `(?:\\p{L}{1,5}(?: \\p{L}{1,5})?, )?(?:the )?(?<who>\\p{L}[\\p{L}'’]*(?: (?!only |actually |really )\\p{Lu}[\\p{L}'’]*)?) (?:only |actually |really )*(?:had|has(?: got)?|got|took|kept|wanted|needed|bought|ended up (?:with|taking|buying|having)) (?:only )?(?<value>.{1,40}?)(?: of them)?`,
 ].map((form) => new RegExp(`^${form}$`, 'iu'));
 
-/** "The docket says …", "I find …", "found one more hiding, …": how it came out, before what it should have said. */
+/** "The docket says …", "the invoice says …", "I find …", "found one more hiding, …": how it came out, before what it should have said. */
 export const FOUND_OUT =
-  /^(?:(?:the |my )?(?:docket|label|labels|tag|book|diary|notebook|notes?|list|sheet|ticket) (?:says?|said|reads?|has)(?: that)? |(?:i|we)(?: now)? (?:find|found|see)(?: that)? (?=there )|(?:it )?turns out (?:that )?|(?:i )?found (?:one|another|two|a few)(?: more)?[^,.]{0,40}[,.] )/i;
+  /^(?:(?:the |my )?(?:docket|label|labels|tag|book|diary|notebook|notes?|list|sheet|ticket|invoice|paperwork|(?:delivery|packing|advice) (?:note|slip|sheet)) (?:says?|said|reads?|has)(?: that)? |(?:i|we)(?: now)? (?:find|found|see)(?: that)? (?=there )|(?:it )?turns out (?:that )?|(?:i )?found (?:one|another|two|a few)(?: more)?[^,.]{0,40}[,.] )/i;
 
 /** "… were 120, five trays of 24". */
 export const IN_POTS =

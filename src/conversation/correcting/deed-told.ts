@@ -1,5 +1,17 @@
 /** “Make that 55 sold”, “the gift was four”: which of several entries is put right, by the word for what was done. */
+import { kindDone } from '../../language/grammar/entry-words.js';
+import type { Posting } from '../../ledger/posting.js';
 import type { StandingEntry } from '../../ledger/ledger.js';
+
+const BEHIND =
+  /^(?:(?:no|sorry|oh|actually)[, ]+)*(?:only |just )?[\p{L}\d]+ [^,.;:!?]{2,50}? (lost|sold|pinched|moved|potted(?: on| up)?|planted(?: out)?|rooted|died|dead)(?:,| not\b)/iu;
+
+/** "Three Salt Harrier lost, not four": the kind of the deed behind what it was done to; of "11 cuttings" a strike. */
+export function kindBehind(text: string): Posting['kind'] | undefined {
+  const verb = BEHIND.exec(text)?.[1]?.toLowerCase() ?? '';
+  const kind = verb === 'rooted' ? 'check' : verb === 'dead' ? 'loss' : kindDone(verb);
+  return kind ?? (/\bcuttings\b/i.test(text) ? 'strike' : undefined);
+}
 
 type Fits = (each: StandingEntry['entry']) => boolean;
 

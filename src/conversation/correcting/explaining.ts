@@ -3,6 +3,7 @@ import type { ReadEntry } from '../../language/note.js';
 import type { Plant } from '../../ledger/entry.js';
 import { isAmendment } from '../../ledger/posting.js';
 import { named } from '../../ledger/reach.js';
+import { onlyOfLastNote } from '../leaning/last-note.js';
 import type { Sitting } from '../sitting.js';
 import { plantSaid } from '../reading/slots.js';
 
@@ -23,6 +24,23 @@ export function explains({ journal }: Sitting, since: number, { entry, sources }
     const made = now.kind === 'strike' && entry.kind === 'loss' ? before - count : before + count;
     return (now.kind === entry.kind || made < before) && countOf(now) === made;
   });
+}
+
+/** Where plants stand only on their way. */
+const VEHICLE = /\b(?:car|van|truck|lorry|boot|trunk|trailer|pick-?up|ute|bakkie)\b/i;
+/** So long after plants were given are they carried away. */
+const LATELY_MS = 3_600_000;
+
+/** "I carried them out to the car" behind two that were given: those, and no move of what is left. */
+export function carriesAway(sitting: Sitting, text: string, { entry, sources }: ReadEntry): boolean {
+  const last = onlyOfLastNote(sitting, LATELY_MS, true);
+  return (
+    entry.kind === 'move' &&
+    last?.entry.kind === 'dispatch' &&
+    /\b(?:them|those|it)\b/i.test(text) &&
+    !named(plantSaid(entry as Plant, sources)) &&
+    VEHICLE.test(entry.place ?? '')
+  );
 }
 
 function countOf(entry: object): number | undefined {

@@ -7,6 +7,7 @@ import type { Amend } from '../../ledger/entry.js';
 import { type Ledger, liveBatches } from '../../ledger/ledger.js';
 import type { Line, Posting } from '../../ledger/posting.js';
 import { amend } from './amending.js';
+import { kindBehind } from './deed-told.js';
 import { dayAloneIn } from '../reading/day-in.js';
 import { standingOn } from '../batches/deeds.js';
 import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts } from './doubts.js';
@@ -103,16 +104,14 @@ export function kindTold({ ledger }: Sitting, text: string, said: Amend): Postin
   const counted = ownCount.find(([words]) => words.test(text));
   if (counted) return counted[1];
   const [, told = '', died] = ownDeed.exec(text) ?? [];
-  const kind = died === undefined ? (kindDone(told.replace(/^taken$/i, 'took')) ?? kindOf(text)) : 'loss';
+  const done = kindDone(told.replace(/^taken$/i, 'took')) ?? kindBehind(text);
+  const kind = died === undefined ? done : 'loss';
   const isOther = kind !== undefined && kind !== 'strike' && kind !== 'check';
   // "It was the Marble Wren I lost two of": never of how many were taken.
   return kind && (isOther || candidatesFor(ledger, said, said.set ?? {}, [], kind).length > 0)
     ? kind
     : undefined;
 }
-
-/** "Amend the Tin Herald: 11 cuttings". */
-const kindOf = (text: string) => (/\bcuttings\b/i.test(text) ? 'strike' : undefined);
 
 /** Without doubts before it, and the one of the group to whom it is said. */
 const said = (words: string, ledger: Ledger): string => withoutListener(ledger, withoutDoubts(words));

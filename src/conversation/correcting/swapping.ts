@@ -22,6 +22,9 @@ const NOTHING_TOLD = /^(?:$|[\s.!]+$|\s*[,:;(–—-]|\s+(?:not|from|of|by|in|i 
 /** How the other one is, and nothing of what was told: "no, the other one is fine". */
 const FARES =
   /^(?:['’]?s|['’]?re| is| are| looks?| seems?)(?: (?:still|all|quite|doing|looking|just))* (?!the\b|what\b|dead\b|gone\b|lost\b|rott|rooted\b)\p{L}+/iu;
+/** "The other ones' roots were too small", "the other one wasn't ready". */
+const FELL_SHORT =
+  /^['’]?s?['’]?(?: roots?| leaves)? (?:(?:was|were) (?:too|not|still|only|just|very|so)|(?:was|were|had|did)n['’]?t)\b/iu;
 /** "No losses in the other one". */
 const HAS_NONE = /^(?:no|none) (?:\p{L}+ )?(?:in|on|of|from|among|with) (?:the )?$/iu;
 
@@ -30,7 +33,7 @@ export function isOfOtherAlone(text: string): boolean {
   const found = theOther.exec(text.trim());
   return (
     found !== null &&
-    (FARES.test(text.trim().slice(found.index + found[0].length)) ||
+    ([FARES, FELL_SHORT].some((form) => form.test(text.trim().slice(found.index + found[0].length))) ||
       HAS_NONE.test(text.trim().slice(0, found.index)))
   );
 }

@@ -35,6 +35,9 @@ const MISCOUNTED =
 /** "Enid's Salt Harrier count is off, 17 have rooted". */
 const COUNT_OFF =
   /^[^.!?]{0,50}\b(?:count|number|figure|total)(?: of [^.,!?]{2,40})? (?:is|was|looks?) (?:off|out|wrong|not right)\b/i;
+/** "Only two died, the third one is grand": what was not among them, whoever told of all three. */
+const REST_LIVES =
+  /\bthe (?:others?|rest|last|second|third|fourth|fifth|sixth)(?: ones?)?(?:['’]s|['’]re| is| are| was| were)\b/i;
 /** Told besides, or at last. */
 const BESIDES = /\b(?:more|another|also|too|as well|forgot|plus|again)\b/i;
 
@@ -84,11 +87,13 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
     isCleft ||
     (MISCOUNTED.test(words) && !another) ||
     (another === undefined && isToTheSame(sitting, only));
-  const before = lately(
-    sitting,
-    isLate ? PLAINLY_WITHIN_MS : WITHIN_MS,
-    isCleft || isCountOff || TAKEN_BACK.test(words),
-  );
+  const before = isCountOff
+    ? lastOfThat(sitting, only.entry)
+    : lately(
+        sitting,
+        isLate ? PLAINLY_WITHIN_MS : WITHIN_MS,
+        isCleft || TAKEN_BACK.test(words) || (isFew && REST_LIVES.test(words)),
+      );
   const amended = entries.map(({ entry, sources }) => {
     const told = plantSaid(entry as Plant, sources);
     const fits = before.filter(
@@ -165,6 +170,19 @@ function lately(
   const last = ledger.standing.findLast(({ journal }) => isDenied || journal.by === origin.by);
   const isHere = last?.journal.source?.chat === world.chat;
   return last && isHere && origin.at - last.journal.at <= within ? noteOfLine(ledger, last) : [];
+}
+
+/** "Enid's Salt Harrier count is off", a day and other notes later: the last time that those were counted. */
+function lastOfThat({ ledger, origin, world }: Sitting, said: ReadEntry['entry']): readonly StandingEntry[] {
+  return ledger.standing
+    .filter(
+      (each) =>
+        isLogged(said) &&
+        isSameDeed(each, said, said as Plant) &&
+        each.journal.source?.chat === world.chat &&
+        origin.at - each.journal.at <= PLAINLY_WITHIN_MS,
+    )
+    .slice(-1);
 }
 
 /** Whether it is the same kind of deed, and of that plant where one is given. */

@@ -1,20 +1,24 @@
 /** “It was Sunday I potted them, and only seven”, right behind an undo: what was taken back, told anew. */
 import type { Plant } from '../../ledger/entry.js';
 import { isAmendment, type Posting } from '../../ledger/posting.js';
+import { readIn } from '../reading/reading.js';
+import { isLogged, takeNote } from '../noting.js';
 import type { Sitting } from '../sitting.js';
+import { numberOf, type Slots } from './entry-meant.js';
+import { deniedNumber } from './number-denied.js';
+import { BEFALLS } from './renaming.js';
 
 /** So long after an undo is it told anew. */
 const LATELY_MS = 3_600_000;
 
-/** What was taken back last in this chat, where that was lately and is of the kind told, and of the plant where one is given; else null. */
+/** What was taken back last in this chat, where that was lately, of the kind and of the plant where one is given; else null. */
 export function takenBackLast(
   { journal, ledger, origin, world }: Sitting,
   kind: Posting['kind'] | undefined,
   plant?: Plant,
 ): Posting | null {
   const last = journal.at(-1);
-  if ((kind ?? plant) === undefined || !last || !isAmendment(last.what) || last.what.entries.length > 0)
-    return null;
+  if (!last || !isAmendment(last.what) || last.what.entries.length > 0) return null;
   if (origin.at - last.at > LATELY_MS || last.source?.chat !== world.chat) return null;
   const first = journal[last.what.amends - 1]?.what;
   if (!first || isAmendment(first) || (kind !== undefined && first.kind !== kind)) return null;
@@ -31,7 +35,35 @@ export function takenBackLast(
 const CLEFT =
   /^(?:(?:no|sorry|oh|actually|and)[, ]+)*(?:it|that|they|there) (?:was|were)\b|\b(?:it|that) was[.!]?$/i;
 
-/** What was taken back last of that plant, where the words tell it anew; else null. */
-export function toldAnew(sitting: Sitting, kind: Posting['kind'] | undefined, plant: Plant): Posting | null {
-  return CLEFT.test(sitting.text) ? takenBackLast(sitting, kind, plant) : null;
+/**
+ * What was taken back last and is told anew, and what is to be set in it: of that plant where the words say "it was" or deny
+ * the number that it had, of another where they say "it was" of that number; else null.
+ */
+export function toldAnew(
+  sitting: Sitting,
+  kind: Posting['kind'] | undefined,
+  plant: Plant,
+  set: Slots,
+): { readonly posting: Posting; readonly set: Slots } | null {
+  const { text } = sitting;
+  const same = takenBackLast(sitting, kind, plant);
+  const denied = deniedNumber(text);
+  if (same) {
+    const isDenied = denied !== undefined && numberOf(same) === denied;
+    return CLEFT.test(text) || isDenied ? { posting: same, set } : null;
+  }
+  const other = CLEFT.test(text) ? takenBackLast(sitting, kind) : null;
+  const isOther = other && BEFALLS.has(other.kind) && numberOf(other) === set['count'];
+  return isOther ? { posting: other, set: { ...plant, ...set } } : null;
+}
+
+/** "Three Salt Harrier lost, not four", where no loss was told: a note, so far as it is of that kind. */
+export function takesAsNote(sitting: Sitting, kind: Posting['kind'] | undefined): boolean {
+  const told = readIn(sitting, sitting.text.replace(/,? not (?:\d+|\p{L}+)\b.*$/iu, ''));
+  const isOfKind = told.entries.every(({ entry }) => isLogged(entry) && entry.kind === kind);
+  const isPlain =
+    deniedNumber(sitting.text) !== undefined && told.entries.length > 0 && told.asks.length === 0;
+  if (!kind || !BEFALLS.has(kind) || !isOfKind || !isPlain) return false;
+  takeNote(sitting, told);
+  return true;
 }

@@ -20,7 +20,9 @@ const MAKE = new RegExp(`^${OPEN}(?:make|call) (?:the |those |my )?plantname (?:
 /** "It was a Brass Button that rotted": another plant; "I only took three in the first place", "make the Brass Button ten": another number. */
 export function proposeRetold({ line, pieces }: Sentence): Proposal | undefined {
   const [plant] = plantsIn(pieces);
-  if (OTHER_PLANT.test(line) && plant)
+  // "It was three Brass Button that died": the deed told whole, with its number.
+  const isCounted = plant !== undefined && pieces[pieces.indexOf(plant) - 1]?.is === 'count';
+  if (OTHER_PLANT.test(line) && plant && !isCounted)
     return {
       kind: 'amend',
       rule: 'it was <plant> that <act>',

@@ -3,6 +3,7 @@ import { deedsBegun } from './marks-meant/deeds.js';
 import { listsToldOn } from './marks-meant/lists.js';
 import type { MarkMeant } from './marks-meant/record.js';
 import { sentencesBegun } from './marks-meant/sentences.js';
+import { toldAgain } from './marks-meant/told-again.js';
 import { warmthsTold } from './marks-meant/warmths.js';
 import { wheresAndHows } from './marks-meant/wheres.js';
 import type { Piece } from '../pieces/pieces.js';
@@ -10,6 +11,7 @@ import type { Piece } from '../pieces/pieces.js';
 /** Every record, in the order in which they are asked. */
 export const marksMeant: readonly MarkMeant[] = [
   ...sentencesBegun,
+  ...toldAgain,
   ...deedsBegun,
   ...warmthsTold,
   ...listsToldOn,

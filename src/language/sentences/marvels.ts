@@ -1,4 +1,4 @@
-/** What is told with surprise, in the words of a question: "… and would you believe they've got buds?". */
+/** What is told with surprise or temper, in the words of a question: "… and would you believe they've got buds?", "…, happy now?". */
 import { wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces/pieces.js';
 
@@ -14,9 +14,19 @@ export function withoutMarvel(row: readonly Piece[]): readonly Piece[] {
         row[at - 1]?.is === 'break' ||
         /^(?:and|but|so|then|now|well|oh)$/.test(wordAt(row, at - 1))),
   );
-  if (from < 0) return row;
+  if (from < 0) return withoutTemper(row);
   let to = from + 3;
   while (/^(?:it|that)$/.test(wordAt(row, to))) to++;
   if (row[to]?.is === 'break') to++;
   return [...row.slice(0, from), ...row.slice(to)];
+}
+
+/** "I've potted them on, happy now?". */
+function withoutTemper(row: readonly Piece[]): readonly Piece[] {
+  const mark = row.findLastIndex(({ is }) => is === 'break');
+  const words = row.slice(mark + 1).map((_, at) => wordAt(row, mark + 1 + at));
+  const tells = row.slice(0, mark).some((piece) => piece.is === 'word' && piece.verb?.form === 'past');
+  return tells && /^(?:(?:are )?you )?(?:happy|satisfied|pleased|content)(?: now)?$/.test(words.join(' '))
+    ? row.slice(0, mark)
+    : row;
 }

@@ -8,6 +8,8 @@ const ARTICLE = /^(?:a|an|the|my|our|his|her|another|also)$/;
 const SURELY =
   /^(?:apparently|actually|basically|supposedly|probably|really|just|i|think|believe|one|of|some|kind|sort|type|new)$/;
 const ONE_IS = /^(?:one's|is|has)$/;
+const COLOUR =
+  /^(?:white|cream|yellow|orange|pink|red|purple|blue|mauve|lilac|green|black|dark|pale|big|little|old|new)$/;
 const TOO = /^(?:as|well|too|also|again)$/;
 
 interface Behind {
@@ -108,18 +110,24 @@ function saidWithoutMark(pieces: readonly Piece[], at: number, name: Piece | und
 /** "One of the fuchsias". */
 const isOne = (piece: Piece | undefined): boolean => piece?.is === 'count' && piece.quantity.value === 1;
 
-/** Past "as well", and past "struck" in "20 Canal Lamp struck, argyranthemum, 2 trays of 10". */
+/** Past "as well", past "today", and past "struck" in "20 Canal Lamp struck, argyranthemum, 2 trays of 10". */
 function pastTaken(pieces: readonly Piece[], at: number): number {
   let next = at;
-  while (TOO.test(wordAt(pieces, next)) || /^(?:struck|taken|stuck|done)$/.test(wordAt(pieces, next))) next++;
+  while (
+    pieces[next]?.is === 'when' ||
+    TOO.test(wordAt(pieces, next)) ||
+    /^(?:struck|taken|stuck|done)$/.test(wordAt(pieces, next))
+  )
+    next++;
   return next;
 }
 
 /** "Harbour Biscuit as well, pelargonium, nine cuttings": the crop of a new name, between two commas. */
 function cropApart(pieces: readonly Piece[], at: number): Said | undefined {
   const mark = pastTaken(pieces, at);
-  // "8 Velvet Cobbler taken, a dahlia".
-  const crop = mark > at && /^(?:an?|my|our)$/.test(wordAt(pieces, mark + 1)) ? mark + 2 : mark + 1;
+  // "8 Velvet Cobbler taken, a dahlia", "… today, my white dahlia".
+  const isOwned = mark > at && /^(?:an?|my|our)$/.test(wordAt(pieces, mark + 1));
+  const crop = mark + (!isOwned ? 1 : COLOUR.test(wordAt(pieces, mark + 2)) ? 3 : 2);
   const [comma, end, next] = [pieces[mark], pieces[crop + 1], pieces[crop + 2]];
   if (comma?.is !== 'break' || comma.mark !== ',' || !isCrop(pieces[crop])) return undefined;
   if (end?.is === 'break' ? end.mark !== ',' && !end.hard : end !== undefined) return undefined;
