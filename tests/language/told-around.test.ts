@@ -89,6 +89,8 @@ describe('what stands around a deed', () => {
     ['potted on 4 Salt Harrier, did it on Thursday', 'potOn 4'],
     ['potted on 4 Salt Harrier, I did it on Thursday', 'potOn 4'],
     ['the ones struck on 16 March', ''],
+    ['one Salt Harrier has gone black at the bottom so that’s one lost, poor thing', 'loss 1'],
+    ['Nice day. Twelve cuttings of Rook Bonnet, that’s my old penstemon', 'strike 12'],
     ['had another look at the Salt Harrier, 6 rooted', 'check 6'],
     ["moved the Salt Harrier to the porch, she's meant to hit 38 tomorrow", 'move'],
     ['moved the Salt Harrier to the porch, going to be 30 tomorrow', 'move'],

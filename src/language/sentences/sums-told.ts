@@ -41,7 +41,8 @@ function sumAt(pieces: readonly Piece[], at: number): 'led' | 'bare' | undefined
 function isSum(pieces: readonly Piece[], at: number): boolean {
   // "So one Salt Harrier lost".
   const gone = goneEnd(pieces, pieces[at + 1]?.is === 'plant' ? at + 2 : at + 1);
-  if (gone === undefined || !pieces.slice(0, at).some(({ is }) => is === 'break')) return false;
+  const isApart = isLed(pieces, at) || pieces.slice(0, at).some(({ is }) => is === 'break');
+  if (gone === undefined || !isApart) return false;
   let end = gone;
   while (TAIL.test(wordAt(pieces, end)) || isOfAll(pieces, end)) end++;
   const next = pieces[end];

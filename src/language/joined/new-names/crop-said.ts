@@ -8,8 +8,9 @@ const ARTICLE = /^(?:a|an|the|my|our|his|her|another|also)$/;
 const SURELY =
   /^(?:apparently|actually|basically|supposedly|probably|really|just|i|think|believe|one|of|some|kind|sort|type|new)$/;
 const ONE_IS = /^(?:one's|is|has)$/;
+/** What a plant is called besides its crop: "my old penstemon". */
 const COLOUR =
-  /^(?:white|cream|yellow|orange|pink|red|purple|blue|mauve|lilac|green|black|dark|pale|big|little|old|new)$/;
+  /^(?:good|favourite|favorite|best|lovely|scented|hardy|white|cream|yellow|orange|pink|red|purple|blue|mauve|lilac|green|black|dark|pale|big|little|old|new)$/;
 const TOO = /^(?:as|well|too|also|again)$/;
 
 interface Behind {
@@ -65,7 +66,8 @@ function saidBehind(pieces: readonly Piece[], at: number): Behind | undefined {
   if (isOfAll) next++;
   while (
     ARTICLE.test(wordAt(pieces, next)) ||
-    (isSaid && (SURELY.test(wordAt(pieces, next)) || isOne(pieces[next])))
+    (isSaid &&
+      (SURELY.test(wordAt(pieces, next)) || COLOUR.test(wordAt(pieces, next)) || isOne(pieces[next])))
   )
     next++;
   if (!isCrop(pieces[next])) return undefined;
