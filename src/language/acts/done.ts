@@ -44,7 +44,11 @@ export function tellDone(telling: Telling, act: Act, kind: EntryKind): void {
   const both =
     kind === 'tend'
       ? eachPlace(drafts.ours, pieces, clause)
-      : eachOfBoth(eachUnrooted(telling, kind, drafts.ours), kind, proposals);
+      : eachOfBoth(
+          eachUnrooted(telling, kind, drafts.ours),
+          kind,
+          proposals.length > 0 ? proposals : telling.earlier,
+        );
   for (const found of eachOfList(both, clause, clauses[n - 1], proposals)) {
     const draft = leaning(telling, act, found);
     const proposed = proposalOf(telling, act, kind, found, draft);

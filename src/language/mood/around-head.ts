@@ -2,6 +2,7 @@
 import { ofAnother } from './another-grower.js';
 import { isGivenUp, isOwed, isWished } from './given-up.js';
 import { wordAt } from '../grammar/rule.js';
+import type { Piece } from '../pieces/pieces.js';
 import { isRecalled } from './other-times.js';
 import { isArranged, isBeingDone, isOnOrder, isPutSomewhere, isTimeFor, isToBe } from './yet-to-be.js';
 import { cameRound, livesAfterAll } from './came-round.js';
@@ -192,10 +193,12 @@ export const aroundHead: readonly MoodCase[] = [
       'two Salt Harrier wilted but perked up again',
       'two Salt Harrier keeled over, then recovered after a drink',
       'three of the Salt Harrier collapsed in the sun but have since come round',
+      'the cat sat on the Salt Harrier but they look all right',
     ],
     // No "two wilted, all fine otherwise", "three collapsed, came back from holiday to find them".
     when: ({ hit, pieces }) =>
-      hit.rule.kind === 'loss' && hit.rule.shape === 'subject' && cameRound(pieces, hit.to),
+      hit.rule.kind === 'loss' &&
+      cameRound(pieces, hit.rule.shape === 'subject' ? hit.to : pastUncounted(pieces, hit.to)),
   },
   {
     name: 'one of the dead <plant> came back to life',
@@ -246,4 +249,10 @@ const isPutToHarden = ({ hit, pieces, clause }: MoodSeen): boolean =>
 function helpsAnother(before: readonly string[]): boolean {
   const helped = before.findLastIndex((word) => /^(?:helped|helping|watched|showed)$/.test(word));
   return helped >= 0 && before.length > helped + 1 && !/^(?:me|us|to)$/.test(before[helped + 1] ?? '');
+}
+
+/** Past the plant that an act was done to, where no number of it is told; the end where one is. */
+function pastUncounted(pieces: readonly Piece[], to: number): number {
+  const plant = pieces.findIndex((piece, at) => at >= to && (piece.is === 'plant' || piece.is === 'count'));
+  return pieces[plant]?.is === 'plant' ? plant + 1 : pieces.length;
 }

@@ -5,9 +5,9 @@ import type { Piece } from '../pieces/pieces.js';
 
 /** What may stand before it, that tells of no others. */
 const LEADS =
-  /^(?:and|but|then|though|they|they've|they're|it|it's|have|has|had|are|is|were|was|all|both|now|since|soon|seem|to|be|again|looking|look|looked|completely|fully|mostly|quickly|just|about)$/;
+  /^(?:and|but|then|though|they|they've|they're|they'll|should|will|it|it's|have|has|had|are|is|were|was|all|both|now|since|soon|seem|to|be|again|looking|look|looked|completely|fully|mostly|quickly|just|about)$/;
 const RECOVERED =
-  /^(?:(?:recover|recovered|recovering|revived|rallied)\b|(?:fine|ok|okay|alright|all right|good as new|right as rain|none the worse)(?: (?:again|now|today|since|after|by|this|for)\b|$| -)|(?:perk|perked|perking|pick|picked|picking) up\b|(?:bounced|sprang|sprung|came|come|coming) (?:back|round|through)\b(?! (?:from|to|with|here|and)\b)|(?:pulled|pull) through\b)/;
+  /^(?:(?:recover|recovered|recovering|revived|rallied)\b|(?:fine|ok|okay|alright|right|unharmed|unhurt|live|survive|mend|good as new|right as rain|none the worse)(?: (?:again|now|today|since|after|by|this|for)\b|$| -)|(?:perk|perked|perking|pick|picked|picking) up\b|(?:bounced|sprang|sprung|came|come|coming) (?:back|round|through)\b(?! (?:from|to|with|here|and)\b)|(?:pulled|pull) through\b)/;
 
 /** Whether those just told of came round: behind a joint, before any others are named. */
 export function cameRound(pieces: readonly Piece[], from: number): boolean {

@@ -1,4 +1,5 @@
 /** Proposals of one note that tell of one act: a look and what it found, cuttings taken and where they were put. */
+import { placedBoth } from '../acts/both-meant.js';
 import { joinCheck, joinLoss, withoutWhatIsLeft } from './joining/looks-and-losses.js';
 import { isOnePlant, plantToldOf } from './joining/plant-of.js';
 import { putInShares } from './joining/put-in-shares.js';
@@ -12,7 +13,7 @@ import type { Quantity } from '../pieces/quantities/quantity.js';
 /** Joined and with what a pronoun carries over; in the order told. */
 export function joinProposals(proposals: readonly Proposal[]): readonly Proposal[] {
   const joined: Proposal[] = [];
-  for (const proposal of putInShares(withoutSums(withoutWhatIsLeft(proposals)))) {
+  for (const proposal of putInShares(withoutSums(withoutWhatIsLeft(placedBoth(proposals, []))))) {
     const last = joined.at(-1);
     const one =
       last &&

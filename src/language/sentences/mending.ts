@@ -111,7 +111,7 @@ export const saysMore = (piece: Piece): boolean =>
 
 /** "Set on the potting bench for now": the row without the verb that only leads to where they stand. */
 const withoutSet = (pieces: readonly Piece[]): readonly Piece[] =>
-  /^(?:set|put|parked|placed|left|popped)$/.test(wordAt(pieces, 0)) &&
+  /^(?:set|put|parked|placed|left|popped|kept|keeping|housed|stored)$/.test(wordAt(pieces, 0)) &&
   /^(?:on|in|into|onto|under|by|at|down|out)$/.test(wordAt(pieces, 1)) &&
   !pieces.some(({ is }) => is === 'count')
     ? pieces.slice(1)

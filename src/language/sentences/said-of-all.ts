@@ -31,7 +31,7 @@ export function saidOfAll(
   if (
     asked ||
     alike.length < 2 ||
-    !pieces.some((piece, at) => isOfAll(piece) || EACH.test(wordAt(pieces, at)))
+    !(opensWithThey(pieces) || pieces.some((piece, at) => isOfAll(piece) || EACH.test(wordAt(pieces, at))))
   )
     return undefined;
   // "Both" of three: nobody knows which.
@@ -49,6 +49,10 @@ export function saidOfAll(
 export const speaksOfSeveral = (told: readonly Proposal[], { pieces }: Sentence): boolean =>
   toldAlike(told).length > 1 &&
   pieces.some((piece) => isOfAll(piece) || (piece.is === 'count' && piece.quantity.allBut !== undefined));
+
+/** "They're in the cold frame", of all that was taken. */
+const opensWithThey = (pieces: readonly Piece[]): boolean =>
+  /^(?:they're|theyre|they|these|those)$/.test(wordAt(pieces, 0)) && pieces.some(({ is }) => is === 'place');
 
 /** "One pot each", "no hormone on any". */
 const EACH = /^(?:each|any|either)$/;

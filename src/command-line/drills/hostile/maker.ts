@@ -127,10 +127,18 @@ export class Maker {
     ];
     const update = withWrongTypes(this.update(this.pick(shapes)), this.chance);
     const left = messageLeft(update);
-    if (left.chat?.id === corner.chat && typeof left.message_id === 'number' && left.text === text) {
+    const chat = left.chat?.id;
+    // A number that is no chat's here makes a chat of its own, with a ledger of its own.
+    const isElsewhere = typeof chat === 'number' && corners.every((each) => each.chat !== chat);
+    if (
+      typeof chat === 'number' &&
+      (chat === corner.chat || isElsewhere) &&
+      typeof left.message_id === 'number' &&
+      left.text === text
+    ) {
       const isIt = (entry: Entry) => entry.kind === 'strike' && entry.count === count;
-      this.judge.expectations.allow(corner.chat, left.message_id, isIt);
-      this.judge.expectations.tells(corner.chat, this.bot.clock.now(), text, count);
+      this.judge.expectations.allow(chat, left.message_id, isIt);
+      this.judge.expectations.tells(chat, this.bot.clock.now(), text, count);
     }
     return update as Update;
   }

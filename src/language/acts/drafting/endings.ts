@@ -141,6 +141,16 @@ const endings: readonly Ending[] = [
       !pieces.slice(at + 1, at + 3).some(({ is }) => is === 'plant'),
   },
   {
+    // "Gave two to Jean, one for each side of her door": what they are for.
+    name: 'one for each side',
+    when: (pieces, at) =>
+      pieces[at]?.is === 'count' &&
+      isBehindBreak(pieces, at) &&
+      wordAt(pieces, at + 1) === 'for' &&
+      /^(?:each|every|either)$/.test(wordAt(pieces, at + 2)) &&
+      pieces[at + 3]?.is === 'word',
+  },
+  {
     // "Potted them on, the other ten can stay put": what is to become of others.
     name: 'the other <count> can stay put',
     straight: true,

@@ -1,4 +1,5 @@
 /** What stands before a name and tells that a plant follows: a number, "cuttings of", "bought a". */
+import { KIN } from '../../mood/somebody-else.js';
 import { verbSense } from '../../row/lexicon.js';
 import { numberAt } from '../../pieces/numbers.js';
 import { whole } from '../../phrases.js';
@@ -27,7 +28,9 @@ export function leadBefore(tokens: readonly Token[], start: number): 'number' | 
     const verb = textAt(tokens, at - 1);
     return COMING_BY.test(verb) && !/^(?:of|for)$/.test(verb) ? 'article' : undefined;
   }
-  if (/^(?:the|my|our|that|this|these|those|her|his|your|their)$/.test(last)) at--;
+  // "Off my nan's fuchsia".
+  if (/'s$/.test(last) && KIN.test(last.replace(/'s$/, ''))) at--;
+  if (/^(?:the|my|our|that|this|these|those|her|his|your|their)$/.test(textAt(tokens, at))) at--;
   if (/^(?:of|off|from)$/.test(textAt(tokens, at))) {
     const counted = textAt(tokens, at - 1);
     return COUNTED.test(counted) || numberBefore(tokens, at) ? 'of' : undefined;

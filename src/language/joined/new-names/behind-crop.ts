@@ -72,11 +72,14 @@ export function namesOfParent({ text, tokens, free, claim }: Search): void {
     // "… the fuchsia mary dolan in the club": of whom, as likely as what.
     const isSomebody = isPerson(words);
     if (!isSomebody && !isTitled(words) && words.every(isKnown)) continue;
-    if (endsPart(tokens[to]) || (isSomebody ? WHEN : WHEN_OR_WHERE).test(textAt(tokens, to)))
+    const isTold = textAt(tokens, to) === 'and' && THEY.test(textAt(tokens, to + 1));
+    if (endsPart(tokens[to]) || isTold || (isSomebody ? WHEN : WHEN_OR_WHERE).test(textAt(tokens, to)))
       claim(nameAt(text, tokens, from, to));
   }
 }
 
+/** "… and they've gone in the propagator". */
+const THEY = /^(?:they|they've|they're|theyre|theyve|it|it's|put|stuck|popped|i|i've)$/;
 const WHEN = /^(?:today|yesterday|this|they're|theyre)$/;
 const WHEN_OR_WHERE = /^(?:today|yesterday|this|they're|theyre|in|into)$/;
 

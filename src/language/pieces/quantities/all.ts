@@ -57,6 +57,14 @@ const endsAt = (tokens: readonly Token[], at: number): boolean =>
 export function allAt(tokens: readonly Token[], at: number): FoundQuantity | undefined {
   // "What all did I do": no more than "what".
   if (/^(?:what|who|where|how)$/.test(textAt(tokens, at - 1))) return undefined;
+  // "They look all right".
+  if (
+    textAt(tokens, at + 1) === 'right' &&
+    /^(?:look|looks|looked|looking|seem|seems|are|is|be|they're|it's|he's|she's|feel)$/.test(
+      textAt(tokens, at - 1),
+    )
+  )
+    return undefined;
   let next = at + 1;
   const but = exceptedAt(tokens, isPhraseAt(tokens, next, ['of', 'them']) ? at + 3 : next);
   if (but) return but;
