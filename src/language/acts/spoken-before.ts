@@ -37,15 +37,15 @@ export function placeOfIt(
         ({ is }, n) =>
           is === 'plant' || (is === 'count' && !OPENINGS.test(wordAt(pieces, clause.from + n + 1))),
       );
-  // "Propagator at 19, lids on": what has a lid is covered; no garden is.
+  const told = last?.kind === 'reading' || (last?.kind === 'tend' && last.draft.plant === undefined);
+  // "Propagator at 19, lids on", "opened the frame, put the lid back": what has a lid is covered; no garden is.
   const isCovered =
-    last?.kind === 'reading' &&
+    told &&
     /^(?:cover|uncover)$/.test(clause.hit?.rule.care ?? '') &&
     typeof last.slots['place'] === 'string' &&
     LIDDED.test(last.slots['place']) &&
     !pieces.slice(clause.from, clause.to).some(({ is }) => /^(?:plant|count|place)$/.test(is));
   if (isAired || isCovered) return last.slots['place'] as string | undefined;
-  const told = last?.kind === 'reading' || (last?.kind === 'tend' && last.draft.plant === undefined);
   return it && told ? (last.slots['place'] as string | undefined) : undefined;
 }
 

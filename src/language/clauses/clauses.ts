@@ -179,6 +179,14 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
       isBoundary(pieces[/^(?:the|my|our)$/.test(wordAt(pieces, at - 2)) ? at - 3 : at - 2])
     )
       plant = true;
+    // "…, the two from last week have rooted": which lot.
+    else if (
+      piece?.is === 'when' &&
+      /^from\b/i.test(piece.when.words) &&
+      (pieces[at - 2]?.is === 'count' || /^(?:ones|lot|batch)$/.test(wordAt(pieces, at - 2)))
+    ) {
+      // carries on
+    }
     // "…, tunnel 2: 3 rooted".
     else if (count && !plant && isHeadOf(pieces, at - 1)) {
       // carries on

@@ -103,7 +103,7 @@ export const targetRules: readonly TargetRule[] = [
       /^(?:an |another |big |new )?order (?:in|on|placed|up)? ?for \b(?!.*\bsent\b)/,
       // "Two dozen on order", but not "I ordered two", nor an order that came.
       new RegExp(
-        String.raw`(?<!^|^(?:i|we|i've|we've|just) |\bon )\border(?:s|ed)?\b(?!${anyOf`
+        String.raw`(?<!^|^(?:i|we|i've|we've|just) |\bon |\b(?:brought|unpacked|collected|fetched|delivered|up) (?:the|my|our) )\border(?:s|ed)?\b(?!${anyOf`
           .*\b(came|arrived|turned up|delivered|is (in|here))\b
         `})`,
       ),

@@ -58,9 +58,12 @@ export const onlyGuesses = (last: Proposal, { asked, line, pieces }: Sentence): 
   pieces.every(({ is }) => is !== 'plant' && is !== 'when') &&
   GUESS.test(line);
 
+const OF_ANY =
+  /^ what (?:did|have) (?:i|we) (?:take|taken|strike|struck|lose|lost|sell|sold|do|done)\b(?!.*\b(?:them|those|these|it)\b)/;
+
 /** "How many have I left, and when did I last feed them?" */
 export function twoQuestions(sentence: Sentence, utterance: Utterance): readonly Proposal[] | undefined {
-  const { pieces } = sentence;
+  const { pieces, line } = sentence;
   const cut = pieces.findIndex(
     (_, at) =>
       at > 1 &&
@@ -71,7 +74,8 @@ export function twoQuestions(sentence: Sentence, utterance: Utterance): readonly
     return undefined;
   const first = proposeQuestion(sentenceOf(pieces.slice(0, cut - 1), utterance, true), utterance);
   const second = proposeQuestion(sentenceOf(pieces.slice(cut), utterance, true), utterance);
-  const carried = first?.[0]?.draft.plant;
+  // "…, and what did I take last month?": of whatever was taken.
+  const carried = OF_ANY.test(line.slice(line.lastIndexOf(' what '))) ? undefined : first?.[0]?.draft.plant;
   if (!first?.[0] || !second?.[0]) return undefined;
   return [...first, ...second.map((each) => (carried && !each.draft.plant ? { ...each, carried } : each))];
 }

@@ -63,3 +63,31 @@ export function nextDoneClause(pieces: readonly Piece[], from: number): number {
   }
   return pieces.length;
 }
+
+/** A day to come, told by itself: "at five" may be an hour of the day before it. */
+const isDayToCome = (piece: Piece): boolean =>
+  piece.is === 'when' && piece.when.future !== undefined && piece.when.time === undefined;
+
+/** Where chores begin that have a day of their own, behind one that has another: "pot them on Saturday, and feed the rest Sunday". */
+export function choresApart(
+  pieces: readonly Piece[],
+  start: number,
+  from: number,
+  end: number,
+): readonly number[] {
+  const found: number[] = [];
+  let since = start;
+  for (let at = from; at < end; at++) {
+    if (pieces[at]?.is !== 'break' && !/^(?:and|then)$/.test(wordAt(pieces, at))) continue;
+    let verb = at + 1;
+    while (pieces[verb]?.is === 'when' || /^(?:and|then|to|on|also)$/.test(wordAt(pieces, verb))) verb++;
+    const chore = pieces[verb];
+    const isChore = verb < end && chore?.is === 'word' && chore.verb?.form === 'base';
+    if (!isChore || !pieces.slice(since, at).some(isDayToCome) || !pieces.slice(at, end).some(isDayToCome))
+      continue;
+    found.push(at);
+    since = at;
+    at = verb;
+  }
+  return found;
+}

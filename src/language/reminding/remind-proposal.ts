@@ -8,7 +8,7 @@ import type { Note } from '../note.js';
 import type { Piece } from '../pieces/pieces.js';
 import { droppedPlan } from './plans-dropped.js';
 import type { Proposal } from '../proposal.js';
-import { nextDoneClause, startOf } from './bounds.js';
+import { choresApart, nextDoneClause, startOf } from './bounds.js';
 import { dayAndTime, isToday } from './day-and-time.js';
 import { matterOf } from './matter.js';
 import { isNoReminder } from './no-reminder.js';
@@ -34,31 +34,53 @@ export function proposeRemind(
   if (dropped && !dropped.instead) return undefined;
   const start = startOf(found, pieces);
   const end = dropped?.at ?? nextDoneClause(pieces, to);
-  const own = pieces.slice(start, end);
   const before = pieces.slice(0, start);
-  const text = matterOf(pieces.slice(to, end), pieces.slice(start, Math.min(from, end)), utterance);
-  // "Remind me at the weekend", of nothing in particular.
-  const isBare = /^(?:me|us|please)?$/i.test(text);
-  if (isBare && isIntended) return undefined;
   // "Sunday week, half seven, nudge me to …": a sentence that opens with its time.
   const isOpening = before.every(
     ({ is }, at) => is === 'when' || is === 'break' || HEADED.test(wordAt(pieces, at)),
   );
-  const { when, time } = dayAndTime(isOpening ? pieces : own, dropped?.instead, line, note);
+  const [first = end, ...later] = dropped ? [] : choresApart(pieces, isOpening ? 0 : start, to, end);
+  const own = pieces.slice(start, first);
+  const text = matterOf(pieces.slice(to, first), pieces.slice(start, Math.min(from, first)), utterance);
+  // "Remind me at the weekend", of nothing in particular.
+  const isBare = /^(?:me|us|please)?$/i.test(text);
+  if (isBare && isIntended) return undefined;
+  const { when, time } = dayAndTime(isOpening ? pieces.slice(0, first) : own, dropped?.instead, line, note);
   // An intention without a day is talk, unless it was asked to be kept.
   if (isIntended && (!when || isToday(when, line, note))) return { proposals: [], before };
-  const [plant, another] = draftsOf(own, wholeOf(own)).flatMap((draft) => draft.plant ?? []);
+  const others = [first, ...later].filter((at) => at < end);
   return {
     proposals: [
       {
         kind: 'remind',
         rule: rule.name,
         slots: { ...(isBare ? {} : { text }), ...(time === undefined ? {} : { time }) },
-        draft: { ...(when ? { when } : {}), ...(plant && !another ? { plant } : {}) },
+        draft: { ...(when ? { when } : {}), ...plantAlone(own) },
         future: true,
         ...(isBare ? { ask: 'text' } : {}),
       },
+      ...others.map((at, n) =>
+        choreApart(pieces.slice(at, others[n + 1] ?? end), rule.name, utterance, note),
+      ),
     ],
     before,
+  };
+}
+
+/** The one plant that the pieces name. */
+function plantAlone(pieces: readonly Piece[]): Pick<Proposal['draft'], 'plant'> {
+  const [plant, another] = draftsOf(pieces, wholeOf(pieces)).flatMap((draft) => draft.plant ?? []);
+  return plant && !another ? { plant } : {};
+}
+
+/** "…, and feed the Tallow Bell on Sunday": a chore with a day of its own is a reminder of its own. */
+function choreApart(pieces: readonly Piece[], rule: string, utterance: Utterance, note: Note): Proposal {
+  const { when } = dayAndTime(pieces, undefined, '', note);
+  return {
+    kind: 'remind',
+    rule,
+    slots: { text: matterOf(pieces, [], utterance) },
+    draft: { ...(when ? { when } : {}), ...plantAlone(pieces) },
+    future: true,
   };
 }

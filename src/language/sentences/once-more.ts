@@ -63,9 +63,10 @@ function ofAnotherPlant(last: Proposal, pieces: readonly Piece[]): Proposal | un
   const counted =
     draft?.quantity?.value !== undefined || (last.kind === 'strike' && draft?.pots !== undefined);
   if (
-    !/^(?:also|and|plus)$/.test(wordAt(pieces, 0)) ||
     last.kind === 'dispatch' ||
     !draft ||
+    // "Took four Salt Harrier Monday. Tuesday 6 Tallow Bell": a day gone by, behind the day before it.
+    !(/^(?:also|and|plus)$/.test(wordAt(pieces, 0)) || opensWithDay(pieces, last, draft.when)) ||
     another ||
     !counted
   )
@@ -78,6 +79,12 @@ function ofAnotherPlant(last: Proposal, pieces: readonly Piece[]): Proposal | un
     slots: slotsOf({ kind: last.kind }, draft),
   };
 }
+
+const opensWithDay = (pieces: readonly Piece[], last: Proposal, when: When | undefined): boolean =>
+  (pieces[0]?.is === 'when' || (wordAt(pieces, 0) === 'on' && pieces[1]?.is === 'when')) &&
+  when !== undefined &&
+  last.draft.when !== undefined &&
+  isBehind(when, last.draft.when);
 
 /** A day gone by; one of the week alone may be still to come, unless the act before was told of a day before it. */
 function isBehind({ past, words }: When, before: When | undefined): boolean {

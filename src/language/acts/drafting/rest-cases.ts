@@ -23,9 +23,12 @@ export const restCases: readonly Case<CountSeen>[] = [
   },
   {
     name: '<count> and the rest are dead',
-    phrasings: ['Five of the Salt Harrier and the rest are dead'],
+    phrasings: [
+      'Five of the Salt Harrier and the rest are dead',
+      'We have four Salt Harrier the other two died',
+    ],
     when: (seen) =>
-      seen.count.whole === 'rest' &&
+      (seen.count.whole === 'rest' || (seen.count.besides === true && seen.count.value !== undefined)) &&
       seen.draft.quantity?.value !== undefined &&
       !seen.leads &&
       isBeforeAct(seen),
@@ -34,9 +37,12 @@ export const restCases: readonly Case<CountSeen>[] = [
   {
     // The first tells where all of them stood.
     name: '<count> <plant> in <place>, <count> sold',
-    phrasings: ['8 Salt Harrier out on the honesty stall, 3 sold already'],
+    phrasings: [
+      '8 Salt Harrier out on the honesty stall, 3 sold already',
+      '8 Salt Harrier in the porch, 3 rooted',
+    ],
     when: ({ draft, count, pieces, at, clause }) =>
-      /^(?:dispatch|loss|potOn|move|plantOut)$/.test(clause.hit?.rule.kind ?? '') &&
+      /^(?:check|dispatch|loss|potOn|move|plantOut)$/.test(clause.hit?.rule.kind ?? '') &&
       at + 1 === clause.hit?.from &&
       pieces[at - 1]?.is === 'break' &&
       draft.plant !== undefined &&

@@ -100,6 +100,31 @@ export const wordCases: readonly Case<Seen<'word'>>[] = [
     },
   },
   {
+    // A leaf that is only picked off is none.
+    name: 'a leaf off <plant>, put in water',
+    phrasings: [
+      'Took a leaf off the streptocarpus and put it in water',
+      'Took a leaf off the coleus to root',
+    ],
+    when: ({ piece, pieces, at, draft, clause }) =>
+      clause.hit?.rule.kind === 'strike' &&
+      piece.text === 'leaf' &&
+      /^(?:a|one|another)$/.test(wordBefore(pieces, at)) &&
+      /^(?:of|off|from)$/.test(wordAt(pieces, at + 1)) &&
+      pieces
+        .slice(at)
+        .some(
+          (behind) =>
+            /^(?:medium|pots)$/.test(behind.is) ||
+            (behind.is === 'word' && /^(?:root|roots|strike)$/.test(behind.text)),
+        ) &&
+      draft.quantity === undefined,
+    does: ({ draft }) => {
+      draft.quantity = { value: 1 };
+      draft.cutting ??= 'leaf';
+    },
+  },
+  {
     name: 'a cutting',
     phrasings: ['Took a cutting of Salt Harrier', 'My aunt gave me a crown of Ember Fox'],
     when: ({ piece, pieces, at, draft }) =>

@@ -53,7 +53,7 @@ export const answerRules: readonly AnswerRule[] = [
       none|none of (them|em|it|those)|none at all|neither|not one of them|no one
       zero|zilch|nil|nada|nought|0|zip|nothing|nowt|nothing doing
       not (a single|one|any)( (one|root|of them|of em))?|not a (one|thing|sausage|whit)
-      no signs?|no roots( (that i can see|to see|showing))?
+      (no|not a) signs?|no roots( (that i can see|to see|showing))?
       bugger all|sod all|divil a (one|bit|root)|never a one
     `,
   },

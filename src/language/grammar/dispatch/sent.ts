@@ -2,6 +2,7 @@
 import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { FOLK, pastPerson } from '../../mood/somebody-else.js';
+import { isForPlace } from '../move/to-place.js';
 import { causeAt } from '../loss/counted.js';
 import { cameToNothing } from '../loss/to-nothing.js';
 import { isReceiver, sentByOthers } from '../other-people.js';
@@ -105,7 +106,10 @@ export const sent: readonly Rule[] = [
     shape: 'subject',
     when: (p, f) => precedes(p, f, 8, 'plant', 'count'),
     unless: (p, f, t) =>
-      (closeBehind(p, t, 'place') && !p.slice(t, t + 2).some(isReceiver) && !livesThere(p, t)) ||
+      (closeBehind(p, t, 'place') &&
+        !isForPlace(p, t) &&
+        !p.slice(t, t + 2).some(isReceiver) &&
+        !livesThere(p, t)) ||
       // "All out to sand bed".
       (follows(p, t, 'medium') && !followsWord(p, t, /^(?:the|her|his)$/)) ||
       ownWords(p, f).some(
@@ -134,6 +138,7 @@ export const sent: readonly Rule[] = [
       '6 Salt Harrier off to the parish sale',
       'two Salt Harrier went to the woman with the whippet',
       'two Salt Harrier went to Brenda on plot 9',
+      'three Salt Harrier went to Brenda for her balcony',
       'two Salt Harrier have gone to my neighbour in the greenhouse',
       'four Salt Harrier went straight to Carol at work and then I moved the Tallow Bell to the greenhouse',
     ],

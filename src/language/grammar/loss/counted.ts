@@ -41,7 +41,7 @@ const isBesidePart = (pieces: readonly Piece[], at: number): boolean => {
 
 /** What the words from `at` say that plants were lost to: "the slugs", "botrytis". */
 export function causeAt(pieces: readonly Piece[], at: number): Cause | undefined {
-  const from = /^(?:the|some|a|an)$/.test(wordAt(pieces, at)) ? at + 1 : at;
+  const from = /^(?:the|some|a|an|that|this)$/.test(wordAt(pieces, at)) ? at + 1 : at;
   const words = pieces.slice(from, from + 4).map((_, n) => wordAt(pieces, from + n));
   return phraseAt(causes, words, 0)?.value;
 }

@@ -1,7 +1,16 @@
 /** Rot, mould and damping off: "five are mush", "went furry", "botrytis got two". */
+import type { Piece } from '../../pieces/pieces.js';
 import { followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { counted, needsPlantOrCount } from './counted.js';
 import { isPulled } from './pulled-out.js';
+
+/** "2 mouldy", "2 slimy and binned": a number and what has befallen so many, and no more. */
+const isCountedAlone = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  pieces[from - 1]?.is === 'count' &&
+  (!pieces[to] ||
+    pieces[to]?.is === 'break' ||
+    (wordAt(pieces, to) === 'and' &&
+      /^(?:binned|chucked|dumped|tossed|composted)$/.test(wordAt(pieces, to + 1))));
 
 export const rotted: readonly Rule[] = [
   {
@@ -36,11 +45,7 @@ export const rotted: readonly Rule[] = [
     head: 'mould|mouldy|botrytis',
     shape: 'subject',
     cause: 'mould',
-    when: (p, f, t) =>
-      p[f - 1]?.is === 'count' &&
-      (!p[t] ||
-        p[t]?.is === 'break' ||
-        (wordAt(p, t) === 'and' && /^(?:binned|chucked|dumped|tossed|composted)$/.test(wordAt(p, t + 1)))),
+    when: isCountedAlone,
     phrasings: ['Salt Harrier: 6 rooted, 2 mould', 'eight Salt Harrier rooted, 2 mouldy and binned'],
   },
   {
@@ -59,11 +64,11 @@ export const rotted: readonly Rule[] = [
   {
     name: '<count> mush',
     kind: 'loss',
-    head: 'mush|mushy|slime|rot|soup',
+    head: 'mush|mushy|slime|slimy|rot|soup',
     shape: 'subject',
     cause: 'rot',
-    when: (p, f, t) => p[f - 1]?.is === 'count' && (!p[t] || p[t]?.is === 'break'),
-    phrasings: ['Salt Harrier: 4 rooted, 1 mush'],
+    when: isCountedAlone,
+    phrasings: ['Salt Harrier: 4 rooted, 1 mush', 'Salt Harrier: 3 rooted, 2 slimy and binned'],
   },
   {
     name: '<count> turned to mush',

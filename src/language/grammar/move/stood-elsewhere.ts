@@ -1,5 +1,6 @@
 /** Plants told of where they stand now: "they live in the porch now", "everything that was in the hot press is on the sill". */
 import type { Piece } from '../../pieces/pieces.js';
+import { causeAt } from '../loss/counted.js';
 import { isReceiver } from '../other-people.js';
 import { bedAt, groundAt, withoutReason } from '../plant-out/quarters.js';
 import { followsWord, precedes, type Rule, wordAt } from '../rule.js';
@@ -178,6 +179,31 @@ export const stoodElsewhere: readonly Rule[] = [
     mustNot: [
       'the Salt Harrier are in the front border now',
       'the Salt Harrier are in the far bed since Sunday',
+    ],
+  },
+  {
+    // What is back there was brought back.
+    name: '<plant> are back in <place>',
+    kind: 'move',
+    head: "are|is|they're|theyre back in|on|under|at the|my|our? <place>",
+    shape: 'subject',
+    when: (p, f) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      (p[f - 1]?.is === 'plant' ||
+        /^they/.test(wordAt(p, f)) ||
+        /^(?:they|those|these|both)$/.test(wordAt(p, f - 1))) &&
+      // "The Salt Harrier had greenfly, they're back in the porch".
+      p.slice(0, f).every((_, at) => causeAt(p, at) === undefined),
+    phrasings: [
+      "watered the Salt Harrier and they're back on the windowsill",
+      'potted five Salt Harrier, gave them a drink, and they are back in the porch',
+    ],
+    unless: (p, f, t) => /^(?:that|which)$/.test(wordAt(p, f - 1)) || groundAt(p, t - 1) || bedAt(p, t - 1),
+    mustNot: [
+      'the slugs are back in the porch',
+      'watered the Salt Harrier, the kids are back in the porch',
+      "sprayed the Salt Harrier for slugs, they're back in the porch",
+      'are the Salt Harrier back in the porch?',
     ],
   },
   {

@@ -1,7 +1,7 @@
 /** Orders and deliveries of young plants: "plug order came: 36", "168 plugs in from Hexley". */
 import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { anyStock, YOUNG } from './kinds-of-plant.js';
+import { anyStock, isYoungFirst, YOUNG } from './kinds-of-plant.js';
 
 /** "Took delivery of 18". */
 const isDone = (pieces: readonly Piece[], at: number): boolean => {
@@ -39,6 +39,10 @@ function isByPost(pieces: readonly Piece[], from: number): boolean {
   return POST.test(wordAt(pieces, at));
 }
 
+/** "The order: 12 plugs": where what was in it begins. */
+const pastOrder = (pieces: readonly Piece[], at: number): number =>
+  /^(?:order|parcel|delivery)$/.test(wordAt(pieces, at + 1)) && pieces[at + 2]?.is === 'break' ? at + 3 : at;
+
 /** "Order 250 plugs", "need 60 liners": to be done. */
 const isToDo = (piece: Piece): boolean =>
   piece.is === 'word' &&
@@ -56,10 +60,11 @@ export const delivered: readonly Rule[] = [
       isByPost(p, f) &&
       !/^(?:trays?|pots?|labels?|compost|cells|modules|crates?|boxes)$/.test(wordAt(p, t + 1)) &&
       (closeBehind(p, t, 'count') || /^(?:the|my|our|those)$/.test(wordAt(p, t))) &&
-      closeBehind(p, t, 'plant') &&
+      closeBehind(p, pastOrder(p, t), 'plant') &&
       p.slice(t, t + 8).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) &&
-      !anyStock(p.slice(t)),
+      (!anyStock(p.slice(t)) || isYoungFirst(p, t)),
     phrasings: [
+      'the postman brought the order: 12 plugs of Salt Harrier and a stock plant of Tallow Bell',
       'the mail brought a dozen rooted starts of Salt Harrier',
       'postie dropped off 20 Salt Harrier plugs',
       'the courier delivered the Salt Harrier plugs',

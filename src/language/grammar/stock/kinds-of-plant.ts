@@ -10,9 +10,17 @@ const STOCK =
 export const YOUNG =
   /^(?:plug|plugs|seedlings?|rooted|liner|liners|plantlets|plantlet|young|plugplants|babies|baby|divisions|starter|starters|plantling|tubestock)$/;
 
+/** "12 Salt Harrier plugs and a stock plant of Tallow Bell": what came first is young. */
+export const isYoungFirst = (pieces: readonly Piece[], to: number): boolean => {
+  const told = (words: RegExp): number =>
+    pieces.findIndex((_, at) => at >= to && words.test(wordAt(pieces, at)));
+  const young = told(/^(?:plugs|liners|plantlets|seedlings)$/);
+  return young >= 0 && young < told(STOCK);
+};
+
 /** Whether stock stands behind, or plants to take cuttings from. */
 export const ofStock = (pieces: readonly Piece[], to: number): boolean =>
-  followsWord(pieces, to, STOCK) ||
+  (followsWord(pieces, to, STOCK) && !isYoungFirst(pieces, to)) ||
   pieces
     .slice(to)
     .some(

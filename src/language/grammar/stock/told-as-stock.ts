@@ -1,6 +1,6 @@
 /** Plants told to be stock plants, however they came: "new stock plant: Salt Harrier, from Ken". */
 import { endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
-import { anyStock } from './kinds-of-plant.js';
+import { anyStock, YOUNG } from './kinds-of-plant.js';
 
 export const toldAsStock: readonly Rule[] = [
   {
@@ -97,25 +97,30 @@ export const toldAsStock: readonly Rule[] = [
     when: (p, f, t) =>
       precedes(p, f, 8, 'plant') &&
       anyStock(p) &&
+      !p.some((_, at) => YOUNG.test(wordAt(p, at))) &&
       // "Turned yellow", "showed up a bit of mildew".
       (!/^(?:turn|show)/.test(wordAt(p, f)) || (wordAt(p, t - 1) === 'up' && endsAt(p, t))),
     phrasings: ['a stock plant of Salt Harrier turned up today'],
-    mustNot: ['the stock plant of Salt Harrier turned yellow'],
+    mustNot: [
+      'the stock plant of Salt Harrier turned yellow',
+      'Salt Harrier order came today, 20 plugs plus a stock plant',
+    ],
   },
   {
     name: 'new stock plant <plant>',
     kind: 'stock',
-    head: 'new|another|<count>|<plant> stock|mother|parent plant|plants',
+    head: 'new|another|a|<count>|<plant> stock|mother|parent plant|plants',
     shape: 'object',
     when: (p, f, t) =>
       (follows(p, t, 'plant') || precedes(p, f, 5, 'plant')) &&
+      (wordAt(p, f) !== 'a' || /^(?:and|plus)$/.test(wordAt(p, f - 1))) &&
       // "Bought two Salt Harrier geranium stock plants" is told by its verb.
       !(p[f]?.is === 'plant' && p[f - 1]?.is === 'plant' && f > 1) &&
-      (p[f]?.is === 'word' ||
+      ((p[f]?.is === 'word' && wordAt(p, f) !== 'a') ||
         p.some(
           (piece) =>
             piece.is === 'word' &&
-            /^(?:bought|scored|bagged|got|picked|collected|acquired|given|new|arrived|came|potted|started|delivered|in)$/.test(
+            /^(?:bought|scored|bagged|got|picked|collected|acquired|given|new|arrived|came|potted|started|delivered|brought|in)$/.test(
               piece.text,
             ),
         ) ||
@@ -125,5 +130,6 @@ export const toldAsStock: readonly Rule[] = [
       p.some(
         (piece) => piece.is === 'word' && /^(?:cuttings|dead|died|rotted|lost|sold|gave)$/.test(piece.text),
       ),
+    phrasings: ['the post brought 12 Salt Harrier plugs and a stock plant of Tallow Bell'],
   },
 ];

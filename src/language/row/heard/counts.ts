@@ -46,9 +46,13 @@ const afterCountWord = (v: HeardView): boolean => COUNT_FOLLOWS.has(v.word(-1));
 /** "For" and "to" are themselves at the head of a clause and behind most words ("for the stall", "had to"). */
 const isForOrTo = ({ heard }: HeardView): boolean => heard === 'for' || heard === 'to';
 
-/** "Gave to Bea", but not "gave to half crown to Bea", where the second "to" tells who has them. */
+const COUNTED = /^(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|dozen|both|all)$/;
+
+/** "Gave to Bea", but not "gave to half crown to Bea", where the second "to" tells who has them; "2 given to Bea, 1 to Ines" has its number. */
 const isForSomeone = (v: HeardView): boolean =>
-  v.heard === 'to' && /^(?:sell|give|move|shift)$/.test(v.verb(-1)) && !v.within(2, Infinity, /^to$/);
+  v.heard === 'to' &&
+  /^(?:sell|give|move|shift)$/.test(v.verb(-1)) &&
+  (COUNTED.test(v.word(-2)) || !v.within(2, Infinity, /^to$/));
 
 /** What became of them speaks before a plant does, and a plant's list before a plant alone. */
 export const heardCounts: readonly Misheard[] = [
@@ -257,7 +261,13 @@ export const heardCounts: readonly Misheard[] = [
       ['took for Salt Harrier', 'took four Salt Harrier'],
       ['gave to Salt Harrier to Doreen', 'gave two Salt Harrier to Doreen'],
     ],
-    mustNot: ['for Salt Harrier', 'gave to Salt Harrier', '18 lost to vine weevil', 'lost to lily beetle'],
+    mustNot: [
+      'for Salt Harrier',
+      'gave to Salt Harrier',
+      '2 given to Mum, 1 to next door',
+      '18 lost to vine weevil',
+      'lost to lily beetle',
+    ],
   },
   ...heardInPots,
 ];

@@ -29,4 +29,6 @@ export function opensSentence({ pieces, tokens, at, length, capital, isShouted }
 /** Where a plant's name would stand, "three rooted Blue Note" included. */
 export const standsForPlant = (seen: RunSeen): boolean =>
   inPlantPosition(seen.before) ||
-  (seen.isCapital && lastWord(seen) === 'rooted' && seen.before.at(-2)?.is === 'count');
+  (seen.isCapital &&
+    lastWord(seen) === 'rooted' &&
+    seen.before.at(seen.before.at(-2)?.is === 'pots' ? -3 : -2)?.is === 'count');
