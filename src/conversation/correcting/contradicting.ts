@@ -143,7 +143,9 @@ function saysNothingElse(
   { said, denied, left, elsewhere }: Contrast,
   set: Slots,
 ): boolean {
-  if (elsewhere && !('place' in set)) return false;
+  // "Four moved to the shed, not three": where they went is what was told.
+  const place = (entry as { readonly place?: unknown }).place;
+  if (!('place' in set) && elsewhere.some((where) => where !== place)) return false;
   const to = recipientOf(entry);
   const isNamed = Object.values(set).some((each) => String(each).toLowerCase() === said.words?.toLowerCase());
   const own = new Set([...wordsOf(isNamed ? said.words : ''), ...wordsOf(denied.words), ...wordsOf(to)]);

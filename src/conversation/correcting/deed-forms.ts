@@ -86,7 +86,7 @@ export const FORMS: readonly RegExp[] = [
   // "The one before last should be three".
   `(?:the |my )?(?<back>(?:one|entry|note|message) before(?: the)?(?: last(?: one)?| that(?: one)?| it)?|last but one|second last|second to last)(?: one)?${WAS}(?<value>.{1,30})`,
   // "Ines had three actually".
-  `(?:\\p{L}{1,5}(?: \\p{L}{1,5})?, )?(?:the )?(?<who>\\p{L}[\\p{L}'’]*(?: (?!only |actually |really )\\p{Lu}[\\p{L}'’]*)?) (?:only |actually |really )*(?:had|has(?: got)?|got|took|kept|wanted|needed|bought|ended up (?:with|taking|buying|having)) (?:only )?(?<value>.{1,40}?)(?: of them)?`,
+  `(?:\\p{L}{1,5}(?: \\p{L}{1,5})?, )?(?:the )?(?<who>\\p{L}[\\p{L}'’]*(?: (?!only |actually |really )\\p{Lu}[\\p{L}'’]*)?) (?:only |actually |really )*(?:had|has(?: (?:got|had|taken|received|bought|kept))?|got|took|received|kept|wanted|needed|bought|ended up (?:with|taking|buying|having)) (?:only )?(?<value>.{1,40}?)(?: of them)?`,
 ].map((form) => new RegExp(`^${form}$`, 'iu'));
 
 /** "The docket says …", "the invoice says …", "I find …", "found one more hiding, …": how it came out, before what it should have said. */

@@ -26,9 +26,9 @@ const CLEFT =
 const FEWER =
   /^(?:(?:i|we) \p{L}+(?: \p{L}+){0,3}, )?(?:i |we )?(?:only |just (?=\d|the\b|one\b|two\b|three\b))/iu;
 const THOSE = /\b(?:them|those|these|they|it|em)\b/i;
-/** "That's the Salt Harrier that have seven rooted": the same deed and number, of another plant. */
+/** "That's the Salt Harrier that have seven rooted", "the four dead ones are Salt Harrier": the same deed and number, of another plant. */
 const OF_ANOTHER =
-  /\b(?:it|that|they|those)(?:['’]s| is| was| were| are) (?:the |my )?[^,.!?]{2,40}? (?:(?:of )?(?:that|which|whom)|who|what|i|we)(?:['’](?:s|ve)| has| have| had| is| are| got)?\b/i;
+  /\bthe (?:\d+|\p{L}+) (?:\p{L}+ (?:ones|plants|cuttings)|\p{L}+ed ?|lost|dead|sold|given|(?:that|which|who|i|we) [^,.!?]{2,30}?) (?:is|are|was|were) (?:of |from )?(?:the |my )?\p{L}|\b(?:it|that|they|those)(?:['’]s| is| was| were| are) (?:the |my )?[^,.!?]{2,40}? (?:(?:of )?(?:that|which|whom)|who|what|i|we)(?:['’](?:s|ve)| has| have| had| is| are| got)?\b/iu;
 /** "Whoops, miscounted, 8 Salt Harrier into 9cm", the day after. */
 const MISCOUNTED =
   /^[^.!?]{0,20}\b(?:miscounted|counted wrong|wrong count|counted (?:them )?again|recounted|mistyped|typo)\b/i;

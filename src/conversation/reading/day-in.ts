@@ -14,7 +14,10 @@ export function dayIn(
   settings: Pick<LedgerSettings, 'zone' | 'dateOrder'>,
   leaning: Leaning,
 ): Day | Span | null {
-  const [found, another] = datesIn(text, momentOf(at, settings));
+  const all = datesIn(text, momentOf(at, settings));
+  // "The 1 lost was from 13 June": one lost, beside a day.
+  const sure = all.filter(({ certain }) => certain);
+  const [found, another] = sure.length > 0 ? sure : all;
   if (!found || another) return null;
   const resolved = found[leaning];
   if (isDoubt(resolved)) return null;

@@ -84,7 +84,7 @@ export function proposeAmend(
     (_, at) =>
       (wordAt(pieces, at) === 'not' ||
         (wordAt(pieces, at) === 'instead' && wordAt(pieces, at + 1) === 'of')) &&
-      (isSettable(pieces[at + 1]) ||
+      (isSettable(pieces[/^(?:the|an?|my)$/.test(wordAt(pieces, at + 1)) ? at + 2 : at + 1]) ||
         !/^(?:did|do|is|are|was|have|has|does|should|could|would)$/.test(wordAt(pieces, at - 1))),
   );
   const gone = proposeWhereTo(line, textOf(pieces, utterance)) ?? proposePutInAs(sentence, utterance);

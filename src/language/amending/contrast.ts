@@ -33,8 +33,8 @@ export interface Contrast {
   readonly date?: Day | Span;
   /** The words, in small letters, that are no part of either side and mean something of their own. */
   readonly left: readonly string[];
-  /** It tells of a place or a temperature besides. */
-  readonly elsewhere: boolean;
+  /** The places and temperatures that it tells of besides. */
+  readonly elsewhere: readonly (string | number)[];
 }
 
 /** More than this is no correction. */
@@ -45,7 +45,7 @@ const FRAME =
   /^(?:it|it's|that|that's|they|they're|was|were|wasn't|weren't|is|are|isn't|the|a|an|to|in|on|at|for|with|from|of|by|into|but|actually|really|should|have|been|be|i|meant|mean|said|says|reads|called|named|spelt|spelled|went|gone|only|just)$/;
 /** Words besides that mean nothing of their own in a correction. */
 const IDLE =
-  /^(?:who|whom|which|them|those|these|this|there|did|do|got|get|had|you|he|him|she|her|we|us|i've|i'd|our|my|ones?|number|count|date|day|place|size|label|lot|batch|cuttings|pots?|end|please|though|mate|all|then|when|where|what|so)$/;
+  /^(?:who|whom|which|them|those|these|this|there|did|do|got|get|had|has|you|he|him|she|her|we|us|i've|i'd|our|my|ones?|number|count|date|day|place|size|label|lot|batch|cuttings|pots?|end|please|though|mate|all|then|when|where|what|so)$/;
 
 /** "Change slugs to rot". */
 const CHANGE =
@@ -71,7 +71,7 @@ export function contrastIn(note: Note): Contrast | undefined {
         said: behind.claims,
         denied: before.claims,
         left: [...before.left, ...behind.left],
-        elsewhere: before.pieces.some(({ is }) => is === 'place') && behind.claims.place === undefined,
+        elsewhere: behind.claims.place === undefined ? whereIn(before.pieces) : [],
       }
     );
   }
@@ -106,11 +106,16 @@ export function contrastIn(note: Note): Contrast | undefined {
     said,
     denied: claims,
     left: wordsLeft(besides),
-    elsewhere: claims.place === undefined && besides.some(({ is }) => is === 'place' || is === 'celsius'),
+    elsewhere: claims.place === undefined ? whereIn(besides) : [],
     ...(plant?.is === 'plant' ? { plant: plant.plant } : {}),
     ...(when && when.when.past !== undefined && when.when.past !== 'ask' ? { date: when.when.past } : {}),
   };
 }
+
+const whereIn = (pieces: readonly Piece[]): readonly (string | number)[] =>
+  pieces.flatMap<string | number>((piece) =>
+    piece.is === 'place' ? piece.place : piece.is === 'celsius' ? piece.celsius : [],
+  );
 
 /** What a few words can be meant as. */
 export function claimsIn(note: Note): Claims {

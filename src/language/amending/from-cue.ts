@@ -67,7 +67,7 @@ function behindDenial(pieces: readonly Piece[]): number | undefined {
 }
 
 /** "The 10 March batch", "from the Sunday lot", "lost one of the Salt Harrier from the 9th": which, and no other day. */
-function tellsLot(pieces: readonly Piece[], at: number): boolean {
+export function tellsLot(pieces: readonly Piece[], at: number): boolean {
   const day = pieces[at];
   if (day?.is !== 'when') return false;
   const isOfPlant =

@@ -4,6 +4,7 @@ import { plantsIn } from '../sentences/sentences.js';
 import type { Utterance } from '../pieces/utterance.js';
 import { type Amended, put, spelledAnew } from './amended.js';
 import { deniesDay } from './denial.js';
+import { tellsLot } from './from-cue.js';
 import { countsSomethingElse } from './nothing-right.js';
 import { isSettable } from './settable.js';
 
@@ -34,7 +35,9 @@ export function fromDenial(pieces: readonly Piece[], not: number, utterance: Utt
   for (const piece of pieces) {
     if (piece === before || piece === denied) continue;
     if (piece.is === 'plant' && denied.is !== 'plant') amended.plant ??= piece.plant;
-    if (piece.is === 'when' && denied.is !== 'when') amended.when ??= piece.when;
+    // "It was a Salt Harrier from 13 June": which lot.
+    if (piece.is === 'when' && denied.is !== 'when' && !tellsLot(pieces, pieces.indexOf(piece)))
+      amended.when ??= piece.when;
   }
   return amended;
 }

@@ -46,9 +46,11 @@ export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: nu
   if (habits.has(tokens[at - 1]?.word ?? '')) return true;
   if (isBelowZero(tokens, at)) return true;
   const last = tokens[end - 1];
-  // "Burned from the sun.", "into full sun.": the mark ends the sentence and shortens no word.
+  // "Burned from the sun.", "into full sun.": the mark ends the sentence and shortens no word. "Died due to sun".
   const isSun = (token: Token, n: number): boolean =>
-    token.everyday && token.word.startsWith('sun') && shines.has(tokens[at + n - 1]?.word ?? '');
+    token.everyday &&
+    token.word.startsWith('sun') &&
+    (shines.has(tokens[at + n - 1]?.word ?? '') || tokens[at + n - 2]?.word === 'due');
   if (tokens.slice(at, end).some(isSun)) return true;
   // "Two are just sat there", "they're sat in the tray": sitting.
   if (last?.word === 'saturday' && last.end - last.start === 3 && isSitting(tokens, end)) return true;

@@ -105,7 +105,7 @@ const told: Readonly<Partial<Record<LoggedEntry['kind'], string>>> = {
   pinch: 'pinched pinch',
   move: 'moved move put shifted',
   plantOut: 'planted plant out',
-  dispatch: 'gave give given sold swapped sale gift swap took taken bought paid away',
+  dispatch: 'gave give given sold swapped sale gift swap took taken bought paid received kept away',
 };
 
 /** Whether the word belongs to the telling of such a deed, or of any where no kind is given. */

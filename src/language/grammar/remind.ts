@@ -32,6 +32,7 @@ export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
       if (rule.beforeVerb && !choreFollows(pieces, to)) continue;
       // "The Salt Harrier wants feeding": seen, unless it has its day.
       if (/^(?:needs|need|wants|want)$/.test(rule.words.join(' ')) && !isDatedChore(pieces, at, to)) continue;
+      if (rule.words[0] === 'due' && tellsWhy(pieces[at - 1])) continue;
       // "Lets go, binned two": a cheer.
       if (rule.words[0] === "let's" && wordAt(pieces, to) === 'go' && wordAt(pieces, to + 1) !== 'and')
         continue;
@@ -62,6 +63,11 @@ export function findRemind(pieces: readonly Piece[]): FoundRemind | undefined {
   }
   return best;
 }
+
+/** "Died due to heat", "five dead due to feeding": why, and nothing planned. */
+const tellsWhy = (before: Piece | undefined): boolean =>
+  before?.is === 'word' &&
+  (before.text === 'dead' || (before.verb?.form === 'past' && !/^(?:be|have)$/.test(before.verb.lemma)));
 
 /** "SH1 to go out to the porch w/c 25 May": plants that open a sentence, and their day to come. */
 function isArrangedFor(pieces: readonly Piece[], at: number): boolean {

@@ -47,11 +47,9 @@ const ASIDES = byFirstWord([
     'sad',
     'delighted',
   ].flatMap((who) =>
-    ['say that', 'report that', 'say', 'report'].map((tells) => [
-      ...who.split(' '),
-      'to',
-      ...tells.split(' '),
-    ]),
+    ['say', 'report', 'inform you', 'tell you', 'let you know']
+      .flatMap((tells) => [`${tells} that`, tells])
+      .map((tells) => [...who.split(' '), 'to', ...tells.split(' ')]),
   ),
   ['i', 'fear'],
   ['i', 'regret', 'that'],
@@ -71,6 +69,24 @@ const ASIDES = byFirstWord([
 /** "Where was I with the Salt Harrier": asked after all. */
 const ASKS_ON =
   /^(?:with|on|up|at|in|going|to|when|for|about|before|keeping|putting|taking|growing|rooting|working|meant|supposed)$/;
+
+const GIVEN = /^(?:given|gifted|presented|sent|brought|handed)$/;
+
+/** Past "by the sexton" between what says that the grower was given something and what it was; the same place where it is none. */
+function pastGiver(pieces: readonly Piece[], from: number): number {
+  let verb = from - 1;
+  if (!GIVEN.test(wordAt(pieces, verb))) return from;
+  do verb--;
+  while (/^(?:was|were|been|have|had|just|also|kindly|very|most)$/.test(wordAt(pieces, verb)));
+  let at = pieces[from]?.is === 'break' ? from + 1 : from;
+  if (!/^(?:i|we|i've|we've)$/.test(wordAt(pieces, verb)) || wordAt(pieces, at) !== 'by') return from;
+  const giver = ++at;
+  if (/^an?$/.test(wordAt(pieces, at))) at++;
+  while (at < giver + 6 && pieces[at]?.is === 'word' && !/^(?:with|an?|to)$/.test(wordAt(pieces, at))) at++;
+  if (at === giver) return from;
+  if (pieces[at]?.is === 'break') at++;
+  return pieces[at]?.is === 'count' || /^(?:with|an?)$/.test(wordAt(pieces, at)) ? at : from;
+}
 
 /** The row with a break for each of them. */
 export function withoutAsides(pieces: readonly Piece[]): readonly Piece[] {
@@ -92,6 +108,11 @@ export function withoutAsides(pieces: readonly Piece[]): readonly Piece[] {
               /^(?:and|but)$/.test(wordAt(pieces, at + words.length))))),
     );
     if (!piece) continue;
+    const given = pastGiver(pieces, at);
+    if (given > at) {
+      at = given - 1;
+      continue;
+    }
     if (!aside) {
       rest.push(piece);
       continue;

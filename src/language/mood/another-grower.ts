@@ -29,6 +29,7 @@ const SHOWN =
 export function ofAnother(pieces: readonly Piece[], clause: Clause, before: readonly string[]): boolean {
   const kind = clause.hit?.rule.kind ?? '';
   if (byOurHands(pieces, clause)) return false;
+  if (isOfWhoever(pieces, clause)) return true;
   if (
     /^(?:check|loss)$/.test(kind) &&
     (hadTheirs(pieces, clause) || namesTheirsOnly(pieces, clause) || hasSheHad(pieces, clause))
@@ -143,6 +144,22 @@ function hadTheirs(pieces: readonly Piece[], { from, hit }: Clause): boolean {
 /** What may stand between somebody and what they did. */
 const ADVERB =
   /^(?:has|have|had|just|already|only|also|now|finally|even|all|got|been|then|apparently|managed|to|went|and|always|recently|once)$/;
+
+/** "A parishioner, who has received twelve, came to tea": told of whoever came. */
+function isOfWhoever(pieces: readonly Piece[], { from, hit }: Clause): boolean {
+  let at = (hit?.from ?? from) - 1;
+  while (ADVERB.test(wordAt(pieces, at)) && at > from) at--;
+  if (hit?.rule.kind === 'dispatch' || wordAt(pieces, at) !== 'who') return false;
+  const who = pieces.slice(from, pieces[at - 1]?.is === 'break' ? at - 1 : at);
+  return (
+    who.length > 1 &&
+    who.length < 6 &&
+    who.every(({ is }) => is === 'word') &&
+    /^(?:an?|my|our|the)$/.test(wordAt(who, 0)) &&
+    !who.some((_, n) => HOUSEHOLD.test(wordAt(who, n)) || OWN_PEOPLE.test(wordAt(who, n))) &&
+    !/^(?:ones?|plants|cuttings|babies|lot)$/.test(wordAt(who, who.length - 1))
+  );
+}
 
 /** Who may well have done it for the grower. */
 const HOUSEHOLD =

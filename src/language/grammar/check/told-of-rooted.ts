@@ -21,9 +21,13 @@ export const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: nu
     piece.is === 'word' &&
     piece.verb?.form === 'past' &&
     !/^(?:rooted|had|been|were|was|are|is|have|has)$/.test(piece.text);
+  // "Eight rooted young plants".
+  const noun = /^(?:young|little|small|tiny|healthy|strong|good|fine)$/.test(wordAt(pieces, to))
+    ? to + 1
+    : to;
   if (
     /^(?:plants?|plugs?|liners?|babies|starts|seedlings|cuttings|slips|bits|pieces|one|ones)$/.test(
-      wordAt(pieces, to),
+      wordAt(pieces, noun),
     ) &&
     !/^(?:are|is|have|has)$/.test(before)
   )

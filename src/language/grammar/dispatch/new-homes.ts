@@ -2,7 +2,7 @@
 import { isToCome } from '../../mood/yet-to-be.js';
 import { isSomeones } from '../other-people.js';
 import type { Piece } from '../../pieces/pieces.js';
-import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, endsAt, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 
 /** "On Joyce's step", "off at Joyce's". */
 function isSomebodys(pieces: readonly Piece[], at: number): boolean {
@@ -30,6 +30,16 @@ export const newHomes: readonly Rule[] = [
       'found a home for the Salt Harrier on the windowsill',
       'must find a home for three Salt Harrier',
     ],
+  },
+  {
+    name: 'made a present of <count> <plant> to <recipient>',
+    kind: 'dispatch',
+    head: 'make~past a|the? present|gift of',
+    shape: 'object',
+    how: 'given',
+    when: (p, _f, t) => closeBehind(p, t, 'plant') && followsWord(p, t, /^to$/),
+    unless: (p, _f, t) => followsWord(p, t, /^(?:me|us)$/),
+    mustNot: ['she made me a present of two Salt Harrier'],
   },
   {
     name: '<count> <plant> to <recipient> as a present',

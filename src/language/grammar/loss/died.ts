@@ -41,6 +41,13 @@ const isOneOfThem = (pieces: readonly Piece[], from: number): boolean => {
   );
 };
 
+/** "The two dead ones are still in the pot": told before. */
+const isToldBefore = (pieces: readonly Piece[], from: number, to: number): boolean =>
+  /^(?:the|those|these)$/.test(wordAt(pieces, from - 2)) &&
+  /^(?:ones?|plants?|cuttings?)$/.test(wordAt(pieces, to)) &&
+  /^(?:are|were|is|was)$/.test(wordAt(pieces, to + 1)) &&
+  !pieces.some(({ is }) => is === 'plant');
+
 export const died: readonly Rule[] = [
   {
     name: '<count> <plant> died',
@@ -63,11 +70,13 @@ export const died: readonly Rule[] = [
     mustNot: [
       'sent 20 Salt Harrier to Doreen, six dead on arrival',
       'three of the Salt Harrier look dead',
+      'the two dead ones are still in the pot',
       'the Salt Harrier seemed dead but they have come round',
       "oops 4 Salt Harrier, dropped one, it's toast",
     ],
     unless: (p, f, t) =>
       isOneOfThem(p, f) ||
+      isToldBefore(p, f, t) ||
       (!onArrival(p, f, t) &&
         !isWhereTheyLie(p, t) &&
         /^(?:on|headed|heading|chuffed|pleased|good|leaf|leaves|mice|mouse|rats?|slugs?|snails?|bees?|birds?|flies|fly|wasps?|worms?|batter(?:y|ies)|bulbs?|heads|head|easy|tired|line|end|proud|slow|excited)$/.test(

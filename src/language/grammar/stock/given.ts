@@ -1,11 +1,13 @@
 /** Plants that the grower was given, stock or rooted: "Mum gave me her old one", "was given three". */
 import type { Piece } from '../../pieces/pieces.js';
-import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isSomebody } from '../dispatch/fetched.js';
 import { asCuttings, ofYoung } from './kinds-of-plant.js';
 
 const GAVE =
   'give~past|hand~past|bring~past|send~past|sell~past|pass~past|chuck~past|throw~past|lob~past|sling~past|fetch~past|gift~past|buy~past|leave~past|swap~past|trade~past|post~past|mail~past|ship~past';
+
+const GOT_GIVEN = 'was|were|been|got given|gifted|sent|presented with?';
 
 /** What tells that no plant changed hands. */
 const ASIDE = /^(?:home|back|look|looks|wave|smile|lift|hand|when|because)$/;
@@ -84,17 +86,33 @@ export const given: readonly Rule[] = [
   {
     name: 'was given <plant>',
     kind: 'stock',
-    head: 'was|were|been|got given|gifted',
+    head: GOT_GIVEN,
     shape: 'object',
-    when: (p, f, t) => closeBehind(p, t, 'plant') && !asCuttings(p, t) && !ofYoung(p, t) && !isSomebody(p, f),
+    when: (p, f, t) =>
+      closeBehind(p, t, 'plant') &&
+      !asCuttings(p, t) &&
+      !ofYoung(p, t) &&
+      !isSomebody(p, f) &&
+      !precedes(p, f, 6, 'plant'),
+    phrasings: [
+      'I was given two Salt Harrier',
+      'we have been presented, by the vicar, with two Salt Harrier',
+    ],
     mustNot: ['Doreen was given two Salt Harrier'],
   },
   {
     name: 'was given <count> rooted <plant>',
     kind: 'receive',
-    head: 'was|were|been|got given|gifted',
+    head: GOT_GIVEN,
     shape: 'object',
-    when: (p, f, t) => closeBehind(p, t, 'plant') && ofYoung(p, t) && !isSomebody(p, f),
+    when: (p, f, t) =>
+      closeBehind(p, t, 'plant') && ofYoung(p, t) && !isSomebody(p, f) && !precedes(p, f, 6, 'plant'),
+    phrasings: [
+      'I was given five rooted Salt Harrier',
+      'I was given, by the sexton, five young plants of Salt Harrier',
+      'we have been given by my old friend Doreen five rooted Salt Harrier',
+    ],
+    mustNot: ['Doreen was given by her sister five rooted Salt Harrier'],
   },
   {
     name: 'given <plant> by <giver>',
