@@ -8,9 +8,11 @@ import { standingOn } from '../batches/deeds.js';
 import { isSamePerson } from './contradicting.js';
 import { doubtsFirst, doubtsLast, LONGEST, withoutDoubts, withoutNoise } from './doubts.js';
 import { fell, noteOfLine, type Slots } from './entry-meant.js';
+import { standsSo } from './number-denied.js';
 import { isLogged, takeNote } from '../noting.js';
 import type { Sitting } from '../sitting.js';
 import { plantSaid, withoutSlots } from '../reading/slots.js';
+import { sameAlready } from '../../words/amend.js';
 
 /** A note told longer ago is not told again, but followed by another; one that is plainly taken back may be older. */
 const WITHIN_MS = 15 * 60_000;
@@ -66,6 +68,10 @@ export function tellsAgain(sitting: Sitting, text: string, { entries: read, asks
   const isPlantAsked = asks.every(({ slot }) => slot === 'batch' || (isStrike && slot === 'variety'));
   const ofThose = !another && isOfThem && (isPlantAsked || isDayAlone(only));
   if (asks.length > 0 && !ofThose) return false;
+  if (!another && standsSo(sitting, only.entry)) {
+    sitting.reply.text.push(sameAlready);
+    return true;
+  }
   const isCleft = CLEFT.test(bare) && !another;
   const isCountOff = COUNT_OFF.test(words) && !another;
   const isTakenBack =

@@ -163,8 +163,8 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
     const piece = pieces[at - 1];
     // "Roots on five of them Ember Fox nothing yet": so many of the plant before.
     if (plant && wordAt(pieces, at - 1) === 'them' && wordAt(pieces, at - 3) === 'on') break;
-    if (piece?.is === 'plant' && !plant && !count) plant = true;
-    else if (piece?.is === 'plant' && !plant && count) plant = true;
+    const floated = count && !plant ? floatedFrom(pieces, at) : undefined;
+    if (piece?.is === 'plant' && !plant) plant = true;
     else if (piece?.is === 'count' && !count) {
       // "All moved, bar the six that were sold": the number is left out of the deed before.
       if (piece.quantity.allBut !== undefined && /^(?:which|that)$/.test(wordAt(pieces, at))) break;
@@ -190,8 +190,8 @@ function subjectStart(pieces: readonly Piece[], low: number, hit: Hit): number {
     // "…, tunnel 2: 3 rooted".
     else if (count && !plant && isHeadOf(pieces, at - 1)) {
       // carries on
-    } else if (count && !plant && floatedFrom(pieces, at) !== undefined) {
-      at = floatedFrom(pieces, at) ?? at;
+    } else if (floated !== undefined) {
+      at = floated;
       continue;
     } else if (piece?.is === 'word' && (LED_BY.test(piece.text) || DUDS.test(piece.text))) {
       // carries on

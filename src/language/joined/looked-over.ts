@@ -2,6 +2,7 @@
 import { wordAt } from '../grammar/rule.js';
 import { anyOf, opening } from '../phrases.js';
 import type { Piece, PieceOf } from '../pieces/pieces.js';
+import { plantsIn } from '../sentences/sentences.js';
 
 /** Notes that tell of one look at each of two plants. */
 export const phrasings: readonly string[] = [
@@ -29,17 +30,14 @@ export function withoutLookOver(pieces: readonly Piece[]): readonly Piece[] {
   if (!mark || !LOOKED.test(lineOf(pieces.slice(from, end)))) return pieces;
   const opened = pieces.slice(0, end);
   const rest = pieces.slice(end + 1);
-  const looked = plantsOf(opened);
-  const told = plantsOf(rest);
+  const looked = plantsIn(opened);
+  const told = plantsIn(rest);
   const isToldOf = (one: PieceOf<'plant'>) =>
     told.some(({ plant }) => plant.variety === one.plant.variety && plant.batch === one.plant.batch);
   if (looked.length < 2 || !looked.every(isToldOf) || opened.some(({ is }) => is === 'count')) return pieces;
   const when = opened.filter(({ is }) => is === 'when');
   return when.length > 0 ? [...when, mark, ...rest] : rest;
 }
-
-const plantsOf = (pieces: readonly Piece[]): readonly PieceOf<'plant'>[] =>
-  pieces.flatMap((piece) => (piece.is === 'plant' ? [piece] : []));
 
 const lineOf = (pieces: readonly Piece[]): string =>
   pieces.map((piece, at) => (piece.is === 'plant' ? 'plantname' : wordAt(pieces, at))).join(' ');

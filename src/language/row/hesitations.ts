@@ -3,7 +3,7 @@ import { verbSense } from './lexicon.js';
 import { findNames } from './names.js';
 import type { NoteContext } from '../note.js';
 import { whole } from '../phrases.js';
-import { textAt, type Token } from './tokens.js';
+import { mark, textAt, type Token } from './tokens.js';
 
 /** Words that say no more when said twice; "very", "so" and "no" do. */
 const SAID_ONCE = whole`
@@ -64,7 +64,7 @@ export function withoutHesitation(tokens: readonly Token[], context: NoteContext
     if (idle > 0) at += idle - 1;
     else if (token) row.push(token);
     if (token && idle > 0 && LAUGH.test(token.text) && isBetween(row.at(-1), tokens[at + 1]))
-      row.push(pause(token));
+      row.push(mark(',', token.start, token.end));
   }
   return row;
 }
@@ -73,16 +73,6 @@ const isBetween = (before: Token | undefined, next: Token | undefined): boolean 
   before !== undefined &&
   next !== undefined &&
   [before, next].every(({ is }) => is !== 'mark' && is !== 'line');
-
-const pause = ({ start, end }: Token): Token => ({
-  text: ',',
-  raw: ',',
-  start,
-  end,
-  is: 'mark',
-  capital: false,
-  glued: true,
-});
 
 /** How many tokens from `at` were said for nothing. */
 function idleAt(tokens: readonly Token[], at: number): number {

@@ -3,7 +3,7 @@ import { withoutHesitation } from './hesitations.js';
 import { listed } from './lists/listed.js';
 import { findNames } from './names.js';
 import type { NoteContext } from '../note.js';
-import { textAt, type Token, tokenise } from './tokens.js';
+import { mark, textAt, type Token, tokenise } from './tokens.js';
 
 interface SpokenMark {
   readonly words: readonly string[];
@@ -66,16 +66,7 @@ function withSpokenMarks(tokens: readonly Token[], context: NoteContext): readon
       continue;
     }
     const last = tokens[at + spoken.words.length - 1] ?? token;
-    const { mark } = spoken;
-    row.push({
-      text: mark,
-      raw: mark,
-      start: token.start,
-      end: last.end,
-      is: 'mark',
-      capital: false,
-      glued: true,
-    });
+    row.push(mark(spoken.mark, token.start, last.end));
     at += spoken.words.length - 1;
   }
   return row;

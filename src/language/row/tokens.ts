@@ -16,6 +16,17 @@ export interface Token {
   readonly glued: boolean;
 }
 
+/** A mark that nobody wrote, in the place of what is said from `start` to `end`. */
+export const mark = (text: string, start: number, end = start): Token => ({
+  text,
+  raw: text,
+  start,
+  end,
+  is: 'mark',
+  capital: false,
+  glued: true,
+});
+
 // Order matters: machines' numbers, which no grower writes and which are no count; phone spellings with digits, abbreviations with a stroke, ordinals, numbers, words, any other mark.
 const TOKEN =
   /0x[\da-f]+|\d{1,9}e\d+|x(?=\d)|->|=>|2day|2moro|2nite|[a-z]\/[a-z]+|y'day|\d+(?:,\d{3})*(?:\.\d+)?(?:(?:st|nd|rd|th)(?![\p{L}\d]))?|\.\d+|\p{L}[\p{L}\p{M}\d]*(?:'\p{L}+)*|\n|\S/giu;

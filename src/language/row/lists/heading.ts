@@ -1,7 +1,7 @@
 /** What stands over a list: an act, without what it was done to ("potted on this morning", "losses", "given to Jan"). */
 import { verbSense } from '../lexicon.js';
 import { takenOfCrop } from './of-crop.js';
-import { textAt, type Token } from '../tokens.js';
+import { mark, textAt, type Token } from '../tokens.js';
 
 /** Nouns that name an act by themselves; other headings hold a verb of the past. */
 const HEADS =
@@ -58,14 +58,3 @@ export function headedBy(heading: readonly Token[]): readonly Token[] {
 const asDone = (noun: Token): Token => ({ ...noun, text: DONE.get(noun.text) ?? noun.text });
 
 const colonBehind = (heading: readonly Token[]): readonly Token[] => [mark(':', heading.at(-1)?.end ?? 0)];
-
-/** A mark that nobody wrote. */
-export const mark = (text: string, start: number): Token => ({
-  text,
-  raw: text,
-  start,
-  end: start,
-  is: 'mark',
-  capital: false,
-  glued: true,
-});

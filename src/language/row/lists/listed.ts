@@ -1,6 +1,6 @@
 /** Lists under an act: "Took today" and, a line each, "Salt Harrier 6", "Tallow Bell - 4"; or on one line behind a colon. */
-import type { Token } from '../tokens.js';
-import { headedBy, headingOf, mark } from './heading.js';
+import { mark, type Token } from '../tokens.js';
+import { headedBy, headingOf } from './heading.js';
 import { itemOf } from './item.js';
 import { takenOfCrop } from './of-crop.js';
 import { plansListed } from './plans.js';
