@@ -180,7 +180,26 @@ describe('two deeds of two plants in one sentence', () => {
     ['Tallow Bell h/off started, 3 Salt Harrier gone, rot', 'hardenOff Tallow Bell, loss Salt Harrier 3'],
     ['2 Tallow Bell to Len and Salt Harrier soft pinch', 'dispatch Tallow Bell 2, pinch Salt Harrier'],
     ['watered the Tallow Bell from below and the Salt Harrier to 3L', 'tend Tallow Bell, potOn Salt Harrier'],
+    [
+      'half the Tallow Bell have rooted, then the Salt Harrier have graduated to 10cm pots',
+      'check Tallow Bell 4, potOn Salt Harrier',
+    ],
+    ['pinched out the Tallow Bell, then Salt Harrier: 5 rooted', 'pinch Tallow Bell, check Salt Harrier 5'],
+    [
+      'sold four Tallow Bell at the gate and the Salt Harrier all rooted',
+      'dispatch Tallow Bell 4, check Salt Harrier all',
+    ],
+    ['2 Tallow Bell to Len, sold the rest at the fete', 'dispatch Tallow Bell 2, dispatch Tallow Bell rest'],
     // One deed, or one that leans on the other.
+    [
+      'took 6 Tallow Bell and 4 Salt Harrier, both in the greenhouse',
+      'strike Tallow Bell 6 greenhouse, strike Salt Harrier 4 greenhouse',
+    ],
+    ['potted on 3 Tallow Bell and 4 Salt Harrier, 9cm the lot', 'potOn Tallow Bell 3, potOn Salt Harrier 4'],
+    [
+      'watered the Tallow Bell and the Salt Harrier, vented the greenhouse',
+      'tend Tallow Bell, tend Salt Harrier, tend greenhouse',
+    ],
     ['must get the Tallow Bell to the greenhouse and the Salt Harrier potted on', ''],
     [
       '4 Tallow Bell off the bench and 3 Salt Harrier sold',

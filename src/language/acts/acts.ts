@@ -11,15 +11,12 @@ import { findHits } from '../grammar/hits.js';
 import { rules } from '../grammar/rules.js';
 import { moodsMeant } from '../mood/moods-meant.js';
 import { allButKept } from '../sentences/kept-back.js';
-import { deedsApart } from './deeds-apart.js';
 import { doneAndLeft, leftForLater } from './left-undone.js';
 import type { Note } from '../note.js';
 import type { Piece } from '../pieces/pieces.js';
-import { proposeReading } from '../proposals/reading-proposal.js';
 import type { Proposal } from '../proposal.js';
-import { LONGEST_TWOFOLD, sentenceOf } from '../sentences/sentences.js';
-import { telegramsApart } from './telegrams-apart.js';
-import { isTemperature, telegraphs } from './telegraphs.js';
+import { asLogged } from './as-logged.js';
+import { standingApart } from './standing-apart.js';
 import type { Utterance } from '../pieces/utterance.js';
 
 export interface Acts {
@@ -35,30 +32,30 @@ export function proposeActs(
   note: Note,
 ): Acts {
   if (isSupposed(row) || isCutOff(row)) return { proposals: [], hits: findHits(rules, row).length };
-  const proposals: Proposal[] = [];
-  let hits = 0;
   const { done, later } = doneAndLeft(row);
-  for (const pieces of telegraphs(done).flatMap(toldApart)) {
-    const temperatures = isTemperature(pieces)
-      ? proposeReading(sentenceOf(pieces, utterance), note)
-      : undefined;
-    if (temperatures) {
-      proposals.push(...temperatures);
-      hits++;
-      continue;
-    }
-    const acts = actsOf(pieces, [...earlier, ...proposals], utterance);
-    proposals.push(...acts.proposals);
-    hits += acts.hits;
-  }
+  const { proposals, hits } = actsApart(done, earlier, utterance, note);
   return { proposals: [...acrossTheRow(proposals, done), ...leftForLater(later, utterance)], hits };
 }
 
-/** A row cut where another deed begins; each joint to cut it at costs two readings. */
-const toldApart = (row: readonly Piece[]): readonly (readonly Piece[])[] =>
-  row.length > LONGEST_TWOFOLD ? [row] : deedsApart(row).flatMap(telegramsApart);
+/** What stands by itself is read by itself. */
+function actsApart(
+  row: readonly Piece[],
+  earlier: readonly Proposal[],
+  utterance: Utterance,
+  note: Note,
+): Acts {
+  const together = actsTogether(row, earlier, utterance);
+  const parts = standingApart(row, asLogged(together.proposals, note), (part, before) => {
+    const earlier = before ? actsTogether(before, [], utterance).proposals : [];
+    return asLogged(actsTogether(part, earlier, utterance).proposals, note);
+  });
+  if (!parts) return together;
+  const before = actsTogether(parts[0], earlier, utterance);
+  const behind = actsApart(parts[1], [...earlier, ...before.proposals], utterance, note);
+  return { proposals: [...before.proposals, ...behind.proposals], hits: before.hits + behind.hits };
+}
 
-function actsOf(pieces: readonly Piece[], earlier: readonly Proposal[], utterance: Utterance): Acts {
+function actsTogether(pieces: readonly Piece[], earlier: readonly Proposal[], utterance: Utterance): Acts {
   const clauses = clausesOf(pieces, rules);
   const moods = moodsMeant(pieces, clauses);
   const telling: Telling = { pieces, clauses, moods, utterance, earlier, proposals: [] };
