@@ -44,6 +44,7 @@ import { sizedBy } from './sentences/sizes-told.js';
 import { undoApart, undosInParts } from './amending/undo-in-parts.js';
 import { withSums } from './sentences/sums-told.js';
 import { withoutTotals } from './joined/totals-told.js';
+import { withNamesSupposed } from './supposing/supposing.js';
 import { type Utterance, utteranceOf } from './pieces/utterance.js';
 
 /** Every stage of a note's reading, for whoever wants to see how it came about. */
@@ -64,7 +65,7 @@ export function read(note: Note): ReadNote {
 
 /** The same, with the stages that led there. */
 export function readingOf(note: Note): Reading {
-  const reading = readByRules(note);
+  const reading = withNamesSupposed(readByRules(note), note, readByRules);
   if (note.byRules) return reading;
   const readUnder = (heading: string): ReadNote =>
     readByRules({ ...note, text: `${heading}: ${note.text}` }).outcome;

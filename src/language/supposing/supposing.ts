@@ -1,0 +1,78 @@
+/**
+ * Names that nobody knows yet, found by supposing them: runs of words with capitals are taken for varieties, the note read
+ * once more with them, and the better reading kept.
+ */
+import type { Entry } from '../../ledger/entry.js';
+import type { Note, ReadNote } from '../note.js';
+import type { Piece } from '../pieces/pieces.js';
+import type { Token } from '../row/tokens.js';
+import { titleRuns } from './title-runs.js';
+
+/** More new names than these no grower tells in one note. */
+const MOST_NAMES = 6;
+
+/** Where a name is told for the first time; of what was bought or given more must tell that it is a plant. */
+const isNew = (kind: string, plain: ReadNote): boolean =>
+  kind === 'strike' ||
+  (/^(?:stock|receive)$/.test(kind) && plain.entries.some(({ entry }) => entry.kind === kind));
+
+interface Seen {
+  readonly utterance: { readonly text: string; readonly tokens: readonly Token[] };
+  readonly pieces: readonly Piece[];
+  readonly outcome: ReadNote;
+}
+
+interface Supposed {
+  readonly name: string;
+  readonly isSource: boolean;
+}
+
+/** `read` reads a note by the rules alone. */
+export function withNamesSupposed<Reading extends Seen>(
+  plain: Reading,
+  note: Note,
+  read: (note: Note) => Reading,
+): Reading {
+  if (plain.outcome.instruction) return plain;
+  const { text, tokens } = plain.utterance;
+  const names = titleRuns(tokens, plain.pieces)
+    .slice(0, MOST_NAMES)
+    .map(({ from, to, isSource }) => ({
+      name: text.slice(tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0).replace(/'s$/, ''),
+      isSource,
+    }))
+    .filter(({ name }) => !plain.outcome.entries.some(({ entry }) => varietyOf(entry) === name));
+  if (names.length === 0) return plain;
+  const context = note.context ?? {};
+  const supposing = names.length > 1 ? [names, ...names.map((name) => [name])] : [names];
+  for (const some of supposing) {
+    const varieties = [...(context.varieties ?? []), ...some.map(({ name }) => ({ name }))];
+    const supposed = read({ ...note, context: { ...context, varieties } });
+    if (isBetter(supposed.outcome, plain.outcome, some)) return supposed;
+  }
+  return plain;
+}
+
+/** Every name is of something new, nothing else that was told is lost, and no more is asked unless what was told was mistaken. */
+function isBetter(supposed: ReadNote, plain: ReadNote, names: readonly Supposed[]): boolean {
+  const isTold = ({ name, isSource }: Supposed): boolean =>
+    supposed.entries.some(
+      ({ entry }) =>
+        (isSource ? entry.kind === 'strike' : isNew(entry.kind, plain)) && varietyOf(entry) === name,
+    );
+  if (!names.every(isTold)) return false;
+  const mistaken = plain.entries.filter(({ entry }) => {
+    const variety = varietyOf(entry);
+    return variety !== undefined && names.some(({ name }) => overlap(name, variety));
+  });
+  return (
+    supposed.entries.length >= plain.entries.length - Math.max(0, mistaken.length - names.length) &&
+    (plain.entries.length === 0 || mistaken.length > 0 || supposed.asks.length <= plain.asks.length)
+  );
+}
+
+const varietyOf = (entry: Entry): string | undefined => (entry as { variety?: string }).variety;
+
+/** "Past" and "Five Past Nine". */
+const overlap = (name: string, other: string): boolean =>
+  name !== other && (` ${name} `.includes(` ${other} `) || ` ${other} `.includes(` ${name} `));
