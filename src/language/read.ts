@@ -67,8 +67,11 @@ export function read(note: Note): ReadNote {
 export function readingOf(note: Note): Reading {
   const reading = withNamesSupposed(readByRules(note), note, readByRules);
   if (note.byRules) return reading;
+  // What leads into the matter and rounds it off stays outside: between heading and matter it would be part of both.
+  const { tokens, text } = reading.utterance;
+  const matter = text.slice(tokens[0]?.start, tokens.at(-1)?.end);
   const readUnder = (heading: string): ReadNote =>
-    readByRules({ ...note, text: `${heading}: ${note.text}` }).outcome;
+    readByRules({ ...note, text: `${heading}: ${matter}` }).outcome;
   return { ...reading, outcome: heeded(reading.outcome, reading.pieces, readUnder) };
 }
 

@@ -30,6 +30,12 @@ describe('a courtesy', () => {
     'oh and ',
     'well ',
     'hello slipnote, quick update: ',
+    'Rain’s stopped at last so ',
+    'hands filthy but ',
+    'Had my tea then ',
+    'Before I forget, ',
+    'Up early, ',
+    'Lovely and quiet here. ',
   ])('changes nothing before a note: “%s”', (opening) => {
     for (const example of examples)
       expect(reading(example, opening + example.text), opening + example.text).toEqual(
@@ -47,6 +53,10 @@ describe('a courtesy', () => {
     ' tbh',
     ', sadly',
     ' btw',
+    ' thats all for now',
+    ', not bad going',
+    '. My knees are killing me',
+    '. Off for my tea now',
   ])('changes nothing behind one: “%s”', (closing) => {
     for (const example of examples) {
       const told = example.text.replace(/[.!]$/, '');
@@ -65,6 +75,16 @@ describe('a courtesy', () => {
     ['actually is it going to freeze', 'is it going to freeze'],
     ['actually have six', 'actually have six'],
     ['actually 5', 'actually 5'],
+    ['back from the shops, undo that', 'undo that'],
+    ['phew. -5 in the frame', '-5 in the frame'],
+    ['Good Morning so lost two', 'Good Morning so lost two'],
+    ['too cold, lost two', 'too cold, lost two'],
+    ['hot day, lost two', 'hot day, lost two'],
+    ['my neighbour is off, took six', 'my neighbour is off, took six'],
+    ['back from the nursery, two lost', 'back from the nursery, two lost'],
+    ['lovely day', 'lovely day'],
+    ['lost two, very happy', 'lost two, very happy'],
+    ['potted on, all in the bed now', 'potted on, all in the bed now'],
   ])('is left out of what is said in a talk: “%s”', (said, left) => {
     expect(withoutCourtesy(said, { varieties: [{ name: 'Good Morning' }] })).toBe(left);
   });

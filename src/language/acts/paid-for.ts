@@ -47,10 +47,13 @@ export const isForNothing = (
 
 const FREE = opening`for (nothing|nowt|free)|gratis|free of charge|(no|without) charge`;
 
+/** "£12", and no "no 9". */
+const isPrice = (piece: Piece | undefined): boolean => piece?.is === 'money' && !piece.numbers;
+
 /** "For £12", "for cash", "cash in hand". */
 const isForMoney = (pieces: readonly Piece[], at: number): boolean =>
   (/^(?:for|at)$/.test(wordAt(pieces, at)) &&
-    (pieces[at + 1]?.is === 'money' || wordAt(pieces, at + 1) === 'cash')) ||
+    (isPrice(pieces[at + 1]) || wordAt(pieces, at + 1) === 'cash')) ||
   /^cash in hand$/.test([0, 1, 2].map((n) => wordAt(pieces, at + n)).join(' '));
 
 /** "Paid for", "paid for them", "paid for the lot". */

@@ -23,9 +23,13 @@ export function isSomeones(word: string): boolean {
 
 const RECEIVING = /\b(?:community|school|church|hospice|society|care home|food bank|village hall) ?/;
 
+/** "The church basement", where plants stand. */
+const STANDING =
+  /\b(?:basement|cellar|windowsill|sill|greenhouse|glasshouse|polytunnel|tunnel|frame|bench|shelf|porch|shed|kitchen)$/;
+
 /** Places that are people: what goes there leaves the collection. */
 export function isReceiver(piece: Piece | undefined): boolean {
-  return piece?.is === 'place' && RECEIVING.test(piece.place);
+  return piece?.is === 'place' && RECEIVING.test(piece.place) && !STANDING.test(piece.place);
 }
 
 /** "Sal came for hers and took two more": somebody else's taking. */

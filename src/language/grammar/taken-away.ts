@@ -1,7 +1,8 @@
 /** Plants that somebody takes to somebody else, told in the words of taking cuttings. */
 import { isKnown } from '../row/lexicon.js';
 import { whole } from '../phrases.js';
-import { FOLK } from '../mood/somebody-else.js';
+import { FOLK, KIN, pastPerson } from '../mood/somebody-else.js';
+import { isReceiver } from './other-people.js';
 import type { Piece } from '../pieces/pieces.js';
 import { wordAt } from './rule.js';
 
@@ -96,7 +97,43 @@ export function goesToOutlet(pieces: readonly Piece[], from: number): boolean {
   return false;
 }
 
-/** Plants and no cuttings, to an outlet, or to somebody who is named in a word and nothing more. */
+const TITLE =
+  /^(?:mr|mrs|ms|miss|dr|doctor|father|fr|sister|brother|reverend|rev|sir|lady|old|poor|young|auntie?|aunty|uncle)$/;
+
+/** "To the hospice", "to the WI ladies", "to a good home": whoever is told by what they are, at the end of so many words. */
+const HAS_THEM = whole`
+  raffle|tombola|fete|f[eê]te|fair|fayre|sale|auction|jumble|market|school|college|playgroup|church|chapel|cathedral|mosque|temple
+  hospice|hospital|surgery|library|museum|pub|caf[eé]|hall|club|society|association|committee|council|parish|charity|institute|wi
+  scouts|cubs|beavers|guides|brownies|rainbows|rotary|legion|u3a|florists?|wholesalers?|neighbou?rs?|postie|milkman|couple|family|team|staff
+  ((good|new|loving|better|care|nursing|old people's) )homes?|(food|blood) bank|(garden|day|community) centre|(garden|day|community) center|(farm|charity|corner|village) shop
+`;
+const FIRM_END =
+  /^(?:gc|ltd|limited|co|nursery|nurseries|growers|gardens|plants|centre|center|landscapes|stores|sons|farm|barn|estate|society|council|dept|department)$/;
+/** Behind a name or a body of people it tells which, or what else was done. */
+const ENDS_NAME =
+  /^(?:for|on|by|and|but|then|before|after|as|at|in|from|with|who|where|because|so|first|again|too|next|down|over|up|round|opposite|behind|instead)$/;
+
+/** Whether whoever has the plants is told at `at`, behind a "to": somebody's kin, folk, a firm, a body of people, or a name. */
+export function isSomebody(pieces: readonly Piece[], at: number): boolean {
+  if (isReceiver(pieces[at]) || isReceiver(pieces[at + 1])) return true;
+  const article = /^(?:the|my|our|a|an|some|this|that|her|his|their)$/.test(wordAt(pieces, at));
+  const from = article ? at + 1 : at;
+  let to = from;
+  while (to < from + 4 && pieces[to]?.is === 'word' && !ENDS_NAME.test(wordAt(pieces, to))) to++;
+  // "To a friend's greenhouse": where they stand.
+  const words = Array.from({ length: to - from }, (_, n) => wordAt(pieces, from + n));
+  const last = words.at(-1);
+  if (last === undefined || words.some((word) => word.endsWith("'s")) || pieces[to]?.is === 'place')
+    return false;
+  if ([HAS_THEM, FOLK, KIN].some((whom) => whom.test(last)) || HAS_THEM.test(words.slice(-2).join(' ')))
+    return true;
+  // "To Broadlea GC", "to Marsh Gate Growers".
+  if (!article && words.length > 1 && !isKnown(words[0] ?? '') && FIRM_END.test(last)) return true;
+  if (pastPerson(pieces, at)?.sure) return true;
+  return !article && TITLE.test(wordAt(pieces, at)) && to > at + 1;
+}
+
+/** Plants and no cuttings, to an outlet, or to somebody. */
 export function leavesWith(pieces: readonly Piece[], from: number): boolean {
   let to = from;
   while (to < pieces.length && wordAt(pieces, to) !== 'to') to++;
@@ -114,6 +151,7 @@ export function leavesWith(pieces: readonly Piece[], from: number): boolean {
           (piece.is === 'word' && CUTTINGS.test(piece.text)),
       ) &&
     (goesToOutlet(pieces, from) ||
+      isSomebody(pieces, to + 1) ||
       (whom?.is === 'word' &&
         whom.verb === undefined &&
         !isKnown(whom.text) &&

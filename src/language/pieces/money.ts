@@ -10,6 +10,10 @@ const OPENING: ReadonlySet<string> = new Set([
   ...NUMBER_WORDS,
 ]);
 
+/** "No 9", "page 4": the number of something, and no price. */
+export const isNumberOf = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:no|nr|number|page|chapter|version)$/.test(textAt(tokens, at));
+
 /** Where the money that begins at token `at` ends. */
 export function moneyAt(tokens: readonly Token[], at: number): number | undefined {
   const token = tokens[at];
@@ -44,7 +48,7 @@ export function moneyAt(tokens: readonly Token[], at: number): number | undefine
     textAt(tokens, at) === 'no' &&
     /^(?:at|to|from|outside|opposite|bench|shelf|table|tunnel|house|bay|row)$/.test(textAt(tokens, at - 1));
   if (
-    (isAddress || /^(?:number|page|chapter|version)$/.test(textAt(tokens, at))) &&
+    (isAddress || (isNumberOf(tokens, at) && !/^n[or]$/.test(textAt(tokens, at)))) &&
     tokens[at + 1]?.is === 'number'
   )
     return at + 2;

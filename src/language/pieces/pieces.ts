@@ -51,7 +51,10 @@ export type Piece = Run &
       }
     | { readonly is: 'medium'; readonly medium: string }
     | { readonly is: 'cutting'; readonly cutting: CuttingType }
-    | { readonly is: 'money' }
+    | {
+        readonly is: 'money';
+        /** The number of a house or a page, and no price. */ readonly numbers: boolean;
+      }
     | { readonly is: 'break'; readonly hard: boolean; readonly mark: string }
     | {
         readonly is: 'word';

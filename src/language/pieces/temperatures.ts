@@ -49,6 +49,10 @@ export function temperatureAt(
     (placeNouns.has(text(tokens, from - 1)) ||
       /^(?:temp|temperature|at|to|heat|hit|reads|reading|read|showing|min|max|now)$/.test(
         text(tokens, from - 1),
+      ) ||
+      // "Temp in cold frame 16.5".
+      [2, 3, 4, 5].some((back) =>
+        /^(?:temp|temps|temperature|thermometer)$/.test(text(tokens, from - back)),
       ));
   if (text(tokens, to) === 'point') {
     const tenth = numberAt(tokens, to + 1);

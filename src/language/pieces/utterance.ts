@@ -10,7 +10,7 @@ import { countedNames } from '../joined/new-names/counted.js';
 import { namesSetApart } from '../joined/new-names/set-apart.js';
 import { unaccountedNames } from '../joined/new-names/unaccounted.js';
 import type { FoundName } from '../row/names/known.js';
-import { moneyAt } from './money.js';
+import { isNumberOf, moneyAt } from './money.js';
 import { isStruckDay, isTally } from './days-beside-names.js';
 import { beginsName } from './number-in-name.js';
 import type { Note, NoteContext } from '../note.js';
@@ -135,7 +135,8 @@ function chunk(
   for (let at = 0; at < tokens.length; at++) {
     if (!free(at)) continue;
     const money = moneyAt(open, at);
-    if (money !== undefined && claim({ is: 'money', from: at, to: money })) continue;
+    if (money !== undefined && claim({ is: 'money', numbers: isNumberOf(open, at), from: at, to: money }))
+      continue;
     const size = sizeAt(open, at);
     if (size && claim({ is: 'size', from: at, to: size.to, size: size.size, container: size.container }))
       continue;

@@ -16,9 +16,9 @@ const KNOWS_NOT =
 /** What asks behind a statement by its question mark alone. */
 const ALONE_ASKS = /^(?:are we |am i )?(?:on track|enough|doable|in time|too late|too many|too few)\b/;
 
-/** "…, where it's a steady 14 degrees", "…, which Joan named Fallen Arches": without a question mark it tells of what was just named. */
+/** "…, who will kill them", "…, where it's a steady 14 degrees", "…, which Joan named Fallen Arches": without a question mark it tells of what was just named. */
 const RELATIVE =
-  /^(?:which (?:is|was|sits|stands|has|had|reads)|which (?!one|of)(?:[a-z']+ ){1,4}(?:call|calls|called|named|christened|dubbed|nicknamed)|where (?:it's|it|they|they're))\b/;
+  /^(?:which (?:is|was|sits|stands|has|had|reads)|which (?!one|of)(?:[a-z']+ ){1,4}(?:call|calls|called|named|christened|dubbed|nicknamed)|where (?:it's|it|they|they're)|who(?:'s|'ll|'d)? (?:will|would|is|was|wants?|wanted|asked|say|says|said|always|never|lives?|runs?|loves?|reckons?|promised|promises|swears?|kills?|grows?|needs?|knows|likes?))\b/;
 
 /** "From the Salt Harrier, struck in March, are 5 rooted": the verb before its subject, and nothing asked. */
 const TURNED = /^(?:are|is|have|has) \d+ (?:already |now |nicely |well )?(?:rooted|dead|gone|died|lost)\b/;

@@ -58,7 +58,7 @@ export function proposeRemark(sentence: Sentence, utterance: Utterance): readonl
       !piece.quantity.vague &&
       !(piece.quantity.whole === 'all' && wordAt(pieces, at + 1) === 'over'),
   );
-  const personal = /\b(?:i|i've|i'm|we|we've|my|me)\b/.test(line);
+  const personal = /\b(?:i|i've|i'm|we|we've|my|me|(?:every|no|some)(?:one|body))\b/.test(line);
   const seen = OBSERVED.test(line);
   // An act that no rule knows must not pass for an observation.
   if (

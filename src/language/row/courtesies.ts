@@ -20,7 +20,9 @@ import {
 } from './courtesy-phrases.js';
 import { findNames } from './names.js';
 import { normalise } from './normalise.js';
+import { closesWithTalk, LONGEST_TALK, opensWithTalk } from './small-talk.js';
 import type { NoteContext } from '../note.js';
+import { wordsOf } from '../phrases.js';
 import type { PhrasesByWord } from '../phrases-by-word.js';
 import { type Token, tokenise } from './tokens.js';
 
@@ -78,10 +80,12 @@ function dearAt(tokens: readonly Token[], from: number, isName: (at: number) => 
 function pastOpenings(tokens: readonly Token[], isName: (at: number) => boolean, talk: boolean): number {
   let from = 0;
   for (;;) {
-    const to = isName(from) ? from : openingFrom(tokens, from, talk);
+    const to = isName(from)
+      ? from
+      : Math.max(openingFrom(tokens, from, talk), talkFrom(tokens, from, isName));
     if (to === from) return from;
     let next = to;
-    while (isMark(tokens[next])) next++;
+    while (isMark(tokens[next]) && !isMinus(tokens, next)) next++;
     if (next >= tokens.length) return from;
     from = next;
   }
@@ -108,6 +112,36 @@ function openingFrom(tokens: readonly Token[], from: number, talk: boolean): num
   return heading > 0 && isMark(tokens[from + heading]) ? from + heading : from;
 }
 
+/** Where talk that tells nothing ends, with the "so" or "but" that leads on; `from` where there is none. */
+function talkFrom(tokens: readonly Token[], from: number, isName: (at: number) => boolean): number {
+  for (let at = from; at <= from + LONGEST_TALK && at < tokens.length; at++) {
+    const leadsOn = LEADS_ON.has(writtenAt(tokens, at));
+    if ((leadsOn || ENDS_TALK.has(tokens[at]?.raw ?? '')) && opensWithTalk(saidIn(tokens, from, at)))
+      return leadsOn ? at + 1 : at;
+    if (isName(at) || isMark(tokens[at])) return from;
+  }
+  return from;
+}
+
+/** Where talk that closes a note begins, behind a mark; `end` where there is none. */
+function talkBefore(
+  tokens: readonly Token[],
+  from: number,
+  end: number,
+  isName: (at: number) => boolean,
+): number {
+  for (let at = end - 1; at > from && at >= end - LONGEST_TALK; at--)
+    if (isName(at)) return end;
+    else if (isMark(tokens[at])) return closesWithTalk(saidIn(tokens, at + 1, end)) ? at + 1 : end;
+  return end;
+}
+
+const saidIn = (tokens: readonly Token[], from: number, to: number): string =>
+  tokens
+    .slice(from, to)
+    .map(({ raw }) => raw.toLowerCase())
+    .join(' ');
+
 /** "Actually, how many …", "actually is it time to …": nothing is put right by it. */
 function asksFrom(tokens: readonly Token[], from: number): boolean {
   const at = isMark(tokens[from]) ? from + 1 : from;
@@ -122,7 +156,10 @@ function beforeClosings(tokens: readonly Token[], from: number, isName: (at: num
     while (end > from && isMark(tokens[end - 1])) end--;
     // "Have they rooted at last?": asked.
     const asks = tokens.slice(end, to).some(({ raw }) => raw === '?');
-    const long = asks || isName(end - 1) ? 0 : longestBack(tokens, end);
+    const long =
+      asks || isName(end - 1)
+        ? 0
+        : Math.max(longestBack(tokens, end), end - talkBefore(tokens, from, end, isName));
     if (long === 0) return to;
     let rest = end - long;
     while (
@@ -135,12 +172,22 @@ function beforeClosings(tokens: readonly Token[], from: number, isName: (at: num
   }
 }
 
+/** What leads on from talk to the matter, and the marks that end it. */
+const LEADS_ON = new Set(wordsOf`so but and then`);
+const ENDS_TALK = new Set([',', '.', '!', ':', ';', '-', '–', '\n']);
 const SOFT = new Set([',', '-', '–', ':', '(', '.', '!', '\n']);
 
 const isMark = (token: Token | undefined): boolean => token?.is === 'mark' || token?.is === 'line';
 
+/** "Phew. -5 in the frame". */
+const isMinus = (tokens: readonly Token[], at: number): boolean =>
+  /^[-–]$/.test(tokens[at]?.raw ?? '') && tokens[at + 1]?.is === 'number' && tokens[at + 1]?.glued === true;
+
 /** As written, in small letters: spelling repair makes other words of "fyi" and "btw". */
 const writtenAt = (tokens: readonly Token[], at: number): string => tokens[at]?.raw.toLowerCase() ?? '';
+
+/** The same without its apostrophe: "thats all for now". */
+const thumbedAt = (tokens: readonly Token[], at: number): string => writtenAt(tokens, at).replaceAll("'", '');
 
 function longest(phrases: PhrasesByWord, tokens: readonly Token[], from: number): number {
   let long = 0;
@@ -152,8 +199,8 @@ function longest(phrases: PhrasesByWord, tokens: readonly Token[], from: number)
 
 function longestBack(tokens: readonly Token[], end: number): number {
   let long = 0;
-  for (const words of CLOSINGS.get(writtenAt(tokens, end - 1)) ?? [])
-    if (words.length > long && words.every((word, n) => writtenAt(tokens, end - 1 - n) === word))
+  for (const words of CLOSINGS.get(thumbedAt(tokens, end - 1)) ?? [])
+    if (words.length > long && words.every((word, n) => thumbedAt(tokens, end - 1 - n) === word))
       long = words.length;
   return long;
 }

@@ -62,6 +62,9 @@ export const OPENINGS = phrases(`
   i have to say
   i must report that
   on reflection
+  ok so
+  okay so
+  right so
   yay
   hooray
   woohoo
@@ -92,10 +95,20 @@ export const HEADINGS = phrases(`
   quick question
   late entry
   ps
+  right
+  right so
+  right then
+  righto
+  ok
+  okay
+  ok then
+  ok lads
+  so
 `);
 /** "Well rooted", "well done": how, and no opening. */
 export const HOW =
   /^(?:rooted|watered|soaked|fed|drained|hardened|established|grown|fertilised|lit|mixed|insulated|done|away|over|up|out|gone|chuffed|pleased|happy|behind|ahead|past|before|after|as|on|in|into|under|below|above|worth|and|then)$/;
+/** Without their apostrophes, which thumbs leave out. */
 export const CLOSINGS = phrases(
   `
   x
@@ -108,6 +121,7 @@ export const CLOSINGS = phrases(
   thanks very much
   ta
   ta very much
+  ta muchly
   thx
   cheers
   lol
@@ -129,23 +143,22 @@ export const CLOSINGS = phrases(
   ngl
   to be honest
   to be fair
-  i'm afraid
   im afraid
   i am afraid
   sadly
   alas
   honestly
-  that's me
+  thats me
   that is me
-  that's me done
+  thats me done
   that is me done
-  that's me done for the day
+  thats me done for the day
   that is me done for the day
-  that's me for the day
-  that's it for now
-  that's it for today
-  that's all for now
-  that's all for today
+  thats me for the day
+  thats it for now
+  thats it for today
+  thats all for now
+  thats all for today
   done for the day
   pleased with that
   happy with that
@@ -157,6 +170,10 @@ export const CLOSINGS = phrases(
   well pleased
   well chuffed
   over and out
+  very pleased
+  not bad going
+  fingers crossed
+  proud of myself
 `,
   true,
 );

@@ -5,8 +5,9 @@ import type { Token } from '../../row/tokens.js';
 import { NOBODY, SOMEBODY, STOP } from './words.js';
 
 /** "Number 42", and no price. */
-const isHouse = (piece: Piece | undefined, tokens: readonly Token[]): boolean =>
-  piece?.is === 'money' && tokens[piece.from]?.text === 'number';
+const isHouse = (piece: Piece | undefined): boolean => piece?.is === 'money' && piece.numbers;
+
+const HOMES = /^(?:good|new|loving|better|care|nursing|retirement|children's|people's)$/;
 
 /** Past the words of the name that begins at `from`. */
 export function nameEnd(
@@ -21,7 +22,7 @@ export function nameEnd(
     if (!piece || piece.is === 'break' || piece.is === 'when') break;
     if (piece.is === 'money') {
       // "The chap at number 42".
-      if (isHouse(piece, tokens) && wordAt(pieces, at - 1) === 'at') continue;
+      if (isHouse(piece) && wordAt(pieces, at - 1) === 'at') continue;
       break;
     }
     const afterArticle = at === from + 1 && /^(?:the|a|an|my|our)$/.test(wordAt(pieces, from));
@@ -35,11 +36,13 @@ export function nameEnd(
     if (piece.is === 'word' && tokens[piece.from]?.raw === '&') continue;
     if (piece.is === 'word' && at > from && STOP.test(piece.text)) {
       if (piece.text === 'in' && /^laws?$/.test(wordAt(pieces, at + 1))) continue;
+      // "To a good home", "to the care home".
+      if (piece.text === 'home' && HOMES.test(wordAt(pieces, at - 1))) continue;
       // "People in my form", "the ladies at church" keep their tail.
       if (!(
         /^(?:in|at|from|of)$/.test(piece.text) &&
         (/^(?:my|the|our|his|her|church|work|number|next)$/.test(wordAt(pieces, at + 1)) ||
-          isHouse(pieces[at + 1], tokens)) &&
+          isHouse(pieces[at + 1])) &&
         SOMEBODY.test(wordAt(pieces, at - 1))
       ))
         break;
@@ -80,6 +83,5 @@ export function wordsOf(
     .slice(tokens[first.from]?.start ?? 0, tokens[last.to - 1]?.end ?? 0)
     .replace(/^(?:the|my|our|a|an|poor) /i, '')
     .trim();
-  // "Gone to a good home".
-  return name === '' || /^(?:good|new|loving|better)$/.test(name) ? undefined : name;
+  return name === '' ? undefined : name;
 }

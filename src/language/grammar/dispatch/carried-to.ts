@@ -1,5 +1,5 @@
 /** Plants carried to somebody: "took three to the fete", "dropped three round to Sheila", "left two out for Ken". */
-import { CUTTINGS, goesToOutlet, isCarried, leavesWith } from '../taken-away.js';
+import { CUTTINGS, goesToOutlet, isCarried, isSomebody, leavesWith } from '../taken-away.js';
 import { closeBehind, follows, followsWord, type Rule, wordAt } from '../rule.js';
 import { isKnown } from '../../row/lexicon.js';
 import { KIN } from '../../mood/somebody-else.js';
@@ -17,6 +17,9 @@ export const carriedTo: readonly Rule[] = [
       'took 3 Salt Harrier to Doreen',
       'took two dozen Salt Harrier to the farm shop',
       'I took ten Salt Harrier to market',
+      'took 3 Salt Harrier to my cousin in Duluth',
+      'took 3 Salt Harrier to the WI ladies',
+      'took six of the Salt Harrier to mrs abbery and fed the Tallow Bell',
     ],
     mustNot: [
       'took 3 Salt Harrier to the greenhouse',
@@ -24,6 +27,8 @@ export const carriedTo: readonly Rule[] = [
       'took 3 cuttings of Salt Harrier to root',
       'took 3 Salt Harrier to show Doreen',
       'took 3 Salt Harrier cuttings at the garden centre',
+      "took 3 Salt Harrier to a friend's greenhouse",
+      'took 3 cuttings of Salt Harrier to a friend',
     ],
   },
   {
@@ -46,6 +51,7 @@ export const carriedTo: readonly Rule[] = [
       p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count') &&
       p[t]?.is === 'word' &&
       (goesToOutlet(p, t - 1) ||
+        isSomebody(p, t) ||
         (!/^(?:the|my|our|a|one)$/.test(wordAt(p, t)) &&
           !/^(?:root|be|get|grow|dry|harden)$/.test(wordAt(p, t)) &&
           (wordAt(p, t - 2) !== 'in' ||
@@ -54,10 +60,13 @@ export const carriedTo: readonly Rule[] = [
     phrasings: [
       'dropped three of the Salt Harrier round to Sheila at number nine',
       'took the last three Salt Harrier round to the church sale',
+      'took the last three Salt Harrier round to the postman',
+      'ran six Salt Harrier over to a lad from Ballyquirk',
       'dropped two Salt Harrier in to old Sid',
     ],
     mustNot: [
       'took three of the Salt Harrier over to the greenhouse',
+      "took three of the Salt Harrier over to my sister's porch",
       'brought three Salt Harrier in to warm up',
     ],
   },

@@ -1,6 +1,7 @@
 /** Plants sent to somebody: "posted six to Ken", "gone on the van to Hexley", "two off to the parish sale". */
 import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { isSomebody } from '../taken-away.js';
 import { FOLK, pastPerson } from '../../mood/somebody-else.js';
 import { isForPlace } from '../move/to-place.js';
 import { causeAt } from '../loss/counted.js';
@@ -205,14 +206,30 @@ export const sent: readonly Rule[] = [
     when: (p, f, t) =>
       p.slice(0, f).some(({ is }) => is === 'plant') &&
       p.slice(0, f).some(({ is }) => is === 'count') &&
-      p[t]?.is === 'word' &&
+      (p[t]?.is === 'word' || isReceiver(p[t])) &&
       !cameToNothing(p, t) &&
       !/^(?:damping|rot|mould|mold|botrytis|frost|slugs|slug|snails|mice|vine|pests|drought|heat|cold|wilt|blackleg)$/.test(
         wordAt(p, t),
       ) &&
-      !/^(?:the|my|a|show|spare|go|be|do|check|pot|plant|water|move|take|see|get|make|try|keep|grow|root|order|sell|give|feed|sort)$/.test(
+      (!/^(?:the|my|our|a|an)$/.test(wordAt(p, t)) || isSomebody(p, t)) &&
+      !/^(?:show|spare|go|be|do|check|pot|plant|water|move|take|see|get|make|try|keep|grow|root|order|sell|give|feed|sort)$/.test(
         wordAt(p, t),
       ) &&
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
+    phrasings: [
+      '25 Salt Harrier to the woman at no 9',
+      '240 Salt Harrier to the hospice',
+      'two Salt Harrier to a lad from Ballyquirk, sold the rest at the church fete',
+      '60 Tallow Bell potted on to 1L, 25 Salt Harrier to the postman',
+      'gave one Tallow Bell to Ted and 3 Salt Harrier to the allotment raffle',
+      'two Salt Harrier to a good home',
+    ],
+    mustNot: [
+      '25 Salt Harrier to the greenhouse',
+      '25 Salt Harrier to the nursery bed',
+      "25 Salt Harrier to my neighbour's greenhouse",
+      '25 Salt Harrier to the tip',
+      '25 Salt Harrier to a tray',
+    ],
   },
 ];

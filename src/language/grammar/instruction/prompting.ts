@@ -1,5 +1,6 @@
 /** When the grower is prompted: snoozes, the digest, quiet hours. */
 import { anyOf, within } from '../../phrases.js';
+import type { Piece } from '../../pieces/pieces.js';
 import { starts } from './opening.js';
 import { type InstructionRule, plantNamed } from './rule.js';
 
@@ -20,6 +21,11 @@ const BOTHER = anyOf`
 
 /** "Round", "morning message". */
 const DIGEST = anyOf`digest|round|daily round|round up|roundup|summary|briefing|daily|morning message`;
+
+/** What no hours are told with. */
+const tellsOfPlants = (piece: Piece): boolean =>
+  /^(?:plant|pots|cutting|medium|size|celsius|place)$/.test(piece.is) ||
+  (piece.is === 'word' && piece.verb?.form === 'past' && !/^(?:set|put|have|be)$/.test(piece.verb.lemma));
 
 export const prompting: readonly InstructionRule[] = [
   {
@@ -113,9 +119,9 @@ export const prompting: readonly InstructionRule[] = [
       (don't|do not) (message|text|ping|bother|write|send)|don't (buzz|contact|nag|wake)|never (message|ping|text)
       no (messages|pings|texts|prompts|reminders|notifications)
     `,
-    // "Quiet sailing. One dog, two hymn-singers" tells no hours.
-    read: ({ line, times }) =>
-      times[0] && times[1] && BETWEEN.test(line)
+    // "Quiet sailing. One dog, two hymn-singers" tells no hours; "quiet here. Took four, three to a pot" a deed.
+    read: ({ line, times, pieces }) =>
+      times[0] && times[1] && BETWEEN.test(line) && !pieces.some(tellsOfPlants)
         ? { kind: 'setQuiet', from: times[0], to: times[1] }
         : undefined,
   },

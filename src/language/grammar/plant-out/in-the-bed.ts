@@ -1,7 +1,7 @@
 /** Plants told by where they are now: "put six in the bed", "in the ground at last", "out, front border". */
 import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
-import { GARDEN, garden, groundAt } from './quarters.js';
+import { areCuttings, GARDEN, garden, groundAt, tellsWhich } from './quarters.js';
 
 /** Words of a sentence that is no planting ("leggy in the border"). */
 const OTHERWISE =
@@ -117,10 +117,14 @@ export const inTheBed: readonly Rule[] = [
       (p.slice(0, f).some(({ is }) => is === 'plant') || /^(?:they|them|all)$/.test(wordAt(p, f - 1))),
     unless: (p, f, t) =>
       p.some((piece) => piece.is === 'word' && /^(?:cuttings?|slips?)$/.test(piece.text)) ||
+      tellsWhich(p, f) ||
       // Past their flowering.
       (/^(?:go|going|goes|gone)$/.test(wordAt(p, f)) &&
         p.slice(f, t).some((_, n) => wordAt(p, f + n) === 'over')),
-    mustNot: ['the Salt Harrier have gone over in the border'],
+    mustNot: [
+      'the Salt Harrier have gone over in the border',
+      'potted on the Salt Harrier that were living in the front bed',
+    ],
   },
   {
     name: '<plant> in the ground',
@@ -190,6 +194,7 @@ export const inTheBed: readonly Rule[] = [
           p.findIndex((_, at) => isDidIt(p, at)),
         ),
       ) &&
+      !areCuttings(p) &&
       !p.some(
         (piece, at) =>
           piece.is === 'word' &&
@@ -202,7 +207,10 @@ export const inTheBed: readonly Rule[] = [
       'Salt Harrier out, front border',
       "they're all out now, did it Sunday, the front border",
     ],
-    mustNot: ['Salt Harrier in the border for sale'],
+    mustNot: [
+      'Salt Harrier in the border for sale',
+      'six Salt Harrier in this morning, basal shoots, all in the south border',
+    ],
   },
   {
     name: 'the last of <plant> went out',

@@ -2,7 +2,7 @@
 import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, follows, followsWord, precedes, wordAt, type Rule } from '../rule.js';
 import { anyStock } from '../stock/kinds-of-plant.js';
-import { bedAt, GARDEN, garden } from './quarters.js';
+import { areCuttings, bedAt, GARDEN, garden } from './quarters.js';
 
 /** Where plants that simply went "into" it are planted. */
 const INTO =
@@ -142,8 +142,12 @@ export const planted: readonly Rule[] = [
           (piece) =>
             piece.is === 'medium' || (piece.is === 'place' && /^(?:sand|mist|hot|prop)/.test(piece.place)),
         ),
+    unless: (p, f) => areCuttings(p.slice(Math.max(0, f - 4), f)),
     phrasings: ['ten Salt Harrier sold, the last three put down in the bed by the gate'],
-    mustNot: ['ten Salt Harrier sold, the last three put down in the sand bed'],
+    mustNot: [
+      'ten Salt Harrier sold, the last three put down in the sand bed',
+      'nine Salt Harrier cuttings put in the long bed',
+    ],
   },
   {
     name: 'bedded out <count> <plant>',

@@ -30,21 +30,51 @@ export function withoutReason(pieces: readonly Piece[], to: number): readonly Pi
 export const garden = (row: readonly Piece[], _from: number, to: number): boolean =>
   plantedIn(withoutReason(row, to), to);
 
+/** A garden's word before the next mark; no "Thurlow Garden Society", no "plot party". */
+function gardenFollows(pieces: readonly Piece[], from: number): boolean {
+  for (let at = from; at < pieces.length && pieces[at]?.is !== 'break'; at++)
+    if (GARDEN.test(wordAt(pieces, at)) && !PEOPLE.test(wordAt(pieces, at + 1))) return true;
+  return false;
+}
+
+const PEOPLE =
+  /^(?:society|club|centre|center|association|shop|show|party|committee|people|folk|ladies|lads|neighbou?rs?|holders?|raffle|sale|fair|open)$/;
+
 const plantedIn = (pieces: readonly Piece[], to: number): boolean =>
   // "In the honesty box": for sale.
   !followsWord(pieces, to, /^(?:honesty|stall|shop)$/) &&
   !isIndoors(pieces, to) &&
-  (followsWord(pieces, to, GARDEN) ||
+  (gardenFollows(pieces, to) ||
     pieces.slice(to, to + 8).some(
       (piece) =>
         piece.is === 'place' &&
         // "Brought in from the garden".
         piece.prep !== 'from' &&
-        !/^(?:standing|heated|hot|mist|misting|propagating|propagation|rooting|winter (?=garden))\b/.test(
+        !/^(?:standing|heated|heat|hot|mist|misting|weaning|propagating|propagation|rooting|winter (?=garden))\b/.test(
           piece.place,
         ) &&
         piece.place.split(' ').some((word) => GARDEN.test(word)),
     ));
+
+/** Cuttings, which root where they stand: "five cuttings put in the long bed". */
+export const areCuttings = (pieces: readonly Piece[]): boolean =>
+  pieces.some(
+    (piece) =>
+      piece.is === 'cutting' ||
+      (piece.is === 'word' &&
+        /^(?:cuttings?|slips?|shoots?|tips|snippets?|snips|sprigs?|twigs?|stems?|wands?|basals)$/.test(
+          piece.text,
+        )),
+  );
+
+/** "The Salt Harrier that were living in the front bed": where they stood. */
+export function tellsWhich(pieces: readonly Piece[], from: number): boolean {
+  const verb = wordAt(pieces, from) === 'living' ? from - 1 : from;
+  return (
+    /^(?:that|which|who)$/.test(wordAt(pieces, verb - 1)) &&
+    /^(?:is|are|was|were|had)$/.test(wordAt(pieces, verb))
+  );
+}
 
 /** "In the ground", as a word or as a place. */
 export const groundAt = (pieces: readonly Piece[], at: number): boolean => {
@@ -57,7 +87,7 @@ export const bedAt = (pieces: readonly Piece[], at: number): boolean => {
   const piece = pieces[at];
   return (
     piece?.is === 'place' &&
-    /(?<!\b(?:hot|heated|sand|mist|misting|rooting|prop|water|standing|nursery|holding|stock|propagating) )\b(?:bed|border|flowerbed|rockery)$/.test(
+    /(?<!\b(?:hot|heat|heated|sand|mist|misting|rooting|prop|water|standing|nursery|holding|stock|propagating) )\b(?:bed|border|flowerbed|rockery)$/.test(
       piece.place,
     )
   );

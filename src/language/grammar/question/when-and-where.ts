@@ -32,7 +32,7 @@ const IN_WHICH_PLACE = anyOf`
 /** What "in" may stand before that is no place: "what is in total", "anything in May". */
 const NO_PLACE = anyOf`
   (the |my |our )?${anyOf`
-    plantname|${MONTH}|spring|summer|autumn|winter|total|all|record|file
+    plantname|${MONTH}|(spring|summer|autumn|winter)(?! (garden|house|room))|total|all|record|file
     (last|first|second|third|past|same) (week|weekend|month|fortnight|days|few)
   `}\b
 `;
@@ -98,6 +98,7 @@ export const placeQuestions: readonly QuestionRule[] = [
     `,
     phrasings: [
       'What is in the greenhouse?',
+      'whats in the winter garden',
       'list everything in the propagator',
       'is there anything on the bench?',
     ],

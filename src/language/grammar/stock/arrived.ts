@@ -50,7 +50,7 @@ const isAwaited = (pieces: readonly Piece[], from: number): boolean =>
 /** "So I came in", "it hailed so came in": the grower, out of the weather. */
 const cameInThemselves = (pieces: readonly Piece[], from: number): boolean => {
   let at = from;
-  while (/^(?:just|all|both|then|finally|have|had|soon)$/.test(wordAt(pieces, at - 1))) at--;
+  while (/^(?:just|all|both|then|finally|have|has|had|soon)$/.test(wordAt(pieces, at - 1))) at--;
   // "Watered the porch, took six Salt Harrier and came in": who watered.
   const first = pieces[0];
   if (
@@ -59,7 +59,9 @@ const cameInThemselves = (pieces: readonly Piece[], from: number): boolean => {
     (/^(?:i|we)$/.test(first.text) || first.verb?.form === 'past')
   )
     return true;
-  return /^(?:i|we|i've|we've|i'd|we'd|you|he|she|so|everyone|everybody)$/.test(wordAt(pieces, at - 1));
+  return /^(?:i|we|i've|we've|i'd|we'd|you|he|she|so|(?:every|no|some)(?:one|body)(?:'s)?)$/.test(
+    wordAt(pieces, at - 1),
+  );
 };
 
 /** How some of them came: what befell those, and no more plants. */

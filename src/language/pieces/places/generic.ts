@@ -70,7 +70,7 @@ export function genericAt(
     to++;
   // "The allotment ladies", "the window cleaner": people, wherever they are.
   if (
-    /^(?:centre|center|club|show|society|party|ladies|lady|lads?|man|men|woman|women|girls?|boys?|people|folks?|cleaners?|fitters?|keepers?|committee|crowd|members|association)$/.test(
+    /^(?:centre|center|club|show|society|party|ladies|lady|lads?|man|men|woman|women|girls?|boys?|people|folks?|cleaners?|fitters?|keepers?|committee|crowd|members|association|raffle|tombola|sale|fair|fayre|f[eê]te|neighbou?rs?|open)$/.test(
       textAt(tokens, to),
     )
   )

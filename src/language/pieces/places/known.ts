@@ -30,7 +30,7 @@ export const placeNamesOf = oncePerLedger(({ places = [], batches = [] }): reado
     .sort((a, b) => b.words.length - a.words.length),
 );
 
-/** A place of the ledger that begins at token `at`, of which `plain` are the words. */
+/** A place of the ledger that begins at token `at`, of which `plain` are the words; of several the longest, "glasshouse 2" before "glass house". */
 export function knownAt(
   plain: readonly string[],
   tokens: readonly Token[],
@@ -38,22 +38,37 @@ export function knownAt(
   names: readonly PlaceName[],
   free: (at: number) => boolean,
 ): { readonly from: number; readonly to: number; readonly place: string } | undefined {
-  const first = plain[at] ?? '';
-  for (const { place, words, joined, initials } of names) {
-    const to = endOfName(plain, tokens, at, words, free);
-    if (to > 0 && !(words.length > 1 && first.length === 1 && to - at < 2)) return { from: at, to, place };
-    if (!free(at)) continue;
-    if (initials === first) return { from: at, to: at + 1, place };
-    if (!joined.startsWith(first)) continue;
-    if (words.length > 1 && first === joined) return { from: at, to: at + 1, place };
-    // "Kitchen window sill" of the kitchen windowsill.
-    const parted = words.length + 1;
-    if (words.length > 1 && free(at + parted - 1) && plain.slice(at, at + parted).join('') === joined)
-      return { from: at, to: at + parted, place };
-    if (words.length === 1 && free(at + 1) && `${first}${plain[at + 1] ?? '\u0000'}` === joined)
-      return { from: at, to: at + 2, place };
+  let end = at;
+  let known: string | undefined;
+  for (const name of names) {
+    const to = endAt(plain, tokens, at, name, free);
+    if (to <= end) continue;
+    end = to;
+    known = name.place;
   }
-  return undefined;
+  return known === undefined ? undefined : { from: at, to: end, place: known };
+}
+
+/** Where this place ends if it stands at `at`, in whichever way it is written; else 0. */
+function endAt(
+  plain: readonly string[],
+  tokens: readonly Token[],
+  at: number,
+  { words, joined, initials }: PlaceName,
+  free: (at: number) => boolean,
+): number {
+  const first = plain[at] ?? '';
+  const to = endOfName(plain, tokens, at, words, free);
+  if (to > 0 && !(words.length > 1 && first.length === 1 && to - at < 2)) return to;
+  if (!free(at)) return 0;
+  if (initials === first) return at + 1;
+  if (!joined.startsWith(first)) return 0;
+  if (words.length > 1 && first === joined) return at + 1;
+  // "Kitchen window sill" of the kitchen windowsill.
+  const parted = words.length + 1;
+  if (words.length > 1 && free(at + parted - 1) && plain.slice(at, at + parted).join('') === joined)
+    return at + parted;
+  return words.length === 1 && free(at + 1) && `${first}${plain[at + 1] ?? '\u0000'}` === joined ? at + 2 : 0;
 }
 
 /** Where the words of a name that begins at token `at` end; 0 where they do not stand there. */

@@ -52,7 +52,7 @@ export function joinStrike(before: Proposal, next: Proposal): Proposal | undefin
     return merge(before, next);
   if (
     next.kind !== 'move' &&
-    !isPutInPots(next) &&
+    !isPutThere(next) &&
     !isPottedUp(next) &&
     !(
       next.kind === 'potOn' &&
@@ -75,9 +75,11 @@ export function joinStrike(before: Proposal, next: Proposal): Proposal | undefin
   return merge(before, next);
 }
 
-/** "… and put them in two pots in the laundry trough": cuttings in pots of their own are in no bed for good. */
-const isPutInPots = ({ kind, draft }: Proposal): boolean =>
-  kind === 'plantOut' && draft.pots !== undefined && draft.plant === undefined;
+/** "… and put them in two pots in the laundry trough", "… and stuck them in the nursery bed": cuttings just taken root there. */
+const isPutThere = ({ kind, rule, draft }: Proposal): boolean =>
+  kind === 'plantOut' &&
+  draft.plant === undefined &&
+  (draft.pots !== undefined || (draft.pronoun === true && rule === 'put <plant> in the bed'));
 
 /** "Took three off the big one and potted them up": put in to root. */
 const isPottedUp = ({ kind, rule, draft }: Proposal): boolean =>

@@ -93,8 +93,10 @@ export function joinHardening(before: Proposal, next: Proposal): Proposal | unde
   if (placed) return placed;
   const unplaced =
     before.kind === 'move' && before.slots['place'] === undefined && before.slots['fromPlace'] === undefined;
+  // "Put the Salt Harrier out in the plot to acclimatise".
+  const isOutToHarden = before.kind === 'plantOut' && next.kind === 'hardenOff' && next.purpose === true;
   if (
-    before.kind !== 'move' ||
+    !(before.kind === 'move' || isOutToHarden) ||
     !(next.kind === 'hardenOff'
       ? next.purpose || unplaced || (next.draft.plant === undefined && next.slots['place'] === undefined)
       : next.kind === 'plantOut' && unplaced)
