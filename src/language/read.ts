@@ -113,7 +113,8 @@ export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
 }
 
 function readByRules(note: Note): Reading {
-  const { utterance, pieces } = piecesOf(note);
+  const { utterance, pieces: said } = piecesOf(note);
+  const pieces = withMarks(said);
   const line = lineOf(pieces, utterance);
   const seen = { utterance, pieces, sentences: [], proposals: [] };
   if (line === '') return { ...seen, outcome: { entries: [], asks: [] } };
@@ -124,7 +125,7 @@ function readByRules(note: Note): Reading {
   const instruction = instruct(line, pieces, utterance, note) ?? instructionInTalk(pieces, utterance, note);
   if (instruction) return { ...seen, outcome: { entries: [], asks: [], instruction } };
   const reply = fullerReply(pieces, utterance, note);
-  const marked = withMarks(reply?.rest ?? pieces);
+  const marked = reply?.rest ?? pieces;
   const sentences = withDeeds(sentencesOf(undoApart(withOpenings(marked), utterance), utterance), utterance);
   const told: Proposal[] = [...(reply?.proposals ?? [])];
   // A sentence in which nothing was done, but a plant spoken of.

@@ -55,7 +55,7 @@ const NOT_PLACES = whole`
 
 /** What is said like a place and is none: "in trouble", "on the small side", "in the long run". */
 const SAYINGS = whole`
-  trouble|lead|running|mood|mend|know|clear|process|zone|rush|main|meanwhile|interim|offing|news
+  trouble|lead|running|standby|hand|mood|mend|know|clear|process|zone|rush|main|meanwhile|interim|offing|news
   background|beginning|circumstances|bargain|balance|family|post|moon|nick|long run|first place|last legs
   (same|wrong|right) (boat|side|track)|(small|dry|wet|leggy|thin|weak|slow|large|big|late|early) side
 `;
@@ -66,7 +66,8 @@ const OPENS_SAYING = opening`
 
 /** Words that no place goes on behind. */
 const ENDS_PLACE = whole`
-  and|but|then|so|because|as|if|who|which|that|where|when|while|i|we|it|they
+  and|but|then|so|because|as|if|who|which|that|where|when|while|i|we|it|they|he|she
+  i'd|i've|i'm|we'd|we've|we're|it's|they're|they've|he's|she's|he'd|she'd|that's|there's|what's|who's
   for|from|with|to|in|at|by|until|till|since|after|before|instead
   are|is|was|were|have|has|had|looking
   today|yesterday|overnight|now|again|already|too|also|there|this|each|please

@@ -1,5 +1,6 @@
 /** Who plants went to: "to Maureen", "with Thripley Plants", "gave my sister two". */
 import { wordAt } from '../grammar/rule.js';
+import { isEnglish } from '../row/english.js';
 import { isKnown } from '../row/lexicon.js';
 import type { Clause } from '../clauses/clauses.js';
 import type { Piece } from '../pieces/pieces.js';
@@ -90,11 +91,19 @@ export function giftBehind(
     : undefined;
 }
 
-/** "Palmed six off on Edna": a capital that is no place and no day. */
+/** "Palmed six off on Edna": a capital that is no place and no day; in a note without any, a word that nobody knows. */
 function isOnSomebody(pieces: readonly Piece[], on: number, tokens: readonly Token[]): boolean {
   const whom = pieces[on + 1];
-  return whom?.is === 'word' && tokens[whom.from]?.capital === true && !isKnown(whom.text);
+  return (
+    whom?.is === 'word' &&
+    !isKnown(whom.text) &&
+    (tokens[whom.from]?.capital === true ||
+      (whom.verb === undefined && !isEnglish(whom.text) && isSmall(tokens)))
+  );
 }
+
+/** Written without a capital anywhere, so that none tells a name. */
+const isSmall = (tokens: readonly Token[]): boolean => !tokens.some(({ capital }) => capital);
 
 /** "…, Oxbarrow": a name behind a comma, where nothing else tells of one. */
 function behindComma(
@@ -107,7 +116,8 @@ function behindComma(
   for (let at = from; at < to; at++) {
     const piece = pieces[at];
     const next = pieces[at + 1];
-    if (piece?.is !== 'break' || next?.is !== 'word' || !tokens[next.from]?.capital) continue;
+    if (piece?.is !== 'break' || next?.is !== 'word') continue;
+    if (!tokens[next.from]?.capital && !isOnSomebody(pieces, at, tokens)) continue;
     return wordsOf(pieces, at + 1, nameEnd(pieces, at + 1, to, tokens), tokens, text);
   }
   return undefined;

@@ -152,6 +152,7 @@ export const calendarDays = [
       : unsure(numeric(first, second, () => null)),
   ),
   rule('calendar', 'on 03.05', 'on <first:int> . <second:shortYear>', dotted),
+  rule('calendar', 'until 1.10', 'until|by|before|since the? <first:int> . <second:int>', dotted),
   rule('calendar', '03.05.', '<first:int> . <second:int> .', dotted),
   rule('day', 'Mon 3 May', '<weekday> ,|-? the? <calendar>', ({ weekday, calendar }) =>
     onWeekday(weekday, calendar),

@@ -2,7 +2,11 @@
 import { deedsBegun } from './marks-meant/deeds.js';
 import { listsToldOn } from './marks-meant/lists.js';
 import type { MarkMeant } from './marks-meant/record.js';
+import { openersLeft } from './marks-meant/openers.js';
+import { saidNext } from './marks-meant/said-next.js';
 import { sentencesBegun } from './marks-meant/sentences.js';
+import { subjectsBegun } from './marks-meant/subjects.js';
+import { talkBehind } from './marks-meant/talk-behind.js';
 import { toldAgain } from './marks-meant/told-again.js';
 import { warmthsTold } from './marks-meant/warmths.js';
 import { wheresAndHows } from './marks-meant/wheres.js';
@@ -16,6 +20,10 @@ export const marksMeant: readonly MarkMeant[] = [
   ...warmthsTold,
   ...listsToldOn,
   ...wheresAndHows,
+  ...openersLeft,
+  ...talkBehind,
+  ...saidNext,
+  ...subjectsBegun,
 ];
 
 /** The row with a mark before each piece that begins another thing. */

@@ -13,12 +13,19 @@ const TAIL = whole`now|total|in total|altogether|rooted|rooted now|so far|to dat
 export function withRootsSummed(pieces: readonly Piece[]): readonly Piece[] {
   for (const [at, piece] of pieces.entries()) {
     if (piece.is !== 'count' || !piece.quantity.more || piece.quantity.value === undefined) continue;
-    const end = pieces.findIndex(({ is }, n) => n > at && is === 'break');
+    // "Another 3 rooted so 14 in all", with no mark between.
+    const end = pieces.findIndex(
+      ({ is }, n) =>
+        n > at &&
+        (is === 'break' ||
+          (/^(?:so|that's|which|making|total|totals)$/.test(wordAt(pieces, n)) && isRooted(pieces[n - 1]))),
+    );
+    const open = pieces[end]?.is === 'break' ? end + 1 : end;
     if (end < 0 || !pieces.slice(at, end).some(isRooted)) continue;
-    const sum = pieces.findIndex(({ is }, n) => n > end && is !== 'word');
+    const sum = pieces.findIndex(({ is }, n) => n >= open && is !== 'word');
     const count = pieces[sum];
     const told = count?.is === 'count' ? count.quantity.value : undefined;
-    if (told === undefined || told < piece.quantity.value || !LEADS.test(wordsIn(pieces, end + 1, sum)))
+    if (told === undefined || told < piece.quantity.value || !LEADS.test(wordsIn(pieces, open, sum)))
       continue;
     // The "all" of "in all" is no number of its own.
     const next = pieces.findIndex((each, n) => n > sum && each.is !== 'word' && !isAll(each));
@@ -46,4 +53,5 @@ const wordsIn = (pieces: readonly Piece[], from: number, to: number): string =>
 
 const isAll = (piece: Piece): boolean => piece.is === 'count' && piece.quantity.whole === 'all';
 
-const isRooted = (piece: Piece): boolean => piece.is === 'word' && /^(?:rooted|roots)$/.test(piece.text);
+const isRooted = (piece: Piece | undefined): boolean =>
+  piece?.is === 'word' && /^(?:rooted|roots)$/.test(piece.text);

@@ -95,6 +95,7 @@ function onKeyboard(text: string): string {
 /** Without the full stops, strokes and commas of abbreviations and decimals, which end nothing. */
 function spelledOut(text: string): string {
   let plain = text.includes('.') ? withoutStops(text) : text;
+  if (/\bca \d/iu.test(plain)) plain = plain.replace(/\bca (?=\d)/giu, 'circa ');
   // "Checked them to day", but "from day to day".
   if (/\bto (?:day|night|morrow)\b/iu.test(plain))
     plain = plain.replace(/(?<!\bday )\bto (day|night|morrow)\b/giu, 'to$1');

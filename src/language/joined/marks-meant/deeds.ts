@@ -8,7 +8,9 @@ import { isTended, lastOf, type MarkMeant, TENDS, wordBack } from './record.js';
 export const tellsDeed = (piece: Piece | undefined): boolean =>
   piece?.is === 'word' &&
   piece.verb?.form === 'past' &&
-  !/^(?:be|have|do|go|come|need|get|root|look|think|say|mean|want)$/.test(piece.verb.lemma) &&
+  !/^(?:be|have|do|go|come|need|get|root|look|think|say|mean|want|touch|hit|reach|read)$/.test(
+    piece.verb.lemma,
+  ) &&
   !/(?:en|wn|ne)$/.test(piece.text);
 
 const GIVES = whole`give|sell|hand|send|pass|post`;
@@ -27,7 +29,14 @@ export function hasObject(behind: readonly Piece[]): boolean {
   const piece = behind[at];
   const next = behind[at + 1];
   if (piece?.is === 'plant') return true;
-  if (piece?.is === 'count') return !OF_EACH.test(wordAt(behind, at + 1));
+  if (piece?.is === 'count')
+    return (
+      !OF_EACH.test(wordAt(behind, at + 1)) ||
+      // "Gave two to Wilf".
+      (GIVES.test(lemma) &&
+        wordAt(behind, at + 1) === 'to' &&
+        !/^(?:a|each|every|the)$/.test(wordAt(behind, at + 2)))
+    );
   if (DETERMINER.test(wordAt(behind, at))) {
     if (next?.is === 'plant' || next?.is === 'count') return true;
     return next?.is === 'place' && TENDS.test(lemma);
@@ -79,14 +88,14 @@ export const deedsBegun: readonly MarkMeant[] = [
     when: (before, behind) => {
       const last = lastOf(before);
       if (!last || !tellsDeed(behind[0]) || !hasObject(behind)) return false;
-      if (isTalk(before)) return true;
+      if (isTalk(before) || (last.is === 'celsius' && before.some(({ is }) => is === 'place'))) return true;
       if (!before.some((piece) => isPast(piece) || wentSomewhere(piece))) return false;
       if (isStray(before) && !behind.slice(1, 5).some(({ is }) => is === 'plant')) return false;
       return (
         ENDS_DEED.has(last.is) ||
         endsWithPerson(before) ||
         isWay(before) ||
-        (isNumberOf(before) && behind[1]?.is === 'count')
+        (isNumberOf(before) && behind.slice(1, 3).some(({ is }) => is === 'count'))
       );
     },
     phrasings: [
@@ -178,7 +187,13 @@ const isPast = (piece: Piece | undefined): boolean =>
 
 /** "Did four": a deed and its number. */
 const isNumberOf = (before: readonly Piece[]): boolean =>
-  lastOf(before)?.is === 'count' && isPast(before.at(-2));
+  (lastOf(before)?.is === 'count' && isPast(before.at(-2))) ||
+  // "Three more rooted, one snapped".
+  (isPast(lastOf(before)) && before.at(-2)?.is === 'count') ||
+  // "Three gone mouldy, potted the eight on".
+  (lastOf(before)?.is === 'word' &&
+    /^(?:gone|went|turned)$/.test(wordBack(before, 2)) &&
+    before.at(-3)?.is === 'count');
 
 /** "Can't sleep": what kept the grower up, of no plant. */
 const isTalk = (before: readonly Piece[]): boolean =>

@@ -15,11 +15,14 @@ function isListFrom(pieces: readonly Piece[]): boolean {
   return (
     at > 0 &&
     (end === undefined ||
-      end.is === 'break' ||
-      end.is === 'when' ||
+      /^(?:break|when|cutting|place)$/.test(end.is) ||
+      (end.is === 'count' && end.quantity.whole === 'all') ||
       /^(?:and|then|today|lost|potted|sold|binned|gave|moved)$/.test(wordAt(pieces, at)))
   );
 }
+
+const isRest = (piece: Piece | undefined): boolean =>
+  piece?.is === 'count' && piece.quantity.whole === 'rest';
 
 export const listsToldOn: readonly MarkMeant[] = [
   {
@@ -80,7 +83,20 @@ export const listsToldOn: readonly MarkMeant[] = [
     begins: ['count', 'word'],
     when: (before, behind) => {
       const [count, next, after] = behind;
-      if (!/^(?:size|plant|place|when)$/.test(lastOf(before)?.is ?? '')) return false;
+      const last = lastOf(before);
+      const isDone =
+        last?.is === 'word' &&
+        last.verb?.form === 'past' &&
+        /^(?:count|plant)$/.test(before.at(-2)?.is ?? '');
+      if (!isDone && wordBack(before) !== 'doing' && !/^(?:size|plant|place|when)$/.test(last?.is ?? ''))
+        return false;
+      // "… one in the doing other five on the windowsill".
+      if (count?.is === 'count' && (count.quantity.whole === 'rest' || count.quantity.besides))
+        return next?.is === 'when'
+          ? after === undefined || after.is === 'break'
+          : !isDone &&
+              /^(?:in|into|on|onto|to|under)$/.test(wordAt(behind, 1)) &&
+              behind.slice(2, 5).some(({ is }) => is === 'place');
       if (count?.is === 'word')
         return count.text === 'rest' && next?.is === 'when' && (after === undefined || after.is === 'break');
       return (
@@ -106,10 +122,14 @@ export const listsToldOn: readonly MarkMeant[] = [
     mark: ',',
     begins: ['count'],
     when: (before, behind) =>
-      /^(?:i|we)$/.test(wordAt(behind, 1)) &&
-      /^(?:have|put|potted|gave|moved|lost|binned|threw|sold)$/.test(wordAt(behind, 2)) &&
+      /^(?:i|we|i've|we've)$/.test(wordAt(behind, 1)) &&
+      /^(?:have|put|potted|gave|moved|lost|binned|threw|sold|planted|kept)$/.test(wordAt(behind, 2)) &&
       before.some(({ is }) => is === 'count') &&
-      before.some((_, at) => /^(?:are|is|were|have|has|died|rooted|gone)$/.test(wordAt(before, at))) &&
+      before.some(
+        (piece, at) =>
+          (isRest(behind[0]) && piece.is === 'plant') ||
+          /^(?:are|is|were|have|has|died|rooted|gone)$/.test(wordAt(before, at)),
+      ) &&
       !/^(?:of|the|those|these|and|all|but|last|other|to|in|with)$/.test(wordBack(before)),
     phrasings: [
       [

@@ -4,7 +4,7 @@ import type { Piece } from '../../pieces/pieces.js';
 
 export interface MarkMeant {
   readonly name: string;
-  readonly mark: ',' | '.';
+  readonly mark: ',' | '.' | ':';
   /** What a piece is that it may be put before. */
   readonly begins: readonly Piece['is'][];
   /** What was said since the last mark, and what follows, the piece itself first. */
@@ -25,7 +25,7 @@ export function wordBack(pieces: readonly Piece[], back = 1): string {
 }
 
 /** What may be done to a place alone. */
-export const TENDS = whole`mist|water|feed|vent|open|shut|close|shade|fleece|cover|uncover|spray|damp`;
+export const TENDS = whole`mist|water|feed|vent|ventilate|air|open|shut|close|shade|fleece|cover|uncover|spray|damp`;
 
 export const isTended = (piece: Piece | undefined): boolean =>
   piece?.is === 'word' && piece.verb?.form === 'past' && TENDS.test(piece.verb.lemma);

@@ -129,9 +129,12 @@ export const sentencesBegun: readonly MarkMeant[] = [
     begins: ['word'],
     when: (before, behind) =>
       /^(?:did|done)$/.test(wordAt(behind, 0)) &&
-      /^(?:need|must|have|got|want|ought|should|going)$/.test(firstWord(before)) &&
+      /^(?:need|must|have|got|want|ought|should|going|gonna|supposed|meant|hoping|planning)$/.test(
+        firstWord(before),
+      ) &&
       before.some(({ is }) => is === 'plant') &&
       (behind[1]?.is === 'plant' ||
+        behind[1]?.is === 'count' ||
         (/^(?:the|my|all)$/.test(wordAt(behind, 1)) && behind[2]?.is === 'plant')) &&
       (/^(?:next|soon|now|too|first)$/.test(wordBack(before)) ||
         /^(?:when|plant)$/.test(before.at(-1)?.is ?? '')),
@@ -228,7 +231,8 @@ function isPlantDoingWell(behind: readonly Piece[]): boolean {
   if (behind[plant]?.is !== 'plant') return false;
   let isTold = false;
   for (let at = plant + 1; at < plant + WELL_REACH; at++) {
-    if (isTold && DO_WELL.test(wordAt(behind, at))) return true;
+    const isShort = at === plant + 1 && (behind[at + 1] === undefined || behind[at + 1]?.is === 'break');
+    if ((isTold || isShort) && DO_WELL.test(wordAt(behind, at))) return true;
     if (behind[at]?.is === 'count' || DO.test(wordAt(behind, at))) isTold = true;
     else if (!HOW_MUCH.test(wordAt(behind, at))) return false;
   }
@@ -239,7 +243,7 @@ const DO = whole`are|is|look|looks|looking|seem|seems|doing|both`;
 const HOW_MUCH = whole`still|though|otherwise|quite|very|really|just|absolutely|perfectly`;
 
 /** What it opens with, past whoever speaks. */
-const firstWord = (before: readonly Piece[]): string =>
+export const firstWord = (before: readonly Piece[]): string =>
   before
     .map((_, at) => wordAt(before, at))
     .find((word) => !/^(?:i|we|i'd|i'm|was|were|still|really|we'd)$/.test(word)) ?? '';

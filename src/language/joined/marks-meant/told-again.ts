@@ -45,6 +45,32 @@ export const toldAgain: readonly MarkMeant[] = [
     ],
   },
   {
+    name: 'it was <count> <plant> I <deed> I put <count>',
+    mark: ',',
+    begins: ['word'],
+    when: (before, behind) => {
+      const said = behind[2];
+      const the = wordAt(behind, 2) === 'the' ? behind[3] : undefined;
+      const isNumber = said?.is === 'count' && behind.slice(3, 6).every(({ is }) => is === 'word');
+      return (
+        /^(?:i|we)$/.test(wordAt(behind, 0)) &&
+        /^(?:put|wrote|said|typed|logged)$/.test(wordAt(behind, 1)) &&
+        (isNumber || said?.is === 'when' || the?.is === 'when') &&
+        (isCleft(before) || before.some((_, at) => IS.test(wordAt(before, at)))) &&
+        before.some((piece) => tellsDeed(piece)) &&
+        /^(?:when|word)$/.test(lastOf(before)?.is ?? '') &&
+        !/^(?:and|but|than|not|what|so|that|as|because|like)$/.test(wordBack(before))
+      );
+    },
+    phrasings: [
+      [
+        'it was nine Salt Harrier I took yesterday I put six like a fool',
+        'it was nine Salt Harrier I took yesterday, I put six like a fool',
+      ],
+    ],
+    mustNot: ['it was the Salt Harrier I took yesterday I put six in the porch'],
+  },
+  {
     name: 'it was the <plant> I moved all of them',
     mark: ',',
     begins: ['word'],

@@ -6,9 +6,10 @@ import { isTended, lastOf, type MarkMeant, wordBack } from './record.js';
 
 const MEASURES = whole`
   at|is|was|got|hit|reached|holding|steady|on|down|up|to|sitting|reading|reads|showing|only|just|now|still|dropped|fell|went|dipped
+  touched|topped|climbed|nudged|a|cosy|balmy|nice|lovely|cool|good|the
 `;
 /** Of these one at least leads to the number. */
-const TELLS = whole`at|hit|reached|holding|steady|down|up|reading|reads|showing|dropped|fell|dipped|to`;
+const TELLS = whole`at|sitting|hit|reached|holding|steady|down|up|reading|reads|showing|dropped|fell|dipped|to|touched|topped|climbed|nudged`;
 const LONGEST_LEAD = 4;
 
 /** How far a place's own words lead to its temperature; -1 where they lead to none. */
@@ -20,7 +21,9 @@ function warmthLedTo(pieces: readonly Piece[], from: number): number {
     at++;
   }
   const piece = pieces[at];
-  if (piece?.is === 'celsius') return at;
+  // "Sitting at 12", which might be an hour.
+  if (piece?.is === 'celsius' || (piece?.is === 'when' && tells && /^at \d+$/.test(piece.when.words)))
+    return at;
   return piece?.is === 'count' && tells && endsTelling(pieces[at + 1]) ? at : -1;
 }
 
@@ -61,7 +64,44 @@ function isToldOf(before: readonly Piece[]): boolean {
   return last?.is === 'word' && last.verb?.form === 'past' && before.at(-2)?.is === 'place';
 }
 
+/** "… over the hothouse", and not "and the hothouse". */
+function isInPlace(before: readonly Piece[]): boolean {
+  const last = lastOf(before);
+  return last?.is === 'place' && (last.prep !== undefined || /^(?:over|round)$/.test(wordBack(before, 3)));
+}
+
 export const warmthsTold: readonly MarkMeant[] = [
+  {
+    name: '<place> at <number> lids on',
+    mark: ',',
+    begins: ['word', 'celsius'],
+    when: (before, behind) => {
+      const last = lastOf(before);
+      // "… put the lid back at six 14 degrees in there at noon".
+      if (behind[0]?.is === 'celsius')
+        return (
+          last?.is === 'when' &&
+          /^(?:in|inside|outside|out)$/.test(wordAt(behind, 1)) &&
+          before.some((piece) => piece.is === 'word' && piece.verb?.form === 'past')
+        );
+      return (
+        last !== undefined &&
+        isNumber(last) &&
+        before.findIndex(({ is }) => is === 'place') === before.length - 3 &&
+        wordBack(before, 2) === 'at' &&
+        /^(?:lids?|vents?|doors?|fleece|covers?|heat|heater|fan|windows?)$/.test(wordAt(behind, 0)) &&
+        /^(?:on|off|open|opened|shut|closed|up|down)$/.test(wordAt(behind, 1))
+      );
+    },
+    phrasings: [
+      ['propagator at 18 lids on', 'propagator at 18, lids on'],
+      [
+        'uncovered the greenhouse this morning 14 degrees in there at noon',
+        'uncovered the greenhouse this morning, 14 degrees in there at noon',
+      ],
+    ],
+    mustNot: ['propagator with 18 lids on', 'uncovered the greenhouse at 14 degrees in there'],
+  },
   {
     name: '<warmth> <place> at <warmth>',
     mark: ',',
@@ -69,10 +109,20 @@ export const warmthsTold: readonly MarkMeant[] = [
     when: (before, behind) => {
       const [place] = behind;
       const last = lastOf(before);
-      if (place?.is !== 'place' || place.prep !== undefined || warmthLedTo(behind, 1) < 0) return false;
+      if (place?.is !== 'place' || place.prep !== undefined) return false;
+      const led = warmthLedTo(behind, 1);
+      // Behind one place's warmth a number by itself is the next one's: "utility room sitting at 12 propagator 19".
+      if (led < 0 && !(tellsWarmth(before) && behind[1]?.is === 'count' && endsTelling(behind[2])))
+        return false;
+      if (behind[led]?.is === 'celsius' && !GOES_ON.test(wordBack(before)) && last?.is === 'word')
+        return true;
       if (last?.is === 'word') return isToldOf(before) || (endsWithHour(before) && before.some(isNumber));
       if (last?.is === 'when' && before.some(isTended)) return true;
-      return last !== undefined && /^(?:when|celsius|count|place)$/.test(last.is) && before.some(isNumber);
+      return (
+        last !== undefined &&
+        /^(?:when|celsius|count|place)$/.test(last.is) &&
+        (before.some(isNumber) || tellsWarmth(before))
+      );
     },
     phrasings: [
       [
@@ -106,28 +156,38 @@ export const warmthsTold: readonly MarkMeant[] = [
         '-3 in the greenhouse last night. fleece went over the porch',
       ],
       [
-        'greenhouse down to 3 overnight the Salt Harrier now fleeced',
-        'greenhouse down to 3 overnight the Salt Harrier now fleeced',
-      ],
-      [
         'greenhouse down to 3 overnight Salt Harrier now fleeced',
         'greenhouse down to 3 overnight. Salt Harrier now fleeced',
       ],
     ],
-    mustNot: ['-3 in the greenhouse last night so I fleeced it'],
+    mustNot: [
+      '-3 in the greenhouse last night so I fleeced it',
+      'greenhouse down to 3 overnight the Salt Harrier now fleeced',
+    ],
   },
   {
     name: '<deed> it was <warmth>',
     mark: ',',
     begins: ['word'],
     when: (before, behind) => {
+      const from = wordAt(behind, 0) === 'where' ? 1 : 0;
+      const isWas = from === 0 && wordAt(behind, 0) === 'was' && isInPlace(before);
       if (
-        !/^(?:it|it's)$/.test(wordAt(behind, 0)) ||
+        !(isWas || /^(?:it|it's)$/.test(wordAt(behind, from))) ||
         /^(?:and|but|so|because|as|when|where|while|since|if|that|though|although)$/.test(wordBack(before))
       )
         return false;
-      const at = warmthLedTo(behind, 1);
-      return at > 0 && behind[at]?.is === 'celsius' && before.some(({ is }) => is === 'plant');
+      const at = warmthLedTo(behind, isWas ? 0 : from + 1);
+      const number = at > 0 ? behind[at] : behind.slice(0, 4).find(({ is }) => is === 'count');
+      const inThere = number === undefined ? -1 : behind.indexOf(number) + 1;
+      return (
+        (number?.is === 'celsius' ||
+          (number?.is === 'count' &&
+            wordAt(behind, inThere) === 'in' &&
+            wordAt(behind, inThere + 1) === 'there')) &&
+        before.some(({ is }) => is === 'plant' || is === 'place') &&
+        before.some((piece) => piece.is === 'word' && piece.verb?.form === 'past')
+      );
     },
     phrasings: [
       [

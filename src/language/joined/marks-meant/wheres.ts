@@ -59,6 +59,12 @@ export const wheresAndHows: readonly MarkMeant[] = [
         /^(?:in|into)$/.test(wordAt(behind, 1)) &&
         /^(?:them|these|those|hormone|powder)$/.test(wordBack(before)) &&
         before.some(({ is }) => is === 'plant')) ||
+      // "… plugs two 72s gone straight to the greenhouse".
+      (/^(?:gone|went|going)$/.test(wordAt(behind, 0)) &&
+        wordAt(behind, 1) === 'straight' &&
+        /^(?:to|into|in|under|onto)$/.test(wordAt(behind, 2)) &&
+        before.some(({ is }) => is === 'plant') &&
+        /^(?:size|pots|when)$/.test(lastOf(before)?.is ?? '')) ||
       (/^tips?$/.test(wordAt(behind, 0)) && wordAt(behind, 1) === 'out' && lastOf(before)?.is === 'when'),
     phrasings: [
       [
@@ -78,8 +84,10 @@ export const wheresAndHows: readonly MarkMeant[] = [
     begins: ['word'],
     when: (before, behind) =>
       /^(?:frost|rain|snow|storm|gales?|heatwave)$/.test(wordAt(behind, 0)) &&
-      /^(?:forecast|due|coming|expected|tonight|warning)$/.test(wordAt(behind, 1)) &&
-      /^(?:place|plant|when)$/.test(lastOf(before)?.is ?? ''),
+      (/^(?:forecast|due|coming|expected|tonight|warning)$/.test(wordAt(behind, 1)) ||
+        behind[1]?.is === 'when') &&
+      (/^(?:place|plant|when)$/.test(lastOf(before)?.is ?? '') ||
+        /^(?:in|inside|indoors|up|down)$/.test(wordBack(before))),
     phrasings: [['fleeced the porch frost forecast tomorrow', 'fleeced the porch, frost forecast tomorrow']],
     mustNot: ['fleeced the porch because of the frost forecast'],
   },

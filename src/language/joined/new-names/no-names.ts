@@ -8,6 +8,7 @@ const JOINING = wordsOf`
   of to in into on onto from ex with without for at by under over off out up down back about around through during
   till until after before since per apiece near beside behind beneath above below against along amongst opposite
   who what which when where why how let's lets that's thats it's what's whatever they're
+  they've i'd i've i'm we'd we've we're he's she's he'd she'd they'd there's who's wrong let alone
 `;
 
 /** Forms of the verbs that a telling is made of. */

@@ -108,6 +108,8 @@ export function genericAt(
       (PREPOSITION.has(lead.text) || DETERMINER.has(lead.text) || lead.raw === ',')
     )
       from = start;
+    // "240 out to bellwether nursery": whose it is, not where the grower's own plants stand.
+    if (from < at && isBusiness(tokens, from, at)) return undefined;
   }
   // "Took 10 Porch Swing": a name that a place opens.
   if (tokens[at]?.capital && tokens[to]?.capital && at > 0 && tokens[at - 1]?.is !== 'mark') return undefined;
@@ -138,6 +140,12 @@ export function genericAt(
     .replace(/\blean to$/, 'lean-to');
   return { from, to, place };
 }
+
+/** A nursery by a name that nobody knows: "Pennywell Nurseries", in whatever letters. */
+const isBusiness = (tokens: readonly Token[], from: number, noun: number): boolean =>
+  /^(?:nursery|nurseries|gardens)$/.test(textAt(tokens, noun)) &&
+  PREPOSITION.has(textAt(tokens, from - 1)) &&
+  tokens.slice(from, noun).some(({ text }) => !isKnown(text));
 
 /** "Propagator 21", "greenhouse 14": nobody has so many; a number that tells how warm it is. */
 function isWarmth(noun: string, number: string): boolean {

@@ -61,6 +61,12 @@ function isTheRest(tokens: readonly Token[], at: number, word: string, hasThe: b
     if (textAt(tokens, named) === NAME) return true;
   }
   if (word !== 'rest') return false;
+  // "Sold 4 at the market rest went in the rockery", with no mark.
+  if (
+    verbSense(textAt(tokens, behind))?.form === 'past' &&
+    !/^(?:a|little|good|no|well|my|some|bed)$/.test(before)
+  )
+    return true;
   if (isPhraseAt(tokens, behind, ['of', 'the']) && (opens || isBehindDeed)) return true;
   // "Moved rest to the frame", "binned rest".
   return isBehindDeed && !/^(?:had|got|let|needed|wanted|did|was|were|been|lay|laid)$/.test(before);

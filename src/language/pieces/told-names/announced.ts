@@ -51,7 +51,7 @@ const VISITS = /^(?:over|round|up|in|by|back|out|off|for|at|here|me|us|with)$/;
 /** What may stand within a name written with capitals, and not at its end. */
 const SMALL = /^(?:of|the|de|la|and|on|in)$/;
 /** What ends a name in small letters. */
-const ENDS = /^(?:in|into|on|at|from|today|yesterday|this|for|with|to|by|and|which|that|last|please)$/;
+const ENDS = /^(?:in|into|on|at|from|today|yesterday|this|for|with|to|by|and|which|that|last|please|now|so)$/;
 
 /** Whether the word at `n` goes on with the name from `from`, announced at `at`. */
 function belongs(tokens: readonly Token[], at: number, from: number, n: number, capital: boolean): boolean {
@@ -80,13 +80,16 @@ function countsCuttings(tokens: readonly Token[], at: number): boolean {
   const to = numberAt(tokens, at)?.to;
   return (
     to !== undefined &&
-    [0, 1, 2, 3].some((n) => /^(?:cuttings|tips|slips|plugs)$/.test(textAt(tokens, to + n)))
+    [0, 1, 2, 3].some((n) => /^(?:cuttings|tips|slips|plugs|pots?|trays?)$/.test(textAt(tokens, to + n)))
   );
 }
 
 /** What goes on behind a name in small letters: "one called tin whistler pinched from Joan's hedge". */
 const goesOn = (word: string): boolean =>
-  verbSense(word)?.form === 'past' || /^(?:all|come|a|an|off|out|i|we|they|they're|it's|that's)$/.test(word);
+  verbSense(word)?.form === 'past' ||
+  /^(?:all|come|a|an|off|out|i|we|they|they're|it's|that's|it'll|they'll|i've|i'd|i'll|we've|they've|she's|he's)$/.test(
+    word,
+  );
 
 /** A number before a word with a capital, which is no month. */
 const opensNumbered = (tokens: readonly Token[], at: number): boolean =>

@@ -56,8 +56,14 @@ export const announcements: readonly Announcement[] = [
     phrasings: ['84 gazania plugs in, variety Tin Whistler', 'Took six dahlia tips (cv: Tin Whistler)'],
     endsAt: (tokens, at) =>
       /^(?:name|sorte|variety|var|cultivar|cv)$/.test(textAt(tokens, at)) &&
-      /^[,(-]$/.test(textAt(tokens, at - 1)) &&
-      isCapital(tokens, /^[:.]$/.test(textAt(tokens, at + 1)) ? at + 2 : at + 1),
+      (/^[,(-]$/.test(textAt(tokens, at - 1))
+        ? isCapital(tokens, /^[:.]$/.test(textAt(tokens, at + 1)) ? at + 2 : at + 1) ||
+          isSmallName(tokens, at + 1)
+        : /^(?:variety|cultivar)$/.test(textAt(tokens, at)) &&
+          /^(?:cuttings|plugs|tips|slips|today|yesterday|morning|afternoon|plants)$/.test(
+            textAt(tokens, at - 1),
+          ) &&
+          isSmallName(tokens, at + 1)),
   },
   {
     name: 'we call <name>',
@@ -110,7 +116,7 @@ export const announcements: readonly Announcement[] = [
     mustNot: ['Ken is calling Doreen about the six plugs'],
     endsAt: (tokens, at) =>
       /^(?:calling|naming|christening)$/.test(textAt(tokens, at)) &&
-      isCapital(tokens, textAt(tokens, at + 1) === 'it' ? at + 2 : at + 1) &&
+      (isCapital(tokens, textAt(tokens, at + 1) === 'it' ? at + 2 : at + 1) || isSmallName(tokens, at + 1)) &&
       isOfPlant(tokens, at),
   },
   {
@@ -137,7 +143,7 @@ export const announcements: readonly Announcement[] = [
     endsAt: (tokens, at) =>
       textAt(tokens, at) === 'name' &&
       textAt(tokens, textAt(tokens, at - 1) === 'the' ? at - 2 : at - 1) === 'with' &&
-      isCapital(tokens, at + 1),
+      (isCapital(tokens, at + 1) || isSmallName(tokens, at + 1)),
   },
 ];
 

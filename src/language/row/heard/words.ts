@@ -45,6 +45,19 @@ export const heardWords: readonly Misheard[] = [
     ],
   },
   {
+    // One day's lorry; by itself "sundays" are all of them.
+    name: 'on thursdays lorry',
+    mends: Object.fromEntries(
+      ['mon', 'tues', 'wednes', 'thurs', 'fri', 'satur', 'sun'].map((day) => [`${day}days`, `${day}day's`]),
+    ),
+    when: (v) =>
+      /^(?:lorry|van|run|delivery|order|batch|lot|post|frost|storm|sale|market|fair|show|swap)$/.test(
+        v.word(1),
+      ),
+    phrasings: [['sold 12 Salt Harrier on thursdays lorry', "sold 12 Salt Harrier on thursday's lorry"]],
+    mustNot: ['on sundays we water'],
+  },
+  {
     name: 'another ones rooted',
     mends: { ones: 'one' },
     when: (v) => v.word(-1) === 'another' && /^(?:rooted|died|gone|rotted|snapped|dead)$/.test(v.word(1)),
