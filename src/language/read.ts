@@ -38,7 +38,7 @@ import { withDeeds } from './proposals/planned-then-done.js';
 import type { Proposal } from './proposal.js';
 import { refine } from './refining/refining.js';
 import { proposeSentence } from './proposals/sentence-proposal.js';
-import { lineOf, type Sentence, sentencesOf } from './sentences/sentences.js';
+import { lineOf, type Sentence, sentenceOf, sentencesOf } from './sentences/sentences.js';
 import { saidOfAll, speaksOfSeveral } from './sentences/said-of-all.js';
 import { sizedBy } from './sentences/sizes-told.js';
 import { undoApart, undosInParts } from './amending/undo-in-parts.js';
@@ -118,7 +118,14 @@ function readByRules(note: Note): Reading {
   const line = lineOf(pieces, utterance);
   const seen = { utterance, pieces, sentences: [], proposals: [] };
   if (line === '') return { ...seen, outcome: { entries: [], asks: [] } };
-  const undone = undosInParts(pieces, utterance) || undosIn(line);
+  // "Scratch that, I was looking at the Marble Wren": which was meant instead.
+  const tells = (part: readonly Piece[]): boolean =>
+    part.some(
+      (piece, at) =>
+        (piece.is === 'count' && piece.quantity.value !== undefined) || (piece.is === 'plant' && at > 1),
+    ) ||
+    proposeSentence(sentenceOf(part, utterance), utterance, note, []).some(({ kind }) => kind !== 'remark');
+  const undone = undosInParts(pieces, utterance, tells) || undosIn(line);
   if (undone > 0) return { ...seen, outcome: { entries: Array(undone).fill(UNDO), asks: [] } };
   const answer = proposeReply(line, pieces, utterance, note);
   if (answer) return { ...seen, proposals: [answer], outcome: refined([answer], note) };

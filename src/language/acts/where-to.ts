@@ -117,8 +117,21 @@ export function withWhereTo(
   // "In the ground along the drive".
   if (!STANDS.has(kind) || (draft.place !== undefined && !isGround(draft.place))) return draft;
   const place =
-    loosePlace(pieces, clause, tokens, text) ?? (kind === 'move' ? doorsOf(pieces, clause) : undefined);
+    loosePlace(pieces, ownPart(draft, pieces, clause), tokens, text) ??
+    loosePlace(pieces, clause, tokens, text) ??
+    (kind === 'move' ? doorsOf(pieces, clause) : undefined);
   return place === undefined || place === draft.fromPlace ? draft : { ...draft, place };
+}
+
+/** "8 Salt Harrier along the fence and 3 Tallow Bell in the big planter": of several plants each is told where it is up to the next. */
+function ownPart({ plant }: Draft, pieces: readonly Piece[], clause: Clause): Clause {
+  const plants = pieces.flatMap((piece, at) =>
+    piece.is === 'plant' && at >= clause.from && at < clause.to ? [{ at, plant: piece.plant }] : [],
+  );
+  const own = plants.findIndex((each) => each.plant === plant);
+  const from = plants[own]?.at;
+  if (plants.length < 2 || from === undefined || !clause.hit) return clause;
+  return { ...clause, from, to: plants[own + 1]?.at ?? clause.to, hit: { ...clause.hit, from } };
 }
 
 /** "Brought everything indoors": all that is said of where. */

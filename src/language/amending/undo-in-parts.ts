@@ -14,13 +14,20 @@ const LONGEST_UNDO = 10;
 
 /**
  * How many entries parts that undo, and others that only say why, take back ("whoops, wrong one, take it back" one); each
- * that names its entry takes back another. 0 where they say anything else.
+ * that names its entry takes back another. 0 where they say anything else; `tells` answers whether a part logs something.
  */
-export function undosInParts(pieces: readonly Piece[], utterance: Utterance): number {
+export function undosInParts(
+  pieces: readonly Piece[],
+  utterance: Utterance,
+  tells: (part: readonly Piece[]) => boolean,
+): number {
   const marked = partsAtMarks(pieces);
   const said = marked.length === 1 ? atReason(pieces, utterance) : marked;
   if (said.length < 2 || said.length > 4) return 0;
   const lines = said.map((part) => lineOf(part, utterance));
+  // "Undo, he says he kills everything": whatever else is said, when it tells of nothing.
+  const [first = ''] = lines;
+  if (PLAINLY.test(first) && isUndo(first) && !tells(said.slice(1).flat())) return undosIn(first);
   const undoes = lines.filter((line) => isUndo(line));
   const named = undoes.filter((line) => nounTakenBack(line) || /\bplantname\b/.test(line));
   return undoes.length > 0 &&
@@ -45,7 +52,7 @@ const deniesCause = (part: readonly Piece[], line: string): boolean =>
 
 /** Words that nobody says but of a note, and whose reason needs no comma before it. */
 const PLAINLY =
-  /^(?:(?:no|oh|oops|sorry|pls|please|actually|wait|can you) )*(?:undo|scratch|scrap|delete|revert|remove|cancel|strike|erase)\b/;
+  /^(?:(?:no|oh|oops|sorry|pls|please|actually|wait|can you|and|so|then|also|ok) )*(?:undo|scratch|scrap|delete|revert|remove|cancel|strike|erase)\b/;
 const SUBJECT = /^(?:i|i'd|i'm|we|we'd|he|he'd|she|she'd|it|it's|they|they're|nobody|somebody|someone)$/;
 
 /** "Undo that one he bailed": parted before the subject of the reason. */

@@ -3,6 +3,7 @@ import { isFirm, isPerson, isTitled } from '../joined/new-names/people.js';
 import { NEVER } from '../joined/new-names/no-names.js';
 import { isSentenceStart } from '../joined/new-names/run.js';
 import type { Piece } from '../pieces/pieces.js';
+import { crops, phraseAt } from '../row/lexicon.js';
 import type { Token } from '../row/tokens.js';
 
 /** A run of tokens [from, to). */
@@ -40,7 +41,7 @@ export function titleRuns(tokens: readonly Token[], pieces: readonly Piece[]): r
       to = ++next;
     }
     const from = pastOpening(tokens, pieces, at, to);
-    const run = { from, to: beforeCrop(pieces, from, beforeDay(tokens, pieces, from, to)) };
+    const run = { from, to: beforeCrop(tokens, pieces, from, beforeDay(tokens, pieces, from, to)) };
     at = to - 1;
     if (isNameLike(tokens, pieces, run))
       runs.push({ ...run, isSource: BEFORE_SOURCE.test(wordBefore(tokens, from)) });
@@ -59,6 +60,8 @@ const isCapital = (token: Token | undefined): boolean =>
 function pastOpening(tokens: readonly Token[], pieces: readonly Piece[], from: number, to: number): number {
   if (CALLS.test(tokens[from]?.text ?? '')) return from + 1;
   const first = pieces.find((piece) => piece.from <= from && piece.to > from);
+  // "Took Six Parish Gossip", "took Six Parish Gossip": straight behind the deed that opens a note.
+  if (first?.is === 'count' && from === 1) return first.to;
   // "Verbena Lilac Mile": the crop before the name.
   if (first?.is === 'plant' && first.plant.variety === undefined && to - first.to > 1) return first.to;
   if (!isSentenceStart(tokens, from) && tokens[from - 1]?.raw !== ':') return from;
@@ -74,9 +77,7 @@ function pastOpening(tokens: readonly Token[], pieces: readonly Piece[], from: n
   if (!leads) return from;
   let past = from + 1;
   while (past < to && !isCapital(tokens[past])) past++;
-  // "Took Six Parish Gossip".
-  const next = pieces.find((piece) => piece.from === past);
-  return past === from + 1 && next?.is === 'count' ? next.to : past;
+  return past === 1 ? pastOpening(tokens, pieces, past, to) : past;
 }
 
 /** "Dusty Heron Sunday arvo": where the name before the day ends; a day behind a single word belongs to it ("Dreich Monday"). */
@@ -90,10 +91,12 @@ function beforeDay(tokens: readonly Token[], pieces: readonly Piece[], from: num
 }
 
 /** "Copper Lantern Coleus": where the name before its crop ends; a colour or a flower of its own belongs to it ("Gumboot Pink"). */
-function beforeCrop(pieces: readonly Piece[], from: number, to: number): number {
+function beforeCrop(tokens: readonly Token[], pieces: readonly Piece[], from: number, to: number): number {
   const crop = pieces.find((piece) => piece.from > from && piece.to === to && piece.is === 'plant');
   if (crop?.is !== 'plant' || crop.plant.variety !== undefined) return to;
-  return /^(?:pink|rose|violet)$/.test(crop.plant.crop ?? '') ? to : crop.from;
+  // "Geranium Code Lilac": its crop was told before it.
+  const isToldBefore = phraseAt(crops, [tokens[from - 1]?.text ?? ''], 0) !== undefined;
+  return isToldBefore || /^(?:pink|rose|violet)$/.test(crop.plant.crop ?? '') ? to : crop.from;
 }
 
 function isNameLike(

@@ -8,6 +8,7 @@ import { onlySaysWhy } from '../only-says-why.js';
 import { anyOf, closing, whole } from '../../phrases.js';
 import type { Piece } from '../../pieces/pieces.js';
 import { lineOf } from '../../sentences/sentences.js';
+import { secondThoughtsBefore } from './second-thoughts.js';
 import type { Utterance } from '../../pieces/utterance.js';
 
 /** "Just counted them again", "miscounted", "had the labels mixed up". */
@@ -84,10 +85,23 @@ function allBehind(row: readonly Piece[]): number {
   return number?.is === 'count' && number.quantity.value !== undefined ? row.length - from : 0;
 }
 
+/**
+ * "Sorry 4, Yuki took one too", "no wait 7, two snapped": second thoughts and a bare number are all that is put right,
+ * whatever is said behind the mark of no other plant. Where that mark stands; -1 where anything else is said before it.
+ */
+function settledAt(row: readonly Piece[]): number {
+  const { to: number, doubted } = secondThoughtsBefore(row.filter(({ is }) => is !== 'break'));
+  const at = row.findIndex((piece) => piece.is === 'count' && piece.quantity.value !== undefined);
+  const isBare = doubted && at >= number && at <= number + 1 && row[at + 1]?.is === 'break';
+  return isBare && !row.slice(at).some(({ is }) => is === 'plant') ? at + 1 : -1;
+}
+
 /** The row without a reason behind its last comma or dash, or one of the usual words at its end. */
 export function withoutReasons(row: readonly Piece[]): readonly Piece[] {
   const many = saidOn(row) || allBehind(row);
   if (many > 0) return withoutReasons(row.slice(0, -many));
+  const settled = settledAt(row);
+  if (settled > 0) return row.slice(0, settled);
   const cut = row.findLastIndex((piece, at) => piece.is === 'break' && at > 0 && at < row.length - 1);
   if (cut < 0) return row;
   const behind = row.slice(cut + 1);

@@ -33,7 +33,7 @@ const NOUN = `(${entryNouns})`;
 
 /** What an entry may be called: "loss", "Ember Fox sale", "sale of the Ember Fox", "gift to Ines". */
 const KIND = `(?:plantname )?${NOUN}${alternatives`
-  ( (of|for|on|with) (the )?plantname)?( to (?!be\b|plantname)[a-z']+( [a-z']+)?)?
+  ( (of|for|on|with) (the )?plantname)?( to (?!be\b|plantname)[a-z']+( [a-z']+)?)?( before( it| that| this)?)?
 `}`;
 
 /** "That last bit", "that loss". */

@@ -103,7 +103,6 @@ export const openersLeft: readonly MarkMeant[] = [
         "couldn't help myself snipped several off the Salt Harrier",
         "couldn't help myself. snipped several off the Salt Harrier",
       ],
-      ["hope you're well two Tallow Bell have rooted", "hope you're well. two Tallow Bell have rooted"],
       [
         'she wants only two gave 2 Salt Harrier to Maureen',
         'she wants only two. gave 2 Salt Harrier to Maureen',
