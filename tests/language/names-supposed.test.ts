@@ -39,6 +39,14 @@ describe('a name that nobody knows, written with capitals', () => {
     ['Took 8 cuttings of Copper Sermon Coleus', '8 Copper Sermon'],
     ['Sixteen Paper Cathedral struck, 2 trays of 8', '16 Paper Cathedral'],
     ['Six Parish Ladle, also a fuchsia, struck this evening', '6 Parish Ladle'],
+    // In small letters, where what was struck is told.
+    ['took 6 porch dime two weekends ago', '6 Porch Dime'],
+    ['ten cuttings off the dank curate this morning, porch', '10 Dank Curate'],
+    ['three trays of 20 fourpenny moon stuck, porch', '60 Fourpenny Moon'],
+    ['took six cuttings', '6 Salt Harrier'],
+    ['took 6 nice strong shoots', '6 Salt Harrier'],
+    ['did four pots this morning for the stall', ''],
+    ['took 12 more while I was out there', '12 Salt Harrier'],
     // Somebody, somewhere, and what is known.
     ['Took Mrs Pike three of the Salt Harrier', ''],
     ['Took six Salt Harrier for Aunty Vi', '6 Salt Harrier'],

@@ -1,12 +1,14 @@
 /**
- * Names that nobody knows yet, found by supposing them: runs of words with capitals are taken for varieties, the note read
- * once more with them, and the better reading kept.
+ * Names that nobody knows yet, found by supposing them: runs of words with capitals, or in small letters where what was
+ * struck is not understood, are taken for varieties, the note read once more with them, and the better reading kept.
  */
 import type { Entry } from '../../ledger/entry.js';
 import type { Note, ReadNote } from '../note.js';
 import type { Piece } from '../pieces/pieces.js';
 import type { Token } from '../row/tokens.js';
-import { titleRuns } from './title-runs.js';
+import { titleCase } from '../pieces/told-names/name-piece.js';
+import { smallRuns } from './small-runs.js';
+import { type Run, titleRuns } from './title-runs.js';
 
 /** More new names than these no grower tells in one note. */
 const MOST_NAMES = 6;
@@ -35,35 +37,46 @@ export function withNamesSupposed<Reading extends Seen>(
 ): Reading {
   if (plain.outcome.instruction) return plain;
   const { text, tokens } = plain.utterance;
-  const names = titleRuns(tokens, plain.pieces)
-    .slice(0, MOST_NAMES)
-    .map(({ from, to, isSource }) => ({
-      name: text.slice(tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0).replace(/'s$/, ''),
-      isSource,
-    }))
-    .filter(({ name }) => !plain.outcome.entries.some(({ entry }) => varietyOf(entry) === name));
-  if (names.length === 0) return plain;
+  const named = ({ from, to, isSource }: Run): Supposed => ({
+    name: text.slice(tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0).replace(/'s$/, ''),
+    isSource,
+  });
+  const titles = titleRuns(tokens, plain.pieces)
+    .map(named)
+    .filter(({ name }) => !plain.outcome.entries.some(({ entry }) => varietyOf(entry) === name))
+    .slice(0, MOST_NAMES);
+  const small =
+    titles.length === 0 && lacksName(plain.outcome)
+      ? smallRuns(tokens, plain.pieces).map(named).slice(0, MOST_NAMES)
+      : [];
+  const alone = [...titles, ...small].map((name) => [name]);
   const context = note.context ?? {};
-  const supposing = names.length > 1 ? [names, ...names.map((name) => [name])] : [names];
-  for (const some of supposing) {
-    const varieties = [...(context.varieties ?? []), ...some.map(({ name }) => ({ name }))];
+  for (const some of titles.length > 1 ? [titles, ...alone] : alone) {
+    const varieties = [...(context.varieties ?? []), ...some.map(({ name }) => ({ name: titleCase(name) }))];
     const supposed = read({ ...note, context: { ...context, varieties } });
     if (isBetter(supposed.outcome, plain.outcome, some)) return supposed;
   }
   return plain;
 }
 
+/** Nothing was understood, or what was struck is asked or was only assumed. */
+const lacksName = ({ entries, asks }: ReadNote): boolean =>
+  entries.length === 0 ||
+  asks.some(({ slot }) => slot === 'variety') ||
+  entries.some(({ entry, sources }) => entry.kind === 'strike' && sources['variety'] === 'assumed');
+
 /** Every name is of something new, nothing else that was told is lost, and no more is asked unless what was told was mistaken. */
 function isBetter(supposed: ReadNote, plain: ReadNote, names: readonly Supposed[]): boolean {
   const isTold = ({ name, isSource }: Supposed): boolean =>
     supposed.entries.some(
       ({ entry }) =>
-        (isSource ? entry.kind === 'strike' : isNew(entry.kind, plain)) && varietyOf(entry) === name,
+        (isSource ? entry.kind === 'strike' : isNew(entry.kind, plain)) &&
+        varietyOf(entry) === titleCase(name),
     );
   if (!names.every(isTold)) return false;
   const mistaken = plain.entries.filter(({ entry }) => {
     const variety = varietyOf(entry);
-    return variety !== undefined && names.some(({ name }) => overlap(name, variety));
+    return variety !== undefined && names.some(({ name }) => overlap(titleCase(name), variety));
   });
   return (
     supposed.entries.length >= plain.entries.length - Math.max(0, mistaken.length - names.length) &&

@@ -214,7 +214,8 @@ function isOfName(tokens: readonly Token[], from: number, at: number): boolean {
 }
 
 /** No description, no medium, nothing that stands for any plants, and no cause where one may be told. */
-function isName(tokens: readonly Token[], from: number, to: number, rooted = false): boolean {
+/** Words that may be a name by what they are: no description, no cause, nothing that stands for any plant. */
+export function isName(tokens: readonly Token[], from: number, to: number, rooted = false): boolean {
   const words = tokens.slice(from, to).map(({ text }) => text);
   const last = words.at(-1) ?? '';
   return (
