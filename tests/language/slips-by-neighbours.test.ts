@@ -46,6 +46,10 @@ describe('a slip of the pen', () => {
     ['moved the Salt Harrier out to thr greenhouse', { kind: 'move', place: 'greenhouse' }],
     ['fungus gants ate two of the Tallow Bell', { kind: 'loss', count: 2, cause: 'pest' }],
     ['planted otu the Salt Harrier', { kind: 'plantOut' }],
+    ['gave two Tallow Bell to my sitser', { kind: 'dispatch', to: 'sister' }],
+    ['gave two Tallow Bell to breda', { kind: 'dispatch', to: 'breda' }],
+    ['planted three Salt Harrier by the letetrbox', { kind: 'plantOut', place: 'letterbox' }],
+    ['lost 3 Salt Harrier and countd 4 Tallow Bell', { kind: 'loss', count: 3 }],
   ])('“%s” is read as it was meant', (text, entry) => {
     expect(entriesOf(text)).toEqual([expect.objectContaining(entry)]);
   });
@@ -54,7 +58,8 @@ describe('a slip of the pen', () => {
     ['took six cuttings of nesh norah', 'took six cuttings of nesh norah'],
     ['gave two to jas', 'gave two to jas'],
     ['Took four from Trude', 'took four from trude'],
-  ])('a name stays: “%s”', (text, kept) => {
+    ['the rest have roted', 'the rest have roted'],
+  ])('a name stays, and what may be either of two: “%s”', (text, kept) => {
     expect(mended(text)).toBe(kept);
   });
 

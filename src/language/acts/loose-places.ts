@@ -5,6 +5,7 @@ import { anyOf, opening, whole } from '../phrases.js';
 import type { Piece } from '../pieces/pieces.js';
 import { LANDMARKS } from '../pieces/places/tails.js';
 import type { Token } from '../row/tokens.js';
+import { asMeant } from '../row/spelling/without-slips.js';
 
 const LEAD = whole`
   in|into|inside|on|onto|over|to|at|by|near|next|beside|along|alongside|round|around|outside
@@ -201,10 +202,7 @@ export function loosePlace(
     if (SAYINGS.test(said.join(' ')) || OPENS_SAYING.test(said.join(' '))) continue;
     if (!article && lead === 'by') continue;
     if (!article && lead === 'to' && !tokens[pieces[start]?.from ?? 0]?.capital) continue;
-    return text.slice(
-      tokens[pieces[start]?.from ?? 0]?.start ?? 0,
-      tokens[(pieces[end - 1]?.to ?? 1) - 1]?.end ?? 0,
-    );
+    return asMeant(text, tokens.slice(pieces[start]?.from, pieces[end - 1]?.to));
   }
   for (let at = from; at < clause.to; at++)
     if (/^(?:outside|indoors|outdoors|inside|upstairs|downstairs)$/.test(wordAt(pieces, at)))

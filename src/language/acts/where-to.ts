@@ -2,6 +2,7 @@
 import { isOpenedOrLaid } from '../grammar/tend/telling.js';
 import type { Clause } from '../clauses/clauses.js';
 import type { Draft } from './drafting/draft.js';
+import { isOtherDeed } from './drafting/endings.js';
 import { isGround } from './drafting/slots-filled.js';
 import { type Rule, wordAt } from '../grammar/rule.js';
 import { isWhole } from '../grammar/stand-ins.js';
@@ -19,13 +20,13 @@ export function eachPlace(
 ): readonly Draft[] {
   const [draft] = drafts;
   if (drafts.length !== 1 || !draft || draft.plant !== undefined) return drafts;
-  // "…, then sat on the step": what was done next, elsewhere.
+  // "…, then sat on the step", "… and vntted the cold frame": what was done next, elsewhere.
   const next = pieces.findIndex(
     (piece, at) =>
       at > (clause.hit?.to ?? 0) &&
-      wordAt(pieces, at - 1) === 'then' &&
       piece.is === 'word' &&
-      !/^(?:the|my|in|on)$/.test(piece.text),
+      ((wordAt(pieces, at - 1) === 'then' && !/^(?:the|my|in|on)$/.test(piece.text)) ||
+        (/^(?:and|then)$/.test(wordAt(pieces, at - 1)) && isOtherDeed(piece))),
   );
   const places = pieces
     .slice(clause.from, next < 0 ? clause.to : Math.min(next, clause.to))

@@ -78,7 +78,9 @@ export function isOfSomethingElse(phrase: When, tokens: readonly Token[], at: nu
   // "The second two were limp", but "on the second two rooted".
   const isSpelt = last?.digits !== true && tokens[at]?.word !== 'on' && tokens[at - 1]?.word !== 'on';
   const next = tokens[end]?.word ?? '';
-  return counted.has(next) || (isSpelt && (several.has(next) || lives.has(next)));
+  // "The first 5", but "the first 5pm", "the first at 5".
+  const isMany = several.has(next) || (tokens[end]?.digits === true && !/^\d+(?:st|nd|rd|th)$/.test(next));
+  return counted.has(next) || (isSpelt && (isMany || lives.has(next)));
 }
 
 /** "Are just sat", "sat there doing nothing"; no "sat there were three", "on sat doing the rounds". */

@@ -31,6 +31,9 @@ export interface VerbSense {
 }
 
 const VOWEL = /[aeiou]/;
+/** "Pot", "quit": what ends in one vowel and one consonant doubles it ("potted"); "root" and "dust" never do. */
+const DOUBLES = /^(?:qu|[^aeiou])*[aeiou][bdfgk-nprtvz]$/;
+const OF_ONE_VOWEL = /^(?:qu|[^aeiouy])*[aeiouy]+[^aeiouy]*e?$/;
 
 function regularForms(base: string): readonly (readonly [string, VerbForm])[] {
   const stem = base.endsWith('e') ? base.slice(0, -1) : base;
@@ -48,10 +51,16 @@ function regularForms(base: string): readonly (readonly [string, VerbForm])[] {
 function indexVerbs(): ReadonlyMap<string, VerbSense> {
   const index = new Map<string, VerbSense>();
   for (const [lemma, irregular] of Object.entries(lists.verbs)) {
-    for (const [word, form] of regularForms(lemma)) if (!index.has(word)) index.set(word, { lemma, form });
-    const doubled = `${lemma}${lemma.at(-1)}`;
-    index.set(`${doubled}ing`, { lemma, form: 'ing' });
-    index.set(`${doubled}ed`, { lemma, form: 'past' });
+    // "Roted" may be "rooted" as well: a slip, and no form of either.
+    const isDoubled = DOUBLES.test(lemma);
+    for (const [word, form] of regularForms(lemma))
+      if (!index.has(word) && !(isDoubled && /(?:ed|ing)$/.test(word) && word !== lemma))
+        index.set(word, { lemma, form });
+    if (isDoubled || !OF_ONE_VOWEL.test(lemma)) {
+      const doubled = `${lemma}${lemma.at(-1)}`;
+      index.set(`${doubled}ing`, { lemma, form: 'ing' });
+      index.set(`${doubled}ed`, { lemma, form: 'past' });
+    }
     for (const word of irregular)
       index.set(word, {
         lemma,

@@ -41,13 +41,13 @@ export function slipsAllowed(length: number): number {
 }
 
 /** The word meant by a lower-case word: itself where it is known or nothing lies near, or where two lie equally near. */
-export function respell(word: string): string {
+export function respell(word: string, isSmall = true): string {
   const meant = spelling(word) ?? withoutStress(word);
   if (meant !== undefined) return meant;
   if (word.length < 3 || word.length > 20 || isKnown(word) || /[^a-z]/.test(word) || isEnglish(word))
     return word;
-  const unslipped = slipped(word);
-  if (unslipped !== undefined) return unslipped;
+  const unslipped = slipped(word, isSmall);
+  if (unslipped !== undefined) return unslipped ?? vowelled(word) ?? word;
   if (word.endsWith('in') && verbSense(`${word}g`)?.form === 'ing') return `${word}g`;
   if (word.length < 5) return vowelled(word) ?? word;
   let best = word;

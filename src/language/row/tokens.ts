@@ -100,7 +100,7 @@ export function tokenise(text: string): readonly Token[] {
         ? lower
         : begins && midway && raw.length < 9
           ? (spelling(lower) ?? lower)
-          : respell(lower);
+          : respell(lower, !begins || shouted);
       // "P/on 120": what stands for two words is no name, however it is written.
       const named = begins && !meant.includes(' ');
       for (const text of meant.split(' ')) add(text, 'word', named);

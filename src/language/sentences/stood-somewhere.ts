@@ -7,6 +7,7 @@ import type { Piece } from '../pieces/pieces.js';
 import type { Proposal } from '../proposal.js';
 import type { Sentence } from './sentences.js';
 import type { Utterance } from '../pieces/utterance.js';
+import { asMeant } from '../row/spelling/without-slips.js';
 
 /** "They're in the lean-to with the rest": the row without whom they stand with there. */
 export function withoutCompany(pieces: readonly Piece[]): readonly Piece[] {
@@ -57,10 +58,7 @@ export function stoodSomewhere(
   )
     return undefined;
   const place = loosePlace(row.slice(at), wholeOf(row.slice(at)), tokens, text);
-  const said = text.slice(
-    tokens[name[0]?.from ?? 0]?.start ?? 0,
-    tokens[(name.at(-1)?.to ?? 1) - 1]?.end ?? 0,
-  );
+  const said = asMeant(text, tokens.slice(name[0]?.from, name.at(-1)?.to));
   return place === undefined || place !== said ? undefined : { ...last, slots: { place, ...last.slots } };
 }
 

@@ -2,6 +2,7 @@
 import { isBeastBehind } from '../../clauses/beast-next.js';
 import type { Clause } from '../../clauses/clauses.js';
 import { wordAt } from '../../grammar/rule.js';
+import { whole } from '../../phrases.js';
 import type { Piece } from '../../pieces/pieces.js';
 import { pastPerson } from '../../mood/somebody-else.js';
 import { growerWentAt } from './grower-went.js';
@@ -93,6 +94,17 @@ function isInTheyWent(pieces: readonly Piece[], from: number): boolean {
   return isLed && /^(?:went|go|goes|came)$/.test(wordAt(pieces, at));
 }
 
+/** "Countd", "vntted": by its ending what was done, in a word that no rule knows. */
+export const isOtherDeed = (piece: Piece | undefined): boolean =>
+  piece?.is === 'word' &&
+  piece.verb === undefined &&
+  /\p{L}{3}e?d$/u.test(piece.text) &&
+  !NO_DEED.test(piece.text);
+const NO_DEED = whole`behind|around|round|beyond|second|third|hundred|thousand|indeed|instead|seed|mixed|assorted|and|old|kind|good|hand|end`;
+
+const isObject = (piece: Piece | undefined): boolean =>
+  piece?.is === 'count' || piece?.is === 'plant' || piece?.is === 'place';
+
 const endings: readonly Ending[] = [
   {
     name: ', new lamp hung over <plant>',
@@ -119,6 +131,16 @@ const endings: readonly Ending[] = [
       ) &&
       // "Stuck and labelled, they're on the heat mat": the same plants.
       pieces[at + 1]?.is !== 'break',
+  },
+  {
+    // "Lost 3 Salt Harrier and countd 4 Tallow Bell": a deed that no rule reads, or the slip of one, with a plant or place of its own.
+    name: 'and counted <count> <plant>',
+    when: (pieces, at, clause) =>
+      (isBehindBreak(pieces, at) || /^(?:and|then)$/.test(wordAt(pieces, at - 1))) &&
+      isOtherDeed(pieces[at]) &&
+      isObject(pieces[/^(?:the|my|our|all|both)$/.test(wordAt(pieces, at + 1)) ? at + 2 : at + 1]) &&
+      (pieces[at + 1]?.is === 'count' || pieces[at + 1]?.is === 'word') &&
+      pieces.slice(clause.hit?.to ?? at, at - 1).some(isObject),
   },
   {
     // "…, half to do tomorrow": what was not done.

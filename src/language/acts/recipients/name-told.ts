@@ -1,8 +1,10 @@
 /** The name of whoever plants went to: where it ends, and its words as written. */
 import { wordAt } from '../../grammar/rule.js';
+import { FOLK, KIN } from '../../mood/somebody-else.js';
 import type { Piece } from '../../pieces/pieces.js';
 import type { Token } from '../../row/tokens.js';
 import { NOBODY, SOMEBODY, STOP } from './words.js';
+import { asMeant } from '../../row/spelling/without-slips.js';
 
 /** "Number 42", and no price. */
 const isHouse = (piece: Piece | undefined): boolean => piece?.is === 'money' && piece.numbers;
@@ -79,9 +81,14 @@ export function wordsOf(
   )
     return undefined;
   if (first.is === 'plant' && first.known && !tokens[first.from]?.capital) return undefined;
-  const name = text
-    .slice(tokens[first.from]?.start ?? 0, tokens[last.to - 1]?.end ?? 0)
+  const name = asMeant(text, tokens.slice(first.from, last.to), (token) => isNoName(pieces, from, token))
     .replace(/^(?:the|my|our|a|an|poor) /i, '')
     .trim();
   return name === '' ? undefined : name;
 }
+
+/** Whether a word is of what somebody is ("my siser", "auntei jean") and no name ("breda" is no bread). */
+const isNoName = (pieces: readonly Piece[], from: number, token: Token): boolean =>
+  KIN.test(token.text) ||
+  FOLK.test(token.text) ||
+  [from - 1, from].some((at) => /^(?:the|my|our|his|her|their|a|an|ma|oor)$|'s$/.test(wordAt(pieces, at)));

@@ -39,9 +39,13 @@ export const heardVerbs: readonly Misheard[] = [
   {
     // What rooted nobody throws away.
     name: 'rooted at the base, chucked',
-    mends: { rooted: 'rotted' },
-    when: (v) => (/^(?:off|away)$/.test(v.word(1)) && isEnd(v, 2)) || isThrownBehind(v),
-    phrasings: [['three rooted at the base, chucked', 'three rotted at the base, chucked']],
+    mends: { rooted: 'rotted', roted: 'rotted' },
+    when: (v) =>
+      (/^(?:off|away)$/.test(v.word(1)) && (isEnd(v, 2) || v.word(2) === 'at')) || isThrownBehind(v),
+    phrasings: [
+      ['three rooted at the base, chucked', 'three rotted at the base, chucked'],
+      ['nine rootted off at the base', 'nine rotted off at the base'],
+    ],
     mustNot: [
       'three rooted at the base, chucked two',
       'three rooted and the rest chucked',

@@ -39,6 +39,9 @@ function inWords(tokens: readonly Token[], at: number, name: Name): FoundName | 
     } else if (whole === `${word}s`) {
       exact++;
       slips += 1;
+    } else if (token.text === word && !isKnown(written)) {
+      // "Lost postmn": the name with its slip mended.
+      slips += 1;
     } else if (soundsLike(written, word)) {
       slips += 2;
       sounded++;

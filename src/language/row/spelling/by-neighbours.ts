@@ -7,10 +7,13 @@ import { learntNeighbours } from './learnt-neighbours.js';
 import { likelihood, SELDOM } from './neighbours.js';
 import { beside, kindOf } from './beside.js';
 import { aSlipAway } from './slips.js';
+import { slipped } from './slipped.js';
 import { WRITTEN_FOR } from './written-for.js';
 
 /** How much likelier than a word that nobody knows the meant one has to be, and than the next best; chosen by slips put into notes held back from learning. */
-const LEAST = { unknown: -6, english: 1, next: 0.7, nextNumber: 2.5 };
+const LEAST = { unknown: -6, english: 1, next: 0.7, nextNumber: 2.5, contrary: 4 };
+/** Neither may be taken for the other, as plants that rooted for such as rotted. */
+const CONTRARY = /^(?:root\S* rott|rot\S* root)/;
 /** A row with more such words is no talk of ours. */
 const MOST = 12;
 
@@ -58,6 +61,9 @@ function meantAt(row: readonly Token[], at: number, isName: (at: number) => bool
   const known = learntNeighbours();
   const word = row[at]?.raw.toLowerCase() ?? '';
   if (known.words.has(kindOf(word))) return undefined;
+  // "Litle" is no "litre": a letter left out or swapped is told by itself.
+  const sure = isEnglish(word) ? undefined : slipped(word, row[at]?.capital !== true);
+  if (sure) return isKnown(sure) ? sure : undefined;
   const [before, after] = beside(row, at, isName);
   const near = aSlipAway(word).flatMap((each) => [each, ...(WRITTEN_FOR.get(each) ?? [])]);
   const [best, next] = [...new Set(near)]
@@ -71,7 +77,8 @@ function meantAt(row: readonly Token[], at: number, isName: (at: number) => bool
   if (!best) return undefined;
   const counts = [best, next].filter((each) => each && NUMBER_WORDS.has(each.word)).length;
   const lead = best.likely - (next?.likely ?? -Infinity);
-  if (lead < (counts === 1 ? LEAST.nextNumber : LEAST.next)) return undefined;
+  const contrary = CONTRARY.test(`${best.word} ${next?.word ?? ''}`);
+  if (lead < (contrary ? LEAST.contrary : counts === 1 ? LEAST.nextNumber : LEAST.next)) return undefined;
   const english = isEnglish(word);
   const stranger = likelihood(known, before, SELDOM, after);
   if (best.likely - stranger < (english ? LEAST.english : LEAST.unknown)) return undefined;

@@ -1,5 +1,5 @@
 /** Rows of letters that lie one slip of the pen from a word. */
-const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
+export const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
 
 /** All that one letter left out, put in, put for another or swapped with its neighbour makes of a lower-case word; some 54 for each letter. */
 export function aSlipAway(word: string): readonly string[] {

@@ -19,13 +19,27 @@ export function withoutSlips(text: string, context: NoteContext, told: () => Rea
   if (slips.length === 0) return text;
   const named = told();
   const mended = slips.filter(({ raw }) => !named.has(raw.toLowerCase()));
+  return replaced(normal, 0, mended, normal.length);
+}
+
+/** What stands in a text from the first of some tokens to the last of them, its slips in small letters mended where that may be: "my siser" is "my sister". */
+export function asMeant(
+  text: string,
+  tokens: readonly Token[],
+  mayMend: (token: Token) => boolean = () => true,
+): string {
+  const slips = tokens.filter((token) => !token.capital && isSlip(token) && mayMend(token));
+  return replaced(text, tokens[0]?.start ?? 0, slips, tokens.at(-1)?.end ?? 0);
+}
+
+function replaced(text: string, start: number, slips: readonly Token[], end: number): string {
   let whole = '';
-  let end = 0;
-  for (const token of mended) {
-    whole += normal.slice(end, token.start) + asWritten(token);
-    end = token.end;
+  let from = start;
+  for (const token of slips) {
+    whole += text.slice(from, token.start) + asWritten(token);
+    from = token.end;
   }
-  return whole + normal.slice(end);
+  return whole + text.slice(from, end);
 }
 
 /** A word that is none, and stands for one other; habitual spellings stay. */

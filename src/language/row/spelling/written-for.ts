@@ -23,6 +23,15 @@ export const WRITTEN_FOR: ReadonlyMap<string, readonly string[]> = new Map([
   ['tubes', ['tubers']],
   ['plus', ['plugs']],
   ['plated', ['planted', 'potted']],
+  ['planed', ['planted', 'planned']],
+  ['panted', ['planted']],
+  ['stared', ['started']],
+  ['stated', ['started']],
+  ['sapped', ['snapped']],
+  ['piked', ['picked']],
+  ['power', ['powder']],
+  ['sprig', ['spring']],
+  ['shooing', ['shooting']],
 ]);
 
 /** How much likelier the other word has to be; of 248 such words in notes held back from learning one was changed by it. */
