@@ -24,10 +24,10 @@ import { withNamedMeant, withNamesToldOf } from './joined/new-names/told-of.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
 import { withNthPlants } from './joined/nth-plant.js';
 import { onceMore } from './sentences/once-more.js';
-import { datedBy } from './sentences/day-behind.js';
+import { datedBy, underDay } from './sentences/day-behind.js';
 import { withoutLookOver } from './joined/looked-over.js';
 import { withoutLotBrackets } from './lots/lot-in-brackets.js';
-import { eachNamed } from './joined/of-each.js';
+import { eachNamed, withNumberOf } from './joined/of-each.js';
 import { withRootsSummed } from './joined/roots-summed.js';
 import { withTheirOwn } from './joined/respectively.js';
 import { withOpenings } from './joined/openings.js';
@@ -106,9 +106,10 @@ const inOrder = (pieces: readonly Piece[], steps: readonly Step[]): readonly Pie
 /** A note's utterance, and its pieces with containers and new names joined. */
 export function piecesOf(note: Note): Pick<Reading, 'utterance' | 'pieces'> {
   const utterance = utteranceOf(note);
-  const joined = inOrder(utterance.pieces, BEFORE_NEW_NAMES);
+  const ofNumbers = (row: readonly Piece[]): readonly Piece[] => withNumberOf(row, utterance.tokens);
+  const joined = inOrder(ofNumbers(utterance.pieces), BEFORE_NEW_NAMES);
   const named = inOrder(joinNewNames(joined, utterance.tokens, utterance.text), BEHIND_NEW_NAMES);
-  const pieces = withoutLookOver(withNthPlants(eachNamed(named, note.context)));
+  const pieces = withoutLookOver(withNthPlants(eachNamed(ofNumbers(named), note.context)));
   return { utterance, pieces };
 }
 
@@ -163,7 +164,7 @@ function readByRules(note: Note): Reading {
       spokenOf = proposed.length === 0 ? sentence : undefined;
     }
   }
-  const proposals = joinProposals(withoutAnother(told, sentences));
+  const proposals = joinProposals(withoutAnother(underDay(told, sentences), sentences));
   const outcome = refined(proposals, note);
   return { utterance, pieces: reply ? pieces : marked, sentences, proposals, outcome };
 }

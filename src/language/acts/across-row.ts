@@ -1,44 +1,18 @@
 /** What one act of a row lends to the others: the day that opens it, the visit's day, the plant named last. */
 import { placedBoth } from './both-meant.js';
-import { dayOfEvent, dayToldAt } from './day-told.js';
+import { closed, dated } from './day-of-all.js';
 import { wordAt } from '../grammar/rule.js';
-import { whole } from '../phrases.js';
 import type { Piece } from '../pieces/pieces.js';
 import type { Proposal } from '../proposal.js';
 
-/** The proposals of a row, each with what the row as a whole says of it. */
-export function acrossTheRow(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
-  return placedBoth(visited(backwards(ofOneDay(dated(proposals, row), row), row), row), row);
-}
-
-/** What is set above a telling that comes late ("late entry:", "backlog:", "from the diary:"). */
-const HEADING = whole`
-  a|one|another|from|out|of|the|my|very|rather|bit|up|sorry
-  late|belated|belatedly|overdue|delayed|backdated|older|old|missed|missing|forgotten|backlog|catch|catching
-  entry|entries|notes?|log|update|record|diary|notebook|book|clipboard
-`;
-/** No heading is longer. */
-const LONGEST_HEADING = 5;
-
-/** Where the telling begins behind such a heading; the start where there is none. */
-function pastHeading(row: readonly Piece[]): number {
-  let at = 0;
-  while (at < LONGEST_HEADING && HEADING.test(wordAt(row, at))) at++;
-  return row[at]?.is === 'break' && at > 0 ? at + 1 : row[at]?.is === 'when' ? at : 0;
-}
-
-/** "Sunday: pinched these, watered those": a day that opens the sentence belongs to all that it tells. */
-function dated(proposals: readonly Proposal[], row: readonly Piece[]): readonly Proposal[] {
-  const opening = dayToldAt(row) ?? dayOfEvent(row) ?? pastHeading(row);
-  const first = row[/^(?:on|so|and)$/.test(wordAt(row, opening)) ? opening + 1 : opening];
-  if (first?.is !== 'when' || first.struck === true || first.when.past === undefined) return proposals;
-  // "From the 5 March lot nine have rooted": which lot, and no day of the looking.
-  if (proposals.some(({ draft }) => draft.which?.struckOn === first.when)) return proposals;
-  // "Late entry for 3 June": when it was, not how long.
-  const when = opening > 0 ? { ...first.when, words: first.when.words.replace(/^for /i, '') } : first.when;
-  return proposals.map((proposal) =>
-    proposal.draft.when === undefined ? { ...proposal, draft: { ...proposal.draft, when } } : proposal,
-  );
+/** The proposals of a row, each with what the row as a whole says of it; `done` is the row without what was left undone. */
+export function acrossTheRow(
+  proposals: readonly Proposal[],
+  done: readonly Piece[],
+  row: readonly Piece[],
+): readonly Proposal[] {
+  const ofOne = ofOneDay(closed(dated(proposals, done), row), done);
+  return placedBoth(visited(backwards(ofOne, done), done), done);
 }
 
 /** "Potted on seven on Saturday and the other two were mush": what the others came to was seen as these were done. */

@@ -3,6 +3,7 @@ import { acrossTheRow } from './across-row.js';
 import { tellDone } from './done.js';
 import { lackRoots, tellElided, tellsLook, tellUnrooted } from './looks.js';
 import type { Act, Telling } from './telling.js';
+import { pastDay } from './day-of-all.js';
 import { clausesOf } from '../clauses/clauses.js';
 import { isSupposed } from '../mood/conditions.js';
 import { draftsOf } from './drafting.js';
@@ -33,8 +34,22 @@ export function proposeActs(
 ): Acts {
   if (isSupposed(row) || isCutOff(row)) return { proposals: [], hits: findHits(rules, row).length };
   const { done, later } = doneAndLeft(row);
-  const { proposals, hits } = actsApart(done, earlier, utterance, note);
-  return { proposals: [...acrossTheRow(proposals, done), ...leftForLater(later, utterance)], hits };
+  const { proposals, hits } = actsOfDay(done, earlier, utterance, note);
+  return { proposals: [...acrossTheRow(proposals, done, row), ...leftForLater(later, utterance)], hits };
+}
+
+/** "Saturday: order picked and away: …": words that must open the row do so behind its day, too. */
+function actsOfDay(
+  row: readonly Piece[],
+  earlier: readonly Proposal[],
+  utterance: Utterance,
+  note: Note,
+): Acts {
+  const acts = actsApart(row, earlier, utterance, note);
+  const behind = pastDay(row);
+  return acts.proposals.length > 0 || behind === 0
+    ? acts
+    : actsApart(row.slice(behind), earlier, utterance, note);
 }
 
 /** What stands by itself is read by itself. */

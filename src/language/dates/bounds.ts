@@ -84,7 +84,7 @@ export const bounds = [
   rule(
     'phrase',
     'before breakfast yesterday',
-    'before breakfast|lunchtime|teatime <when>',
+    'before|after breakfast|lunchtime|teatime on? <when>',
     ({ when: phrase }) => phrase,
   ),
   rule('phrase', 'before Easter', 'before <when>', ({ when: phrase }) =>

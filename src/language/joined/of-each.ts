@@ -1,6 +1,8 @@
 /** "Gave Betty two of each", "planted three of each in the border": so many of every plant that was named, or that there is; "from each lot": of every lot. */
+import { isCropAlone } from '../acts/drafting/one-plant.js';
 import { wordAt } from '../grammar/rule.js';
 import type { NoteContext } from '../note.js';
+import { textAt, type Token } from '../row/tokens.js';
 import type { Piece, PlantWords } from '../pieces/pieces.js';
 import { fittingBatches } from '../refining/fitting-batches.js';
 
@@ -116,4 +118,27 @@ function allLive({ batches = [] }: NoteContext): readonly PlantWords[] {
     if (plant) plants.set(variety ?? crop ?? '', plant);
   }
   return [...plants.values()];
+}
+
+const WHOSE = /^(?:the|my|our|those|these)$/;
+
+/** "40 of my Salt Harrier" is 40 Salt Harrier: so many, and of what. */
+export function withNumberOf(pieces: readonly Piece[], tokens: readonly Token[]): readonly Piece[] {
+  const isNumberOf = (at: number): boolean => {
+    const [piece, named] = [pieces[at], pieces[at + 2]];
+    return (
+      piece?.is === 'count' &&
+      piece.quantity.value !== undefined &&
+      textAt(tokens, piece.to - 1) === 'of' &&
+      WHOSE.test(wordAt(pieces, at + 1)) &&
+      // "Sunday Mass: six of the dahlias": of those named before.
+      named?.is === 'plant' &&
+      !isCropAlone(named.plant)
+    );
+  };
+  return pieces.flatMap((piece, at) => {
+    const next = pieces[at + 1];
+    if (next && isNumberOf(at)) return [{ ...piece, to: next.to, ofOurs: true } as Piece];
+    return isNumberOf(at - 1) ? [] : [piece];
+  });
 }

@@ -178,6 +178,8 @@ function tellsStruck(pieces: readonly Piece[], at: number, clause: Clause): bool
         (piece.text === 'did' &&
           /^(?:i|we)$/.test(wordAt(pieces, before - 1)) &&
           pieces[before - 2]?.is !== 'break' &&
+          // "Nipped the Salt Harrier so I did Friday".
+          wordAt(pieces, before - 2) !== 'so' &&
           !/^(?:it|them|that|this|those)$/.test(wordAt(pieces, before + 1)) &&
           before - 1 > (clause.hit?.from ?? 0))) &&
       !(clause.hit?.own.includes(before) ?? false)

@@ -104,7 +104,7 @@ export const MONTH =
 
 const WEEKDAY = /^(?:mon|tues?|wed(?:nes)?|thu(?:r|rs)?|fri|sat(?:ur)?|sun)(?:day)?$/;
 
-/** "On Sunday 6 Ember Fox", "Sun 6 velvet ox coleus", "on Sunday 6 more": so many of them, on the Sunday. */
+/** "On Sunday 6 Ember Fox", "Sun 6 velvet ox coleus", "on Sunday 6 more", "Monday 4 of the Ember Fox": so many of them, on the Sunday. */
 export function isCountedOnDay(
   tokens: readonly Token[],
   at: number,
@@ -114,8 +114,14 @@ export function isCountedOnDay(
   if (token?.is !== 'number' || token.glued || !WEEKDAY.test(textAt(tokens, at - 1))) return false;
   if (isName(at + 1) || next?.is !== 'word') return isName(at + 1);
   if (next.capital) return !MONTH.test(next.text);
-  return next.text === 'more' || isBeforeCrop(tokens, at + 1);
+  const isOfThem = next.text === 'of' && (OF_THEM.test(textAt(tokens, at + 2)) || isName(at + 2));
+  return isOfThem || COUNTED.test(next.text) || isBeforeCrop(tokens, at + 1);
 }
+
+/** What so many of stand before. */
+const COUNTED =
+  /^(?:more|dead|outta|cuttings?|slips|tips|plants?|plugs?|seedlings?|nodal|basal|heeled|softwood|hardwood)$/;
+const OF_THEM = /^(?:the|my|our|those|these|them|em|mine)$/;
 
 /** A crop, or a name of one or two words with its crop behind. */
 function isBeforeCrop(tokens: readonly Token[], from: number): boolean {

@@ -37,7 +37,8 @@ export type Piece = Run &
         /** The crop that the context has for the variety. */ readonly ofCrop?: string;
         /** A new name told behind what was taken of its crop: "12 dahlia cuttings today copper nan". */ readonly besideCuttings?: true;
       }
-    | { readonly is: 'count'; readonly quantity: Quantity }
+    /** `ofOurs`: "of the", "of my" belongs to it: of plants that there are. */
+    | { readonly is: 'count'; readonly quantity: Quantity; readonly ofOurs?: true }
     | { readonly is: 'pots'; readonly pots?: number; readonly each?: number; readonly vague?: true }
     | { readonly is: 'size'; readonly size: string; readonly container: boolean }
     | { readonly is: 'celsius'; readonly celsius: number }

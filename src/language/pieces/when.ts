@@ -63,8 +63,11 @@ export function findWhens(
     // "The winter garden", "the summer room": places.
     const placed =
       /^(?:winter|summer)$/.test(token.text) && /^(?:garden|house|room|quarters)$/.test(next?.text ?? '');
+    // "Roots at last on Saturday": no last Saturday.
+    const atLast = token.text === 'last' && tokens[at - 1]?.text === 'at';
     if (
       isName(at) ||
+      atLast ||
       multiplied ||
       contained ||
       grouped ||
@@ -114,7 +117,12 @@ export function findWhens(
     finds.push({
       from,
       to,
-      when: { past, future, ...(find.time === undefined ? {} : { time: find.time }), words: find.text },
+      when: {
+        past,
+        future,
+        ...(find.time === undefined ? {} : { time: find.time }),
+        words: find.text.replace(MEAL, ''),
+      },
     });
   }
   for (let at = 0; at + 2 < tokens.length; at++) {
@@ -131,11 +139,14 @@ export function findWhens(
 }
 
 /**
- * A verb's own "in" before a day, which stands in no day ("went in today", "put six in last Sunday", "several weeks
- * back"): only spans and parts of the day take one.
+ * A verb's own "in", "on" or "over" before a day, which stands in no day ("went in today", "put six in last Sunday",
+ * "keeled over Wednesday", "several weeks back"): only spans and parts of the day take one.
  */
 const PARTICLE =
-  /^in\b.*\b(?:ago|back)$|^in (?:last|yesterday|yest|today|tonight|on|this (?:morning|arvo|afternoon|evening)|(?:mon|tues?|wed(?:nes)?|thu(?:r|rs)?|fri|sat(?:ur)?|sun)(?:day)?)\b(?!'s)/i;
+  /^(?:in|on)\b.*\b(?:ago|back)$|^over (?=(?:mon|tues?|wed(?:nes)?|thu(?:r|rs)?|fri|sat(?:ur)?|sun)(?:day)?\b)|^in (?:last|yesterday|yest|today|tonight|on|this (?:morning|arvo|afternoon|evening)|(?:mon|tues?|wed(?:nes)?|thu(?:r|rs)?|fri|sat(?:ur)?|sun)(?:day)?)\b(?!'s)/i;
+
+/** "After lunch on Saturday": that day, and no day behind it. */
+const MEAL = /^(?:before|after) (?:breakfast|lunch|lunchtime|dinner|dinnertime|tea|teatime) (?=\S)/i;
 
 /** The row as one text, each token as the trade spells it, with where each begins. */
 function spelled(tokens: readonly Token[]): { text: string; starts: readonly number[] } {

@@ -37,3 +37,24 @@ export function datedBy(
   if (!told.every(({ kind }) => DEED.test(kind) || kind === 'remark') || !told.some(isOpen)) return undefined;
   return told.map((each) => (isOpen(each) ? { ...each, draft: { ...each.draft, when: when.when } } : each));
 }
+
+/** Told of another time than the heading's. */
+const ANOTHER_TIME = /^(?:now|since|still|later|already|yet)$/;
+
+/** "Yesterday: watered the greenhouse. Vented the tunnel.": the day that heads a note is of every sentence, where no other is told. */
+export function underDay(told: readonly Proposal[], sentences: readonly Sentence[]): readonly Proposal[] {
+  const [day, mark] = sentences[0]?.pieces ?? [];
+  const isHeading =
+    day?.is === 'when' &&
+    (mark === undefined || (mark.is === 'break' && /^[:\u2013\u2014\n-]$/.test(mark.mark)));
+  const others = sentences.flatMap(({ pieces }) => pieces).slice(1);
+  if (!isHeading || typeof day.when.past !== 'string' || day.when.past === 'ask' || sentences.length < 2)
+    return told;
+  if (others.some((piece) => piece.is === 'when' || (piece.is === 'word' && ANOTHER_TIME.test(piece.text))))
+    return told;
+  // "Monday: pot these on. Water the porch.": a plan.
+  if (told.some(({ future }) => future)) return told;
+  return told.map((each) =>
+    DEED.test(each.kind) && !each.draft.when ? { ...each, draft: { ...each.draft, when: day.when } } : each,
+  );
+}

@@ -46,7 +46,13 @@ function isSum(pieces: readonly Piece[], at: number): boolean {
   let end = gone;
   while (TAIL.test(wordAt(pieces, end)) || isOfAll(pieces, end)) end++;
   const next = pieces[end];
-  return next === undefined || next.is === 'break' || /^(?:and|but)$/.test(wordAt(pieces, end));
+  return (
+    next === undefined ||
+    next.is === 'break' ||
+    // "So that's three lost yesterday".
+    (next.is === 'when' && isLed(pieces, at)) ||
+    /^(?:and|but)$/.test(wordAt(pieces, end))
+  );
 }
 
 /** Past "gone" or "in the bin". */

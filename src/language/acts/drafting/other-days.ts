@@ -1,5 +1,8 @@
 /** Days that are not the act's own: when it was due, how long it was meant, when somebody was away or is coming. */
+import { isBoundary } from '../../clauses/boundaries.js';
 import { wordAt } from '../../grammar/rule.js';
+import { pastPerson } from '../../mood/somebody-else.js';
+import { whole } from '../../phrases.js';
 import type { Piece } from '../../pieces/pieces.js';
 
 export const PLANNED = /^(?:due|down|planned|supposed|meant|booked|set|scheduled|pencilled)$/;
@@ -66,3 +69,42 @@ export function dealtWithBefore(pieces: readonly Piece[], to: number): boolean {
     /^(?:ones?|those|that|which|lot|batch|plants|cuttings)$/.test(wordAt(pieces, at - 2))
   );
 }
+
+/** Behind these a day is compared with, or bounds what is told. */
+const BOUNDS = /^(?:than|for|of|by|until|till|since|before|from)$/;
+/** Told of what is to come, of what ought to have been, or of a bound. */
+const NOT_DONE = whole`
+  is|are|isn't|aren't|it's|they're|i'm|we're|he's|she's|will|it'll|they'll|i'll|we'll|can|could|would|should|ought|may|might
+  coming|calling|visiting|collecting|due|going|expected|forecast|wants|want|needs|need|left|since|till|until
+`;
+
+/** Whether the day that ends a row is of its excuse or its outlook, where no deed took it for its own. */
+export function isOfOtherDeed(row: readonly Piece[], at: number): boolean {
+  const start = row
+    .slice(0, at)
+    .findLastIndex((piece) => isBoundary(piece) || EXCUSES.test(wordAt([piece], 0)));
+  return (
+    BOUNDS.test(wordAt(row, at - 1)) ||
+    isHowLongMeant(row, at) ||
+    wasAway(row, at) ||
+    isSomeonesDeed(row, start + 1) ||
+    row.some((_, n) => n >= start && n < at && isNotDone(row, n))
+  );
+}
+
+/** "…, Jean took two on Sunday"; no "… because it was her birthday", "… and a lady asked for more". */
+function isSomeonesDeed(row: readonly Piece[], from: number): boolean {
+  const deed = row[pastPerson(row, from)?.to ?? -1];
+  return (
+    from > 0 &&
+    deed?.is === 'word' &&
+    deed.verb?.form === 'past' &&
+    !/^(?:be|have|ask|say|tell|want)$/.test(deed.verb.lemma)
+  );
+}
+
+const isNotDone = (row: readonly Piece[], at: number): boolean =>
+  NOT_DONE.test(wordAt(row, at)) ||
+  // "Balance to follow"; no "got round to the porch".
+  (wordAt(row, at) === 'to' && /^(?:do|go|be|follow|come|finish|get)$/.test(wordAt(row, at + 1)));
+const EXCUSES = /^(?:as|because|since|cos|coz)$/;

@@ -24,7 +24,7 @@ export const letHave: readonly Rule[] = [
     when: (p, f, t) =>
       isSomebody(p, f) &&
       p[t]?.is === 'count' &&
-      (t > f + 1 || /^(?:the|my|our)$/.test(wordAt(p, t + 1)) || isTwoHad(p, t)) &&
+      (t > f + 1 || p[t].ofOurs === true || /^(?:the|my|our)$/.test(wordAt(p, t + 1)) || isTwoHad(p, t)) &&
       p.slice(t).some(({ is }) => is === 'plant') &&
       !BESIDES.test(wordAt(p, plantAt(p, t) + 1)),
     phrasings: [

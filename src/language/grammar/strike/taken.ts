@@ -71,6 +71,7 @@ export const taken: readonly Rule[] = [
     shape: 'subject',
     when: (p, f, t) =>
       p[0]?.is === 'count' &&
+      p[0].ofOurs !== true &&
       p[f - 1]?.is === 'plant' &&
       // "Three of the Salt Harrier I took have rooted": which.
       p.slice(1, f - 1).every((_, at) => /^(?:of|slips|cuttings|tips)$/.test(wordAt(p, at + 1))) &&

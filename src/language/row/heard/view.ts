@@ -12,6 +12,8 @@ const GIVING_REACH = 8;
 const ACT = /^(?:take|strike|stick|insert|cut|lose|pot|bin)$/;
 const GIVING = /^(?:give|sell|send|swap|hand|pass|donate|flog|dispatch|post|deliver)$/;
 const MOVING = /^(?:move|shift|carry|bring|take|cart|lug|haul|transfer|pop|put|go|relocate|shove|bung)$/;
+const DAY =
+  /^(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|yesterday|morning|afternoon|evening|night|arvo|\d|days|ago)$/;
 const OPENER = /^(?:and|then|i|we|today|also|so|just|yesterday|morning)$/;
 
 /** One word and its neighbours. Offsets count from the word: -1 is the one before it, 1 the one behind. */
@@ -72,8 +74,19 @@ export class HeardView {
   }
 
   get clauseStart(): boolean {
-    const kind = this.kind(-1);
-    return kind === undefined || kind === 'mark' || kind === 'line' || OPENER.test(this.word(-1));
+    return this.#isEdge(-1) || OPENER.test(this.word(-1)) || this.#isPastDay;
+  }
+
+  /** "On Sunday too of them rooted": straight behind the day that opens the row. */
+  get #isPastDay(): boolean {
+    let offset = -1;
+    while (DAY.test(this.word(offset)) && !this.isName(offset)) offset--;
+    return offset < -1 && this.#isEdge(/^(?:on|last)$/.test(this.word(offset)) ? offset - 1 : offset);
+  }
+
+  #isEdge(offset: number): boolean {
+    const kind = this.kind(offset);
+    return kind === undefined || kind === 'mark' || kind === 'line';
   }
 
   /** Whether cuttings were taken, potted or lost earlier in the sentence. */
