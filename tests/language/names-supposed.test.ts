@@ -44,7 +44,7 @@ describe('a name that nobody knows, written with capitals', () => {
     ['ten cuttings off the dank curate this morning, porch', '10 Dank Curate'],
     ['three trays of 20 fourpenny moon stuck, porch', '60 Fourpenny Moon'],
     ['took six cuttings', '6 Salt Harrier'],
-    ['took 6 nice strong shoots', '6 Salt Harrier'],
+    ['took 6 nice strong shoots', ''],
     ['did four pots this morning for the stall', ''],
     ['took 12 more while I was out there', '12 Salt Harrier'],
     // Somebody, somewhere, and what is known.
