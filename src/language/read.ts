@@ -125,7 +125,9 @@ function readByRules(note: Note): Reading {
       (piece, at) =>
         (piece.is === 'count' && piece.quantity.value !== undefined) || (piece.is === 'plant' && at > 1),
     ) ||
-    proposeSentence(sentenceOf(part, utterance), utterance, note, []).some(({ kind }) => kind !== 'remark');
+    refined(proposeSentence(sentenceOf(part, utterance), utterance, note, []), note).entries.some(
+      ({ entry }) => entry.kind !== 'remark',
+    );
   const undone = undosInParts(pieces, utterance, tells) || undosIn(line);
   if (undone > 0) return { ...seen, outcome: { entries: Array(undone).fill(UNDO), asks: [] } };
   const answer = proposeReply(line, pieces, utterance, note);

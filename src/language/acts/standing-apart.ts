@@ -11,7 +11,7 @@ import { LONGEST_TWOFOLD } from '../sentences/sentences.js';
 export type ReadAlone = (part: readonly Piece[], before?: readonly Piece[]) => readonly Logged[] | undefined;
 
 /** "…, both in the porch", "… and put them on the mat": said of what was told before as well. */
-const OF_OTHERS = /^(?:them|it|both|all|each|they|these|those|we|which|everything|lot)$/;
+const OF_OTHERS = /^(?:them|em|'em|it|both|all|each|they|these|those|we|which|everything|lot)$/;
 
 /**
  * The parts that tell another thing apart than together; undefined where none do. Each joint costs the reading of what
@@ -51,7 +51,10 @@ function isParallel(before: readonly Piece[], behind: readonly Piece[]): boolean
   const shape = (part: readonly Piece[]): string =>
     part.map((piece) => (piece.is === 'word' ? piece.text : piece.is)).join(' ');
   const tail = shape(behind.slice(behind.findIndex(({ is }) => is === 'plant') + 1));
-  return tail !== '' && shape(before).endsWith(` ${tail}`);
+  // "Gave 6 Salt Harrier to the school and 2 Tallow Bell to the kitchens".
+  const isToBoth =
+    tail.startsWith('to ') && findHits(rules, before).some(({ rule }) => rule.kind === 'dispatch');
+  return isToBoth || (tail !== '' && shape(before).endsWith(` ${tail}`));
 }
 
 /** By what words a row opens with a part that tells in full what was done to its own plants, and to those only: in short or in full. */
@@ -61,6 +64,13 @@ function standsBy(
   readAlone: ReadAlone,
 ): 'short' | 'full' | undefined {
   if (opensWithDeed(row)) return readAlone(row) ? 'full' : undefined;
+  // "…, a salvia, two trays of twelve": what sort the plant before it is.
+  if (
+    /^(?:a|an|another)$/.test(wordAt(row, 0)) &&
+    row[1]?.is === 'plant' &&
+    row[1].plant.variety === undefined
+  )
+    return undefined;
   let plants = 0;
   let marks = 0;
   for (let end = 1; end <= row.length; end++) {

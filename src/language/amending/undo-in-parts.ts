@@ -22,7 +22,7 @@ export function undosInParts(
   tells: (part: readonly Piece[]) => boolean,
 ): number {
   const marked = partsAtMarks(pieces);
-  const said = marked.length === 1 ? atReason(pieces, utterance) : marked;
+  const said = [...atReason(marked[0] ?? [], utterance), ...marked.slice(1)];
   if (said.length < 2 || said.length > 4) return 0;
   const lines = said.map((part) => lineOf(part, utterance));
   // "Undo, he says he kills everything": whatever else is said, when it tells of nothing.
@@ -53,7 +53,8 @@ const deniesCause = (part: readonly Piece[], line: string): boolean =>
 /** Words that nobody says but of a note, and whose reason needs no comma before it. */
 const PLAINLY =
   /^(?:(?:no|oh|oops|sorry|pls|please|actually|wait|can you|and|so|then|also|ok) )*(?:undo|scratch|scrap|delete|revert|remove|cancel|strike|erase)\b/;
-const SUBJECT = /^(?:i|i'd|i'm|we|we'd|he|he'd|she|she'd|it|it's|they|they're|nobody|somebody|someone)$/;
+const SUBJECT =
+  /^(?:i|i'd|i'm|i've|we|we'd|we're|we've|he|he's|he'd|she|she's|she'd|it|it's|they|they're|they've|there's|nobody|somebody|someone)$/;
 
 /** "Undo that one he bailed": parted before the subject of the reason. */
 function atReason(pieces: readonly Piece[], utterance: Utterance): readonly (readonly Piece[])[] {

@@ -18,7 +18,7 @@ const STRUCK = whole`
 /** Behind them the name is over. */
 const ENDS = whole`
   taken|tk|struck|stuck|inserted|done|in|into|on|onto|at|round|around|from|off|to|with|for|by|per|across|over|under|and|but|then|so|today|yesterday|this|last
-  each|all|both|cuttings?|tips?|slips?|shoots?|basals?|nodals?|semi-ripes?|softwoods?|heels?|are|is|were|was|have|had|while|before|after
+  she's|he's|it's|they're|that's|thats|its|there's|i|we|they|she|he|it|a|an|my|same|each|all|both|cuttings?|tips?|slips?|shoots?|basals?|nodals?|semi-ripes?|softwoods?|heels?|are|is|were|was|have|had|while|before|after
   soft|semi|hard|basal|nodal|tip|heel|leaf|stem|root|roots|plugs?|plants?|tubers?|pots?|trays?
 `;
 

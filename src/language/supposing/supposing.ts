@@ -27,6 +27,8 @@ interface Seen {
 interface Supposed {
   readonly name: string;
   readonly isSource: boolean;
+  /** In small letters nothing but the whole telling shows that it is one. */
+  readonly isSmall?: true;
 }
 
 /** `read` reads a note by the rules alone. */
@@ -47,7 +49,9 @@ export function withNamesSupposed<Reading extends Seen>(
     .slice(0, MOST_NAMES);
   const small =
     titles.length === 0 && lacksName(plain.outcome)
-      ? smallRuns(tokens, plain.pieces).map(named).slice(0, MOST_NAMES)
+      ? smallRuns(tokens, plain.pieces)
+          .map((run): Supposed => ({ ...named(run), isSmall: true }))
+          .slice(0, MOST_NAMES)
       : [];
   const alone = [...titles, ...small].map((name) => [name]);
   const context = note.context ?? {};
@@ -74,13 +78,14 @@ function isBetter(supposed: ReadNote, plain: ReadNote, names: readonly Supposed[
         varietyOf(entry) === titleCase(name),
     );
   if (!names.every(isTold)) return false;
+  if (plain.entries.length === 0) return supposed.asks.length === 0 || !names.some(({ isSmall }) => isSmall);
   const mistaken = plain.entries.filter(({ entry }) => {
     const variety = varietyOf(entry);
     return variety !== undefined && names.some(({ name }) => overlap(titleCase(name), variety));
   });
   return (
     supposed.entries.length >= plain.entries.length - Math.max(0, mistaken.length - names.length) &&
-    (plain.entries.length === 0 || mistaken.length > 0 || supposed.asks.length <= plain.asks.length)
+    (mistaken.length > 0 || supposed.asks.length <= plain.asks.length)
   );
 }
 

@@ -92,8 +92,11 @@ function allBehind(row: readonly Piece[]): number {
 function settledAt(row: readonly Piece[]): number {
   const { to: number, doubted } = secondThoughtsBefore(row.filter(({ is }) => is !== 'break'));
   const at = row.findIndex((piece) => piece.is === 'count' && piece.quantity.value !== undefined);
-  const isBare = doubted && at >= number && at <= number + 1 && row[at + 1]?.is === 'break';
-  return isBare && !row.slice(at).some(({ is }) => is === 'plant') ? at + 1 : -1;
+  // "5 actually, one's still in its pot".
+  const isDoubtedBehind = at === 0 && /^(?:actually|sorry|rather|no)$/.test(wordAt(row, 1));
+  const end = isDoubtedBehind ? 2 : at + 1;
+  const isBare = isDoubtedBehind || (doubted && at >= number && at <= number + 1);
+  return isBare && row[end]?.is === 'break' && !row.slice(at).some(({ is }) => is === 'plant') ? end : -1;
 }
 
 /** The row without a reason behind its last comma or dash, or one of the usual words at its end. */

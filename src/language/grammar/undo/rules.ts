@@ -133,7 +133,7 @@ export const undoRules: readonly UndoRule[] = [
   },
   {
     name: 'undo that one, the <plant>',
-    pattern: whole`${OPEN}(undo|revert|scratch|delete|cancel) that one (the |my )?plantname${AFTER}`,
+    pattern: whole`${OPEN}((undo|revert|scratch|delete|cancel) that one (the |my )?|(undo|unlog|revert) (the |my )?(last )?)plantname${AFTER}`,
   },
   // Behind an undo; alone it would say nothing.
   {
