@@ -10,8 +10,9 @@ import { titleCase } from '../pieces/told-names/name-piece.js';
 import { smallRuns } from './small-runs.js';
 import { type Run, titleRuns } from './title-runs.js';
 
-/** More new names than these no grower tells in one note. */
+/** More new names than these no grower tells in one note, and none in a note of more words: each costs a reading. */
 const MOST_NAMES = 6;
+const LONGEST = 120;
 
 /** Where a name is told for the first time; of what was bought or given more must tell that it is a plant. */
 const isNew = (kind: string, plain: ReadNote): boolean =>
@@ -39,6 +40,7 @@ export function withNamesSupposed<Reading extends Seen>(
 ): Reading {
   if (plain.outcome.instruction) return plain;
   const { text, tokens } = plain.utterance;
+  if (tokens.length > LONGEST) return plain;
   const named = ({ from, to, isSource }: Run): Supposed => ({
     name: text.slice(tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0).replace(/'s$/, ''),
     isSource,
