@@ -195,6 +195,11 @@ describe('two deeds of two plants in one sentence', () => {
       'took 6 Tallow Bell and 4 Salt Harrier, both in the greenhouse',
       'strike Tallow Bell 6 greenhouse, strike Salt Harrier 4 greenhouse',
     ],
+    ['potted on 3 Tallow Bell and the 4 rooted Salt Harrier', 'potOn Tallow Bell 3, potOn Salt Harrier 4'],
+    [
+      'potted on 3 Tallow Bell and the 4 rooted Salt Harrier while she was out',
+      'potOn Tallow Bell 3, potOn Salt Harrier 4',
+    ],
     ['potted on 3 Tallow Bell and 4 Salt Harrier, 9cm the lot', 'potOn Tallow Bell 3, potOn Salt Harrier 4'],
     [
       'watered the Tallow Bell and the Salt Harrier, vented the greenhouse',

@@ -83,9 +83,12 @@ function standsBy(
     if (plants === 0) return undefined;
     const part = row.slice(0, end);
     const hits = findHits(rules, part);
+    // "…, and the 7 rooted Tallow Bell": which, not what was seen of them.
+    const named = part.findIndex(({ is }) => is === 'plant');
+    if (hits.every(({ from }) => from < named && part[from - 1]?.is === 'count')) continue;
     const isFull = hits.some(({ rule }) => rule.faint !== true);
     // What is told in short ("4 Tallow Bell in the porch") may belong to the deed before it, unless nothing follows.
-    if (!isFull && (hits.length === 0 || end < row.length)) continue;
+    if (!isFull && end < row.length) continue;
     const told = readAlone(part);
     if (told && new Set(told.map(({ of }) => of)).size >= plants) return isFull ? 'full' : 'short';
   }
