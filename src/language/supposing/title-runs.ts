@@ -123,7 +123,10 @@ function isNameLike(
         ((piece.known && piece.plant.variety !== undefined) ||
           (piece.from === from && piece.to === to && piece.plant.crop === undefined))) ||
         (/^(?:place|medium)$/.test(piece.is) && piece.from <= from && piece.to >= to) ||
-        (piece.is === 'when' && piece.from <= from && piece.to >= to && !isCountedAt(pieces, from))),
+        (piece.is === 'when' &&
+          piece.from <= from &&
+          piece.to >= to &&
+          !(/\bpast\b/i.test(piece.when.words) && isCountedAt(pieces, from)))),
   );
 }
 
@@ -134,10 +137,12 @@ const isOfOthers = (words: readonly string[], next: string): boolean =>
 const GIVES =
   /^(?:gave|left|brought|sent|dropped|handed|let|passed|had|has|came|swapped|took|gives|over|next)$/;
 
-/** No day or time is told straight behind a number, or behind "of". */
+/** "Took 6 Half Past Ten"; no "took 6 Easter Monday". No hour is told straight behind a number or a crop, or behind "of". */
 const isCountedAt = (pieces: readonly Piece[], from: number): boolean =>
   pieces.some(
-    (piece) => piece.to === from && (piece.is === 'count' || (piece.is === 'word' && piece.text === 'of')),
+    (piece) =>
+      piece.to === from &&
+      (/^(?:count|plant)$/.test(piece.is) || (piece.is === 'word' && piece.text === 'of')),
   );
 
 /** The word before a run, past an article. */
