@@ -96,7 +96,6 @@ export const HEADINGS = phrases(`
   late entry
   ps
   right
-  right so
   right then
   righto
   ok
@@ -170,10 +169,6 @@ export const CLOSINGS = phrases(
   well pleased
   well chuffed
   over and out
-  very pleased
-  not bad going
-  fingers crossed
-  proud of myself
 `,
   true,
 );
