@@ -191,9 +191,11 @@ const isSharedOut = ({ each, plant, quantity, fromPlace, which }: Draft): boolea
 function plantOf(telling: Telling, act: Act, found: Draft, draft: Draft): PlantWords | undefined {
   const { pieces, clauses, moods, utterance } = telling;
   const { n, clause, hit } = act;
-  // "Took six Salt Harrier and watered everything": not those six alone.
+  // "Took six Salt Harrier and watered everything", "… and moved everything on the shelf to the porch": not those six alone.
+  const { kind } = hit.rule;
+  const isAllOf = kind === 'tend' || (kind === 'move' && draft.fromPlace !== undefined);
   const ofAll =
-    hit.rule.kind === 'tend' && (draft.place !== undefined || saysEverything(pieces, clause, utterance));
+    (kind === 'tend' && draft.place !== undefined) || (isAllOf && saysEverything(pieces, clause, utterance));
   if (draft.plant !== undefined || ofAll) return undefined;
   return (
     (draft.pronoun ? spokenOf(pieces, clause) : undefined) ??

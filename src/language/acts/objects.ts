@@ -4,6 +4,7 @@ import { isBoundary } from '../clauses/boundaries.js';
 import type { Clause } from '../clauses/clauses.js';
 import type { Draft } from './drafting/draft.js';
 import { DUDS } from '../pieces/duds.js';
+import { RUINED } from '../grammar/loss/ruined.js';
 import { isSomeones } from '../grammar/other-people.js';
 import { endsAt, wordAt } from '../grammar/rule.js';
 import { actsOnThing, isPartOf, isThingItself } from '../pieces/other-things.js';
@@ -80,6 +81,8 @@ export function actsOnPlants(draft: Draft, pieces: readonly Piece[], clause: Cla
     // "Binned the last three riddled with whitefly": what they were like.
     if (pieces[at - 1]?.is === 'count' && isInfested(pieces, at)) return true;
     if (FUNCTION.test(piece.text)) continue;
+    // "Two were black at the base so out they went": how those counted looked.
+    if (front && clause.subjectFirst && at > from && RUINED.test(piece.text)) return true;
     if (hit.rule.kind === 'dispatch' && pieces[at + 1]?.is === 'count' && endsAt(pieces, at + 2)) return true;
     if (hit.rule.kind === 'dispatch' && givesSome(pieces, at + 1, to)) return true;
     const next = wordAt(pieces, at + 1);

@@ -30,6 +30,7 @@ export function standingApart(
     const [before, behind] = [row.slice(0, at), row.slice(from)];
     if (!hasPlant(before)) continue;
     const leans = !hasPlant(behind);
+    if (opensWithSort(behind, before)) continue;
     const standing = leans ? leansOnShort(before, behind) : standsBy(behind, isClosed(before), readAlone);
     if (!standing) continue;
     if (standing === 'short' && isParallel(before, behind)) continue;
@@ -57,6 +58,15 @@ function isParallel(before: readonly Piece[], behind: readonly Piece[]): boolean
   return isToBoth || (tail !== '' && shape(before).endsWith(` ${tail}`));
 }
 
+/** "…, a salvia, two trays of twelve", "Tallow Bell (salvia), four pots of four": what sort the plant before it is. */
+function opensWithSort(row: readonly Piece[], before: readonly Piece[]): boolean {
+  const hasArticle = /^(?:a|an|another)$/.test(wordAt(row, 0));
+  const [sort, next] = row.slice(hasArticle ? 1 : 0);
+  if (sort?.is !== 'plant' || sort.plant.variety !== undefined) return false;
+  const named = before.at(-1);
+  return hasArticle || (named?.is === 'plant' && named.plant.variety !== undefined && isBoundary(next));
+}
+
 /** By what words a row opens with a part that tells in full what was done to its own plants, and to those only: in short or in full. */
 function standsBy(
   row: readonly Piece[],
@@ -64,13 +74,6 @@ function standsBy(
   readAlone: ReadAlone,
 ): 'short' | 'full' | undefined {
   if (opensWithDeed(row)) return readAlone(row) ? 'full' : undefined;
-  // "…, a salvia, two trays of twelve": what sort the plant before it is.
-  if (
-    /^(?:a|an|another)$/.test(wordAt(row, 0)) &&
-    row[1]?.is === 'plant' &&
-    row[1].plant.variety === undefined
-  )
-    return undefined;
   let plants = 0;
   let marks = 0;
   for (let end = 1; end <= row.length; end++) {

@@ -11,7 +11,8 @@ import { titleCase } from '../pieces/told-names/name-piece.js';
 import type { Utterance } from '../pieces/utterance.js';
 
 /** "… to Pale Jessie please"; with a capital it is of the name. */
-const BIDDING = / (?:please|pls|plz|thanks|would you|will you|could you|can you|from now on|instead)\b.*$/;
+const BIDDING =
+  / (?:please|pls|plz|thanks|would you|will you|could you|can you|from now on|instead|so (?:please |can you |could you )?(?:rename|change|call|put|fix) (?:it|them|that))\b.*$/;
 
 /** "… new bellringer i misread the label", "… foggy kitty the phone heard me wrong": why, told without a mark. */
 const REASON = new RegExp(

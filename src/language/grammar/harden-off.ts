@@ -1,6 +1,6 @@
 /** Hardening off begins. */
 import type { Piece } from '../pieces/pieces.js';
-import { follows, precedes, type Rule, wordAt } from './rule.js';
+import { endsAt, follows, precedes, type Rule, wordAt } from './rule.js';
 import { isWhole, THEM } from './stand-ins.js';
 
 const GOES = /^(?:is|was|has|went|goes|going|seems|seemed|took|takes)$/;
@@ -34,6 +34,24 @@ export const hardenOffRules: readonly Rule[] = [
     head: 'for? hardening',
     shape: 'object',
     when: (p, _f, t) => namesPlant(p) && !GOES.test(wordAt(p, wordAt(p, t) === 'off' ? t + 1 : t)),
+  },
+  {
+    name: '<act>, hardening off begun',
+    kind: 'hardenOff',
+    head: 'hardening off|of begun|started|underway',
+    shape: 'subject',
+    when: (p, f, t) => namesPlant(p.slice(0, f)) && endsAt(p, t),
+    phrasings: ['moved the Salt Harrier to the cold frame, hardening off begun'],
+    mustNot: ['moved the Salt Harrier, is hardening off begun?'],
+  },
+  {
+    name: '<act> and began hardening off',
+    kind: 'hardenOff',
+    head: 'begin~|start~ to? hardening|harden off|of',
+    shape: 'subject',
+    when: (p, f, t) => namesPlant(p.slice(0, f)) && endsAt(p, t),
+    phrasings: ['moved the Salt Harrier to the cold frame and began hardening off'],
+    mustNot: ['moved the Salt Harrier, must start hardening off'],
   },
   {
     name: '<plant> first day out',

@@ -12,6 +12,7 @@ export const STRONG_CUE = within`
 
 /** Set, wanted or foretold, and so not read off anything: "forecast says minus 2", "turned the mat to 20". */
 export const NOT_MEASURED = within`
+  (change|put|move|make|lower|raise) … (warning|alarm|alert|limit|threshold)|(warning|alarm|alert)s? (at|to|for|below|under)
   set|turn|turned|cranked|thermostat|oven|bake|gas|until|when it|if
   wants?|need|should|could|would|aim|aiming|prefers?|likes|like it|ideal|recommended|supposed
   plantname (like|want|enjoy|love)

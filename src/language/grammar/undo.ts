@@ -77,7 +77,13 @@ function undoIn(line: string): RegExpExecArray | undefined {
 function undoFound(line: string): RegExpExecArray | undefined {
   if (/^(?:take off|take out|scrub out|take away|drop|skip|lose|kill|bin|strike|wipe|discard)$/.test(line))
     return undefined;
-  return matched(line) ?? undoWithReason(line);
+  // "Delete please the last one": wherever it is asked nicely.
+  const plain = line.replace(/(?<= )please /g, '');
+  return (
+    matched(line) ??
+    undoWithReason(line) ??
+    (plain === line ? undefined : (matched(plain) ?? undoWithReason(plain)))
+  );
 }
 
 /** Whether the line takes something back. */

@@ -32,7 +32,10 @@ const monthNames = monthWords.map((names) => names.split(' '));
 export function whichAt(pieces: readonly Piece[], at: number, clause: Clause): WhichBatch | undefined {
   const piece = pieces[at];
   if (piece?.is === 'place' && isWholePlace(pieces, at, clause)) return undefined;
-  if (piece?.is === 'place' && (tellsWhere(pieces, at, clause) || isOfThePlace(pieces, at, clause)))
+  if (
+    piece?.is === 'place' &&
+    (tellsWhere(pieces, at, clause) || isOfThePlace(pieces, at, clause) || isLeft(pieces, at, clause))
+  )
     return { stands: piece.place };
   if (piece?.is === 'when' && isAgeOfLot(pieces, at, clause))
     return { age: /second$/i.test(piece.when.words) ? 'second' : 'first' };
@@ -125,6 +128,21 @@ function isOfThePlace(pieces: readonly Piece[], at: number, clause: Clause): boo
     kind !== 'move' &&
     (pieces[at + 1]?.is === 'plant' || SEVERAL.test(wordAt(pieces, at + 1))) &&
     (ARTICLE.test(wordAt(pieces, at - 1)) || pieces[at - 1]?.is === 'count')
+  );
+}
+
+/** "Planted six Salt Harrier in the greenhouse out in the long border": left for the place that follows. */
+function isLeft(pieces: readonly Piece[], at: number, { hit, to }: Clause): boolean {
+  let before = at - 1;
+  while (/^(?:in|on|under|the|my|our)$/.test(wordAt(pieces, before))) before--;
+  const onward = pieces
+    .slice(at + 1, Math.min(at + 4, to))
+    .map((_, n) => wordAt(pieces, at + 1 + n))
+    .join(' ');
+  return (
+    /^(?:plantOut|hardenOff)$/.test(hit?.rule.kind ?? '') &&
+    pieces[before]?.is === 'plant' &&
+    /^(?:out (?:in|on|to|into|onto)|to|into|onto)\b/.test(onward)
   );
 }
 

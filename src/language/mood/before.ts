@@ -27,7 +27,7 @@ export function wordsBefore(
     const text = wordAt(pieces, at);
     // "That never rooted": right before the roots it denies them.
     const isOfRoots = at === hit.from - 1 && hit.rule.kind === 'check';
-    const isSaid = isOfRoots || !deniesNoDeed(pieces, at);
+    const isSaid = isOfRoots || !(deniesNoDeed(pieces, at) || isOfPlants(pieces, at, hit.from));
     if (text !== '' && isSaid && !isMonth(pieces, at) && !isUntold(pieces, at, hit.from)) words.push(text);
     // "Neither watered nor fed".
     if (hit.rule.kind === 'tend' && isZero(pieces[at])) words.push('not');
@@ -103,6 +103,32 @@ function deniesNoDeed(pieces: readonly Piece[], at: number): boolean {
         /^(?:man|joke|doubt|wonder|surprise|kidding|good|use|hormone|powder|rooting|gel|dip|cover|lid|bag)$/.test(
           next,
         )))
+  );
+}
+
+const DID_NOTHING =
+  /^(?:(?:did|do) (?:anything|a thing|much|owt|well|any)|(?:got|get) (?:going|anywhere|started|away)|(?:came|come|amounted|amount) to|(?:made|make) it|grew|grow|thrived|recovered|perked|picked up|rooted|root)\b/;
+
+/** "The other two Salt Harrier never did a thing, thrown out": what the plants did not do, and then what was done to them. */
+function isOfPlants(pieces: readonly Piece[], at: number, head: number): boolean {
+  if (!/^(?:never|didn't|hadn't|haven't)$/.test(wordAt(pieces, at))) return false;
+  const who = pieces[at - 1];
+  const isPlants =
+    who?.is === 'plant' ||
+    who?.is === 'count' ||
+    /^(?:which|ones|they|them|these|those|rest)$/.test(wordAt(pieces, at - 1));
+  return (
+    isPlants &&
+    DID_NOTHING.test([1, 2, 3].map((n) => wordAt(pieces, at + n)).join(' ')) &&
+    pieces
+      .slice(at + 2, head)
+      .some(
+        (piece, n) =>
+          piece.is === 'break' ||
+          wordAt(pieces, at + 2 + n) === 'so' ||
+          (wordAt(pieces, at + 2 + n) === 'and' &&
+            /^(?:got|were|was|went|have|i|we)$/.test(wordAt(pieces, at + 3 + n))),
+      )
   );
 }
 

@@ -144,7 +144,8 @@ const TALK = either(
 const GREETING = opening`
   how are you|how do you do|how's it going|how are things|what's up|what's new|(are )?you ok|what do you think
   did you (?!(log|note|get|record|count|save|put|write)\b)|have you (seen|watched|heard|been|read)\b
-  who are you|is this thing on|(are )?you there|is anyone there|can you hear me|hello is this|is it me
+  who are you|is (this|it|this thing) (on|recording|working|listening)|(are )?you (there|listening|recording)
+  is anyone there|can you (hear|here) me|hello is this|is it me
 `;
 /** "No idea where the secateurs are": nothing of the ledger's. */
 const TOOLS = within`

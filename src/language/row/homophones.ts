@@ -8,6 +8,7 @@ import { heardVerbs } from './heard/verbs.js';
 import { thumbed } from './heard/thumbed.js';
 import { HeardView, type Standing } from './heard/view.js';
 import { heardWeeks } from './heard/weeks.js';
+import { heardCuttings } from './heard/cuttings.js';
 import { heardWords } from './heard/words.js';
 import type { Token } from './tokens.js';
 
@@ -16,6 +17,7 @@ export const misheard: readonly Misheard[] = [
   ...heardNumbers,
   ...heardVerbs,
   ...thumbed,
+  ...heardCuttings,
   ...heardWords,
   ...heardWeeks,
   ...heardToldOn,

@@ -9,7 +9,7 @@ const FAMILIES: readonly (readonly string[])[] = [
   ['pear', 'pair', 'pare'], ['berry', 'bury'], ['flower', 'flour'], ['tail', 'tale'], ['dear', 'deer'], ['mist', 'missed'], ['judith', 'judeth'],
   ['pewter', 'pewtar', 'computer'], ['gaiters', 'gaters', 'gators', 'gaiter'], ['knell', 'nell'], ['mite', 'might'], ['bough', 'bow'], ['knave', 'nave'],
   ['key', 'quay'], ['cymbal', 'symbol'], ['mussel', 'muscle'], ['herring', 'hering'], ['grey', 'gray'], ['annie', 'any', 'anny'], ['quill', 'kwill'],
-  ['pedlar', 'peddler', 'pedaler', 'pedaller'], ['harrier', 'harier'], ['hobnail', 'hob'], ['saffron', 'safran'], ['docker', 'doctor'],
+  ['pedlar', 'peddler', 'pedaler', 'pedaller'], ['harrier', 'harier'], ['hobnail', 'hob'], ['saffron', 'safran'], ['docker', 'doctor'], ['past', 'passed'],
 ]; // prettier-ignore
 
 const familyOf = new Map<string, number>();

@@ -79,12 +79,13 @@ function shareCrop(joined: Proposal[], { draft }: Proposal): void {
 
 const FOLLOWS_ON = new Set(['potOn', 'move', 'plantOut', 'hardenOff', 'pinch', 'dispatch']);
 
-/** "4 rooted, potted them on": them are the four. */
+/** "4 rooted, potted them on": them are the four; "potted 4 on and out to the greenhouse". */
 function carryCount(before: Proposal, next: Proposal): Proposal {
-  const silentCheck = before.kind === 'check' && next.kind === 'potOn';
+  const isSilent =
+    (before.kind === 'check' && next.kind === 'potOn') || (before.kind === 'potOn' && next.kind === 'move');
   if (!FOLLOWS_ON.has(next.kind) || next.draft.plant !== undefined || next.draft.quantity !== undefined)
     return next;
-  if (!next.draft.pronoun && !silentCheck) return next;
+  if (!next.draft.pronoun && !isSilent) return next;
   const { quantity } = before.draft;
   const carried = before.kind === 'check' ? theSame(quantity) : valueOf(quantity);
   if (

@@ -41,10 +41,18 @@ const isBesidePart = (pieces: readonly Piece[], at: number): boolean => {
 
 /** What the words from `at` say that plants were lost to: "the slugs", "botrytis". */
 export function causeAt(pieces: readonly Piece[], at: number): Cause | undefined {
-  const from = /^(?:the|some|a|an|that|this)$/.test(wordAt(pieces, at)) ? at + 1 : at;
-  const words = pieces.slice(from, from + 4).map((_, n) => wordAt(pieces, from + n));
-  return phraseAt(causes, words, 0)?.value;
+  let from = /^(?:the|some|a|an|that|this)$/.test(wordAt(pieces, at)) ? at + 1 : at;
+  for (;;) {
+    const words = pieces.slice(from, from + 4).map((_, n) => wordAt(pieces, from + n));
+    const cause = phraseAt(causes, words, 0)?.value;
+    if (cause !== undefined || !OF_ITS_LOOK.test(words[0] ?? '')) return cause;
+    from++;
+  }
 }
+
+/** "Black rot", "the blasted slugs". */
+const OF_ITS_LOOK =
+  /^(?:black|brown|grey|gray|white|soft|wet|dry|stem|stalk|basal|crown|bloody|blasted|damn|damned|dreaded|wretched|pesky|nasty|horrible|awful|usual|same|old)$/;
 
 /** "The Salt Harrier got", "the whole tray of Salt Harrier has": plants before the words, and nothing of theirs. */
 export function isOnlyPlantBefore(pieces: readonly Piece[], from: number): boolean {

@@ -21,6 +21,17 @@ const onArrival = (pieces: readonly Piece[], from: number, to: number): boolean 
       (piece) => piece.is === 'word' && /^(?:received|arrived|came|delivered|delivery)$/.test(piece.text),
     );
 
+/** "Dead chuffed", ", dead early this year": very. */
+const isVery = (pieces: readonly Piece[], from: number, to: number): boolean => {
+  if (wordAt(pieces, from) !== 'dead') return false;
+  const next = pieces[to];
+  return next?.is === 'when'
+    ? pieces[from - 1]?.is === 'break' && /^(?:early|late)/.test(next.when.words)
+    : /^(?:early|late|easy|good|keen|chuffed|pleased|happy|proud|slow|quick|fast|simple|nice|lovely|cold|warm|hot|busy|tired|strong|healthy|leggy|straight|right)$/.test(
+        wordAt(pieces, to),
+      );
+};
+
 /** "Dead on the bench": a place, and no "dead on their feet". */
 const isWhereTheyLie = (pieces: readonly Piece[], to: number): boolean =>
   wordAt(pieces, to) === 'on' &&
@@ -61,7 +72,7 @@ export const died: readonly Rule[] = [
     kind: 'loss',
     head: 'dead|goners|goner|deceased|kaput|toast|perished|brown?',
     shape: 'subject',
-    when: (p, f) => wordAt(p, f) !== 'brown' && !LOOKS.test(wordAt(p, f - 1)),
+    when: (p, f, t) => wordAt(p, f) !== 'brown' && !LOOKS.test(wordAt(p, f - 1)) && !isVery(p, f, t),
     phrasings: [
       'five Salt Harrier dead',
       '6 Salt Harrier dead on the bench',
@@ -73,6 +84,7 @@ export const died: readonly Rule[] = [
       'the two dead ones are still in the pot',
       'the Salt Harrier seemed dead but they have come round',
       "oops 4 Salt Harrier, dropped one, it's toast",
+      'first buds on the Salt Harrier, dead early this year',
     ],
     unless: (p, f, t) =>
       isOneOfThem(p, f) ||

@@ -177,6 +177,7 @@ export const lost: readonly Rule[] = [
       'two Salt Harrier went to slugs',
       'Salt Harrier: 8 out with botrytis, rest moved to the porch',
       'five gone to rot',
+      'five gone to black rot',
       'two more of the Salt Harrier gone to that grey fluffy stuff',
       'two of the Salt Harrier are gone with it',
     ],

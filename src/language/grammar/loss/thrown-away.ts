@@ -113,10 +113,15 @@ export const thrownAway: readonly Rule[] = [
     head: 'out they|it went|go',
     shape: 'subject',
     when: (p, f, t) =>
-      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      p
+        .slice(0, f)
+        .some((piece) => piece.is === 'plant' || (piece.is === 'word' && RUINED.test(piece.text))) &&
       p.slice(0, f).some(({ is }) => is === 'count') &&
       !/^(?:to|into|in|on|along|by)$/.test(wordAt(p, t)),
-    phrasings: ['six of the Salt Harrier never rooted so out they went'],
+    phrasings: [
+      'six of the Salt Harrier never rooted so out they went',
+      'two were black at the base so out they went',
+    ],
     mustNot: ['six Salt Harrier hardened, out they went to the border'],
   },
   {

@@ -119,9 +119,15 @@ export const dueQuestions: readonly QuestionRule[] = [
       opening`
         due date|date due|eta
         when … ${THE_DAY}
+        how (long|soon|many (days|weeks)) (till|until|before|to) … due
       `,
       closing`eta|due date`,
     ),
-    phrasings: ['When are Salt Harrier due?', 'when should I pinch the Salt Harrier?', 'Salt Harrier eta?'],
+    phrasings: [
+      'When are Salt Harrier due?',
+      'how long till the Salt Harrier are due a look?',
+      'when should I pinch the Salt Harrier?',
+      'Salt Harrier eta?',
+    ],
   },
 ];

@@ -25,6 +25,8 @@ const endsPart = (token: Token | undefined): boolean =>
 const isWayTo = (tokens: readonly Token[], to: number): boolean =>
   textAt(tokens, to) === 'along' && [2, 3, 4].some((n) => FROM.test(textAt(tokens, to - n)));
 const FROM = /^(?:from|off)$/;
+/** "At the yard sale", "at the gate party": something that goes on there. */
+const EVENT = /^(?:sales?|party|show|fair|open|do)$/;
 
 /** Where the words that tell which place it is end; `to` itself where there are none. */
 export function tailEnd(tokens: readonly Token[], to: number, free: (at: number) => boolean): number {
@@ -42,7 +44,7 @@ export function tailEnd(tokens: readonly Token[], to: number, free: (at: number)
     const word = textAt(tokens, at);
     const isLandmark = LANDMARKS.has(word) || placeNouns.has(word) || (lead === 'at' && ENDS.test(word));
     const goesOn = LANDMARKS.has(textAt(tokens, at + 1)) || placeNouns.has(textAt(tokens, at + 1));
-    if (isLandmark && !goesOn) return at + 1;
+    if (isLandmark && !goesOn) return EVENT.test(textAt(tokens, at + 1)) ? to : at + 1;
   }
   return to;
 }

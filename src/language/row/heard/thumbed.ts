@@ -33,6 +33,20 @@ const isSaid = (v: HeardView, at: number): boolean => /^(?:was|is|were|on)$/.tes
 
 export const thumbed: readonly Misheard[] = [
   {
+    name: 'pl out <count>',
+    mends: { pl: 'planted', plntd: 'planted' },
+    when: (v) => v.word(1) === 'out',
+    phrasings: [['pl out 9 Salt Harrier', 'planted out 9 Salt Harrier']],
+    mustNot: ['pl 9 Salt Harrier'],
+  },
+  {
+    name: '<count> lf cuttings',
+    mends: { lf: 'leaf' },
+    when: (v) => /^(?:cutting|cuttings|ctgs)$/.test(v.word(1)),
+    phrasings: [['6 lf cuttings of Salt Harrier', '6 leaf cuttings of Salt Harrier']],
+    mustNot: ['6 lf plants'],
+  },
+  {
     // The North says "were" there.
     name: 'it were only four',
     mends: { were: 'was' },

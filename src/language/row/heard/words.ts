@@ -113,13 +113,6 @@ export const heardWords: readonly Misheard[] = [
     mustNot: ['Salt Harrier threw to the wall'],
   },
   {
-    name: 'took five <plant> curtains',
-    mends: { curtains: 'cuttings', curtain: 'cutting' },
-    when: (v) => (v.isName(-1) || v.isPlant(-1) || v.kind(-1) === 'number') && v.actBefore,
-    phrasings: [['took 5 Salt Harrier curtains', 'took 5 Salt Harrier cuttings']],
-    mustNot: ['took the curtains down'],
-  },
-  {
     name: 'the others r on the sill',
     mends: { r: 'are' },
     when: (v) =>
@@ -147,24 +140,6 @@ export const heardWords: readonly Misheard[] = [
       v.kind(-3) !== undefined,
     phrasings: [['want ten Salt Harrier buy the end of May', 'want ten Salt Harrier by the end of May']],
     mustNot: ['buy the compost', 'I might well buy the Salt Harrier'],
-  },
-  {
-    name: 'time cuttings',
-    mends: { time: 'thyme' },
-    when: (v) => /^cuttings?$/.test(v.word(1)),
-    phrasings: [['five time cuttings', 'five thyme cuttings']],
-    mustNot: ['in time for cuttings'],
-  },
-  {
-    name: 'heal cuttings',
-    mends: { heal: 'heel' },
-    when: (v) =>
-      /^(?:cutting|cuttings|ones)$/.test(v.word(1)) || (v.word(-1) === 'a' && v.word(-2) === 'with'),
-    phrasings: [
-      ['six heal cuttings', 'six heel cuttings'],
-      ['took them with a heal', 'took them with a heel'],
-    ],
-    mustNot: ['let the cut heal'],
   },
   {
     name: 'sold two the <someone>',
@@ -211,15 +186,6 @@ export const heardWords: readonly Misheard[] = [
       ['have got routes on five of them', 'have got roots on five of them'],
     ],
     mustNot: ['on another route'],
-  },
-  {
-    name: 'basil cuttings of <plant>',
-    mends: { basil: 'basal' },
-    when: (v) =>
-      /^(?:cutting|cuttings)$/.test(v.word(1)) &&
-      (/^(?:of|from|off)$/.test(v.word(2)) || v.isPlant(2) || v.isName(-1)),
-    phrasings: [['six basil cuttings of Salt Harrier', 'six basal cuttings of Salt Harrier']],
-    mustNot: ['six basil cuttings'],
   },
   {
     name: "where's <plant>",

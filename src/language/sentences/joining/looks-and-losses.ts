@@ -18,6 +18,14 @@ export function joinCheck(before: Proposal, next: Proposal): Proposal | undefine
     return undefined;
   const sameNone =
     before.slots['rooted'] === 'none' && next.slots['rooted'] === 'none' && next.draft.plant === undefined;
+  // "4 rooted, the rest no roots": which have none is told by those that have.
+  const isOfTheRest =
+    next.slots['rooted'] === 'none' &&
+    next.draft.plant === undefined &&
+    next.draft.place === undefined &&
+    next.draft.which === undefined &&
+    before.draft.quantity?.value !== undefined;
+  if (isOfTheRest) return before;
   if (told(before) && told(next) && !sameNone) return undefined;
   const draft: Draft = {
     ...next.draft,
