@@ -3,6 +3,7 @@ import type { Plant } from '../ledger/entry.js';
 import { mergedPlants } from './acts/drafting.js';
 import { proposeReply } from './proposals/answer-proposal.js';
 import { withoutAsides } from './joined/asides.js';
+import { withFaultsJoined } from './amending/fault-owned.js';
 import { withoutWeather } from './amending/weather.js';
 import { blamed } from './sentences/blame.js';
 import { withoutNeighbours } from './joined/beside-others.js';
@@ -136,7 +137,10 @@ function readByRules(note: Note): Reading {
   if (instruction) return { ...seen, outcome: { entries: [], asks: [], instruction } };
   const reply = fullerReply(pieces, utterance, note);
   const marked = reply?.rest ?? pieces;
-  const sentences = withDeeds(sentencesOf(undoApart(withOpenings(marked), utterance), utterance), utterance);
+  const sentences = withDeeds(
+    sentencesOf(undoApart(withFaultsJoined(withOpenings(marked), utterance), utterance), utterance),
+    utterance,
+  );
   const told: Proposal[] = [...(reply?.proposals ?? [])];
   // A sentence in which nothing was done, but a plant spoken of.
   let spokenOf: Sentence | undefined;

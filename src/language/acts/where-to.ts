@@ -121,7 +121,12 @@ export function withWhereTo(
     loosePlace(pieces, ownPart(draft, pieces, clause), tokens, text) ??
     loosePlace(pieces, clause, tokens, text) ??
     (kind === 'move' ? doorsOf(pieces, clause) : undefined);
-  return place === undefined || place === draft.fromPlace ? draft : { ...draft, place };
+  const stood = place === undefined || place === draft.fromPlace ? draft : { ...draft, place };
+  if (kind !== 'plantOut' || stood.place !== 'ground') return stood;
+  // "In the ground at last": planted, wherever that is.
+  const planted = { ...stood };
+  delete planted.place;
+  return planted;
 }
 
 /** "8 Salt Harrier along the fence and 3 Tallow Bell in the big planter": of several plants each is told where it is up to the next. */

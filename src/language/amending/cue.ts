@@ -36,8 +36,13 @@ export function cueEnd(pieces: readonly Piece[]): number {
       // "Make that 3 to Jo": what follows is the value.
       if (pieces[end]?.is === 'count') return end;
     } else if (text === 'should' && end < 0) end = at + 1;
-    // "Put that loss down as 2".
-    else if (text === 'as' && wordAt(pieces, at - 1) === 'down') return at + 1;
+    // "Put that loss down as 2"; "I put it down as today but it was Monday" goes on.
+    else if (
+      text === 'as' &&
+      wordAt(pieces, at - 1) === 'down' &&
+      !pieces.slice(at).some((_, n) => /^(?:was|were)$/.test(wordAt(pieces, at + n)))
+    )
+      return at + 1;
     // "Correction, yesterday's strike was 14": the day only tells which.
     if (text === 'correction') later = LATER_OR_WAS;
     if (

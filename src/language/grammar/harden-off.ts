@@ -180,13 +180,17 @@ export const hardenOffRules: readonly Rule[] = [
     kind: 'hardenOff',
     head: 'used to .. outside|outdoors|sun|cold|wind|weather|open|chill|elements|it',
     shape: 'subject',
-    when: (p) =>
+    when: (p, f) =>
       namesPlant(p) &&
       p.some(
         (piece) =>
+          // "To get them used to the cold": what they were put there for.
+          (/^(?:them|those|these|it)$/.test(wordAt(p, f - 1)) && wordAt(p, f - 2) === 'get') ||
           (piece.is === 'word' && /^(?:outside|outdoors|out|outdoor)$/.test(piece.text)) ||
           (piece.is === 'place' && /\bframe$/.test(piece.place)),
       ),
+    phrasings: ['stood the Salt Harrier in the porch to get them used to the cold before planting'],
+    mustNot: ['the Salt Harrier have got used to the cold'],
   },
   {
     name: 'accustoming <plant> to outside',

@@ -168,21 +168,34 @@ export const potOnRules: readonly Rule[] = [
   {
     name: 'gave <plant> their own pots',
     kind: 'potOn',
-    head: 'give~past|give~ing .. pots|pot|<size>',
+    head: 'give~past|give~ing|treat~past .. pots|pot|<size>|home|homes|quarters|digs',
     shape: 'object',
     when: (p, f, t) =>
+      // "Pots of their own"; a new home may be somebody's.
+      (wordAt(p, t) === 'of' && /^(?:their|its)$/.test(wordAt(p, t + 1)) && wordAt(p, t + 2) === 'own') ||
       p
         .slice(f, t)
         .some(
           (piece) =>
-            (piece.is === 'word' && /^(?:own|bigger|larger|new|each|individual|next)$/.test(piece.text)) ||
+            (piece.is === 'word' &&
+              (/^(?:bigger|larger|roomier)$/.test(piece.text) ||
+                (/^(?:own|new|each|individual|next)$/.test(piece.text) &&
+                  !/^(?:homes?|quarters|digs)$/.test(wordAt(p, t - 1))))) ||
             piece.is === 'size',
         ),
     // "Gave Pat three Ember Fox in 9cm pots", "three of the 9cm Ember Fox": away, as they stood.
     unless: (p, _f, t) =>
       /^(?:in|of|from|off)$/.test(wordBehindOwn(p, t - 2)) || p[t]?.is === 'plant' || wordAt(p, t) === 'ones',
-    phrasings: ['gave the Salt Harrier 9cm pots', 'gave the Salt Harrier their own pots'],
+    phrasings: [
+      'gave the Salt Harrier 9cm pots',
+      'gave the Salt Harrier their own pots',
+      'gave four rooted Salt Harrier pots of their own',
+      'treated three Salt Harrier to bigger pots',
+      'gave six Salt Harrier a bigger home',
+    ],
     mustNot: [
+      'gave six Salt Harrier a new home',
+
       'gave Pat three Salt Harrier in 9cm pots',
       'gave Pat three of the 9cm Salt Harrier',
       'gave away 3 Salt Harrier in their own pots',

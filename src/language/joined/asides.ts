@@ -1,4 +1,4 @@
-/** Talk that only picks up the thread ("where was I", "what was I saying"), a pause and no question, thanks to heaven, and "while I was at it". */
+/** Talk that only picks up the thread ("where was I", "what was I saying"), a pause and no question, thanks to heaven, "while I was at it" and "the same day". */
 import { wordAt } from '../grammar/rule.js';
 import { byFirstWord } from '../phrases-by-word.js';
 import type { Piece } from '../pieces/pieces.js';
@@ -60,6 +60,11 @@ const ASIDES = byFirstWord([
   ['thank', 'god'],
   ['thank', 'goodness'],
   ['thank', 'heavens'],
+  // "Gave two away on Sunday and planted out another four the same day": the day is told before.
+  ...['day', 'afternoon', 'morning', 'evening', 'time'].flatMap((part) =>
+    ['the', 'on the', 'at the', 'that'].map((led) => [...led.split(' '), 'same', part]),
+  ),
+  ['straight', 'after'],
   // "Put in nine more while I was at it, all in one pot".
   ...['i was', "i'm", 'i am', 'we were', "we're", 'he was', 'she was'].flatMap((who) =>
     ['while', 'whilst'].map((word) => [word, ...who.split(' '), 'at', 'it']),

@@ -1,4 +1,4 @@
-/** A plan that another deed took the place of: "was going to mist the propagator, but I watered the greenhouse instead". */
+/** A plan beside a deed: one that it took the place of ("was going to mist the propagator, but I watered the greenhouse instead"), or that comes after it ("… before they go in the garden"). */
 import { findHits } from '../grammar/hits.js';
 import { wordAt } from '../grammar/rule.js';
 import { rules } from '../grammar/rules.js';
@@ -44,3 +44,25 @@ function planEnd(pieces: readonly Piece[]): number {
 /** "… but", "… so I". */
 const turnsAt = (pieces: readonly Piece[], at: number): boolean =>
   wordAt(pieces, at) === 'but' || (wordAt(pieces, at) === 'so' && /^(?:i|we)$/.test(wordAt(pieces, at + 1)));
+
+const GROWERS_NEXT = /^(?:plant|pot|go|move|put|sell|harden|bed|line)$/;
+
+/** "Put them in the porch to get used to the cold before they go in the garden", "… before planting out": the row up to what only comes next. */
+export function withoutWhatComesNext(pieces: readonly Piece[]): readonly Piece[] {
+  const at = pieces.findIndex((_, n) => wordAt(pieces, n) === 'before');
+  const isPast = (piece: Piece): boolean => piece.is === 'word' && piece.verb?.form === 'past';
+  if (at < 3 || !pieces.slice(0, at).some(isPast) || wordAt(pieces, at - 1) === 'the') return pieces;
+  const rest = pieces.slice(at + 1);
+  const subject = /^(?:they|these|those|it)$/.test(wordAt(rest, 0));
+  const verb = rest[subject ? 1 : 0];
+  const isNext =
+    verb?.is === 'word' &&
+    verb.verb?.form === (subject ? 'base' : 'ing') &&
+    GROWERS_NEXT.test(verb.verb.lemma) &&
+    // "Before potting on four": done as well, as like as not.
+    !rest.some(
+      (piece) => isPast(piece) || piece.is === 'count' || piece.is === 'plant' || piece.is === 'break',
+    ) &&
+    (subject || !rest.some(({ is }) => is === 'size' || is === 'place'));
+  return isNext ? pieces.slice(0, at) : pieces;
+}

@@ -3,6 +3,7 @@ import { proposeActs } from '../acts/acts.js';
 import { proposeAmend, proposeRestatement } from '../amending/amend-proposal.js';
 import { settleCorrections } from '../sentences/corrections.js';
 import { isToDoList } from '../reminding/bare-chores.js';
+import { proposeFaultOwned } from '../amending/fault-owned.js';
 import { proposeCrop } from '../amending/crop-proposal.js';
 import { withoutDashedHope } from './dashed-hopes.js';
 import { withoutInstead } from '../mood/given-up.js';
@@ -12,7 +13,7 @@ import { withoutHabit } from '../mood/habits.js';
 import { settleHeadings } from '../sentences/headings.js';
 import type { Note } from '../note.js';
 import { settlePastForms } from '../sentences/past-forms.js';
-import { withoutPlanBefore } from './plan-before.js';
+import { withoutPlanBefore, withoutWhatComesNext } from './plan-before.js';
 import { plannedThenDone } from './planned-then-done.js';
 import type { Proposal } from '../proposal.js';
 import { questionStart, twoQuestions } from './question-behind.js';
@@ -52,6 +53,8 @@ export function proposeSentence(
     const told = amend && proposeSentence(sentenceOf(before, utterance), utterance, note, earlier);
     if (amend && told && told.length > 0) return [...told, amend];
   }
+  const owned = proposeFaultOwned(sentence.pieces, utterance);
+  if (owned) return [owned];
   const deed = plannedThenDone(sentence, utterance);
   if (deed) return deed;
   if (
@@ -78,7 +81,9 @@ export function proposeSentence(
         withoutVisit(
           withoutHabit(
             withoutPlanBefore(
-              withoutDashedHope(settlePastForms(withoutInstead(settleCorrections(sentence.pieces)))),
+              withoutWhatComesNext(
+                withoutDashedHope(settlePastForms(withoutInstead(settleCorrections(sentence.pieces)))),
+              ),
             ),
           ),
         ),
@@ -112,7 +117,8 @@ export function proposeSentence(
       before.proposals.length === 0 && remind.before.some(({ is }) => is === 'plant')
         ? proposeTarget(sentenceOf(remind.before, utterance), false)
         : undefined;
-    return [...(target ?? before.proposals), ...remind.proposals];
+    const told = target ?? before.proposals;
+    return [...told, ...ofPlantTold(remind.proposals, [...earlier, ...told])];
   }
   if (wanted) return wanted;
   const apart = [...readBefore, ...readBehind.map(({ reading }) => reading)];
@@ -123,6 +129,18 @@ export function proposeSentence(
   if (done.length > 0) return done;
   const remark = acts.hits > 0 ? undefined : proposeRemark(corrected, utterance);
   return remark ?? remarkBehind(corrected, utterance);
+}
+
+/** "Watered the Salt Harrier. Remind me to feed them": of the one plant that was told before. */
+function ofPlantTold(reminders: readonly Proposal[], told: readonly Proposal[]): readonly Proposal[] {
+  const plants = told.flatMap(({ draft, carried }) => draft.plant ?? carried ?? []);
+  const [first] = plants;
+  if (!first || plants.some((plant) => JSON.stringify(plant) !== JSON.stringify(first))) return reminders;
+  return reminders.map((each) =>
+    each.draft.plant === undefined && /\b(?:them|they|those|these)\b/i.test(String(each.slots['text'] ?? ''))
+      ? { ...each, carried: first }
+      : each,
+  );
 }
 
 /** "Lost a Salt Harrier too, and make that three for the Tallow Bell": where what is put right of another plant begins; none is -1. */

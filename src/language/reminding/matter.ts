@@ -16,7 +16,9 @@ export function matterOf(behind: readonly Piece[], before: readonly Piece[], utt
   const text = written(stripLead(behind)) || written(before);
   // "Bring the pellies in on the tenth": the "in" belongs to the bringing.
   const inwards = /^(?:to )?(?:bring|take|get|fetch|move|carry|come)\b.* in$/i.test(text);
-  const onwards = /\b(?:pot|potted|potting|repotted|moved|bring|brought) on$/i.test(text);
+  const onwards =
+    /\b(?:pot|potted|potting|repotted|move|moved|bring|brought)(?: \S+){0,4} on$/i.test(text) &&
+    !/ (?:up|out|in|off|over) on$/i.test(text);
   return (
     text
       .replace(LEAD, '')

@@ -237,6 +237,7 @@ export const carried: readonly Rule[] = [
     phrasings: [
       'cleared the greenhouse, whole lot now in the porch',
       'emptied the propagator, everything is in the porch now',
+      'emptied the propagator, all moved over to the porch',
     ],
     mustNot: [
       'cleared the greenhouse, all tidy in the porch too',
@@ -254,7 +255,12 @@ function isAllElsewhere(pieces: readonly Piece[], from: number): boolean {
   return (
     lot > 0 &&
     place > lot &&
-    between.every((word) => /^(?:is|are|it|of|now|in|on|under|over|out|back|the|my)$/.test(word)) &&
-    (between.includes('now') || wordAt(pieces, place + 1) === 'now')
+    between.every((word) =>
+      /^(?:is|are|has|it|of|now|in|on|to|into|under|over|across|out|back|the|my|gone|went|moved|shifted)$/.test(
+        word,
+      ),
+    ) &&
+    (between.some((word) => /^(?:now|gone|went|moved|shifted)$/.test(word)) ||
+      wordAt(pieces, place + 1) === 'now')
   );
 }

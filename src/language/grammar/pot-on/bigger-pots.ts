@@ -40,7 +40,7 @@ export const biggerPots: readonly Rule[] = [
   {
     name: '<plant> done into bigger pots',
     kind: 'potOn',
-    head: 'into|in|to more|some|nice? bigger|larger|big|individual|separate|proper|single pots|pot|ones|homes',
+    head: 'into|in|to more|some|nice|the|their? bigger|larger|big|individual|separate|proper|single pots|pot|ones|homes',
     shape: 'subject',
     when: (p, f) =>
       p.slice(0, f).some(({ is }) => is === 'plant') &&
@@ -59,7 +59,11 @@ export const biggerPots: readonly Rule[] = [
         (piece) =>
           piece.is === 'word' && /^(?:cuttings?|water|watered|look|looking|already)$/.test(piece.text),
       ),
-    phrasings: ['Salt Harrier all done into bigger pots', 'I have put four Salt Harrier in more big pots'],
+    phrasings: [
+      'five Salt Harrier moved up to the big pots',
+      'Salt Harrier all done into bigger pots',
+      'I have put four Salt Harrier in more big pots',
+    ],
     mustNot: ['the Salt Harrier look good in bigger pots', 'the Salt Harrier should go into bigger pots'],
   },
   {
@@ -145,10 +149,10 @@ export const biggerPots: readonly Rule[] = [
   {
     name: 'moved <plant> up a size',
     kind: 'potOn',
-    head: 'move~past|go~past|shift~past|take~past|bring~past|put~past .. up|on a|one|<count> size|sizes',
+    head: 'move~past|go~past|shift~past|take~past|bring~past|put~past .. up|on a|one|<count>|<pots> size|sizes',
     shape: 'object',
     when: (p, f, t) => p.slice(f, t).some(({ is }) => is === 'plant' || is === 'count'),
-    phrasings: ['moved the Salt Harrier up a size, litre pots'],
+    phrasings: ['moved the Salt Harrier up a size, litre pots', 'moved two Salt Harrier up a pot size'],
   },
   {
     name: '<plant> each in a <size> now',
@@ -169,7 +173,7 @@ export const biggerPots: readonly Rule[] = [
   {
     name: '<plant> moved on a size',
     kind: 'potOn',
-    head: 'move~past|go~past|step~past|bump~past|pot~past|gone up|on a|<count> size|sizes',
+    head: 'move~past|go~past|step~past|bump~past|pot~past|gone up|on a|<count>|<pots> size|sizes',
     shape: 'subject',
     when: (p, f) => precedes(p, f, 5, 'plant'),
     phrasings: ['Salt Harrier moved on a size', 'three Salt Harrier went up one size'],

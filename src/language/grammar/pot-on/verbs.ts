@@ -7,7 +7,7 @@ export const INTO_POTS = `put~|transplant~|transfer~|separated|divided|${pastOf`
 `}`;
 
 /** The same, before a pot's size alone. */
-export const KNOCKED_INTO_POTS = `bump~|upsize~|upgrade~|graduated|singled|settled|${pastOf`
+export const KNOCKED_INTO_POTS = `bump~|upsize~|upgrade~|graduated|sized|singled|settled|${pastOf`
   step set whack fire lob shove plonk bring rehome promote split
 `}`;
 

@@ -36,7 +36,7 @@ export const covered: readonly Rule[] = [
   {
     name: 'fleece on <place>',
     kind: 'tend',
-    head: 'fleece|covers|cover|dome|clingfilm|bubblewrap|wrap|netting|net|blanket|blankets|newspaper|newspapers|cloche|cloches|polythene|hessian|tarp|cloth|sheet|sheets is|are|was? on|over|back|round|around|across',
+    head: 'fleece|covers|cover|dome|clingfilm|bubblewrap|wrap|netting|net|blanket|blankets|newspaper|newspapers|cloche|cloches|polythene|hessian|tarp|cloth|sheet|sheets is|are|was|gone|went? on|over|back|round|around|across',
     shape: 'object',
     care: 'cover',
     unless: (p, f, t) =>

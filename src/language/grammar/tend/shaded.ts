@@ -55,7 +55,7 @@ export const shaded: readonly Rule[] = [
   {
     name: 'shade net up over <plant>',
     kind: 'tend',
-    head: 'shade|shading|shadecloth net|netting|cloth? up? over|on|across|above over|across|above?',
+    head: 'shade|shading|shadecloth net|netting|cloth? gone|went|put|is? up? over|on|across|above over|across|above?',
     shape: 'object',
     care: 'shade',
     when: (p, f, t) => opensPart(p, f) && closeBehind(p, t, 'place', 'plant'),
@@ -66,6 +66,7 @@ export const shaded: readonly Rule[] = [
       followsWord(p, t, /^(?:blown|blew|torn|ripped|off|needs?)$/),
     phrasings: [
       'shade net up over the Salt Harrier',
+      'shading gone up over the Salt Harrier',
       'struck six Tallow Bell, shade cloth on over Salt Harrier',
       'six Tallow Bell watered, shadecloth on the greenhouse',
     ],

@@ -1,6 +1,7 @@
 /** Aired: "opened the vents", "lid off", "sides up". */
 import type { Piece } from '../../pieces/pieces.js';
-import { follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { isWhole } from '../stand-ins.js';
 import { bare, isOpenedOrLaid, leftByOthers, SOMEBODY, verb } from './telling.js';
 
 /** "Somebody opened the vents". */
@@ -85,6 +86,21 @@ export const vented: readonly Rule[] = [
     shape: 'object',
     care: 'vent',
     unless: byOthers,
+  },
+  {
+    name: 'opened everything up in <place>',
+    kind: 'tend',
+    head: 'open~past|throw~past up? <count> up|open? wide?',
+    shape: 'object',
+    care: 'vent',
+    when: (p, f, t) =>
+      p.slice(f, t).some(isWhole) && closeBehind(p, t, 'place') && (t > f + 2 || wordAt(p, f) === 'opened'),
+    unless: byOthers,
+    phrasings: [
+      'opened everything up in the greenhouse to let some air through',
+      'threw everything open in the greenhouse',
+    ],
+    mustNot: ['opened everything up in the post this morning', 'threw everything in the greenhouse'],
   },
   {
     name: 'cracked the roof lights',

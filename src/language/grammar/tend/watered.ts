@@ -1,6 +1,7 @@
 /** Watered: "gave them a drink", "stood in a tray of water", "ran the hose over the cold frame". */
 import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { isWhole } from '../stand-ins.js';
 import {
   ALL_OF_THEM,
   among,
@@ -108,6 +109,17 @@ export const watered: readonly Rule[] = [
       'drop of water for everything in the greenhouse',
     ],
     mustNot: ['no drop of water for the Salt Harrier', 'needs a drop of water on the Salt Harrier'],
+  },
+  {
+    name: 'good soak for <plant>',
+    kind: 'tend',
+    head: 'good|nice|long|big|quick|proper long? drink|soak|watering|soaking|drench for|over all? of? the|my?',
+    shape: 'object',
+    care: 'water',
+    when: (p, _f, t) => closeBehind(p, t, 'plant', 'place') || isWhole(p[t]),
+    unless: (p, f) => [1, 2, 3].some((back) => WANTING.test(wordAt(p, f - back))),
+    phrasings: ['good soak for everything in the greenhouse', 'a nice long drink for the Salt Harrier'],
+    mustNot: ['needs a good soak for the Salt Harrier', 'good soak for me in the bath'],
   },
   roundDone('watering', 'water', {
     phrasings: ['watering round done', "that's the watering done"],

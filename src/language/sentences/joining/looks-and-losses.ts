@@ -42,6 +42,10 @@ export function joinCheck(before: Proposal, next: Proposal): Proposal | undefine
 
 /** "3 rotten, binned", "gone mouldy, all of it in the bin": one loss told twice. */
 export function joinLoss(before: Proposal, next: Proposal): Proposal | undefined {
+  // "Took the tips off the Salt Harrier and threw them on the heap": the tips, not the plants.
+  const isOfTips =
+    next.draft.plant === undefined && next.draft.quantity === undefined && THROWN_AWAY.has(next.rule);
+  if (before.kind === 'pinch' && next.kind === 'loss' && isOfTips) return before;
   if (before.kind !== 'loss' || next.kind !== 'loss') return undefined;
   // "Lost three, sorry I mean …, lost three to rot", "knocked two off and snapped both": said again in full.
   const told = [before, next].map(({ draft }) => draft.quantity);

@@ -62,6 +62,8 @@ export function joinMove(before: Proposal, next: Proposal): Proposal | undefined
       ...(before.carried ? { carried: before.carried } : {}),
     };
   if (before.kind !== 'move' || next.kind !== 'move') return undefined;
+  const again = toldAgain(before, next);
+  if (again) return again;
   const isOneWay =
     before.slots['place'] === undefined &&
     before.slots['fromPlace'] !== undefined &&
@@ -69,6 +71,21 @@ export function joinMove(before: Proposal, next: Proposal): Proposal | undefined
   if (!isOneWay || (next.draft.plant !== undefined && !isOnePlant(plantToldOf(before), next.draft.plant)))
     return undefined;
   return { ...before, slots: { ...next.slots, ...before.slots } };
+}
+
+/** "Now living in the cold frame, moved them just now", "brought in from the tunnel, they're on the sill now": one way told twice. */
+function toldAgain(before: Proposal, next: Proposal): Proposal | undefined {
+  const { place } = next.slots;
+  const isOfThem = next.draft.plant === undefined && next.draft.quantity === undefined;
+  const isTold = place === undefined ? next.draft.pronoun === true : before.slots['place'] === 'indoors';
+  if (!isOfThem || !isTold || next.slots['fromPlace'] !== undefined) return undefined;
+  if (before.slots['place'] === undefined) return undefined;
+  const when = before.draft.when ?? next.draft.when;
+  return {
+    ...before,
+    slots: { ...before.slots, ...(place === undefined ? {} : { place }) },
+    draft: { ...before.draft, ...(when ? { when } : {}) },
+  };
 }
 
 /** "Started hardening off the Salt Harrier, got them out on the porch": where they were put for it. */
@@ -99,7 +116,7 @@ export function joinHardening(before: Proposal, next: Proposal): Proposal | unde
     !(before.kind === 'move' || isOutToHarden) ||
     !(next.kind === 'hardenOff'
       ? next.purpose || unplaced || (next.draft.plant === undefined && next.slots['place'] === undefined)
-      : next.kind === 'plantOut' && unplaced)
+      : (next.kind === 'plantOut' || next.kind === 'potOn') && unplaced)
   )
     return undefined;
   const moved = plantToldOf(before);
@@ -108,7 +125,7 @@ export function joinHardening(before: Proposal, next: Proposal): Proposal | unde
   const { quantity } = next.draft;
   return {
     ...next,
-    slots: place === undefined ? {} : { place },
+    slots: { ...(next.kind === 'potOn' ? next.slots : {}), ...(place === undefined ? {} : { place }) },
     draft: {
       ...before.draft,
       ...(before.draft.quantity === undefined && quantity ? { quantity } : {}),
