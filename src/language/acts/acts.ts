@@ -106,5 +106,7 @@ function tellAside(telling: Telling, { clause, hit }: Act): void {
   const others = allButKept(proposals.at(-1), hit.rule, aside);
   if (others) proposals[proposals.length - 1] = others;
   telling.plantNamed = aside?.plant ?? telling.plantNamed;
-  telling.lookedAt = hit.rule.sense === 'sample' ? aside?.quantity?.value : undefined;
+  const isLook = hit.rule.sense === 'sample';
+  telling.lookedAt = isLook ? aside?.quantity?.value : undefined;
+  telling.lookedOn = isLook ? (aside?.when ?? telling.lookedOn) : telling.lookedOn;
 }

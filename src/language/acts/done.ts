@@ -137,7 +137,7 @@ function leaning(telling: Telling, act: Act, found: Draft): Draft {
     : undefined;
   return {
     ...(kind === 'check' && lookedAt !== undefined && counted.quantity?.outOf === undefined
-      ? outOf(counted, lookedAt)
+      ? outOf(counted, lookedAt, hit.rule.rooted, telling.unrooted)
       : counted),
     ...toldBefore(pieces, clause, counted, [...earlier, ...proposals]),
     ...(kind === 'check' && lookedOn ? { when: lookedOn } : {}),

@@ -3,7 +3,7 @@ import type { Clause } from '../clauses/clauses.js';
 import { wordAt } from '../grammar/rule.js';
 import type { Piece, When } from '../pieces/pieces.js';
 
-const SWAP = /^(?:swap|swaps|swapped|trade|traded|exchange|exchanged|barter|bartered)$/;
+const SWAP = /^(?:return|swap|swaps|swapped|trade|traded|exchange|exchanged|barter|bartered)$/;
 
 /** Where the words begin that tell of a clause's plants, told to be gone, that they were swapped; -1 where none do. */
 export function swappedAt(pieces: readonly Piece[], { hit, to }: Clause): number {
@@ -13,6 +13,7 @@ export function swappedAt(pieces: readonly Piece[], { hit, to }: Clause): number
       n > hit.to &&
       n < to &&
       SWAP.test(wordAt(pieces, n)) &&
+      (wordAt(pieces, n) !== 'return' || wordAt(pieces, n - 1) === 'in') &&
       /^(?:for|with)$/.test(wordAt(pieces, n + 1)) &&
       // "In exchange for absolutely nothing".
       !pieces

@@ -36,13 +36,15 @@ export function tellUnrooted(telling: Telling, { clause, hit }: Act): void {
   // "Binned eight of them, never rooted": why those went.
   if (draft?.plant === undefined && isWhyLost(pieces, clause, proposals.at(-1))) return;
   const carried = draft?.plant === undefined ? carriedHere(telling) : undefined;
+  const when = draft?.when ?? telling.lookedOn;
   proposals.push({
     kind: 'check',
     draft: {
       ...(draft?.plant ? { plant: draft.plant } : {}),
-      ...(draft?.when ? { when: draft.when } : {}),
+      ...(when ? { when } : {}),
+      ...(telling.lookedAt === undefined ? {} : { quantity: { value: 0, outOf: telling.lookedAt } }),
     },
-    slots: { rooted: 'none' },
+    slots: telling.lookedAt === undefined ? { rooted: 'none' } : {},
     rule: `not ${hit.rule.name}`,
     ...(carried ? { carried } : {}),
   });

@@ -3,7 +3,7 @@ import type { Clause } from '../clauses/clauses.js';
 import { draftsOf } from './drafting.js';
 import { excepts } from './drafting/except-words.js';
 import type { Draft } from './drafting/draft.js';
-import { wordAt } from '../grammar/rule.js';
+import { type Rule, wordAt } from '../grammar/rule.js';
 import type { Piece } from '../pieces/pieces.js';
 import type { Quantity } from '../pieces/quantities/quantity.js';
 
@@ -81,11 +81,36 @@ export function lookBefore(pieces: readonly Piece[], clause: Clause, found: Clau
   return isOfLots ? withoutQuantity(draft) : draft;
 }
 
-/** "Pulled six of them up, two had roots": two of the six. */
-export const outOf = (draft: Draft, lookedAt: number): Draft =>
-  draft.quantity?.value === undefined
+/**
+ * What was found of those looked at: "pulled six of them up, two had roots", "… all but two", "… no roots", "two had
+ * nothing, the others rooted", "lifted one and it's rooted".
+ */
+export function outOf(
+  draft: Draft,
+  lookedAt: number,
+  rooted: Rule['rooted'],
+  unrooted: Quantity | undefined,
+): Draft {
+  const { value, allBut, whole, ...rest } = draft.quantity ?? {};
+  const isOne = lookedAt === 1 && draft.quantity === undefined && rooted === undefined;
+  const found =
+    value ??
+    (allBut !== undefined
+      ? lookedAt - allBut
+      : whole === 'rest' && unrooted?.value !== undefined
+        ? lookedAt - unrooted.value
+        : isOne
+          ? 1
+          : rooted === 'none' && draft.quantity === undefined
+            ? 0
+            : undefined);
+  return found === undefined || found < 0 || found > lookedAt
     ? draft
-    : { ...draft, quantity: { ...draft.quantity, outOf: lookedAt } };
+    : {
+        ...draft,
+        quantity: { ...rest, value: found, outOf: lookedAt, ...(found === 0 ? { settles: true } : {}) },
+      };
+}
 
 function withoutQuantity(draft: Draft): Draft {
   const bare: { -readonly [Slot in keyof Draft]: Draft[Slot] } = { ...draft };

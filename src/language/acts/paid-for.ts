@@ -29,7 +29,7 @@ export function isPaidFor(
   return false;
 }
 
-/** "For nothing", "for free", "no charge": what left was given, whatever the words that carried it. */
+/** "For nothing", "no charge", "as a little thank you": what left was given, whatever the words that carried it. */
 export const isForNothing = (
   { kind, how }: Rule,
   pieces: readonly Piece[],
@@ -40,12 +40,15 @@ export const isForNothing = (
   how === undefined &&
   pieces.slice(from, to).some(
     (_, n) =>
-      FREE.test([0, 1, 2].map((next) => wordAt(pieces, from + n + next)).join(' ')) &&
+      FREE.test([0, 1, 2, 3, 4].map((next) => wordAt(pieces, from + n + next)).join(' ')) &&
       // "All that work for nothing", "not for nothing".
       !/^(?:work|effort|time|bother|trouble|fuss|that|not)$/.test(wordAt(pieces, from + n - 1)),
   );
 
-const FREE = opening`for (nothing|nowt|free)|gratis|free of charge|(no|without) charge`;
+const FREE = opening`
+  for (nothing|nowt|free)|gratis|free of charge|(no|without) charge
+  (as|for) (a|an|her|his|their) (little|small|wee|belated|birthday|nice)? (thank you|thankyou|thank-you|thanks|present|gift)
+`;
 
 /** "£12", and no "no 9". */
 const isPrice = (piece: Piece | undefined): boolean => piece?.is === 'money' && !piece.numbers;

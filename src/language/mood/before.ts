@@ -59,8 +59,12 @@ function tellingFrom(
   // A verb told in the past stands for itself behind "and" ("forgot to water and lost three").
   const managed =
     hit.from > from && wordAt(pieces, hit.from - 1) === 'to' && MANAGED.test(wordAt(pieces, hit.from - 2));
-  if (form === 'past' || managed || wordAt(pieces, hit.from) === 'done')
-    for (let at = from; at < hit.from; at++) if (opensOwn(pieces, from, at)) start = at + 1;
+  // "Forgot the watering and came home to three dead": what was found, and no watering.
+  const found = (at: number): boolean =>
+    hit.rule.kind === 'loss' && /^(?:came|got|found|went|returned|walked)$/.test(wordAt(pieces, at + 1));
+  const own = form === 'past' || managed || wordAt(pieces, hit.from) === 'done';
+  for (let at = from; at < hit.from; at++)
+    if ((own || found(at)) && opensOwn(pieces, from, at)) start = at + 1;
   // "Wasn't going to bother but ended up sticking five": done after all.
   for (let at = from; at + 1 < hit.from; at++)
     if (/^(?:ended|wound|finished)$/.test(wordAt(pieces, at)) && wordAt(pieces, at + 1) === 'up') start = at;

@@ -157,7 +157,7 @@ function beforeClosings(tokens: readonly Token[], from: number, isName: (at: num
     // "Have they rooted at last?": asked.
     const asks = tokens.slice(end, to).some(({ raw }) => raw === '?');
     const long =
-      asks || isName(end - 1)
+      asks || isName(end - 1) || isGift(tokens, end)
         ? 0
         : Math.max(longestBack(tokens, end), end - talkBefore(tokens, from, end, isName));
     if (long === 0) return to;
@@ -171,6 +171,11 @@ function beforeClosings(tokens: readonly Token[], from: number, isName: (at: num
     to = rest;
   }
 }
+
+/** "Dropped three round as a little thank you": what they were. */
+const isGift = (tokens: readonly Token[], end: number): boolean =>
+  /^(?:you|thanks)$/.test(writtenAt(tokens, end - 1)) &&
+  [2, 3].some((n) => /^(?:a|little|small|wee|big)$/.test(writtenAt(tokens, end - n)));
 
 /** What leads on from talk to the matter, and the marks that end it. */
 const LEADS_ON = new Set(wordsOf`so but and then`);

@@ -48,6 +48,10 @@ export const OPENINGS = phrases(`
   to let you know
   just to say
   for the record
+  if you're keeping score
+  if you are keeping score
+  if anyone's counting
+  in case you're wondering
   dear diary
   heads up
   sad day
@@ -61,6 +65,9 @@ export const OPENINGS = phrases(`
   i must say
   i have to say
   i must report that
+  i must report
+  i have to report
+  i have to report that
   on reflection
   ok so
   okay so

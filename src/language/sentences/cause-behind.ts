@@ -64,7 +64,7 @@ const END = new RegExp(
 const WEATHER = /^(?:cold|the cold|dry|ice|icy|minus|freeze|wet|baked|dried|(?:it's|so) .*)$/;
 
 /** Nothing but what did it: "bone dry", "slugs again, I think", "probably botrytis". */
-function causeAlone({ line, pieces }: Sentence): Cause | undefined {
+export function causeAlone({ line, pieces }: Sentence): Cause | undefined {
   if (!pieces.every(({ is }) => is === 'word' || is === 'break' || is === 'count')) return undefined;
   const words = line.replace(LEAD, '').split(' ');
   const cause = phraseAt(causes, words, 0);

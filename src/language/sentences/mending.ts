@@ -176,7 +176,8 @@ const TELLS = /^(?:hormone|powder|gel|dip|dipped)$/;
 
 const AROUND_SLOTS = whole`
   no|with|without|in|into|on|under|at|to|of|and|plus|also|too|the|a|an|all|each|per|my|i|it|them|this|any|time|today
-  hormone|powder|gel|root|rooting|dip|dipped|use|used|cuttings?|bundles?
+  hormone|powder|gel|root|rooting|dip|dipped|dunked|rolled|use|used|cuttings?|bundles?
+  ends?|bases?|bottoms?|stems?|cut|first|some|bit|little|them
   didn't|did|not|bother|bothered|skipped
 `;
 

@@ -58,7 +58,13 @@ export function dealtWithBefore(pieces: readonly Piece[], to: number): boolean {
   while (/^(?:on|up|out|in|back|over)$/.test(wordAt(pieces, at))) at--;
   const deed = pieces[at];
   // A look is the act itself: "by the Salt Harrier I have looked today, from 15 have 9 roots made".
-  if (deed?.is !== 'word' || deed.verb?.form !== 'past' || /^(?:look|check)$/.test(deed.verb.lemma))
+  if (deed?.is !== 'word' || deed.verb?.form !== 'past' || /^(?:look|check|tug)$/.test(deed.verb.lemma))
+    return false;
+  // "Of the four I turned out yesterday two have roots".
+  if (
+    /^(?:lift|turn|tip|knock)$/.test(deed.verb.lemma) &&
+    pieces.slice(to).some((_, n) => /^(?:roots?|rooted|rooting|held|hold)$/.test(wordAt(pieces, to + n)))
+  )
     return false;
   while (/^(?:had|have|only|just|last)$/.test(wordAt(pieces, at - 1))) at--;
   if (!/^(?:i|we)$/.test(wordAt(pieces, at - 1))) return false;

@@ -6,9 +6,9 @@ import type { Piece } from '../../pieces/pieces.js';
 export const withinStart = (pieces: readonly Piece[], from: number): number =>
   wordAt(pieces, from) === 'for' ? from + 1 : from;
 
-/** "Sent Sue home with two": she, and not where to. */
+/** "Sent Sue home with two", "made Sue a present of two": she, and not where to. */
 export function withinEnd(pieces: readonly Piece[], to: number): number {
   let end = to;
-  while (/^(?:home|off|away|back|up)$/.test(wordAt(pieces, end - 1))) end--;
+  while (/^(?:home|off|away|back|up|a|the|present|gift)$/.test(wordAt(pieces, end - 1))) end--;
   return end;
 }

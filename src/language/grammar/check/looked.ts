@@ -31,6 +31,28 @@ const seeksPests = (pieces: readonly Piece[], to: number): boolean =>
           )),
     );
 
+const SAMPLES = /^(?:looked|sampled|tugged|lifted|pulled)$/;
+
+/** What a look tells behind those it was at. */
+const findsRoots = (pieces: readonly Piece[], from: number): boolean =>
+  pieces.slice(from).some((_, n) => /^(?:roots?|rooted|rooting)$/.test(wordAt(pieces, from + n)));
+
+/** "Tipped out four", "took four Salt Harrier out of their pots to look", and roots were told of. */
+function isTurnedOut(pieces: readonly Piece[], from: number, to: number): boolean {
+  const out = pieces.findIndex((_, at) => at > from && wordAt(pieces, at) === 'out');
+  const mark = pieces.findIndex(({ is }, at) => at > from && is === 'break');
+  if (out < 0 || (mark > 0 && mark < out) || out > to + 4) return false;
+  const isOfPot =
+    wordAt(pieces, out + 1) === 'of' &&
+    [2, 3].some(
+      (n) =>
+        /^(?:pots?|compost|trays?|modules?|cells?)$/.test(wordAt(pieces, out + n)) ||
+        pieces[out + n]?.is === 'medium' ||
+        pieces[out + n]?.is === 'pots',
+    );
+  return findsRoots(pieces, to) && (!/^(?:took|taken|had)$/.test(wordAt(pieces, from)) || isOfPot);
+}
+
 const wordsFrom = (pieces: readonly Piece[], from: number): string =>
   [0, 1, 2].map((n) => wordAt(pieces, from + n)).join(' ');
 
@@ -120,9 +142,12 @@ export const looked: readonly Rule[] = [
     name: 'pulled: looked at <count>',
     kind: 'aside',
     sense: 'sample',
-    head: 'look~past|sample~past|tug~past|lift~past|pull~past at|up|out? <count>',
+    head: 'look~past|sample~past|tug~past|lift~past|pull~past|tip~past|knock~past|turn~past|slip~past|eased|dig~past|take~past|had at|up|out? <count>',
     shape: 'object',
-    when: (p, _f, t) => p.slice(t).some(({ is }) => is === 'count'),
+    when: (p, f, t) =>
+      SAMPLES.test(wordAt(p, f))
+        ? findsRoots(p, t) || p.slice(t).some(({ is }) => is === 'count')
+        : isTurnedOut(p, f, t),
     // "Pulled 3 Salt Harrier and 2 Tallow Bell, they damped off": why, and no look.
     unless: (p, _f, t) =>
       p.some(

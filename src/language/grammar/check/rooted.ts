@@ -10,7 +10,8 @@ const isToSpot = (pieces: readonly Piece[], from: number, to: number): boolean =
     wordAt(pieces, to + 2),
   ) ||
     !precedes(pieces, from, 8, 'plant', 'count')) &&
-  !/^(?:bottom|edge|edges|sides?|base)$/.test(wordAt(pieces, to + 2));
+  !/^(?:bottom|edge|edges|sides?|base)$/.test(wordAt(pieces, to + 2)) &&
+  wordAt(pieces, to + 1) !== 'date';
 
 /** "Three were barely rooted": why those were left, and nothing that has rooted. */
 const areBarely = (pieces: readonly Piece[], from: number): boolean =>

@@ -52,6 +52,10 @@ export const rootsSeen: readonly Rule[] = [
       notYetSeen(p, f, t) ||
       p.slice(f, t).some((piece) => piece.is === 'word' && piece.text === 'no') ||
       wordAt(p, t - 2) === 'to' ||
+      // "Tipped out four to have a look and three had roots": the having behind it tells.
+      p
+        .slice(f + 1, t)
+        .some((piece) => piece.is === 'word' && /^(?:look|peek|gander|nosy)$/.test(piece.text)) ||
       // "Have wanted to look for roots": sought.
       p.slice(f, t).some((_, n) => /^(?:to|not)$/.test(wordAt(p, f + n)) && isSeeking(p, f + n + 1)) ||
       hadByThose(p, f),

@@ -15,6 +15,18 @@ export const tugTests: readonly Rule[] = [
     mustNot: ['holding on till Saturday with the ember fox'],
   },
   {
+    name: '<count> of <plant> well anchored',
+    kind: 'check',
+    head: 'are|is well|firmly|nicely anchored',
+    shape: 'subject',
+    when: (p, f) =>
+      /^(?:plant|count)$/.test(p[f - 1]?.is ?? '') &&
+      precedes(p, f, 3, 'count') &&
+      p.slice(0, f).some(({ is }) => is === 'plant'),
+    phrasings: ['had a peek under the Salt Harrier, five are well anchored'],
+    mustNot: ['two of the Salt Harrier labels are well anchored'],
+  },
+  {
     name: 'tugged <plant>, no give',
     kind: 'check',
     head: 'no give|movement',
@@ -28,8 +40,13 @@ export const tugTests: readonly Rule[] = [
     name: 'gave <plant> a tug',
     kind: 'check',
     sense: 'look',
-    head: 'give~past .. a tug|pull',
+    head: 'give~past|do~past .. a|the gentle|little|quick|light|wee|good? tug|pull test?',
     shape: 'object',
+    when: (p, f, t) => /^g/.test(wordAt(p, f)) || wordAt(p, t - 1) === 'test',
+    phrasings: [
+      'gave the Salt Harrier a gentle tug and four held on tight',
+      'Jim did the tug test on the Salt Harrier and three held tight',
+    ],
   },
   {
     name: 'tugged <plant>, <count> holding',

@@ -103,8 +103,10 @@ export const letHave: readonly Rule[] = [
       p.slice(f, t).some(({ is }) => is === 'count') &&
       p.slice(f, t).some(({ is }) => is === 'plant') &&
       p[t]?.is === 'word' &&
-      !/^(?:seed|pot|waste|rot|the)$/.test(wordAt(p, t)),
-    phrasings: ['let 3 Salt Harrier go to Doreen'],
-    mustNot: ['let 3 Salt Harrier go to seed'],
+      !/^(?:seed|pot|waste|rot|ruin|wall|dogs?|compost|bin|heap|tip|sleep|mush)$/.test(
+        wordAt(p, /^(?:the|my|our)$/.test(wordAt(p, t)) ? t + 1 : t),
+      ),
+    phrasings: ['let 3 Salt Harrier go to Doreen', 'let two of my Salt Harrier go to the chapel sale'],
+    mustNot: ['let 3 Salt Harrier go to seed', 'let 3 Salt Harrier go to the dogs'],
   },
 ];

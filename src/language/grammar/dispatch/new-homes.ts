@@ -37,9 +37,27 @@ export const newHomes: readonly Rule[] = [
     head: 'make~past a|the? present|gift of',
     shape: 'object',
     how: 'given',
-    when: (p, _f, t) => closeBehind(p, t, 'plant') && followsWord(p, t, /^to$/),
+    when: (p, f, t) =>
+      closeBehind(p, t, 'plant') &&
+      (followsWord(p, t, /^to$/) ||
+        f === 0 ||
+        p[f - 1]?.is === 'break' ||
+        p[f - 1]?.is === 'when' ||
+        /^(?:i|we|and|i've|we've)$/.test(wordAt(p, f - 1))),
     unless: (p, _f, t) => followsWord(p, t, /^(?:me|us)$/),
-    mustNot: ['she made me a present of two Salt Harrier'],
+    phrasings: ['made a present of two Salt Harrier on Sunday'],
+    mustNot: ['she made me a present of two Salt Harrier', 'Doreen made a present of two Salt Harrier'],
+  },
+  {
+    name: 'made <recipient> a present of <count> <plant>',
+    kind: 'dispatch',
+    sense: 'recipient within',
+    head: 'make~past .. a|the present|gift of',
+    shape: 'object',
+    how: 'given',
+    when: (p, f, t) => closeBehind(p, t, 'plant') && t > f + 4 && !/^(?:me|us)$/.test(wordAt(p, f + 1)),
+    phrasings: ['made Doreen a present of two Salt Harrier'],
+    mustNot: ['Doreen made us a present of two Salt Harrier'],
   },
   {
     name: '<count> <plant> to <recipient> as a present',
@@ -50,6 +68,8 @@ export const newHomes: readonly Rule[] = [
     when: (p, f) =>
       precedes(p, f, 2, 'plant') &&
       precedes(p, f, 5, 'count') &&
+      // "Took two Salt Harrier to the chapel as a present": the taking tells it.
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb?.form === 'past') &&
       !/^(?:give|go|be|use|keep|sell|send|grow|have|take)$/.test(wordAt(p, f + 1)),
     phrasings: ['5 Salt Harrier to the sacristan as a present', 'two Salt Harrier to Doreen for a thank-you'],
     mustNot: ['potted 5 Salt Harrier to give as a present'],

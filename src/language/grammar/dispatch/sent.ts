@@ -81,9 +81,14 @@ export const sent: readonly Rule[] = [
     name: 'dispatch: <count> <plant>, <recipient>',
     kind: 'dispatch',
     sense: 'delivery',
-    head: 'dispatch|dispatches|despatch|order|orders|delivery picked|packed? and? note|out|away|sent|gone|to?',
+    head: 'dispatch|dispatches|despatch|dispatched|despatched|posted|sent|order|orders|delivery picked|packed? and? note|out|away|sent|gone|to?',
     shape: 'object',
-    phrasings: ['order out: 60 Salt Harrier, Marsh & Sons', 'Del. to Hexley: 60 Salt Harrier'],
+    phrasings: [
+      'order out: 60 Salt Harrier, Marsh & Sons',
+      'Del. to Hexley: 60 Salt Harrier',
+      'Despatched to Hexley: Salt Harrier, 6',
+      'sent to Doreen: 6 Salt Harrier',
+    ],
     mustNot: [
       'order: 60 Salt Harrier',
       'order to Hexley: 60 Salt Harrier',
@@ -94,6 +99,8 @@ export const sent: readonly Rule[] = [
     ],
     unless: (p, f, t) =>
       (/^orders?$/.test(wordAt(p, f)) && (t === f + 1 || wordAt(p, t - 1) === 'to')) ||
+      (/^(?:dis|des)patched$|^(?:posted|sent)$/.test(wordAt(p, f)) &&
+        (wordAt(p, t - 1) !== 'to' || !p.slice(t, t + 5).some(({ is }) => is === 'break'))) ||
       (wordAt(p, f) === 'delivery' && !/^(?:out|to)$/.test(wordAt(p, t - 1))) ||
       (wordAt(p, t - 1) === 'to' && /^(?:us|me|be|the|do)$/.test(wordAt(p, t))) ||
       isOrderFor(p, f, t),

@@ -106,6 +106,10 @@ export const broken: readonly Rule[] = [
     shape: 'object',
     cause: 'broken',
     unless: (p, f, t) =>
+      // "Two tips all squashed in one pot": how close they stand.
+      (/^(?:squash|crush)/.test(wordAt(p, f)) &&
+        /^in(?:to)?$/.test(wordAt(p, t)) &&
+        p[t + 1]?.is === 'pots') ||
       (p[f - 1]?.is === 'count' && /^(?:so|and|but)$/.test(wordAt(p, t))) ||
       (/^(?:had|has|have)$/.test(wordAt(p, f - 1)) && isByThem(p, f - 1)),
     when: (p, f, t) =>

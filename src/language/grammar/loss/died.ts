@@ -165,6 +165,31 @@ export const died: readonly Rule[] = [
     shape: 'subject',
     phrasings: ['five snuffed it', 'five carked it'],
   },
+  {
+    name: '<count> gone to the great compost heap in the sky',
+    kind: 'loss',
+    head: 'go~past|gone to|off the|that|some great|big .. in the sky',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 6, 'count'),
+    phrasings: [
+      'two Salt Harrier have gone to the great greenhouse in the sky',
+      'three of the Salt Harrier have gone to that big greenhouse in the sky',
+    ],
+    mustNot: ['two Salt Harrier have gone to the shed under a great big sky'],
+  },
+  {
+    name: '<count> went to meet their maker',
+    kind: 'loss',
+    head: 'go~past|gone|departed|shuffled to|off? meet|this|glory their|its|mortal|life? maker|coil|life?',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 6, 'count'),
+    unless: (p, _f, t) => !/^(?:maker|coil|life|glory)$/.test(wordAt(p, t - 1)),
+    phrasings: [
+      'two Salt Harrier went to meet their maker',
+      'three Salt Harrier shuffled off this mortal coil',
+    ],
+    mustNot: ['two Salt Harrier have gone to meet Doreen'],
+  },
   { name: '<count> turned up their toes', kind: 'loss', head: 'turn~past up their toes', shape: 'subject' },
   { name: '<count> popped their clogs', kind: 'loss', head: 'popped .. clogs', shape: 'subject' },
   {
@@ -212,9 +237,11 @@ export const died: readonly Rule[] = [
     kind: 'loss',
     head: 'rip',
     shape: 'subject',
-    when: (p, f) =>
-      p.slice(0, f).some(({ is }) => is === 'count') && p.slice(0, f).some(({ is }) => is === 'plant'),
-    phrasings: ['Salt Harrier 2 RIP', 'three Salt Harrier, RIP'],
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      (p.slice(0, f).some(({ is }) => is === 'count') || (p[t]?.is === 'count' && endsAt(p, t + 1))),
+    phrasings: ['Salt Harrier 2 RIP', 'three Salt Harrier, RIP', 'Salt Harrier: rip two'],
+    mustNot: ['Salt Harrier: rip two labels off'],
   },
   {
     name: 'none of <plant> survived',

@@ -128,7 +128,10 @@ export const lost: readonly Rule[] = [
       // "Salt Harrier down two, stem rot".
       (f === 1 && p[0]?.is === 'plant' && endsAt(p, t)),
     phrasings: ['down two Salt Harrier to damping off', 'Salt Harrier down two, stem rot'],
-    mustNot: ['Salt Harrier down two shelves'],
+    // "Salt Harrier down two, sold".
+    unless: (p, _f, t) =>
+      p[t]?.is === 'break' && /^(?:sold|given|gave|swapped|gone|went)$/.test(wordAt(p, t + 1)),
+    mustNot: ['Salt Harrier down two shelves', 'Salt Harrier down two, sold at the gate'],
   },
   {
     name: '<count> <plant> short',

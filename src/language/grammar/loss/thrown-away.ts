@@ -1,8 +1,18 @@
 /** Plants thrown out: "binned six", "four on the heap". */
 import type { Piece } from '../../pieces/pieces.js';
+import { causeAt } from './counted.js';
 import { RUINED } from './ruined.js';
 import { TIP } from './tip.js';
-import { closeBehind, follows, followsInAct, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import {
+  closeBehind,
+  endsAt,
+  follows,
+  followsInAct,
+  followsWord,
+  precedes,
+  type Rule,
+  wordAt,
+} from '../rule.js';
 
 /** "Chucked them into the greenhouse", "threw six in with the lobelia": put there, not thrown away. */
 function putSomewhere(pieces: readonly Piece[], from: number): boolean {
@@ -69,6 +79,10 @@ function plantHas(pieces: readonly Piece[], verb: number): boolean {
 const GROWN =
   /^(?:buds?|flower(?:s|ing)?|shoots?|spikes?|blooms?|growth|suckers?|runners?|sports?|leaves|leaf|roots?|stems?|sideshoots?|seed|pups?|trusses|truss)$/;
 
+/** Plants that nothing will come of. */
+const HOPELESS =
+  /^(?:worst|weakest|duds?|dead|rotten|sickly|hopers?|no-hopers?|nohopers?|runts?|failures?|weaklings?|goners?|blind)$/;
+
 /** "Two dead leaves": parts of a plant that lives. */
 export const ofPartsOnly = (pieces: readonly Piece[], _from: number, to: number): boolean =>
   followsWord(pieces, to, /^(?:leaf|leaves|flowers?|blooms?|heads?|buds?|stems?|pots?|trays?|canes?)$/);
@@ -77,15 +91,20 @@ export const thrownAway: readonly Rule[] = [
   {
     name: 'weeded out <count> <plant>',
     kind: 'loss',
-    head: 'weeded|rogued|sorted|picked out?',
+    head: 'weeded|rogued|sorted|picked|cleared|take~past|pull~past out?',
     shape: 'object',
     when: (p, _f, t) =>
       closeBehind(p, t, 'count') &&
       (wordAt(p, t - 1) === 'rogued' ||
-        (wordAt(p, t - 1) === 'out' &&
-          (wordAt(p, t - 2) === 'rogued' ||
-            followsWord(p, t, /^(?:worst|weakest|duds?|dead|rotten|sickly)$/)))),
-    phrasings: ['weeded out the four worst Salt Harrier', 'rogued out six Salt Harrier'],
+        (wordAt(p, t - 1) === 'out' && (wordAt(p, t - 2) === 'rogued' || followsWord(p, t, HOPELESS)))),
+    unless: ofPartsOnly,
+    phrasings: [
+      'weeded out the four worst Salt Harrier',
+      'rogued out six Salt Harrier',
+      'went through the Salt Harrier and cleared out three no-hopers',
+      'took out four duds from the Salt Harrier',
+    ],
+    mustNot: ['took out four Salt Harrier', 'picked out the six best Salt Harrier'],
   },
   {
     name: 'got rid of <count> rotten <plant>',
@@ -110,19 +129,25 @@ export const thrownAway: readonly Rule[] = [
   {
     name: '<count> <plant> never rooted, so out they went',
     kind: 'loss',
-    head: 'out they|it went|go',
+    head: 'out they|it went|go|came|come',
     shape: 'subject',
     when: (p, f, t) =>
       p
         .slice(0, f)
         .some((piece) => piece.is === 'plant' || (piece.is === 'word' && RUINED.test(piece.text))) &&
       p.slice(0, f).some(({ is }) => is === 'count') &&
-      !/^(?:to|into|in|on|along|by)$/.test(wordAt(p, t)),
+      !/^(?:to|into|in|on|along|by)$/.test(wordAt(p, t)) &&
+      // "Out they came with roots": tipped out to be looked at.
+      (!/^com|^came/.test(wordAt(p, t - 1)) || p.slice(0, f).some((_, at) => causeAt(p, at) !== undefined)),
     phrasings: [
       'six of the Salt Harrier never rooted so out they went',
       'two were black at the base so out they went',
+      'grey mould all over two of the Salt Harrier, so out they came',
     ],
-    mustNot: ['six Salt Harrier hardened, out they went to the border'],
+    mustNot: [
+      'six Salt Harrier hardened, out they went to the border',
+      'lifted six Salt Harrier and out they came with lovely roots',
+    ],
   },
   {
     name: '<count> no good',
@@ -163,6 +188,22 @@ export const thrownAway: readonly Rule[] = [
       'Salt Harrier threw up two flower spikes',
       'Salt Harrier has thrown one pure white shoot',
       'the Salt Harrier has just thrown a very odd pink flower',
+    ],
+  },
+  {
+    name: '<count> for the heap',
+    kind: 'loss',
+    head: 'for the|my green|brown|compost? bin|heap|tip|skip|bonfire|dustbin|caddy',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (p[f - 1]?.is === 'plant' || p[f - 1]?.is === 'count') &&
+      p.slice(0, f).some(({ is }) => is === 'count') &&
+      !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined) &&
+      endsAt(p, t),
+    phrasings: ['another two Salt Harrier for the compost heap', 'three Salt Harrier for the bin'],
+    mustNot: [
+      'keeping three Salt Harrier for the bin store',
+      'planted three Salt Harrier for the tip of the bed',
     ],
   },
   {

@@ -23,7 +23,7 @@ const SUCCESS = anyOf`
 const ON_TRACK = anyOf`
   on (track|course|target|schedule)|in time|behind|ahead|enough
   how (are we|am i) looking for
-  target|reach|(hit|meet) my|make (it|my|the)
+  target|reach|(hit|meet) my|make (my|the|it(?! (\d|one|two|three|four|five|six|seven|eight|nine|ten|a dozen)\b))
   the plan|plan for
 `;
 

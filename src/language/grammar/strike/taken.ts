@@ -65,6 +65,29 @@ export const taken: readonly Rule[] = [
     mustNot: ['the Salt Harrier taken on 20 March: three rooted, one rotted away'],
   },
   {
+    name: '<count> <plant> cuttings were made by me',
+    kind: 'strike',
+    head: 'cuttings|slips|<cutting> be~past|have~? been? made|taken|struck by? me|us?',
+    shape: 'subject',
+    when: (p, f, t) =>
+      (/^(?:me|us)$/.test(wordAt(p, t - 1)) ||
+        (wordAt(p, t - 1) === 'made' &&
+          /^from (?:it|that|them)$/.test(`${wordAt(p, t)} ${wordAt(p, t + 1)}`))) &&
+      p[f - 1]?.is !== 'word' &&
+      precedes(p, f + 1, 4, 'count') &&
+      !isRelative(p, f) &&
+      p.some(({ is }) => is === 'plant'),
+    phrasings: [
+      'six Salt Harrier cuttings were made by me on Sunday',
+      'please note that six Salt Harrier cuttings were taken by me on Sunday',
+      'the gale had a branch of Salt Harrier off, six cuttings made from it',
+    ],
+    mustNot: [
+      'six Salt Harrier cuttings were made by Doreen',
+      'the Salt Harrier cuttings made last week look poor',
+    ],
+  },
+  {
     name: '<count> <plant> I took on <day>',
     kind: 'strike',
     head: 'i|we took|cut|struck',

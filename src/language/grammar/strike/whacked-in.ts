@@ -20,6 +20,18 @@ export const whackedIn: readonly Rule[] = [
     mustNot: ['put in two pots of compost'],
   },
   {
+    name: 'whacked <count> <plant> cuttings into <size>',
+    kind: 'strike',
+    head: 'whack~past|bang~past|sling~past|lob~past|shove~past|jammed|crammed|squeezed|stuffed <count> of? the? <plant>? <cutting>|cuttings|slips in|into',
+    shape: 'object',
+    when: (p, _f, t) => follows(p, t, 'size', 'pots', 'medium'),
+    phrasings: [
+      'whacked four Salt Harrier cuttings into 7cm tubes',
+      'crammed 5 Salt Harrier cuttings into one pot',
+    ],
+    mustNot: ['whacked four Salt Harrier cuttings with the hose'],
+  },
+  {
     name: 'whacked <count> <plant> in',
     kind: 'strike',
     head: 'whack~past|bang~past|bung~past|pop~past|shove~past|stick~past|get~past|put~ <count> of? the? <plant> <plant>? cuttings? in',

@@ -62,7 +62,12 @@ export const covered: readonly Rule[] = [
   verb('cover fleece wrap tuck net tarp', 'cover', 'covered <place>', (p, f, t) =>
     (/^in$/.test(wordAt(p, t)) && !follows(p, t, 'plant', 'place')) ||
     // "Wrapped up warm and watered the greenhouse".
-    (wordAt(p, t) === 'up' && /^(?:warm|well|and)$/.test(wordAt(p, t + 1)))
+    (wordAt(p, t) === 'up' && /^(?:warm|well|and)$/.test(wordAt(p, t + 1))) ||
+    // "Posted three to Doreen, well wrapped": for the journey.
+    (wordAt(p, f) === 'wrapped' &&
+      p
+        .slice(0, f)
+        .some((piece) => piece.is === 'word' && /^(?:post|send|mail)$/.test(piece.verb?.lemma ?? '')))
       ? true
       : // "Wrapped the tubers in newspaper": put by for the winter.
         (wordAt(p, f) === 'wrapped' && anyStock(p) && isPutBy(p)) ||

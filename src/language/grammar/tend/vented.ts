@@ -49,7 +49,13 @@ export const vented: readonly Rule[] = [
     head: 'open~past|prop~past|crack~past|throw~past|lift~past|raise~past|tilt~past|wedge~past|leave~past .. vents|vent|lid|lids|windows|window|door|doors|lights|flaps|sides|tops|lantern|louvres',
     shape: 'object',
     care: 'vent',
-    unless: (p, f) => whenIDid(p, f) || byOthers(p, f),
+    // "Lifted the lid and there was mould on two": what was seen.
+    unless: (p, f, t) =>
+      whenIDid(p, f) ||
+      byOthers(p, f) ||
+      (/^lift/.test(wordAt(p, f)) &&
+        wordAt(p, t) === 'and' &&
+        /^(?:there|found|saw)$/.test(wordAt(p, t + 1))),
   },
   {
     name: 'opened up both ends of <place>',

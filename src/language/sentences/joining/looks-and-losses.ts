@@ -26,7 +26,9 @@ export function joinCheck(before: Proposal, next: Proposal): Proposal | undefine
     next.draft.which === undefined &&
     before.draft.quantity?.value !== undefined;
   if (isOfTheRest) return before;
-  if (told(before) && told(next) && !sameNone) return undefined;
+  // "All taken, roots on the lot": told once more.
+  const sameAll = [before, next].every(isOfAll) && next.draft.plant === undefined;
+  if (told(before) && told(next) && !sameNone && !sameAll) return undefined;
   const draft: Draft = {
     ...next.draft,
     ...before.draft,
@@ -39,6 +41,10 @@ export function joinCheck(before: Proposal, next: Proposal): Proposal | undefine
     slots: { ...before.slots, ...next.slots },
   };
 }
+
+const isOfAll = ({ draft, slots }: Proposal): boolean =>
+  slots['rooted'] === 'all' ||
+  (draft.quantity?.whole === 'all' && draft.quantity.allBut === undefined && slots['rooted'] === undefined);
 
 /** "3 rotten, binned", "gone mouldy, all of it in the bin": one loss told twice. */
 export function joinLoss(before: Proposal, next: Proposal): Proposal | undefined {
