@@ -100,13 +100,15 @@ function standsBy(
 
 /** "2 Salt Harrier to Len, sold the rest": in short, and behind it in full what was done to others of that plant. */
 function leansOnShort(before: readonly Piece[], behind: readonly Piece[]): 'short' | undefined {
+  const counted = behind.findIndex(({ is }) => is === 'count');
+  if (counted < 0) return undefined;
   const hits = findHits(rules, before);
   const isShort =
     hits.length === 1 &&
     hits.every(({ rule }) => rule.faint === true && /^(?:move|dispatch|potOn|plantOut)$/.test(rule.kind));
-  const counted = behind.findIndex(({ is }) => is === 'count');
+  if (!isShort) return undefined;
   const next = findHits(rules, behind);
-  return isShort && counted >= 0 && next.length === 1 && next[0]?.rule.faint !== true ? 'short' : undefined;
+  return next.length === 1 && next[0]?.rule.faint !== true ? 'short' : undefined;
 }
 
 const isOfOthers = (row: readonly Piece[], at: number): boolean => {

@@ -48,6 +48,14 @@ const FAULTS = [
   `where (?:i|we|i've) (?:wrote|written|said|typed|told you|logged|noted) (?:the )?(?:plantname|val\\d+)(?: ${OF_PLANT})?`,
 ].map((source) => new RegExp(`\\b${source}(?=$| )`));
 
+/** One of these is in every fault. */
+const OWNS_UP = new Set(
+  wordsOf`
+    wrong false incorrect mistaken backwards right out off mistake slip error typo mess hash miscounted mistyped misread muddled mislabelled
+    messed mixed slipped ignore forget disregard scrap scratch bin did where
+  `,
+);
+
 /** What is denied beside the value: "it wasn't today I did that", "not on Monday". */
 const DENIED =
   /\b(?:(?:it|that|they|there) )?(?:not|wasn't|weren't|isn't|aren't|never) (?:(?:on|in|at|by) )?(?:the )?val\d+(?: (?:i|we) (?:did|took|had|got) (?:it|that|them|those|these))?(?= |$)/g;
@@ -72,10 +80,11 @@ const OF_SLOT: readonly (readonly [RegExp, RegExp])[] = [
 
 /** The amendment; undefined where the sentence owns no fault, or says anything besides. */
 export function proposeFaultOwned(pieces: readonly Piece[], utterance: Utterance): Proposal | undefined {
-  const isLong = pieces.length > LONGEST;
+  if (pieces.length > LONGEST) return undefined;
+  if (!pieces.some((piece) => piece.is === 'word' && OWNS_UP.has(piece.text))) return undefined;
   const values = pieces.filter((piece) => piece.is !== 'plant' && isSettable(piece));
-  const plants = isLong ? [] : plantsIn(pieces).map(({ plant }) => plant);
-  if (isLong || values.length + plants.length === 0 || plants.length > 2) return undefined;
+  const plants = plantsIn(pieces).map(({ plant }) => plant);
+  if (values.length + plants.length === 0 || plants.length > 2) return undefined;
   const line = markedLine(pieces, values, utterance);
   for (const pattern of FAULTS) {
     const fault = pattern.exec(line);
@@ -115,8 +124,8 @@ export function withFaultsJoined(pieces: readonly Piece[], utterance: Utterance)
   let from = 0;
   for (const [n, at] of hard.entries()) {
     const ends = [hard[n + 2], hard[n + 1]].map((end) => end ?? row.length);
-    const isFault = proposeFaultOwned(row.slice(from, at), utterance) === undefined;
-    const end = isFault
+    const isUntold = proposeFaultOwned(row.slice(from, at), utterance) === undefined;
+    const end = isUntold
       ? ends.find((to) => to > at + 1 && proposeFaultOwned(row.slice(from, to), utterance))
       : undefined;
     if (end !== undefined)

@@ -31,15 +31,17 @@ export const withMarks = markingBy(marksMeant);
 
 /** What puts the marks of these records alone. */
 export function markingBy(records: readonly MarkMeant[]) {
+  const beginning = new Map<Piece['is'], MarkMeant[]>();
+  for (const record of records)
+    for (const is of record.begins) beginning.set(is, [...(beginning.get(is) ?? []), record]);
   return (pieces: readonly Piece[]): readonly Piece[] => {
     const row: Piece[] = [];
     for (const [at, piece] of pieces.entries()) {
       // A record sees the row with the marks put so far.
-      const stretch = stretchOf(row);
-      const before = stretch.length === 0 ? undefined : stretch;
-      const behind = pieces.slice(at, at + REACH);
-      const record =
-        before && records.find(({ begins, when }) => begins.includes(piece.is) && when(before, behind));
+      const asked = beginning.get(piece.is) ?? [];
+      const before = asked.length === 0 ? [] : stretchOf(row);
+      const behind = before.length === 0 ? [] : pieces.slice(at, at + REACH);
+      const record = before.length === 0 ? undefined : asked.find(({ when }) => when(before, behind));
       if (record)
         row.push({
           is: 'break',
