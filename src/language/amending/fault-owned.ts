@@ -42,6 +42,8 @@ const FAULTS = [
   `${I} (?:${WROTE} )?(?:val\\d+ )?(?:of )?${PLANT}(?: (?:${BEFORE}|as val\\d+))* ${WRONG}`,
   // "Ignore the number I gave you just now".
   `(?:ignore|forget|disregard|scrap|scratch|bin) (?:the|that|what|whatever) (?:${SLOT} )?(?:${OF_PLANT} )?(?:that )?(?:i|we) ${WROTE}(?: you)?(?: ${OF_PLANT})?(?: ${BEFORE})*`,
+  // "She says 16 but it was 18 X".
+  `(?:she|he|they|i|we|[a-z]+) (?:says|said|say|put|wrote|typed|logged) (?:down )?val\\d+(?: ${OF_PLANT})? but`,
   // "Did I say X?"
   `did (?:i|we) (?:really )?(?:say|put|write|type|tell you) (?:the )?(?:plantname|val\\d+)(?: ${OF_PLANT})?`,
   // "Put Y where I wrote X".
@@ -52,7 +54,7 @@ const FAULTS = [
 const OWNS_UP = new Set(
   wordsOf`
     wrong false incorrect mistaken backwards right out off mistake slip error typo mess hash miscounted mistyped misread muddled mislabelled
-    messed mixed slipped ignore forget disregard scrap scratch bin did where
+    messed mixed slipped ignore forget disregard scrap scratch bin did where but
   `,
 );
 
@@ -66,7 +68,7 @@ const TOLD = new Set(
     it that they there this those these them was were is are be been should have make put call meant mean i we did took taken done struck
     it's that's there's they're only just really actually rather fact of to at on in for the my a right correct proper real true but and
     number count date day one figure place went gone no oh sorry please pls silly me daft mistake bad excuse instead thanks ta cheers well so yes
-    cuttings ones aye hang wait
+    cuttings ones aye hang wait counted checked
   `,
 );
 

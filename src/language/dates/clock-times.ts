@@ -1,6 +1,7 @@
 /** Hours of the clock: "half five", "18 o'clock", "5.30pm". */
 import type { TimeOfDay } from '../../calendar/zone.js';
 import type { DayPart } from './captures.js';
+import type { Count } from './numbers.js';
 import { rule } from './pattern.js';
 
 export const pad = (number: number) => String(number).padStart(2, '0');
@@ -35,25 +36,26 @@ export const clockTimes = [
   rule('clock', '17:30', '<hour:int> : <minute:shortYear> hour?', ({ hour, minute }) => bare(hour, minute)),
   rule('clock', "six o'clock", "<hour:count> o'clock", ({ hour }) => bare(hour.number, 0)),
   rule('clock', 'half past five', 'half past? <hour:count>', ({ hour }) =>
-    hour.number <= 12 ? bare(hour.number, 30) : null,
+    isHour(hour) ? bare(hour.number, 30) : null,
   ),
   rule('clock', 'quarter past five', 'a? quarter past|after <hour:count>', ({ hour }) =>
-    hour.number <= 12 ? bare(hour.number, 15) : null,
+    isHour(hour) ? bare(hour.number, 15) : null,
   ),
   rule('clock', 'quarter to five', 'a? quarter to|before <hour:count>', ({ hour }) =>
-    hour.number <= 12 ? before(hour.number, 15) : null,
+    isHour(hour) ? before(hour.number, 15) : null,
   ),
   rule('clock', 'ten past five', '<minute:count> minute? past <hour:count>', ({ minute, hour }) =>
-    hour.number <= 12 && minute.number < 30 ? bare(hour.number, minute.number) : null,
+    isHour(hour) && minute.number < 30 ? bare(hour.number, minute.number) : null,
   ),
   rule('clock', 'ten to five', '<minute:count> minute? to <hour:count>', ({ minute, hour }) =>
-    hour.number <= 12 && minute.number < 30 && minute.number % 5 === 0
-      ? before(hour.number, minute.number)
-      : null,
+    isHour(hour) && minute.number < 30 && minute.number % 5 === 0 ? before(hour.number, minute.number) : null,
   ),
   rule('clock', 'noon', 'noon', () => '12:00'),
   rule('clock', 'midnight', 'midnight', () => '00:00'),
 ];
+
+/** "Five to a pot" is no time. */
+const isHour = ({ number, article }: Count): boolean => number <= 12 && article !== true;
 
 function before(hour: number, minutes: number): TimeOfDay | null {
   return bare(hour === 1 ? 12 : hour - 1, 60 - minutes);

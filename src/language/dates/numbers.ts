@@ -7,6 +7,8 @@ import type { Alternative } from './alternative.js';
 export interface Count {
   readonly number: number;
   readonly exact: boolean;
+  /** One, told by its article alone: a week, and no hour. */
+  readonly article?: true;
 }
 
 const ordinals = new Map<string, number>(
@@ -126,7 +128,8 @@ export function readCount(tokens: readonly Token[], at: number): readonly Altern
     if (noun === 'few') return vaguely(withOf, 3);
     if (noun === 'several') return vaguely(after + 1, 5);
     if (noun === 'dozen') return exactly(after + 1, 12);
-    if (word === 'a' || word === 'an') return exactly(at + 1, 1);
+    if (word === 'a' || word === 'an')
+      return one(at + 1, { number: 1, exact: true, article: true } satisfies Count);
     return none;
   }
   if (word === 'some' || word === 'many') return vaguely(at + 1, 5);

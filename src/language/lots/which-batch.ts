@@ -73,7 +73,10 @@ function isBatchOf(pieces: readonly Piece[], at: number, { from, to, hit }: Clau
     (isWhole || counts > 1) &&
     wordAt(pieces, at - 1) === 'of' &&
     /^(?:lot|batch)$/.test(wordAt(pieces, at - 2)) &&
-    ARTICLE.test(wordAt(pieces, at - 3))
+    // "The new batch of 8".
+    ARTICLE.test(
+      wordAt(pieces, /^(?:new|old|other|small|little|big)$/.test(wordAt(pieces, at - 3)) ? at - 4 : at - 3),
+    )
   );
 }
 

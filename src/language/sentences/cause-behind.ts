@@ -55,7 +55,7 @@ const LEAD = new RegExp(
 const END = new RegExp(
   `^${trailing`
   again|everywhere|probably|obviously|clearly|likely|naturally|this time|as usual|as ever|as always|of course|no doubt|by the look of (it|them)
-  i (think|reckon|suspect|guess|suppose|fear)|we (think|reckon|suspect)|i'm afraid|sadly|alas|it was|they were|the lot of (it|them)|all of (it|them)
+  i (think|reckon|suspect|guess|suppose|fear)|i'd (say|guess|bet|think)|we (think|reckon|suspect)|i'm afraid|sadly|alas|it was|they were|the lot of (it|them)|all of (it|them)
   damage|attack|to blame|the culprits?|the cause|it seems|sigh
 `}$`,
 );

@@ -1,4 +1,5 @@
 /** Proposals of one note that tell of one act: a look and what it found, cuttings taken and where they were put. */
+import { takenOn } from '../grammar/move/taken-on.js';
 import { placedBoth } from '../acts/both-meant.js';
 import { joinCheck, joinLoss, withoutWhatIsLeft } from './joining/looks-and-losses.js';
 import { isOnePlant, plantToldOf } from './joining/plant-of.js';
@@ -77,12 +78,14 @@ function shareCrop(joined: Proposal[], { draft }: Proposal): void {
   }
 }
 
+const TAKEN_ON: ReadonlySet<string> = new Set(takenOn.map(({ name }) => name));
 const FOLLOWS_ON = new Set(['potOn', 'move', 'plantOut', 'hardenOff', 'pinch', 'dispatch']);
 
 /** "4 rooted, potted them on": them are the four; "potted 4 on and out to the greenhouse". */
 function carryCount(before: Proposal, next: Proposal): Proposal {
   const isSilent =
-    (before.kind === 'check' && next.kind === 'potOn') || (before.kind === 'potOn' && next.kind === 'move');
+    (before.kind === 'check' && next.kind === 'potOn') ||
+    (before.kind === 'potOn' && TAKEN_ON.has(next.rule));
   if (!FOLLOWS_ON.has(next.kind) || next.draft.plant !== undefined || next.draft.quantity !== undefined)
     return next;
   if (!next.draft.pronoun && !isSilent) return next;

@@ -74,7 +74,6 @@ export const plantCases: readonly Case<PlantSeen>[] = [
     phrasings: [
       'Took 6 Weir Plum, also hydrangea, one pot',
       "Took 6 of Weir Plum as well, she's a hydrangea",
-      'Took 6 Weir Plum, another hydrangea, this evening',
       "24 plugs of Weir Plum came, petunias, they're in the porch",
     ],
     when: ({ draft, piece, pieces, at, clause }) =>

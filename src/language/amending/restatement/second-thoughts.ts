@@ -33,10 +33,28 @@ export function secondThoughtsBefore(pieces: readonly Piece[]): {
     } else if (wordAt(pieces, at) === 'wrong' && wordAt(pieces, at + 1) !== '') {
       at += 2;
       doubted = true;
+    } else if (doubted && theOther(pieces, at) > at) {
+      at = theOther(pieces, at);
     } else if (FILLER.test(wordAt(pieces, at)) && pieces[at + 1]?.is !== 'plant') at++;
     else break;
   }
   return { to: at, doubted };
+}
+
+/** Behind "the other one", "the other batch", "the other fuchsia", where the plant that was meant follows; `at` itself elsewhere. */
+function theOther(pieces: readonly Piece[], at: number): number {
+  const one = pieces[at];
+  let to = at;
+  if (one?.is === 'count' && one.quantity.besides === true && one.quantity.value === 1) to = at + 1;
+  else {
+    const other = wordAt(pieces, at) === 'the' ? at + 1 : at;
+    const what = pieces[other + 1];
+    const isWhat =
+      (what?.is === 'plant' && what.plant.variety === undefined) ||
+      (what?.is === 'word' && /^(?:one|lot|batch|pot|tray|plant|variety)$/.test(what.text));
+    if (wordAt(pieces, other) === 'other' && isWhat) to = other + 2;
+  }
+  return to > at && pieces.slice(to).some(({ is }) => is === 'plant') ? to : at;
 }
 
 /** How many pieces at the end take back what was said: "three, sorry", "8 I mean". */

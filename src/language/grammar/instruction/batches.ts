@@ -53,7 +53,11 @@ export const batches: readonly InstructionRule[] = [
     read: (words) => {
       const { plants, line } = words;
       // "New batch: 9 tip cuttings of …" tells of cuttings.
-      return plants[0] && !/^(?:took|struck|i took|a? ?new batch)\b|\bcuttings\b/.test(line)
+      // "Moved the new batch of 8 …" tells of one that is there.
+      return plants[0] &&
+        !/^(?:took|struck|i took|a? ?new batch)\b|\bcuttings\b|\bthe (?:new|separate) (?:batch|lot)\b/.test(
+          line,
+        )
         ? { kind: 'split', plant: plants[0], ...partsTold(words) }
         : undefined;
     },

@@ -7,7 +7,7 @@ export const cameToNothing = (pieces: readonly Piece[], at: number): boolean => 
   const end = /^(?:an?|bone)$/.test(wordAt(pieces, at)) ? at + 1 : at;
   const none = pieces[end];
   return (
-    /^(?:nothing|nowt|dust|death|crisps?|bits|cinders?|crumbs|tinder|ashes|straw|sticks)$/.test(
+    /^(?:nothing|nowt|slime|goo|rags|shreds|skeletons|dust|death|crisps?|bits|cinders?|crumbs|tinder|ashes|straw|sticks)$/.test(
       wordAt(pieces, end),
     ) ||
     (none?.is === 'count' && none.quantity.value === 0)

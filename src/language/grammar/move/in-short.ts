@@ -1,40 +1,12 @@
 /** Moves told without a verb: "into the porch with the Salt Harrier", "Salt Harrier back in the propagator". */
-import type { Piece } from '../../pieces/pieces.js';
 import { groundAt } from '../plant-out/quarters.js';
 import { TIP } from '../loss/tip.js';
 import { anyStock } from '../stock/kinds-of-plant.js';
 import { closeBehind, endsAt, type Rule, wordAt } from '../rule.js';
 
 /** Not where plants are thrown away, planted or sold. */
-const isOnBench = (place: string): boolean =>
+export const isOnBench = (place: string): boolean =>
   !TIP.test(place) && !/\b(?:bed|border|ground|market|shop|sale|school)$/.test(place);
-
-const WAY = 'over|out|down|up|back|across|through|sat|sitting|stood|standing|now';
-
-const pottedAt = (pieces: readonly Piece[], to: number): number =>
-  pieces
-    .slice(0, to)
-    .findLastIndex(
-      (piece) =>
-        piece.is === 'word' &&
-        piece.verb?.form === 'past' &&
-        /^(?:pot|repot|bump|prick)$/.test(piece.verb.lemma),
-    );
-
-const plantFrom = (pieces: readonly Piece[], to: number): number =>
-  pieces.slice(0, to).findLastIndex(({ is }) => is === 'plant');
-
-/** Behind what was potted: nothing but a place on the bench, and no more. */
-function isTakenOn(pieces: readonly Piece[], from: number, to: number): boolean {
-  const place = pieces[to - 1];
-  return (
-    place?.is === 'place' &&
-    isOnBench(place.place) &&
-    (endsAt(pieces, to) || wordAt(pieces, to) === 'now') &&
-    plantFrom(pieces, from) >= 0 &&
-    pottedAt(pieces, from) >= 0
-  );
-}
 
 export const movedInShort: readonly Rule[] = [
   {
@@ -90,39 +62,6 @@ export const movedInShort: readonly Rule[] = [
       !p.slice(0, f).some((piece) => piece.is === 'word' && piece.verb !== undefined),
     phrasings: ['Salt Harrier back in the propagator again', 'Salt Harrier tubers all back in the garage'],
     mustNot: ['are the Salt Harrier back in the propagator?'],
-  },
-  {
-    name: '<plant> potted on and over on <place>',
-    kind: 'move',
-    head: `and ${WAY} in|on|under|into|onto|to the|my? <place>`,
-    shape: 'subject',
-    when: (p, f, t) => isTakenOn(p, f, t) && plantFrom(p, f) < pottedAt(p, f),
-    phrasings: [
-      'all the Salt Harrier are bumped up to 4 inch pots and over on the windowsill',
-      'Salt Harrier potted on yesterday and down in the porch',
-    ],
-    mustNot: [
-      'Salt Harrier potted on and out on the heap',
-      'are the Salt Harrier potted on and out in the porch?',
-    ],
-  },
-  {
-    name: 'potted on <plant> and out to <place>',
-    kind: 'move',
-    head: `and|then ${WAY}? in|on|under|into|onto|to the|my? <place>`,
-    shape: 'object',
-    when: (p, f, t) =>
-      isTakenOn(p, f, t) &&
-      plantFrom(p, f) > pottedAt(p, f) &&
-      !p.slice(0, f).some(({ is }) => is === 'place'),
-    phrasings: [
-      'potted up the Salt Harrier and back in the propagator',
-      'potted 4 Salt Harrier into 9cm and out to the greenhouse',
-    ],
-    mustNot: [
-      'potted on the Salt Harrier and onto the heap with the rest',
-      'potted on the Salt Harrier in the porch and in the greenhouse',
-    ],
   },
   {
     name: '…, other <count> on <place>',

@@ -114,7 +114,12 @@ export const cut: readonly Rule[] = [
     shape: 'object',
     when: (p, f, t) =>
       closeBehind(p, t, 'plant') &&
-      p.slice(f).some((piece, n) => piece.is === 'count' && isOfEach(p, f + n)) &&
+      p
+        .slice(f)
+        .some(
+          (piece, n) =>
+            (piece.is === 'count' && isOfEach(p, f + n)) || (piece.is === 'pots' && piece.each !== undefined),
+        ) &&
       !followsWord(p, t, NO_CUTTINGS) &&
       p
         .slice(f)
@@ -124,6 +129,7 @@ export const cut: readonly Rule[] = [
     phrasings: [
       'did two pots of Salt Harrier with four in each',
       'did two trays of Salt Harrier, ten in each',
+      'did two pots of Salt Harrier, five to a pot',
     ],
     mustNot: [
       'did two trays of Salt Harrier today, five in each had roots',
@@ -131,6 +137,20 @@ export const cut: readonly Rule[] = [
       'did two trays of Salt Harrier, four in each died',
       'did two pots of Salt Harrier with slug pellets in each',
       'did two pots of Salt Harrier',
+    ],
+  },
+  {
+    name: 'did <plant>, <pots> of <count>',
+    kind: 'strike',
+    head: 'do~past the|my? <plant>',
+    shape: 'object',
+    // Told as one: so many pots, and how many in each.
+    when: (p, _f, t) => p.slice(t).some((piece, n) => piece.is === 'count' && p[t + n + 1]?.is === 'pots'),
+    unless: (p, _f, t) => p.slice(t).some((piece) => piece.is === 'word' && NO_CUTTINGS.test(piece.text)),
+    phrasings: ['did the Salt Harrier this morning, three pots of four'],
+    mustNot: [
+      'did the Salt Harrier this morning, three pots of four rooted',
+      'did the Salt Harrier this morning',
     ],
   },
   {

@@ -65,6 +65,24 @@ export const taken: readonly Rule[] = [
     mustNot: ['the Salt Harrier taken on 20 March: three rooted, one rotted away'],
   },
   {
+    name: '<count> cuttings made from <plant>',
+    kind: 'strike',
+    head: '<count> cuttings|slips made|taken|struck from|off the|my?',
+    shape: 'object',
+    when: (p, f, t) =>
+      p[t]?.is === 'plant' &&
+      (f === 0 || p[f - 1]?.is === 'when' || /^(?:have|had|today|and)$/.test(wordAt(p, f - 1))) &&
+      (endsAt(p, t + 1) || /^(?:and|today|this|in|into)$/.test(wordAt(p, t + 1))),
+    phrasings: [
+      'I have today 12 cuttings made from the Salt Harrier',
+      '12 cuttings made from the Salt Harrier and a brew after',
+    ],
+    mustNot: [
+      'the 12 cuttings made from the Salt Harrier have rooted',
+      '12 cuttings made from the Salt Harrier are looking poor',
+    ],
+  },
+  {
     name: '<count> <plant> cuttings were made by me',
     kind: 'strike',
     head: 'cuttings|slips|<cutting> be~past|have~? been? made|taken|struck by? me|us?',

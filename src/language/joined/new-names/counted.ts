@@ -6,6 +6,7 @@ import { textAt, type Token } from '../../row/tokens.js';
 import { nameAt } from '../../pieces/told-names/name-piece.js';
 import { LED_BY, onlyDescribes } from './describing.js';
 import { COUNTED, leadBefore, numberBefore } from './before-name.js';
+import { isBehindCounted } from '../../pieces/number-in-name.js';
 import { cropLength, cropSaidAt } from './crop-words-said.js';
 import { isPerson } from './people.js';
 import type { Search } from './search.js';
@@ -151,7 +152,7 @@ export function countedNames({ text, tokens, free, claim }: Search): void {
       for (const [first, last] of eachBefore(tokens, end, free)) claim(nameAt(text, tokens, first, last));
       continue;
     }
-    claim(nameAt(text, tokens, from, end));
+    claim(nameAt(text, tokens, isBehindCounted(tokens, from - 1) ? from - 1 : from, end));
   }
 }
 

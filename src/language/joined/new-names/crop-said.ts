@@ -50,7 +50,7 @@ export function cropSaidOf(pieces: readonly Piece[], at: number): Said | undefin
 /** "It's also a dahlia too": the crop, and what stands behind. */
 function saidBehind(pieces: readonly Piece[], at: number): Behind | undefined {
   let next = at;
-  if (/^(?:it|that|which|they|she)$/.test(wordAt(pieces, next)) && IS.test(wordAt(pieces, next + 1)))
+  if (/^(?:it|that|this|which|they|she)$/.test(wordAt(pieces, next)) && IS.test(wordAt(pieces, next + 1)))
     next += 2;
   // "That one's a begonia".
   else if (
@@ -127,8 +127,10 @@ function pastTaken(pieces: readonly Piece[], at: number): number {
 /** "Harbour Biscuit as well, pelargonium, nine cuttings": the crop of a new name, between two commas. */
 function cropApart(pieces: readonly Piece[], at: number): Said | undefined {
   const mark = pastTaken(pieces, at);
-  // "8 Velvet Cobbler taken, a dahlia", "… today, my white dahlia".
-  const isOwned = mark > at && /^(?:an?|my|our)$/.test(wordAt(pieces, mark + 1));
+  // "8 Velvet Cobbler taken, a dahlia", "… today, my white dahlia", "8 of Velvet Cobbler, another dahlia, two pots".
+  const isOwned =
+    (mark > at && /^(?:an?|my|our)$/.test(wordAt(pieces, mark + 1))) ||
+    wordAt(pieces, mark + 1) === 'another';
   const crop = mark + (!isOwned ? 1 : COLOUR.test(wordAt(pieces, mark + 2)) ? 3 : 2);
   const [comma, end, next] = [pieces[mark], pieces[crop + 1], pieces[crop + 2]];
   if (comma?.is !== 'break' || comma.mark !== ',' || !isCrop(pieces[crop])) return undefined;

@@ -93,7 +93,12 @@ export function runAt({ pieces, tokens, at, before, isShouted }: NameSeen): Run 
     if (length === 0 && !token.capital && isCause(tokens, piece.from)) break;
     const isCapital = !isShouted && token.capital && piece.from > 0 && !isSentenceStart(tokens, piece.from);
     // "Four parson bright fuchsias": a colour between a word nobody knows and the crop.
-    const inside = length > 0 && unknown > 0 && PLAIN.test(token.text) && isCrop(pieces[at + length + 1]);
+    const inside =
+      length > 0 &&
+      unknown > 0 &&
+      (PLAIN.test(token.text)
+        ? isCrop(pieces[at + length + 1])
+        : SOMEBODY.test(token.text) && endsName(pieces, at + length + 1));
     const opens =
       opensSentence(pieces, tokens, at + length) ||
       isTimeInName(pieces, at + length, before) ||
@@ -112,6 +117,12 @@ export function runAt({ pieces, tokens, at, before, isShouted }: NameSeen): Run 
   }
   return { length, unknown, capital };
 }
+
+/** "Four cuttings of loon lake lady the fuchsia": no lady next door. */
+const SOMEBODY = /^(?:lady|lord|lass|girl|boy|man|maid|queen|king|nan|nana|granny)$/;
+const endsName = (pieces: readonly Piece[], at: number): boolean =>
+  pieces[at]?.is !== 'word' ||
+  /^(?:the|in|on|into|under|from|cuttings?|today|thats|that's|its|it's|which)$/.test(wordAt(pieces, at));
 
 /** "Old Tuppence chrysanth: ten cuttings": with a capital before another, as the first words of a note. */
 const opensSentence = (pieces: readonly Piece[], tokens: readonly Token[], at: number): boolean => {

@@ -31,12 +31,14 @@ export const heardCuttings: readonly Misheard[] = [
     name: 'basil cuttings of <plant>',
     mends: { basil: 'basal' },
     when: (v) =>
-      /^(?:cutting|cuttings)$/.test(v.word(1)) &&
+      /^(?:cutting|cuttings|ones)$/.test(v.word(1)) &&
       (/^(?:of|from|off)$/.test(v.word(2)) ||
         v.isPlant(2) ||
-        (v.kind(-1) !== 'number' && [1, 2, 3, 4, 5].some((before) => v.isName(-before)))),
+        ((v.kind(-1) !== 'number' || v.word(1) === 'ones') &&
+          [1, 2, 3, 4, 5].some((before) => v.isName(-before)))),
     phrasings: [
       ['six basil cuttings of Salt Harrier', 'six basal cuttings of Salt Harrier'],
+      ['Salt Harrier took 4 basil ones', 'Salt Harrier took 4 basal ones'],
       ['took 5 Salt Harrier on friday basil cuttings', 'took 5 Salt Harrier on friday basal cuttings'],
     ],
     mustNot: ['six basil cuttings', 'took 5 Salt Harrier and 6 basil cuttings'],
