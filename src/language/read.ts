@@ -162,11 +162,16 @@ function readByRules(note: Note): Reading {
       const proposed = proposeSentence(sentence, utterance, note, told.length === 0 ? aside : told);
       const previous = sentences[sentences.indexOf(sentence) - 1];
       const heading = cropAlone(spokenOf?.pieces ?? []);
-      told.push(
-        ...withoutWeather(blamed(proposed, sentence, previous), sentence, previous).map((each) =>
-          underHeading(each, heading),
-        ),
-      );
+      const blaming = blamed(proposed, sentence, previous);
+      // "Vine weevil, the wee beggars. Four Salt Harrier thrown out": no remark besides.
+      const culprit = told.at(-1);
+      if (
+        blaming.some((each, n) => each !== proposed[n]) &&
+        culprit?.kind === 'remark' &&
+        !culprit.draft.plant
+      )
+        told.pop();
+      told.push(...withoutWeather(blaming, sentence, previous).map((each) => underHeading(each, heading)));
       spokenOf = proposed.length === 0 ? sentence : undefined;
     }
   }

@@ -87,11 +87,20 @@ export function proposeAmend(
       (isSettable(pieces[/^(?:the|an?|my)$/.test(wordAt(pieces, at + 1)) ? at + 2 : at + 1]) ||
         !/^(?:did|do|is|are|was|have|has|does|should|could|would)$/.test(wordAt(pieces, at - 1))),
   );
-  const gone = proposeWhereTo(line, textOf(pieces, utterance)) ?? proposePutInAs(sentence, utterance);
+  const gone =
+    proposeWhereTo(line, textOf(pieces, utterance), plantsIn(pieces)[0]?.plant) ??
+    proposePutInAs(sentence, utterance);
   if (gone) return gone;
   const fits = amendRules.filter((rule) => rule.pattern.test(line) && (!rule.needsNot || not >= 0));
   const copula = not > 0 && /\b(?:was|were|is|are|it's|that's)\b/.test(line) && contrasted(pieces, not);
   if (fits.length === 0 && !copula) return undefined;
+  // "Rooted to the sofa, not moving", "not bad going, …": denies no value.
+  if (
+    fits.every(({ name }) => name === '<x> not <y>' || name === 'not <y>, <x>') &&
+    !copula &&
+    DENIES_NO_VALUE.test(line)
+  )
+    return undefined;
   const isRename = fits.some(({ name }) => name === RENAME);
   const renamed = isRename ? proposeRename(sentence, utterance) : undefined;
   // "Should be called Redband Rosie, rename it please" names both before the word.
@@ -112,6 +121,9 @@ export function proposeAmend(
 /** Words by which a line puts right, whatever else it tells of. */
 const ANNOUNCES =
   /^(?:should|make that|amend|change|update|edit|recount|miscounted|mistyped|it|that|they|not|was|call that|i said|i told you|i put|i mistyped|i miscounted|wrong)\b|\b(?:i meant|should have said|should (?:be|have been))\b/;
+/** What "not" denies beside no value. */
+const DENIES_NO_VALUE =
+  /\bnot (?:(?!counting|including)\w+ing|bad|half|too|so|very|sure|much|many|loads|lots|a lot|masses|every|(?:one|a|a single) roots?)\b/;
 /** The same beside a contrast. */
 const BIDS =
   /^(?:oh |no |sorry |oops )*(?:hang on|hold on|wait)\b|\b(?:pls|please) (?:amend|correct|fix|change)(?: that| it)?$|\b(?:amend|correct|fix|change) (?:that|it|this)(?: please| pls)?$/;

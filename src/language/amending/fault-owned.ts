@@ -8,15 +8,15 @@ import { lineOf, plantsIn } from '../sentences/sentences.js';
 import { isSettable } from './settable.js';
 
 /** Nobody owns up in more pieces. */
-const LONGEST = 32;
+export const LONGEST = 32;
 
 /** What a note holds, and the note itself. */
-const SLOT = anyOf`
+export const SLOT = anyOf`
   day|date|number|count|total|amount|figure|place|spot|names?|variety|plant|labels?|thing|size
   bit|one|entry|entry's|entries|entrys|note|record|info|details?
 `;
-const PLANT = `(?:(?:the|my|those|our) )*plantname(?: (?:cuttings|slips|lot|batch|ones))?`;
-const OF_PLANT = `(?:(?:for|about|on|with|of|by|against|under) ${PLANT})`;
+export const PLANT = `(?:(?:the|my|those|our) )*plantname(?: (?:cuttings|slips|lot|batch|ones))?`;
+export const OF_PLANT = `(?:(?:for|about|on|with|of|by|against|under) ${PLANT})`;
 const I = anyOf`i|we|i've|we've|i'd|we'd|i have|you|you've|you have`;
 const WROTE = anyOf`
   said|say|put|wrote|write|written|told|tell|gave|give|given|typed|entered|logged|noted|got|had|have|sent|made|was|were
@@ -36,6 +36,9 @@ const FAULTS = [
   `(?:(?:the|that|my) )?${SLOT} ${OF_PLANT} (?:is|was|are|were) (?:${WRONG}|out|off)`,
   `(?:(?:the|that|my) )?${SLOT}(?:'s| is| was| are| were) (?:${WRONG}|out|off) ${OF_PLANT}`,
   `${PLANT} ${SLOT}(?:'s| is| was| are| were)? (?:${WRONG}|out|off)`,
+  // "The date you have for X is wrong".
+  `(?:(?:the|that|your) )?${SLOT} (?:that )?${I} ${WROTE}(?: down)?(?: ${OF_PLANT})? (?:is|was|are|were) (?:${WRONG}|out|off)`,
+  `(?:(?:the|that|your) )?${SLOT} (?:that )?(?:${I})(?: down)?(?: ${OF_PLANT})? (?:is|was|are|were) (?:${WRONG}|out|off)`,
   // "Miscounted X", "made a mistake with X".
   `(?:${I} )?(?:miscounted|mistyped|misread|muddled|mislabelled|(?:messed|mixed|slipped|muddled) up|made (?:a )?(?:mistake|slip|mess|hash|error)|slipped)(?: (?:the )?${SLOT})?(?: (?:${OF_PLANT}|${PLANT}))?(?: ${BEFORE})*`,
   // "You've got 3 X down there. Wrong."
@@ -63,8 +66,9 @@ const DENIED =
   /\b(?:(?:it|that|they|there) )?(?:not|wasn't|weren't|isn't|aren't|never) (?:(?:on|in|at|by) )?(?:the )?val\d+(?: (?:i|we) (?:did|took|had|got) (?:it|that|them|those|these))?(?= |$)/g;
 
 /** What else such a line may say: nothing that tells a deed of its own. */
-const TOLD = new Set(
+export const TOLD = new Set(
   wordsOf`
+    about hi hiya hello hey so killed did which got had has said do when while
     it that they there this those these them was were is are be been should have make put call meant mean i we did took taken done struck
     it's that's there's they're only just really actually rather fact of to at on in for the my a right correct proper real true but and
     number count date day one figure place went gone no oh sorry please pls silly me daft mistake bad excuse instead thanks ta cheers well so yes
@@ -157,7 +161,7 @@ function setBy(values: readonly (Piece | undefined)[]): Readonly<Record<string, 
 }
 
 /** The line of a row, with what may be set as "val0", "val1" … */
-function markedLine(pieces: readonly Piece[], values: readonly Piece[], utterance: Utterance): string {
+export function markedLine(pieces: readonly Piece[], values: readonly Piece[], utterance: Utterance): string {
   return pieces
     .map((piece) => (values.includes(piece) ? `val${values.indexOf(piece)}` : lineOf([piece], utterance)))
     .filter((word) => word !== '')

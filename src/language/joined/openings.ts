@@ -20,6 +20,10 @@ const OPENINGS: readonly (readonly string[])[] = [
 const TOOK_SOME =
   /^(?:well |so |right |ok |oh |finally |just |i |we |have |i've |we've )*(?:took|taken|did|done|made|struck) (?:my|our|the|some|a few|more|another few|first)(?: very| ever| own)*(?: first| second| last| few| more| new)* (?:cuttings|slips)(?: today| this morning| tonight| at last| ever| of the (?:year|season|spring))*$/;
 
+/** "White roots! Three of the Salt Harrier": what was seen, and the next sentence on how many. */
+const ROOTS_SEEN =
+  /^(?:well |so |oh |yay |hurrah |hooray |finally |look |we have |i have |got |proper |actual |good |lovely |nice |white |first |big |fat |wee |little )*(?:roots|rooted|rooting)(?: at last| finally| already| galore| showing)*$/;
+
 /** Whether the sentence [from, to) is nothing but an opening, with one plant. */
 export function isOpening(pieces: readonly Piece[], from: number, to: number): boolean {
   let plants = 0;
@@ -58,7 +62,8 @@ export function withOpenings(pieces: readonly Piece[]): readonly Piece[] {
     .map((piece, at) => (piece.is === 'count' && piece.quantity.vague ? 'some' : wordAt(pieces, at)));
   // "Took my first cuttings!! 5 off my fuchsia".
   const behind = pieces.slice(hard + 1).filter((piece, at) => at > 0 || piece.is !== 'break');
-  if (TOOK_SOME.test(words.join(' ')) && listsPlants(behind))
+  const line = words.join(' ');
+  if ((TOOK_SOME.test(line) || (ROOTS_SEEN.test(line) && behind[0]?.is === 'count')) && listsPlants(behind))
     return [...pieces.slice(0, hard), { ...close, hard: false, mark: ':' }, ...behind];
   if (!isOpening(pieces, 0, hard)) return pieces;
   const next = pieces.slice(hard + 1);

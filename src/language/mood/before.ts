@@ -62,9 +62,12 @@ function tellingFrom(
   // "Forgot the watering and came home to three dead": what was found, and no watering.
   const found = (at: number): boolean =>
     hit.rule.kind === 'loss' && /^(?:came|got|found|went|returned|walked)$/.test(wordAt(pieces, at + 1));
+  // "Forgot to water and five have had it": what came of it.
+  const isLot = (at: number): boolean =>
+    hit.rule.kind === 'loss' && hit.rule.shape === 'subject' && pieces[at + 1]?.is === 'count';
   const own = form === 'past' || managed || wordAt(pieces, hit.from) === 'done';
   for (let at = from; at < hit.from; at++)
-    if ((own || found(at)) && opensOwn(pieces, from, at)) start = at + 1;
+    if ((own || found(at) || isLot(at)) && opensOwn(pieces, from, at)) start = at + 1;
   // "Wasn't going to bother but ended up sticking five": done after all.
   for (let at = from; at + 1 < hit.from; at++)
     if (/^(?:ended|wound|finished)$/.test(wordAt(pieces, at)) && wordAt(pieces, at + 1) === 'up') start = at;

@@ -35,6 +35,14 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
       /^(?:cuttings?|slips?|pieces|bits)$/.test(textAt(tokens, at - 3))
     )
       return true;
+    // "Stuck four of the tips in": what was pinched out.
+    if (
+      words === 'tips' &&
+      /^(?:the|those|these)$/.test(before) &&
+      textAt(tokens, at - 2) === 'of' &&
+      /^(?:in|into|as|round)$/.test(next)
+    )
+      return true;
     // "Cut just below a node".
     if (
       words === 'node' &&

@@ -111,7 +111,12 @@ export function isCountedOnDay(
   isName: (at: number) => boolean,
 ): boolean {
   const [token, next] = [tokens[at], tokens[at + 1]];
-  if (token?.is !== 'number' || token.glued || !WEEKDAY.test(textAt(tokens, at - 1))) return false;
+  // "Of the six I looked at 4 have roots": no hour.
+  const isLookedAt =
+    textAt(tokens, at - 1) === 'at' &&
+    /^(?:looked|looking|peeked|peered|poked)$/.test(textAt(tokens, at - 2));
+  if (token?.is !== 'number' || token.glued || !(isLookedAt || WEEKDAY.test(textAt(tokens, at - 1))))
+    return false;
   if (isName(at + 1) || next?.is !== 'word') return isName(at + 1);
   if (next.capital) return !MONTH.test(next.text);
   const isOfThem = next.text === 'of' && (OF_THEM.test(textAt(tokens, at + 2)) || isName(at + 2));
@@ -120,7 +125,7 @@ export function isCountedOnDay(
 
 /** What so many of stand before. */
 const COUNTED =
-  /^(?:more|dead|outta|cuttings?|slips|tips|plants?|plugs?|seedlings?|nodal|basal|heeled|softwood|hardwood)$/;
+  /^(?:more|dead|outta|have|has|had|are|were|rooted|died|showed|cuttings?|slips|tips|plants?|plugs?|seedlings?|nodal|basal|heeled|softwood|hardwood)$/;
 const OF_THEM = /^(?:the|my|our|those|these|them|em|mine)$/;
 
 /** A crop, or a name of one or two words with its crop behind. */

@@ -4,6 +4,7 @@ import { proposeAmend, proposeRestatement } from '../amending/amend-proposal.js'
 import { settleCorrections } from '../sentences/corrections.js';
 import { isToDoList } from '../reminding/bare-chores.js';
 import { proposeFaultOwned } from '../amending/fault-owned.js';
+import { proposeHeldWrongly } from '../amending/held-wrongly.js';
 import { proposeCrop } from '../amending/crop-proposal.js';
 import { withoutDashedHope } from './dashed-hopes.js';
 import { withoutInstead } from '../mood/given-up.js';
@@ -53,7 +54,8 @@ export function proposeSentence(
     const told = amend && proposeSentence(sentenceOf(before, utterance), utterance, note, earlier);
     if (amend && told && told.length > 0) return [...told, amend];
   }
-  const owned = proposeFaultOwned(sentence.pieces, utterance);
+  const owned =
+    proposeHeldWrongly(sentence.pieces, utterance) ?? proposeFaultOwned(sentence.pieces, utterance);
   if (owned) return [owned];
   const deed = plannedThenDone(sentence, utterance);
   if (deed) return deed;
@@ -137,7 +139,8 @@ function ofPlantTold(reminders: readonly Proposal[], told: readonly Proposal[]):
   const [first] = plants;
   if (!first || plants.some((plant) => JSON.stringify(plant) !== JSON.stringify(first))) return reminders;
   return reminders.map((each) =>
-    each.draft.plant === undefined && /\b(?:them|they|those|these)\b/i.test(String(each.slots['text'] ?? ''))
+    each.draft.plant === undefined &&
+    /\b(?:them|they|those|these|the (?:others|rest))\b/i.test(String(each.slots['text'] ?? ''))
       ? { ...each, carried: first }
       : each,
   );

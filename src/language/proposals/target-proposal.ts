@@ -38,7 +38,7 @@ export function proposeTarget(
     !/\bnot (?:later|before|after) than\b/.test(line)
   )
     return undefined;
-  if (tellsOfPrice(line, pieces)) return undefined;
+  if (tellsOfPrice(line, pieces) || FOLK_WANT.test(line)) return undefined;
   const drafts = draftsOf(pieces, wholeOf(pieces)).filter(
     ({ plant, quantity }) =>
       (plant !== undefined || them || unnamed) && (quantity !== undefined || plantsIn(pieces).length === 1),
@@ -93,6 +93,11 @@ const NOT_ORDERED = within`
   ${anyOf`
     tempted|nearly|almost|would|might|could|considered|considering|wondering|wondered|thinking|thought|toyed|toying
   `}( (to|of|about|with|have))?( \w+)? order(ed|ing)?
+`;
+
+/** "Four people want one of the Salt Harrier": so many as there are people, or none promised yet. */
+const FOLK_WANT = within`
+  (people|folk|folks|ladies|men|women|friends|neighbours|neighbors|customers|members|others|mates|of them|of us|of you) (all |each |now |have )?(want|wants|wanted|need|would like|would love|asked for) (one|a|some|any)
 `;
 
 /** "They want 50 quid for six", "tempted to order 50": a price, or a purchase only thought of. */

@@ -56,6 +56,7 @@ const END = new RegExp(
   `^${trailing`
   again|everywhere|probably|obviously|clearly|likely|naturally|this time|as usual|as ever|as always|of course|no doubt|by the look of (it|them)
   i (think|reckon|suspect|guess|suppose|fear)|i'd (say|guess|bet|think)|we (think|reckon|suspect)|i'm afraid|sadly|alas|it was|they were|the lot of (it|them)|all of (it|them)
+  the (wee|little|rotten|greedy|evil|bloody|blasted)? (beggars|sods|buggers|devils|horrors|blighters|swines?|pests|so and sos|monsters|gits)
   damage|attack|to blame|the culprits?|the cause|it seems|sigh
 `}$`,
 );

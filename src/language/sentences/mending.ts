@@ -86,6 +86,10 @@ function answered(last: Proposal, sentence: Sentence, note: Note): Proposal | un
   const { rooted, ...slots } = last.slots;
   if (last.kind !== 'check' || last.draft.quantity !== undefined) return undefined;
   if (rooted !== undefined && rooted !== 'some') return undefined;
+  // "Roots on the Salt Harrier! Not loads like, just 4".
+  const few = sentence.pieces.findLast(({ is }) => is === 'count');
+  if (few?.is === 'count' && few.quantity.value !== undefined && FEW.test(sentence.line))
+    return { ...last, slots, draft: { ...last.draft, quantity: { value: few.quantity.value } } };
   const [only, noun, more] = sentence.pieces;
   const isCounted =
     only?.is === 'count' && noun?.is === 'word' && /^(?:pieces|plants|cuttings)$/.test(noun.text);
@@ -100,6 +104,12 @@ function answered(last: Proposal, sentence: Sentence, note: Note): Proposal | un
     return { ...last, slots: { ...last.slots, rooted: 'none' } };
   return undefined;
 }
+
+/** How many, and that they are few or many. */
+const FEW = whole`
+  not (loads|many|a lot|lots|all|that many|masses|every one|all of them)( (of them|like|mind|yet|tho|though))*( but)? (just|only|about)? ?[a-z\d]+( (of them|so far|though|tho|yet))*
+  (just|only) [a-z\d]+( (of them|so far|though|tho|yet|mind|like))*
+`;
 
 /** Other than the talk around where a plant just come by stands: "it's in the cold frame for now", "… till Friday". */
 export const saysMore = (piece: Piece): boolean =>

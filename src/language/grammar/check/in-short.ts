@@ -26,6 +26,22 @@ export const inShort: readonly Rule[] = [
     unless: (p, f, t) => notAboutRoots(p, f, t) || /^(?:of|was|from)$/.test(wordAt(p, t)),
   },
   {
+    name: 'roots! <count> of <plant>',
+    kind: 'check',
+    head: 'roots|rooted|rooting finally|already|galore|showing?',
+    shape: 'object',
+    faint: true,
+    when: (p, f, t) =>
+      p[t]?.is === 'break' &&
+      p[t + 1]?.is === 'count' &&
+      closeBehind(p, t + 1, 'plant') &&
+      p.slice(0, f).every(({ is }) => is === 'word') &&
+      !p.some((piece, at) => at !== f && piece.is === 'word' && piece.verb?.form === 'past'),
+    unless: notAboutRoots,
+    phrasings: ['white roots! 3 of the Salt Harrier', 'roots: 4 of the Salt Harrier'],
+    mustNot: ['roots: 3 of the Salt Harrier potted on'],
+  },
+  {
     name: '<count> have struck',
     kind: 'check',
     head: 'have~|be~ <count>? struck|taken|took|struck',
@@ -37,7 +53,10 @@ export const inShort: readonly Rule[] = [
       p.slice(f, t).every((piece) => piece.is !== 'count' || piece.quantity.whole === 'all') &&
       (precedes(p, f, 7, 'count', 'plant') ||
         (p[f + 1]?.is === 'count' && /^(?:they|mine|these|those)$/.test(wordAt(p, f - 1)))) &&
-      (endsAt(p, t) || /^(?:nicely|well|so|far|since)$/.test(wordAt(p, t))) &&
+      (endsAt(p, t) ||
+        /^(?:nicely|lovely|well|grand|great|fine|beautifully|ok|okay|alright|so|far|since)$/.test(
+          wordAt(p, t),
+        )) &&
       p.slice(0, f).every((piece) => !(piece.is === 'word' && /^cuttings$/.test(piece.text))) &&
       !/^(?:was|were|are|is)$/.test(wordAt(p, f)),
     phrasings: ['six Salt Harrier have struck', 'the Salt Harrier have all struck'],

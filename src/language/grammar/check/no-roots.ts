@@ -9,6 +9,12 @@ const SHOWN_BY = /^(?:the|my|our|any|either|both|all|those|these|that|them|it|be
 const isSent = (pieces: readonly Piece[], to: number): boolean =>
   wordAt(pieces, to - 1) === 'from' && wordAt(pieces, to) !== '' && !SHOWN_BY.test(wordAt(pieces, to));
 
+/** "Not loads of roots": some, and no more is said. */
+const isNotMany = (pieces: readonly Piece[], from: number): boolean => {
+  const many = pieces[from + 1];
+  return many?.is === 'count' && many.quantity.vague === true;
+};
+
 /** "Culled four, no roots": why those went. */
 const saysWhyGone = (pieces: readonly Piece[], from: number): boolean =>
   pieces[from - 1]?.is === 'break' &&
@@ -96,6 +102,16 @@ export const noRoots: readonly Rule[] = [
     head: 'not|never <count> root|roots',
     shape: 'subject',
     rooted: 'none',
+    unless: isNotMany,
+  },
+  {
+    name: 'not loads of roots, just <count>',
+    phrasings: ['not loads of roots on the Salt Harrier, just 4'],
+    kind: 'check',
+    head: 'not <count> roots',
+    shape: 'subject',
+    rooted: 'some',
+    when: isNotMany,
   },
   {
     name: '<plant> still rootless',

@@ -17,6 +17,18 @@ export const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: nu
         !/^(?:have|has|had|are|is)$/.test(wordAt(pieces, from - 1)),
     );
   if (came && lead < from - 1) return true;
+  // "Bought three at the fair, rooted already, in 9cm pots".
+  const isBought = pieces
+    .slice(0, lead)
+    .some((_, at) =>
+      /^(?:bought|received|collected|picked up)/.test(`${wordAt(pieces, at)} ${wordAt(pieces, at + 1)}`),
+    );
+  if (
+    isBought &&
+    pieces[lead]?.is === 'break' &&
+    (wordAt(pieces, to) === 'already' || pieces[to]?.is === 'break')
+  )
+    return true;
   const verbAround = (piece: Piece): boolean =>
     piece.is === 'word' &&
     piece.verb?.form === 'past' &&
@@ -49,7 +61,9 @@ export const rootedIsAdjective = (pieces: readonly Piece[], from: number, to: nu
       .some(
         (piece) =>
           piece.is === 'word' &&
-          /^(?:came|received|arrived|got|bought|bringing|brought|dropped|turned|given)$/.test(piece.text),
+          /^(?:came|received|arrived|got|bought|bringing|brought|dropped|turned|given|(?:post|parcel)(?:'s)?)$/.test(
+            piece.text,
+          ),
       )
   )
     return true;

@@ -5,6 +5,31 @@ import { pastPerson } from '../../mood/somebody-else.js';
 import { isSomebody } from './fetched.js';
 import { closeBehind, follows, followsWord, pastOf, precedes, type Rule, wordAt } from '../rule.js';
 
+/** What somebody does who will hear no "no". */
+export const PRESSED = 'press~past|palm~past|foist~past|force~past|thrust~past|push~past';
+
+/** "… on me", "… onto us": the grower has them now. */
+export const ontoUs = (pieces: readonly Piece[], from: number): boolean =>
+  pieces.some(
+    (_, at) =>
+      at >= from &&
+      /^(?:on|onto|upon|at)$/.test(wordAt(pieces, at)) &&
+      /^(?:me|us)$/.test(wordAt(pieces, at + 1)),
+  );
+
+/** "Free to a good home", "on freecycle": given to whoever took them. */
+const goesFree = (pieces: readonly Piece[], from: number): boolean =>
+  pieces.some(
+    (_, at) =>
+      at >= from &&
+      (/^(?:freecycle|freegle)$/.test(wordAt(pieces, at)) ||
+        (wordAt(pieces, at) === 'free' &&
+          /^(?:to a good|to good|to whoever|to anyone|for the|gratis)/.test(textFrom(pieces, at + 1)))),
+  );
+
+const textFrom = (pieces: readonly Piece[], at: number): string =>
+  [0, 1, 2].map((n) => wordAt(pieces, at + n)).join(' ');
+
 const NOT_GIVEN = whole`
   (drink|watering|soak|soaking|feed|misting|mist|spray|dose|trim|haircut|prune|pot|wipe|clean|stir)s?|water
   check|look|inspection|shake|tug|talking|thought|outing|airing|air|shade|turn|room|space|spot|corner|berth|slot|sides
@@ -139,6 +164,19 @@ export const given: readonly Rule[] = [
     mustNot: ['spent £12 on six Salt Harrier'],
   },
   {
+    name: 'got rid of <count> <plant>, free',
+    kind: 'dispatch',
+    head: 'get~past rid|shot|shut of',
+    shape: 'object',
+    how: 'given',
+    when: (p, _f, t) => closeBehind(p, t, 'count') && closeBehind(p, t, 'plant') && goesFree(p, t),
+    phrasings: [
+      'got rid of three Salt Harrier, free to a good home',
+      'got rid of three Salt Harrier on freecycle',
+    ],
+    mustNot: ['got rid of four Salt Harrier to free the bench'],
+  },
+  {
     name: 'got rid of <count> <plant> to <recipient>',
     kind: 'dispatch',
     head: 'get~past rid of',
@@ -148,9 +186,14 @@ export const given: readonly Rule[] = [
       closeBehind(p, t, 'plant') &&
       !p.slice(t).some(({ is }) => is === 'place') &&
       followsWord(p, t, /^to$/) &&
+      !goesFree(p, t) &&
       !followsWord(p, t, /^(?:compost|bin|heap|bonfire|tip|skip|make|rot|mould|free|save|clear)$/),
     phrasings: ['got rid of four Salt Harrier to Doreen'],
-    mustNot: ['got rid of four Salt Harrier to make room', 'got rid of four Salt Harrier, rotten'],
+    mustNot: [
+      'got rid of four Salt Harrier to free the bench',
+      'got rid of four Salt Harrier to make room',
+      'got rid of four Salt Harrier, rotten',
+    ],
   },
   {
     name: 'parted with <count> <plant>',
@@ -181,10 +224,12 @@ export const given: readonly Rule[] = [
   {
     name: 'pressed <count> <plant> on <recipient>',
     kind: 'dispatch',
-    head: 'press~past|palm~past|foist~past|force~past|thrust~past',
+    head: PRESSED,
     shape: 'object',
     how: 'given',
-    when: (p, _f, t) => follows(p, t, 'plant', 'count') && followsWord(p, t, /^(?:on|onto|upon|off)$/),
+    when: (p, _f, t) =>
+      follows(p, t, 'plant', 'count') && followsWord(p, t, /^(?:on|onto|upon|off)$/) && !ontoUs(p, t),
     phrasings: ['pressed five Salt Harrier on Doreen', 'palmed six Salt Harrier off on Edna'],
+    mustNot: ['Edna pressed five rooted Salt Harrier on me', 'Edna palmed six Salt Harrier off on us'],
   },
 ];

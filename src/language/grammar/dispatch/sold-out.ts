@@ -62,6 +62,11 @@ function bySelf(pieces: readonly Piece[], from: number): boolean {
   );
 }
 
+/** "Honesty box", "our stall": what only sells. */
+const isOwnStall = (pieces: readonly Piece[], at: number): boolean =>
+  wordAt(pieces, at) === 'honesty' ||
+  (/^(?:my|our)$/.test(wordAt(pieces, at)) && /^(?:stall|table|barrow)$/.test(wordAt(pieces, at + 1)));
+
 export const soldOut: readonly Rule[] = [
   {
     name: 'sold out of <plant>',
@@ -115,6 +120,30 @@ export const soldOut: readonly Rule[] = [
       p.slice(0, f).some((_, at) => wordAt(p, at) === 'sold') ||
       /^(?:mouldy|limp|floppy|yellow|brown|black|soft|missing|over|bad|down|well)$/.test(wordAt(p, t)) ||
       (p[t]?.is === 'place' && !SALE.test(lastOf(p[t]))),
+  },
+  {
+    name: '<count> <plant> bought off me',
+    kind: 'dispatch',
+    how: 'sold',
+    head: 'be~? bought|snapped|taken up? off|from? me|us?',
+    shape: 'subject',
+    when: (p, f, t) =>
+      p.slice(0, f).some(({ is }) => is === 'plant') &&
+      precedes(p, f, 5, 'count') &&
+      !p
+        .slice(0, f)
+        .some((piece, at) => /^(?:i|we|i've|we've)$/.test(wordAt(p, at)) || piece.is === 'money') &&
+      (/^(?:me|us)$/.test(wordAt(p, t - 1)) || p.some((_, at) => isOwnStall(p, at))),
+    phrasings: [
+      'honesty box did well, 3 Salt Harrier bought today',
+      '3 Salt Harrier bought from the honesty box this morning',
+      'three Salt Harrier were bought off me at the gate',
+    ],
+    mustNot: [
+      '3 Salt Harrier bought at the market',
+      'three Salt Harrier I bought from the honesty box',
+      '3 Salt Harrier bought today',
+    ],
   },
   {
     name: 'shifted <count> <plant> at the sale',

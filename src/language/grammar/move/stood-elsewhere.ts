@@ -64,7 +64,7 @@ export const stoodElsewhere: readonly Rule[] = [
       precedes(p, f, 8, 'plant') &&
       p.slice(t).some(({ is }) => is === 'place') &&
       // "Forty plugs of petunia came from the nursery": bought.
-      !p.slice(0, f).some((_, at) => /^(?:plugs|liners)$/.test(wordAt(p, at))) &&
+      !p.slice(0, f).some((_, at) => /^(?:plugs?|liners?)$/.test(wordAt(p, at))) &&
       (!/^(?:is|are|was|were|be|been)$/.test(wordAt(p, f)) ||
         (p[f + 1]?.is === 'word' && /^(?:and|now)$/.test(wordAt(p, t)) && isPlaceNext(p, t + 1))),
     phrasings: [

@@ -135,7 +135,7 @@ export const arrived: readonly Rule[] = [
         /^(?:plugs|liners)$/.test(wordAt(p, f - 1)) ||
         // "Came in and found four dead": who came was no plant.
         (follows(p, t, 'plant') && wordAt(p, t) !== 'and') ||
-        (/^(?:order|delivery|parcel|box|post)$/.test(wordAt(p, f - 1)) &&
+        (/^(?:order|delivery|parcel|box|post)(?:'s)?$/.test(wordAt(p, f - 1)) &&
           p.slice(t).some(({ is }) => is === 'plant'))) &&
       (p.some(({ is }) => is === 'plant') ||
         p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:plugs|liners)$/.test(piece.text))) &&
@@ -150,6 +150,8 @@ export const arrived: readonly Rule[] = [
         ((!p[t] || p[t]?.is === 'break') &&
           p.slice(0, f).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) &&
           !isAwaited(p, f)) ||
+        // "Post's been: four rooted Salt Harrier".
+        (/^post/.test(wordAt(p, f - 1)) && p[t]?.is === 'break' && ofYoung(p, t)) ||
         wordAt(p, t) === 'from'),
     unless: (p, f, t) =>
       // "The plugs come in 84s".
@@ -169,6 +171,7 @@ export const arrived: readonly Rule[] = [
       '72 Salt Harrier liners landed',
       '24 plugs of Salt Harrier come with the bulk order today',
       'plug order came: 36 Salt Harrier',
+      "post's been: 4 rooted Salt Harrier in a jiffy bag",
     ],
     mustNot: [
       'Salt Harrier have been in full sun',

@@ -149,6 +149,22 @@ export const delivered: readonly Rule[] = [
     phrasings: ['168 plugs Salt Harrier in from Hexley Young Plants, 84-cell trays, gone on bench 4'],
   },
   {
+    name: 'in from <giver>: <plant> plugs, <count>',
+    kind: 'receive',
+    head: 'in from',
+    shape: 'object',
+    when: (p, f, t) =>
+      f === 0 &&
+      p.slice(t).some(({ is }) => is === 'plant') &&
+      p.slice(t).some(({ is }) => is === 'count') &&
+      p.slice(t).some((piece) => piece.is === 'word' && YOUNG.test(piece.text)) &&
+      !p
+        .slice(t)
+        .some((piece) => piece.is === 'word' && piece.verb?.form === 'past' && piece.text !== 'rooted'),
+    phrasings: ['in from the wholesaler, Salt Harrier liners, 4, 9cm'],
+    mustNot: ['in from the cold, Salt Harrier plugs watered, 4 lost'],
+  },
+  {
     name: '<plant> liners x <count> off the lorry',
     kind: 'receive',
     head: 'off the|a lorry|van|truck|wagon|trolley|pallet',

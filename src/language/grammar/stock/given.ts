@@ -2,6 +2,7 @@
 import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
 import { isSomebody } from '../dispatch/fetched.js';
+import { ontoUs, PRESSED } from '../dispatch/given.js';
 import { asCuttings, ofYoung } from './kinds-of-plant.js';
 
 const GAVE =
@@ -45,6 +46,27 @@ export const given: readonly Rule[] = [
       ofYoung(p, f) &&
       follows(p, t, 'count') &&
       !followsWord(p, t, /^(?:snip|take|cut|pinch|have|cuttings)$/),
+  },
+  {
+    name: '<giver> pressed <count> rooted <plant> on me',
+    kind: 'receive',
+    head: PRESSED,
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant') && follows(p, t, 'count') && ofYoung(p, f) && ontoUs(p, t),
+    phrasings: [
+      'Edna pressed five rooted Salt Harrier on me',
+      'Edna foisted five Salt Harrier plugs onto us',
+    ],
+    mustNot: ['pressed five rooted Salt Harrier on Edna'],
+  },
+  {
+    name: '<giver> pressed <plant> on me',
+    kind: 'stock',
+    head: PRESSED,
+    shape: 'object',
+    when: (p, f, t) => follows(p, t, 'plant') && !ofYoung(p, f) && !asCuttings(p, t) && ontoUs(p, t),
+    phrasings: ['Edna pressed her old Salt Harrier on me'],
+    mustNot: ['Edna pressed five cuttings of Salt Harrier on me'],
   },
   {
     name: '<giver> gave me <plant>',

@@ -62,7 +62,7 @@ const TIMES = wordsOf`
 
 const PEOPLE = wordsOf`
   friend friends people customer lady man woman mate guy guys bloke blokes chap fella lad lass mum dad nan gran
-  somebody nobody
+  somebody nobody person persons
 `;
 
 export const NEVER: ReadonlySet<string> = new Set([

@@ -63,7 +63,9 @@ export function exactly(tokens: readonly Token[], at: number): FoundQuantity | u
   const next = textAt(tokens, to);
   // "three or four", "3-4", "3 to 4" (but "3 to Mary" and "2 - 3 rooted" with spaces are something else)
   const dash = next === '-' && tokens[to]?.glued === true;
-  if (next === 'or' || dash || next === 'to') {
+  // "Change that last one to 3": no range.
+  const isEntry = textAt(tokens, from) === 'one' && /^(?:last|that|previous)$/.test(textAt(tokens, from - 1));
+  if (next === 'or' || dash || (next === 'to' && !isEntry)) {
     const upper = numberAt(tokens, to + 1);
     if (
       upper &&

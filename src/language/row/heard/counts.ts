@@ -253,16 +253,19 @@ export const heardCounts: readonly Misheard[] = [
     name: 'took <number> <plant>',
     mends: SMALL_WORDS,
     when: (v) => v.isPlant(1) && !NAMED_BY_PLANT.test(v.word(2)),
+    // "Put three down as rooted for Salt Harrier".
     onlyIf: (v) =>
-      (afterAct(v) && !isForSomeone(v)) ||
-      afterParticle(v) ||
-      ((v.clauseStart || afterCountWord(v)) && !isForOrTo(v)),
+      !(v.heard === 'for' && v.word(-2) === 'as') &&
+      ((afterAct(v) && !isForSomeone(v)) ||
+        afterParticle(v) ||
+        ((v.clauseStart || afterCountWord(v)) && !isForOrTo(v))),
     phrasings: [
       ['took for Salt Harrier', 'took four Salt Harrier'],
       ['gave to Salt Harrier to Doreen', 'gave two Salt Harrier to Doreen'],
     ],
     mustNot: [
       'for Salt Harrier',
+      'put three down as rooted for Salt Harrier',
       'gave to Salt Harrier',
       '2 given to Mum, 1 to next door',
       '18 lost to vine weevil',
