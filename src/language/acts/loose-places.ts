@@ -33,7 +33,7 @@ const PARTS = anyOf`
 
 /** Words of how, how many and whose: "in pairs", "to them", "at best". */
 const HOW_AND_WHOSE = anyOf`
-  one|half|all|total|lot|heap|bunch|load|whole|batch|number|full|flat|bits|pieces|pairs|singles|twos|threes|individual|separate
+  one|half|all|total|lot|heap|bunch|load|whole|batch|number|full|flat|together|bit|bits|layer|sprinkle|sprinkling|dusting|inch|pieces|pairs|singles|twos|threes|individual|separate
   new|bigger|larger|smaller|other|another|own|least|best|good
   a|an|it|them|me|us|you|my|her|his|their|our|which|that|this|what
   rot|mould|mush|slime|death|growth|return|advance|turn|order|use|need|hope|case|way|place|hurry|work|post|bed
@@ -43,6 +43,7 @@ const HOW_AND_WHOSE = anyOf`
 /** Verbs behind "to": "out to harden". */
 const VERBS = anyOf`
   be|do|go|get|give|take|make|see|keep|start|stop|finish|check
+  propagating|rooting|striking|sticking|cloning
   root|grow|plant|move|mist|feed|toughen|harden
 `;
 

@@ -38,10 +38,13 @@ export const hardenOffRules: readonly Rule[] = [
   {
     name: '<act>, hardening off begun',
     kind: 'hardenOff',
-    head: 'hardening off|of begun|started|underway',
+    head: 'hardening off|of have~|be~|now? now|officially|finally|well? begun|started|underway|under way?',
     shape: 'subject',
     when: (p, f, t) => namesPlant(p.slice(0, f)) && endsAt(p, t),
-    phrasings: ['moved the Salt Harrier to the cold frame, hardening off begun'],
+    phrasings: [
+      'moved the Salt Harrier to the cold frame, hardening off begun',
+      'wheeled three Salt Harrier out, hardening off has officially started',
+    ],
     mustNot: ['moved the Salt Harrier, is hardening off begun?'],
   },
   {

@@ -223,6 +223,16 @@ export const potOnRules: readonly Rule[] = [
     mustNot: ['the Salt Harrier need a bigger pot', 'the Salt Harrier have new pots waiting'],
   },
   {
+    name: '<count> <plant> got a <size> each',
+    kind: 'potOn',
+    head: 'get~past a|an? <pots>? <size> each',
+    shape: 'subject',
+    when: (p, f) => precedes(p, f, 8, 'plant', 'count'),
+    unless: (p, f) => struckBefore(p, f),
+    phrasings: ['the Salt Harrier were tangled, 4 of them have got a 9cm pot each now'],
+    mustNot: ['the Salt Harrier need to get a 9cm pot each'],
+  },
+  {
     name: '<plant> in its own pot',
     kind: 'potOn',
     head: 'their|its|a|an|in own <size>|pots|pot',

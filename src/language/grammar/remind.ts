@@ -103,6 +103,13 @@ function isDatedChore(pieces: readonly Piece[], from: number, to: number): boole
 
 /** "Took eleven on Sunday to get out of the house": what a deed was done for. */
 function isPurpose(pieces: readonly Piece[], at: number): boolean {
+  // "Six over to the cold frame on Sunday to make room".
+  if (
+    /^(?:make (?:room|space|way)|free (?:up|the|some)|save (?:room|space))$/.test(
+      `${wordAt(pieces, at + 1)} ${wordAt(pieces, at + 2)}`,
+    )
+  )
+    return true;
   const start =
     pieces
       .slice(0, at)

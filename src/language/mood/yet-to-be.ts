@@ -59,7 +59,9 @@ const TIME_FOR = new RegExp(
 );
 
 /** "Time the Salt Harrier were potted on", "about time somebody watered the greenhouse"; no "time flies, potted on six". */
-export const isTimeFor = (before: readonly string[]): boolean => TIME_FOR.test(`${before.join(' ')} `);
+export const isTimeFor = (before: readonly string[]): boolean =>
+  // "High time the Salt Harrier learned about weather, so two of them are out": done, and why.
+  TIME_FOR.test(`${before.join(' ')} `) && before.lastIndexOf('so') < 3;
 
 const ON_ORDER = /^(?:ordered|reordered|preordered|due|coming|expected|expecting|promised|awaiting|awaited)$/;
 const COME_IN =

@@ -60,6 +60,8 @@ export function isCuttingType(tokens: readonly Token[], at: number, length: numb
         // ", soft tips,".
         (SORT_OF_TIP.test(before) && isByItself(tokens, at - 1, at + length)) ||
         next === 'ones' ||
+        // "Stuck four of the tips in as cuttings".
+        (isCounted(tokens, at) && asCuttings(tokens, next === 'in' ? at + length + 1 : at + length)) ||
         // "Stuck this morning tips no hormone".
         (before === OPAQUE_TEXT && /^(?:no|dipped|without)$/.test(next)) ||
         // "Half a dozen soft tips, in the propagator", "eleven tips under the cloche".
@@ -100,6 +102,9 @@ const DIVIDES = new Set([',', '-', '–', ':', ';', '(', ')', '/', '.', '\n']);
 const isByItself = (tokens: readonly Token[], from: number, to: number): boolean =>
   DIVIDES.has(tokens[from - 1]?.raw ?? '') &&
   (tokens[to] === undefined || DIVIDES.has(tokens[to]?.raw ?? ''));
+
+const asCuttings = (tokens: readonly Token[], at: number): boolean =>
+  textAt(tokens, at) === 'as' && /^cuttings?$/.test(textAt(tokens, at + 1));
 
 /** A mark, the end or a day: nothing is named that they are in. */
 const endsThere = (tokens: readonly Token[], at: number): boolean =>

@@ -78,8 +78,22 @@ const isBetween = (before: Token | undefined, next: Token | undefined): boolean 
 function idleAt(tokens: readonly Token[], at: number): number {
   if (LAUGH.test(textAt(tokens, at))) return 1;
   if (textAt(tokens, at) === 'like') return isIdleLike(tokens, at) ? 1 : 0;
-  return isSaidTwice(tokens, at) ? 1 : begunAnew(tokens, at);
+  return isSaidTwice(tokens, at) ? 1 : sayingAt(tokens, at) || begunAnew(tokens, at);
 }
+
+/** Proverbs with a "not" or a deed in them that tell of no plants: "so, waste not want not, six cuttings made from it". */
+const SAYINGS = [
+  ['waste', 'not', 'want', 'not'],
+  ['waste', 'not', ',', 'want', 'not'],
+  ['in', 'for', 'a', 'penny'],
+  ['nothing', 'ventured', 'nothing', 'gained'],
+  ['nothing', 'ventured', ',', 'nothing', 'gained'],
+  ['no', 'time', 'like', 'the', 'present'],
+  ['no', 'rest', 'for', 'the', 'wicked'],
+];
+
+const sayingAt = (tokens: readonly Token[], at: number): number =>
+  SAYINGS.find((words) => words.every((word, n) => textAt(tokens, at + n) === word))?.length ?? 0;
 
 const isSame = (tokens: readonly Token[], at: number, again: number): boolean => {
   const [one, other] = [tokens[at], tokens[again]];

@@ -115,7 +115,7 @@ const FEW = whole`
 export const saysMore = (piece: Piece): boolean =>
   piece.is !== 'word'
     ? piece.is !== 'when' || !/^(?:until|till|til|for)\b/i.test(piece.when.words)
-    : !/^(?:it's|its|is|they're|they|these|those|are|that's|for|now|just|moment|medium|compost|place|where|container|position|location|type|sat|sit|sits|sitting|stand|stands|standing|stood|live|lives|living|went|below|beyond|over|out|up|down|back|by|both|as|well)$/.test(
+    : !/^(?:it's|its|is|they're|they|these|those|are|that's|for|now|just|straight|still|here|moment|medium|compost|place|where|container|position|location|type|sat|sit|sits|sitting|stand|stands|standing|stood|live|lives|living|went|below|beyond|over|out|up|down|back|by|both|as|well)$/.test(
         piece.text,
       );
 

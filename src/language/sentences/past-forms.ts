@@ -31,6 +31,12 @@ function isWhatWasDone(pieces: readonly Piece[], at: number): boolean {
   );
 }
 
+/** "Did the potting on of the Salt Harrier", "did some pinching of": behind "did", before "of" and the plants. */
+const isDeedDone = (pieces: readonly Piece[], at: number): boolean =>
+  /^(?:the|my|our|some|more)$/.test(wordAt(pieces, at - 1)) &&
+  /^(?:did|done)$/.test(wordAt(pieces, at - 2)) &&
+  wordAt(pieces, /^(?:on|up|out|off)$/.test(wordAt(pieces, at + 1)) ? at + 2 : at + 1) === 'of';
+
 /** The row with such verbs marked as past; everything else as it stands. */
 export function settlePastForms(row: readonly Piece[]): readonly Piece[] {
   const pieces = settleDiary(settleDropped(row));
@@ -41,6 +47,8 @@ export function settlePastForms(row: readonly Piece[]): readonly Piece[] {
     const to = wordAt(pieces, before);
     if (to === 'did' && piece.verb.form === 'base')
       return { ...piece, verb: { lemma: piece.verb.lemma, form: 'past' as const } };
+    // "Did the planting of three Salt Harrier": the noun for the deed.
+    if (isDeedDone(pieces, at)) return { ...piece, verb: { lemma: piece.verb.lemma, form: 'past' as const } };
     // "What I did was shade the frame".
     if (isWhatWasDone(pieces, at))
       return { ...piece, verb: { lemma: piece.verb.lemma, form: 'past' as const } };

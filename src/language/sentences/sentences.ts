@@ -102,8 +102,37 @@ function pastBidding(row: readonly Piece[]): readonly Piece[] {
     const lead = words.slice(0, n).join(' ');
     return /^(?:that|i|we|i've|we've)$/.test(word) && (BIDS_TO_NOTE.test(lead) || MEANT_TO_SAY.test(lead));
   });
-  return at < 0 ? row : row.slice(words[at] === 'that' ? at + 1 : at);
+  if (at >= 0) return row.slice(words[at] === 'that' ? at + 1 : at);
+  // "Can you log 3 Salt Harrier cuttings for me, inserted on Sunday".
+  const told = words.findIndex((_, n) => BIDS_TO_LOG.test(words.slice(0, n).join(' ')) && namesLot(row, n));
+  if (told < 0) return row;
+  // Put down for somebody: ordered, it may be.
+  return words[told - 1] === 'down' ? row.slice(told) : withoutForMe(row.slice(told));
 }
+
+const BIDS_TO_LOG =
+  /^(?:please )?(?:can|could|would|will) (?:you|u) (?:please |pls |just |kindly )*(?:note|log|record|enter|register|(?:put|jot|write|mark|get|take)(?: that)? down)$/;
+
+/** A number or a plant, past its article. */
+function namesLot(row: readonly Piece[], at: number): boolean {
+  const isArticle = row[at]?.is === 'word' && /^(?:the|my|our|a|another)$/.test(row[at].text);
+  return /^(?:count|plant|cutting|pots)$/.test(row[isArticle ? at + 1 : at]?.is ?? '');
+}
+
+/** "Put down three Salt Harrier for me": for whom it is noted. */
+function withoutForMe(row: readonly Piece[]): readonly Piece[] {
+  const at = row.findIndex(
+    (piece, n) =>
+      piece.is === 'word' &&
+      piece.text === 'for' &&
+      row[n + 1]?.is === 'word' &&
+      FOR_ME.test(wordOf(row[n + 1])),
+  );
+  return at < 0 ? row : [...row.slice(0, at), ...row.slice(at + 2)];
+}
+
+const FOR_ME = /^(?:me|us)$/;
+const wordOf = (piece: Piece | undefined): string => (piece?.is === 'word' ? piece.text : '');
 
 /** The runs between the marks of a row, hard or not; none is empty. */
 export function partsAtMarks(pieces: readonly Piece[]): readonly (readonly Piece[])[] {

@@ -52,6 +52,8 @@ export const rootsSeen: readonly Rule[] = [
       notYetSeen(p, f, t) ||
       p.slice(f, t).some((piece) => piece.is === 'word' && piece.text === 'no') ||
       wordAt(p, t - 2) === 'to' ||
+      // "Four pieces for making roots".
+      /^(?:for|to)$/.test(wordAt(p, f - 1)) ||
       // "Tipped out four to have a look and three had roots": the having behind it tells.
       p
         .slice(f + 1, t)
@@ -60,6 +62,7 @@ export const rootsSeen: readonly Rule[] = [
       p.slice(f, t).some((_, n) => /^(?:to|not)$/.test(wordAt(p, f + n)) && isSeeking(p, f + n + 1)) ||
       hadByThose(p, f),
     mustNot: [
+      'cut four pieces of the Salt Harrier for making roots',
       'I have wanted to look for roots on the Salt Harrier',
       'potted on all of them that had roots',
       'potted on everything that has roots',

@@ -64,6 +64,12 @@ function pastSomebody(pieces: readonly Piece[], from: number): number {
   return at;
 }
 
+/** "Its own 9cm pot", "a bigger pot": what plants are given, straight behind them. */
+const givesOwnPot = (pieces: readonly Piece[], at: number): boolean =>
+  pieces[at]?.is === 'plant' &&
+  /^(?:its|their) own$/.test(`${wordAt(pieces, at + 1)} ${wordAt(pieces, at + 2)}`) &&
+  (pieces[at + 3]?.is === 'size' || /^pots?$/.test(wordAt(pieces, at + 3)));
+
 export const given: readonly Rule[] = [
   {
     name: 'gave <count> <plant> to <recipient>',
@@ -79,9 +85,11 @@ export const given: readonly Rule[] = [
       '2 Salt Harrier left over, gave them to the chapel',
       'five Salt Harrier surplus, gave them to Jean',
     ],
-    mustNot: ['he handed over six Salt Harrier plants'],
+    mustNot: ['gave every Salt Harrier its own 9cm pot', 'he handed over six Salt Harrier plants'],
     unless: (p, f, t) =>
       /^(?:up|in)$/.test(wordAt(p, t)) ||
+      // "Gave every Salt Harrier its own pot".
+      p.slice(t, t + 6).some((_, n) => givesOwnPot(p, t + n)) ||
       // "Doreen was given three by her sister": theirs.
       (/^(?:given|handed|gifted)$/.test(wordAt(p, f)) &&
         /^(?:was|were|been|got)$/.test(wordAt(p, f - 1)) &&

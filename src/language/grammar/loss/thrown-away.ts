@@ -79,6 +79,15 @@ function plantHas(pieces: readonly Piece[], verb: number): boolean {
 const GROWN =
   /^(?:buds?|flower(?:s|ing)?|shoots?|spikes?|blooms?|growth|suckers?|runners?|sports?|leaves|leaf|roots?|stems?|sideshoots?|seed|pups?|trusses|truss)$/;
 
+/** "A bit of bonemeal", "some grit": stuff, and no plants. */
+const isAdded = (pieces: readonly Piece[], at: number): boolean => {
+  const some = pieces[at];
+  return (
+    /^(?:a|an|some|plenty|lots|extra)$/.test(wordAt(pieces, at)) ||
+    (some?.is === 'count' && some.quantity.vague === true && pieces[at + 1]?.is === 'word')
+  );
+};
+
 /** Plants that nothing will come of. */
 const HOPELESS =
   /^(?:worst|weakest|duds?|dead|rotten|sickly|hopers?|no-hopers?|nohopers?|runts?|failures?|weaklings?|goners?|blind)$/;
@@ -170,6 +179,8 @@ export const thrownAway: readonly Rule[] = [
       /^(?:of|in|into|with|some)$/.test(wordAt(p, f - 1)) ||
       followsInAct(p, t, /^(?:fleece|lid|cover|sheet|party|towel|over)$/) ||
       /^(?:label|labels)$/.test(wordAt(p, t + 1)) ||
+      // "Chucked in a bit of bonemeal and planted out three": what was added.
+      (wordAt(p, t) === 'in' && isAdded(p, t + 1)) ||
       putForth(p, f, t) ||
       putSomewhere(p, t),
     phrasings: [
@@ -180,6 +191,7 @@ export const thrownAway: readonly Rule[] = [
       'chucked four Salt Harrier and carried the rest over to the bench',
     ],
     mustNot: [
+      'chucked in some bonemeal and planted out 3 Salt Harrier',
       'chucked a dozen Salt Harrier into the greenhouse',
       'threw six Tallow Bell in with the lobelia',
       'it chucked it down so I took six Salt Harrier in the shed',

@@ -13,6 +13,10 @@ export const tipsRemoved: readonly Rule[] = [
       (p.slice(f, t).some(({ is }) => is === 'plant') ||
         precedes(p, f, 5, 'plant') ||
         (p[t]?.is === 'break' && p[t + 1]?.is === 'plant') ||
+        // "Went over the Salt Harrier with finger and thumb and had the tips out of 5".
+        (wordAt(p, t) === 'of' &&
+          p[t + 1]?.is === 'count' &&
+          p.slice(0, f).some(({ is }) => is === 'plant')) ||
         (/^(?:from|off|of|on)$/.test(wordAt(p, t)) && closeBehind(p, t, 'plant'))) &&
       (wordAt(p, t - 1) !== 'cut' || /^(?:i|we|have|i've|we've|been)$/.test(wordAt(p, t - 2))) &&
       !p.some(
@@ -23,6 +27,7 @@ export const tipsRemoved: readonly Rule[] = [
     // "Pigeons had the tops off two".
     unless: leftByOthers,
     phrasings: [
+      'went over the Salt Harrier with finger and thumb and had the growing points out of 5',
       'the growing points of eight Salt Harrier have been removed',
       'growing tips removed from the Salt Harrier',
       'the tops of the Salt Harrier I have cut',

@@ -109,7 +109,7 @@ export const inTheBed: readonly Rule[] = [
   {
     name: '<plant> went in the bed',
     kind: 'plantOut',
-    head: 'go~past|gone|get~past|be~|living above|below|down|over? in|into|out',
+    head: 'go~past|gone|get~past|be~|living above|below|down|over|out? in|into|out',
     shape: 'subject',
     when: (p, f, t) =>
       (precedes(p, f, 8, 'plant', 'count') || precedes(p, f, 3, 'word')) &&

@@ -38,6 +38,7 @@ const WEEKDAY = anyOf`(mon|tues|wednes|thurs|fri|satur|sun)day|mon|tues?|wed|thu
 const DONE = anyOf`
    plantname$
    (watering|misting|feeding|spraying|rounds)\b
+   \w+ing (on |up |out |off )?of\b
    plantname (plantname|\d+|on \w+day|today|yesterday|last|this|at last|finally|first|too|as well)\b
    plantname (and|but) … (forgot|never (told|said|mentioned|wrote))
 `;

@@ -4,6 +4,7 @@ import type { Piece } from '../../pieces/pieces.js';
 import { CUTTINGS } from '../taken-away.js';
 import { isOfEach } from '../../acts/drafting/beside-counts.js';
 import { closeBehind, follows, followsWord, precedes, type Rule, wordAt } from '../rule.js';
+import { comeOfIt } from './come-of-it.js';
 import { cutUp } from './cut-up.js';
 import { pulledOff, standIn } from './pulled-off.js';
 import { isRelative } from './told-before.js';
@@ -234,16 +235,7 @@ export const cut: readonly Rule[] = [
     ],
     mustNot: ['the Salt Harrier gave me 8 good shoots'],
   },
-  {
-    name: 'cut up <plant>, got <count> out of it',
-    kind: 'strike',
-    head: 'get~past <count> out|off|from of? it|them|that',
-    shape: 'object',
-    when: (p, f) =>
-      p.slice(0, f).some((piece) => piece.is === 'word' && /^(?:cut|chopped|hacked)$/.test(piece.text)) &&
-      p.slice(0, f).some(({ is }) => is === 'plant'),
-    phrasings: ['cut up the Salt Harrier, got 9 out of it, all in modules'],
-  },
+  ...comeOfIt,
   ...pulledOff,
   ...cutUp,
   {

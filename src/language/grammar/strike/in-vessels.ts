@@ -8,6 +8,30 @@ const TO_ROOT_IN = /\b(?:perlite|vermiculite|sand|water|oasis|sphagnum|pumice)\b
 
 export const inVessels: readonly Rule[] = [
   {
+    name: '<count> <plant> firmed into <medium>',
+    kind: 'strike',
+    head: 'firmed|pushed|poked|pressed|tucked|shoved|bunged|popped|slotted|stuck|laid|lined|settled|nestled|bedded|planted|put|placed|stood down|out|up|flat? in|into|on|onto a|the|some? <pots>? of|with? <medium>',
+    shape: 'subject',
+    when: (p, f, t) => {
+      const medium = p[t - 1];
+      return (
+        medium?.is === 'medium' &&
+        TO_ROOT_IN.test(medium.medium) &&
+        p[f - 1]?.is === 'plant' &&
+        precedes(p, f, 4, 'count') &&
+        // "Four Salt Harrier pots stood in the sand bed".
+        !/^(?:bed|beds|tray|pit|bath|bench)$/.test(wordAt(p, t)) &&
+        !/^(?:water|stood)/.test(`${medium.medium} ${wordAt(p, f)}`) &&
+        !p.some((piece) => piece.is === 'word' && ROOTED.test(piece.text))
+      );
+    },
+    phrasings: [
+      '4 Salt Harrier firmed into sharp sand',
+      'leaves trimmed, 2 of the Salt Harrier pushed into perlite',
+    ],
+    mustNot: ['4 Salt Harrier tucked in the sand bed', '4 Salt Harrier firmed into the border'],
+  },
+  {
     name: '<count> cuttings of <plant> planted in <medium>',
     kind: 'strike',
     head: 'planted|potted|placed|set up? in|into',

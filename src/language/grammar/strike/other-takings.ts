@@ -116,7 +116,7 @@ export function takesSomethingElse(pieces: readonly Piece[], from: number, to: n
     return true;
   if (
     /^(?:the|a|another|my|their|some)$/.test(next) &&
-    /^(?:lid|lids|cover|covers|fleece|tops|day|temperature|train|bus|car|dog|kids|children|photo|photos|pictures|picture|plunge|tips|heads|head|hint|morning|afternoon|opportunity|liberty|top|bag|bags|cloche|domes?|week|weekend|rest|lot|pinch|look|peek|gander|chance|risk|turn|stroll|walk|beating|knock|while|break|breather)$/.test(
+    /^(?:lid|lids|branch|limb|secateurs|scissors|snips|loppers|shears|cover|covers|fleece|tops|day|temperature|train|bus|car|dog|kids|children|photo|photos|pictures|picture|plunge|tips|heads|head|hint|morning|afternoon|opportunity|liberty|top|bag|bags|cloche|domes?|week|weekend|rest|lot|pinch|look|peek|gander|chance|risk|turn|stroll|walk|beating|knock|while|break|breather)$/.test(
       wordAt(
         pieces,
         /^(?:good|proper|quick|long|lovely|nice|great|few|couple)$/.test(wordAt(pieces, to + 1))

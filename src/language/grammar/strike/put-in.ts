@@ -129,7 +129,12 @@ export const putIn: readonly Rule[] = [
     head: 'go~past|gone|going|popped|put|in|got in|into',
     shape: 'subject',
     when: (p, f, t) =>
-      precedes(p, f, 8, 'plant') &&
+      (precedes(p, f, 8, 'plant') ||
+        // "Been at the Salt Harrier again, 2 cuttings gone in".
+        (CUTTINGS.test(wordAt(p, f - 1)) &&
+          p[f - 2]?.is === 'count' &&
+          endsAt(p, t) &&
+          p.slice(0, f).some(({ is }) => is === 'plant'))) &&
       precedes(p, f, 8, 'count', 'cutting', 'pots') &&
       (p
         .slice(0, f)
@@ -149,7 +154,11 @@ export const putIn: readonly Rule[] = [
       // "Gone in that frost".
       !/^(?:that|this|last)$/.test(wordAt(p, t)) &&
       !followsWord(p, t, /^(?:bin|bed|border|ground|compost|garden)$/),
-    mustNot: ['every last one of the Salt Harrier gone in that frost'],
+    phrasings: ['been at the Salt Harrier again, 2 cuttings gone in'],
+    mustNot: [
+      'every last one of the Salt Harrier gone in that frost',
+      'been at the Salt Harrier again, 2 cuttings gone in the heat',
+    ],
   },
   ...inVessels,
   {

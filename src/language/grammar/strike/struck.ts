@@ -130,13 +130,14 @@ export const struck: readonly Rule[] = [
   {
     name: 'had a go at <plant>, <count> cuttings',
     kind: 'strike',
-    head: 'have~past a go|bash|crack|stab|try at|with',
+    head: 'have~past a go|bash|crack|stab|try at|with propagating|striking|rooting|cloning?',
     shape: 'object',
     when: (p, f, t) =>
       (f === 0 || /^(?:i|we|finally|just|also|then|and)$/.test(wordAt(p, f - 1))) &&
       closeBehind(p, t, 'plant') &&
-      p.slice(t).some(({ is }) => is === 'count') &&
-      namesCuttings(p, t) &&
+      // "Had a go at propagating the Salt Harrier": how many is asked, or told next.
+      (/^(?:propagating|striking|cloning)$/.test(wordAt(p, t - 1)) ||
+        (p.slice(t).some(({ is }) => is === 'count') && namesCuttings(p, t))) &&
       !p
         .slice(t)
         .some(
@@ -145,7 +146,10 @@ export const struck: readonly Rule[] = [
             piece.verb?.form === 'past' &&
             !/^(?:crossed|dipped|took|taken)$/.test(piece.text),
         ),
-    phrasings: ['had a go at Salt Harrier, 20 cuttings in propagating sand, fingers crossed'],
+    phrasings: [
+      'had a go at propagating the Salt Harrier, 20 softwood tips in sand',
+      'had a go at Salt Harrier, 20 cuttings in propagating sand, fingers crossed',
+    ],
     mustNot: [
       'the slugs had a go at the Salt Harrier, 20 cuttings gone',
       'had a go at the Salt Harrier with the hose',

@@ -152,11 +152,12 @@ export const vented: readonly Rule[] = [
   {
     name: 'vents open',
     kind: 'tend',
-    head: 'vents|vent|lid|lids|doors|door|lights|windows open|opened|full|up|ajar|wide|cracked|propped',
+    head: 'vents|vent|lid|lids|doors|door|lights|windows are|is|all|now? open|opened|full|up|ajar|wide|cracked|propped',
     shape: 'object',
     care: 'vent',
     unless: leftByOthers,
-    mustNot: ['4 Salt Harrier died, somebody left the vent open'],
+    phrasings: ['the vents are open in the greenhouse'],
+    mustNot: ['4 Salt Harrier died, somebody left the vent open', 'are the vents open in the greenhouse?'],
   },
   {
     name: 'sides up',

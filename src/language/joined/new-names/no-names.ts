@@ -43,6 +43,7 @@ const GARDEN = wordsOf`
   plastic fleece bubblewrap cloche shade sun newspaper cardboard air blow breeze min max minimum maximum
   mower lawnmower strimmer spade barrow wheelbarrow cloth hessian burlap tarp tarpaulin mesh netting polythene clingfilm cling towel towels duvet
   twine stakes canes trowel dibber secateurs scissors gloves wellies sprayer hose mulch pellets nematodes bike telly sofa caravan trampoline piano socks
+  session sessions blitz marathon roundup tally
   slug slugs snail snails greenfly whitefly blackfly aphid aphids caterpillar caterpillars weevil weevils gnats mites
   delivery parcel order photo photos picture chance rip pinch strength
 `;
