@@ -8,8 +8,12 @@ export type TimeOfDay = string;
 
 const TIME_PATTERN = /^(?:[01]\d|2[0-3]):[0-5]\d$/;
 
+/** What was asked last: notes in a row mostly come of one zone, and each asking builds a formatter anew. */
+let asked: { readonly name: string; readonly isZone: boolean } | undefined;
+
 export function isZone(name: string): boolean {
-  return IANAZone.isValidZone(name);
+  if (asked?.name !== name) asked = { name, isZone: IANAZone.isValidZone(name) };
+  return asked.isZone;
 }
 
 export function isTimeOfDay(text: string): boolean {

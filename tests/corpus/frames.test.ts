@@ -9,8 +9,8 @@ const TURNS = [0, 1];
 
 /** In per cent of the notes: two points short of what was measured when this was written. */
 const floors = {
-  dev: { exact: 0, wrong: 100 },
-  unseen: { exact: 0, wrong: 100 },
+  dev: { exact: 91.7, wrong: 4.6 },
+  unseen: { exact: 78, wrong: 13.3 },
 } as const;
 
 describe('frames of notes', () => {

@@ -37,7 +37,12 @@ export function placeOfIt(
         ({ is }, n) =>
           is === 'plant' || (is === 'count' && !OPENINGS.test(wordAt(pieces, clause.from + n + 1))),
       );
-  const told = last?.kind === 'reading' || (last?.kind === 'tend' && last.draft.plant === undefined);
+  const told =
+    last?.kind === 'reading' ||
+    (last?.kind === 'tend' && last.draft.plant === undefined) ||
+    // "Moved everything to the greenhouse and opened the vents in there".
+    (last?.kind === 'move' &&
+      pieces.slice(clause.from, clause.to).some((piece) => piece.is === 'word' && piece.text === 'there'));
   // "Propagator at 19, lids on", "opened the frame, put the lid back": what has a lid is covered; no garden is.
   const isCovered =
     told &&

@@ -21,7 +21,12 @@ export function beginsName(tokens: readonly Token[], at: number): boolean {
 
 /** "Fifteen cuttings of ten cent rodeo": how many has been said. */
 export function isBehindCounted(tokens: readonly Token[], at: number): boolean {
-  if (textAt(tokens, at - 1) !== 'of' || !/^(?:cuttings|slips)$/.test(textAt(tokens, at - 2))) return false;
+  if (
+    !isNumber(tokens[at]) ||
+    textAt(tokens, at - 1) !== 'of' ||
+    !/^(?:cuttings|slips)$/.test(textAt(tokens, at - 2))
+  )
+    return false;
   const counted = [3, 4].some((back) => isNumber(tokens[at - back]));
   const next = tokens[at + 1];
   return counted && next?.is === 'word' && !isNumber(next) && !NO_NAME.test(next.text);

@@ -127,7 +127,7 @@ export const sent: readonly Rule[] = [
       // "There was a frost, two are gone with it".
       (wordAt(p, t - 1) === 'with' && /^(?:it|that)$/.test(wordAt(p, t)) && endsAt(p, t + 1)) ||
       (wordAt(p, t - 2) !== 'home' &&
-        /^(?:rot|mush|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|black|ground|earth|harden|hardening|toughen|bed|sleep)$/.test(
+        /^(?:rot|mush|stumps|stalks|seed|pot|slime|heaven|the|waste|grey|gray|mould|mouldy|black|ground|earth|harden|hardening|toughen|bed|sleep)$/.test(
           wordAt(p, t),
         ) &&
         !followsWord(

@@ -16,7 +16,9 @@ export const tipsRemoved: readonly Rule[] = [
         // "Went over the Salt Harrier with finger and thumb and had the tips out of 5".
         (wordAt(p, t) === 'of' &&
           p[t + 1]?.is === 'count' &&
-          p.slice(0, f).some(({ is }) => is === 'plant')) ||
+          p.slice(0, f).some(({ is }) => is === 'plant') &&
+          // "Stopped the Salt Harrier, tips out of all 18": told before.
+          !p.slice(0, f).some((_, at) => /^(?:stopped|pinched|nipped)$/.test(wordAt(p, at)))) ||
         (/^(?:from|off|of|on)$/.test(wordAt(p, t)) && closeBehind(p, t, 'plant'))) &&
       (wordAt(p, t - 1) !== 'cut' || /^(?:i|we|have|i've|we've|been)$/.test(wordAt(p, t - 2))) &&
       !p.some(
