@@ -2,6 +2,7 @@
 import type { Piece } from '../../pieces/pieces.js';
 import { closeBehind, endsAt, precedes, type Rule, wordAt } from '../rule.js';
 import { counted, isOnlyPlantBefore } from './counted.js';
+import { mourned } from './mourned.js';
 import { cameToNothing } from './to-nothing.js';
 
 /** What only looks so may live. */
@@ -158,38 +159,7 @@ export const died: readonly Rule[] = [
     phrasings: ['the Salt Harrier have had it, every single one', 'two Salt Harrier have had it'],
     mustNot: ["I've had it with the Salt Harrier"],
   },
-  {
-    name: '<count> snuffed it',
-    kind: 'loss',
-    head: 'snuff~|pegged|cark~ it|out',
-    shape: 'subject',
-    phrasings: ['five snuffed it', 'five carked it'],
-  },
-  {
-    name: '<count> gone to the great compost heap in the sky',
-    kind: 'loss',
-    head: 'go~past|gone to|off the|that|some great|big .. in the sky',
-    shape: 'subject',
-    when: (p, f) => precedes(p, f, 6, 'count'),
-    phrasings: [
-      'two Salt Harrier have gone to the great greenhouse in the sky',
-      'three of the Salt Harrier have gone to that big greenhouse in the sky',
-    ],
-    mustNot: ['two Salt Harrier have gone to the shed under a great big sky'],
-  },
-  {
-    name: '<count> went to meet their maker',
-    kind: 'loss',
-    head: 'go~past|gone|departed|shuffled to|off? meet|this|glory their|its|mortal|life? maker|coil|life?',
-    shape: 'subject',
-    when: (p, f) => precedes(p, f, 6, 'count'),
-    unless: (p, _f, t) => !/^(?:maker|coil|life|glory)$/.test(wordAt(p, t - 1)),
-    phrasings: [
-      'two Salt Harrier went to meet their maker',
-      'three Salt Harrier shuffled off this mortal coil',
-    ],
-    mustNot: ['two Salt Harrier have gone to meet Doreen'],
-  },
+  ...mourned,
   { name: '<count> turned up their toes', kind: 'loss', head: 'turn~past up their toes', shape: 'subject' },
   { name: '<count> popped their clogs', kind: 'loss', head: 'popped .. clogs', shape: 'subject' },
   {
