@@ -19,7 +19,7 @@ const SHAPED = anyOf`
 
 /** How they fare, for good or ill. */
 const FARING = anyOf`
-  wilt(ing|ed|y)?|droop(ing|y|ed)?|flop(py|ping|ped)?|limp|sad|sorry|poorly|sick|sickly|unhappy
+  wilt(ing|ed|y)?|droop(ing|y|ed)?|flop(py|ping|ped)?|dying|limp|sad|sorry|poorly|sick|sickly|unhappy
   sulking|sulky|miserable|struggling|stressed|bad|worse|rubbish|terrible|awful
   healthy|happy|happier|perky|perked|perking|thriving|romping|racing|recover(ed|ing)|reviv(ing|ed)
   gorgeous|beautiful|lovely|fine|great|well|good|better|amazing|brilliant

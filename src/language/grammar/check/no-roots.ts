@@ -102,7 +102,9 @@ export const noRoots: readonly Rule[] = [
     head: 'not|never <count> root|roots',
     shape: 'subject',
     rooted: 'none',
-    unless: isNotMany,
+    // "Not one root on 3 of them": on those, and not on all.
+    unless: (p, f, t) => isNotMany(p, f) || (wordAt(p, t) === 'on' && p[t + 1]?.is === 'count'),
+    mustNot: ['not one root on 3 of the Salt Harrier'],
   },
   {
     name: 'not loads of roots, just <count>',

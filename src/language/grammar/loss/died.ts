@@ -66,7 +66,12 @@ export const died: readonly Rule[] = [
     kind: 'loss',
     head: 'die~',
     shape: 'subject',
-    unless: (p, _f, t) => /^(?:down|to|back|for)$/.test(wordAt(p, t)),
+    // "Are dying" may come round; "are after dying" is how Ireland says that they have died.
+    unless: (p, f, t) =>
+      /^(?:down|to|back|for)$/.test(wordAt(p, t)) ||
+      (wordAt(p, f) === 'dying' && wordAt(p, f - 1) !== 'after'),
+    phrasings: ['three of the Salt Harrier are after dying on me'],
+    mustNot: ["you have 3 Salt Harrier in the greenhouse but they're dying"],
   },
   {
     name: '<count> <plant> dead',

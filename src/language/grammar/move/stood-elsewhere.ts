@@ -56,6 +56,15 @@ const isGotGoing = (pieces: readonly Piece[], at: number): boolean =>
 
 export const stoodElsewhere: readonly Rule[] = [
   {
+    name: 'had <plant> in <place>, now they are in <place>',
+    kind: 'move',
+    head: "now they're|it's in|on|under|at the|my? <place>",
+    shape: 'subject',
+    when: (p, f) => p.slice(0, f).some(({ is }) => is === 'plant'),
+    phrasings: ["we've had the Salt Harrier in the porch and now they're in the greenhouse"],
+    mustNot: ["the Salt Harrier were fine, now they're in the greenhouse?"],
+  },
+  {
     name: '<plant> came out of <place> into <place>',
     kind: 'move',
     head: 'come~|go~|be~ out? of|from|off the? <place>',
