@@ -20,6 +20,7 @@ import { mendedBy } from './sentences/mending.js';
 import { joinNewNames } from './joined/new-names.js';
 import { withNamesBesideCrop } from './joined/new-names/behind-cuttings.js';
 import { withCropsSaid } from './joined/new-names/crop-said.js';
+import { withoutSortsCounted } from './joined/new-names/sorts-counted.js';
 import { withoutCallings, withoutIntroductions } from './joined/new-names/introduced.js';
 import { withNamedMeant, withNamesToldOf } from './joined/new-names/told-of.js';
 import type { Ask, Note, ReadEntry, ReadNote } from './note.js';
@@ -97,6 +98,7 @@ const BEHIND_NEW_NAMES: readonly Step[] = [
   withNamesToldOf,
   withNamedMeant,
   withCropsSaid,
+  withoutSortsCounted,
   withoutLotBrackets,
   withTheirOwn,
 ];

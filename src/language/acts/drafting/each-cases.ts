@@ -70,11 +70,18 @@ export const eachCases: readonly Case<CountSeen>[] = [
   },
   {
     name: '<count> each of <plant> and <plant>',
-    phrasings: ['Took three each of Salt Harrier and Tallow Bell'],
-    when: ({ told, count, pieces, at }) =>
-      count.value !== undefined &&
-      wordAt(pieces, at + 1) === 'each' &&
-      (told.drafts.length > 1 || wordAt(pieces, at + 2) === 'of'),
+    phrasings: [
+      'Took three each of Salt Harrier and Tallow Bell',
+      'Took three cuttings each of Salt Harrier and Tallow Bell',
+    ],
+    when: ({ told, count, pieces, at }) => {
+      const each = /^(?:cuttings|slips|tips|plants|plugs)$/.test(wordAt(pieces, at + 1)) ? at + 2 : at + 1;
+      return (
+        count.value !== undefined &&
+        wordAt(pieces, each) === 'each' &&
+        (wordAt(pieces, each + 1) === 'of' || (each === at + 1 && told.drafts.length > 1))
+      );
+    },
     does: ({ told, count }) => {
       told.ofEach = count;
     },

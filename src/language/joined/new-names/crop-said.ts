@@ -128,10 +128,12 @@ function pastTaken(pieces: readonly Piece[], at: number): number {
 function cropApart(pieces: readonly Piece[], at: number): Said | undefined {
   const mark = pastTaken(pieces, at);
   // "8 Velvet Cobbler taken, a dahlia", "… today, my white dahlia", "8 of Velvet Cobbler, another dahlia, two pots".
-  const isOwned =
-    (mark > at && /^(?:an?|my|our)$/.test(wordAt(pieces, mark + 1))) ||
-    wordAt(pieces, mark + 1) === 'another';
-  const crop = mark + (!isOwned ? 1 : COLOUR.test(wordAt(pieces, mark + 2)) ? 3 : 2);
+  // "Clockmaker's Wife, the big orange dahlia, three pots".
+  const article = wordAt(pieces, mark + 1);
+  let crop = mark + (/^(?:an?|my|our|the|another)$/.test(article) ? 2 : 1);
+  while (crop > mark + 1 && crop < mark + 5 && COLOUR.test(wordAt(pieces, crop))) crop++;
+  const isOwned = (mark > at && /^(?:an?|my|our)$/.test(article)) || article === 'another' || crop > mark + 2;
+  if (crop > mark + 1 && !isOwned) return undefined;
   const [comma, end, next] = [pieces[mark], pieces[crop + 1], pieces[crop + 2]];
   if (comma?.is !== 'break' || comma.mark !== ',' || !isCrop(pieces[crop])) return undefined;
   if (end?.is === 'break' ? end.mark !== ',' && !end.hard : end !== undefined) return undefined;
