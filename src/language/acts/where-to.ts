@@ -131,9 +131,9 @@ export function withWhereTo(
 
 /** "8 Salt Harrier along the fence and 3 Tallow Bell in the big planter": of several plants each is told where it is up to the next. */
 function ownPart({ plant }: Draft, pieces: readonly Piece[], clause: Clause): Clause {
-  const plants = pieces.flatMap((piece, at) =>
-    piece.is === 'plant' && at >= clause.from && at < clause.to ? [{ at, plant: piece.plant }] : [],
-  );
+  const plants = pieces
+    .slice(clause.from, clause.to)
+    .flatMap((piece, n) => (piece.is === 'plant' ? [{ at: clause.from + n, plant: piece.plant }] : []));
   const own = plants.findIndex((each) => each.plant === plant);
   const from = plants[own]?.at;
   if (plants.length < 2 || from === undefined || !clause.hit) return clause;

@@ -39,9 +39,9 @@ const findsRoots = (pieces: readonly Piece[], from: number): boolean =>
 
 /** "Tipped out four", "took four Salt Harrier out of their pots to look", and roots were told of. */
 function isTurnedOut(pieces: readonly Piece[], from: number, to: number): boolean {
-  const out = pieces.findIndex((_, at) => at > from && wordAt(pieces, at) === 'out');
-  const mark = pieces.findIndex(({ is }, at) => at > from && is === 'break');
-  if (out < 0 || (mark > 0 && mark < out) || out > to + 4) return false;
+  let out = from + 1;
+  while (out <= to + 4 && wordAt(pieces, out) !== 'out' && pieces[out]?.is !== 'break') out++;
+  if (wordAt(pieces, out) !== 'out' || out > to + 4) return false;
   const isOfPot =
     wordAt(pieces, out + 1) === 'of' &&
     [2, 3].some(
