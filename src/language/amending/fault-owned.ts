@@ -40,14 +40,14 @@ const FAULTS = [
   `(?:(?:the|that|your) )?${SLOT} (?:that )?${I} ${WROTE}(?: down)?(?: ${OF_PLANT})? (?:is|was|are|were) (?:${WRONG}|out|off)`,
   `(?:(?:the|that|your) )?${SLOT} (?:that )?(?:${I})(?: down)?(?: ${OF_PLANT})? (?:is|was|are|were) (?:${WRONG}|out|off)`,
   // "Miscounted X", "made a mistake with X".
-  `(?:${I} )?(?:miscounted|mistyped|misread|muddled|mislabelled|(?:messed|mixed|slipped|muddled) up|made (?:a )?(?:mistake|slip|mess|hash|error)|slipped)(?: (?:the )?${SLOT})?(?: (?:${OF_PLANT}|${PLANT}))?(?: ${BEFORE})*`,
+  `(?:${I} )?(?:miscounted|mistyped|misread|muddled|mislabelled|(?:messed|mixed|slipped|muddled) up|made (?:a )?(?:mistake|slip|mess|hash|error))(?: (?:the )?${SLOT})?(?: (?:${OF_PLANT}|${PLANT}))?(?: ${BEFORE})*`,
   // "You've got 3 X down there. Wrong."
   `${I} (?:${WROTE} )?(?:val\\d+ )?(?:of )?${PLANT}(?: (?:${BEFORE}|as val\\d+))* ${WRONG}`,
   // "Ignore the number I gave you just now".
   `(?:ignore|forget|disregard|scrap|scratch|bin) (?:the|that|what|whatever) (?:${SLOT} )?(?:${OF_PLANT} )?(?:that )?(?:i|we) ${WROTE}(?: you)?(?: ${OF_PLANT})?(?: ${BEFORE})*`,
   // "She says 16 but it was 18 X".
-  `(?:she|he|they|i|we|[a-z]+) (?:says|said|say|put|wrote|typed|logged) (?:down )?val\\d+(?: ${OF_PLANT})? but`,
-  // "Did I say X?"
+  `(?:she|he|they|you|i|we) (?:says|said|say|put|wrote|typed|logged) (?:down )?val\\d+(?: ${OF_PLANT})? but`,
+  // "Did I say X? I meant Y"; by itself it asks.
   `did (?:i|we) (?:really )?(?:say|put|write|type|tell you) (?:the )?(?:plantname|val\\d+)(?: ${OF_PLANT})?`,
   // "Put Y where I wrote X".
   `where (?:i|we|i've) (?:wrote|written|said|typed|told you|logged|noted) (?:the )?(?:plantname|val\\d+)(?: ${OF_PLANT})?`,
@@ -97,6 +97,7 @@ export function proposeFaultOwned(pieces: readonly Piece[], utterance: Utterance
     if (!fault) continue;
     const before = line.slice(0, fault.index);
     const told = `${before} | ${line.slice(fault.index + fault[0].length)}`.replace(DENIED, '');
+    if (fault[0].startsWith('did ') && !EQUALS.test(told)) continue;
     const words = told.split(' ').filter((word) => word !== '' && word !== '|');
     const marks = words.filter((word) => /^val\d+$/.test(word));
     if (words.some((word) => !TOLD.has(word) && word !== 'plantname' && !marks.includes(word))) continue;

@@ -1,6 +1,6 @@
 /** "24 Nine Bob Duchess", "Half Moon Hal": a number in words that begins a name nobody knows yet. */
-import { verbSense } from '../row/lexicon.js';
-import { SMALL_NUMBERS, TENS_NUMBERS } from './number-names.js';
+import { crops, phraseAt, verbSense } from '../row/lexicon.js';
+import { numberAt } from './numbers.js';
 import { textAt, type Token } from '../row/tokens.js';
 
 const isWrittenLarge = (token: Token | undefined): boolean => token?.is === 'word' && token.capital === true;
@@ -22,19 +22,23 @@ export function beginsName(tokens: readonly Token[], at: number): boolean {
 /** "Fifteen cuttings of ten cent rodeo": how many has been said. */
 export function isBehindCounted(tokens: readonly Token[], at: number): boolean {
   if (
-    !isNumber(tokens[at]) ||
+    !isNumber(tokens, at) ||
     textAt(tokens, at - 1) !== 'of' ||
     !/^(?:cuttings|slips)$/.test(textAt(tokens, at - 2))
   )
     return false;
-  const counted = [3, 4].some((back) => isNumber(tokens[at - back]));
   const next = tokens[at + 1];
-  return counted && next?.is === 'word' && !isNumber(next) && !NO_NAME.test(next.text);
+  return (
+    [3, 4].some((back) => at >= back && isNumber(tokens, at - back)) &&
+    next?.is === 'word' &&
+    !isNumber(tokens, at + 1) &&
+    !NO_NAME.test(next.text) &&
+    phraseAt(crops, [next.text], 0) === undefined
+  );
 }
 
-const isNumber = (token: Token | undefined): boolean =>
-  token?.is === 'number' || SMALL_NUMBERS.has(token?.text ?? '') || TENS_NUMBERS.has(token?.text ?? '');
+const isNumber = (tokens: readonly Token[], at: number): boolean => numberAt(tokens, at) !== undefined;
 
 /** What so many are of, and no name: "of two sorts", "of three of them". */
 const NO_NAME =
-  /^(?:of|or|and|different|sorts?|kinds?|types?|varieties|plants?|pots?|trays?|new|more|other|salvias?|fuchsias?|dahlias?)$/;
+  /^(?:of|or|and|different|sorts?|kinds?|types?|varieties|plants?|pots?|trays?|new|more|other)$/;

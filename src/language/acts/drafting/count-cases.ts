@@ -1,6 +1,5 @@
 /** What a number in a clause tells: how many, of how many, in each, of another plant, or nothing of plants at all. */
-import { endsAt, wordAt } from '../../grammar/rule.js';
-import type { Piece } from '../../pieces/pieces.js';
+import { wordAt } from '../../grammar/rule.js';
 import { countsNoPlants, isBesideAct, isExcepted, isOutOf, isSource } from './beside-counts.js';
 import { type Case, isBeforeAct, passOver } from './case.js';
 import { lastPotCases } from './last-pot.js';
@@ -8,18 +7,8 @@ import { type CountSeen, numberOf } from './count-seen.js';
 import { cutUp } from './cut-up.js';
 import { eachCases } from './each-cases.js';
 import { plainCountCases } from './plain-count-cases.js';
+import { isCheck, yesAndNo } from './yes-and-no.js';
 import { restCases, takeOver } from './rest-cases.js';
-
-const isCheck = ({ clause }: CountSeen): boolean => clause.hit?.rule.kind === 'check';
-
-/** "Two yes, three no": the three, where this is the two. */
-function noesBehind({ pieces, at }: Pick<CountSeen, 'pieces' | 'at'>): number | undefined {
-  if (!/^(?:yes|yeses)$/.test(wordAt(pieces, at + 1))) return undefined;
-  const noes = pieces[pieces[at + 2]?.is === 'break' || wordAt(pieces, at + 2) === 'and' ? at + 3 : at + 2];
-  const behind = pieces.indexOf(noes as Piece) + 1;
-  const isNo = /^(?:no|noes|not|nos)$/.test(wordAt(pieces, behind)) && endsAt(pieces, behind + 1);
-  return noes?.is === 'count' && isNo ? noes.quantity.value : undefined;
-}
 
 export const countCases: readonly Case<CountSeen>[] = [
   ...lastPotCases,
@@ -51,23 +40,7 @@ export const countCases: readonly Case<CountSeen>[] = [
       ),
     does: passOver,
   },
-  {
-    // Of so many looked at together.
-    name: '<count> yes, <count> no',
-    phrasings: ['Salt Harrier root check: two yes, three no'],
-    when: (seen) => isCheck(seen) && seen.count.value !== undefined && noesBehind(seen) !== undefined,
-    does: (seen) => {
-      const yeses = numberOf(seen.count);
-      seen.draft.quantity = { value: yeses, outOf: yeses + (noesBehind(seen) ?? 0) };
-    },
-  },
-  {
-    name: '<count> no, behind <count> yes',
-    phrasings: ['Checked the Salt Harrier for roots, four yes two no'],
-    when: (seen) =>
-      isCheck(seen) && wordAt(seen.pieces, seen.at + 1) === 'no' && seen.draft.quantity?.outOf !== undefined,
-    does: passOver,
-  },
+  ...yesAndNo,
   {
     name: 'out of the <count>',
     phrasings: ['Out of the 12 Salt Harrier, 7 have rooted'],
